@@ -1,0 +1,51 @@
+import type { StepId } from "../units/index.ts";
+
+/** Where in a file something stands; both count from 1. */
+export interface FilePosition {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** How much a finding matters: an error must be mended before the walk, a caution looked at, an advice weighed. */
+export type FindingLevel = "error" | "caution" | "advice";
+
+/** Something the checker has to say about a procedure ([CHK1]). */
+export interface Finding {
+  readonly level: FindingLevel;
+  /** `area/what`, for example `custody/not-held`. */
+  readonly code: string;
+  /** A sentence a practitioner understands. */
+  readonly message: string;
+  /** JSON Pointer (RFC 6901) to the place in the file; `""` is the whole file. */
+  readonly pointer: string;
+  /** The steps concerned, in reading order. */
+  readonly steps: readonly StepId[];
+  /** Ids of the crew, places, items, windows … concerned. */
+  readonly things: readonly string[];
+  /** Line and column of the pointer, where the text of the file is known. */
+  readonly position: FilePosition | null;
+}
+
+/** A finding without its place in the file, with nothing concerned unless said. */
+export function finding(
+  level: FindingLevel,
+  code: string,
+  pointer: string,
+  message: string,
+  concerned: { readonly steps?: readonly StepId[]; readonly things?: readonly string[] } = {},
+): Finding {
+  return {
+    level,
+    code,
+    message,
+    pointer,
+    steps: concerned.steps ?? [],
+    things: concerned.things ?? [],
+    position: null,
+  };
+}
+
+/** True when at least one of the findings is an error. */
+export function hasErrors(findings: readonly Finding[]): boolean {
+  return findings.some(({ level }) => level === "error");
+}

@@ -1,0 +1,32 @@
+export type { FilePosition, Finding, FindingLevel } from "./finding.ts";
+export { finding, hasErrors } from "./finding.ts";
+export { jsonPointer } from "./json-pointer.ts";
+export { procedureJsonSchema } from "./json-schema.ts";
+export { nearest } from "./known-keys.ts";
+export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
+export { outlineOf } from "./outline.ts";
+export type { ReadProcedure } from "./read-procedure.ts";
+export { parseProcedure, readProcedure } from "./read-procedure.ts";
+export type { Activity, Outcomes, Scenarios } from "./scenario.ts";
+export { AS_EXPECTED, activityOf, lanesOf, MOST_SCENARIOS, outcomeOf, scenariosOf } from "./scenario.ts";
+export type {
+  Alert,
+  Contingency,
+  CrewMember,
+  Decision,
+  Item,
+  Location,
+  Place,
+  Procedure,
+  ProcedureFile,
+  Route,
+  Step,
+  StepRecord,
+  StepTime,
+  Supply,
+  Task,
+  TimeWindow,
+  Watch,
+} from "./schema.ts";
+export { FORMAT, locationSchema } from "./schema.ts";
+export { SIZE_LIMITS } from "./size-findings.ts";

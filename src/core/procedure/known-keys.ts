@@ -1,0 +1,42 @@
+import { closest, distance } from "fastest-levenshtein";
+import { z } from "zod";
+import { procedureSchema } from "./schema.ts";
+
+type Schema = z.core.$ZodType;
+
+function children(schema: Schema, part: PropertyKey): Schema[] {
+  if (schema instanceof z.ZodObject) {
+    const child = (schema.shape as Record<PropertyKey, Schema | undefined>)[part];
+    return child ? [child] : [];
+  }
+  if (schema instanceof z.ZodArray) return [schema.element];
+  if (schema instanceof z.ZodRecord) return [schema.valueType];
+  return unwrap(schema).flatMap((inner) => children(inner, part));
+}
+
+function unwrap(schema: Schema): Schema[] {
+  if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) return [schema.unwrap()];
+  if (schema instanceof z.ZodPipe) return [schema.in];
+  if (schema instanceof z.ZodUnion) return [...schema.options];
+  return [];
+}
+
+function keys(schema: Schema): string[] {
+  return schema instanceof z.ZodObject ? Object.keys(schema.shape) : unwrap(schema).flatMap(keys);
+}
+
+/** The keys the procedure format knows at a path (array indices stand for any element). */
+export function knownKeys(path: readonly PropertyKey[]): string[] {
+  const schemas = path.reduce<Schema[]>(
+    (at, part) => at.flatMap((schema) => children(schema, part)),
+    [procedureSchema],
+  );
+  return [...new Set(schemas.flatMap(keys))];
+}
+
+/** The known word nearest to `word` by edit distance; `null` when none is near enough to be meant. */
+export function nearest(word: string, known: readonly string[]): string | null {
+  if (known.length === 0) return null;
+  const candidate = closest(word.toLowerCase(), known);
+  return distance(word.toLowerCase(), candidate.toLowerCase()) <= Math.max(2, Math.ceil(candidate.length / 2)) ? candidate : null;
+}

@@ -1,0 +1,67 @@
+import type { Finding } from "./finding.ts";
+import { finding, hasErrors } from "./finding.ts";
+import { readJsonText } from "./json-text.ts";
+import { referenceFindings } from "./reference-findings.ts";
+import type { Procedure, ProcedureFile } from "./schema.ts";
+import { FORMAT, procedureSchema } from "./schema.ts";
+import { schemaFindings } from "./schema-findings.ts";
+import { SIZE_LIMITS, sizeFindings } from "./size-findings.ts";
+
+/** What reading a procedure came to. */
+export interface ReadProcedure {
+  /** The procedure; `null` when a finding is an error. */
+  readonly procedure: Procedure | null;
+  /** The procedure as written, for keeping and passing on; `null` when a finding is an error. */
+  readonly file: ProcedureFile | null;
+  readonly findings: readonly Finding[];
+}
+
+const VERSION = /^tetherline\.procedure\/(\d+)$/;
+const READ_VERSION = Number(VERSION.exec(FORMAT)?.[1]);
+
+/** A refusal when the file is of another format or a newer version of this one ([PRO11]); there is no older version to migrate yet. */
+function formatFinding(value: unknown): Finding | null {
+  const format = typeof value === "object" && value !== null ? (value as { format?: unknown }).format : undefined;
+  if (typeof format !== "string") return null;
+  const version = VERSION.exec(format)?.[1];
+  if (version === undefined) {
+    return finding("error", "file/other-format", "/format", `"${format.slice(0, 60)}" is not a procedure of this program; it reads "${FORMAT}".`);
+  }
+  if (Number(version) <= READ_VERSION) return null;
+  const message = `The file is of format version ${version}, newer than this program, which reads up to version ${READ_VERSION}. Update the program.`;
+  return finding("error", "file/newer-version", "/format", message);
+}
+
+/** Reads a procedure from a JSON value of any shape, all errors together ([PRO10]). Never throws. */
+export function parseProcedure(value: unknown): ReadProcedure {
+  const otherFormat = formatFinding(value);
+  if (otherFormat) return { procedure: null, file: null, findings: [otherFormat] };
+  const oversize = sizeFindings(value);
+  if (oversize.length > 0) return { procedure: null, file: null, findings: oversize };
+  const parsed = procedureSchema.safeParse(value);
+  const findings = [...(parsed.success ? [] : schemaFindings(value, parsed.error)), ...referenceFindings(value)];
+  const isSound = parsed.success && !hasErrors(findings);
+  return {
+    procedure: isSound ? parsed.data : null,
+    file: isSound ? (value as ProcedureFile) : null,
+    findings,
+  };
+}
+
+/** Reads a procedure from the text of its file; every finding has its line and column. Never throws. */
+export function readProcedure(text: string): ReadProcedure {
+  const bytes = new TextEncoder().encode(text).length;
+  if (bytes > SIZE_LIMITS.bytes) {
+    const message = `The file has ${(bytes / 1024 / 1024).toFixed(1)} MiB; at most ${SIZE_LIMITS.bytes / 1024 / 1024} MiB are read.`;
+    return { procedure: null, file: null, findings: [finding("error", "file/too-large", "", message)] };
+  }
+  const json = readJsonText(text);
+  if (json.value === undefined) return { procedure: null, file: null, findings: json.findings };
+  const read = parseProcedure(json.value);
+  const findings = [...json.findings, ...read.findings].map((one) => ({
+    ...one,
+    position: one.position ?? json.positionOf(one.pointer),
+  }));
+  const isSound = !hasErrors(findings);
+  return { procedure: isSound ? read.procedure : null, file: isSound ? read.file : null, findings };
+}

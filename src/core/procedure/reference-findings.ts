@@ -1,0 +1,262 @@
+import type { StepId } from "../units/index.ts";
+import { parseDuration } from "../units/index.ts";
+import type { Finding } from "./finding.ts";
+import { finding } from "./finding.ts";
+import { jsonPointer } from "./json-pointer.ts";
+import { nearest } from "./known-keys.ts";
+import type { RawPart } from "./raw-file.ts";
+import { entries, member, members, textOf } from "./raw-file.ts";
+
+type Kind = "crew member" | "place" | "item" | "window" | "step" | "decision" | "supply";
+
+interface RawStep {
+  readonly part: RawPart;
+  readonly id: string | null;
+  /** Index in reading order, contingencies last. */
+  readonly index: number;
+  readonly task: string;
+  readonly getAhead: boolean;
+  /** The contingency it belongs to; `null` in the main tasks. */
+  readonly contingency: number | null;
+}
+
+interface RawDecision {
+  readonly id: string;
+  readonly step: RawStep;
+  readonly outcomes: readonly string[];
+}
+
+const at = (part: RawPart) => jsonPointer(part.path);
+const stepsOf = (step: RawStep): StepId[] => (step.id === null ? [] : [step.id as StepId]);
+const idOf = (part: RawPart) => textOf(member(part, "id"));
+
+function rawSteps(root: RawPart): RawStep[] {
+  const found: RawStep[] = [];
+  const read = (holder: RawPart, contingency: number | null) => {
+    for (const task of entries(member(holder, "tasks"))) {
+      for (const part of entries(member(task, "steps"))) {
+        found.push({
+          part,
+          id: idOf(part),
+          index: found.length,
+          task: at(task),
+          getAhead: textOf(member(task, "priority")) === "get-ahead",
+          contingency,
+        });
+      }
+    }
+  };
+  read(root, null);
+  for (const [index, contingency] of entries(member(root, "contingencies")).entries()) read(contingency, index);
+  return found;
+}
+
+/**
+ * Everything that can be wrong with a file beyond the shape of its parts: ids used twice, references that do not resolve
+ * ([PRO10]), decisions used before they are made ([PRO4]), durations out of order ([PRO6]), bags inside themselves ([PRO8]),
+ * steps that depend on a get-ahead ([PRO9]). Works on a file of any shape, so that all errors are reported together.
+ */
+export function referenceFindings(file: unknown): Finding[] {
+  const root: RawPart = { value: file, path: [] };
+  const found: Finding[] = [];
+  const report = (code: string, part: RawPart, message: string, steps: StepId[] = [], things: string[] = []) => {
+    found.push(finding("error", code, at(part), message, { steps, things }));
+  };
+
+  const unique = (parts: readonly RawPart[], kind: string, keyOf: (part: RawPart) => string | null = idOf): string[] => {
+    const seen = new Set<string>();
+    for (const part of parts) {
+      const key = keyOf(part);
+      if (key === null) continue;
+      if (seen.has(key)) report("file/doubled-id", member(part, "id"), `The ${kind} id "${idOf(part)}" is used twice.`, [], [key]);
+      seen.add(key);
+    }
+    return [...seen];
+  };
+
+  const list = (key: string) => entries(member(root, key));
+  const contingencies = list("contingencies");
+  const steps = rawSteps(root);
+  const decisions = new Map<string, RawDecision>();
+  const ids: Record<Kind, readonly string[]> = {
+    "crew member": unique(list("crew"), "crew"),
+    place: unique(list("places"), "place"),
+    item: unique(list("items"), "item"),
+    window: unique(list("windows"), "window"),
+    step: unique(
+      steps.map(({ part }) => part),
+      "step",
+    ),
+    decision: unique(
+      steps.map(({ part }) => member(part, "decide")).filter(({ value }) => value !== undefined),
+      "decision",
+    ),
+    supply: unique(list("supplies"), "supply", (part) => `${textOf(member(part, "crew"))} ${idOf(part)}`),
+  };
+  unique([root, ...contingencies].flatMap((holder) => entries(member(holder, "tasks"))), "task");
+  unique(contingencies, "contingency");
+  unique(list("watches"), "watch");
+  const known = Object.fromEntries(Object.entries(ids).map(([kind, all]) => [kind, new Set(all)])) as Record<Kind, Set<string>>;
+
+  const resolve = (kind: Kind, part: RawPart, step: RawStep | null = null) => {
+    const id = textOf(part);
+    if (id === null || known[kind].has(id)) return;
+    const meant = nearest(id, ids[kind]);
+    const hint = meant ? ` Did you mean "${meant}"?` : "";
+    report("file/no-such-reference", part, `There is no ${kind} "${id}".${hint}`, step ? stepsOf(step) : [], [id]);
+  };
+  const resolveLocation = (part: RawPart, step: RawStep | null = null) => {
+    resolve("crew member", member(part, "crew"), step);
+    resolve("place", member(part, "place"), step);
+    resolve("item", member(part, "item"), step);
+  };
+
+  for (const crew of list("crew")) {
+    resolve("place", member(crew, "start"));
+    resolve("place", member(member(crew, "tether"), "anchor"));
+  }
+  for (const route of list("routes")) {
+    const ends = entries(member(route, "between"));
+    for (const end of ends) resolve("place", end);
+    if (ends.length === 2 && ends[0]?.value === ends[1]?.value) {
+      report("file/wrong-value", member(route, "between"), "A route must lead from one place to another.");
+    }
+  }
+  for (const item of list("items")) {
+    resolveLocation(member(item, "start"));
+    resolveLocation(member(item, "end"));
+  }
+  for (const side of ["start", "end"]) reportNesting(list("items"), side, report);
+  for (const supply of list("supplies")) resolve("crew member", member(supply, "crew"));
+  for (const watch of list("watches")) {
+    for (const by of entries(member(watch, "by"))) resolve("crew member", by);
+    resolve("step", member(watch, "from"));
+    resolve("step", member(watch, "until"));
+    if (parseDuration(textOf(member(watch, "every")) ?? "PT1S") === 0) {
+      report("file/wrong-value", member(watch, "every"), "A watch must come round after some time, not at once.");
+    }
+  }
+  for (const window of list("windows")) reportSpans(window, report);
+
+  for (const step of steps) {
+    const decide = member(step.part, "decide");
+    const id = idOf(decide);
+    if (decide.value === undefined) continue;
+    const outcomes = entries(member(decide, "outcomes")).flatMap((part) => textOf(part) ?? []);
+    if (id !== null && !decisions.has(id)) decisions.set(id, { id, step, outcomes });
+    const expect = member(decide, "expect");
+    if (textOf(expect) !== null && !outcomes.includes(String(expect.value))) {
+      report("decision/no-such-outcome", expect, `"${expect.value}" is not one of the outcomes of this decision.`, stepsOf(step));
+    }
+    if (new Set(outcomes).size < outcomes.length) {
+      report("file/doubled-id", member(decide, "outcomes"), "An outcome stands twice.", stepsOf(step));
+    }
+  }
+
+  const byId = new Map(steps.flatMap((step) => (step.id === null ? [] : [[step.id, step] as const])));
+  for (const step of steps) {
+    const { part } = step;
+    const by = entries(member(part, "by"));
+    for (const crew of by) resolve("crew member", crew, step);
+    if (new Set(by.map(({ value }) => value)).size < by.length) {
+      report("file/doubled-id", member(part, "by"), "A crew member is named twice in this step.", stepsOf(step));
+    }
+    for (const key of ["at", "to", "anchor"]) resolve("place", member(part, key), step);
+    for (const window of entries(member(part, "within"))) resolve("window", window, step);
+    for (const move of entries(member(part, "moves"))) {
+      resolve("item", member(move, "item"), step);
+      resolveLocation(member(move, "to"), step);
+    }
+    resolve("crew member", member(member(part, "confirm"), "by"), step);
+    unique(entries(member(part, "records")), "record");
+    for (const entry of entries(member(part, "records"))) {
+      const [min, max] = [member(entry, "min").value, member(entry, "max").value];
+      if (typeof min === "number" && typeof max === "number" && min > max) {
+        report("file/wrong-value", member(entry, "min"), `The lowest value allowed, ${min}, is above the highest, ${max}.`, stepsOf(step));
+      }
+    }
+    reportTime(step, report);
+    for (const entry of entries(member(part, "after"))) {
+      const target = typeof entry.value === "string" ? entry : member(entry, "step");
+      resolve("step", target, step);
+      const before = byId.get(textOf(target) ?? "");
+      if (!before) continue;
+      if (before === step) report("order/deadlock", target, "A step cannot come after itself.", stepsOf(step));
+      else if (before.contingency !== null && before.contingency !== step.contingency) {
+        const message = `"${before.id}" belongs to a contingency, so it may never be done; nothing outside may come after it.`;
+        report("order/contingency", target, message, stepsOf(step));
+      } else if (before.getAhead && before.task !== step.task) {
+        const message = `"${before.id}" is a get-ahead and may be left out; no step outside its task may come after it.`;
+        report("order/get-ahead", target, message, stepsOf(step));
+      }
+    }
+    for (const [decision, outcome] of members(member(part, "when"))) {
+      const made = decisions.get(decision);
+      if (!made) {
+        resolve("decision", { value: decision, path: outcome.path }, step);
+      } else if (made.step.index >= step.index || (made.step.contingency !== null && made.step.contingency !== step.contingency)) {
+        const message = `The decision "${decision}" is not made by an earlier step in reading order.`;
+        report("decision/later", outcome, message, stepsOf(step));
+      } else if (textOf(outcome) !== null && !made.outcomes.includes(String(outcome.value))) {
+        report("decision/no-such-outcome", outcome, `"${outcome.value}" is not an outcome of the decision "${decision}".`, stepsOf(step));
+      }
+    }
+  }
+  return found;
+}
+
+type Report = (code: string, part: RawPart, message: string, steps?: StepId[], things?: string[]) => void;
+
+function reportTime(step: RawStep, report: Report): void {
+  const time = member(step.part, "time");
+  if (time.value === undefined) {
+    const isTranslation = member(step.part, "to").value !== undefined;
+    if (!isTranslation) {
+      report("time/missing", step.part, "Only a translation may leave its time out; say how long this step takes.", stepsOf(step));
+    }
+    return;
+  }
+  const [low, likely, high] = ["low", "likely", "high"].map((key) => parseDuration(textOf(member(time, key)) ?? ""));
+  if (low == null || likely == null || high == null) return;
+  if (low > likely || likely > high) {
+    report("time/out-of-order", time, "The times must not fall from low over likely to high.", stepsOf(step));
+  }
+}
+
+function reportSpans(window: RawPart, report: Report): void {
+  const spans = member(window, "spans");
+  const kind = textOf(member(window, "kind"));
+  if (kind === "listed" && spans.value === undefined) {
+    report("window/no-spans", window, "A listed window needs its spans.", [], [idOf(window) ?? ""]);
+  }
+  for (const span of entries(spans)) {
+    const [from, to] = [textOf(member(span, "from")), textOf(member(span, "to"))];
+    if (from === null || to === null) continue;
+    const [start, end] = [parseDuration(from) ?? Date.parse(from), parseDuration(to) ?? Date.parse(to)];
+    const mixed = (parseDuration(from) === null) !== (parseDuration(to) === null);
+    if (!mixed && start >= end) report("window/empty-span", span, "A span must end after it starts.", [], [idOf(window) ?? ""]);
+  }
+}
+
+function reportNesting(items: readonly RawPart[], side: string, report: Report): void {
+  const within = new Map(
+    items.flatMap((item) => {
+      const holder = textOf(member(member(item, side), "item"));
+      const id = idOf(item);
+      return holder !== null && id !== null ? [[id, holder] as const] : [];
+    }),
+  );
+  for (const item of items) {
+    const first = idOf(item);
+    if (first === null) continue;
+    const seen = new Set<string>();
+    let holder = within.get(first);
+    while (holder !== undefined && holder !== first && !seen.has(holder)) {
+      seen.add(holder);
+      holder = within.get(holder);
+    }
+    if (holder === first) {
+      report("custody/inside-itself", member(item, side), `"${first}" would be inside itself.`, [], [first]);
+    }
+  }
+}

@@ -1,0 +1,88 @@
+import type { DecisionId } from "../units/index.ts";
+import type { Outline, OutlineStep } from "./outline.ts";
+
+/** How decisions came out, by decision id. A decision that is missing counts as its `expect` ([PRO5]). */
+export type Outcomes = ReadonlyMap<DecisionId, string>;
+
+/** No decision taken: every one counts as its `expect`. */
+export const AS_EXPECTED: Outcomes = new Map();
+
+/** Which steps of an outline are performed. */
+export interface Activity {
+  /** One entry a step, by reading order index: whether it is active ([PRO4]). */
+  readonly active: readonly boolean[];
+  /** The decisions that arise: those made by an active step. */
+  readonly arising: ReadonlySet<DecisionId>;
+}
+
+/**
+ * Which steps are active when decisions come out as said. A step is active when every decision its `when` names arises
+ * (its own step is active) and came out so. With `getAheads` false the steps of get-ahead tasks are left out ([PRO9]).
+ */
+export function activityOf(outline: Outline, outcomes: Outcomes, getAheads: boolean): Activity {
+  const arising = new Set<DecisionId>();
+  const active = outline.steps.map(({ step, getAhead }) => {
+    const isActive =
+      (getAheads || !getAhead) &&
+      Object.entries(step.when ?? {}).every(
+        ([decision, outcome]) =>
+          arising.has(decision as DecisionId) && outcomeOf(outline, outcomes, decision as DecisionId) === outcome,
+      );
+    if (isActive && step.decide) arising.add(step.decide.id);
+    return isActive;
+  });
+  return { active, arising };
+}
+
+/** How a decision came out, or its `expect` while it is not taken ([PRO5]); `null` for an unknown decision. */
+export function outcomeOf(outline: Outline, outcomes: Outcomes, decision: DecisionId): string | null {
+  return outcomes.get(decision) ?? outline.decision(decision)?.decision.expect ?? null;
+}
+
+/** The lanes of an outline: for each crew member, in the order of `crew`, its active steps as reading order indices ([PRO1]). */
+export function lanesOf(outline: Outline, active: readonly boolean[]): number[][] {
+  const lanes: number[][] = outline.crew.map(() => []);
+  for (const { index, performers } of outline.steps) {
+    if (active[index]) for (const lane of performers) lanes[lane]?.push(index);
+  }
+  return lanes;
+}
+
+/** Above so many combinations only departures from the expected outcomes are looked at ([ORD4]). */
+export const MOST_SCENARIOS = 4096;
+
+/** The scenarios of a procedure. */
+export interface Scenarios {
+  /** One set of outcomes each; the expected one comes first. */
+  readonly outcomes: readonly Outcomes[];
+  /** True when every combination that can arise is there; false when only single and pairwise departures are. */
+  readonly complete: boolean;
+}
+
+/** Every combination of outcomes that can arise, or, above {@link MOST_SCENARIOS}, all single and pairwise departures ([ORD4]). */
+export function scenariosOf(outline: Outline): Scenarios {
+  let found: Outcomes[] = [AS_EXPECTED];
+  for (const { decision, madeBy } of outline.decisions) {
+    const others = decision.outcomes.filter((outcome) => outcome !== decision.expect);
+    const departures = found.flatMap((outcomes) =>
+      arises(outline, outcomes, madeBy) ? others.map((other) => new Map([...outcomes, [decision.id, other]])) : [],
+    );
+    found = [...found, ...departures];
+    if (found.length > MOST_SCENARIOS) return { outcomes: departuresOf(outline), complete: false };
+  }
+  return { outcomes: found, complete: true };
+}
+
+function arises(outline: Outline, outcomes: Outcomes, madeBy: OutlineStep): boolean {
+  return activityOf(outline, outcomes, true).active[madeBy.index] === true;
+}
+
+function departuresOf(outline: Outline): Outcomes[] {
+  const single = outline.decisions.flatMap(({ decision }) =>
+    decision.outcomes.filter((outcome) => outcome !== decision.expect).map((outcome) => [decision.id, outcome] as const),
+  );
+  const pairs = single.flatMap((first, index) =>
+    single.slice(index + 1).flatMap((second) => (first[0] === second[0] ? [] : [new Map([first, second])])),
+  );
+  return [AS_EXPECTED, ...single.map((one) => new Map([one])), ...pairs];
+}

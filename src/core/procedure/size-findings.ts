@@ -1,0 +1,27 @@
+import type { Finding } from "./finding.ts";
+import { finding } from "./finding.ts";
+import type { RawPart } from "./raw-file.ts";
+import { entries, member } from "./raw-file.ts";
+
+/** The largest procedure that is read ([PRO12]). */
+export const SIZE_LIMITS = { steps: 5000, crew: 200, items: 2000, decisions: 20, bytes: 10 * 1024 * 1024 } as const;
+
+/** A refusal for each limit of {@link SIZE_LIMITS} that a file goes beyond; bytes are counted where the text is read. */
+export function sizeFindings(file: unknown): Finding[] {
+  const root: RawPart = { value: file, path: [] };
+  const list = (holder: RawPart, key: string) => entries(member(holder, key));
+  const steps = [root, ...list(root, "contingencies")]
+    .flatMap((holder) => list(holder, "tasks"))
+    .flatMap((task) => list(task, "steps"));
+  const counts = {
+    steps: steps.length,
+    crew: list(root, "crew").length,
+    items: list(root, "items").length,
+    decisions: steps.filter((step) => member(step, "decide").value !== undefined).length,
+  };
+  return Object.entries(counts).flatMap(([what, count]) => {
+    const limit = SIZE_LIMITS[what as keyof typeof counts];
+    const message = `The procedure has ${count} ${what}; at most ${limit} are read.`;
+    return count > limit ? [finding("error", "file/too-large", "", message, { things: [what] })] : [];
+  });
+}

@@ -1,0 +1,25 @@
+import type { Duration } from "./duration.ts";
+
+const two = (value: number) => String(value).padStart(2, "0");
+
+/** A PET or countdown as people read it on a clock: `2:14:07`, cut to the second, `-0:00:05` below zero. */
+export function clockText(duration: Duration): string {
+  const sign = duration < 0 ? "-" : "";
+  const seconds = Math.floor(Math.abs(duration) / 1000);
+  return `${sign}${Math.floor(seconds / 3600)}:${two(Math.floor(seconds / 60) % 60)}:${two(seconds % 60)}`;
+}
+
+/** The same to the minute, as timelines print it: `2:14`, rounded down. */
+export function hourMinuteText(duration: Duration): string {
+  const sign = duration < 0 ? "-" : "";
+  const minutes = Math.floor(Math.abs(duration) / 60_000);
+  return `${sign}${Math.floor(minutes / 60)}:${two(minutes % 60)}`;
+}
+
+/** How long something takes in words, rounded to what matters: `45 s`, `6 min`, `1 h 05 min`. */
+export function lengthText(duration: Duration): string {
+  const seconds = Math.round(Math.abs(duration) / 1000);
+  if (seconds < 100) return `${seconds} s`;
+  const minutes = Math.round(seconds / 60);
+  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${two(minutes % 60)} min`;
+}

@@ -1,0 +1,150 @@
+/**
+ * Which folder may import which. A folder not named here may not exist under src/core, src/io or src.
+ * Folders import one another only through `index.ts`; type imports count.
+ */
+export const importTable = {
+  "core/units": [],
+  "core/procedure": ["core/units"],
+  "core/order": ["core/procedure", "core/units"],
+  "core/place": ["core/procedure", "core/order", "core/units"],
+  "core/custody": ["core/procedure", "core/order", "core/units"],
+  "core/light": ["core/units"],
+  "core/supply": ["core/units"],
+  "core/plan": ["core/order", "core/place", "core/light", "core/procedure", "core/units"],
+  "core/check": [
+    "core/units",
+    "core/procedure",
+    "core/order",
+    "core/place",
+    "core/custody",
+    "core/light",
+    "core/plan",
+    "core/supply",
+  ],
+  "core/log": ["core/procedure", "core/units"],
+  "core/walk": [
+    "core/plan",
+    "core/log",
+    "core/custody",
+    "core/supply",
+    "core/procedure",
+    "core/order",
+    "core/place",
+    "core/units",
+  ],
+  "core/review": ["core/plan", "core/log", "core/walk", "core/procedure", "core/order", "core/units"],
+  io: ["core"],
+  hub: ["core/log", "core/units"],
+  cli: ["core", "io/files"],
+  app: ["core", "io"],
+};
+
+const escaped = (folder) => folder.replaceAll("/", "\\/");
+
+/** For every folder of the table: it reaches itself, what its row names, packages, and nothing else in src. */
+const tableRules = Object.entries(importTable).map(([folder, allowed]) => ({
+  name: `table-${folder.replace("/", "-")}`,
+  comment: `src/${folder} may import: ${allowed.length > 0 ? allowed.join(", ") : "nothing"}`,
+  severity: "error",
+  from: { path: `(^|/)src/${escaped(folder)}/` },
+  to: {
+    path: "(^|/)src/",
+    pathNot: [folder, ...allowed].map((target) => `(^|/)src/${escaped(target)}/`),
+  },
+}));
+
+const impurePackages =
+  "node_modules/(react|react-dom|react-router|react-router-dom|@ionic|ionicons|dexie|dexie-react-hooks|@xstate/react|@capacitor|workbox-|commander)";
+
+const config = {
+  forbidden: [
+    ...tableRules,
+    {
+      name: "outside-the-table",
+      comment: "Every source folder has a row in the import table.",
+      severity: "error",
+      from: {
+        path: "(^|/)src/[^/]+/",
+        pathNot: Object.keys(importTable).map((folder) => `(^|/)src/${escaped(folder)}/`),
+      },
+      to: {},
+    },
+    {
+      name: "only-through-index",
+      comment: "Another folder is imported through its index.ts; a lazily loaded file is its own entry.",
+      severity: "error",
+      from: { path: "(^|/)src/(.+)/[^/]+$" },
+      to: {
+        path: "(^|/)src/.+/[^/]+\\.(ts|tsx)$",
+        pathNot: ["(^|/)src/$2/[^/]+$", "/index\\.ts$"],
+        dependencyTypesNot: ["dynamic-import"],
+      },
+    },
+    {
+      name: "no-circle",
+      comment: "No file reaches itself again through what it imports, types included.",
+      severity: "error",
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: "resolvable",
+      comment: "Every import leads somewhere.",
+      severity: "error",
+      from: {},
+      to: { couldNotResolve: true, pathNot: "^virtual:" },
+    },
+    {
+      name: "declared",
+      comment: "A package that is used is named in package.json.",
+      severity: "error",
+      from: { path: "(^|/)src/" },
+      to: { dependencyTypes: ["npm-no-pkg", "npm-unknown"] },
+    },
+    {
+      name: "not-from-development",
+      comment: "What ships rests on dependencies, not on development tools.",
+      severity: "error",
+      from: { path: "(^|/)src/" },
+      to: { dependencyTypes: ["npm-dev"], dependencyTypesNot: ["type-only"] },
+    },
+    {
+      name: "core-is-pure",
+      comment: "The core knows no screen, no store, no network and no machine.",
+      severity: "error",
+      from: { path: "(^|/)src/core/" },
+      to: { path: impurePackages },
+    },
+    {
+      name: "core-has-no-machine",
+      comment: "The core runs in a browser and in Node alike.",
+      severity: "error",
+      from: { path: "(^|/)src/(core|app)/" },
+      to: { dependencyTypes: ["core"] },
+    },
+    {
+      name: "no-screen-without-app",
+      comment: "Only the app draws.",
+      severity: "error",
+      from: { path: "(^|/)src/(io|hub|cli)/" },
+      to: {
+        path: "node_modules/(react|react-dom|react-router|react-router-dom|@ionic|ionicons|@xstate/react)/",
+      },
+    },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: "tsconfig.json" },
+    detectProcessBuiltinModuleCalls: true,
+    builtInModules: { add: [] },
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "browser", "node", "default", "types"],
+      mainFields: ["module", "main", "types"],
+    },
+  },
+};
+
+// dependency-cruiser reads the default export.
+export default config;

@@ -1,0 +1,62 @@
+/** What a reader may choose: a theme, or `auto`, which follows the device between day and night. */
+export const themeChoices = ["auto", "day", "night", "dim"] as const;
+
+export type ThemeChoice = (typeof themeChoices)[number];
+
+/** The theme in force once `auto` is resolved. */
+export type Theme = Exclude<ThemeChoice, "auto">;
+
+const STORED_AS = "tetherline.theme";
+const DEVICE_IS_DARK = "(prefers-color-scheme: dark)";
+
+const listeners = new Set<() => void>();
+
+/** The stored choice; `auto` when nothing, or nothing known, is stored, or the store is denied. */
+export function currentThemeChoice(): ThemeChoice {
+  try {
+    const stored = localStorage.getItem(STORED_AS);
+    return themeChoices.find((choice) => choice === stored) ?? "auto";
+  } catch {
+    return chosenWithoutStore;
+  }
+}
+
+/** A denied store still lets the reader choose for this visit. */
+let chosenWithoutStore: ThemeChoice = "auto";
+
+/** The theme that a choice stands for on a device that is, or is not, set to dark. */
+export function resolveTheme(choice: ThemeChoice, deviceIsDark: boolean): Theme {
+  if (choice !== "auto") return choice;
+  return deviceIsDark ? "night" : "day";
+}
+
+/** Stores the choice, applies it at once and tells whoever listens. */
+export function chooseTheme(choice: ThemeChoice): void {
+  chosenWithoutStore = choice;
+  try {
+    localStorage.setItem(STORED_AS, choice);
+  } catch {
+    // Without a store the choice lasts for this visit.
+  }
+  applyTheme();
+  for (const listener of listeners) listener();
+}
+
+/** Calls back after each choice; returns the way to stop. */
+export function subscribeToThemeChoice(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** Sets `data-theme` on the document and follows the device from now on. Call once, before the first paint. */
+export function startTheme(): void {
+  applyTheme();
+  window.matchMedia(DEVICE_IS_DARK).addEventListener("change", applyTheme);
+}
+
+function applyTheme(): void {
+  const theme = resolveTheme(currentThemeChoice(), window.matchMedia(DEVICE_IS_DARK).matches);
+  document.documentElement.dataset["theme"] = theme;
+  const paper = getComputedStyle(document.documentElement).getPropertyValue("--sheet").trim();
+  document.querySelector('meta[name="theme-color"]')?.setAttribute("content", paper);
+}

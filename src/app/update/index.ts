@@ -1,0 +1,1 @@
+export { UpdateNotice } from "./update-notice.tsx";

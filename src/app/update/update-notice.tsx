@@ -1,0 +1,28 @@
+import { useRegisterSW } from "virtual:pwa-register/react";
+import { useLocation } from "react-router-dom";
+import "./update-notice.css";
+
+/**
+ * Offers a newer version once it is stored on the device. It never loads by itself and says nothing
+ * while a walk is being followed: the offer waits until the reader leaves that screen.
+ */
+export function UpdateNotice() {
+  const { pathname } = useLocation();
+  const {
+    needRefresh: [ready, setReady],
+    updateServiceWorker,
+  } = useRegisterSW();
+
+  if (!ready || pathname.startsWith("/follow/")) return null;
+  return (
+    <aside className="update-notice" role="status">
+      <p>A newer version is stored on this device.</p>
+      <button type="button" onClick={() => void updateServiceWorker(true)}>
+        Load it now
+      </button>
+      <button type="button" onClick={() => setReady(false)}>
+        Later
+      </button>
+    </aside>
+  );
+}

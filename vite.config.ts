@@ -1,0 +1,58 @@
+import { fileURLToPath } from "node:url";
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+
+const checkout = fileURLToPath(new URL(".", import.meta.url));
+
+const config = defineConfig({
+  root: "src/app",
+  server: { fs: { allow: [checkout] } },
+  preview: { port: 4173, strictPort: false },
+  build: {
+    outDir: "../../dist",
+    emptyOutDir: true,
+    target: "es2022",
+    rolldownOptions: {
+      treeshake: {
+        // @ionic/core 9.0 declares no `sideEffects`; without this every one of its components is bundled.
+        moduleSideEffects: [{ test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false }],
+      },
+    },
+  },
+  plugins: [
+    react(),
+    VitePWA({
+      registerType: "prompt",
+      // The manifest's icons are found by the pattern below already; a file listed twice fails the install.
+      includeManifestIcons: false,
+      manifest: {
+        name: "Tetherline",
+        short_name: "Tetherline",
+        description: "Prepare, follow and review a two-person walk, offline.",
+        id: "/",
+        start_url: "/",
+        display: "standalone",
+        orientation: "any",
+        background_color: "#f3f0e8",
+        theme_color: "#fbf9f4",
+        icons: [
+          { src: "/icon.svg", sizes: "any", type: "image/svg+xml" },
+          { src: "/icon-192.png", sizes: "192x192", type: "image/png" },
+          { src: "/icon-512.png", sizes: "512x512", type: "image/png" },
+          { src: "/icon-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+        ],
+      },
+      workbox: {
+        globPatterns: ["**/*.{js,css,html,svg,png,woff2,json}"],
+        navigateFallback: "index.html",
+        // From the first visit on, pages opened later come from the store, so that losing the network does no harm.
+        clientsClaim: true,
+        cleanupOutdatedCaches: true,
+      },
+    }),
+  ],
+});
+
+// Vite reads the default export.
+export default config;

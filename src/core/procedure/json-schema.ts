@@ -4,5 +4,9 @@ import { procedureSchema } from "./schema.ts";
 /** The JSON Schema (2020-12) of the procedure file, as an author's editor reads it; made from the Zod schema. */
 export function procedureJsonSchema(): object {
   const schema = z.toJSONSchema(procedureSchema, { io: "input", target: "draft-2020-12" });
-  return { ...schema, title: "Tetherline procedure", description: "A procedure for a walk of two, format tetherline.procedure/1" };
+  return {
+    ...schema,
+    title: "Tetherline procedure",
+    description: "A procedure for a walk of two, format tetherline.procedure/1",
+  };
 }

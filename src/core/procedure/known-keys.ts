@@ -38,5 +38,7 @@ export function knownKeys(path: readonly PropertyKey[]): string[] {
 export function nearest(word: string, known: readonly string[]): string | null {
   if (known.length === 0) return null;
   const candidate = closest(word.toLowerCase(), known);
-  return distance(word.toLowerCase(), candidate.toLowerCase()) <= Math.max(2, Math.ceil(candidate.length / 2)) ? candidate : null;
+  return distance(word.toLowerCase(), candidate.toLowerCase()) <= Math.max(2, Math.ceil(candidate.length / 2))
+    ? candidate
+    : null;
 }

@@ -18,14 +18,19 @@ export function member(part: RawPart, key: string): RawPart {
 
 /** The entries of an array; none when the part is no array. */
 export function entries(part: RawPart): RawPart[] {
-  return Array.isArray(part.value) ? part.value.map((value: unknown, index) => ({ value, path: [...part.path, index] })) : [];
+  return Array.isArray(part.value)
+    ? part.value.map((value: unknown, index) => ({ value, path: [...part.path, index] }))
+    : [];
 }
 
 /** The members of an object as [key, part]; none when the part is no object. */
 export function members(part: RawPart): [string, RawPart][] {
   const { value } = part;
   if (typeof value !== "object" || value === null || Array.isArray(value)) return [];
-  return Object.entries(value).map(([key, child]: [string, unknown]) => [key, { value: child, path: [...part.path, key] }]);
+  return Object.entries(value).map(([key, child]: [string, unknown]) => [
+    key,
+    { value: child, path: [...part.path, key] },
+  ]);
 }
 
 /** The text of a part, or `null` when it is not text. */

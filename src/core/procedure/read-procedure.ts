@@ -21,11 +21,17 @@ const READ_VERSION = Number(VERSION.exec(FORMAT)?.[1]);
 
 /** A refusal when the file is of another format or a newer version of this one ([PRO11]); there is no older version to migrate yet. */
 function formatFinding(value: unknown): Finding | null {
-  const format = typeof value === "object" && value !== null ? (value as { format?: unknown }).format : undefined;
+  const format =
+    typeof value === "object" && value !== null ? (value as { format?: unknown }).format : undefined;
   if (typeof format !== "string") return null;
   const version = VERSION.exec(format)?.[1];
   if (version === undefined) {
-    return finding("error", "file/other-format", "/format", `"${format.slice(0, 60)}" is not a procedure of this program; it reads "${FORMAT}".`);
+    return finding(
+      "error",
+      "file/other-format",
+      "/format",
+      `"${format.slice(0, 60)}" is not a procedure of this program; it reads "${FORMAT}".`,
+    );
   }
   if (Number(version) <= READ_VERSION) return null;
   const message = `The file is of format version ${version}, newer than this program, which reads up to version ${READ_VERSION}. Update the program.`;
@@ -39,7 +45,10 @@ export function parseProcedure(value: unknown): ReadProcedure {
   const oversize = sizeFindings(value);
   if (oversize.length > 0) return { procedure: null, file: null, findings: oversize };
   const parsed = procedureSchema.safeParse(value);
-  const findings = [...(parsed.success ? [] : schemaFindings(value, parsed.error)), ...referenceFindings(value)];
+  const findings = [
+    ...(parsed.success ? [] : schemaFindings(value, parsed.error)),
+    ...referenceFindings(value),
+  ];
   const isSound = parsed.success && !hasErrors(findings);
   return {
     procedure: isSound ? parsed.data : null,

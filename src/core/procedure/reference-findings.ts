@@ -47,7 +47,8 @@ function rawSteps(root: RawPart): RawStep[] {
     }
   };
   read(root, null);
-  for (const [index, contingency] of entries(member(root, "contingencies")).entries()) read(contingency, index);
+  for (const [index, contingency] of entries(member(root, "contingencies")).entries())
+    read(contingency, index);
   return found;
 }
 
@@ -59,16 +60,33 @@ function rawSteps(root: RawPart): RawStep[] {
 export function referenceFindings(file: unknown): Finding[] {
   const root: RawPart = { value: file, path: [] };
   const found: Finding[] = [];
-  const report = (code: string, part: RawPart, message: string, steps: StepId[] = [], things: string[] = []) => {
+  const report = (
+    code: string,
+    part: RawPart,
+    message: string,
+    steps: StepId[] = [],
+    things: string[] = [],
+  ) => {
     found.push(finding("error", code, at(part), message, { steps, things }));
   };
 
-  const unique = (parts: readonly RawPart[], kind: string, keyOf: (part: RawPart) => string | null = idOf): string[] => {
+  const unique = (
+    parts: readonly RawPart[],
+    kind: string,
+    keyOf: (part: RawPart) => string | null = idOf,
+  ): string[] => {
     const seen = new Set<string>();
     for (const part of parts) {
       const key = keyOf(part);
       if (key === null) continue;
-      if (seen.has(key)) report("file/doubled-id", member(part, "id"), `The ${kind} id "${idOf(part)}" is used twice.`, [], [key]);
+      if (seen.has(key))
+        report(
+          "file/doubled-id",
+          member(part, "id"),
+          `The ${kind} id "${idOf(part)}" is used twice.`,
+          [],
+          [key],
+        );
       seen.add(key);
     }
     return [...seen];
@@ -93,17 +111,25 @@ export function referenceFindings(file: unknown): Finding[] {
     ),
     supply: unique(list("supplies"), "supply", (part) => `${textOf(member(part, "crew"))} ${idOf(part)}`),
   };
-  unique([root, ...contingencies].flatMap((holder) => entries(member(holder, "tasks"))), "task");
+  unique(
+    [root, ...contingencies].flatMap((holder) => entries(member(holder, "tasks"))),
+    "task",
+  );
   unique(contingencies, "contingency");
   unique(list("watches"), "watch");
-  const known = Object.fromEntries(Object.entries(ids).map(([kind, all]) => [kind, new Set(all)])) as Record<Kind, Set<string>>;
+  const known = Object.fromEntries(Object.entries(ids).map(([kind, all]) => [kind, new Set(all)])) as Record<
+    Kind,
+    Set<string>
+  >;
 
   const resolve = (kind: Kind, part: RawPart, step: RawStep | null = null) => {
     const id = textOf(part);
     if (id === null || known[kind].has(id)) return;
     const meant = nearest(id, ids[kind]);
     const hint = meant ? ` Did you mean "${meant}"?` : "";
-    report("file/no-such-reference", part, `There is no ${kind} "${id}".${hint}`, step ? stepsOf(step) : [], [id]);
+    report("file/no-such-reference", part, `There is no ${kind} "${id}".${hint}`, step ? stepsOf(step) : [], [
+      id,
+    ]);
   };
   const resolveLocation = (part: RawPart, step: RawStep | null = null) => {
     resolve("crew member", member(part, "crew"), step);
@@ -133,7 +159,11 @@ export function referenceFindings(file: unknown): Finding[] {
     resolve("step", member(watch, "from"));
     resolve("step", member(watch, "until"));
     if (parseDuration(textOf(member(watch, "every")) ?? "PT1S") === 0) {
-      report("file/wrong-value", member(watch, "every"), "A watch must come round after some time, not at once.");
+      report(
+        "file/wrong-value",
+        member(watch, "every"),
+        "A watch must come round after some time, not at once.",
+      );
     }
   }
   for (const window of list("windows")) reportSpans(window, report);
@@ -146,7 +176,12 @@ export function referenceFindings(file: unknown): Finding[] {
     if (id !== null && !decisions.has(id)) decisions.set(id, { id, step, outcomes });
     const expect = member(decide, "expect");
     if (textOf(expect) !== null && !outcomes.includes(String(expect.value))) {
-      report("decision/no-such-outcome", expect, `"${expect.value}" is not one of the outcomes of this decision.`, stepsOf(step));
+      report(
+        "decision/no-such-outcome",
+        expect,
+        `"${expect.value}" is not one of the outcomes of this decision.`,
+        stepsOf(step),
+      );
     }
     if (new Set(outcomes).size < outcomes.length) {
       report("file/doubled-id", member(decide, "outcomes"), "An outcome stands twice.", stepsOf(step));
@@ -159,7 +194,12 @@ export function referenceFindings(file: unknown): Finding[] {
     const by = entries(member(part, "by"));
     for (const crew of by) resolve("crew member", crew, step);
     if (new Set(by.map(({ value }) => value)).size < by.length) {
-      report("file/doubled-id", member(part, "by"), "A crew member is named twice in this step.", stepsOf(step));
+      report(
+        "file/doubled-id",
+        member(part, "by"),
+        "A crew member is named twice in this step.",
+        stepsOf(step),
+      );
     }
     for (const key of ["at", "to", "anchor"]) resolve("place", member(part, key), step);
     for (const window of entries(member(part, "within"))) resolve("window", window, step);
@@ -172,7 +212,12 @@ export function referenceFindings(file: unknown): Finding[] {
     for (const entry of entries(member(part, "records"))) {
       const [min, max] = [member(entry, "min").value, member(entry, "max").value];
       if (typeof min === "number" && typeof max === "number" && min > max) {
-        report("file/wrong-value", member(entry, "min"), `The lowest value allowed, ${min}, is above the highest, ${max}.`, stepsOf(step));
+        report(
+          "file/wrong-value",
+          member(entry, "min"),
+          `The lowest value allowed, ${min}, is above the highest, ${max}.`,
+          stepsOf(step),
+        );
       }
     }
     reportTime(step, report);
@@ -181,7 +226,8 @@ export function referenceFindings(file: unknown): Finding[] {
       resolve("step", target, step);
       const before = byId.get(textOf(target) ?? "");
       if (!before) continue;
-      if (before === step) report("order/deadlock", target, "A step cannot come after itself.", stepsOf(step));
+      if (before === step)
+        report("order/deadlock", target, "A step cannot come after itself.", stepsOf(step));
       else if (before.contingency !== null && before.contingency !== step.contingency) {
         const message = `"${before.id}" belongs to a contingency, so it may never be done; nothing outside may come after it.`;
         report("order/contingency", target, message, stepsOf(step));
@@ -194,11 +240,19 @@ export function referenceFindings(file: unknown): Finding[] {
       const made = decisions.get(decision);
       if (!made) {
         resolve("decision", { value: decision, path: outcome.path }, step);
-      } else if (made.step.index >= step.index || (made.step.contingency !== null && made.step.contingency !== step.contingency)) {
+      } else if (
+        made.step.index >= step.index ||
+        (made.step.contingency !== null && made.step.contingency !== step.contingency)
+      ) {
         const message = `The decision "${decision}" is not made by an earlier step in reading order.`;
         report("decision/later", outcome, message, stepsOf(step));
       } else if (textOf(outcome) !== null && !made.outcomes.includes(String(outcome.value))) {
-        report("decision/no-such-outcome", outcome, `"${outcome.value}" is not an outcome of the decision "${decision}".`, stepsOf(step));
+        report(
+          "decision/no-such-outcome",
+          outcome,
+          `"${outcome.value}" is not an outcome of the decision "${decision}".`,
+          stepsOf(step),
+        );
       }
     }
   }
@@ -212,11 +266,18 @@ function reportTime(step: RawStep, report: Report): void {
   if (time.value === undefined) {
     const isTranslation = member(step.part, "to").value !== undefined;
     if (!isTranslation) {
-      report("time/missing", step.part, "Only a translation may leave its time out; say how long this step takes.", stepsOf(step));
+      report(
+        "time/missing",
+        step.part,
+        "Only a translation may leave its time out; say how long this step takes.",
+        stepsOf(step),
+      );
     }
     return;
   }
-  const [low, likely, high] = ["low", "likely", "high"].map((key) => parseDuration(textOf(member(time, key)) ?? ""));
+  const [low, likely, high] = ["low", "likely", "high"].map((key) =>
+    parseDuration(textOf(member(time, key)) ?? ""),
+  );
   if (low == null || likely == null || high == null) return;
   if (low > likely || likely > high) {
     report("time/out-of-order", time, "The times must not fall from low over likely to high.", stepsOf(step));
@@ -234,7 +295,8 @@ function reportSpans(window: RawPart, report: Report): void {
     if (from === null || to === null) continue;
     const [start, end] = [parseDuration(from) ?? Date.parse(from), parseDuration(to) ?? Date.parse(to)];
     const mixed = (parseDuration(from) === null) !== (parseDuration(to) === null);
-    if (!mixed && start >= end) report("window/empty-span", span, "A span must end after it starts.", [], [idOf(window) ?? ""]);
+    if (!mixed && start >= end)
+      report("window/empty-span", span, "A span must end after it starts.", [], [idOf(window) ?? ""]);
   }
 }
 

@@ -26,7 +26,8 @@ export function activityOf(outline: Outline, outcomes: Outcomes, getAheads: bool
       (getAheads || !getAhead) &&
       Object.entries(step.when ?? {}).every(
         ([decision, outcome]) =>
-          arising.has(decision as DecisionId) && outcomeOf(outline, outcomes, decision as DecisionId) === outcome,
+          arising.has(decision as DecisionId) &&
+          outcomeOf(outline, outcomes, decision as DecisionId) === outcome,
       );
     if (isActive && step.decide) arising.add(step.decide.id);
     return isActive;
@@ -65,7 +66,9 @@ export function scenariosOf(outline: Outline): Scenarios {
   for (const { decision, madeBy } of outline.decisions) {
     const others = decision.outcomes.filter((outcome) => outcome !== decision.expect);
     const departures = found.flatMap((outcomes) =>
-      arises(outline, outcomes, madeBy) ? others.map((other) => new Map([...outcomes, [decision.id, other]])) : [],
+      arises(outline, outcomes, madeBy)
+        ? others.map((other) => new Map([...outcomes, [decision.id, other]]))
+        : [],
     );
     found = [...found, ...departures];
     if (found.length > MOST_SCENARIOS) return { outcomes: departuresOf(outline), complete: false };
@@ -79,7 +82,9 @@ function arises(outline: Outline, outcomes: Outcomes, madeBy: OutlineStep): bool
 
 function departuresOf(outline: Outline): Outcomes[] {
   const single = outline.decisions.flatMap(({ decision }) =>
-    decision.outcomes.filter((outcome) => outcome !== decision.expect).map((outcome) => [decision.id, outcome] as const),
+    decision.outcomes
+      .filter((outcome) => outcome !== decision.expect)
+      .map((outcome) => [decision.id, outcome] as const),
   );
   const pairs = single.flatMap((first, index) =>
     single.slice(index + 1).flatMap((second) => (first[0] === second[0] ? [] : [new Map([first, second])])),

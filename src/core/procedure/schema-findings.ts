@@ -8,7 +8,8 @@ type Issue = z.core.$ZodIssue;
 
 const valueAt = (root: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>(
-    (value, part) => (typeof value === "object" && value !== null ? (value as Record<PropertyKey, unknown>)[part] : undefined),
+    (value, part) =>
+      typeof value === "object" && value !== null ? (value as Record<PropertyKey, unknown>)[part] : undefined,
     root,
   );
 
@@ -34,7 +35,10 @@ function likeliestBranch(issue: z.core.$ZodIssueInvalidUnion): Issue[] | null {
   const ranked = issue.errors
     .map((issues) => ({
       issues,
-      rank: issues.reduce((sum, { path, code }) => sum + (path.length === 0 && code === "invalid_type" ? 100 : 1), 0),
+      rank: issues.reduce(
+        (sum, { path, code }) => sum + (path.length === 0 && code === "invalid_type" ? 100 : 1),
+        0,
+      ),
     }))
     .sort((a, b) => a.rank - b.rank);
   const [best, next] = ranked;
@@ -66,7 +70,9 @@ function messageOf(issue: Issue, path: readonly PropertyKey[], value: unknown): 
         ? `${name} must be at least ${issue.minimum}.`
         : `${name} must not be ${issue.origin === "array" && Number(issue.minimum) > 1 ? `shorter than ${issue.minimum}` : "empty"}.`;
     case "too_big":
-      return issue.origin === "number" ? `${name} must be at most ${issue.maximum}.` : `${name} is longer than ${issue.maximum}.`;
+      return issue.origin === "number"
+        ? `${name} must be at most ${issue.maximum}.`
+        : `${name} is longer than ${issue.maximum}.`;
     case "invalid_union": {
       const words = UNION_IN_WORDS[last];
       return words ? `${name} must be ${words}.` : `${name} has none of the forms it may have.`;
@@ -85,7 +91,12 @@ function findingsOf(root: unknown, issue: Issue, above: readonly PropertyKey[]):
     return issue.keys.map((key) => {
       const meant = nearest(key, known);
       const hint = meant ? ` Did you mean "${meant}"?` : "";
-      return finding("error", "file/unknown-key", jsonPointer([...path, key]), `The key "${key}" is not known here.${hint}`);
+      return finding(
+        "error",
+        "file/unknown-key",
+        jsonPointer([...path, key]),
+        `The key "${key}" is not known here.${hint}`,
+      );
     });
   }
   if (issue.code === "invalid_union") {

@@ -15,7 +15,14 @@ import type {
   WatchId,
   WindowId,
 } from "../units/index.ts";
-import { DURATION_PATTERN, ID_PATTERN, INSTANT_PATTERN, NO_TIME, parseDuration, parseInstant } from "../units/index.ts";
+import {
+  DURATION_PATTERN,
+  ID_PATTERN,
+  INSTANT_PATTERN,
+  NO_TIME,
+  parseDuration,
+  parseInstant,
+} from "../units/index.ts";
 import { alertsInOrder } from "./alert-order.ts";
 
 /** The format this program writes; files of older formats are migrated to it on reading. */
@@ -100,8 +107,12 @@ const item = z.strictObject({
 });
 
 const span = z.union([
-  z.strictObject({ from: duration, to: duration }),
-  z.strictObject({ from: instant, to: instant }),
+  z
+    .strictObject({ from: duration, to: duration })
+    .transform(({ from, to }) => ({ clock: "pet" as const, from, to })),
+  z
+    .strictObject({ from: instant, to: instant })
+    .transform(({ from, to }) => ({ clock: "utc" as const, from, to })),
 ]);
 
 const window = z.strictObject({
@@ -130,7 +141,9 @@ const time = z.union([
 
 const predecessor = z.union([
   stepId.transform((step) => ({ step, lag: NO_TIME })),
-  z.strictObject({ step: stepId, lag: duration.optional() }).transform(({ step, lag }) => ({ step, lag: lag ?? NO_TIME })),
+  z
+    .strictObject({ step: stepId, lag: duration.optional() })
+    .transform(({ step, lag }) => ({ step, lag: lag ?? NO_TIME })),
 ]);
 
 const record = z.strictObject({
@@ -168,7 +181,10 @@ export const stepSchema = z.strictObject({
   records: z.array(record).default([]),
   confirm: z.strictObject({ by: crewId, text }).optional(),
   decide: decision.optional(),
-  when: z.record(z.string().regex(ID_PATTERN), z.string()).optional().describe("Only if these decisions came out so"),
+  when: z
+    .record(z.string().regex(ID_PATTERN), z.string())
+    .optional()
+    .describe("Only if these decisions came out so"),
 });
 
 const task = z.strictObject({
@@ -179,7 +195,11 @@ const task = z.strictObject({
   steps: z.array(stepSchema),
 });
 
-const contingency = z.strictObject({ id: id<ContingencyId>("a contingency"), title: text, tasks: z.array(task) });
+const contingency = z.strictObject({
+  id: id<ContingencyId>("a contingency"),
+  title: text,
+  tasks: z.array(task),
+});
 
 const watch = z.strictObject({
   id: id<WatchId>("a watch"),
@@ -199,7 +219,10 @@ export const procedureSchema = z.strictObject({
   revision: z.string().min(1).max(40).optional(),
   summary: text.optional(),
   setting: z.enum(["orbit", "pool", "surface"]).optional(),
-  limits: z.strictObject({ elapsed: duration.optional() }).default({}).describe("The walk must be closed by this PET"),
+  limits: z
+    .strictObject({ elapsed: duration.optional() })
+    .default({})
+    .describe("The walk must be closed by this PET"),
   crew: z.array(crewMember).min(1),
   places: z.array(place).default([]),
   routes: z.array(route).default([]),

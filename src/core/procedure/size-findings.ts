@@ -4,7 +4,13 @@ import type { RawPart } from "./raw-file.ts";
 import { entries, member } from "./raw-file.ts";
 
 /** The largest procedure that is read ([PRO12]). */
-export const SIZE_LIMITS = { steps: 5000, crew: 200, items: 2000, decisions: 20, bytes: 10 * 1024 * 1024 } as const;
+export const SIZE_LIMITS = {
+  steps: 5000,
+  crew: 200,
+  items: 2000,
+  decisions: 20,
+  bytes: 10 * 1024 * 1024,
+} as const;
 
 /** A refusal for each limit of {@link SIZE_LIMITS} that a file goes beyond; bytes are counted where the text is read. */
 export function sizeFindings(file: unknown): Finding[] {

@@ -1,0 +1,142 @@
+import TinyQueue from "tinyqueue";
+import type { Activity, Finding, Outcomes, Outline } from "../procedure/index.ts";
+import { activityOf, finding, lanesOf } from "../procedure/index.ts";
+import type { Duration, StepId } from "../units/index.ts";
+import { NO_TIME } from "../units/index.ts";
+
+/** That one step must be complete, and a lag past, before another starts. Steps are reading order indices. */
+export interface Link {
+  readonly from: number;
+  readonly to: number;
+  readonly lag: Duration;
+  /** What makes it so: both steps are neighbours in a lane, or the later one's `after`. */
+  readonly because: "lane" | "after";
+}
+
+/** The steps of one scenario and what must precede what ([ORD1]). */
+export interface Network {
+  readonly outline: Outline;
+  readonly activity: Activity;
+  /** For each crew member its active steps, in order. */
+  readonly lanes: readonly (readonly number[])[];
+  /** For each step (by reading order index) the links that lead to it, in reading order of their start. */
+  readonly before: readonly (readonly Link[])[];
+  /** For each step the links that lead away from it, in reading order of their end. */
+  readonly behind: readonly (readonly Link[])[];
+  /** The active steps so that each stands behind its predecessors, ties in reading order; shorter than the active steps in a deadlock. */
+  readonly order: readonly number[];
+  /** The links round a ring of steps that wait on each other; empty when there is none. */
+  readonly ring: readonly Link[];
+}
+
+/** The network of a scenario. A deadlock is not an error here: it stands in `ring`. */
+export function networkOf(
+  outline: Outline,
+  outcomes: Outcomes,
+  options: { readonly getAheads: boolean },
+): Network {
+  const activity = activityOf(outline, outcomes, options.getAheads);
+  const lanes = lanesOf(outline, activity.active);
+  const before: Link[][] = outline.steps.map(() => []);
+  const behind: Link[][] = outline.steps.map(() => []);
+  const connect = (link: Link) => {
+    before[link.to]?.push(link);
+    behind[link.from]?.push(link);
+  };
+  for (const lane of lanes) {
+    for (const [position, to] of lane.entries()) {
+      const from = lane[position - 1];
+      if (from !== undefined && !before[to]?.some((link) => link.from === from)) {
+        connect({ from, to, lag: NO_TIME, because: "lane" });
+      }
+    }
+  }
+  for (const { index, step } of outline.steps) {
+    if (!activity.active[index]) continue;
+    for (const { step: id, lag } of step.after) {
+      const from = outline.step(id)?.index;
+      if (from !== undefined && activity.active[from]) connect({ from, to: index, lag, because: "after" });
+    }
+  }
+  for (const links of before) links.sort((a, b) => a.from - b.from);
+  for (const links of behind) links.sort((a, b) => a.to - b.to);
+  const order = topologicalOrder(activity.active, before, behind);
+  const isWhole = order.length === activity.active.filter(Boolean).length;
+  return {
+    outline,
+    activity,
+    lanes,
+    before,
+    behind,
+    order,
+    ring: isWhole ? [] : ringOf(activity.active, before, order),
+  };
+}
+
+/** Kahn (1962), always taking the ready step that stands first in reading order. */
+function topologicalOrder(
+  active: readonly boolean[],
+  before: readonly (readonly Link[])[],
+  behind: readonly (readonly Link[])[],
+): number[] {
+  const missing = before.map((links) => links.length);
+  const ready = new TinyQueue<number>(
+    active.flatMap((isActive, index) => (isActive && missing[index] === 0 ? [index] : [])),
+    (a, b) => a - b,
+  );
+  const order: number[] = [];
+  for (let next = ready.pop(); next !== undefined; next = ready.pop()) {
+    order.push(next);
+    for (const { to } of behind[next] ?? []) {
+      const left = (missing[to] ?? 0) - 1;
+      missing[to] = left;
+      if (left === 0) ready.push(to);
+    }
+  }
+  return order;
+}
+
+/** Walks back from any step that could not be ordered until a step comes round again. */
+function ringOf(
+  active: readonly boolean[],
+  before: readonly (readonly Link[])[],
+  order: readonly number[],
+): Link[] {
+  const ordered = new Set(order);
+  const stuck = active.findIndex((isActive, index) => isActive && !ordered.has(index));
+  const path: Link[] = [];
+  const seenAt = new Map<number, number>();
+  let at = stuck;
+  while (!seenAt.has(at)) {
+    seenAt.set(at, path.length);
+    const link = before[at]?.find(({ from }) => active[from] && !ordered.has(from));
+    if (!link) return [];
+    path.push(link);
+    at = link.from;
+  }
+  return path.slice(seenAt.get(at));
+}
+
+/** The finding for a network's deadlock, naming the steps round it and whom each waits on ([ORD1]); `null` when there is none. */
+export function deadlockFinding({ outline, ring }: Network): Finding | null {
+  const [first] = ring;
+  if (!first) return null;
+  const idOf = (index: number) => outline.steps[index]?.step.id as StepId;
+  const callsOf = (index: number) =>
+    (outline.steps[index]?.performers ?? []).map((lane) => outline.crew[lane]?.call ?? "").join(" and ");
+  const waits = ring.map(({ from, to, because }) => {
+    const why = because === "lane" ? "which stands before it in the lane" : `done by ${callsOf(from)}`;
+    return `"${idOf(to)}" (${callsOf(to)}) waits on "${idOf(from)}", ${why}`;
+  });
+  return finding(
+    "error",
+    "order/deadlock",
+    outline.steps[first.to]?.pointer ?? "",
+    `Deadlock: these steps wait on each other for ever: ${waits.join("; ")}.`,
+    {
+      steps: ring
+        .map(({ to }) => idOf(to))
+        .sort((a, b) => (outline.step(a)?.index ?? 0) - (outline.step(b)?.index ?? 0)),
+    },
+  );
+}

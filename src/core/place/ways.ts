@@ -1,0 +1,85 @@
+import TinyQueue from "tinyqueue";
+import type { Procedure, Route } from "../procedure/index.ts";
+import type { Duration, Metres, PlaceId } from "../units/index.ts";
+
+/** A way along routes. */
+export interface Way {
+  /** The places passed, both ends included. */
+  readonly places: readonly PlaceId[];
+  /** What the way adds up to: ms or metres, as asked. */
+  readonly cost: number;
+}
+
+/** Ways between the places of a procedure; routes may be walked in both directions. */
+export interface Ways {
+  /** The quickest way; `null` when no routes with a time lead there. */
+  quickest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Duration }) | null;
+  /** The shortest way; `null` when no routes lead there. */
+  shortest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Metres }) | null;
+}
+
+interface Leg {
+  readonly to: PlaceId;
+  readonly cost: number;
+}
+
+/** Every way from one place, as the place before each place and the cost so far (Dijkstra 1959). */
+interface Reach {
+  readonly cost: ReadonlyMap<PlaceId, number>;
+  readonly from: ReadonlyMap<PlaceId, PlaceId>;
+}
+
+function legsOf(routes: readonly Route[], costOf: (route: Route) => number | undefined): Map<PlaceId, Leg[]> {
+  const legs = new Map<PlaceId, Leg[]>();
+  for (const route of routes) {
+    const cost = costOf(route);
+    if (cost === undefined) continue;
+    const [a, b] = route.between;
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const) {
+      legs.set(from, [...(legs.get(from) ?? []), { to, cost }]);
+    }
+  }
+  return legs;
+}
+
+function reachFrom(start: PlaceId, legs: ReadonlyMap<PlaceId, readonly Leg[]>): Reach {
+  const cost = new Map<PlaceId, number>([[start, 0]]);
+  const from = new Map<PlaceId, PlaceId>();
+  const open = new TinyQueue<Leg>([{ to: start, cost: 0 }], (a, b) => a.cost - b.cost);
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    if (next.cost > (cost.get(next.to) ?? Number.POSITIVE_INFINITY)) continue;
+    for (const leg of legs.get(next.to) ?? []) {
+      const total = next.cost + leg.cost;
+      if (total >= (cost.get(leg.to) ?? Number.POSITIVE_INFINITY)) continue;
+      cost.set(leg.to, total);
+      from.set(leg.to, next.to);
+      open.push({ to: leg.to, cost: total });
+    }
+  }
+  return { cost, from };
+}
+
+function finder(routes: readonly Route[], costOf: (route: Route) => number | undefined) {
+  const legs = legsOf(routes, costOf);
+  const known = new Map<PlaceId, Reach>();
+  return (start: PlaceId, end: PlaceId): Way | null => {
+    const reach = known.get(start) ?? reachFrom(start, legs);
+    known.set(start, reach);
+    const cost = reach.cost.get(end);
+    if (cost === undefined) return null;
+    const places = [end];
+    for (let at = reach.from.get(end); at !== undefined; at = reach.from.get(at)) places.unshift(at);
+    return { places, cost };
+  };
+}
+
+/** The ways of a procedure. What has been found from a place is kept, so ask one object for all. */
+export function waysOf(procedure: Procedure): Ways {
+  return {
+    quickest: finder(procedure.routes, ({ time }) => time) as Ways["quickest"],
+    shortest: finder(procedure.routes, ({ length }) => length) as Ways["shortest"],
+  };
+}

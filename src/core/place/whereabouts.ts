@@ -1,0 +1,126 @@
+import type { Network } from "../order/index.ts";
+import type { CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
+import { finding } from "../procedure/index.ts";
+import type { Duration, PlaceId, StepId } from "../units/index.ts";
+import { longest, NO_TIME } from "../units/index.ts";
+import type { Ways } from "./ways.ts";
+import { waysOf } from "./ways.ts";
+
+/** Where the crew is and how long each step takes, in one scenario. */
+export interface Whereabouts {
+  /** For each step (reading order index) and each of its performers (as in `performers`): the place when the step starts; `null` when unknown. */
+  readonly from: readonly (readonly (PlaceId | null)[])[];
+  /** For each active step its duration, translations without `time` taken from the routes ([PRO6]); zero for inactive ones. */
+  readonly times: readonly StepTime[];
+  /** Steps done elsewhere than where the performer is, and translations with no way. */
+  readonly findings: readonly Finding[];
+}
+
+const NONE: StepTime = { low: NO_TIME, likely: NO_TIME, high: NO_TIME };
+
+/** Whether a crew member's place matters: outside always, inside and on the ground only when the procedure says where they start. */
+export function isPlaced({ station, start }: CrewMember): boolean {
+  return station === "outside" || start !== undefined;
+}
+
+/** Follows every lane of a network from `start` through the steps that say where they are ([PRO7]) and takes the times of translations. */
+export function whereaboutsOf(
+  { outline, activity, lanes }: Network,
+  ways: Ways = waysOf(outline.procedure),
+): Whereabouts {
+  const from = outline.steps.map(({ performers }): (PlaceId | null)[] => performers.map(() => null));
+  const findings: Finding[] = [];
+  for (const [lane, indices] of lanes.entries()) {
+    const member = outline.crew[lane];
+    if (!member || !isPlaced(member)) continue;
+    let place: PlaceId | null = member.start ?? null;
+    for (const index of indices) {
+      const entry = outline.steps[index];
+      if (!entry) continue;
+      const { step } = entry;
+      if (step.at !== undefined && place !== null && step.at !== place) {
+        findings.push(notThere(outline, entry, member, place, step.at));
+      }
+      if (step.at !== undefined) place = step.at;
+      const seat = from[index];
+      if (seat) seat[entry.performers.indexOf(lane)] = place;
+      if (step.to !== undefined) place = step.to;
+    }
+  }
+  const times = outline.steps.map((entry): StepTime => {
+    if (!activity.active[entry.index]) return NONE;
+    if (entry.step.time) return entry.step.time;
+    const taken = translationTime(outline, entry, from[entry.index] ?? [], ways, findings);
+    return { low: taken, likely: taken, high: taken };
+  });
+  return { from, times, findings };
+}
+
+function translationTime(
+  outline: Outline,
+  entry: OutlineStep,
+  from: readonly (PlaceId | null)[],
+  ways: Ways,
+  findings: Finding[],
+): Duration {
+  const { step } = entry;
+  const to = step.to;
+  if (to === undefined) return NO_TIME;
+  const times = from.flatMap((place, seat): Duration[] => {
+    const member = outline.crew[entry.performers[seat] ?? -1];
+    if (place === null) {
+      if (member && isPlaced(member)) findings.push(noWay(outline, entry, member, null, to));
+      return [];
+    }
+    const way = ways.quickest(place, to);
+    if (!way && member) findings.push(noWay(outline, entry, member, place, to));
+    return way ? [way.cost] : [];
+  });
+  if (from.every((place) => place === null) && findings.every(({ steps }) => !steps.includes(step.id))) {
+    findings.push(
+      finding(
+        "error",
+        "place/no-way",
+        entry.pointer,
+        `"${step.id}" has no time, and nobody who does it has a place to start from.`,
+        {
+          steps: [step.id],
+        },
+      ),
+    );
+  }
+  return longest(...times);
+}
+
+const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.label ?? place;
+
+function notThere(
+  outline: Outline,
+  entry: OutlineStep,
+  member: CrewMember,
+  place: PlaceId,
+  at: PlaceId,
+): Finding {
+  const message = `${member.call} is at ${labelOf(outline, place)}, but "${entry.step.id}" is done at ${labelOf(outline, at)}, and no translation leads there.`;
+  return finding("error", "place/not-there", `${entry.pointer}/at`, message, {
+    steps: [entry.step.id as StepId],
+    things: [member.id, at],
+  });
+}
+
+function noWay(
+  outline: Outline,
+  entry: OutlineStep,
+  member: CrewMember,
+  place: PlaceId | null,
+  to: PlaceId,
+): Finding {
+  const message =
+    place === null
+      ? `It is not known where ${member.call} is before "${entry.step.id}", so the time of the translation cannot be taken from the routes.`
+      : `No routes with a time lead from ${labelOf(outline, place)} to ${labelOf(outline, to)}, so "${entry.step.id}" needs a time of its own.`;
+  return finding("error", "place/no-way", `${entry.pointer}/to`, message, {
+    steps: [entry.step.id],
+    things: [member.id, to],
+  });
+}

@@ -1,0 +1,99 @@
+import type { Network } from "../order/index.ts";
+import { deadlockFinding, networkOf } from "../order/index.ts";
+import type { Whereabouts } from "../place/index.ts";
+import { whereaboutsOf } from "../place/index.ts";
+import type { Finding, Outcomes, Outline, Procedure } from "../procedure/index.ts";
+import { AS_EXPECTED, finding, outlineOf } from "../procedure/index.ts";
+import type { Duration, Instant } from "../units/index.ts";
+import type { Timeline } from "./timeline.ts";
+import { planTimeline } from "./timeline.ts";
+import type { WindowSpans } from "./windows.ts";
+import { windowSpansOf } from "./windows.ts";
+
+/** What a plan may be asked with. */
+export interface PlanOptions {
+  /** How decisions come out; what is missing counts as its `expect`. */
+  readonly outcomes?: Outcomes;
+  /** The instant of PET 0, for windows given as instants; `null` when not known. */
+  readonly start?: Instant | null;
+  /** Whether get-ahead tasks are planned too ([PRO9]). */
+  readonly getAheads?: boolean;
+}
+
+/** A plan of one scenario. */
+export interface Plan {
+  readonly outline: Outline;
+  readonly start: Instant | null;
+  readonly network: Network;
+  readonly whereabouts: Whereabouts;
+  readonly windows: WindowSpans;
+  /** `null` when a finding says why there is none (deadlock, no way, no fitting window). */
+  readonly timeline: Timeline | null;
+  /** Elapsed limit − finish, below zero when over; `null` without a limit or a timeline. */
+  readonly margin: Duration | null;
+  readonly findings: readonly Finding[];
+}
+
+/** Plans an outline in the scenario and from the start that `options` say. */
+export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
+  const start = options.start ?? null;
+  const network = networkOf(outline, options.outcomes ?? AS_EXPECTED, {
+    getAheads: options.getAheads ?? false,
+  });
+  const whereabouts = whereaboutsOf(network);
+  const windows = windowSpansOf(outline.procedure, start);
+  const deadlock = deadlockFinding(network);
+  const common = { outline, start, network, whereabouts, windows };
+  const unplanned = (findings: readonly Finding[]): Plan => ({
+    ...common,
+    timeline: null,
+    margin: null,
+    findings,
+  });
+  if (deadlock) return unplanned([deadlock, ...whereabouts.findings]);
+  if (whereabouts.findings.some(({ code }) => code === "place/no-way"))
+    return unplanned(whereabouts.findings);
+  const { timeline, unfit } = planTimeline(
+    network,
+    whereabouts.times.map(({ likely }) => likely),
+    windows,
+  );
+  if (!timeline) return unplanned([...whereabouts.findings, unfit]);
+  const limit = outline.procedure.limits.elapsed;
+  return {
+    ...common,
+    timeline,
+    margin: limit === undefined ? null : ((limit - timeline.finish) as Duration),
+    findings: [...whereabouts.findings, ...unknownWindows(outline, windows), ...overLimit(outline, timeline)],
+  };
+}
+
+/** The plan of a procedure as expected: shorthand for laying it out and planning it. */
+export function planProcedure(procedure: Procedure, options: PlanOptions = {}): Plan {
+  return planOf(outlineOf(procedure), options);
+}
+
+function overLimit(outline: Outline, timeline: Timeline): Finding[] {
+  const limit = outline.procedure.limits.elapsed;
+  if (limit === undefined || timeline.finish <= limit) return [];
+  const over = Math.ceil((timeline.finish - limit) / 60_000);
+  const last = outline.steps[timeline.criticalPath.at(-1) ?? -1];
+  const message = `The plan runs ${over} min over the elapsed limit.`;
+  return [
+    finding("error", "time/over-limit", "/limits/elapsed", message, { steps: last ? [last.step.id] : [] }),
+  ];
+}
+
+function unknownWindows(outline: Outline, windows: WindowSpans): Finding[] {
+  return outline.procedure.windows.flatMap((window, index) => {
+    const steps = outline.steps
+      .filter(({ step }) => step.within.includes(window.id))
+      .map(({ step }) => step.id);
+    if (windows.get(window.id) !== null || steps.length === 0) return [];
+    const needs = window.spans ? "the instant of PET 0" : "an orbit and a start instant";
+    const message = `When ${window.label ?? window.id} comes is not known without ${needs}; the plan takes no account of it.`;
+    return [
+      finding("caution", "window/not-known", `/windows/${index}`, message, { steps, things: [window.id] }),
+    ];
+  });
+}

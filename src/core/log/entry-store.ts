@@ -1,0 +1,31 @@
+import type { WalkId } from "../units/index.ts";
+import type { Entry } from "./entry.ts";
+import type { Draft } from "./stamp.ts";
+
+/** Entries in the order in which a store got them. */
+export interface EntryPage {
+  readonly entries: readonly Entry[];
+  /** Pass it on to read what came after; grows with every entry, not dense. */
+  readonly offset: number;
+}
+
+/** What taking in entries from elsewhere came to. */
+export interface TakenIn {
+  readonly added: number;
+  /** Were here already. */
+  readonly known: number;
+  /** Another entry with the same `source` and `id` is here; these were left out. */
+  readonly conflicting: readonly Entry[];
+}
+
+/** Where the entries of walks are kept. Everything a store has confirmed survives the end of the program. */
+export interface EntryStore {
+  /** Makes entries of drafts, in their order, and keeps them all or none; resolved only when they are durable ([LOG5]). */
+  append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]>;
+  /** Keeps entries made elsewhere; duplicates are no error. Durable when resolved. */
+  takeIn(entries: readonly Entry[]): Promise<TakenIn>;
+  /** The entries of a walk that came after `offset`; 0 reads all. */
+  read(walk: WalkId, offset: number): Promise<EntryPage>;
+  /** Calls back whenever the walk's log may have grown, by this or another tab; returns the end of it. */
+  watch(walk: WalkId, onChange: () => void): () => void;
+}

@@ -1,0 +1,88 @@
+import { z } from "zod";
+import type { Instant, WalkId } from "../units/index.ts";
+import { INSTANT_PATTERN, parseInstant } from "../units/index.ts";
+import type { ReadFact } from "./fact.ts";
+import { readFact } from "./fact.ts";
+import type { HybridTime } from "./hybrid-clock.ts";
+import { HYBRID_TIME_PATTERN } from "./hybrid-clock.ts";
+
+const instantText = z
+  .string()
+  .regex(INSTANT_PATTERN)
+  .refine((text) => parseInstant(text) !== null);
+
+/** An entry as it travels: a CloudEvents 1.0 event in JSON ([LOG1]). Further attributes of newer versions are kept. */
+export const wireEntrySchema = z.looseObject({
+  specversion: z.literal("1.0"),
+  id: z.string().min(1).max(200),
+  source: z.string().min(1).max(400),
+  type: z.string().min(1).max(200),
+  subject: z.string().min(1).max(200),
+  time: instantText,
+  recordedtime: instantText.optional(),
+  sequence: z.string().regex(/^\d{1,20}$/),
+  hlc: z.string().regex(HYBRID_TIME_PATTERN),
+  actor: z.string().max(200).optional(),
+  datacontenttype: z.string().optional(),
+  data: z.unknown().optional(),
+});
+
+/** An entry as written. */
+export type WireEntry = z.output<typeof wireEntrySchema>;
+
+/** An entry as read: what was written, with its times and its fact. */
+export interface Entry {
+  readonly wire: WireEntry;
+  readonly walk: WalkId;
+  /** When it happened. */
+  readonly at: Instant;
+  readonly hlc: HybridTime;
+  readonly read: ReadFact;
+}
+
+/** An entry, or why a value is none. */
+export type ReadEntry =
+  | { readonly entry: Entry; readonly problem: null }
+  | { readonly entry: null; readonly problem: string };
+
+/** Reads a JSON value as an entry. */
+export function readEntry(value: unknown): ReadEntry {
+  const parsed = wireEntrySchema.safeParse(value);
+  if (!parsed.success) {
+    const [issue] = parsed.error.issues;
+    const attribute = issue?.path.map(String).join(".");
+    return {
+      entry: null,
+      problem: attribute ? `its attribute "${attribute}" is missing or wrong` : "it is not a JSON object",
+    };
+  }
+  const wire = parsed.data;
+  return {
+    entry: {
+      wire,
+      walk: wire.subject as WalkId,
+      // The schema has seen to it that this is an instant.
+      at: parseInstant(wire.time) as Instant,
+      hlc: wire.hlc as HybridTime,
+      read: readFact(wire.type, wire.data),
+    },
+    problem: null,
+  };
+}
+
+/** What makes an entry one and the same wherever it has been: `source` and `id` ([LOG1]). */
+export function keyOf({ wire }: Pick<Entry, "wire">): string {
+  return `${wire.source} ${wire.id}`;
+}
+
+const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** The order of entries: `hlc`, then `source`, then `sequence`, each as text ([LOG3]); `id` settles what is left. */
+export function compareEntries({ wire: a }: Entry, { wire: b }: Entry): number {
+  return (
+    compareText(a.hlc, b.hlc) ||
+    compareText(a.source, b.source) ||
+    compareText(a.sequence, b.sequence) ||
+    compareText(a.id, b.id)
+  );
+}

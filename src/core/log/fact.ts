@@ -1,0 +1,76 @@
+import { z } from "zod";
+import { locationSchema } from "../procedure/index.ts";
+import type { CrewId, DecisionId, ItemId, RecordId, StepId, SupplyId } from "../units/index.ts";
+import { parseInstant } from "../units/index.ts";
+
+const idOf = <Id extends string>() =>
+  z
+    .string()
+    .min(1)
+    .transform((text) => text as Id);
+const reason = z.string().max(4000);
+
+const facts = {
+  "walk.opened": z.object({
+    procedure: z.unknown().refine((value) => value !== undefined, "a procedure"),
+    mode: z.enum(["live", "rehearsal"]),
+    plannedStart: z
+      .string()
+      .optional()
+      .transform((text) => (text === undefined ? null : parseInstant(text))),
+    names: z.record(z.string(), z.string()).optional(),
+  }),
+  "clock.started": z.object({}),
+  "step.started": z.object({ step: idOf<StepId>() }),
+  "step.done": z.object({ step: idOf<StepId>(), outOfOrder: z.boolean().default(false) }),
+  "step.skipped": z.object({ step: idOf<StepId>(), reason: reason.default("") }),
+  "step.reopened": z.object({ step: idOf<StepId>(), reason: reason.default("") }),
+  "record.taken": z.object({ step: idOf<StepId>(), record: idOf<RecordId>(), value: z.number() }),
+  "confirm.given": z.object({ step: idOf<StepId>() }),
+  "decision.taken": z.object({ decision: idOf<DecisionId>(), outcome: z.string() }),
+  "item.moved": z.object({ item: idOf<ItemId>(), to: locationSchema, reason: reason.default("") }),
+  "supply.read": z.object({ crew: idOf<CrewId>(), supply: idOf<SupplyId>(), value: z.number() }),
+  "note.made": z.object({ text: z.string().max(20_000), step: idOf<StepId>().optional() }),
+  "hold.called": z.object({ reason: reason.optional() }),
+  "hold.lifted": z.object({ reason: reason.optional() }),
+  "entry.struck": z.object({ source: z.string(), id: z.string(), reason: reason.optional() }),
+  "walk.closed": z.object({ end: z.enum(["complete", "terminated", "aborted"]), reason: reason.optional() }),
+} as const;
+
+type FactSchemas = typeof facts;
+
+/** The kinds of fact that are understood, without the prefix `tetherline.` ([LOG2]). */
+export type FactName = keyof FactSchemas;
+
+/** What an entry says happened, as read: its name and its data. */
+export type Fact = {
+  [Name in FactName]: { readonly name: Name } & Readonly<z.output<FactSchemas[Name]>>;
+}[FactName];
+
+/** The data of a fact as written in an entry. */
+export type FactData<Name extends FactName> = z.input<FactSchemas[Name]>;
+
+const PREFIX = "tetherline.";
+
+/** The CloudEvents type of a fact. */
+export function typeOf(name: FactName): string {
+  return PREFIX + name;
+}
+
+/** A fact, or why an entry's type and data are none: unknown types come from newer versions and are kept ([LOG4]). */
+export type ReadFact =
+  | { readonly fact: Fact; readonly problem: null }
+  | { readonly fact: null; readonly problem: string };
+
+const isFactName = (name: string): name is FactName => Object.hasOwn(facts, name);
+
+/** Reads the type and data of an entry. */
+export function readFact(type: string, data: unknown): ReadFact {
+  const name = type.startsWith(PREFIX) ? type.slice(PREFIX.length) : "";
+  if (!isFactName(name)) return { fact: null, problem: `"${type}" is not yet understood` };
+  const parsed = facts[name].safeParse(data ?? {});
+  if (parsed.success) return { fact: { name, ...parsed.data } as Fact, problem: null };
+  const [issue] = parsed.error.issues;
+  const where = issue?.path.length ? ` (${issue.path.map(String).join(".")})` : "";
+  return { fact: null, problem: `its data is not what ${type} needs${where}` };
+}

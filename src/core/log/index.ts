@@ -1,0 +1,13 @@
+export type { Entry, ReadEntry, WireEntry } from "./entry.ts";
+export { compareEntries, keyOf, readEntry } from "./entry.ts";
+export type { EntryPage, EntryStore, TakenIn } from "./entry-store.ts";
+export type { Fact, FactData, FactName, ReadFact } from "./fact.ts";
+export { readFact, typeOf } from "./fact.ts";
+export type { HybridTime } from "./hybrid-clock.ts";
+export { HYBRID_TIME_PATTERN, laterOf, receive, tick, wallOf } from "./hybrid-clock.ts";
+export type { MergedEntries } from "./merge.ts";
+export { mergeEntries } from "./merge.ts";
+export type { Draft, Pen } from "./stamp.ts";
+export { stamp, UnreadableEntryError } from "./stamp.ts";
+export type { LineProblem, ReadLines } from "./wire-format.ts";
+export { readLines, writeLines } from "./wire-format.ts";

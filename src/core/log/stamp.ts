@@ -1,0 +1,59 @@
+import type { Instant, WalkId } from "../units/index.ts";
+import { formatInstant } from "../units/index.ts";
+import type { Entry, WireEntry } from "./entry.ts";
+import { readEntry } from "./entry.ts";
+import type { FactData, FactName } from "./fact.ts";
+import { typeOf } from "./fact.ts";
+import type { HybridTime } from "./hybrid-clock.ts";
+import { tick } from "./hybrid-clock.ts";
+
+/** Something that happened and is about to be entered. */
+export type Draft = {
+  [Name in FactName]: {
+    readonly name: Name;
+    readonly data: FactData<Name>;
+    /** When it happened. */
+    readonly at: Instant;
+    /** Who enters it: a crew member or follower. */
+    readonly actor: string;
+  };
+}[FactName];
+
+/** What a device knows of a walk's log when it makes an entry. */
+export interface Pen {
+  /** The device, `/devices/…`. */
+  readonly source: string;
+  /** How many entries this source has made in this walk. */
+  readonly made: number;
+  /** The latest hybrid time seen in this walk, from anyone. */
+  readonly seen: HybridTime | null;
+}
+
+/** An entry this program wrote that it cannot read back: a mistake of ours. */
+export class UnreadableEntryError extends Error {
+  override readonly name = "UnreadableEntryError";
+}
+
+/** Makes the entry of a draft: next in the sequence of its source, stamped with a hybrid time after all that was seen. */
+export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry {
+  const sequence = String(pen.made + 1).padStart(10, "0");
+  const wire: WireEntry = {
+    specversion: "1.0",
+    id: sequence,
+    source: pen.source,
+    type: typeOf(draft.name),
+    subject: walk,
+    time: formatInstant(draft.at),
+    recordedtime: formatInstant(now),
+    sequence,
+    hlc: tick(pen.seen, now),
+    actor: draft.actor,
+    datacontenttype: "application/json",
+    data: draft.data,
+  };
+  const { entry, problem } = readEntry(wire);
+  if (!entry || entry.read.problem !== null) {
+    throw new UnreadableEntryError(`${wire.type}: ${problem ?? entry?.read.problem}`);
+  }
+  return entry;
+}

@@ -1,0 +1,42 @@
+import type { Entry } from "./entry.ts";
+import { readEntry } from "./entry.ts";
+
+/** A line of a log that could not be read as an entry. */
+export interface LineProblem {
+  /** From 1. */
+  readonly line: number;
+  readonly problem: string;
+}
+
+/** What a log in JSON Lines came to. */
+export interface ReadLines {
+  readonly entries: readonly Entry[];
+  readonly problems: readonly LineProblem[];
+}
+
+/** Reads a log: JSON Lines, one entry a line, empty lines let pass. Lines that are no entry are reported, the rest stands. */
+export function readLines(text: string): ReadLines {
+  const entries: Entry[] = [];
+  const problems: LineProblem[] = [];
+  const lines = (text.startsWith("\uFEFF") ? text.slice(1) : text).split("\n");
+  for (const [index, line] of lines.entries()) {
+    if (line.trim() === "") continue;
+    const read = readEntry(jsonOf(line));
+    if (read.entry) entries.push(read.entry);
+    else problems.push({ line: index + 1, problem: read.problem });
+  }
+  return { entries, problems };
+}
+
+function jsonOf(line: string): unknown {
+  try {
+    return JSON.parse(line) as unknown;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Writes entries as JSON Lines, in the order given, each line ended. */
+export function writeLines(entries: readonly Entry[]): string {
+  return entries.map(({ wire }) => `${JSON.stringify(wire)}\n`).join("");
+}

@@ -1,6 +1,7 @@
 /**
  * Which folder may import which. A folder not named here may not exist under src/core, src/io or src.
  * Folders import one another only through `index.ts`; type imports count.
+ * @type {Readonly<Record<string, readonly string[]>>}
  */
 export const importTable = {
   "core/units": [],
@@ -137,7 +138,6 @@ const config = {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
     detectProcessBuiltinModuleCalls: true,
-    builtInModules: { add: [] },
     enhancedResolveOptions: {
       exportsFields: ["exports"],
       conditionNames: ["import", "browser", "node", "default", "types"],

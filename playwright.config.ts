@@ -1,0 +1,45 @@
+import { defineConfig, devices } from "@playwright/test";
+import { chromiumArguments } from "./tests/machine/browser-launch.ts";
+import { installedChromium } from "./tests/machine/find-chromium.ts";
+
+const port = process.env["TETHERLINE_PORT"] ?? "4179";
+const executablePath = installedChromium();
+const serve = `npm run -s serve -- --port ${port} --strictPort`;
+
+const tablet = {
+  ...devices["Desktop Chrome"],
+  hasTouch: true,
+  launchOptions: {
+    args: [...chromiumArguments],
+    ...(executablePath === null ? {} : { executablePath }),
+  },
+};
+
+const config = defineConfig({
+  testDir: "tests/browser",
+  outputDir: "test-results",
+  fullyParallel: true,
+  workers: 2,
+  forbidOnly: Boolean(process.env["CI"]),
+  timeout: 60_000,
+  reporter: [
+    ["list"],
+    ...(process.env["PLAYWRIGHT_JSON_OUTPUT_FILE"] ? ([["json"]] satisfies [[string]]) : []),
+  ],
+  use: { baseURL: `http://localhost:${port}`, trace: "retain-on-failure" },
+  webServer: {
+    // Under `npm test` the build is a stage of its own.
+    command: process.env["TETHERLINE_BUILT"] ? serve : `npm run -s build && ${serve}`,
+    url: `http://localhost:${port}`,
+    reuseExistingServer: false,
+    timeout: 120_000,
+  },
+  projects: [
+    { name: "landscape", use: { ...tablet, viewport: { width: 1180, height: 820 } } },
+    { name: "portrait", use: { ...tablet, viewport: { width: 820, height: 1180 } } },
+    { name: "phone", use: { ...tablet, viewport: { width: 390, height: 844 }, isMobile: true } },
+  ],
+});
+
+// Playwright reads the default export.
+export default config;

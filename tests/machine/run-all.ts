@@ -1,0 +1,86 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromiumVersion, NoChromiumError, obtainChromium } from "./find-chromium.ts";
+import { freePort } from "./free-port.ts";
+import { type Counts, playwrightCounts, ReportError, vitestCounts } from "./test-counts.ts";
+
+/** Runs every check in order, stops at the first that fails, and ends with the line `N passed, N failed`. */
+interface Stage {
+  readonly title: string;
+  readonly command: readonly [string, ...string[]];
+  readonly environment?: () => Promise<NodeJS.ProcessEnv>;
+  /** Where the stage counts tests: its report, and how to read it. */
+  readonly report?: readonly [file: string, counts: (report: unknown) => Counts];
+}
+
+const reports = mkdtempSync(join(tmpdir(), "tetherline-reports-"));
+const unitReport = join(reports, "unit.json");
+const browserReport = join(reports, "browser.json");
+
+const stages: readonly Stage[] = [
+  { title: "Types", command: ["npm", "run", "-s", "types"] },
+  { title: "Lint and format", command: ["npm", "run", "-s", "lint"] },
+  { title: "Unused code and packages", command: ["npm", "run", "-s", "unused"] },
+  { title: "Imports between folders", command: ["npm", "run", "-s", "imports"] },
+  {
+    title: "Unit, property, truth, house and component tests",
+    command: [
+      ...(["npm", "run", "-s", "unit", "--"] as const),
+      ...["--reporter=default", "--reporter=json", `--outputFile.json=${unitReport}`],
+    ],
+    report: [unitReport, vitestCounts],
+  },
+  { title: "Build", command: ["npm", "run", "-s", "build"] },
+  { title: "Native projects take the build", command: ["npm", "run", "-s", "cap:sync"] },
+  {
+    title: "Browser tests",
+    command: ["npx", "playwright", "test"],
+    environment: async () => {
+      const chromium = obtainChromium();
+      console.log(`${chromium}: ${chromiumVersion(chromium)}`);
+      return {
+        TETHERLINE_CHROMIUM: chromium,
+        TETHERLINE_PORT: String(await freePort(4179)),
+        TETHERLINE_BUILT: "1",
+        PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport,
+      };
+    },
+    report: [browserReport, playwrightCounts],
+  },
+];
+
+/** Runs one stage; a stage that fails without a count of its own counts as one failure. */
+async function run({ title, command, environment, report }: Stage): Promise<Counts> {
+  console.log(`\n== ${title} ==`);
+  const [program, ...rest] = command;
+  try {
+    const { status } = spawnSync(program, rest, {
+      stdio: "inherit",
+      env: { ...process.env, ...(await environment?.()) },
+    });
+    const counts = report?.[1](JSON.parse(readFileSync(report[0], "utf8"))) ?? { passed: 0, failed: 0 };
+    return status === 0 ? counts : { ...counts, failed: Math.max(counts.failed, 1) };
+  } catch (error) {
+    const noReport = error instanceof Error && "code" in error && error.code === "ENOENT";
+    if (!(noReport || error instanceof ReportError || error instanceof NoChromiumError)) throw error;
+    console.error(noReport ? `${title}: no report was written.` : (error as Error).message);
+    return { passed: 0, failed: 1 };
+  }
+}
+
+let passed = 0;
+let failed = 0;
+for (const stage of stages) {
+  const counts = await run(stage);
+  passed += counts.passed;
+  failed += counts.failed;
+  if (failed > 0) {
+    console.log(`\nStopped at: ${stage.title}.`);
+    break;
+  }
+}
+rmSync(reports, { recursive: true, force: true });
+process.exitCode = failed > 0 ? 1 : 0;
+console.log(`\n${passed} passed, ${failed} failed`);

@@ -1,0 +1,35 @@
+import { fileURLToPath } from "node:url";
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vitest/config";
+
+const litReact = fileURLToPath(new URL("node_modules/@lit/react/index.js", import.meta.url));
+
+const config = defineConfig({
+  test: {
+    reporters: ["default"],
+    coverage: { provider: "v8", include: ["src/**/*.{ts,tsx}"], reporter: ["text-summary", "html"] },
+    projects: [
+      { test: { name: "core", include: ["tests/core/**/*.test.ts"] } },
+      {
+        test: { name: "edges", include: ["tests/{io,cli,hub,procedures}/**/*.test.ts"], testTimeout: 20_000 },
+      },
+      { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 20_000 } },
+      { test: { name: "house", include: ["tests/house/**/*.test.ts"], testTimeout: 60_000 } },
+      {
+        plugins: [react()],
+        // Under Node's conditions @lit/react resolves to a build that drops Ionic's handlers and properties.
+        resolve: { alias: [{ find: /^@lit\/react$/, replacement: litReact }] },
+        test: {
+          name: "parts",
+          environment: "jsdom",
+          include: ["tests/app/**/*.test.{ts,tsx}"],
+          setupFiles: ["tests/app/set-up-browser.ts"],
+          server: { deps: { inline: [/@ionic\//, /@stencil\//, /@lit\//, /ionicons/] } },
+        },
+      },
+    ],
+  },
+});
+
+// Vitest reads the default export.
+export default config;

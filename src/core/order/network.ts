@@ -1,6 +1,6 @@
 import TinyQueue from "tinyqueue";
-import type { Activity, Finding, Outcomes, Outline } from "../procedure/index.ts";
-import { activityOf, finding, lanesOf } from "../procedure/index.ts";
+import type { Activity, Finding, Outline } from "../procedure/index.ts";
+import { finding, lanesOf } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
 import { NO_TIME } from "../units/index.ts";
 
@@ -29,13 +29,8 @@ export interface Network {
   readonly ring: readonly Link[];
 }
 
-/** The network of a scenario. A deadlock is not an error here: it stands in `ring`. */
-export function networkOf(
-  outline: Outline,
-  outcomes: Outcomes,
-  options: { readonly getAheads: boolean },
-): Network {
-  const activity = activityOf(outline, outcomes, options.getAheads);
+/** The network of the active steps, as `activityOf` gives them for a scenario. A deadlock is not an error here: it stands in `ring`. */
+export function networkOf(outline: Outline, activity: Activity): Network {
   const lanes = lanesOf(outline, activity.active);
   const before: Link[][] = outline.steps.map(() => []);
   const behind: Link[][] = outline.steps.map(() => []);

@@ -3,7 +3,7 @@ import { deadlockFinding, networkOf } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
 import { whereaboutsOf } from "../place/index.ts";
 import type { Finding, Outcomes, Outline, Procedure } from "../procedure/index.ts";
-import { AS_EXPECTED, finding, outlineOf } from "../procedure/index.ts";
+import { AS_EXPECTED, activityOf, finding, outlineOf } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import type { Timeline } from "./timeline.ts";
 import { planTimeline } from "./timeline.ts";
@@ -37,9 +37,8 @@ export interface Plan {
 /** Plans an outline in the scenario and from the start that `options` say. */
 export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
   const start = options.start ?? null;
-  const network = networkOf(outline, options.outcomes ?? AS_EXPECTED, {
-    getAheads: options.getAheads ?? false,
-  });
+  const activity = activityOf(outline, options.outcomes ?? AS_EXPECTED, options.getAheads ?? false);
+  const network = networkOf(outline, activity);
   const whereabouts = whereaboutsOf(network);
   const windows = windowSpansOf(outline.procedure, start);
   const deadlock = deadlockFinding(network);

@@ -1,0 +1,16 @@
+import type { Ledger } from "./ledger.ts";
+
+/** What an entry did to a ledger: the new one, or why it had no effect ([LOG4]). */
+export type Applied =
+  | { readonly ledger: Ledger; readonly ignored: null }
+  | { readonly ledger: null; readonly ignored: string };
+
+/** The entry had no effect, and why. */
+export function ignored(reason: string): Applied {
+  return { ledger: null, ignored: reason };
+}
+
+/** The entry had an effect. */
+export function applied(ledger: Ledger): Applied {
+  return { ledger, ignored: null };
+}

@@ -1,0 +1,115 @@
+import { earliestFit } from "../plan/index.ts";
+import type { Duration, Instant, StepId } from "../units/index.ts";
+import { between, later, plus } from "../units/index.ts";
+import { startOf } from "./gate.ts";
+import type { Ledger } from "./ledger.ts";
+import { isComplete } from "./ledger.ts";
+import type { WalkScenario } from "./scenario-cache.ts";
+import { walkScenarioOf } from "./scenario-cache.ts";
+
+/** When a step started or will start, and finished or will finish; both in PET. */
+export interface ForecastStep {
+  readonly start: Duration;
+  readonly finish: Duration;
+  /** Complete, in work, or still to come. */
+  readonly stage: "complete" | "in-work" | "to-come";
+}
+
+/** How the rest of the walk would go ([FOR1]). */
+export interface Forecast {
+  /** By reading order index; `null` for a step that is not in it (inactive, or a get-ahead not begun). */
+  readonly steps: readonly (ForecastStep | null)[];
+  /** PET at which the last step is complete; zero without steps. */
+  readonly finish: Duration;
+  /** Elapsed limit − finish; `null` without a limit. */
+  readonly margin: Duration | null;
+}
+
+/** The steps in work at an instant, by reading order index: started and not complete. Closed walks have none. */
+export function inWork(ledger: Ledger, at: Instant): Map<number, Instant> {
+  const found = new Map<number, Instant>();
+  if (ledger.petZero === null || ledger.phase === "closed") return found;
+  for (const [lane, { next }] of ledger.lanes.entries()) {
+    const index = ledger.network.lanes[lane]?.[next];
+    if (index === undefined || found.has(index)) continue;
+    const opening = startOf(ledger, index);
+    if (opening && !opening.held && opening.at <= at) found.set(index, opening.at);
+  }
+  return found;
+}
+
+/** The scenario a forecast runs over: get-aheads that are neither begun nor complete are left out ([PRO9]). */
+function forecastScenario(ledger: Ledger, working: ReadonlyMap<number, Instant>): WalkScenario {
+  const { outline } = ledger.opened;
+  const leftOut = outline.steps.filter(
+    ({ index, getAhead }) => getAhead && !isComplete(ledger, index) && !working.has(index),
+  );
+  return walkScenarioOf(outline, ledger.outcomes, new Set(leftOut.map(({ index }) => index)));
+}
+
+/**
+ * The forecast at an instant: complete steps keep their times, a step in work finishes at max(now, start + likely), a step
+ * not started obeys [PLN1], not before now. `null` before the clock was started, in a deadlock, or when a step to come
+ * fits no window any more.
+ */
+export function forecastOf(ledger: Ledger, at: Instant): Forecast | null {
+  const { petZero, opened } = ledger;
+  if (petZero === null) return null;
+  const { outline } = opened;
+  const now = between(petZero, ledger.closed && ledger.closed.at < at ? ledger.closed.at : at);
+  const working = inWork(ledger, later(petZero, now));
+  const { network, whereabouts } = forecastScenario(ledger, working);
+  if (network.ring.length > 0) return null;
+  const steps: (ForecastStep | null)[] = outline.steps.map(() => null);
+  let finish = 0 as Duration;
+  for (const index of network.order) {
+    const step = forecastStep(ledger, index, now, working);
+    if (ledger.phase === "closed" && step?.stage !== "complete") continue;
+    const forecast = step ?? stepToCome(index, now);
+    if (!forecast) return null;
+    steps[index] = forecast;
+    if (forecast.finish > finish) finish = forecast.finish;
+  }
+  const limit = outline.procedure.limits.elapsed;
+  return { steps, finish, margin: limit === undefined ? null : ((limit - finish) as Duration) };
+
+  function stepToCome(index: number, earliest: Duration): ForecastStep | null {
+    let ready = earliest;
+    for (const { from, lag } of network.before[index] ?? []) {
+      const lets = plus(steps[from]?.finish ?? (0 as Duration), lag);
+      if (lets > ready) ready = lets;
+    }
+    const length = whereabouts.times[index]?.likely ?? (0 as Duration);
+    const fit = earliestFit(ready, length, outline.steps[index]?.step.within ?? [], ledger.windows);
+    return fit ? { start: fit.start, finish: plus(fit.start, length), stage: "to-come" } : null;
+  }
+}
+
+/** A step that is complete or in work; `null` when it is still to come. */
+function forecastStep(
+  ledger: Ledger,
+  index: number,
+  now: Duration,
+  working: ReadonlyMap<number, Instant>,
+): ForecastStep | null {
+  const petZero = ledger.petZero ?? ledger.opened.at;
+  const progress = ledger.steps[index];
+  if (progress?.start != null && progress.finish !== null) {
+    return {
+      start: between(petZero, progress.start),
+      finish: between(petZero, progress.finish),
+      stage: "complete",
+    };
+  }
+  const started = working.get(index);
+  if (started === undefined) return null;
+  const start = between(petZero, started);
+  const due = plus(start, ledger.whereabouts.times[index]?.likely ?? (0 as Duration));
+  return { start, finish: due > now ? due : now, stage: "in-work" };
+}
+
+/** The forecast of one step by id; `null` when it is not in the forecast. */
+export function forecastOfStep(ledger: Ledger, forecast: Forecast | null, step: StepId): ForecastStep | null {
+  const index = ledger.opened.outline.step(step)?.index;
+  return index === undefined ? null : (forecast?.steps[index] ?? null);
+}

@@ -1,0 +1,25 @@
+export { basePlanOf } from "./base-plan.ts";
+export type { Forecast, ForecastStep } from "./forecast.ts";
+export { forecastOf, forecastOfStep } from "./forecast.ts";
+export type { Blocker } from "./gate.ts";
+export type {
+  Deviation,
+  Hold,
+  IgnoredEntry,
+  ItemMove,
+  LaneProgress,
+  Ledger,
+  Note,
+  Opened,
+  StepProgress,
+  SupplyReading,
+  TakenRecord,
+} from "./ledger.ts";
+export { isComplete } from "./ledger.ts";
+export type { LaneStatus, WalkPhase } from "./machines.ts";
+export type { StateDocument } from "./state-document.ts";
+export { stateDocument } from "./state-document.ts";
+export type { Folded } from "./walk-fold.ts";
+export { foldLog, WalkFold } from "./walk-fold.ts";
+export type { LaneState, WaitingOn, WalkState } from "./walk-state.ts";
+export { walkStateAt } from "./walk-state.ts";

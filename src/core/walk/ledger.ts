@@ -1,0 +1,154 @@
+import type { Custody } from "../custody/index.ts";
+import type { Network } from "../order/index.ts";
+import type { Whereabouts } from "../place/index.ts";
+import type { WindowSpans } from "../plan/index.ts";
+import type { Location, Outcomes, Outline, ProcedureFile } from "../procedure/index.ts";
+import type { CrewId, Instant, ItemId, RecordId, StepId, SupplyId, WalkId } from "../units/index.ts";
+import type { LaneStatus, WalkPhase } from "./machines.ts";
+
+/** A value taken for a record. */
+export interface TakenRecord {
+  readonly record: RecordId;
+  readonly value: number;
+  readonly at: Instant;
+  readonly actor: string | null;
+  /** True when it lies outside min..max ([WLK7]). */
+  readonly outOfRange: boolean;
+}
+
+/** How far a step has come. */
+export interface StepProgress {
+  readonly status: "open" | "done" | "skipped";
+  /** When it was said to have started; `null` when nobody said. */
+  readonly saidStart: Instant | null;
+  /** When it started, as far as known: set once it is done or skipped. */
+  readonly start: Instant | null;
+  /** When it was done or skipped; `null` while open. */
+  readonly finish: Instant | null;
+  readonly outOfOrder: boolean;
+  /** Why it was skipped or reopened; empty when nobody said. */
+  readonly reason: string;
+  readonly records: readonly TakenRecord[];
+  readonly confirmed: { readonly at: Instant; readonly actor: string | null } | null;
+  /** Key (`source` and `id`) of the entry that completed it, for undoing; `null` while open. */
+  readonly completedBy: { readonly source: string; readonly id: string } | null;
+}
+
+/** How far a crew member's lane has come. */
+export interface LaneProgress {
+  /** Position in the lane of its first step that is not complete; the lane's length when there is none. */
+  readonly next: number;
+  /** When the last of the steps before that was complete; `null` when there was none. */
+  readonly free: Instant | null;
+  readonly status: LaneStatus;
+}
+
+/** A hold; `until` is `null` while it lasts. */
+export interface Hold {
+  readonly from: Instant;
+  readonly until: Instant | null;
+  readonly reason: string;
+}
+
+/** A note, of a step or of the walk. */
+export interface Note {
+  readonly at: Instant;
+  readonly actor: string | null;
+  readonly text: string;
+  readonly step: StepId | null;
+}
+
+/** A reading of a supply. */
+export interface SupplyReading {
+  readonly at: Instant;
+  readonly crew: CrewId;
+  readonly supply: SupplyId;
+  readonly value: number;
+}
+
+/** An item moved by an entry of its own. */
+export interface ItemMove {
+  readonly at: Instant;
+  readonly item: ItemId;
+  readonly to: Location;
+  /** The step whose completion moved it; `null` when it was entered by itself. */
+  readonly step: StepId | null;
+}
+
+/** Something that was done otherwise than planned. */
+export interface Deviation {
+  readonly kind: "skipped" | "out-of-order" | "record-out-of-range" | "amended" | "struck";
+  readonly step: StepId | null;
+  readonly text: string;
+  readonly at: Instant;
+}
+
+/** An entry without effect, and why ([LOG4]). */
+export interface IgnoredEntry {
+  readonly source: string;
+  readonly id: string;
+  readonly reason: string;
+}
+
+/** What opened a walk. */
+export interface Opened {
+  readonly walk: WalkId;
+  readonly at: Instant;
+  readonly file: ProcedureFile;
+  readonly outline: Outline;
+  readonly mode: "live" | "rehearsal";
+  readonly plannedStart: Instant | null;
+  /** Names of the people, by crew id, where given. */
+  readonly names: ReadonlyMap<string, string>;
+}
+
+/**
+ * What the entries so far amount to. Never changed in place: each entry gives a new one, so that keeping an old one costs
+ * nothing and folding again from it is safe.
+ */
+export interface Ledger {
+  readonly opened: Opened;
+  readonly phase: WalkPhase;
+  /** The instant of PET 0; `null` before the clock was started. */
+  readonly petZero: Instant | null;
+  readonly closed: {
+    readonly at: Instant;
+    readonly end: "complete" | "terminated" | "aborted";
+    readonly reason: string;
+  } | null;
+  readonly outcomes: Outcomes;
+  /** The steps as decisions stand, get-aheads included, undecided ones as expected. */
+  readonly network: Network;
+  /** Where the crew is along that network, and how long its steps take. */
+  readonly whereabouts: Whereabouts;
+  /** The windows in PET, as far as known before the clock was started or by its start. */
+  readonly windows: WindowSpans;
+  /** By reading order index. */
+  readonly steps: readonly StepProgress[];
+  /** By index in `crew`. */
+  readonly lanes: readonly LaneProgress[];
+  readonly custody: Custody;
+  readonly moves: readonly ItemMove[];
+  readonly holds: readonly Hold[];
+  readonly notes: readonly Note[];
+  readonly readings: readonly SupplyReading[];
+  readonly deviations: readonly Deviation[];
+}
+
+/** A step nobody has touched. */
+export const UNTOUCHED: StepProgress = {
+  status: "open",
+  saidStart: null,
+  start: null,
+  finish: null,
+  outOfOrder: false,
+  reason: "",
+  records: [],
+  confirmed: null,
+  completedBy: null,
+};
+
+/** True when a step is done or skipped. */
+export function isComplete(ledger: Ledger, index: number): boolean {
+  return (ledger.steps[index]?.status ?? "open") !== "open";
+}

@@ -1,0 +1,36 @@
+import type { Network } from "../order/index.ts";
+import { networkOf } from "../order/index.ts";
+import type { Whereabouts } from "../place/index.ts";
+import { whereaboutsOf } from "../place/index.ts";
+import type { Outcomes, Outline } from "../procedure/index.ts";
+import { activityOf } from "../procedure/index.ts";
+
+/** The network of a walk as decisions stand, and the crew's way along it. */
+export interface WalkScenario {
+  readonly network: Network;
+  readonly whereabouts: Whereabouts;
+}
+
+const known = new WeakMap<Outline, Map<string, WalkScenario>>();
+
+/**
+ * The scenario of a walk: decisions as taken, else as expected; get-aheads stand in the lanes, except those in `leftOut`
+ * (reading order indices). Kept per outline, since a walk comes back to few of them again and again.
+ */
+export function walkScenarioOf(
+  outline: Outline,
+  outcomes: Outcomes,
+  leftOut: ReadonlySet<number> = new Set(),
+): WalkScenario {
+  const key = JSON.stringify([[...outcomes].sort(), [...leftOut]]);
+  const kept = known.get(outline) ?? new Map<string, WalkScenario>();
+  known.set(outline, kept);
+  const found = kept.get(key);
+  if (found) return found;
+  const activity = activityOf(outline, outcomes, true);
+  const active = activity.active.map((isActive, index) => isActive && !leftOut.has(index));
+  const network = networkOf(outline, { ...activity, active });
+  const scenario = { network, whereabouts: whereaboutsOf(network) };
+  kept.set(key, scenario);
+  return scenario;
+}

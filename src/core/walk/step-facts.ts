@@ -1,0 +1,182 @@
+import { custodyAtStart, moved } from "../custody/index.ts";
+import type { Entry, Fact } from "../log/index.ts";
+import type { OutlineStep } from "../procedure/index.ts";
+import type { Instant, StepId } from "../units/index.ts";
+import type { Applied } from "./applied.ts";
+import { applied, ignored } from "./applied.ts";
+import { gateOf, startOf, undecided } from "./gate.ts";
+import { withLanesAdvanced, withLanesRewound } from "./lane-progress.ts";
+import type { Ledger, StepProgress } from "./ledger.ts";
+
+type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
+
+/** The step a fact names, if it can be worked on as decisions stand; otherwise why not. */
+function activeStep(
+  ledger: Ledger,
+  id: StepId,
+): { entry: OutlineStep; problem: null } | { entry: null; problem: string } {
+  const entry = ledger.opened.outline.step(id);
+  if (!entry) return { entry: null, problem: `there is no step "${id}"` };
+  const open = undecided(ledger, entry);
+  if (open !== null && entry.step.when)
+    return { entry: null, problem: `the decision "${open}" has not been taken` };
+  if (!ledger.network.activity.active[entry.index]) {
+    return { entry: null, problem: `"${id}" is not performed as decisions came out` };
+  }
+  return { entry, problem: null };
+}
+
+function withStep(ledger: Ledger, index: number, change: Partial<StepProgress>): Ledger {
+  const steps = [...ledger.steps];
+  const before = steps[index];
+  if (before) steps[index] = { ...before, ...change };
+  return { ...ledger, steps };
+}
+
+const earlier = (a: Instant, b: Instant): Instant => (a < b ? a : b);
+
+/** When a step that is complete at `finish` started: when it was said to, else when it was let, but not after `finish`. */
+function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
+  const opening = startOf(ledger, entry.index);
+  if (opening) return earlier(opening.at, finish);
+  // Out of order, or its windows are past: the performers were on it since they were last free.
+  const free = entry.performers.flatMap((lane) => ledger.lanes[lane]?.free ?? []);
+  const latest = free.reduce((most, next) => (next > most ? next : most), ledger.petZero ?? finish);
+  return earlier(latest, finish);
+}
+
+/** `step.started`. */
+export function stepStarted(ledger: Ledger, entry: Entry, fact: FactNamed<"step.started">): Applied {
+  const active = activeStep(ledger, fact.step);
+  if (!active.entry) return ignored(active.problem);
+  const { index } = active.entry;
+  if (ledger.steps[index]?.status !== "open") return ignored(`"${fact.step}" is already complete`);
+  const [blocker] = gateOf(ledger, index).blockers;
+  if (blocker) return ignored(`"${fact.step}" cannot have started: "${blocker.step}" is not complete`);
+  return applied(withStep(ledger, index, { saidStart: entry.at }));
+}
+
+/** `step.done`: its moves happen now ([WLK2]). */
+export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.done">): Applied {
+  const active = activeStep(ledger, fact.step);
+  if (!active.entry) return ignored(active.problem);
+  const { index, step } = active.entry;
+  const status = ledger.steps[index]?.status;
+  if (status !== "open") return ignored(`"${fact.step}" is already ${status}`);
+  const [blocker] = gateOf(ledger, index).blockers;
+  if (blocker && !fact.outOfOrder)
+    return ignored(`"${fact.step}" comes after "${blocker.step}", which is not complete`);
+  const done = withStep(ledger, index, {
+    status: "done",
+    start: startBy(ledger, active.entry, entry.at),
+    finish: entry.at,
+    outOfOrder: blocker !== undefined,
+    completedBy: { source: entry.wire.source, id: entry.wire.id },
+  });
+  let custody = done.custody;
+  const moves = [...done.moves];
+  for (const { item, to } of step.moves) {
+    const after = moved(custody, item, to);
+    if (!after) continue;
+    custody = after;
+    moves.push({ at: entry.at, item, to, step: step.id });
+  }
+  const deviations = blocker
+    ? [
+        ...done.deviations,
+        { kind: "out-of-order" as const, step: step.id, text: `Done before "${blocker.step}"`, at: entry.at },
+      ]
+    : done.deviations;
+  return applied(withLanesAdvanced({ ...done, custody, moves, deviations }));
+}
+
+/** `step.skipped`: complete at the time of the skip; a deviation unless it is a get-ahead ([PRO9]). */
+export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.skipped">): Applied {
+  const active = activeStep(ledger, fact.step);
+  if (!active.entry) return ignored(active.problem);
+  const { index, step, getAhead } = active.entry;
+  const status = ledger.steps[index]?.status;
+  if (status !== "open") return ignored(`"${fact.step}" is already ${status}`);
+  const skipped = withStep(ledger, index, {
+    status: "skipped",
+    start: entry.at,
+    finish: entry.at,
+    reason: fact.reason,
+    completedBy: { source: entry.wire.source, id: entry.wire.id },
+  });
+  const text = fact.reason ? `Skipped: ${fact.reason}` : "Skipped";
+  const deviations = getAhead
+    ? skipped.deviations
+    : [...skipped.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
+  return applied(withLanesAdvanced({ ...skipped, deviations }));
+}
+
+/** `step.reopened`: open again from its first start; what its completion moved is where it was before. */
+export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step.reopened">): Applied {
+  const active = activeStep(ledger, fact.step);
+  if (!active.entry) return ignored(active.problem);
+  const { index } = active.entry;
+  const before = ledger.steps[index];
+  if (!before || before.status === "open") return ignored(`"${fact.step}" is open`);
+  const reopened = withStep(ledger, index, {
+    status: "open",
+    saidStart: before.status === "done" ? before.start : entry.at,
+    start: null,
+    finish: null,
+    outOfOrder: false,
+    reason: fact.reason,
+    completedBy: null,
+  });
+  const moves = ledger.moves.filter(({ step }) => step !== fact.step);
+  const undone = new Set<string>(["skipped", "out-of-order"]);
+  return applied(
+    withLanesRewound({
+      ...reopened,
+      moves,
+      custody: custodyAfter(ledger, moves),
+      deviations: ledger.deviations.filter(({ kind, step }) => step !== fact.step || !undone.has(kind)),
+    }),
+  );
+}
+
+function custodyAfter({ opened }: Ledger, moves: Ledger["moves"]): Ledger["custody"] {
+  return moves.reduce(
+    (custody, { item, to }) => moved(custody, item, to) ?? custody,
+    custodyAtStart(opened.outline.procedure),
+  );
+}
+
+/** `record.taken`: taken, and flagged when outside min..max ([WLK7]). */
+export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"record.taken">): Applied {
+  const active = activeStep(ledger, fact.step);
+  if (!active.entry) return ignored(active.problem);
+  const { index, step } = active.entry;
+  const record = step.records.find(({ id }) => id === fact.record);
+  if (!record) return ignored(`"${fact.step}" has no record "${fact.record}"`);
+  const { min, max } = record;
+  const below = min !== undefined && fact.value < min;
+  const above = max !== undefined && fact.value > max;
+  const taken = {
+    record: fact.record,
+    value: fact.value,
+    at: entry.at,
+    actor: entry.wire.actor ?? null,
+    outOfRange: below || above,
+  };
+  const next = withStep(ledger, index, { records: [...(ledger.steps[index]?.records ?? []), taken] });
+  if (!taken.outOfRange) return applied(next);
+  const unit = record.unit === "1" ? "" : ` ${record.unit}`;
+  const text = `${record.label ?? record.id}: ${fact.value}${unit} is ${below ? `below ${min}` : `above ${max}`}${unit}`;
+  const deviation = { kind: "record-out-of-range" as const, step: step.id, text, at: entry.at };
+  return applied({ ...next, deviations: [...next.deviations, deviation] });
+}
+
+/** `confirm.given`. */
+export function confirmGiven(ledger: Ledger, entry: Entry, fact: FactNamed<"confirm.given">): Applied {
+  const active = activeStep(ledger, fact.step);
+  if (!active.entry) return ignored(active.problem);
+  const { index, step } = active.entry;
+  if (!step.confirm) return ignored(`"${fact.step}" asks for no confirmation`);
+  if (ledger.steps[index]?.confirmed) return ignored(`"${fact.step}" is already confirmed`);
+  return applied(withStep(ledger, index, { confirmed: { at: entry.at, actor: entry.wire.actor ?? null } }));
+}

@@ -1,0 +1,57 @@
+import type { Entry } from "../log/index.ts";
+import { compareEntries, keyOf } from "../log/index.ts";
+
+/** Which entries are struck, and which strikes have no effect. */
+export interface Strikes {
+  /** Key of each struck entry → the strike that counts. */
+  readonly struck: ReadonlyMap<string, Entry>;
+  /** Key of each strike without effect → why. */
+  readonly idle: ReadonlyMap<string, string>;
+}
+
+interface Strike {
+  readonly entry: Entry;
+  /** Key of the entry it strikes. */
+  readonly target: string;
+}
+
+/** The strike an entry is; `null` when it is none. */
+function strikeOf(entry: Entry): Strike | null {
+  const { fact } = entry.read;
+  return fact?.name === "entry.struck" ? { entry, target: `${fact.source} ${fact.id}` } : null;
+}
+
+/**
+ * Which entries of a log are struck. A strike may only strike what stands before it in the order; a strike that is
+ * itself struck has no effect; the opening of the walk cannot be struck; of two strikes of one entry the first counts.
+ */
+export function strikesOf(
+  strikeEntries: readonly Entry[],
+  find: (key: string) => Entry | undefined,
+): Strikes {
+  const idle = new Map<string, string>();
+  const active: Strike[] = [];
+  const undone = new Set<string>();
+  const strikes = strikeEntries.flatMap((entry) => strikeOf(entry) ?? []);
+  // From the last to the first, so that whether a strike is itself struck is known when its turn comes.
+  for (const strike of strikes.toReversed()) {
+    const key = keyOf(strike.entry);
+    if (undone.has(key)) continue;
+    const target = find(strike.target);
+    if (!target) idle.set(key, "it strikes an entry that is not in the log");
+    else if (compareEntries(target, strike.entry) >= 0)
+      idle.set(key, "it strikes an entry that comes after it");
+    else if (target.read.fact?.name === "walk.opened")
+      idle.set(key, "the opening of a walk cannot be struck");
+    else {
+      active.unshift(strike);
+      undone.add(strike.target);
+    }
+  }
+  const struck = new Map<string, Entry>();
+  for (const { entry, target } of active) {
+    if (struck.has(target)) idle.set(keyOf(entry), "the entry was already struck");
+    else struck.set(target, entry);
+  }
+  return { struck, idle };
+}

@@ -1,0 +1,116 @@
+import { moved } from "../custody/index.ts";
+import type { Entry, Fact } from "../log/index.ts";
+import { windowSpansOf } from "../plan/index.ts";
+import { AS_EXPECTED, type Location } from "../procedure/index.ts";
+import type { Applied } from "./applied.ts";
+import { applied, ignored } from "./applied.ts";
+import { withLanesRewound } from "./lane-progress.ts";
+import type { Ledger } from "./ledger.ts";
+import type { WalkCommand } from "./machines.ts";
+import { nextPhase } from "./machines.ts";
+import { walkScenarioOf } from "./scenario-cache.ts";
+
+type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
+
+const WHY_NOT: Readonly<Record<WalkCommand, string>> = {
+  start: "the clock was already started",
+  hold: "the walk is not running",
+  lift: "the walk is not held",
+  close: "the walk is already closed",
+};
+
+/** Asks the walk's machine to carry out a command; ignored when it does not apply in this phase. */
+function commanded(ledger: Ledger, command: WalkCommand, change: Partial<Ledger>): Applied {
+  const phase = nextPhase(ledger.phase, command);
+  return phase === ledger.phase ? ignored(WHY_NOT[command]) : applied({ ...ledger, ...change, phase });
+}
+
+/** `clock.started`: its time is PET 0. */
+export function clockStarted(ledger: Ledger, entry: Entry): Applied {
+  return commanded(ledger, "start", {
+    petZero: entry.at,
+    windows: windowSpansOf(ledger.opened.outline.procedure, entry.at),
+  });
+}
+
+/** `hold.called`. */
+export function holdCalled(ledger: Ledger, entry: Entry, fact: FactNamed<"hold.called">): Applied {
+  return commanded(ledger, "hold", {
+    holds: [...ledger.holds, { from: entry.at, until: null, reason: fact.reason ?? "" }],
+  });
+}
+
+/** `hold.lifted`. */
+export function holdLifted(ledger: Ledger, entry: Entry): Applied {
+  return commanded(ledger, "lift", { holds: endHold(ledger, entry) });
+}
+
+/** `walk.closed`: a hold in force ends with it. */
+export function walkClosed(ledger: Ledger, entry: Entry, fact: FactNamed<"walk.closed">): Applied {
+  return commanded(ledger, "close", {
+    closed: { at: entry.at, end: fact.end, reason: fact.reason ?? "" },
+    holds: endHold(ledger, entry),
+  });
+}
+
+function endHold(ledger: Ledger, { at }: Entry): Ledger["holds"] {
+  return ledger.holds.map((hold) =>
+    hold.until === null ? { ...hold, until: at > hold.from ? at : hold.from } : hold,
+  );
+}
+
+/** `decision.taken`: the steps of its branches become active or inactive; a later one changes it ([WLK5]). */
+export function decisionTaken(ledger: Ledger, fact: FactNamed<"decision.taken">): Applied {
+  const { outline } = ledger.opened;
+  const made = outline.decision(fact.decision);
+  if (!made) return ignored(`there is no decision "${fact.decision}"`);
+  if (!made.decision.outcomes.includes(fact.outcome)) {
+    return ignored(`"${fact.outcome}" is not an outcome of the decision "${fact.decision}"`);
+  }
+  if (!ledger.network.activity.active[made.madeBy.index]) {
+    return ignored(
+      `"${made.madeBy.step.id}", which makes the decision, is not performed as decisions came out`,
+    );
+  }
+  if (ledger.outcomes.get(fact.decision) === fact.outcome)
+    return ignored(`the decision was already taken so`);
+  const outcomes = new Map(ledger.outcomes ?? AS_EXPECTED).set(fact.decision, fact.outcome);
+  return applied(withLanesRewound({ ...ledger, outcomes, ...walkScenarioOf(outline, outcomes) }));
+}
+
+/** `item.moved`: an item turned up elsewhere than the steps would have it. */
+export function itemMoved(ledger: Ledger, entry: Entry, fact: FactNamed<"item.moved">): Applied {
+  const { outline } = ledger.opened;
+  if (!outline.item(fact.item)) return ignored(`there is no item "${fact.item}"`);
+  if (!isKnown(ledger, fact.to)) return ignored("it was moved to somewhere that is not in the procedure");
+  const custody = moved(ledger.custody, fact.item, fact.to);
+  if (!custody) return ignored(`"${fact.item}" would be inside itself`);
+  return applied({
+    ...ledger,
+    custody,
+    moves: [...ledger.moves, { at: entry.at, item: fact.item, to: fact.to, step: null }],
+  });
+}
+
+function isKnown({ opened: { outline } }: Ledger, location: Location): boolean {
+  if ("crew" in location) return outline.crewMember(location.crew) !== null;
+  return "place" in location ? outline.place(location.place) !== null : outline.item(location.item) !== null;
+}
+
+/** `supply.read`. */
+export function supplyRead(ledger: Ledger, entry: Entry, fact: FactNamed<"supply.read">): Applied {
+  const { supplies } = ledger.opened.outline.procedure;
+  if (!supplies.some(({ crew, id }) => crew === fact.crew && id === fact.supply)) {
+    return ignored(`"${fact.crew}" has no supply "${fact.supply}"`);
+  }
+  const reading = { at: entry.at, crew: fact.crew, supply: fact.supply, value: fact.value };
+  return applied({ ...ledger, readings: [...ledger.readings, reading] });
+}
+
+/** `note.made`. */
+export function noteMade(ledger: Ledger, entry: Entry, fact: FactNamed<"note.made">): Applied {
+  if (fact.step !== undefined && !ledger.opened.outline.step(fact.step))
+    return ignored(`there is no step "${fact.step}"`);
+  const note = { at: entry.at, actor: entry.wire.actor ?? null, text: fact.text, step: fact.step ?? null };
+  return applied({ ...ledger, notes: [...ledger.notes, note] });
+}

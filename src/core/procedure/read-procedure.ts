@@ -14,7 +14,13 @@ export interface ReadProcedure {
   /** The procedure as written, for keeping and passing on; `null` when a finding is an error. */
   readonly file: ProcedureFile | null;
   readonly findings: readonly Finding[];
+  /** Gives findings their line and column, where the text of the file is known. */
+  locate(findings: readonly Finding[]): Finding[];
 }
+
+type Parsed = Omit<ReadProcedure, "locate">;
+
+const refused = (findings: readonly Finding[]): Parsed => ({ procedure: null, file: null, findings });
 
 const VERSION = /^tetherline\.procedure\/(\d+)$/;
 const READ_VERSION = Number(VERSION.exec(FORMAT)?.[1]);
@@ -39,11 +45,11 @@ function formatFinding(value: unknown): Finding | null {
 }
 
 /** Reads a procedure from a JSON value of any shape, all errors together ([PRO10]). Never throws. */
-export function parseProcedure(value: unknown): ReadProcedure {
+export function parseProcedure(value: unknown): Parsed {
   const otherFormat = formatFinding(value);
-  if (otherFormat) return { procedure: null, file: null, findings: [otherFormat] };
+  if (otherFormat) return refused([otherFormat]);
   const oversize = sizeFindings(value);
-  if (oversize.length > 0) return { procedure: null, file: null, findings: oversize };
+  if (oversize.length > 0) return refused(oversize);
   const parsed = procedureSchema.safeParse(value);
   const findings = [
     ...(parsed.success ? [] : schemaFindings(value, parsed.error)),
@@ -62,15 +68,16 @@ export function readProcedure(text: string): ReadProcedure {
   const bytes = new TextEncoder().encode(text).length;
   if (bytes > SIZE_LIMITS.bytes) {
     const message = `The file has ${(bytes / 1024 / 1024).toFixed(1)} MiB; at most ${SIZE_LIMITS.bytes / 1024 / 1024} MiB are read.`;
-    return { procedure: null, file: null, findings: [finding("error", "file/too-large", "", message)] };
+    return {
+      ...refused([finding("error", "file/too-large", "", message)]),
+      locate: (findings) => [...findings],
+    };
   }
   const json = readJsonText(text);
-  if (json.value === undefined) return { procedure: null, file: null, findings: json.findings };
+  const locate = (findings: readonly Finding[]) =>
+    findings.map((one) => ({ ...one, position: one.position ?? json.positionOf(one.pointer) }));
+  if (json.value === undefined) return { ...refused(json.findings), locate };
   const read = parseProcedure(json.value);
-  const findings = [...json.findings, ...read.findings].map((one) => ({
-    ...one,
-    position: one.position ?? json.positionOf(one.pointer),
-  }));
-  const isSound = !hasErrors(findings);
-  return { procedure: isSound ? read.procedure : null, file: isSound ? read.file : null, findings };
+  const findings = locate([...json.findings, ...read.findings]);
+  return hasErrors(findings) ? { ...refused(findings), locate } : { ...read, findings, locate };
 }

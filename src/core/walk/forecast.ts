@@ -1,6 +1,7 @@
 import { earliestFit } from "../plan/index.ts";
 import type { Duration, Instant, StepId } from "../units/index.ts";
 import { between, later, plus } from "../units/index.ts";
+import { basePlanOf } from "./base-plan.ts";
 import { startOf } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";
 import { isComplete } from "./ledger.ts";
@@ -49,12 +50,12 @@ function forecastScenario(ledger: Ledger, working: ReadonlyMap<number, Instant>)
 
 /**
  * The forecast at an instant: complete steps keep their times, a step in work finishes at max(now, start + likely), a step
- * not started obeys [PLN1], not before now. `null` before the clock was started, in a deadlock, or when a step to come
- * fits no window any more.
+ * not started obeys [PLN1], not before now. `null` in a deadlock, or when a step to come
+ * fits no window any more. Before the clock is started the plan is the forecast.
  */
 export function forecastOf(ledger: Ledger, at: Instant): Forecast | null {
   const { petZero, opened } = ledger;
-  if (petZero === null) return null;
+  if (petZero === null) return plannedForecast(ledger);
   const { outline } = opened;
   const now = between(petZero, ledger.closed && ledger.closed.at < at ? ledger.closed.at : at);
   const working = inWork(ledger, later(petZero, now));
@@ -83,6 +84,15 @@ export function forecastOf(ledger: Ledger, at: Instant): Forecast | null {
     const fit = earliestFit(ready, length, outline.steps[index]?.step.within ?? [], ledger.windows);
     return fit ? { start: fit.start, finish: plus(fit.start, length), stage: "to-come" } : null;
   }
+}
+
+function plannedForecast(ledger: Ledger): Forecast | null {
+  const { timeline, margin } = basePlanOf(ledger);
+  if (!timeline) return null;
+  const steps = timeline.steps.map((step): ForecastStep | null =>
+    step ? { start: step.start, finish: step.finish, stage: "to-come" } : null,
+  );
+  return { steps, finish: timeline.finish, margin };
 }
 
 /** A step that is complete or in work; `null` when it is still to come. */

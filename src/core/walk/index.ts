@@ -17,6 +17,8 @@ export type {
 } from "./ledger.ts";
 export { isComplete } from "./ledger.ts";
 export type { LaneStatus, WalkPhase } from "./machines.ts";
+export type { PlayedMove, PlayedTimes } from "./rehearsal.ts";
+export { nextPlayedMove, playedTimesOf } from "./rehearsal.ts";
 export type { StateDocument } from "./state-document.ts";
 export { stateDocument } from "./state-document.ts";
 export type { Folded } from "./walk-fold.ts";

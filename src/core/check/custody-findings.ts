@@ -1,0 +1,162 @@
+import type { Custody } from "../custody/index.ts";
+import { custodyAtStart, holderOf, isWithin, moved } from "../custody/index.ts";
+import type { Plan } from "../plan/index.ts";
+import type { Finding, Location, Outline, OutlineStep } from "../procedure/index.ts";
+import { finding } from "../procedure/index.ts";
+import type { ItemId, StepId } from "../units/index.ts";
+
+/** What one scenario's plan says of the items: moves that cannot be made, and what is not where it must be at the end ([CHK2]). */
+export function custodyFindings(plan: Plan): Finding[] {
+  const { outline, network, timeline } = plan;
+  const found: Finding[] = [];
+  let custody = custodyAtStart(outline.procedure);
+  const startOf = (index: number) => timeline?.steps[index]?.start ?? 0;
+  const inTime = timeline
+    ? [...network.order].sort((a, b) => startOf(a) - startOf(b) || a - b)
+    : network.order;
+  for (const index of inTime) {
+    const entry = outline.steps[index];
+    if (!entry) continue;
+    for (const [position, { item, to }] of entry.step.moves.entries()) {
+      const pointer = `${entry.pointer}/moves/${position}`;
+      const concerned = { steps: [entry.step.id], things: [item] };
+      const refusal = refusalOf(plan, custody, entry, item, to);
+      if (refusal) found.push(finding("error", refusal.code, pointer, refusal.message, concerned));
+      const after = moved(custody, item, to);
+      if (after) custody = after;
+      else {
+        const message = `${labelOf(outline, item)} would be inside itself after "${entry.step.id}".`;
+        found.push(finding("error", "custody/inside-itself", pointer, message, concerned));
+      }
+    }
+  }
+  return [...found, ...leftFindings(plan, custody)];
+}
+
+interface Refusal {
+  readonly code: string;
+  readonly message: string;
+}
+
+/** Why the performers of a step cannot move an item; `null` when they can. */
+function refusalOf(
+  plan: Plan,
+  custody: Custody,
+  entry: OutlineStep,
+  item: ItemId,
+  to: Location,
+): Refusal | null {
+  const { outline } = plan;
+  const { by } = entry.step;
+  const label = labelOf(outline, item);
+  const holder = holderOf(custody, item);
+  const calls = by.map((crew) => outline.crewMember(crew)?.call ?? crew).join(" and ");
+  const isHeld = holder && "crew" in holder && by.includes(holder.crew);
+  const isHere = holder && "place" in holder && placesOf(plan, entry).includes(holder.place);
+  if (!isHeld && !isHere) {
+    const where =
+      holder && "crew" in holder
+        ? `with ${outline.crewMember(holder.crew)?.call ?? holder.crew}`
+        : `at ${holder ? placeLabel(outline, holder.place) : "an unknown place"}`;
+    return {
+      code: "custody/not-held",
+      message: `In "${entry.step.id}" ${calls} cannot move ${label}: it is ${where}.`,
+    };
+  }
+  if ("crew" in to && !by.includes(to.crew)) {
+    const call = outline.crewMember(to.crew)?.call ?? to.crew;
+    return {
+      code: "custody/receiver-absent",
+      message: `In "${entry.step.id}" ${label} passes to ${call}, who does not take part in the step.`,
+    };
+  }
+  if ("place" in to && !placesOf(plan, entry).includes(to.place) && placesOf(plan, entry).length > 0) {
+    return {
+      code: "custody/place-not-there",
+      message: `In "${entry.step.id}" ${label} is left at ${placeLabel(outline, to.place)}, but nobody who does the step is there.`,
+    };
+  }
+  if ("item" in to && !isWithin(custody, to.item, item)) {
+    const into = holderOf(custody, to.item);
+    const reachable =
+      into &&
+      (("crew" in into && by.includes(into.crew)) ||
+        ("place" in into && placesOf(plan, entry).includes(into.place)));
+    if (!reachable) {
+      return {
+        code: "custody/not-held",
+        message: `In "${entry.step.id}" ${label} goes into ${labelOf(outline, to.item)}, which ${calls} do not have at hand.`,
+      };
+    }
+  }
+  return null;
+}
+
+/** The places where a step's performers are when it starts and when it ends. */
+function placesOf({ whereabouts }: Plan, { index, step }: OutlineStep): string[] {
+  const starts = (whereabouts.from[index] ?? []).flatMap((place) => place ?? []);
+  return step.to === undefined ? starts : [...starts, step.to];
+}
+
+/** Items that are not at their `end`, or, without one, at no refuge and with nobody who is at one. */
+function leftFindings(plan: Plan, custody: Custody): Finding[] {
+  const { outline } = plan;
+  return outline.procedure.items.flatMap(({ id, end }, index): Finding[] => {
+    const pointer = `/items/${index}`;
+    const at = custody.get(id);
+    const things = [id];
+    if (end) {
+      if (at && sameLocation(at, end)) return [];
+      const message = `At the end ${labelOf(outline, id)} is ${locationWords(outline, at)}, not ${locationWords(outline, end)} as it must be.`;
+      return [
+        finding("error", "custody/not-at-its-end", `${pointer}/end`, message, {
+          steps: lastMoves(plan, id),
+          things,
+        }),
+      ];
+    }
+    const holder = holderOf(custody, id);
+    const place = holder && "place" in holder ? holder.place : holder ? finalPlace(plan, holder.crew) : null;
+    const isInside = holder && "crew" in holder && outline.crewMember(holder.crew)?.station !== "outside";
+    if (isInside || (place !== null && outline.place(place)?.refuge)) return [];
+    const message = `${labelOf(outline, id)} is left outside: at the end it is ${locationWords(outline, at)}. Bring it in, or give it an end.`;
+    return [
+      finding("error", "custody/left-outside", pointer, message, { steps: lastMoves(plan, id), things }),
+    ];
+  });
+}
+
+function finalPlace({ outline, network }: Plan, crew: string) {
+  const lane = outline.lane(crew);
+  let place = outline.crew[lane]?.start ?? null;
+  for (const index of network.lanes[lane] ?? []) {
+    const step = outline.steps[index]?.step;
+    place = step?.to ?? step?.at ?? place;
+  }
+  return place;
+}
+
+function lastMoves({ outline, network }: Plan, item: ItemId): StepId[] {
+  const last = outline.steps.findLast(
+    ({ index, step }) => network.activity.active[index] && step.moves.some((move) => move.item === item),
+  );
+  return last ? [last.step.id] : [];
+}
+
+function sameLocation(a: Location, b: Location): boolean {
+  if ("crew" in a) return "crew" in b && a.crew === b.crew;
+  if ("place" in a) return "place" in b && a.place === b.place;
+  return "item" in b && a.item === b.item;
+}
+
+const labelOf = (outline: Outline, item: ItemId) => outline.item(item)?.label ?? item;
+const placeLabel = (outline: Outline, place: string) =>
+  outline.procedure.places.find(({ id }) => id === place)?.label ?? place;
+
+function locationWords(outline: Outline, location: Location | undefined): string {
+  if (!location) return "nowhere";
+  if ("crew" in location) return `with ${outline.crewMember(location.crew)?.call ?? location.crew}`;
+  return "place" in location
+    ? `at ${placeLabel(outline, location.place)}`
+    : `in ${labelOf(outline, location.item)}`;
+}

@@ -1,0 +1,59 @@
+import type { EntityTable } from "dexie";
+import { Dexie } from "dexie";
+import type { WireEntry } from "../../core/log/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import type { WalkRow } from "./walk-row.ts";
+
+/** An entry as kept: what was written, and its place in the order of arrival. */
+export interface EntryRow {
+  readonly offset: number;
+  readonly wire: WireEntry;
+}
+
+/** A procedure as kept. */
+export interface ProcedureRow {
+  readonly key: string;
+  readonly id: string;
+  /** `""` when the procedure names none: IndexedDB cannot index an absence. */
+  readonly revision: string;
+  readonly title: string;
+  readonly text: string;
+  readonly importedAt: Instant;
+}
+
+/** What the device knows about itself. */
+export interface DeviceRow {
+  readonly key: "source";
+  readonly value: string;
+}
+
+/** Another IndexedDB than the global one: a test's. */
+export interface IndexedDbParts {
+  readonly indexedDB: IDBFactory;
+  readonly IDBKeyRange: typeof globalThis.IDBKeyRange;
+}
+
+/** The name of the app's database. */
+export const DATABASE_NAME = "tetherline";
+
+/**
+ * The app's database. Strict durability: a transaction is complete only when the operating system was told to flush it
+ * ([LOG5]). Dexie's query cache is off, so that nothing is ever shown that is not yet written. A later version adds
+ * tables (an outbox, a link's cursor) under a higher number and leaves these as they are.
+ */
+export class TetherlineDatabase extends Dexie {
+  readonly entries!: EntityTable<EntryRow, "offset">;
+  readonly walks!: EntityTable<WalkRow, "walk">;
+  readonly procedures!: EntityTable<ProcedureRow, "key">;
+  readonly device!: EntityTable<DeviceRow, "key">;
+
+  constructor(name: string = DATABASE_NAME, parts?: IndexedDbParts) {
+    super(name, { chromeTransactionDurability: "strict", cache: "disabled", ...parts });
+    this.version(1).stores({
+      entries: "++offset, &[wire.subject+wire.source+wire.id], [wire.subject+offset]",
+      walks: "walk",
+      procedures: "key, [id+revision]",
+      device: "key",
+    });
+  }
+}

@@ -1,0 +1,216 @@
+import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
+import { keyOf } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import { MemoryEntryStore } from "./memory-entry-store.ts";
+import type { StoreStatus } from "./store-status.ts";
+import { DURABLE, inMemory } from "./store-status.ts";
+import type { StoreTrouble } from "./store-trouble.ts";
+import { troubleOf } from "./store-trouble.ts";
+import type { WalkCard } from "./walk-card.ts";
+import type { WalkStore } from "./walk-store.ts";
+
+/**
+ * Offsets in memory begin above all on disk: whoever reads on after the change is given the whole walk once more, which
+ * merging by key makes harmless, and misses nothing.
+ */
+const MEMORY_OFFSETS = 2 ** 40;
+
+/** What a fallback store is made of. */
+export interface FallbackParts {
+  /** `null` when there was no store on disk from the start. */
+  readonly durable: WalkStore | null;
+  /** Why there was none; not looked at otherwise. */
+  readonly reason?: StoreTrouble;
+  /**
+   * The source for what is entered in memory. It must be one of its own: the numbers after the last on disk are given
+   * again after a restart, and two entries must never have the same source and id.
+   */
+  readonly memorySource: string;
+  readonly now: () => Instant;
+}
+
+/** A store on disk as long as that works, then one in memory with everything that was read and entered so far. */
+export class FallbackEntryStore implements WalkStore {
+  readonly #durable: WalkStore | null;
+  readonly #memory: MemoryEntryStore;
+  /** What passed through, by walk and key: a store that is lost cannot be asked again. */
+  readonly #passed = new Map<WalkId, Map<string, Entry>>();
+  /** Entries confirmed without being on disk, by key. */
+  readonly #unsaved = new Map<string, Entry>();
+  /** How far each walk on disk was copied to memory; filled once memory is read from. */
+  readonly #copied = new Map<WalkId, number>();
+  readonly #listeners = new Set<() => void>();
+  #readsMemory: boolean;
+  #status: StoreStatus;
+
+  constructor({ durable, reason = "failed", memorySource, now }: FallbackParts) {
+    this.#durable = durable;
+    this.#memory = new MemoryEntryStore(memorySource, now, MEMORY_OFFSETS);
+    this.#readsMemory = durable === null;
+    this.#status = durable ? DURABLE : inMemory(reason, 0);
+  }
+
+  /** The source of what is entered now. */
+  get source(): string {
+    return this.#status.kind === "durable" && this.#durable ? this.#durable.source : this.#memory.source;
+  }
+
+  /** The same object until it changes. */
+  status = (): StoreStatus => this.#status;
+
+  /** Calls back after each change of {@link status}; returns the end of it. */
+  watchStatus = (onChange: () => void): (() => void) => {
+    const listener = () => onChange();
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  /** True when an entry was confirmed as kept in memory only, and still is. */
+  isUnsaved(entry: Entry): boolean {
+    return this.#unsaved.has(keyOf(entry));
+  }
+
+  async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
+    const entries = await this.#onDisk((durable) => durable.append(walk, drafts));
+    if (entries) {
+      await this.#note(entries);
+      return entries;
+    }
+    await this.#copy(walk);
+    const kept = await this.#memory.append(walk, drafts);
+    this.#countUnsaved(kept);
+    return kept;
+  }
+
+  async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
+    const taken = await this.#onDisk((durable) => durable.takeIn(entries));
+    if (taken) {
+      const left = new Set(taken.conflicting);
+      await this.#note(entries.filter((entry) => !left.has(entry)));
+      return taken;
+    }
+    for (const walk of new Set(entries.map((entry) => entry.walk))) await this.#copy(walk);
+    const fresh = entries.filter((entry) => !this.#passed.get(entry.walk)?.has(keyOf(entry)));
+    const kept = await this.#memory.takeIn(entries);
+    const left = new Set(kept.conflicting);
+    this.#countUnsaved(fresh.filter((entry) => !left.has(entry)));
+    return kept;
+  }
+
+  async read(walk: WalkId, offset: number): Promise<EntryPage> {
+    if (!this.#readsMemory) {
+      const page = await this.#attempt((durable) => durable.read(walk, offset));
+      if (page) {
+        await this.#note(page.entries);
+        return page;
+      }
+    }
+    await this.#copy(walk);
+    return this.#memory.read(walk, offset);
+  }
+
+  watch(walk: WalkId, onChange: () => void): () => void {
+    return bothOf(this.#memory.watch(walk, onChange), this.#durable?.watch(walk, onChange));
+  }
+
+  async walks(): Promise<readonly WalkCard[]> {
+    const onDisk = (await this.#attempt((durable) => durable.walks())) ?? [];
+    if (!this.#readsMemory) return onDisk;
+    const here = await this.#memory.walks();
+    const known = new Set(here.map(({ walk }) => walk));
+    return [...here, ...onDisk.filter(({ walk }) => !known.has(walk))];
+  }
+
+  watchWalks(onChange: () => void): () => void {
+    return bothOf(this.#memory.watchWalks(onChange), this.#durable?.watchWalks(onChange));
+  }
+
+  async removeWalk(walk: WalkId): Promise<boolean> {
+    const isGone = this.#durable === null || (await this.#attempt((durable) => durable.removeWalk(walk)));
+    await this.#memory.removeWalk(walk);
+    this.#passed.delete(walk);
+    for (const [key, entry] of this.#unsaved) if (entry.walk === walk) this.#unsaved.delete(key);
+    this.#countUnsaved([]);
+    return isGone ?? false;
+  }
+
+  /**
+   * Tries to bring what is in memory to disk, for instance after the reader made room. Once it succeeds, entries go to
+   * disk again. A store that was not there from the start stays away until the page is loaded anew.
+   */
+  async retry(): Promise<StoreStatus> {
+    const durable = this.#durable;
+    if (this.#status.kind === "durable" || !durable) return this.#status;
+    try {
+      while (this.#unsaved.size > 0) {
+        const entries = [...this.#unsaved.values()];
+        await durable.takeIn(entries);
+        for (const entry of entries) this.#unsaved.delete(keyOf(entry));
+      }
+      this.#setStatus(DURABLE);
+    } catch (error) {
+      const trouble = troubleOf(error);
+      if (!trouble) throw error;
+      this.#setStatus(inMemory(trouble, this.#unsaved.size));
+    }
+    return this.#status;
+  }
+
+  /** The answer of the disk while it is trusted; `null` from the first trouble on. */
+  async #onDisk<Answer>(ask: (durable: WalkStore) => Promise<Answer>): Promise<Answer | null> {
+    return this.#status.kind === "durable" ? this.#attempt(ask) : null;
+  }
+
+  /** The answer of the disk; `null` in trouble, after which memory is read and written. */
+  async #attempt<Answer>(ask: (durable: WalkStore) => Promise<Answer>): Promise<Answer | null> {
+    if (!this.#durable) return null;
+    try {
+      return await ask(this.#durable);
+    } catch (error) {
+      const trouble = troubleOf(error);
+      if (!trouble) throw error;
+      this.#readsMemory = true;
+      this.#setStatus(inMemory(trouble, this.#unsaved.size));
+      return null;
+    }
+  }
+
+  /** Has memory hold everything of a walk that is known: what passed through, and what came to the disk since. */
+  async #copy(walk: WalkId): Promise<void> {
+    if (!this.#copied.has(walk)) {
+      this.#copied.set(walk, 0);
+      await this.#memory.takeIn([...(this.#passed.get(walk)?.values() ?? [])]);
+    }
+    const page = await this.#attempt((durable) => durable.read(walk, this.#copied.get(walk) ?? 0));
+    if (!page) return;
+    this.#copied.set(walk, page.offset);
+    await this.#note(page.entries);
+  }
+
+  async #note(entries: readonly Entry[]): Promise<void> {
+    for (const entry of entries) {
+      const passed = this.#passed.get(entry.walk) ?? new Map<string, Entry>();
+      this.#passed.set(entry.walk, passed);
+      passed.set(keyOf(entry), entry);
+    }
+    if (this.#readsMemory) await this.#memory.takeIn(entries);
+  }
+
+  #countUnsaved(entries: readonly Entry[]): void {
+    for (const entry of entries) this.#unsaved.set(keyOf(entry), entry);
+    if (this.#status.kind === "memory") this.#setStatus(inMemory(this.#status.reason, this.#unsaved.size));
+  }
+
+  #setStatus(status: StoreStatus): void {
+    const same = JSON.stringify(status) === JSON.stringify(this.#status);
+    if (same) return;
+    this.#status = status;
+    for (const listener of this.#listeners) queueMicrotask(listener);
+  }
+}
+
+function bothOf(...ends: readonly ((() => void) | undefined)[]): () => void {
+  return () => {
+    for (const end of ends) end?.();
+  };
+}

@@ -1,0 +1,16 @@
+export type { IndexedDbParts } from "./database.ts";
+export { TetherlineDatabase } from "./database.ts";
+export { DexieEntryStore } from "./dexie-entry-store.ts";
+export { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
+export type { FallbackParts } from "./fallback-entry-store.ts";
+export { FallbackEntryStore } from "./fallback-entry-store.ts";
+export { MemoryEntryStore } from "./memory-entry-store.ts";
+export { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
+export type { DeviceStore, OpenStoreParts } from "./open-store.ts";
+export { openStore } from "./open-store.ts";
+export type { AddedProcedure, KeptProcedure, ProcedureShelf } from "./procedure-shelf.ts";
+export type { StoreStatus } from "./store-status.ts";
+export type { StoreTrouble } from "./store-trouble.ts";
+export { troubleSentence } from "./store-trouble.ts";
+export type { WalkCard } from "./walk-card.ts";
+export type { WalkStore } from "./walk-store.ts";

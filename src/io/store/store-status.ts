@@ -1,0 +1,23 @@
+import type { StoreTrouble } from "./store-trouble.ts";
+import { troubleSentence } from "./store-trouble.ts";
+
+/** Whether what is entered now is on disk when it is confirmed. */
+export type StoreStatus =
+  | { readonly kind: "durable" }
+  | {
+      readonly kind: "memory";
+      readonly reason: StoreTrouble;
+      /** What happened and what to do, for the reader. */
+      readonly sentence: string;
+      /** How many entries are in memory only. */
+      readonly unsaved: number;
+    };
+
+/** The status of a store that is sound. */
+export const DURABLE: StoreStatus = { kind: "durable" };
+
+/** The status of a store that had to give up the disk. */
+export function inMemory(reason: StoreTrouble, unsaved: number): StoreStatus {
+  const sentence = `${troubleSentence(reason)} The walk goes on in memory only: export it before this page is closed.`;
+  return { kind: "memory", reason, sentence, unsaved };
+}

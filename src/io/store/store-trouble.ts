@@ -1,0 +1,69 @@
+import { UnreadableEntryError } from "../../core/log/index.ts";
+
+/** Why a store on disk cannot be used (any more). */
+export type StoreTrouble =
+  /** The browser has no IndexedDB. */
+  | "missing"
+  /** The browser does not let this page store anything. */
+  | "denied"
+  /** No room left. */
+  | "full"
+  /** Another tab holds the store, or the browser did not answer in time. */
+  | "blocked"
+  /** The store was made by a newer version of this program. */
+  | "newer"
+  /** The store was closed or wiped while in use. */
+  | "lost"
+  /** Anything else that the browser reports. */
+  | "failed";
+
+const TROUBLES: Readonly<Record<string, StoreTrouble>> = {
+  MissingAPIError: "missing",
+  SecurityError: "denied",
+  NotAllowedError: "denied",
+  QuotaExceededError: "full",
+  TimeoutError: "blocked",
+  VersionError: "newer",
+  ReplacedDatabaseError: "lost",
+  DatabaseClosedError: "lost",
+  InvalidStateError: "lost",
+  NoSuchDatabaseError: "lost",
+};
+
+const WHAT_HAPPENED: Readonly<Record<StoreTrouble, string>> = {
+  missing: "This browser has no storage for apps.",
+  denied: "This browser does not let the app store anything; it may be a private window.",
+  full: "The storage of this device is full.",
+  blocked: "The storage of this device did not answer; another tab may be holding it.",
+  newer: "The storage was made by a newer version of this app; update the app.",
+  lost: "The storage of this app was closed or cleared by the browser.",
+  failed: "The storage of this device reported an error.",
+};
+
+/** What happened, for the reader: one sentence. */
+export function troubleSentence(trouble: StoreTrouble): string {
+  return WHAT_HAPPENED[trouble];
+}
+
+const MISTAKES = [UnreadableEntryError, TypeError, RangeError, ReferenceError, SyntaxError] as const;
+
+/**
+ * What an error thrown by a store means. `null` when it is no trouble of the store but a mistake of this program, which
+ * must not be hidden. A failed commit arrives as an `AbortError` that wraps the reason, hence the look inside.
+ */
+export function troubleOf(error: unknown): StoreTrouble | null {
+  let isMistake = false;
+  for (let cause = error, depth = 0; cause instanceof Error && depth < 5; depth += 1) {
+    const trouble = TROUBLES[cause.name];
+    if (trouble) return trouble;
+    isMistake ||= MISTAKES.some((kind) => cause instanceof kind);
+    cause = (cause as { inner?: unknown }).inner ?? cause.cause;
+  }
+  return isMistake ? null : "failed";
+}
+
+/** The same for an error on opening: what is a closed store later is a refusal then (private windows). */
+export function troubleOnOpening(error: unknown): StoreTrouble | null {
+  const trouble = troubleOf(error);
+  return trouble === "lost" ? "denied" : trouble;
+}

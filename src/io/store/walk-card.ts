@@ -1,0 +1,71 @@
+import type { FactName } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { WalkPhase } from "../../core/walk/index.ts";
+import type { WalkMark } from "./walk-mark.ts";
+import type { WalkRow } from "./walk-row.ts";
+
+/** A walk as a list of walks shows it. What counts is the walk's folded log; this is a glance at it. */
+export interface WalkCard {
+  readonly walk: WalkId;
+  /** The id of the procedure; `null` when its opening is not here, or does not say. */
+  readonly procedure: string | null;
+  readonly revision: string | null;
+  readonly title: string | null;
+  /** `null` when the opening of the walk is not here (a log that came without its first line). */
+  readonly mode: "live" | "rehearsal" | null;
+  readonly openedAt: Instant | null;
+  readonly phase: WalkPhase;
+  /** The latest moment at which something in its log happened. */
+  readonly lastAt: Instant | null;
+  /** How many entries are here. */
+  readonly entries: number;
+}
+
+/** [WLK1] */
+const NEXT: Partial<Record<FactName, Partial<Record<WalkPhase, WalkPhase>>>> = {
+  "clock.started": { prepared: "running" },
+  "hold.called": { running: "held" },
+  "hold.lifted": { held: "running" },
+  "walk.closed": { prepared: "closed", running: "closed", held: "closed" },
+};
+
+/** Strikes from the last to the first: one that is itself struck does nothing, and none reaches forward. */
+function struckOf(marks: readonly WalkMark[]): ReadonlySet<string> {
+  const places = new Map(marks.map(({ key }, index) => [key, index]));
+  const struck = new Set<string>();
+  for (const [index, { key, strikes }] of [...marks.entries()].reverse()) {
+    if (strikes === null || struck.has(key)) continue;
+    if ((places.get(strikes) ?? index) < index) struck.add(strikes);
+  }
+  return struck;
+}
+
+function phaseOf(marks: readonly WalkMark[]): WalkPhase {
+  const struck = struckOf(marks);
+  return marks
+    .filter(({ key }) => !struck.has(key))
+    .reduce<WalkPhase>((phase, { name }) => NEXT[name]?.[phase] ?? phase, "prepared");
+}
+
+/** The card of a walk. */
+export function cardOf({ walk, opening, marks, lastAt, count }: WalkRow): WalkCard {
+  return {
+    walk,
+    procedure: opening?.procedure ?? null,
+    revision: opening?.revision ?? null,
+    title: opening?.title ?? null,
+    mode: opening?.mode ?? null,
+    openedAt: opening?.at ?? null,
+    phase: phaseOf(marks),
+    lastAt,
+    entries: count,
+  };
+}
+
+/** Cards as a shelf shows them: the walk in which something happened last comes first; walks that are not here left out. */
+export function cardsOf(rows: readonly WalkRow[]): readonly WalkCard[] {
+  return rows
+    .filter(({ count }) => count > 0)
+    .map(cardOf)
+    .sort((a, b) => (b.lastAt ?? 0) - (a.lastAt ?? 0) || (a.walk < b.walk ? -1 : 1));
+}

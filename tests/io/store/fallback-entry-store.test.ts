@@ -1,0 +1,187 @@
+import { describe, expect, it, vi } from "vitest";
+import { keyOf, mergeEntries } from "../../../src/core/log/index.ts";
+import { FallbackEntryStore, openStore } from "../../../src/io/store/index.ts";
+import {
+  entryFrom,
+  failWrites,
+  freshIndexedDb,
+  note,
+  openTab,
+  source,
+  standing,
+  start,
+  textsOf,
+  until,
+  walk,
+} from "./stand-ins.ts";
+
+const memorySource = `${source}/memory-k7f3`;
+
+async function withDisk() {
+  const parts = freshIndexedDb();
+  const { database, store } = await openTab(parts);
+  const log = new FallbackEntryStore({ durable: store, memorySource, now: standing });
+  return { parts, database, disk: store, log };
+}
+
+const allTexts = async (log: FallbackEntryStore) =>
+  textsOf(mergeEntries((await log.read(walk, 0)).entries).ordered);
+
+describe("a store whose disk fills up in the middle of a walk", () => {
+  it("[LOG5] confirms the failed drafts as kept in memory only and loses nothing before them", async () => {
+    const { database, log } = await withDisk();
+    await log.append(walk, [note("a"), note("b")]);
+    const cursor = (await log.read(walk, 0)).offset;
+    const onStatus = vi.fn();
+    log.watchStatus(onStatus);
+    expect(log.status()).toEqual({ kind: "durable" });
+
+    failWrites(database, "QuotaExceededError");
+    const kept = await log.append(walk, [note("c"), note("d")]);
+
+    expect(textsOf(kept)).toEqual(["c", "d"]);
+    expect(kept.every((entry) => log.isUnsaved(entry))).toBe(true);
+    expect(log.status()).toMatchObject({ kind: "memory", reason: "full", unsaved: 2 });
+    expect(log.status()).toBe(log.status());
+    await until(() => onStatus.mock.calls.length > 0);
+    expect(await allTexts(log)).toEqual(["a", "b", "c", "d"]);
+    expect(textsOf((await log.read(walk, cursor)).entries)).toEqual(expect.arrayContaining(["c", "d"]));
+  });
+
+  it("[LOG1] enters under another source, so that no id is given twice after a restart", async () => {
+    const { parts, database, log } = await withDisk();
+    await log.append(walk, [note("a")]);
+    failWrites(database, "QuotaExceededError");
+    const [lost] = await log.append(walk, [note("b")]);
+    expect(lost?.wire.source).toBe(memorySource);
+    expect(lost?.wire.sequence).toBe("0000000001");
+
+    const tomorrow = await openTab(parts);
+    const [next] = await tomorrow.store.append(walk, [note("c")]);
+    expect(lost && next && keyOf(lost) !== keyOf(next)).toBe(true);
+  });
+
+  it("goes on reading what another tab still writes", async () => {
+    const { parts, database, log } = await withDisk();
+    const onChange = vi.fn();
+    log.watch(walk, onChange);
+    failWrites(database, "QuotaExceededError");
+    await log.append(walk, [note("a")]);
+    const { offset } = await log.read(walk, 0);
+    onChange.mockClear();
+
+    const other = await openTab(parts);
+    await other.store.append(walk, [note("b")]);
+    await until(() => onChange.mock.calls.length > 0);
+    expect(textsOf((await log.read(walk, offset)).entries)).toEqual(["b"]);
+  });
+
+  it("[LOG5] writes to disk what was in memory once there is room again", async () => {
+    const { parts, database, log } = await withDisk();
+    await log.append(walk, [note("a")]);
+    const { mend } = failWrites(database, "QuotaExceededError");
+    await log.append(walk, [note("b")]);
+    await log.takeIn([entryFrom("/devices/ground", 1)]);
+    expect(await log.retry()).toMatchObject({ kind: "memory", reason: "full", unsaved: 2 });
+    const { offset } = await log.read(walk, 0);
+
+    mend();
+    expect(await log.retry()).toEqual({ kind: "durable" });
+    const [after] = await log.append(walk, [note("c")]);
+    expect(after?.wire.source).toBe(source);
+    expect(textsOf((await log.read(walk, offset)).entries)).toEqual(["c"]);
+    const tomorrow = await openTab(parts);
+    expect(textsOf((await tomorrow.store.read(walk, 0)).entries).sort()).toEqual(["a", "b", "c", "note 1"]);
+  });
+
+  it("[LOG5] goes on with what passed through when the disk cannot even be read", async () => {
+    const { database, log } = await withDisk();
+    await log.append(walk, [note("a")]);
+    await log.takeIn([entryFrom("/devices/ground", 1)]);
+    database.close();
+    await log.append(walk, [note("b")]);
+    expect((await allTexts(log)).sort()).toEqual(["a", "b", "note 1"]);
+    expect(log.status()).toMatchObject({ kind: "memory", reason: "lost", unsaved: 1 });
+    expect((await log.walks()).map(({ entries }) => entries)).toEqual([3]);
+  });
+
+  it("[LOG5] goes on in memory when the database was wiped in another tab", async () => {
+    const { database, log } = await withDisk();
+    await log.append(walk, [note("a")]);
+    await database.delete({ disableAutoOpen: false });
+    await log.append(walk, [note("b")]);
+    expect(await allTexts(log)).toEqual(["a", "b"]);
+    expect(log.status()).toMatchObject({ reason: "lost" });
+  });
+
+  it("finds the reason inside a failed commit", async () => {
+    const { database, log } = await withDisk();
+    const connection = (await database.open()) && database.backendDB();
+    const begin = connection.transaction.bind(connection);
+    connection.transaction = (stores, mode, options) => {
+      const transaction = begin(stores, mode, options);
+      if (mode === "readwrite") {
+        Object.defineProperty(transaction, "error", {
+          value: new DOMException("no room", "QuotaExceededError"),
+        });
+        setTimeout(() => transaction.abort(), 0);
+      }
+      return transaction;
+    };
+    await log.append(walk, [note("a")]);
+    expect(log.status()).toMatchObject({ kind: "memory", reason: "full", unsaved: 1 });
+  });
+
+  it("does not hide a mistake of this program", async () => {
+    const { log } = await withDisk();
+    const wrong = { name: "note.made", data: {}, at: start, actor: "iv" } as never;
+    await expect(log.append(walk, [wrong])).rejects.toThrow("note.made");
+    expect(log.status()).toEqual({ kind: "durable" });
+  });
+});
+
+describe("opening the store of a device", () => {
+  it("[LOG1] keeps the device's source between visits and between tabs that open at once", async () => {
+    const indexedDb = freshIndexedDb();
+    const [one, two] = await Promise.all([
+      openStore({ now: standing, indexedDb }),
+      openStore({ now: standing, indexedDb }),
+    ]);
+    expect(one.device).toMatch(/^\/devices\/[a-z0-9]{10}$/);
+    expect(two.device).toBe(one.device);
+    one.close();
+    expect((await openStore({ now: standing, indexedDb })).device).toBe(one.device);
+    expect((await openStore({ now: standing, indexedDb: freshIndexedDb() })).device).not.toBe(one.device);
+  });
+
+  it.each([
+    ["SecurityError", "denied"],
+    ["InvalidStateError", "denied"],
+    ["QuotaExceededError", "full"],
+    ["UnknownError", "failed"],
+  ] as const)("[LOG5] works in memory and says why when opening ends with %s", async (name, reason) => {
+    const indexedDb = freshIndexedDb();
+    indexedDb.indexedDB.open = () => {
+      throw new DOMException("refused", name);
+    };
+    const { log, shelf } = await openStore({ now: standing, indexedDb });
+    expect(log.status()).toMatchObject({ kind: "memory", reason, unsaved: 0 });
+    const [entry] = await log.append(walk, [note("a")]);
+    expect(entry && log.isUnsaved(entry)).toBe(true);
+    expect(await log.retry()).toMatchObject({ kind: "memory", unsaved: 1 });
+    expect(await shelf.procedures()).toEqual([]);
+  });
+
+  it("works in memory where there is no IndexedDB", async () => {
+    const { log } = await openStore({ now: standing });
+    expect(globalThis.indexedDB).toBeUndefined();
+    expect(log.status()).toMatchObject({ kind: "memory", reason: "missing" });
+  });
+
+  it("does not wait forever for a browser that does not answer", async () => {
+    const indexedDb = freshIndexedDb();
+    indexedDb.indexedDB.open = () => new EventTarget() as IDBOpenDBRequest;
+    const { log } = await openStore({ now: standing, indexedDb, patience: 30 });
+    expect(log.status()).toMatchObject({ kind: "memory", reason: "blocked" });
+  });
+});

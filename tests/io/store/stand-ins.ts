@@ -1,0 +1,94 @@
+import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
+import type { Draft, Entry } from "../../../src/core/log/index.ts";
+import { readEntry } from "../../../src/core/log/index.ts";
+import type { Instant, StepId, WalkId } from "../../../src/core/units/index.ts";
+import type { IndexedDbParts } from "../../../src/io/store/index.ts";
+import { DexieEntryStore, TetherlineDatabase } from "../../../src/io/store/index.ts";
+
+export const walk = "walk-1" as WalkId;
+export const otherWalk = "walk-2" as WalkId;
+export const source = "/devices/iv-tablet";
+export const start = Date.UTC(2031, 3, 2, 9) as Instant;
+
+/** A clock that gives the same moment until it is told otherwise. */
+export const standing = (): Instant => start;
+
+/** An IndexedDB of its own, in memory. */
+export const freshIndexedDb = (): IndexedDbParts => ({
+  indexedDB: new IDBFactory(),
+  IDBKeyRange: IDBKeyRange as typeof globalThis.IDBKeyRange,
+});
+
+/** What a second tab does: its own connection to the same database. */
+export async function openTab(parts: IndexedDbParts, now: () => Instant = standing) {
+  const database = new TetherlineDatabase("tetherline", parts);
+  await database.device.put({ key: "source", value: source });
+  return { database, store: new DexieEntryStore(database, source, now) };
+}
+
+export const note = (text: string, at: number = start): Draft => ({
+  name: "note.made",
+  data: { text },
+  at: at as Instant,
+  actor: "iv",
+});
+
+export const done = (step: string): Draft => ({
+  name: "step.done",
+  data: { step: step as StepId },
+  at: start,
+  actor: "iv",
+});
+
+export const opened = (title: string, mode: "live" | "rehearsal" = "live"): Draft => ({
+  name: "walk.opened",
+  data: { procedure: { id: "ring-exchange", revision: "B", title }, mode },
+  at: start,
+  actor: "iv",
+});
+
+/** An entry made on another device. */
+export function entryFrom(device: string, number: number, overrides: Record<string, unknown> = {}): Entry {
+  const sequence = String(number).padStart(10, "0");
+  const { entry, problem } = readEntry({
+    specversion: "1.0",
+    id: sequence,
+    source: device,
+    type: "tetherline.note.made",
+    subject: walk,
+    time: new Date(start + number).toISOString(),
+    sequence,
+    hlc: `${String(start + number).padStart(15, "0")}-0000`,
+    actor: "ground",
+    data: { text: `note ${number}` },
+    ...overrides,
+  });
+  if (!entry) throw new Error(String(problem));
+  return entry;
+}
+
+export const textsOf = (entries: readonly Entry[]) =>
+  entries.map(({ wire }) => (wire.data as { text?: string }).text);
+
+/** Waits until something holds; the test's own time limit ends it otherwise. */
+export async function until(holds: () => boolean): Promise<void> {
+  while (!holds()) await new Promise((resolve) => setTimeout(resolve, 5));
+}
+
+/** Makes every write to a database end with an error, as a browser does when the disk is full. */
+export function failWrites(database: TetherlineDatabase, name: string): { mend(): void } {
+  const original = database.entries.bulkAdd;
+  database.entries.bulkAdd = (() => {
+    throw new DOMException("no room", name);
+  }) as typeof original;
+  const { put } = database.walks;
+  database.walks.put = (() => {
+    throw new DOMException("no room", name);
+  }) as typeof put;
+  return {
+    mend: () => {
+      database.entries.bulkAdd = original;
+      database.walks.put = put;
+    },
+  };
+}

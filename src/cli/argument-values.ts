@@ -1,0 +1,74 @@
+import { InvalidArgumentError } from "commander";
+import type { Outcomes, Outline } from "../core/procedure/index.ts";
+import { nearest } from "../core/procedure/index.ts";
+import type { DecisionId, Instant } from "../core/units/index.ts";
+import { parseInstant } from "../core/units/index.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
+
+const LARGEST_SEED = 2 ** 32 - 1;
+const HIGHEST_PACE = 100_000;
+
+/** An instant given on the command line. */
+export function instantValue(text: string): Instant {
+  const instant = parseInstant(text);
+  if (instant === null) {
+    throw new InvalidArgumentError("An instant looks like 2031-04-02T09:00:00Z, with an offset or Z.");
+  }
+  return instant;
+}
+
+/** A seed: a whole number from 0 to 4294967295. */
+export function seedValue(text: string): number {
+  const seed = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
+  if (!(seed <= LARGEST_SEED))
+    throw new InvalidArgumentError(`A seed is a whole number from 0 to ${LARGEST_SEED}.`);
+  return seed;
+}
+
+/** How many times faster than real time. */
+export function paceValue(text: string): number {
+  const pace = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;
+  if (!(pace > 0 && pace <= HIGHEST_PACE)) {
+    throw new InvalidArgumentError(`A pace is a number above 0 and at most ${HIGHEST_PACE}; 1 is real time.`);
+  }
+  return pace;
+}
+
+/** One `id=outcome` more. */
+export function decideValue(text: string, before: readonly string[]): string[] {
+  if (!/^[^=]+=[^=]+$/.test(text)) throw new InvalidArgumentError("Write a decision as id=outcome.");
+  return [...before, text];
+}
+
+/** The outcomes that `--decide` options say, looked up in the procedure. */
+export function outcomesFrom(outline: Outline, said: readonly string[]): Outcomes {
+  const outcomes = new Map<DecisionId, string>();
+  for (const one of said) {
+    const [id = "", outcome = ""] = one.split("=");
+    const made = outline.decision(id);
+    if (!made) {
+      const ids = outline.decisions.map(({ decision }) => decision.id);
+      throw new UnusableInputError(
+        ids.length === 0
+          ? `The procedure makes no decision, so "${id}" cannot be decided.`
+          : `There is no decision "${id}"${didYouMean(id, ids)}`,
+      );
+    }
+    const { decision } = made;
+    if (!decision.outcomes.includes(outcome)) {
+      throw new UnusableInputError(
+        `"${outcome}" is not an outcome of "${id}": it has ${decision.outcomes.join(", ")}.`,
+      );
+    }
+    const before = outcomes.get(decision.id);
+    if (before !== undefined && before !== outcome)
+      throw new UnusableInputError(`"${id}" cannot come out both ${before} and ${outcome}.`);
+    outcomes.set(decision.id, outcome);
+  }
+  return outcomes;
+}
+
+function didYouMean(id: string, ids: readonly string[]): string {
+  const meant = nearest(id, ids);
+  return meant ? `. Did you mean "${meant}"?` : `: there are ${ids.join(", ")}.`;
+}

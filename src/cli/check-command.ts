@@ -1,0 +1,65 @@
+import type { Finding } from "../core/procedure/index.ts";
+import { hasErrors } from "../core/procedure/index.ts";
+import { counted, plainText } from "./plain-text.ts";
+import { checkedFile } from "./read-input.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
+
+interface CheckedFile {
+  readonly file: string;
+  readonly findings: readonly Finding[];
+}
+
+/** `check`: the findings of each file. A file that cannot be read does not keep the others from being checked. */
+export async function checkCommand(
+  files: readonly string[],
+  { json = false }: { readonly json?: boolean },
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  const checked: CheckedFile[] = [];
+  let status: ExitStatus = EXIT.fine;
+  for (const file of files) {
+    try {
+      const { findings } = await checkedFile(file);
+      checked.push({ file, findings });
+      if (status === EXIT.fine && hasErrors(findings)) status = EXIT.findings;
+    } catch (error) {
+      if (!(error instanceof UnusableInputError)) throw error;
+      terminal.err(`${error.message}\n`);
+      status = EXIT.unusable;
+    }
+  }
+  if (!json) terminal.out(checked.map(inWords).join("\n"));
+  else if (checked.length > 0) terminal.out(`${JSON.stringify({ files: checked.map(inJson) }, null, 2)}\n`);
+  return status;
+}
+
+function inJson({ file, findings }: CheckedFile): object {
+  return {
+    file,
+    findings: findings.map(({ level, code, message, pointer, steps, things, position }) => ({
+      level,
+      code,
+      message,
+      pointer,
+      steps,
+      things,
+      line: position?.line ?? null,
+      column: position?.column ?? null,
+    })),
+  };
+}
+
+function inWords({ file, findings }: CheckedFile): string {
+  const lines = findings.map(({ level, code, message, pointer, position }) => {
+    const where = position ? `${position.line}:${position.column}` : pointer || "the file";
+    return `  ${level.toUpperCase().padEnd(8)}${where.padEnd(9)} ${code}\n            ${plainText(message)}\n`;
+  });
+  const counts = (["error", "caution", "advice"] as const).flatMap((level) => {
+    const count = findings.filter((one) => one.level === level).length;
+    if (count === 0) return [];
+    return level === "advice" ? `${count} advice` : counted(count, level);
+  });
+  return `${file}\n${lines.join("")}  ${counts.join(", ") || "Nothing to say: no findings."}\n`;
+}

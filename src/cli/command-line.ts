@@ -1,0 +1,149 @@
+import { Command, CommanderError } from "commander";
+import { procedureJsonSchema } from "../core/procedure/index.ts";
+import type { Instant } from "../core/units/index.ts";
+import { decideValue, instantValue, paceValue, seedValue } from "./argument-values.ts";
+import { checkCommand } from "./check-command.ts";
+import { planCommand } from "./plan-command.ts";
+import { UnusableProcedureError } from "./read-input.ts";
+import { rehearseCommand } from "./rehearse-command.ts";
+import { reviewCommand } from "./review-command.ts";
+import { stateCommand } from "./state-command.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
+
+/** What the program needs from outside its arguments. */
+export interface Surroundings {
+  readonly terminal: Terminal;
+  /** The present instant, asked only where a command starts from now. */
+  now(): Instant;
+}
+
+/**
+ * Runs the program with its arguments (without the names of node and the script). Never throws for bad input: one
+ * sentence on `err`, and the exit status says the rest.
+ */
+export async function runCommandLine(
+  args: readonly string[],
+  surroundings: Surroundings,
+): Promise<ExitStatus> {
+  const { terminal } = surroundings;
+  let status: ExitStatus = EXIT.fine;
+  const program = programFor(surroundings, (ended) => {
+    status = ended;
+  });
+  try {
+    await program.parseAsync([...args], { from: "user" });
+    return status;
+  } catch (error) {
+    if (error instanceof CommanderError) return ofCommander(error, terminal);
+    if (error instanceof UnusableInputError) {
+      terminal.err(`${error.message}\n`);
+      return error instanceof UnusableProcedureError ? error.status : EXIT.unusable;
+    }
+    throw error;
+  }
+}
+
+function ofCommander(error: CommanderError, terminal: Terminal): ExitStatus {
+  if (error.exitCode === 0) return EXIT.fine;
+  const message =
+    error.code === "commander.help"
+      ? "Say what to do: check, plan, rehearse, state, review or schema; --help explains them."
+      : sentenceOf(error.message);
+  terminal.err(`${message}\n`);
+  return EXIT.unusable;
+}
+
+/** Commander's `error: unknown option '--x'`, a hint on a line of its own or a second sentence, as one sentence. */
+function sentenceOf(message: string): string {
+  const text = message
+    .replace(/^error: /, "")
+    .replaceAll(/\s+/g, " ")
+    .replace(/^option '(-\S+)[^']*' argument '(.*)' is invalid\. (.)/, (_, option, value, first: string) => {
+      return `${option} "${value}": ${first.toLowerCase()}`;
+    })
+    .replace(/\. Expected/, ": expected")
+    .trim();
+  const sentence = text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.?!)]$/.test(sentence) ? sentence : `${sentence}.`;
+}
+
+function programFor({ terminal, now }: Surroundings, ended: (status: ExitStatus) => void): Command {
+  const program = new Command("tetherline")
+    .description(
+      "Prepare, follow and review a walk outside a vehicle. It advises only and defers to flight rules.",
+    )
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => terminal.out(text),
+      // Messages are written in one place, as one sentence.
+      writeErr: () => {},
+    });
+
+  program
+    .command("check")
+    .description("say what is wrong with procedures")
+    .argument("<file...>", "procedure files")
+    .option("--json", "print one JSON document")
+    .action(async (files: string[], options: { json?: boolean }) => {
+      ended(await checkCommand(files, options, terminal));
+    });
+
+  program
+    .command("plan")
+    .description("plan a procedure: times, slack, waits, critical path")
+    .argument("<file>", "procedure file")
+    .option("--start <instant>", "the instant of PET 0", instantValue)
+    .option("--decide <id=outcome>", "how a decision comes out; may be given again", decideValue, [])
+    .option("--get-aheads", "plan get-ahead tasks too")
+    .option("--json", "print one JSON document")
+    .action(async (file: string, options: Parameters<typeof planCommand>[1]) => {
+      ended(await planCommand(file, options, terminal));
+    });
+
+  program
+    .command("rehearse")
+    .description("play a procedure with sampled durations and write the log")
+    .argument("<file>", "procedure file")
+    .option("--seed <n>", "the same seed and start give the same log", seedValue, 1)
+    .option("--start <instant>", "the instant of PET 0; now, unless given", instantValue)
+    .option("--out <log>", "write to a file instead of standard output")
+    .option("--pace <x>", "write entries as they happen, so many times faster than real time", paceValue)
+    .action(
+      async (
+        file: string,
+        options: Omit<Parameters<typeof rehearseCommand>[1], "start"> & { start?: Instant },
+      ) => {
+        ended(await rehearseCommand(file, { ...options, start: options.start ?? now() }, terminal));
+      },
+    );
+
+  program
+    .command("state")
+    .description("show the state a log folds into")
+    .argument("<log>", "log of a walk")
+    .option("--at <instant>", "the state at an instant, from the entries up to it", instantValue)
+    .option("--json", "print one JSON document")
+    .action(async (log: string, options: { at?: Instant; json?: boolean }) => {
+      ended(await stateCommand(log, options, terminal));
+    });
+
+  program
+    .command("review")
+    .description("compare what was done with the plan")
+    .argument("<log>", "log of a walk")
+    .option("--json", "print one JSON document")
+    .option("--csv", "print the steps as CSV (RFC 4180)")
+    .option("--xes", "print an event log in XES (IEEE 1849)")
+    .action(async (log: string, options: { json?: boolean; csv?: boolean; xes?: boolean }) => {
+      ended(await reviewCommand(log, options, terminal));
+    });
+
+  program
+    .command("schema")
+    .description("print the JSON Schema of the procedure file")
+    .action(() => terminal.out(`${JSON.stringify(procedureJsonSchema(), null, 2)}\n`));
+
+  return program;
+}

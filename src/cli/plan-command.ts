@@ -1,0 +1,89 @@
+import type { Plan, PlannedStep } from "../core/plan/index.ts";
+import { planOf } from "../core/plan/index.ts";
+import { hasErrors } from "../core/procedure/index.ts";
+import type { Instant } from "../core/units/index.ts";
+import { clockText, formatInstant, lengthText } from "../core/units/index.ts";
+import { outcomesFrom } from "./argument-values.ts";
+import { counted, plainText, shortText } from "./plain-text.ts";
+import { planDocument } from "./plan-document.ts";
+import { findingSentence, procedureFile } from "./read-input.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { CAUTION, EXIT } from "./terminal.ts";
+import { textTable } from "./text-table.ts";
+
+/** What `plan` can be asked with. */
+export interface PlanArguments {
+  readonly start?: Instant;
+  readonly decide: readonly string[];
+  readonly getAheads?: boolean;
+  readonly json?: boolean;
+}
+
+/** `plan`: earliest and latest times of every step, waits and the critical path. */
+export async function planCommand(
+  file: string,
+  { start, decide, getAheads = false, json = false }: PlanArguments,
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  const { outline, read } = await procedureFile(file);
+  const outcomes = outcomesFrom(outline, decide);
+  const plan = planOf(outline, { outcomes, start: start ?? null, getAheads });
+  terminal.out(json ? `${JSON.stringify(planDocument(plan), null, 2)}\n` : inWords(plan));
+  for (const one of read.locate(plan.findings)) {
+    terminal.err(`${file}: ${one.level} ${findingSentence(one)}\n`);
+  }
+  return hasErrors(plan.findings) ? EXIT.findings : EXIT.fine;
+}
+
+function inWords(plan: Plan): string {
+  const { outline, timeline, margin, start } = plan;
+  const { title, id, revision } = outline.procedure;
+  const head = `${plainText(title)} (${id}${revision ? `, revision ${plainText(revision)}` : ""})\n`;
+  if (!timeline) return `${head}No plan can be made.\n\n${CAUTION}\n`;
+  const steps = timeline.steps.filter((step) => step !== null);
+  const facts = [
+    start === null ? "PET 0 at no given instant" : `PET 0 at ${formatInstant(start)}`,
+    counted(steps.length, "step"),
+    `finish ${clockText(timeline.finish)}`,
+    ...(margin === null ? [] : [`${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`]),
+  ];
+  const table = textTable(
+    [
+      { heading: "No.", figures: true },
+      { heading: "Start", figures: true },
+      { heading: "Finish", figures: true },
+      { heading: "Slack", figures: true },
+      { heading: "By" },
+      { heading: "Step" },
+      { heading: "Action" },
+      { heading: "Waits" },
+    ],
+    steps.map((step) => row(plan, step)),
+  );
+  const path = timeline.criticalPath.flatMap((index) => outline.steps[index]?.number ?? []);
+  return `${head}${facts.join(", ")}\n\n${table}\nCritical path: ${path.join(" → ") || "none"}\n\n${CAUTION}\n`;
+}
+
+function row({ outline }: Plan, planned: PlannedStep): string[] {
+  const entry = outline.steps[planned.index];
+  const callOf = (crew: string) => plainText(outline.crew[outline.lane(crew)]?.call ?? crew);
+  const waits = planned.waits.map(({ crew, time, on }) => {
+    const what =
+      "crew" in on
+        ? on.crew.map(callOf).join(" and ")
+        : "window" in on
+          ? `window ${on.window}`
+          : `the lag after ${on.lag}`;
+    return `${callOf(crew)} ${lengthText(time)} for ${what}`;
+  });
+  return [
+    entry?.number ?? "",
+    clockText(planned.start),
+    clockText(planned.finish),
+    planned.critical ? "critical" : clockText(planned.slack),
+    (entry?.step.by ?? []).map(callOf).join(" + "),
+    entry?.step.id ?? "",
+    shortText(entry?.step.do ?? "", 48),
+    waits.join("; "),
+  ];
+}

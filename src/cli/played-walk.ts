@@ -1,0 +1,78 @@
+import type { Draft, Entry, HybridTime } from "../core/log/index.ts";
+import { stamp } from "../core/log/index.ts";
+import { seededSource } from "../core/plan/index.ts";
+import type { ProcedureFile } from "../core/procedure/index.ts";
+import type { Instant, WalkId } from "../core/units/index.ts";
+import { formatInstant } from "../core/units/index.ts";
+import type { Ledger } from "../core/walk/index.ts";
+import { nextPlayedMove, playedTimesOf, WalkFold } from "../core/walk/index.ts";
+
+/** The source of all entries of a played walk. */
+export const PLAYED_SOURCE = "/devices/rehearsal";
+
+/** Entries of a played walk that happen at one instant. */
+export interface PlayedEntries {
+  readonly at: Instant;
+  readonly entries: readonly Entry[];
+  /** The walk behind them. */
+  readonly ledger: Ledger;
+}
+
+/** A walk that could not be opened, although its procedure was read: a mistake of ours. */
+export class UnopenedWalkError extends Error {
+  override readonly name = "UnopenedWalkError";
+}
+
+/**
+ * Plays a procedure from opening to closing with a simulated clock: each yield is what happens at one instant.
+ * The same file, seed and start give the same entries. The walk ends when every lane is finished or nothing can go on.
+ */
+export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): Generator<PlayedEntries> {
+  const walk = walkIdOf(file.id, seed, start);
+  const fold = new WalkFold();
+  let made = 0;
+  let seen: HybridTime | null = null;
+  const enter = (at: Instant, drafts: readonly Draft[]): PlayedEntries => {
+    const entries = drafts.map((draft) => {
+      const entry = stamp(draft, walk, { source: PLAYED_SOURCE, made, seen }, at);
+      made += 1;
+      seen = entry.hlc;
+      return entry;
+    });
+    fold.add(entries);
+    const { ledger } = fold.folded;
+    if (!ledger) throw new UnopenedWalkError(fold.folded.ignored[0]?.reason);
+    return { at, entries, ledger };
+  };
+
+  const first = file.crew.find(({ station }) => station === "inside") ?? file.crew[0];
+  const actor = first?.id ?? "rehearsal";
+  let played = enter(start, [
+    {
+      name: "walk.opened",
+      data: { procedure: file, mode: "rehearsal", plannedStart: formatInstant(start) },
+      at: start,
+      actor,
+    },
+    { name: "clock.started", data: {}, at: start, actor },
+  ]);
+  yield played;
+  const times = playedTimesOf(played.ledger, seededSource(seed));
+  for (;;) {
+    const move = nextPlayedMove(played.ledger, times, played.at);
+    if (!move) break;
+    played = enter(move.at, move.drafts);
+    yield played;
+  }
+  const isComplete = played.ledger.lanes.every(({ status }) => status === "finished");
+  const closing = isComplete
+    ? ({ end: "complete" } as const)
+    : ({ end: "terminated", reason: "No lane could go on." } as const);
+  yield enter(played.at, [{ name: "walk.closed", data: closing, at: played.at, actor }]);
+}
+
+/** The id of a played walk: the procedure, its start to the second, and the seed. */
+function walkIdOf(procedure: string, seed: number, start: Instant): WalkId {
+  const stampText = formatInstant(start).slice(0, 19).replaceAll(/[-:]/g, "").toLowerCase();
+  return `${procedure}-${stampText}-${seed}` as WalkId;
+}

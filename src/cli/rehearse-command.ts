@@ -1,0 +1,51 @@
+import { setTimeout as pause } from "node:timers/promises";
+import { writeLines } from "../core/log/index.ts";
+import type { Instant } from "../core/units/index.ts";
+import { between, clockText, lengthText } from "../core/units/index.ts";
+import { forecastOf } from "../core/walk/index.ts";
+import { openLogFile } from "./log-file.ts";
+import { plainText } from "./plain-text.ts";
+import type { PlayedEntries } from "./played-walk.ts";
+import { playedWalk } from "./played-walk.ts";
+import { procedureFile } from "./read-input.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
+
+/** What `rehearse` can be asked with. */
+export interface RehearseArguments {
+  readonly seed: number;
+  readonly start: Instant;
+  readonly out?: string;
+  readonly pace?: number;
+}
+
+/** `rehearse`: plays a procedure and writes the log, at once, or with `pace` so many times faster than real time. */
+export async function rehearseCommand(
+  file: string,
+  { seed, start, out, pace }: RehearseArguments,
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  const { read } = await procedureFile(file);
+  if (!read.file) return EXIT.unusable;
+  const write = out === undefined ? (text: string) => terminal.out(text) : await openLogFile(out);
+  let last: PlayedEntries | null = null;
+  let count = 0;
+  for (const played of playedWalk(read.file, seed, start)) {
+    if (pace !== undefined && last) await pause(between(last.at, played.at) / pace);
+    write(writeLines(played.entries));
+    last = played;
+    count += played.entries.length;
+  }
+  if (out !== undefined && last) terminal.err(`${plainText(out)}: ${count} entries, ${ending(last)}.\n`);
+  return EXIT.fine;
+}
+
+function ending({ ledger, at }: PlayedEntries): string {
+  const forecast = forecastOf(ledger, at);
+  const end = ledger.closed?.end ?? "open";
+  if (!forecast) return end;
+  const { finish, margin } = forecast;
+  const limit =
+    margin === null ? "" : `, ${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`;
+  return `${end} at PET ${clockText(finish)}${limit}`;
+}

@@ -1,0 +1,26 @@
+/** A column of a table: its heading, and whether its cells are figures, which stand to the right. */
+export interface Column {
+  readonly heading: string;
+  readonly figures?: boolean;
+}
+
+const GAP = "  ";
+const widthOf = (text: string) => [...text].length;
+
+/** An aligned table with a rule under its headings, each line ended; no trailing blanks. A table without rows is empty text. */
+export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
+  if (rows.length === 0) return "";
+  const widths = columns.map(({ heading }, column) =>
+    rows.reduce((width, row) => Math.max(width, widthOf(row[column] ?? "")), widthOf(heading)),
+  );
+  const line = (cells: readonly string[]) => {
+    const aligned = columns.map(({ figures }, column) => {
+      const cell = cells[column] ?? "";
+      const blanks = " ".repeat((widths[column] ?? 0) - widthOf(cell));
+      return figures ? blanks + cell : cell + blanks;
+    });
+    return `${aligned.join(GAP).trimEnd()}\n`;
+  };
+  const rule = widths.map((width) => "─".repeat(width));
+  return [columns.map(({ heading }) => heading), rule, ...rows].map(line).join("");
+}

@@ -1,0 +1,96 @@
+import { stringify } from "csv-stringify/browser/esm/sync";
+import type { Duration } from "../units/index.ts";
+import { formatInstant, inSeconds, later } from "../units/index.ts";
+import type { Review, StepReview } from "./review.ts";
+import { waitWords } from "./review-document.ts";
+
+const COLUMNS = [
+  "number",
+  "step",
+  "task",
+  "by",
+  "action",
+  "ending",
+  "planned_start_s",
+  "planned_finish_s",
+  "actual_start_s",
+  "actual_finish_s",
+  "actual_start_utc",
+  "actual_finish_utc",
+  "start_difference_s",
+  "finish_difference_s",
+  "time_difference_s",
+  "waited_s",
+  "waited_on",
+  "out_of_order",
+  "reason",
+  "records",
+  "confirmed_by",
+  "notes",
+  "struck",
+] as const;
+
+/**
+ * The steps of a review as CSV (RFC 4180: comma, CRLF, quotes doubled, one heading line), times in seconds of PET.
+ * A text that a spreadsheet would take for a formula gets an apostrophe in front, as spreadsheets themselves mark text;
+ * numbers are never touched. The JSON document carries every text unchanged.
+ */
+export function reviewCsv(review: Review): string {
+  return stringify(
+    review.steps.map((step) => row(review, step)),
+    {
+      header: true,
+      columns: [...COLUMNS],
+      record_delimiter: "windows",
+      escape_formulas: true,
+      cast: { boolean: (value) => (value ? "yes" : "no") },
+    },
+  );
+}
+
+type Row = Record<(typeof COLUMNS)[number], string | number | boolean | null>;
+
+const seconds = (duration: Duration | null | undefined) => (duration == null ? null : inSeconds(duration));
+
+function row({ outline, petZero }: Review, step: StepReview): Row {
+  const entry = outline.steps[step.index];
+  const { planned, actual } = step;
+  const instant = (pet: Duration | undefined) =>
+    pet === undefined || petZero === null ? null : formatInstant(later(petZero, pet));
+  return {
+    number: entry?.number ?? null,
+    step: entry?.step.id ?? null,
+    task: entry?.task.id ?? null,
+    by: (entry?.step.by ?? []).join(" "),
+    action: entry?.step.do ?? null,
+    ending: step.ending,
+    planned_start_s: seconds(planned?.start),
+    planned_finish_s: seconds(planned?.finish),
+    actual_start_s: seconds(actual?.start),
+    actual_finish_s: seconds(actual?.finish),
+    actual_start_utc: instant(actual?.start),
+    actual_finish_utc: instant(actual?.finish),
+    start_difference_s: seconds(step.startDifference),
+    finish_difference_s: seconds(step.finishDifference),
+    time_difference_s: seconds(step.timeDifference),
+    waited_s: step.waits.length === 0 ? null : inSeconds(step.waits.reduce((sum, { time }) => sum + time, 0)),
+    waited_on: step.waits
+      .map(({ crew, time, on }) => `${crew} ${inSeconds(time)} s: ${waitWords(outline, on)}`)
+      .join("; "),
+    out_of_order: step.outOfOrder,
+    reason: [step.skipReason, ...step.reopened.map(({ reason }) => `reopened: ${reason}`)]
+      .filter(Boolean)
+      .join("; "),
+    records: step.records
+      .flatMap(({ record, unit, taken }) =>
+        taken.map(
+          ({ value, outOfRange }) =>
+            `${record} ${value}${unit === "1" ? "" : ` ${unit}`}${outOfRange ? " (out of range)" : ""}`,
+        ),
+      )
+      .join("; "),
+    confirmed_by: step.confirm?.given?.actor ?? null,
+    notes: step.notes.map(({ text }) => text).join("; "),
+    struck: step.struck.map(({ what, reason }) => (reason ? `${what}: ${reason}` : what)).join("; "),
+  };
+}

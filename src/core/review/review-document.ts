@@ -1,0 +1,138 @@
+import type { Outline } from "../procedure/index.ts";
+import type { Duration, Instant } from "../units/index.ts";
+import { formatInstant, inSeconds } from "../units/index.ts";
+import type {
+  ActualWait,
+  LaneWait,
+  NoteReview,
+  Review,
+  StepReview,
+  Stretch,
+  StruckReview,
+} from "./review.ts";
+
+const seconds = (duration: Duration | null): number | null =>
+  duration === null ? null : inSeconds(duration);
+const instant = (at: Instant | null): string | null => (at === null ? null : formatInstant(at));
+const stretch = (one: Stretch | null) =>
+  one && {
+    start: inSeconds(one.start),
+    finish: inSeconds(one.finish),
+    time: inSeconds(one.finish - one.start),
+  };
+
+/**
+ * A review as one JSON document: times and differences in seconds (PET, actual − planned), instants in RFC 3339.
+ * The same log gives the same document.
+ */
+export function reviewDocument(review: Review) {
+  const { opened, outline, end } = review;
+  const { procedure } = outline;
+  return {
+    walk: opened.walk,
+    mode: opened.mode,
+    procedure: { id: procedure.id, title: procedure.title, revision: procedure.revision ?? null },
+    petZero: instant(review.petZero),
+    until: instant(review.until),
+    end: end && { end: end.end, at: inSeconds(end.at), reason: end.reason },
+    finish: {
+      planned: seconds(review.plannedFinish),
+      actual: seconds(review.actualFinish),
+      difference: seconds(review.finishDifference),
+      limit: seconds(review.limit),
+      margin: seconds(review.margin),
+    },
+    holds: review.holds.map((hold) => ({ ...stretch(hold), reason: hold.reason, lifted: hold.lifted })),
+    decisions: review.decisions,
+    lanes: review.lanes.map((lane) => ({
+      crew: lane.crew,
+      until: inSeconds(lane.until),
+      worked: inSeconds(lane.worked),
+      translated: inSeconds(lane.translated),
+      waited: lane.waited.map(laneWait),
+      idle: inSeconds(lane.idle),
+      done: lane.done,
+      skipped: lane.skipped,
+    })),
+    tasks: review.tasks.map((task) => ({
+      task: task.task,
+      title: task.title,
+      getAhead: task.getAhead,
+      planned: task.planned && { ...stretch(task.planned), crewTime: inSeconds(task.planned.crewTime) },
+      actual: task.actual && { ...stretch(task.actual), crewTime: inSeconds(task.actual.crewTime) },
+      difference: {
+        start: seconds(task.startDifference),
+        finish: seconds(task.finishDifference),
+        time: seconds(task.timeDifference),
+        crewTime: seconds(task.crewTimeDifference),
+      },
+      done: task.done,
+      skipped: task.skipped,
+      of: task.of,
+    })),
+    steps: review.steps.map((step) => stepDocument(outline, step)),
+    notes: review.notes.map(note),
+    struck: review.struck.map(struck),
+    items: Object.fromEntries([...review.items].sort(([a], [b]) => (a < b ? -1 : 1))),
+    deviations: review.deviations.map(({ kind, step, text, at }) => ({
+      kind,
+      step,
+      text,
+      at: formatInstant(at),
+    })),
+    ignored: review.ignored,
+  };
+}
+
+/** The JSON document of a review. */
+export type ReviewDocument = ReturnType<typeof reviewDocument>;
+
+function stepDocument(outline: Outline, review: StepReview) {
+  const entry = outline.steps[review.index];
+  return {
+    step: entry?.step.id ?? "",
+    number: entry?.number ?? "",
+    task: entry?.task.id ?? "",
+    by: entry?.step.by ?? [],
+    ending: review.ending,
+    planned: stretch(review.planned),
+    actual: stretch(review.actual),
+    difference: {
+      start: seconds(review.startDifference),
+      finish: seconds(review.finishDifference),
+      time: seconds(review.timeDifference),
+    },
+    waits: review.waits.map(({ crew, time, on }) => ({ crew, seconds: inSeconds(time), on })),
+    outOfOrder: review.outOfOrder,
+    skipReason: review.ending === "skipped" ? review.skipReason : null,
+    reopened: review.reopened.map(({ at, reason }) => ({ at: formatInstant(at), reason })),
+    records: review.records.map(({ taken, ...record }) => ({
+      ...record,
+      taken: taken.map((one) => ({ ...one, at: formatInstant(one.at) })),
+    })),
+    confirm: review.confirm && {
+      by: review.confirm.by,
+      text: review.confirm.text,
+      given: review.confirm.given && { ...review.confirm.given, at: formatInstant(review.confirm.given.at) },
+    },
+    notes: review.notes.map(note),
+    struck: review.struck.map(struck),
+  };
+}
+
+const note = ({ at, actor, text }: NoteReview) => ({ at: formatInstant(at), actor, text });
+
+const struck = (one: StruckReview) => ({
+  ...one,
+  at: formatInstant(one.at),
+  struckAt: formatInstant(one.struckAt),
+});
+
+const laneWait = ({ on, time }: LaneWait) => ({ on, seconds: inSeconds(time) });
+
+/** What a wait was for, in a few words: `EV1 and IV`, `lag after vent`, `window dark`, `hold`. */
+export function waitWords(outline: Outline, on: ActualWait["on"]): string {
+  if ("crew" in on) return on.crew.map((crew) => outline.crewMember(crew)?.call ?? crew).join(" and ");
+  if ("lag" in on) return `lag after ${on.lag}`;
+  return "window" in on ? `window ${on.window}` : "hold";
+}

@@ -47,7 +47,7 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
     case "confirm.given":
       return confirmGiven(ledger, entry, fact);
     case "decision.taken":
-      return decisionTaken(ledger, fact);
+      return decisionTaken(ledger, entry, fact);
     case "item.moved":
       return itemMoved(ledger, entry, fact);
     case "supply.read":

@@ -63,6 +63,10 @@ export function gateOf(ledger: Ledger, index: number): Gate {
       if (until > ready) ready = until;
     }
   }
+  for (const name of Object.keys(entry?.step.when ?? {}) as DecisionId[]) {
+    const decided = ledger.decidedAt.get(name);
+    if (decided !== undefined && decided > ready) ready = decided;
+  }
   const decision = entry ? undecided(ledger, entry) : null;
   const madeBy = decision === null ? null : outline.decision(decision)?.madeBy;
   if (madeBy) for (const lane of madeBy.performers) block(lane, madeBy.index);

@@ -3,7 +3,16 @@ import type { Network } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
 import type { WindowSpans } from "../plan/index.ts";
 import type { Location, Outcomes, Outline, ProcedureFile } from "../procedure/index.ts";
-import type { CrewId, Instant, ItemId, RecordId, StepId, SupplyId, WalkId } from "../units/index.ts";
+import type {
+  CrewId,
+  DecisionId,
+  Instant,
+  ItemId,
+  RecordId,
+  StepId,
+  SupplyId,
+  WalkId,
+} from "../units/index.ts";
 import type { LaneStatus, WalkPhase } from "./machines.ts";
 
 /** A value taken for a record. */
@@ -117,6 +126,8 @@ export interface Ledger {
     readonly reason: string;
   } | null;
   readonly outcomes: Outcomes;
+  /** When each decision came out as it stands: the steps of its branches are not performed before ([WLK5]). */
+  readonly decidedAt: ReadonlyMap<DecisionId, Instant>;
   /** The steps as decisions stand, get-aheads included, undecided ones as expected. */
   readonly network: Network;
   /** Where the crew is along that network, and how long its steps take. */

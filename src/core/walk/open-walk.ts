@@ -41,6 +41,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     petZero: null,
     closed: null,
     outcomes: AS_EXPECTED,
+    decidedAt: new Map(),
     ...walkScenarioOf(outline, AS_EXPECTED),
     windows: windowSpansOf(read.procedure, fact.plannedStart),
     steps: outline.steps.map(() => UNTOUCHED),

@@ -1,12 +1,13 @@
 import type { Draft } from "../log/index.ts";
 import type { RandomSource } from "../plan/index.ts";
 import { pertSampler } from "../plan/index.ts";
-import type { OutlineStep } from "../procedure/index.ts";
+import type { OutlineStep, Task } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
-import { later } from "../units/index.ts";
-import { inWork } from "./forecast.ts";
+import { later, lengthText } from "../units/index.ts";
+import { forecastOf, inWork } from "./forecast.ts";
 import { gateOf, openingOf, stepOfLane } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";
+import { isComplete } from "./ledger.ts";
 
 /** How long a played crew takes for each step, by reading order index. */
 export type PlayedTimes = readonly Duration[];
@@ -26,13 +27,19 @@ export interface PlayedMove {
   readonly drafts: readonly Draft[];
 }
 
+/** A played crew begins a get-ahead only when so much of the elapsed limit is forecast to be left after it. */
+const MARGIN_KEPT = (15 * 60_000) as Duration;
+
 /**
  * The next thing a played crew does: completes the step in work that is over first, with its records in the middle of
- * what is allowed, its confirmation and its decision as expected. `null` when every lane is finished, or nothing can go on.
+ * what is allowed, its confirmation and its decision as expected; or skips a get-ahead task it has come to, when that
+ * would leave less than 15 min of margin. `null` when every lane is finished, or nothing can go on.
  * `now` is when the crew looks; nothing is done before it.
  */
 export function nextPlayedMove(ledger: Ledger, times: PlayedTimes, now: Instant): PlayedMove | null {
   if (ledger.phase !== "running") return null;
+  const leftOut = leaveOutMove(ledger, now);
+  if (leftOut) return leftOut;
   let best: { entry: OutlineStep; at: Instant } | null = null;
   for (const [index, start] of startsFrom(ledger)) {
     const entry = ledger.opened.outline.steps[index];
@@ -56,6 +63,35 @@ function startsFrom(ledger: Ledger): Map<number, Instant> {
     if (ready !== null && opening === null) starts.set(index, ready);
   }
   return starts;
+}
+
+/** The skipping of a get-ahead task that a lane has come to and for which time is short; `null` when there is none. */
+function leaveOutMove(ledger: Ledger, now: Instant): PlayedMove | null {
+  const { steps } = ledger.opened.outline;
+  const tasks = new Set(
+    ledger.lanes.flatMap((_, lane): Task[] => {
+      const entry = steps[stepOfLane(ledger, lane) ?? -1];
+      return entry?.getAhead ? [entry.task] : [];
+    }),
+  );
+  for (const task of tasks) {
+    const inTask = steps.filter(
+      ({ index, task: other }) => other === task && ledger.network.activity.active[index],
+    );
+    // A get-ahead once begun is seen through, so that nothing stays half done.
+    if (inTask.some(({ index }) => isComplete(ledger, index))) continue;
+    const margin = forecastOf(ledger, now)?.margin ?? null;
+    if (margin === null) continue;
+    const needed = inTask.reduce((sum, { index }) => sum + (ledger.whereabouts.times[index]?.likely ?? 0), 0);
+    if (margin - needed >= MARGIN_KEPT) continue;
+    const reason = `Left out: ${lengthText(needed as Duration)} of work, and the margin is ${margin < 0 ? "spent" : lengthText(margin)}`;
+    const drafts = inTask.map(({ step, performers }): Draft => {
+      const actor = ledger.opened.outline.crew[performers[0] ?? -1]?.id ?? "rehearsal";
+      return { name: "step.skipped", data: { step: step.id, reason }, at: now, actor };
+    });
+    return { at: now, drafts };
+  }
+  return null;
 }
 
 function draftsOf(ledger: Ledger, { step, index, performers }: OutlineStep, at: Instant): Draft[] {

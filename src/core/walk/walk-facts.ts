@@ -1,7 +1,7 @@
 import { moved } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { windowSpansOf } from "../plan/index.ts";
-import { AS_EXPECTED, type Location } from "../procedure/index.ts";
+import type { Location } from "../procedure/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import { withLanesRewound } from "./lane-progress.ts";
@@ -60,7 +60,7 @@ function endHold(ledger: Ledger, { at }: Entry): Ledger["holds"] {
 }
 
 /** `decision.taken`: the steps of its branches become active or inactive; a later one changes it ([WLK5]). */
-export function decisionTaken(ledger: Ledger, fact: FactNamed<"decision.taken">): Applied {
+export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"decision.taken">): Applied {
   const { outline } = ledger.opened;
   const made = outline.decision(fact.decision);
   if (!made) return ignored(`there is no decision "${fact.decision}"`);
@@ -74,8 +74,9 @@ export function decisionTaken(ledger: Ledger, fact: FactNamed<"decision.taken">)
   }
   if (ledger.outcomes.get(fact.decision) === fact.outcome)
     return ignored(`the decision was already taken so`);
-  const outcomes = new Map(ledger.outcomes ?? AS_EXPECTED).set(fact.decision, fact.outcome);
-  return applied(withLanesRewound({ ...ledger, outcomes, ...walkScenarioOf(outline, outcomes) }));
+  const outcomes = new Map(ledger.outcomes).set(fact.decision, fact.outcome);
+  const decidedAt = new Map(ledger.decidedAt).set(fact.decision, entry.at);
+  return applied(withLanesRewound({ ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) }));
 }
 
 /** `item.moved`: an item turned up elsewhere than the steps would have it. */

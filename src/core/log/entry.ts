@@ -45,8 +45,22 @@ export type ReadEntry =
   | { readonly entry: Entry; readonly problem: null }
   | { readonly entry: null; readonly problem: string };
 
+/** No entry of ours nests nearly so deep; what does would exhaust the stack of whoever writes or compares it. */
+const DEEPEST = 100;
+
+/** Whether lists and objects stand inside one another more than {@link DEEPEST} times. */
+function isTooDeep(value: unknown): boolean {
+  let level: unknown[] = [value];
+  for (let depth = 0; depth <= DEEPEST; depth += 1) {
+    level = level.flatMap((part) => (typeof part === "object" && part !== null ? Object.values(part) : []));
+    if (level.length === 0) return false;
+  }
+  return true;
+}
+
 /** Reads a JSON value as an entry. */
 export function readEntry(value: unknown): ReadEntry {
+  if (isTooDeep(value)) return { entry: null, problem: "it is nested too deeply" };
   const parsed = wireEntrySchema.safeParse(value);
   if (!parsed.success) {
     const [issue] = parsed.error.issues;

@@ -1,3 +1,6 @@
+// Live queries look for the global one when Dexie is loaded, hence the first line.
+import "fake-indexeddb/auto";
+
 import { describe, expect, it, vi } from "vitest";
 import { keyOf, mergeEntries } from "../../../src/core/log/index.ts";
 import { FallbackEntryStore, openStore } from "../../../src/io/store/index.ts";
@@ -6,6 +9,7 @@ import {
   failWrites,
   freshIndexedDb,
   note,
+  onWriteTransactions,
   openTab,
   source,
   standing,
@@ -115,20 +119,21 @@ describe("a store whose disk fills up in the middle of a walk", () => {
   });
 
   it("finds the reason inside a failed commit", async () => {
-    const { database, log } = await withDisk();
-    const connection = (await database.open()) && database.backendDB();
-    const begin = connection.transaction.bind(connection);
-    connection.transaction = (stores, mode, options) => {
-      const transaction = begin(stores, mode, options);
-      if (mode === "readwrite") {
+    let isFull = false;
+    const stop = onWriteTransactions((transaction) =>
+      transaction.addEventListener("complete", (event) => {
+        if (!isFull) return;
+        event.stopImmediatePropagation();
         Object.defineProperty(transaction, "error", {
           value: new DOMException("no room", "QuotaExceededError"),
         });
-        setTimeout(() => transaction.abort(), 0);
-      }
-      return transaction;
-    };
+        transaction.onabort?.(new Event("abort"));
+      }),
+    );
+    const { log } = await withDisk();
+    isFull = true;
     await log.append(walk, [note("a")]);
+    stop();
     expect(log.status()).toMatchObject({ kind: "memory", reason: "full", unsaved: 1 });
   });
 
@@ -173,8 +178,8 @@ describe("opening the store of a device", () => {
   });
 
   it("works in memory where there is no IndexedDB", async () => {
-    const { log } = await openStore({ now: standing });
-    expect(globalThis.indexedDB).toBeUndefined();
+    const indexedDb = { ...freshIndexedDb(), indexedDB: undefined as unknown as IDBFactory };
+    const { log } = await openStore({ now: standing, indexedDb });
     expect(log.status()).toMatchObject({ kind: "memory", reason: "missing" });
   });
 

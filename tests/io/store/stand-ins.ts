@@ -75,6 +75,24 @@ export async function until(holds: () => boolean): Promise<void> {
   while (!holds()) await new Promise((resolve) => setTimeout(resolve, 5));
 }
 
+/**
+ * Has a hand in every write transaction of every database from now on, before anyone else listens to it; returns the way
+ * to stop.
+ */
+export function onWriteTransactions(
+  meet: (transaction: IDBTransaction, options: IDBTransactionOptions | undefined) => void,
+): () => void {
+  const begin = IDBDatabase.prototype.transaction;
+  IDBDatabase.prototype.transaction = function (this: IDBDatabase, stores, mode, options) {
+    const transaction = begin.call(this, stores, mode, options);
+    if (mode === "readwrite") meet(transaction, options);
+    return transaction;
+  };
+  return () => {
+    IDBDatabase.prototype.transaction = begin;
+  };
+}
+
 /** Makes every write to a database end with an error, as a browser does when the disk is full. */
 export function failWrites(database: TetherlineDatabase, name: string): { mend(): void } {
   const original = database.entries.bulkAdd;

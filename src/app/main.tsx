@@ -1,20 +1,28 @@
 import { setupIonicReact } from "@ionic/react";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
+import { systemClock } from "../io/clock/index.ts";
+import { openStore } from "../io/store/index.ts";
 import { App } from "./app.tsx";
+import { ServicesContext } from "./session/index.ts";
 import { startTheme } from "./theme/index.ts";
 
 startTheme();
 setupIonicReact({
   mode: "md",
   rippleEffect: false,
-  animated: !window.matchMedia("(prefers-reduced-motion: reduce)").matches,
+  animated: false,
 });
 
-const root = document.getElementById("root");
-if (!root) throw new Error("The page has no element with the id root.");
-createRoot(root).render(
+const element = document.getElementById("root");
+if (!element) throw new Error("The page has no element with the id root.");
+const root = createRoot(element);
+
+const store = await openStore({ now: systemClock });
+root.render(
   <StrictMode>
-    <App />
+    <ServicesContext value={{ store, now: systemClock }}>
+      <App />
+    </ServicesContext>
   </StrictMode>,
 );

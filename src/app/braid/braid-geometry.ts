@@ -1,0 +1,103 @@
+/** How a step's bead or knot looks: behind us, being worked on, waited for, or still to come. */
+export type BeadStage = "done" | "skipped" | "working" | "waiting" | "later" | "maybe";
+
+/** A row of the list, as the braid sees it: a step, or a heading that strands only pass. */
+export interface BraidRow {
+  readonly key: string;
+  /** Lanes that take part; empty for a heading. */
+  readonly lanes: readonly number[];
+  readonly stage: BeadStage;
+}
+
+/** Where a crew member stands on its strand. */
+export interface BraidMarker {
+  readonly lane: number;
+  /** The row it has come to: in work, or waited for; `null` when its lane is over. */
+  readonly at: string | null;
+  /** True while it waits: its strand hangs loose down to `at`. */
+  readonly waiting: boolean;
+}
+
+/** A row with its measured place: the height of its bead in px from the top of the list. */
+export interface PlacedRow extends BraidRow {
+  readonly y: number;
+}
+
+/** Distances between strands, in px. */
+export interface BraidScale {
+  readonly gap: number;
+  readonly margin: number;
+  readonly marker: number;
+}
+
+/** The x of a lane's strand. */
+export function strandX(lane: number, { gap, margin }: BraidScale): number {
+  return margin + lane * gap;
+}
+
+/** The width of a braid of so many lanes. */
+export function braidWidth(lanes: number, { gap, margin }: BraidScale): number {
+  return margin * 2 + Math.max(0, lanes - 1) * gap;
+}
+
+/**
+ * The x of a knot: in the gap between two strands nearest to the middle of those it ties, so that it never lies on the
+ * strand of somebody who takes no part.
+ */
+export function knotX(lanes: readonly number[], scale: BraidScale): number {
+  const middle = lanes.reduce((sum, lane) => sum + lane, 0) / Math.max(1, lanes.length);
+  const first = Math.min(...lanes);
+  const last = Math.max(...lanes);
+  const gap = Math.min(Math.max(Math.floor(middle), first), last - 1);
+  return strandX(gap + 0.5, scale);
+}
+
+/** The x at which a lane goes through a row: its own strand, or its place in the knot. */
+export function throughX(row: BraidRow, lane: number, scale: BraidScale): number {
+  if (row.lanes.length < 2) return strandX(lane, scale);
+  const place = [...row.lanes].sort((a, b) => a - b).indexOf(lane);
+  return knotX(row.lanes, scale) + (place - (row.lanes.length - 1) / 2) * 5;
+}
+
+const BEND = 22;
+const WAVE = 44;
+
+/** A loose strand from (x, from) to (x, to): half waves, wide in the middle, closing at both ends. */
+function loose(x: number, from: number, to: number): string {
+  const halves = Math.max(2, Math.round((to - from) / (WAVE / 2)));
+  const height = (to - from) / halves;
+  let path = "";
+  for (let half = 0; half < halves; half += 1) {
+    const swing = half === 0 || half === halves - 1 ? 7 : 11;
+    path += ` q${half % 2 ? -swing : swing} ${height / 2} 0 ${height}`;
+  }
+  return `${path} L${x} ${to}`;
+}
+
+/** The strand of a lane through its rows, in order, as an SVG path; loose from `looseFrom` down to the row `looseTo`. */
+export function strandPath(
+  lane: number,
+  rows: readonly PlacedRow[],
+  end: number,
+  scale: BraidScale,
+  hang: { readonly from: number; readonly to: string } | null,
+): string {
+  const x = strandX(lane, scale);
+  let path = `M${x} 0`;
+  let at = 0;
+  for (const row of rows) {
+    if (!row.lanes.includes(lane)) continue;
+    const through = throughX(row, lane, scale);
+    const bend = through === x ? 0 : BEND;
+    const until = Math.max(at, row.y - bend);
+    if (hang && row.key === hang.to && until - hang.from > 24) {
+      path += ` L${x} ${hang.from}${loose(x, hang.from, until)}`;
+    } else path += ` L${x} ${until}`;
+    if (bend) {
+      path += ` C${x} ${row.y - bend / 2} ${through} ${row.y - bend / 2} ${through} ${row.y}`;
+      path += ` C${through} ${row.y + bend / 2} ${x} ${row.y + bend / 2} ${x} ${row.y + bend}`;
+      at = row.y + bend;
+    } else at = row.y;
+  }
+  return end > at ? `${path} L${x} ${end}` : path;
+}

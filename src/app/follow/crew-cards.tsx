@@ -1,0 +1,121 @@
+import { IonIcon } from "@ionic/react";
+import { checkmarkSharp, ellipseOutline, hourglassOutline, playSharp } from "ionicons/icons";
+import type { Duration } from "../../core/units/index.ts";
+import { clockText, lengthText } from "../../core/units/index.ts";
+import type { LaneState, WalkState } from "../../core/walk/index.ts";
+import type { Strand } from "../braid/index.ts";
+import { behindTone, behindWords, waitWords } from "../parts/index.ts";
+
+interface CrewCardsProps {
+  readonly state: WalkState;
+  readonly strands: readonly Strand[];
+  /** Brings a step into view. */
+  readonly onShow: (step: string) => void;
+}
+
+const ICONS = {
+  ready: ellipseOutline,
+  working: playSharp,
+  waiting: hourglassOutline,
+  finished: checkmarkSharp,
+} as const;
+
+/** One card per crew member, always in the same order. */
+export function CrewCards({ state, strands, onShow }: CrewCardsProps) {
+  return (
+    <ul className="crew-cards" aria-label="Crew" data-count={state.lanes.length}>
+      {state.lanes.map((lane, index) => {
+        const strand = strands[index];
+        return strand ? (
+          <CrewCard key={lane.crew} state={state} lane={lane} strand={strand} onShow={onShow} />
+        ) : null;
+      })}
+    </ul>
+  );
+}
+
+/** Minutes and seconds, hours only when there are any: `2:10`, `1:02:10`. */
+function stopwatchText(time: Duration): string {
+  return clockText(time).replace(/^0:0?/, "");
+}
+
+function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string {
+  switch (lane.status) {
+    case "ready":
+      return "ready";
+    case "finished":
+      return "finished";
+    case "working": {
+      if (phase === "closed") return "stopped";
+      return pet !== null && lane.since !== null
+        ? `working ${stopwatchText((pet - lane.since) as Duration)}`
+        : "working";
+    }
+    case "waiting": {
+      // Whom one waits for says more than a lag that runs meanwhile.
+      const crew = lane.waitingOn.filter((wait) => "crew" in wait);
+      return `waits for ${waitWords(ledger.opened.outline, crew.length ? crew : lane.waitingOn) || "its start"}`;
+    }
+  }
+}
+
+/** About how long a waiting lane still waits; empty when that is not known, nearly over, or said already. */
+function aboutWords({ pet }: WalkState, { status, expected, waitingOn }: LaneState): string {
+  if (status !== "waiting" || pet === null || expected === null) return "";
+  const left = (expected - pet) as Duration;
+  const isTimed = waitingOn.every((wait) => !("crew" in wait));
+  return left < 30_000 || isTimed ? "" : `about ${lengthText(left)}`;
+}
+
+function CrewCard({
+  state,
+  lane,
+  strand,
+  onShow,
+}: {
+  readonly state: WalkState;
+  readonly lane: LaneState;
+  readonly strand: Strand;
+  readonly onShow: (step: string) => void;
+}) {
+  const { outline } = state.ledger.opened;
+  const step = outline.steps[lane.step ?? -1]?.step;
+  const place =
+    lane.place === null
+      ? stationWords(outline.crew[strand.lane]?.station)
+      : (outline.place(lane.place)?.label ?? lane.place);
+  const words = statusWords(state, lane);
+  const about = aboutWords(state, lane);
+  return (
+    <li
+      className="crew-card"
+      style={{ "--lane": strand.colour, "--lane-dash": strand.dash } as React.CSSProperties}
+    >
+      <button type="button" disabled={!step} onClick={() => step && onShow(step.id)}>
+        <svg className="crew-line" aria-hidden="true" preserveAspectRatio="none">
+          <line x1="0" y1="3" x2="100%" y2="3" />
+        </svg>
+        <span className="crew-call">{strand.call}</span>
+        <span className="crew-status" data-status={lane.status}>
+          <IonIcon icon={ICONS[lane.status]} aria-hidden="true" />
+          {words}
+        </span>
+        <span className="crew-step">
+          {step ? (lane.status === "waiting" ? `next: ${step.do}` : step.do) : "no step left"}
+        </span>
+        <span className="crew-place">
+          {about && <b>{about}</b>}
+          <span data-tone={behindTone(lane.behind)}>{behindWords(lane.behind)}</span>
+          <span>{place}</span>
+          <span>
+            {lane.done} of {lane.of}
+          </span>
+        </span>
+      </button>
+    </li>
+  );
+}
+
+function stationWords(station: string | undefined): string {
+  return station === "ground" ? "on the ground" : station === "inside" ? "inside" : "outside";
+}

@@ -1,0 +1,88 @@
+import type { Draft, Entry } from "../../core/log/index.ts";
+import type { Location } from "../../core/procedure/index.ts";
+import type { DecisionId, Instant, ItemId, RecordId, StepId } from "../../core/units/index.ts";
+import type { WalkSession } from "../session/index.ts";
+
+/** What was just entered and can be struck again. */
+export interface JustEntered {
+  readonly entries: readonly Entry[];
+  readonly words: string;
+}
+
+type DraftOf<Name extends Draft["name"]> = Omit<Extract<Draft, { name: Name }>, "at" | "actor">;
+type Undated = { [Name in Draft["name"]]: DraftOf<Name> }[Draft["name"]];
+
+/** Everything a follower can enter, each resolved once it is kept. */
+export interface FollowActions {
+  startClock(): Promise<void>;
+  done(
+    step: StepId,
+    words: string,
+    options?: { readonly outOfOrder?: boolean; readonly outcome?: string; readonly decision?: DecisionId },
+  ): Promise<void>;
+  started(step: StepId): Promise<void>;
+  skip(step: StepId, reason: string, words: string): Promise<void>;
+  reopen(step: StepId, reason: string): Promise<void>;
+  record(step: StepId, record: RecordId, value: number): Promise<void>;
+  confirm(step: StepId): Promise<void>;
+  decide(decision: DecisionId, outcome: string): Promise<void>;
+  note(text: string, step: StepId | null): Promise<void>;
+  moveItem(item: ItemId, to: Location, reason: string): Promise<void>;
+  readSupply(crew: string, supply: string, value: number): Promise<void>;
+  hold(reason: string): Promise<void>;
+  lift(): Promise<void>;
+  close(end: "complete" | "terminated" | "aborted", reason: string): Promise<void>;
+  strike(just: JustEntered): Promise<void>;
+}
+
+/** The actions of a follower on a walk. `entered` is told of what can be undone, `failed` of what could not be kept. */
+export function followActions(
+  session: WalkSession,
+  now: () => Instant,
+  actor: string,
+  entered: (just: JustEntered) => void,
+  failed: (error: unknown) => void,
+): FollowActions {
+  const enter = async (drafts: readonly Undated[], words: string): Promise<void> => {
+    try {
+      const at = now();
+      const entries = await session.enter(drafts.map((draft) => ({ ...draft, at, actor }) as Draft));
+      entered({ entries, words });
+    } catch (error) {
+      failed(error);
+    }
+  };
+  return {
+    startClock: () => enter([{ name: "clock.started", data: {} }], "Clock started"),
+    done: (step, words, { outOfOrder = false, outcome, decision } = {}) => {
+      const drafts: Undated[] = [{ name: "step.done", data: outOfOrder ? { step, outOfOrder } : { step } }];
+      if (decision !== undefined && outcome !== undefined)
+        drafts.unshift({ name: "decision.taken", data: { decision, outcome } });
+      return enter(drafts, words);
+    },
+    started: (step) => enter([{ name: "step.started", data: { step } }], "Start marked"),
+    skip: (step, reason, words) => enter([{ name: "step.skipped", data: { step, reason } }], words),
+    reopen: (step, reason) => enter([{ name: "step.reopened", data: { step, reason } }], "Step opened again"),
+    record: (step, record, value) =>
+      enter([{ name: "record.taken", data: { step, record, value } }], `Recorded ${value}`),
+    confirm: (step) => enter([{ name: "confirm.given", data: { step } }], "Confirmed"),
+    decide: (decision, outcome) =>
+      enter([{ name: "decision.taken", data: { decision, outcome } }], `Decided: ${outcome}`),
+    note: (text, step) =>
+      enter([{ name: "note.made", data: step === null ? { text } : { text, step } }], "Note kept"),
+    moveItem: (item, to, reason) => enter([{ name: "item.moved", data: { item, to, reason } }], "Item moved"),
+    readSupply: (crew, supply, value) =>
+      enter([{ name: "supply.read", data: { crew, supply, value } }], `Reading ${value}`),
+    hold: (reason) => enter([{ name: "hold.called", data: reason ? { reason } : {} }], "Hold called"),
+    lift: () => enter([{ name: "hold.lifted", data: {} }], "Hold lifted"),
+    close: (end, reason) =>
+      enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }], "Walk closed"),
+    strike: async ({ entries }) => {
+      try {
+        await session.strike(entries, now(), actor, "undone");
+      } catch (error) {
+        failed(error);
+      }
+    },
+  };
+}

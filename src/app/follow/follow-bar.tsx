@@ -1,0 +1,97 @@
+import type { ReactNode } from "react";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import { clockText, formatInstant, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import type { WalkState } from "../../core/walk/index.ts";
+import { behindTone, behindWords } from "../parts/index.ts";
+import type { NextChange } from "./next-change.ts";
+
+/** How the walk's log is kept, as the bar says it. */
+export interface KeptWords {
+  readonly title: string;
+  readonly detail: string;
+  /** True when the reader must act. */
+  readonly alarming: boolean;
+}
+
+interface FollowBarProps {
+  readonly state: WalkState;
+  readonly now: Instant;
+  readonly change: NextChange | null;
+  readonly kept: KeptWords;
+  readonly mode: "live" | "rehearsal";
+}
+
+const PHASES = { prepared: "Prepared", running: "Running", held: "Held", closed: "Closed" } as const;
+
+/** The largest delay of any lane: how far the walk as a whole is off the plan. */
+function worstBehind({ lanes }: WalkState): Duration | null {
+  const known = lanes.flatMap(({ behind, status }) =>
+    behind === null || status === "finished" ? [] : [behind],
+  );
+  return known.length ? (Math.max(...known) as Duration) : null;
+}
+
+/** The bar that never scrolls away: the clock, the phase, the margin, what changes next, how the log is kept. */
+export function FollowBar({ state, now, change, kept, mode }: FollowBarProps) {
+  const { forecast, phase, pet } = state;
+  const limit = state.ledger.opened.outline.procedure.limits.elapsed;
+  const behind = worstBehind(state);
+  return (
+    <header className="follow-bar" data-phase={phase}>
+      <div className="follow-clock">
+        <span className="follow-key">PET</span>
+        <span className="follow-pet">{pet === null ? "–:––:––" : clockText(pet)}</span>
+      </div>
+      <Cell title={mode === "rehearsal" ? "UTC, rehearsed" : "UTC"} minor>
+        {formatInstant(now).slice(11, 19)}
+      </Cell>
+      <Cell
+        title={mode === "rehearsal" ? `${PHASES[phase]} · rehearsal` : PHASES[phase]}
+        tone={behindTone(behind)}
+      >
+        {phase === "prepared" ? "clock not started" : behindWords(behind)}
+      </Cell>
+      {forecast ? (
+        <Cell
+          title={`Finish ${hourMinuteText(forecast.finish)}${limit === undefined ? "" : ` · limit ${hourMinuteText(limit)}`}`}
+          tone={forecast.margin !== null && forecast.margin < 0 ? "late" : undefined}
+        >
+          {forecast.margin === null ? "no limit set" : marginWords(forecast.margin)}
+        </Cell>
+      ) : (
+        <Cell title="Finish">cannot be forecast</Cell>
+      )}
+      {change && (
+        <Cell title={change.title} minor>
+          {change.words}
+        </Cell>
+      )}
+      <Cell title={kept.title} minor={!kept.alarming} {...(kept.alarming ? { tone: "late" as const } : {})}>
+        {kept.detail}
+      </Cell>
+    </header>
+  );
+}
+
+function marginWords(margin: Duration): string {
+  return margin < 0 ? `${lengthText(margin)} over` : `${lengthText(margin)} margin`;
+}
+
+interface CellProps {
+  readonly title: string;
+  readonly children: ReactNode;
+  readonly tone?: "late" | "early" | undefined;
+  /** Left out where there is no room. */
+  readonly minor?: boolean;
+}
+
+function Cell({ title, children, tone, minor = false }: CellProps) {
+  return (
+    <div className="follow-cell" data-minor={minor || undefined}>
+      <span className="follow-key">{title}</span>
+      <span className="follow-value" data-tone={tone}>
+        {children}
+      </span>
+    </div>
+  );
+}

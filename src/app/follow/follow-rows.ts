@@ -1,0 +1,155 @@
+import type { OutlineStep, Task } from "../../core/procedure/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import { between } from "../../core/units/index.ts";
+import type { StepProgress, WaitingOn, WalkState } from "../../core/walk/index.ts";
+import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
+
+/** A heading above the steps of a task. */
+export interface TaskRow extends BraidRow {
+  readonly kind: "task";
+  readonly task: Task;
+  /** Number of the task, from 1. */
+  readonly number: number;
+  readonly plannedStart: Duration | null;
+  readonly plannedFinish: Duration | null;
+}
+
+/** A crew member who stands before a step, and what for. */
+export interface Standing {
+  readonly lane: number;
+  readonly waitingOn: readonly WaitingOn[];
+}
+
+/** A step of the list. Times are in PET, forecast ones cut to the minute so that a row changes only when its text does. */
+export interface StepRow extends BraidRow {
+  readonly kind: "step";
+  readonly entry: OutlineStep;
+  readonly progress: StepProgress;
+  readonly start: Duration | null;
+  readonly finish: Duration | null;
+  readonly plannedStart: Duration | null;
+  readonly plannedFinish: Duration | null;
+  /** Crew members who have come to this step and cannot start it. */
+  readonly standing: readonly Standing[];
+  /** The decision that is still to be taken before it is known whether the step is done; `null` when known. */
+  readonly hangsOn: string | null;
+}
+
+/** A row of the follow list. */
+export type FollowRow = TaskRow | StepRow;
+
+const toMinute = (time: Duration | undefined): Duration | null =>
+  time === undefined ? null : ((Math.floor(time / 60_000) * 60_000) as Duration);
+
+/** The rows of a walk at an instant, in reading order. Steps that are not performed as decisions came out are left out. */
+export function followRows(state: WalkState): FollowRow[] {
+  const { ledger, plan, forecast, lanes } = state;
+  const { outline } = ledger.opened;
+  const rows: FollowRow[] = [];
+  let task: Task | null = null;
+  let number = 0;
+  for (const entry of outline.steps) {
+    const { index, step } = entry;
+    const progress = ledger.steps[index];
+    const hangsOn =
+      Object.keys(step.when ?? {}).find((decision) => !ledger.outcomes.has(decision as never)) ?? null;
+    if (!progress || (!ledger.network.activity.active[index] && hangsOn === null)) continue;
+    if (entry.task !== task) {
+      task = entry.task;
+      number = Number(entry.number.split(".")[0]);
+      rows.push(taskRow(state, task, number));
+    }
+    const here = lanes.flatMap((lane, at) => (lane.step === index ? [{ at, ...lane }] : []));
+    const expected = forecast?.steps[index];
+    const planned = plan.timeline?.steps[index];
+    const petZero = ledger.petZero;
+    const isComplete = progress.finish !== null && petZero !== null;
+    rows.push({
+      kind: "step",
+      key: step.id,
+      lanes: entry.performers,
+      stage: stageOf(progress, here, hangsOn),
+      entry,
+      progress,
+      start:
+        isComplete && progress.start !== null ? between(petZero, progress.start) : toMinute(expected?.start),
+      finish:
+        isComplete && progress.finish !== null
+          ? between(petZero, progress.finish)
+          : toMinute(expected?.finish),
+      plannedStart: planned?.start ?? null,
+      plannedFinish: planned?.finish ?? null,
+      standing: here.flatMap(({ at, status, waitingOn }) =>
+        status === "waiting" ? [{ lane: at, waitingOn }] : [],
+      ),
+      hangsOn,
+    });
+  }
+  return rows;
+}
+
+function stageOf(
+  progress: StepProgress,
+  here: readonly { readonly status: string }[],
+  hangsOn: string | null,
+): BeadStage {
+  if (progress.status !== "open") return progress.status;
+  if (here.some(({ status }) => status === "working")) return "working";
+  if (here.some(({ status }) => status === "waiting")) return "waiting";
+  return hangsOn === null ? "later" : "maybe";
+}
+
+function taskRow({ plan, ledger }: WalkState, task: Task, number: number): TaskRow {
+  const planned = ledger.opened.outline.steps.flatMap((entry) =>
+    entry.task === task ? (plan.timeline?.steps[entry.index] ?? []) : [],
+  );
+  return {
+    kind: "task",
+    key: `task ${task.id}`,
+    lanes: [],
+    stage: "later",
+    task,
+    number,
+    plannedStart: planned.length ? (Math.min(...planned.map(({ start }) => start)) as Duration) : null,
+    plannedFinish: planned.length ? (Math.max(...planned.map(({ finish }) => finish)) as Duration) : null,
+  };
+}
+
+/** Where each crew member stands on the braid. */
+export function followMarkers({ lanes, ledger }: WalkState): BraidMarker[] {
+  return lanes.map(({ step, status }, lane) => ({
+    lane,
+    at: ledger.opened.outline.steps[step ?? -1]?.step.id ?? null,
+    waiting: status === "waiting",
+  }));
+}
+
+/** True when two rows say the same, so that the one drawn may stand. */
+function sameRow(a: FollowRow, b: FollowRow): boolean {
+  if (a.kind === "task" || b.kind === "task") {
+    return a.kind === b.kind && a.key === b.key;
+  }
+  return (
+    a.key === b.key &&
+    a.stage === b.stage &&
+    a.progress === b.progress &&
+    a.start === b.start &&
+    a.finish === b.finish &&
+    a.hangsOn === b.hangsOn &&
+    a.entry === b.entry &&
+    JSON.stringify(a.standing) === JSON.stringify(b.standing)
+  );
+}
+
+/** `next`, with every row that says the same as in `before` taken from there; `before` itself when nothing changed. */
+export function keepUnchanged(
+  before: readonly FollowRow[],
+  next: readonly FollowRow[],
+): readonly FollowRow[] {
+  const known = new Map(before.map((row) => [row.key, row]));
+  const kept = next.map((row) => {
+    const old = known.get(row.key);
+    return old && sameRow(old, row) ? old : row;
+  });
+  return kept.length === before.length && kept.every((row, index) => row === before[index]) ? before : kept;
+}

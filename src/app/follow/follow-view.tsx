@@ -1,0 +1,249 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import type { Instant } from "../../core/units/index.ts";
+import type { Folded, Ledger } from "../../core/walk/index.ts";
+import { walkStateAt } from "../../core/walk/index.ts";
+import { secondsOf } from "../../io/clock/index.ts";
+import { BraidedList, strandsOf } from "../braid/index.ts";
+import type { WalkSession } from "../session/index.ts";
+import { beatsOf, storedFollower, storeFollower, useSeconds } from "../session/index.ts";
+import { CrewCards } from "./crew-cards.tsx";
+import "./follow.css";
+import type { JustEntered } from "./follow-actions.ts";
+import { followActions } from "./follow-actions.ts";
+import type { KeptWords } from "./follow-bar.tsx";
+import { FollowBar } from "./follow-bar.tsx";
+import type { FollowRow } from "./follow-rows.ts";
+import { followMarkers, followRows, keepUnchanged } from "./follow-rows.ts";
+import { MorePanel } from "./more-panel.tsx";
+import { nextChange } from "./next-change.ts";
+import { RehearsalStrip } from "./rehearsal-strip.tsx";
+import { StepPanel } from "./step-panel.tsx";
+import { FollowListRow } from "./step-row.tsx";
+import { useFollowScroll } from "./use-follow-scroll.ts";
+import { useRehearsal } from "./use-rehearsal.ts";
+import { ClosePanel, HoldPanel, ItemsPanel, NotesPanel, ReadingsPanel } from "./walk-panels.tsx";
+
+interface FollowViewProps {
+  readonly session: WalkSession;
+  readonly folded: Folded;
+  readonly ledger: Ledger;
+  readonly wall: () => Instant;
+  readonly kept: KeptWords;
+  /** Where the walk is told to go: its other screens. */
+  readonly onGo: (to: "shelf" | "timeline" | "review") => void;
+  /** Gives the log as a file. */
+  readonly onExport: () => void;
+}
+
+type Panel = "notes" | "items" | "readings" | "hold" | "close" | "more" | { readonly step: string } | null;
+
+/** For how long the undo of the last entry is offered, in ms. */
+const UNDO_FOR = 10_000;
+
+/** The follow screen: the clock, the crew, the braid with the list, and one tap to mark a step done. */
+export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport }: FollowViewProps) {
+  const { outline, mode } = ledger.opened;
+  const rehearsal = useRehearsal(session, wall, ledger, folded.lastAt);
+  const now = mode === "rehearsal" ? rehearsal.now : wall;
+  const seconds = useMemo(
+    () =>
+      mode === "rehearsal"
+        ? beatsOf(now)
+        : secondsOf({ clock: now, ...(ledger.petZero === null ? {} : { from: ledger.petZero }) }),
+    [mode, now, ledger.petZero],
+  );
+  const second = useSeconds(seconds);
+  // An entry just made may lie a little after the last tick; the state must not be asked for a time before it.
+  const at =
+    folded.lastAt !== null && mode === "live" && folded.lastAt > second && folded.lastAt - second < 1500
+      ? folded.lastAt
+      : second;
+  const state = useMemo(() => walkStateAt(ledger, at), [ledger, at]);
+  const strands = useMemo(() => strandsOf(outline.crew), [outline]);
+  const [panel, setPanel] = useState<Panel>(null);
+  const [just, setJust] = useState<JustEntered | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const inside = outline.crew.find(({ station }) => station === "inside")?.id;
+  const [actor, setActor] = useState<string>(() => storedFollower() ?? inside ?? "follower");
+
+  const actions = useMemo(
+    () =>
+      followActions(session, now, actor, setJust, (error) =>
+        setFailure(
+          `That could not be kept: ${error instanceof Error ? error.message : "unknown error"}. Note it on paper and tap again.`,
+        ),
+      ),
+    [session, now, actor],
+  );
+
+  useEffect(() => {
+    if (!just) return;
+    const timer = setTimeout(() => setJust(null), UNDO_FOR);
+    return () => clearTimeout(timer);
+  }, [just]);
+
+  const before = useRef<readonly FollowRow[]>([]);
+  const rows = useMemo(() => {
+    before.current = keepUnchanged(before.current, followRows(state));
+    return before.current;
+  }, [state]);
+  const markersKey = JSON.stringify(followMarkers(state));
+  const markers = useMemo(() => JSON.parse(markersKey) as ReturnType<typeof followMarkers>, [markersKey]);
+
+  const nowRow = rows.find(({ stage }) => stage === "working" || stage === "waiting")?.key ?? null;
+  const { scroller, following, toNow, show } = useFollowScroll(nowRow);
+  const pick = useCallback((step: string) => setPanel({ step }), []);
+  const close = useCallback(() => setPanel(null), []);
+  const live = state.phase === "running" || state.phase === "held";
+
+  const renderRow = useCallback(
+    (row: FollowRow) => (
+      <FollowListRow
+        key={row.key}
+        row={row}
+        outline={outline}
+        strands={strands}
+        actions={actions}
+        live={live}
+        onPick={pick}
+      />
+    ),
+    [outline, strands, actions, live, pick],
+  );
+
+  const panelProps = { state, now: at, actions, onClose: close };
+  const picked = panel !== null && typeof panel === "object" ? outline.step(panel.step) : null;
+  return (
+    <div className="follow" data-phase={state.phase}>
+      <h1 className="heard-only">{outline.procedure.title}</h1>
+      <FollowBar
+        state={state}
+        now={at}
+        change={nextChange(outline, ledger.windows, state.pet)}
+        kept={kept}
+        mode={mode}
+      />
+      <CrewCards state={state} strands={strands} onShow={show} />
+      {mode === "rehearsal" && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
+      <div className="follow-main">
+        <main className="follow-scroll" ref={scroller}>
+          {state.phase === "prepared" && (
+            <StartCard
+              title={outline.procedure.title}
+              rehearsal={mode === "rehearsal"}
+              onStart={() => void actions.startClock()}
+            />
+          )}
+          <BraidedList label="Steps" strands={strands} rows={rows} markers={markers}>
+            {renderRow}
+          </BraidedList>
+          {state.phase === "closed" && (
+            <p className="follow-end">
+              The walk is closed.{" "}
+              <button type="button" className="plain-button" onClick={() => onGo("review")}>
+                Read the review
+              </button>
+            </p>
+          )}
+        </main>
+        {failure !== null && (
+          <div className="follow-failure" role="alert">
+            <p>{failure}</p>
+            <button type="button" className="plain-button" onClick={onExport}>
+              Export the log
+            </button>
+            <button type="button" className="plain-button" onClick={() => setFailure(null)}>
+              Hide
+            </button>
+          </div>
+        )}
+        {panel === "notes" && <NotesPanel {...panelProps} />}
+        {panel === "items" && <ItemsPanel {...panelProps} />}
+        {panel === "readings" && <ReadingsPanel {...panelProps} />}
+        {panel === "hold" && <HoldPanel {...panelProps} />}
+        {panel === "close" && <ClosePanel {...panelProps} onClosed={() => onGo("review")} />}
+        {panel === "more" && (
+          <MorePanel
+            ledger={ledger}
+            ignored={folded.ignored}
+            actor={actor}
+            onActor={(next) => {
+              setActor(next);
+              storeFollower(next);
+            }}
+            onGo={onGo}
+            onExport={onExport}
+            onClose={close}
+          />
+        )}
+        {picked && (
+          <StepPanel key={picked.step.id} entry={picked} state={state} actions={actions} onClose={close} />
+        )}
+      </div>
+      <footer className="follow-tools">
+        <div className="follow-just">
+          <p role="status">{just?.words}</p>
+          {just && (
+            <button
+              type="button"
+              className="plain-button"
+              onClick={() => {
+                setJust(null);
+                void actions.strike(just);
+              }}
+            >
+              Undo
+            </button>
+          )}
+          {!following && nowRow !== null && (
+            <button type="button" className="plain-button back-to-now" onClick={toNow}>
+              Back to now
+            </button>
+          )}
+        </div>
+        <nav className="tool-buttons" aria-label="Walk">
+          <Tool onPress={() => setPanel("notes")}>Notes</Tool>
+          <Tool onPress={() => setPanel("items")}>Items</Tool>
+          <Tool onPress={() => setPanel("readings")}>Readings</Tool>
+          {state.phase === "held" ? (
+            <Tool onPress={() => void actions.lift()}>Lift hold</Tool>
+          ) : (
+            state.phase === "running" && <Tool onPress={() => setPanel("hold")}>Hold</Tool>
+          )}
+          {state.phase !== "closed" && <Tool onPress={() => setPanel("close")}>Close walk</Tool>}
+          <Tool onPress={() => setPanel("more")}>More</Tool>
+        </nav>
+      </footer>
+    </div>
+  );
+}
+
+function Tool({ onPress, children }: { readonly onPress: () => void; readonly children: string }) {
+  return (
+    <button type="button" className="plain-button" onClick={onPress}>
+      {children}
+    </button>
+  );
+}
+
+function StartCard({
+  title,
+  rehearsal,
+  onStart,
+}: {
+  readonly title: string;
+  readonly rehearsal: boolean;
+  readonly onStart: () => void;
+}) {
+  return (
+    <section className="start-card">
+      <p>
+        <b>{title}</b> is prepared. The clock starts PET 0; from then on every step is marked with one tap.
+      </p>
+      <button type="button" className="done-button" onClick={onStart}>
+        <span className="done-word">{rehearsal ? "Start the rehearsal clock" : "Start the clock"}</span>
+      </button>
+      <p className="hint">Tetherline advises. Flight rules, local codes and the people in charge decide.</p>
+    </section>
+  );
+}

@@ -1,0 +1,64 @@
+import type { IgnoredEntry, Ledger } from "../../core/walk/index.ts";
+import { ThemeField } from "../parts/index.ts";
+import { SidePanel } from "./side-panel.tsx";
+
+interface MorePanelProps {
+  readonly ledger: Ledger;
+  readonly ignored: readonly IgnoredEntry[];
+  readonly actor: string;
+  readonly onActor: (actor: string) => void;
+  readonly onGo: (to: "shelf" | "timeline" | "review") => void;
+  readonly onExport: () => void;
+  readonly onClose: () => void;
+}
+
+/** Who uses this device, the other screens of the walk, its log as a file, and entries that had no effect. */
+export function MorePanel({ ledger, ignored, actor, onActor, onGo, onExport, onClose }: MorePanelProps) {
+  const { outline } = ledger.opened;
+  const names = outline.crew.some(({ id }) => id === actor) || actor === "follower" ? [] : [actor];
+  return (
+    <SidePanel title="More" onClose={onClose}>
+      <div className="panel-acts">
+        <button type="button" className="plain-button" onClick={() => onGo("timeline")}>
+          Timeline
+        </button>
+        <button type="button" className="plain-button" onClick={() => onGo("review")}>
+          Review so far
+        </button>
+        <button type="button" className="plain-button" onClick={onExport}>
+          Export the log
+        </button>
+        <button type="button" className="plain-button" onClick={() => onGo("shelf")}>
+          Shelf
+        </button>
+      </div>
+      <label className="field">
+        <span>Entries here are made by</span>
+        <select value={actor} onChange={(event) => onActor(event.target.value)}>
+          {outline.crew.map(({ id, call }) => (
+            <option key={id} value={id}>
+              {call}
+            </option>
+          ))}
+          {names.map((name) => (
+            <option key={name}>{name}</option>
+          ))}
+          <option value="follower">another follower</option>
+        </select>
+      </label>
+      <ThemeField />
+      <h3>Entries without effect</h3>
+      {ignored.length === 0 ? (
+        <p className="hint">None: every entry counts.</p>
+      ) : (
+        <ul className="plain-list">
+          {ignored.map(({ source, id, reason }) => (
+            <li key={`${source} ${id}`}>
+              Entry {Number(id) || id}: {reason}.
+            </li>
+          ))}
+        </ul>
+      )}
+    </SidePanel>
+  );
+}

@@ -1,0 +1,29 @@
+import type { WindowSpans } from "../../core/plan/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import { clockText } from "../../core/units/index.ts";
+
+/** The next time a window opens or closes, in words. */
+export interface NextChange {
+  readonly title: string;
+  readonly words: string;
+}
+
+/** The next edge of any window whose spans are known; words that say so when windows are used but none is known; `null` without windows. */
+export function nextChange(outline: Outline, windows: WindowSpans, pet: Duration | null): NextChange | null {
+  const { procedure } = outline;
+  if (procedure.windows.length === 0) return null;
+  const at = pet ?? (0 as Duration);
+  const edges = procedure.windows.flatMap(({ id, label }) =>
+    (windows.get(id) ?? []).flatMap(({ from, to }) => [
+      { label: label ?? id, what: "in", time: from },
+      { label: label ?? id, what: "ends in", time: to },
+    ]),
+  );
+  const next = edges.filter(({ time }) => time > at).sort((a, b) => a.time - b.time)[0];
+  if (next) return { title: `${next.label} ${next.what}`, words: clockText((next.time - at) as Duration) };
+  const names = procedure.windows.map(({ id, label }) => label ?? id).join(", ");
+  return edges.length === 0
+    ? { title: names, words: "times not known" }
+    : { title: names, words: "no more known" };
+}

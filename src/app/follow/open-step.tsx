@@ -1,0 +1,155 @@
+import type { Outline } from "../../core/procedure/index.ts";
+import type { Strand } from "../braid/index.ts";
+import { AlertBox, callsOf, Performers, spanText, waitWords } from "../parts/index.ts";
+import type { FollowActions } from "./follow-actions.ts";
+import type { StepRow } from "./follow-rows.ts";
+import { RecordField } from "./record-field.tsx";
+
+interface OpenStepProps {
+  readonly row: StepRow;
+  readonly outline: Outline;
+  readonly strands: readonly Strand[];
+  readonly actions: FollowActions;
+  readonly onPick: (step: string) => void;
+}
+
+/** A step at which somebody is: alerts first, then the action, what to record, who confirms, and what marks it done. */
+export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepProps) {
+  const { entry, standing, progress, plannedStart, plannedFinish } = row;
+  const { step } = entry;
+  const working = row.stage === "working";
+  const calls = callsOf(outline, step.by);
+  return (
+    <div className="open-step" data-working={working || undefined}>
+      <div className="open-head" data-bead>
+        <span className="follow-number">{entry.number}</span>
+        <Performers lanes={entry.performers} strands={strands} />
+        {step.by.length > 1 && <span>together</span>}
+        {plannedStart !== null && plannedFinish !== null && (
+          <span className="follow-times">planned {spanText(plannedStart, plannedFinish)}</span>
+        )}
+      </div>
+      <div className="open-body">
+        <div className="open-text">
+          {step.alerts.map((alert) => (
+            <AlertBox key={alert.text} alert={alert} />
+          ))}
+          <p className="open-do">{step.do}</p>
+          {standing.map(({ lane, waitingOn }) => (
+            <p key={lane} className="open-standing">
+              <b>{strands[lane]?.call}</b> is here and waits for{" "}
+              {waitWords(outline, waitingOn) || "its start"}.
+            </p>
+          ))}
+          {working && step.records.length > 0 && (
+            <div className="open-records">
+              {step.records.map((record) => (
+                <RecordField
+                  key={record.id}
+                  step={step.id}
+                  record={record}
+                  taken={progress.records}
+                  actions={actions}
+                />
+              ))}
+            </div>
+          )}
+          {working && step.confirm && (
+            <p className="open-confirm">
+              <span>
+                {callsOf(outline, [step.confirm.by])} confirms: {step.confirm.text}
+              </span>
+              {progress.confirmed ? (
+                <b>✓ confirmed</b>
+              ) : (
+                <button type="button" className="plain-button" onClick={() => void actions.confirm(step.id)}>
+                  Confirmed
+                </button>
+              )}
+            </p>
+          )}
+        </div>
+        <div className="open-acts">
+          {working && <DoneButtons row={row} calls={calls} strands={strands} actions={actions} />}
+          <button
+            type="button"
+            className="plain-button open-more"
+            onClick={() => onPick(step.id)}
+            aria-label={`More for step ${entry.number}`}
+          >
+            More…
+          </button>
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function DoneButtons({
+  row,
+  calls,
+  strands,
+  actions,
+}: {
+  readonly row: StepRow;
+  readonly calls: string;
+  readonly strands: readonly Strand[];
+  readonly actions: FollowActions;
+}) {
+  const { step } = row.entry;
+  const decide = step.decide;
+  if (!decide) {
+    return (
+      <button
+        type="button"
+        className="done-button"
+        onClick={() => void actions.done(step.id, `${calls} done: ${step.do}`)}
+      >
+        <StrandEdge lanes={row.entry.performers} strands={strands} />
+        <span className="done-who">{calls}</span>
+        <span className="done-word">Done</span>
+      </button>
+    );
+  }
+  return (
+    <fieldset className="done-outcomes">
+      <legend>{decide.ask}</legend>
+      {decide.outcomes.map((outcome) => (
+        <button
+          key={outcome}
+          type="button"
+          className="done-button"
+          onClick={() => void actions.done(step.id, `${calls}: ${outcome}`, { decision: decide.id, outcome })}
+        >
+          <StrandEdge lanes={row.entry.performers} strands={strands} />
+          <span className="done-who">{calls}</span>
+          <span className="done-word">{outcome.replaceAll("-", " ")}</span>
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+/** The strands of a step's performers along the edge of its button, so that two buttons are never taken for one another. */
+function StrandEdge({
+  lanes,
+  strands,
+}: {
+  readonly lanes: readonly number[];
+  readonly strands: readonly Strand[];
+}) {
+  return (
+    <svg className="done-edge" aria-hidden="true" width={lanes.length * 8} height="100%">
+      {lanes.map((lane, index) => (
+        <line
+          key={lane}
+          x1={index * 8 + 4}
+          x2={index * 8 + 4}
+          y1="0"
+          y2="100%"
+          style={{ stroke: strands[lane]?.colour, strokeDasharray: strands[lane]?.dash }}
+        />
+      ))}
+    </svg>
+  );
+}

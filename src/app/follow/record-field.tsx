@@ -1,0 +1,60 @@
+import { useId, useState } from "react";
+import type { StepRecord } from "../../core/procedure/index.ts";
+import type { StepId } from "../../core/units/index.ts";
+import type { TakenRecord } from "../../core/walk/index.ts";
+import { limitWords, unitText } from "../parts/index.ts";
+import type { FollowActions } from "./follow-actions.ts";
+
+interface RecordFieldProps {
+  readonly step: StepId;
+  readonly record: StepRecord;
+  readonly taken: readonly TakenRecord[];
+  readonly actions: FollowActions;
+}
+
+/** A number as typed, a comma taken for the decimal point; `null` when it is none. */
+function numberOf(text: string): number | null {
+  const trimmed = text.trim().replace(",", ".");
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(trimmed)) return null;
+  return Number(trimmed);
+}
+
+/** A value to record: entered when the field is left or Enter is pressed, so that nothing typed is lost. */
+export function RecordField({ step, record, taken, actions }: RecordFieldProps) {
+  const id = useId();
+  const last = taken.findLast(({ record: of }) => of === record.id);
+  const [text, setText] = useState<string | null>(null);
+  const shown = text ?? (last ? String(last.value) : "");
+  const value = numberOf(shown);
+  const isWrong = shown.trim() !== "" && value === null;
+  const limits = limitWords(record);
+  const commit = async () => {
+    if (value === null || value === last?.value) return;
+    await actions.record(step, record.id, value);
+    setText(null);
+  };
+  return (
+    <label className="record-field" htmlFor={id}>
+      <span>{record.label ?? record.id}</span>
+      <input
+        id={id}
+        inputMode="decimal"
+        autoComplete="off"
+        value={shown}
+        aria-invalid={isWrong || last?.outOfRange || undefined}
+        onChange={(event) => setText(event.target.value)}
+        onBlur={() => void commit()}
+        onKeyDown={(event) => {
+          if (event.key === "Enter") void commit();
+        }}
+      />
+      <span className="record-limits">
+        {unitText(record.unit)}
+        {limits && ` allowed ${limits}`}
+        {isWrong && " · a number, please"}
+        {last?.outOfRange && " · outside the limits"}
+        {last && !last.outOfRange && value === last.value && " · ✓ recorded"}
+      </span>
+    </label>
+  );
+}

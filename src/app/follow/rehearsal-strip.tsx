@@ -1,0 +1,40 @@
+import type { Rehearsal } from "./use-rehearsal.ts";
+import { PACES } from "./use-rehearsal.ts";
+
+/** Says that this is a rehearsal, plays and stops it, and sets its pace. */
+export function RehearsalStrip({
+  rehearsal,
+  phase,
+}: {
+  readonly rehearsal: Rehearsal;
+  readonly phase: string;
+}) {
+  return (
+    <section className="rehearsal-strip" aria-label="Rehearsal">
+      <span>The program plays the crew; your taps count as well.</span>
+      <button
+        type="button"
+        className="plain-button"
+        disabled={phase !== "running"}
+        aria-pressed={rehearsal.playing}
+        onClick={() => rehearsal.play(!rehearsal.playing)}
+      >
+        {rehearsal.playing ? "Pause" : "Play"}
+      </button>
+      <fieldset className="paces">
+        <legend className="heard-only">Pace</legend>
+        {PACES.map((pace) => (
+          <label key={pace}>
+            <input
+              type="radio"
+              name="pace"
+              checked={rehearsal.pace === pace}
+              onChange={() => rehearsal.setPace(pace)}
+            />
+            <span>{pace}×</span>
+          </label>
+        ))}
+      </fieldset>
+    </section>
+  );
+}

@@ -1,0 +1,41 @@
+import type { ReactNode } from "react";
+import { useEffect, useId, useRef } from "react";
+
+interface SidePanelProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** A panel over the list, never over the clock or the cards. Focus goes in when it opens and back when it closes; Escape closes it. */
+export function SidePanel({ title, onClose, children }: SidePanelProps) {
+  const panel = useRef<HTMLElement>(null);
+  const heading = useId();
+  useEffect(() => {
+    const before = document.activeElement;
+    panel.current?.focus();
+    return () => {
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
+  }, []);
+  return (
+    <section
+      ref={panel}
+      className="side-panel"
+      role="dialog"
+      aria-labelledby={heading}
+      tabIndex={-1}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") onClose();
+      }}
+    >
+      <div className="side-head">
+        <h2 id={heading}>{title}</h2>
+        <button type="button" className="plain-button" onClick={onClose}>
+          Back
+        </button>
+      </div>
+      <div className="side-body">{children}</div>
+    </section>
+  );
+}

@@ -1,0 +1,106 @@
+import { memo } from "react";
+import type { Outline } from "../../core/procedure/index.ts";
+import { clockText, hourMinuteText } from "../../core/units/index.ts";
+import type { Strand } from "../braid/index.ts";
+import { Performers, spanText } from "../parts/index.ts";
+import type { FollowActions } from "./follow-actions.ts";
+import type { FollowRow, StepRow } from "./follow-rows.ts";
+import { OpenStep } from "./open-step.tsx";
+
+interface RowProps {
+  readonly row: FollowRow;
+  readonly outline: Outline;
+  readonly strands: readonly Strand[];
+  readonly actions: FollowActions;
+  readonly live: boolean;
+  readonly onPick: (step: string) => void;
+}
+
+/** One row of the list: a task's heading, a step at which somebody is, or any other step on a line. */
+export const FollowListRow = memo(function FollowListRow({
+  row,
+  outline,
+  strands,
+  actions,
+  live,
+  onPick,
+}: RowProps) {
+  if (row.kind === "task") {
+    return (
+      <li data-row={row.key} className="follow-task">
+        <h2>
+          {row.number} {row.task.title}
+        </h2>
+        {row.task.priority === "get-ahead" && (
+          <span className="follow-tag">get-ahead: only if time allows</span>
+        )}
+        {row.task.closeout && <span className="follow-tag">on the way home</span>}
+        {row.plannedStart !== null && row.plannedFinish !== null && (
+          <span className="follow-times">
+            planned {hourMinuteText(row.plannedStart)}–{hourMinuteText(row.plannedFinish)}
+          </span>
+        )}
+      </li>
+    );
+  }
+  const isOpen = live && (row.stage === "working" || row.stage === "waiting");
+  return (
+    <li data-row={row.key} data-stage={row.stage} className={isOpen ? "follow-open" : "follow-line"}>
+      {isOpen ? (
+        <OpenStep row={row} outline={outline} strands={strands} actions={actions} onPick={onPick} />
+      ) : (
+        <LineStep row={row} strands={strands} onPick={onPick} />
+      )}
+    </li>
+  );
+});
+
+const STAGE_WORDS = {
+  done: "done",
+  skipped: "skipped",
+  working: "in work",
+  waiting: "waited for",
+  later: "to come",
+  maybe: "perhaps",
+};
+
+function LineStep({
+  row,
+  strands,
+  onPick,
+}: {
+  readonly row: StepRow;
+  readonly strands: readonly Strand[];
+  readonly onPick: (step: string) => void;
+}) {
+  const { entry, stage, progress } = row;
+  return (
+    <button type="button" className="follow-line-button" onClick={() => onPick(entry.step.id)}>
+      <span className="follow-number" data-bead>
+        {entry.number}
+      </span>
+      <Performers lanes={entry.performers} strands={strands} />
+      <span className="follow-do">
+        {entry.step.do}
+        {row.hangsOn !== null && (
+          <span className="follow-tag">only if {Object.values(entry.step.when ?? {}).join(", ")}</span>
+        )}
+        {progress.outOfOrder && <span className="follow-tag">out of order</span>}
+        {progress.records.some(({ outOfRange }) => outOfRange) && (
+          <span className="follow-tag">value outside limits</span>
+        )}
+      </span>
+      <span className="follow-times">
+        <span className="heard-only">{STAGE_WORDS[stage]} </span>
+        {timesOf(row)}
+      </span>
+    </button>
+  );
+}
+
+function timesOf({ stage, start, finish }: StepRow): string {
+  if (start === null || finish === null) return "";
+  if (stage === "done") return `✓ ${clockText(finish)}`;
+  if (stage === "skipped") return `skipped ${hourMinuteText(finish)}`;
+  return spanText(start, finish);
+}

@@ -1,0 +1,85 @@
+import { useCallback, useEffect, useMemo, useState } from "react";
+import { seededSource } from "../../core/plan/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import type { Ledger } from "../../core/walk/index.ts";
+import { nextPlayedMove, playedTimesOf } from "../../core/walk/index.ts";
+import type { WalkSession } from "../session/index.ts";
+import { PacedClock } from "../session/index.ts";
+
+/** The paces a rehearsal can be played at. */
+export const PACES = [1, 5, 20, 60] as const;
+
+/** How often the played crew looks at the clock, in ms. */
+const LOOK = 250;
+
+/** A rehearsal: a clock of its own, and a crew that the program plays. */
+export interface Rehearsal {
+  readonly now: () => Instant;
+  readonly playing: boolean;
+  readonly pace: number;
+  play(on: boolean): void;
+  setPace(pace: number): void;
+}
+
+/** The seed of a rehearsal: from the walk's id, so that the same walk is played the same again after a reload. */
+function seedOf(walk: string): number {
+  return [...walk].reduce((seed, letter) => (Math.imul(seed, 31) + (letter.codePointAt(0) ?? 0)) | 0, 7);
+}
+
+/** Plays the crew of a rehearsal: what is due by the rehearsal's clock is entered like taps. It starts out stopped, at the last entry. */
+export function useRehearsal(
+  session: WalkSession,
+  wall: () => Instant,
+  ledger: Ledger | null,
+  lastAt: Instant | null,
+): Rehearsal {
+  const [playing, setPlaying] = useState(false);
+  const [pace, setPaceShown] = useState<number>(PACES[1]);
+  const isReady = ledger !== null;
+  // The clock starts where the log stands when it has been read; later entries must not set it anew.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
+  const clock = useMemo(() => new PacedClock(wall, lastAt ?? wall(), PACES[1]), [session, wall, isReady]);
+  const opened = ledger?.opened;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the times are drawn once per walk, not with every entry.
+  const times = useMemo(
+    () => (ledger ? playedTimesOf(ledger, seededSource(seedOf(session.walk))) : []),
+    [session, opened],
+  );
+
+  useEffect(() => {
+    if (!playing) return;
+    let busy = false;
+    const look = async () => {
+      if (busy) return;
+      busy = true;
+      try {
+        for (;;) {
+          const current = session.folded();
+          const from = current.lastAt;
+          const move = current.ledger && from !== null ? nextPlayedMove(current.ledger, times, from) : null;
+          if (!move || move.at > clock.now()) break;
+          await session.enter(move.drafts);
+        }
+      } finally {
+        busy = false;
+      }
+    };
+    const timer = setInterval(() => void look(), LOOK);
+    return () => clearInterval(timer);
+  }, [playing, session, clock, times]);
+
+  const now = useCallback(() => clock.now(), [clock]);
+  return {
+    now,
+    playing,
+    pace,
+    play: (on) => {
+      clock.run(on);
+      setPlaying(on);
+    },
+    setPace: (next) => {
+      clock.setPace(next);
+      setPaceShown(next);
+    },
+  };
+}

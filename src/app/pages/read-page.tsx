@@ -1,0 +1,52 @@
+import { IonContent, IonPage, useIonRouter } from "@ionic/react";
+import { useMemo } from "react";
+import { useParams } from "react-router-dom";
+import { checkProcedureText } from "../../core/check/index.ts";
+import { planOf } from "../../core/plan/index.ts";
+import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
+import { useProcedureText } from "../shelf/index.ts";
+
+/** Reads one procedure as prepared. */
+export function ReadPage() {
+  const { procedure = "" } = useParams();
+  const { text, isRead } = useProcedureText(procedure);
+  const router = useIonRouter();
+  const checked = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
+  const plan = useMemo(() => (checked?.outline ? planOf(checked.outline) : null), [checked]);
+  const back = (
+    <button type="button" className="plain-button" onClick={() => router.push("/")}>
+      Shelf
+    </button>
+  );
+  return (
+    <IonPage>
+      <IonContent>
+        <main>
+          {checked?.outline && plan ? (
+            <ReadView outline={checked.outline} plan={plan} findings={checked.findings}>
+              {back}
+              <button
+                type="button"
+                className="plain-button"
+                onClick={() => router.push(`/plan/${procedure}`)}
+              >
+                Timeline
+              </button>
+              <a className="plain-button" href={`/print/${procedure}`}>
+                Printable page
+              </a>
+            </ReadView>
+          ) : (
+            <div className="page-message" role="status">
+              {checked && <FindingsOfUnreadable findings={checked.findings} />}
+              {!checked && (
+                <p>{isRead ? "There is no such procedure on this device." : "Opening the procedure…"}</p>
+              )}
+              {back}
+            </div>
+          )}
+        </main>
+      </IonContent>
+    </IonPage>
+  );
+}

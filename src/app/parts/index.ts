@@ -1,0 +1,15 @@
+import "./parts.css";
+
+export { AlertBox } from "./alert-box.tsx";
+export { Performers } from "./performers.tsx";
+export {
+  behindTone,
+  behindWords,
+  callsOf,
+  limitWords,
+  locationWords,
+  spanText,
+  unitText,
+  waitWords,
+} from "./step-words.ts";
+export { ThemeField } from "./theme-field.tsx";

@@ -1,0 +1,2 @@
+export { FindingsOfUnreadable } from "./findings-of-unreadable.tsx";
+export { ReadView } from "./read-view.tsx";

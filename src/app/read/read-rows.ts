@@ -1,0 +1,42 @@
+import type { Plan, PlannedStep } from "../../core/plan/index.ts";
+import type { Finding, Outline, OutlineStep, Task } from "../../core/procedure/index.ts";
+import type { BraidRow } from "../braid/index.ts";
+
+/** A heading above the steps of a task. */
+export interface TaskHeading extends BraidRow {
+  readonly kind: "task";
+  readonly task: Task;
+  readonly number: number;
+}
+
+/** A step as prepared. */
+export interface PreparedStep extends BraidRow {
+  readonly kind: "step";
+  readonly entry: OutlineStep;
+  /** `null` when it is not in the plan: in another branch, a get-ahead, or there is no plan. */
+  readonly planned: PlannedStep | null;
+  readonly findings: readonly Finding[];
+}
+
+/** A row of a procedure as it is read. */
+export type ReadRow = TaskHeading | PreparedStep;
+
+/** The rows of a procedure in reading order, each step with its plan and the findings that concern it. */
+export function readRows(outline: Outline, plan: Plan, findings: readonly Finding[]): ReadRow[] {
+  let task: Task | null = null;
+  return outline.steps.flatMap((entry): ReadRow[] => {
+    const row: PreparedStep = {
+      kind: "step",
+      key: entry.step.id,
+      lanes: entry.performers,
+      stage: entry.step.when ? "maybe" : "later",
+      entry,
+      planned: plan.timeline?.steps[entry.index] ?? null,
+      findings: findings.filter(({ steps }) => steps.includes(entry.step.id)),
+    };
+    if (entry.task === task) return [row];
+    task = entry.task;
+    const number = Number(entry.number.split(".")[0]);
+    return [{ kind: "task", key: `task ${task.id}`, lanes: [], stage: "later", task, number }, row];
+  });
+}

@@ -1,0 +1,7 @@
+export { storedFollower, storeFollower } from "./follower-role.ts";
+export { PacedClock } from "./paced-clock.ts";
+export { NoServicesError, type Services, ServicesContext, useServices } from "./services.ts";
+export { beatsOf, useSeconds } from "./use-seconds.ts";
+export { useStoreStatus } from "./use-store-status.ts";
+export { type OpenedWalk, useWalkSession } from "./use-walk-session.ts";
+export { WalkSession } from "./walk-session.ts";

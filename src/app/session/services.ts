@@ -1,0 +1,25 @@
+import { createContext, use } from "react";
+import type { Instant } from "../../core/units/index.ts";
+import type { DeviceStore } from "../../io/store/index.ts";
+
+/** What every screen works with. */
+export interface Services {
+  readonly store: DeviceStore;
+  /** The device's clock. */
+  readonly now: () => Instant;
+}
+
+/** A screen drawn outside the provider: a mistake of ours. */
+export class NoServicesError extends Error {
+  override readonly name = "NoServicesError";
+}
+
+/** Hands the services down to the screens. */
+export const ServicesContext = createContext<Services | null>(null);
+
+/** The services of the app. */
+export function useServices(): Services {
+  const services = use(ServicesContext);
+  if (!services) throw new NoServicesError("no services were provided above this screen");
+  return services;
+}

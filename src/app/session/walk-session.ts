@@ -1,0 +1,87 @@
+import type { Draft, Entry, EntryStore } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { Folded } from "../../core/walk/index.ts";
+import { WalkFold } from "../../core/walk/index.ts";
+
+/** A walk as a screen has it open: its log, folded, kept up to date with what this and other tabs enter. */
+export class WalkSession {
+  readonly walk: WalkId;
+  readonly #store: EntryStore;
+  readonly #fold = new WalkFold();
+  readonly #listeners = new Set<() => void>();
+  #folded: Folded;
+  #offset = 0;
+  #reading: Promise<void> | null = null;
+  #stale = false;
+
+  constructor(store: EntryStore, walk: WalkId) {
+    this.#store = store;
+    this.walk = walk;
+    this.#folded = this.#fold.folded;
+  }
+
+  /** Reads the log and follows it from then on; returns the end of following. Rejects when the log cannot be read. */
+  async follow(): Promise<() => void> {
+    await this.#readOn();
+    return this.#store.watch(this.walk, () => {
+      void this.#readOn();
+    });
+  }
+
+  /** The log as folded so far; the same object until something changes. */
+  readonly folded = (): Folded => this.#folded;
+
+  /** Calls back after each change; returns the end of it. */
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  /** Enters what happened; resolves once it is kept ([LOG5]), and only then shows it. */
+  async enter(drafts: readonly Draft[]): Promise<readonly Entry[]> {
+    const entries = await this.#store.append(this.walk, drafts);
+    this.#take(entries);
+    return entries;
+  }
+
+  /** Strikes entries made before, the undo of the follow screen. */
+  strike(entries: readonly Entry[], at: Instant, actor: string, reason: string): Promise<readonly Entry[]> {
+    return this.enter(
+      entries.map(({ wire }) => ({
+        name: "entry.struck",
+        data: { source: wire.source, id: wire.id, reason },
+        at,
+        actor,
+      })),
+    );
+  }
+
+  #take(entries: readonly Entry[]): void {
+    if (this.#fold.add(entries) === 0) return;
+    this.#folded = this.#fold.folded;
+    for (const listener of this.#listeners) listener();
+  }
+
+  /** Reads what came since; a call while reading has it read once more, so that nothing is missed. */
+  async #readOn(): Promise<void> {
+    if (this.#reading) {
+      this.#stale = true;
+      return this.#reading;
+    }
+    this.#reading = this.#readPages();
+    try {
+      await this.#reading;
+    } finally {
+      this.#reading = null;
+    }
+  }
+
+  async #readPages(): Promise<void> {
+    do {
+      this.#stale = false;
+      const page = await this.#store.read(this.walk, this.#offset);
+      this.#offset = page.offset;
+      this.#take(page.entries);
+    } while (this.#stale);
+  }
+}

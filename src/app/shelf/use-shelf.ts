@@ -1,0 +1,72 @@
+import { useEffect, useState } from "react";
+import type { WalkCard } from "../../io/store/index.ts";
+import { useServices } from "../session/index.ts";
+import type { ShelfText } from "./bundled-procedures.ts";
+import { bundledProcedures } from "./bundled-procedures.ts";
+import type { ProcedureSummary } from "./procedure-summary.ts";
+
+/** What lies on the shelf; `null` while it is being looked up. */
+export interface Shelf {
+  readonly procedures: readonly ProcedureSummary[] | null;
+  readonly walks: readonly WalkCard[] | null;
+  /** Why something could not be looked up; `null` when all was. */
+  readonly problem: string | null;
+}
+
+const FIRST = { running: 0, held: 0, prepared: 1, closed: 2 } as const;
+
+/** Running walks first, then prepared, then closed ones; each as the store orders them. */
+function inOrder(walks: readonly WalkCard[]): readonly WalkCard[] {
+  return walks.toSorted((a, b) => FIRST[a.phase] - FIRST[b.phase]);
+}
+
+/** Keeps up with what lies on the shelf of this device. */
+export function useShelf(): Shelf {
+  const { store } = useServices();
+  const [procedures, setProcedures] = useState<readonly ProcedureSummary[] | null>(null);
+  const [walks, setWalks] = useState<readonly WalkCard[] | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  useEffect(() => {
+    let isOver = false;
+    const known = new Map<string, ProcedureSummary>();
+    const failed = (error: unknown) => {
+      if (!isOver) setProblem(error instanceof Error ? error.message : "unknown");
+    };
+    const lookUpProcedures = async () => {
+      // The checker is a chunk of its own: the shelf itself is drawn without waiting for it.
+      const [{ summaryOf }, bundled, kept] = await Promise.all([
+        import("./procedure-summary.ts"),
+        bundledProcedures(),
+        store.shelf.procedures(),
+      ]);
+      const texts: ShelfText[] = [
+        ...kept.map(({ key, text }) => ({ key, text, isImported: true })),
+        ...bundled,
+      ];
+      const summaries = texts.map((one) => {
+        const summary = known.get(one.key) ?? summaryOf(one);
+        known.set(one.key, summary);
+        return summary;
+      });
+      if (!isOver) setProcedures(summaries);
+    };
+    const lookUpWalks = async () => {
+      const cards = await store.log.walks();
+      if (!isOver) setWalks(inOrder(cards));
+    };
+    const again = (lookUp: () => Promise<void>) => () => {
+      void lookUp().catch(failed);
+    };
+    const ends = [
+      store.shelf.watchProcedures(again(lookUpProcedures)),
+      store.log.watchWalks(again(lookUpWalks)),
+    ];
+    again(lookUpWalks)();
+    again(lookUpProcedures)();
+    return () => {
+      isOver = true;
+      for (const end of ends) end();
+    };
+  }, [store]);
+  return { procedures, walks, problem };
+}

@@ -1,0 +1,1 @@
+export { TimelineView } from "./timeline-view.tsx";

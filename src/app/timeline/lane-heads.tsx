@@ -1,0 +1,50 @@
+import { memo } from "react";
+import type { Strand } from "../braid/index.ts";
+import type { ChartLayout } from "./chart-layout.ts";
+import { laneTop } from "./chart-layout.ts";
+
+interface LaneHeadsProps {
+  readonly strands: readonly Strand[];
+  readonly layout: ChartLayout;
+  readonly narrow: boolean;
+  readonly hasWindows: boolean;
+}
+
+/** The call signs, fixed at the left while time scrolls; the bars say who is who to a screen reader. */
+export const LaneHeads = memo(function LaneHeads({ strands, layout, narrow, hasWindows }: LaneHeadsProps) {
+  return (
+    <div className="timeline-heads" style={{ height: layout.height }} aria-hidden="true">
+      <span className="timeline-head-row" style={{ top: 0, height: layout.axis }}>
+        PET
+      </span>
+      <span className="timeline-head-row" style={{ top: layout.tasksTop, height: 28 }}>
+        Tasks
+      </span>
+      {hasWindows && (
+        <span className="timeline-head-row" style={{ top: layout.windowsTop, height: 28 }}>
+          Windows
+        </span>
+      )}
+      {strands.map((strand) => (
+        <span
+          key={strand.lane}
+          className="timeline-head"
+          style={{ top: laneTop(layout, strand.lane), height: layout.lane.height, color: strand.colour }}
+        >
+          <span>{narrow ? strand.short : strand.call}</span>
+          <svg width="100%" height="8" aria-hidden="true">
+            <line
+              x1="0"
+              x2="100%"
+              y1="4"
+              y2="4"
+              stroke="currentColor"
+              strokeWidth="3.5"
+              style={{ strokeDasharray: strand.dash }}
+            />
+          </svg>
+        </span>
+      ))}
+    </div>
+  );
+});

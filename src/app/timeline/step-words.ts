@@ -1,0 +1,54 @@
+import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
+import type { CrewId, Duration } from "../../core/units/index.ts";
+import { clockText, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import type { LaneWaitOn } from "./lane-wait.ts";
+
+/** Call signs as spoken, in the order of the crew: `EV1, EV2 and IV`. */
+export function callsOf(outline: Outline, crew: readonly CrewId[]): string {
+  const calls = crew
+    .toSorted((a, b) => outline.lane(a) - outline.lane(b))
+    .map((id) => outline.crewMember(id)?.call ?? id);
+  const last = calls.at(-1) ?? "";
+  return calls.length > 1 ? `${calls.slice(0, -1).join(", ")} and ${last}` : last;
+}
+
+/** Who does a step: `EV1 + Ground`. */
+export function performersOf(outline: Outline, { performers }: OutlineStep): string {
+  return performers.map((lane) => outline.crew[lane]?.call ?? "?").join(" + ");
+}
+
+/** What a wait is for, behind the word "waits": `for EV2`. */
+export function waitReason(outline: Outline, on: LaneWaitOn): string {
+  if (on === null) return "no reason in the log";
+  if ("hold" in on) return "for the hold";
+  if ("window" in on) {
+    const window = outline.procedure.windows.find(({ id }) => id === on.window);
+    return `for ${window?.label ?? on.window}`;
+  }
+  if ("lag" in on) return `for the time after ${outline.step(on.lag)?.number ?? on.lag}`;
+  return on.crew.length > 0 ? `for ${callsOf(outline, on.crew)}` : "for the step before";
+}
+
+/** Two PETs and the time between them: `1:12 to 1:16 (4 min)`. Under two minutes, and off whole minutes, seconds are shown. */
+export function spanText(start: Duration, finish: Duration): string {
+  const length = (finish - start) as Duration;
+  return `${petText(start)} to ${petText(finish)} (${lengthText(length)})`;
+}
+
+/** A PET to the minute, or to the second when it does not fall on a whole minute. */
+export function petText(pet: Duration): string {
+  return pet % 60_000 === 0 ? hourMinuteText(pet) : clockText(pet);
+}
+
+/** A difference from the plan in words; within half a minute it is none. */
+export function differenceText(late: number): string {
+  if (Math.abs(late) < 30_000) return "on plan";
+  return `${lengthText(late as Duration)} ${late > 0 ? "later than planned" : "earlier than planned"}`;
+}
+
+/** A text cut to what fits into so many px, or nothing when too little would be left of it. */
+export function fittedText(text: string, room: number, perLetter: number): string {
+  const letters = Math.floor(room / perLetter);
+  if (text.length <= letters) return text;
+  return letters < 4 ? "" : `${text.slice(0, letters - 1).trimEnd()}…`;
+}

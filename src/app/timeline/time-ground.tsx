@@ -1,0 +1,75 @@
+import { memo } from "react";
+import type { Span } from "../../core/plan/index.ts";
+import type { TimeWindow } from "../../core/procedure/index.ts";
+import { hourMinuteText } from "../../core/units/index.ts";
+import type { ChartLayout } from "./chart-layout.ts";
+import { SPAN_ROW } from "./chart-layout.ts";
+import { fittedText } from "./step-words.ts";
+import type { TimeScale } from "./time-scale.ts";
+
+/** A span of a window, in the row it is named in. */
+export interface WindowSpan extends Span {
+  readonly window: TimeWindow;
+  readonly row: number;
+}
+
+interface TimeGroundProps {
+  readonly scale: TimeScale;
+  readonly layout: ChartLayout;
+  readonly windows: readonly WindowSpan[];
+  /** The x at the left edge of what is seen, roughly: names move along with it. */
+  readonly seenFrom: number;
+}
+
+const LETTER = 8;
+
+/** What lies behind the lanes: day, night and contact, and the hours. */
+export const TimeGround = memo(function TimeGround({ scale, layout, windows, seenFrom }: TimeGroundProps) {
+  const bottom = layout.footTop;
+  return (
+    <g>
+      <rect
+        className="timeline-sheet"
+        x="0"
+        y={layout.lanesTop}
+        width={scale.width}
+        height={bottom - layout.lanesTop}
+      />
+      {windows.map(({ window, from, to, row }) => {
+        const left = scale.x(Math.max(0, from));
+        const right = scale.x(Math.min(scale.end, to));
+        if (right <= left) return null;
+        const nameLeft = Math.max(left, seenFrom);
+        const top = layout.windowsTop + row * SPAN_ROW;
+        const words = fittedText(window.label ?? window.id, right - nameLeft - 12, LETTER);
+        return (
+          <g key={`${window.id} ${from}`} className={`timeline-window timeline-window-${window.kind}`}>
+            <rect x={left} y={layout.lanesTop} width={right - left} height={bottom - layout.lanesTop} />
+            <rect
+              className="timeline-window-name"
+              x={left}
+              y={top + 2}
+              width={right - left}
+              height={SPAN_ROW - 4}
+            />
+            <path d={`M${left} ${top + 2}V${bottom}M${right} ${top + 2}V${bottom}`} />
+            {words && (
+              <text x={nameLeft + 6} y={top + SPAN_ROW / 2 + 5}>
+                {words}
+              </text>
+            )}
+          </g>
+        );
+      })}
+      {scale.ticks.map((pet) => (
+        <g key={pet} className="timeline-tick">
+          <line x1={scale.x(pet)} x2={scale.x(pet)} y1={layout.axis - 6} y2={bottom} />
+          <text x={scale.x(pet)} y={layout.axis - 12} textAnchor={pet === 0 ? "start" : "middle"}>
+            {hourMinuteText(pet)}
+          </text>
+        </g>
+      ))}
+      <line className="timeline-axis" x1="0" x2={scale.width} y1={layout.axis} y2={layout.axis} />
+    </g>
+  );
+});

@@ -1,0 +1,81 @@
+import { memo, type ReactNode } from "react";
+
+interface TimelineLegendProps {
+  readonly live: boolean;
+  readonly hasWaits: boolean;
+  readonly hasJoint: boolean;
+}
+
+/** What the shapes mean; nothing in the drawing is told by colour alone. */
+export const TimelineLegend = memo(function TimelineLegend({
+  live,
+  hasWaits,
+  hasJoint,
+}: TimelineLegendProps) {
+  return (
+    <ul className="timeline-legend" aria-label="What the shapes mean">
+      {live ? (
+        <>
+          <Sign words="as planned">
+            <rect className="timeline-planned" x="2" y="5" width="36" height="12" rx="2" />
+          </Sign>
+          <Sign words="done">
+            <rect className="timeline-done" x="2" y="3" width="36" height="16" rx="2" />
+          </Sign>
+          <Sign words="in work, with the time passed">
+            <path className="timeline-open" d="M38 3H2V19H38l-4 -4 4 -4 -4 -4z" />
+            <rect className="timeline-passed" x="2" y="15" width="18" height="4" />
+          </Sign>
+          <Sign words="to come, as forecast">
+            <rect className="timeline-to-come" x="2" y="3" width="36" height="16" rx="2" />
+          </Sign>
+          <Sign words="skipped">
+            <path className="timeline-skipped" d="M15 5l10 12m0 -12l-10 12" />
+          </Sign>
+        </>
+      ) : (
+        <Sign words="step as planned">
+          <rect
+            className="timeline-planned timeline-planned-wide"
+            x="2"
+            y="3"
+            width="36"
+            height="16"
+            rx="2"
+          />
+        </Sign>
+      )}
+      {hasJoint && (
+        <Sign words="joint step">
+          <g className="timeline-knot">
+            <line x1="20" x2="20" y1="0" y2="22" />
+            <circle cx="20" cy="4" r="3" />
+            <circle cx="20" cy="18" r="3" />
+          </g>
+        </Sign>
+      )}
+      {hasWaits && (
+        <Sign words="waits">
+          <path className="timeline-legend-hatch" d="M4 18l10 -14m0 14l10 -14m0 14l10 -14" />
+        </Sign>
+      )}
+      <Sign words="on the critical path: double line">
+        <path className="timeline-critical" d="M2 9H38M2 13H38" />
+      </Sign>
+      <Sign words="slack: how late it may end">
+        <path className="timeline-tail" d="M2 11H36m0 -5v10" />
+      </Sign>
+    </ul>
+  );
+});
+
+function Sign({ words, children }: { readonly words: string; readonly children: ReactNode }) {
+  return (
+    <li>
+      <svg width="40" height="22" aria-hidden="true">
+        {children}
+      </svg>
+      {words}
+    </li>
+  );
+}

@@ -1,0 +1,205 @@
+import type { KeyboardEvent } from "react";
+import { useMemo, useState } from "react";
+import type { Plan, Timeline } from "../../core/plan/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import { hourMinuteText, lengthText } from "../../core/units/index.ts";
+import type { WalkState } from "../../core/walk/index.ts";
+import "../parts/index.ts";
+import type { LaneBar } from "./lane-bar.ts";
+import { laneBarsOf } from "./lane-bar.ts";
+import { flownWaitsOf, plannedWaitsOf } from "./lane-wait.ts";
+import { stackSpans } from "./stack-spans.ts";
+import { StepPanel } from "./step-panel.tsx";
+import { differenceText } from "./step-words.ts";
+import { TimeChart } from "./time-chart.tsx";
+import type { ChartFlag } from "./time-flag.tsx";
+import type { WindowSpan } from "./time-ground.tsx";
+import { ZOOMS, type Zoom } from "./time-scale.ts";
+import { TimelineLegend } from "./timeline-legend.tsx";
+import { TimelineTable } from "./timeline-table.tsx";
+import "./timeline.css";
+
+export interface TimelineViewProps {
+  readonly outline: Outline;
+  /** What the walk is compared with. */
+  readonly plan: Plan;
+  /** The walk at an instant; `null` shows the plan alone. */
+  readonly state: WalkState | null;
+}
+
+/** Lanes across, time along: the plan, and over it the walk as it went, goes and is forecast. */
+export function TimelineView({ outline, plan, state }: TimelineViewProps) {
+  const { timeline } = plan;
+  if (timeline === null) return <NoTimeline plan={plan} />;
+  return <Drawn outline={outline} plan={plan} timeline={timeline} state={state} />;
+}
+
+function NoTimeline({ plan }: { readonly plan: Plan }) {
+  return (
+    <section className="timeline" aria-label="Timeline">
+      <p>There is no timeline, because the procedure cannot be planned as it stands:</p>
+      <ul>
+        {plan.findings.map(({ code, pointer, message }) => (
+          <li key={`${code} ${pointer}`}>{message}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const WIDE = "(min-width: 700px)";
+const ROOM_BEHIND = 4 * 60_000;
+
+function Drawn({ outline, plan, timeline, state }: TimelineViewProps & { readonly timeline: Timeline }) {
+  const live = state !== null;
+  const now = state?.phase === "closed" ? null : (state?.pet ?? null);
+  const [zoom, setZoom] = useState<Zoom>(() =>
+    !live && window.matchMedia(WIDE).matches ? "whole" : (ZOOMS[1]?.zoom ?? "whole"),
+  );
+  const [asTable, setAsTable] = useState(false);
+  const [chosenKey, setChosenKey] = useState<string | null>(null);
+  const lanes = useMemo(() => laneBarsOf(outline, timeline, state), [outline, timeline, state]);
+  const waits = useMemo(
+    () => (state ? flownWaitsOf(state, lanes) : plannedWaitsOf(outline, timeline)),
+    [outline, timeline, state, lanes],
+  );
+  const spansById = state?.ledger.windows ?? plan.windows;
+  const windows = useMemo((): WindowSpan[] => {
+    const spans = outline.procedure.windows.flatMap((window) =>
+      (spansById.get(window.id) ?? []).map((span) => ({ ...span, window })),
+    );
+    return stackSpans(spans);
+  }, [outline, spansById]);
+  const limit = outline.procedure.limits.elapsed;
+  const forecast = state?.forecast?.finish ?? null;
+  const flags = flagsOf(timeline.finish, forecast, limit ?? null, state?.phase === "closed");
+  const end = endOf(flags, now);
+  const bars = lanes.flat();
+  const chosen = bars.find(({ key }) => key === chosenKey) ?? firstToShow(bars, state);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const at = ZOOMS.findIndex((one) => one.zoom === zoom);
+    const step = event.key === "+" || event.key === "=" ? 1 : event.key === "-" ? -1 : 0;
+    const next = ZOOMS[at + step];
+    if (step === 0 || asTable || event.ctrlKey || event.metaKey || !next) return;
+    event.preventDefault();
+    setZoom(next.zoom);
+  };
+
+  return (
+    <section className="timeline" aria-label="Timeline" onKeyDown={onKeyDown}>
+      <div className="timeline-bar">
+        <p className="timeline-summary">
+          <Summary
+            finish={timeline.finish}
+            forecast={forecast}
+            limit={limit ?? null}
+            ended={state?.phase === "closed"}
+          />
+        </p>
+        {!asTable && (
+          <fieldset className="timeline-zoom">
+            <legend className="heard-only">How much time is seen at once</legend>
+            {ZOOMS.map((one) => (
+              <button
+                key={one.label}
+                type="button"
+                className="plain-button"
+                aria-pressed={zoom === one.zoom}
+                onClick={() => setZoom(one.zoom)}
+              >
+                {one.label}
+              </button>
+            ))}
+          </fieldset>
+        )}
+        <button type="button" className="plain-button" onClick={() => setAsTable(!asTable)}>
+          {asTable ? "As a picture" : "As a table"}
+        </button>
+      </div>
+      {asTable ? (
+        <TimelineTable outline={outline} lanes={lanes} waits={waits} live={live} />
+      ) : (
+        <>
+          <TimeChart
+            outline={outline}
+            lanes={lanes}
+            waits={waits}
+            windows={windows}
+            flags={flags}
+            now={now}
+            end={end}
+            zoom={zoom}
+            chosen={chosen}
+            onChoose={(bar) => setChosenKey(bar.key)}
+          />
+          {chosen && <StepPanel outline={outline} bar={chosen} waits={waits} live={live} />}
+          <TimelineLegend
+            live={live}
+            hasWaits={waits.length > 0}
+            hasJoint={bars.some(({ entry }) => entry.performers.length > 1)}
+          />
+        </>
+      )}
+    </section>
+  );
+}
+
+interface SummaryProps {
+  readonly finish: Duration;
+  readonly forecast: Duration | null;
+  readonly limit: Duration | null;
+  readonly ended: boolean;
+}
+
+function Summary({ finish, forecast, limit, ended }: SummaryProps) {
+  const last = forecast ?? finish;
+  const name = forecast === null ? "Planned finish" : ended ? "Last step done" : "Forecast finish";
+  return (
+    <>
+      {name} <strong>{hourMinuteText(last)}</strong>
+      {forecast !== null && !ended && `, ${differenceText(forecast - finish)}`}
+      {limit !== null && (
+        <>
+          {" "}
+          · limit {hourMinuteText(limit)} ·{" "}
+          <strong>
+            {last <= limit
+              ? `${lengthText((limit - last) as Duration)} margin`
+              : `${lengthText((last - limit) as Duration)} over the limit`}
+          </strong>
+        </>
+      )}
+    </>
+  );
+}
+
+function flagsOf(
+  finish: Duration,
+  forecast: Duration | null,
+  limit: Duration | null,
+  ended: boolean,
+): ChartFlag[] {
+  const flags: ChartFlag[] = [
+    { kind: "finish", pet: finish, words: `planned finish ${hourMinuteText(finish)}` },
+  ];
+  if (forecast !== null) {
+    const words = `${ended ? "last step done" : "forecast finish"} ${hourMinuteText(forecast)}`;
+    flags.push({ kind: "forecast", pet: forecast, words });
+  }
+  if (limit !== null) flags.push({ kind: "limit", pet: limit, words: `limit ${hourMinuteText(limit)}` });
+  return flags;
+}
+
+/** The right edge: a little behind the last thing to show, in whole steps, so that it does not creep every second. */
+function endOf(flags: readonly ChartFlag[], now: Duration | null): Duration {
+  const last = flags.reduce((most, { pet }) => Math.max(most, pet), now ?? 0);
+  return (Math.ceil((last + ROOM_BEHIND) / (5 * 60_000)) * 5 * 60_000) as Duration;
+}
+
+/** Until the reader chooses: the step in work, else the first. */
+function firstToShow(bars: readonly LaneBar[], state: WalkState | null): LaneBar | null {
+  const working = state ? bars.find(({ flown }) => flown?.stage === "in-work") : undefined;
+  return working ?? bars[0] ?? null;
+}

@@ -27,7 +27,6 @@ export async function importWalkLog(store: EntryStore, text: string): Promise<Im
   return { ...(await store.takeIn(entries)), walks: walksOf(entries), problems };
 }
 
-/** The walks of entries, each once, in the order in which they turn up. */
-export function walksOf(entries: readonly Entry[]): readonly WalkId[] {
+function walksOf(entries: readonly Entry[]): readonly WalkId[] {
   return [...new Set(entries.map(({ walk }) => walk))];
 }

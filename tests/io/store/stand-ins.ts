@@ -110,3 +110,16 @@ export function failWrites(database: TetherlineDatabase, name: string): { mend()
     },
   };
 }
+
+/** The text of a procedure file of one step. */
+export const procedureText = (id: string, more: Record<string, unknown> = {}): string =>
+  JSON.stringify({
+    format: "tetherline.procedure/1",
+    id,
+    title: "Ring exchange",
+    crew: [{ id: "ev1", call: "EV1", station: "outside" }],
+    tasks: [
+      { id: "out", title: "Out", steps: [{ id: "open", by: ["ev1"], do: "Open the hatch", time: "PT5M" }] },
+    ],
+    ...more,
+  });

@@ -1,8 +1,11 @@
 import { IonPage, useIonRouter } from "@ionic/react";
+import { useEffect } from "react";
 import { useParams } from "react-router-dom";
 import { writeLines } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
+import { keepAwake } from "../../io/device/index.ts";
 import { FollowView, type KeptWords } from "../follow/index.ts";
 import { useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
 
@@ -14,6 +17,12 @@ export function FollowPage() {
   const status = useStoreStatus();
   const router = useIonRouter();
   const { session, folded, isRead, problem } = opened;
+  const isOn = folded.ledger !== null && folded.ledger.phase !== "closed";
+  useEffect(() => {
+    if (!isOn) return;
+    const keeper = keepAwake();
+    return () => keeper.release();
+  }, [isOn]);
   const kept: KeptWords =
     status.kind === "durable"
       ? { title: "Alone", detail: "all kept here", alarming: false }
@@ -29,7 +38,7 @@ export function FollowPage() {
           kept={kept}
           onGo={(to) => router.push(to === "shelf" ? "/" : `/${to}/${walk}`)}
           onExport={() =>
-            void saveText(`${walk}.walk.jsonl`, writeLines(folded.entries), "application/jsonl")
+            void saveText(walkFileName(walk as WalkId), writeLines(folded.entries), "application/jsonl")
           }
         />
       ) : (

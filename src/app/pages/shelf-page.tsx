@@ -1,19 +1,26 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useMemo, useState } from "react";
-import { writeLines } from "../../core/log/index.ts";
+import { useEffect, useMemo, useState } from "react";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
-import { saveText } from "../../io/browser-files/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
+import { backupFileName, exportWalk, walkFileName, writeBackup } from "../../io/backup/index.ts";
+import type { GivenFile } from "../../io/browser-files/index.ts";
+import { pickFiles, readTransfer, saveText } from "../../io/browser-files/index.ts";
 import { newWalkId } from "../../io/device/index.ts";
 import { useServices } from "../session/index.ts";
-import { type ShelfActions, type ShelfMessage, ShelfView, useShelf } from "../shelf/index.ts";
+import { type ShelfActions, ShelfView, takeIn, useShelf, useStorageWords } from "../shelf/index.ts";
+
+const LOG_TYPE = "application/jsonl";
 
 /** The shelf of this device. */
 export function ShelfPage() {
   const { store, now } = useServices();
   const shelf = useShelf();
+  const storage = useStorageWords();
   const router = useIonRouter();
-  const [message, setMessage] = useState<ShelfMessage | null>(null);
+  const [message, setMessage] = useState<readonly string[]>([]);
   const actions = useMemo((): ShelfActions => {
+    const saveLog = async (walk: WalkId) =>
+      saveText(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
     const open = async (file: ProcedureFile, mode: "live" | "rehearsal") => {
       const at = now();
       const walk = newWalkId(at);
@@ -22,11 +29,12 @@ export function ShelfPage() {
       ]);
       router.push(`/follow/${walk}`);
     };
-    const told = (work: Promise<void>) => {
+    const told = (work: Promise<unknown>) => {
       work.catch((error: unknown) =>
-        setMessage({ lines: [`That did not work: ${error instanceof Error ? error.message : "unknown"}.`] }),
+        setMessage([`That did not work: ${error instanceof Error ? error.message : "unknown error"}.`]),
       );
     };
+    const take = async (given: Promise<readonly GivenFile[]>) => setMessage(await takeIn(store, await given));
     return {
       follow: ({ file }, mode) => {
         if (file) told(open(file, mode));
@@ -38,24 +46,36 @@ export function ShelfPage() {
       exportWalk: ({ walk }) => told(saveLog(walk)),
       removeWalk: ({ walk }) =>
         told(
-          saveLog(walk).then(async () => {
-            await store.log.removeWalk(walk);
+          saveLog(walk).then(async (saved) => {
+            // Nothing is taken off the device before the reader has it.
+            if (saved !== "cancelled") await store.log.removeWalk(walk);
           }),
         ),
-      takeFiles: () => {},
-      paste: () => {},
-      backUp: () => {},
+      pick: () =>
+        told(
+          pickFiles().then(async (files) => {
+            if (files.length > 0) setMessage(await takeIn(store, files));
+          }),
+        ),
+      drop: (transfer) => told(take(readTransfer(transfer))),
+      backUp: () =>
+        told(writeBackup(store, now()).then((text) => saveText(backupFileName(now()), text, LOG_TYPE))),
     };
-    async function saveLog(walk: Parameters<typeof store.log.read>[0]) {
-      const { entries } = await store.log.read(walk, 0);
-      await saveText(`${walk}.walk.jsonl`, writeLines(entries), "application/jsonl");
-    }
   }, [store, now, router]);
+  useEffect(() => {
+    const paste = (event: ClipboardEvent) => {
+      const isTyping = event.target instanceof HTMLElement && event.target.matches("input, textarea, select");
+      if (!isTyping && event.clipboardData && router.routeInfo.pathname === "/")
+        actions.drop(event.clipboardData);
+    };
+    document.addEventListener("paste", paste);
+    return () => document.removeEventListener("paste", paste);
+  }, [actions, router]);
   return (
     <IonPage>
       <IonContent>
         <main>
-          <ShelfView shelf={shelf} now={now()} actions={actions} message={message} storage={[]} />
+          <ShelfView shelf={shelf} now={now()} actions={actions} message={message} storage={storage} />
         </main>
       </IonContent>
     </IonPage>

@@ -3,7 +3,6 @@ import { formatInstant, lengthText } from "../../core/units/index.ts";
 import type { WalkCard } from "../../io/store/index.ts";
 import { ThemeField } from "../parts/index.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
-import type { ShelfMessage } from "./shelf-message.ts";
 import type { Shelf } from "./use-shelf.ts";
 import "./shelf.css";
 
@@ -16,8 +15,8 @@ export interface ShelfActions {
   review(walk: WalkCard): void;
   exportWalk(walk: WalkCard): void;
   removeWalk(walk: WalkCard): void;
-  takeFiles(files: readonly File[]): void;
-  paste(): void;
+  pick(): void;
+  drop(transfer: DataTransfer): void;
   backUp(): void;
 }
 
@@ -25,7 +24,8 @@ interface ShelfViewProps {
   readonly shelf: Shelf;
   readonly now: Instant;
   readonly actions: ShelfActions;
-  readonly message: ShelfMessage | null;
+  /** What the last action came to, in sentences. */
+  readonly message: readonly string[];
   /** How this device keeps what is entered, in sentences. */
   readonly storage: readonly string[];
 }
@@ -40,7 +40,7 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
         event.preventDefault();
-        actions.takeFiles([...event.dataTransfer.files]);
+        actions.drop(event.dataTransfer);
       }}
     >
       <header className="shelf-head">
@@ -52,9 +52,9 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
         <ThemeField />
       </header>
       <div role="status">
-        {message && (
+        {message.length > 0 && (
           <div className="shelf-message">
-            {message.lines.map((line) => (
+            {message.map((line) => (
               <p key={line}>{line}</p>
             ))}
           </div>
@@ -91,23 +91,12 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
       <section aria-labelledby="bring" className="shelf-bring">
         <h2 id="bring">Bring in and take out</h2>
         <p className="hint">
-          Procedures (.procedure.json), logs of walks (.walk.jsonl) and backups: choose, drop or paste them.
+          Procedures (.procedure.json), logs of walks (.walk.jsonl) and backups: choose them, drop them
+          anywhere here, or paste their text.
         </p>
         <div className="panel-acts">
-          <label className="plain-button file-button">
+          <button type="button" className="plain-button" onClick={actions.pick}>
             Choose files
-            <input
-              type="file"
-              multiple
-              accept=".json,.jsonl,application/json"
-              onChange={(event) => {
-                actions.takeFiles([...(event.target.files ?? [])]);
-                event.target.value = "";
-              }}
-            />
-          </label>
-          <button type="button" className="plain-button" onClick={actions.paste}>
-            Paste
           </button>
           <button type="button" className="plain-button" onClick={actions.backUp}>
             Back up everything

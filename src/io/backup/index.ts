@@ -1,5 +1,5 @@
 export type { FileKind } from "./file-kind.ts";
-export { BACKUP_FORMAT, kindOfText } from "./file-kind.ts";
+export { kindOfText } from "./file-kind.ts";
 export type { BackupParts, RestoredBackup } from "./full-backup.ts";
 export { backupFileName, restoreBackup, writeBackup } from "./full-backup.ts";
 export type { ImportedLog } from "./walk-log.ts";

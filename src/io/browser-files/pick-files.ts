@@ -2,7 +2,7 @@ import type { GivenFile } from "./given-file.ts";
 import { readGivenFiles } from "./given-file.ts";
 
 /** Procedures, logs and backups; types that a tablet's file picker knows, and the endings. */
-export const READABLE_FILES = ".json,.jsonl,application/json,application/jsonl,text/plain";
+const READABLE_FILES = ".json,.jsonl,application/json,application/jsonl,text/plain";
 
 /** Lets the reader pick files; empty when none was picked. Call it from a tap or a key, else the browser refuses. */
 export function pickFiles(accept: string = READABLE_FILES): Promise<readonly GivenFile[]> {

@@ -1,7 +1,7 @@
-export type { ClockJump, ClockJumpParts } from "./clock-jumps.ts";
+export type { ClockJump } from "./clock-jumps.ts";
 export { watchClockJumps } from "./clock-jumps.ts";
 export type { PageVisibility } from "./page-visibility.ts";
-export type { Seconds, SecondsParts } from "./seconds.ts";
+export type { Seconds } from "./seconds.ts";
 export { secondsOf } from "./seconds.ts";
 export type { Clock } from "./system-clock.ts";
 export { systemClock } from "./system-clock.ts";

@@ -1,4 +1,3 @@
-export type { NetworkParts } from "./network-presence.ts";
 export { mayBeOnline, watchNetwork } from "./network-presence.ts";
 export { newDeviceSource, newWalkId } from "./new-ids.ts";
 export type { RandomBytes } from "./random-text.ts";

@@ -4,14 +4,14 @@ import { fileErrorOf, UnusableFileError } from "./unusable-file-error.ts";
 import { utf8Text } from "./utf8-text.ts";
 
 /** Stands for standard input where a file is named. */
-export const STANDARD_INPUT = "-";
+const STANDARD_INPUT = "-";
 
 /** The most bytes of one file that are read unless said otherwise: far above any log of a walk. */
-export const MOST_BYTES = 256 * 1024 * 1024;
+const MOST_BYTES = 256 * 1024 * 1024;
 
 /** What reading a file may be told. */
 export interface ReadTextParts {
-  /** The most bytes that are read; {@link MOST_BYTES} unless given. */
+  /** The most bytes that are read; 256 MiB unless given. */
   readonly limit?: number;
   /** What `-` stands for; the program's standard input unless given. */
   readonly input?: AsyncIterable<Uint8Array | string>;

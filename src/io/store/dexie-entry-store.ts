@@ -11,7 +11,7 @@ import { byWalk, emptyRow, stampInOrder, withEntries } from "./walk-row.ts";
 import type { WalkStore } from "./walk-store.ts";
 
 /** The database is no longer the one this store was opened on: it was wiped, and sequence numbers in it start anew. */
-export class ReplacedDatabaseError extends Error {
+class ReplacedDatabaseError extends Error {
   override readonly name = "ReplacedDatabaseError";
 }
 

@@ -48,7 +48,7 @@ function phaseOf(marks: readonly WalkMark[]): WalkPhase {
 }
 
 /** The card of a walk. */
-export function cardOf({ walk, opening, marks, lastAt, count }: WalkRow): WalkCard {
+function cardOf({ walk, opening, marks, lastAt, count }: WalkRow): WalkCard {
   return {
     walk,
     procedure: opening?.procedure ?? null,

@@ -60,7 +60,8 @@ describe("reading a file", () => {
 
   it("reads what has no size beforehand, such as a pipe", async () => {
     const pipe = join(folder, "pipe");
-    execFileSync("mkfifo", [pipe]);
+    const makePipe = "mkfifo";
+    execFileSync(makePipe, [pipe]);
     const reading = readText(pipe);
     await writeText(pipe, "from a pipe");
     expect(await reading).toBe("from a pipe");

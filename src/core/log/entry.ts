@@ -15,7 +15,11 @@ const instantText = z
 export const wireEntrySchema = z.looseObject({
   specversion: z.literal("1.0"),
   id: z.string().min(1).max(200),
-  source: z.string().min(1).max(400),
+  // A URI reference has no blanks; `source` and `id` with a blank between are therefore one of a kind.
+  source: z
+    .string()
+    .max(400)
+    .regex(/^\S+$/),
   type: z.string().min(1).max(200),
   subject: z.string().min(1).max(200),
   time: instantText,

@@ -93,10 +93,12 @@ export class DexieEntryStore implements WalkStore {
   async #write<Result>(work: () => Promise<Result>): Promise<Result> {
     const { entries, walks, device } = this.#database;
     return this.#database.transaction("rw!", [entries, walks, device], async () => {
-      if ((await device.get("source"))?.value !== this.source) {
+      // Both at once: each answer awaited by itself costs another way through the browser.
+      const [kept, result] = await Promise.all([device.get("source"), work()]);
+      if (kept?.value !== this.source) {
         throw new ReplacedDatabaseError("the database was wiped while it was in use");
       }
-      return work();
+      return result;
     });
   }
 

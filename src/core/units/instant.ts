@@ -8,13 +8,17 @@ export type Instant = Brand<number, "Instant in ms since 1970">;
 export const INSTANT_PATTERN =
   /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])[Tt](?:[01]\d|2[0-3]):[0-5]\d:(?:[0-5]\d|60)(?:\.\d+)?(?:[Zz]|[+-](?:[01]\d|2[0-3]):[0-5]\d)$/;
 
-const FULLEST_YEAR = 9999;
+/** 0000-01-01T00:00:00Z and the end of 9999: what RFC 3339 can write in UTC. */
+const EARLIEST = -62_167_219_200_000;
+const LATEST = 253_402_300_799_999;
+
+const isWritable = (value: number) => value >= EARLIEST && value <= LATEST;
 
 /** Reads an RFC 3339 date-time, cut to the millisecond. `null` when it is none, or names a day or second that does not exist. */
 export function parseInstant(text: string): Instant | null {
   if (!INSTANT_PATTERN.test(text)) return null;
   const value = Date.parse(text.toUpperCase());
-  if (Number.isNaN(value)) return null;
+  if (!isWritable(value)) return null;
   // Date.parse rolls 31 February over into March; such a day is refused.
   const day = Number(text.slice(8, 10));
   const lastDay = new Date(Date.UTC(Number(text.slice(0, 4)), Number(text.slice(5, 7)), 0)).getUTCDate();
@@ -23,11 +27,8 @@ export function parseInstant(text: string): Instant | null {
 
 /** RFC 3339 in UTC with milliseconds: `2031-04-02T09:12:31.500Z`. */
 export function formatInstant(instant: Instant): string {
-  const date = new Date(instant);
-  if (Number.isNaN(date.getTime()) || date.getUTCFullYear() > FULLEST_YEAR) {
-    throw new RangeError(`not an instant that RFC 3339 can write: ${instant}`);
-  }
-  return date.toISOString();
+  if (!isWritable(instant)) throw new RangeError(`not an instant that RFC 3339 can write: ${instant}`);
+  return new Date(instant).toISOString();
 }
 
 /** The instant so much later than `instant`. */

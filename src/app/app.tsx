@@ -7,10 +7,25 @@ import { UpdateNotice } from "./update/index.ts";
 
 // Every page but the shelf is its own chunk: the first load ships the shell and what is asked for.
 const ReadPage = lazy(async () => ({ default: (await import("./pages/read-page.tsx")).ReadPage }));
+const PlanPage = lazy(async () => ({ default: (await import("./pages/plan-page.tsx")).PlanPage }));
+const PrintPage = lazy(async () => ({ default: (await import("./pages/print-page.tsx")).PrintPage }));
 const FollowPage = lazy(async () => ({ default: (await import("./pages/follow-page.tsx")).FollowPage }));
+const TimelinePage = lazy(async () => ({
+  default: (await import("./pages/timeline-page.tsx")).TimelinePage,
+}));
 
-/** The whole application: one outlet, one page per address. */
+const PRINTED = /^\/print\/([^/]+)\/?$/;
+
+/** The whole application: one outlet, one page per address; a printable page stands alone. */
 export function App() {
+  const printed = PRINTED.exec(window.location.pathname)?.[1];
+  if (printed !== undefined) {
+    return (
+      <Suspense fallback={<p role="status">Opening…</p>}>
+        <PrintPage procedure={decodeURIComponent(printed)} />
+      </Suspense>
+    );
+  }
   return (
     <IonApp>
       <IonReactRouter>
@@ -18,7 +33,9 @@ export function App() {
           <IonRouterOutlet>
             <Route path="/" element={<ShelfPage />} />
             <Route path="/read/:procedure" element={<ReadPage />} />
+            <Route path="/plan/:procedure" element={<PlanPage />} />
             <Route path="/follow/:walk" element={<FollowPage />} />
+            <Route path="/timeline/:walk" element={<TimelinePage />} />
             <Route path="*" element={<Navigate to="/" replace />} />
           </IonRouterOutlet>
         </Suspense>

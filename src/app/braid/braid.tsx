@@ -33,7 +33,7 @@ export const Braid = memo(function Braid({ strands, rows, markers, height, width
             key={strand.lane}
             className="braid-strand"
             style={{ stroke: strand.colour, strokeDasharray: strand.dash }}
-            d={strandPath(strand.lane, rows, last?.y ?? height, scale, hang)}
+            d={strandPath(strand.lane, rows, endOf(place, last) ?? height, scale, hang)}
           />
         );
       })}
@@ -50,7 +50,12 @@ export const Braid = memo(function Braid({ strands, rows, markers, height, width
   );
 });
 
-/** A marker stands on the bead of a step in work, above a knot, or, while waiting, below the last step it was through with. */
+/** Where a strand ends: at its last bead, or at the marker below it. */
+function endOf(place: { readonly y: number } | undefined, last: PlacedRow | undefined): number | undefined {
+  return last && place ? Math.max(last.y, place.y) : last?.y;
+}
+
+/** A marker stands on the bead of a step in work, above a knot, or, while waiting, below the last step it is through with. */
 function markerY(marker: BraidMarker, rows: readonly PlacedRow[]): number {
   const target = rows.findIndex(({ key }) => key === marker.at);
   const row = rows[target];
@@ -60,7 +65,7 @@ function markerY(marker: BraidMarker, rows: readonly PlacedRow[]): number {
     .findLast(({ lanes }) => lanes.includes(marker.lane));
   if (!behind) return 22;
   const below = behind.y + (behind.lanes.length > 1 ? 34 : 26);
-  return row ? Math.min(below, row.y - 36) : behind.y;
+  return row ? Math.min(below, row.y - 36) : below;
 }
 
 function Bead({

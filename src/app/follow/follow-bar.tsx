@@ -23,11 +23,10 @@ interface FollowBarProps {
 
 const PHASES = { prepared: "Prepared", running: "Running", held: "Held", closed: "Closed" } as const;
 
-/** The largest delay of any lane: how far the walk as a whole is off the plan. */
+/** The largest delay of any lane that is not finished, or of all when all are: how far the walk as a whole is off the plan. */
 function worstBehind({ lanes }: WalkState): Duration | null {
-  const known = lanes.flatMap(({ behind, status }) =>
-    behind === null || status === "finished" ? [] : [behind],
-  );
+  const open = lanes.filter(({ status }) => status !== "finished");
+  const known = (open.length ? open : lanes).flatMap(({ behind }) => behind ?? []);
   return known.length ? (Math.max(...known) as Duration) : null;
 }
 

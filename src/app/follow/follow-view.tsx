@@ -137,6 +137,14 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
           <BraidedList label="Steps" strands={strands} rows={rows} markers={markers}>
             {renderRow}
           </BraidedList>
+          {live && nowRow === null && (
+            <p className="follow-end">
+              Every step is complete.{" "}
+              <button type="button" className="plain-button" onClick={() => setPanel("close")}>
+                Close the walk
+              </button>
+            </p>
+          )}
           {state.phase === "closed" && (
             <p className="follow-end">
               The walk is closed.{" "}

@@ -18,9 +18,10 @@ export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepPro
   const { entry, standing, progress, plannedStart, plannedFinish } = row;
   const { step } = entry;
   const working = row.stage === "working";
+  const early = !working && isOnlyEarly(row);
   const calls = callsOf(outline, step.by);
   return (
-    <div className="open-step" data-working={working || undefined}>
+    <div className="open-step" data-working={working || undefined} data-early={early || undefined}>
       <div className="open-head" data-bead>
         <span className="follow-number">{entry.number}</span>
         <Performers lanes={entry.performers} strands={strands} />
@@ -41,7 +42,7 @@ export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepPro
               {waitWords(outline, waitingOn) || "its start"}.
             </p>
           ))}
-          {working && step.records.length > 0 && (
+          {(working || early) && step.records.length > 0 && (
             <div className="open-records">
               {step.records.map((record) => (
                 <RecordField
@@ -54,7 +55,7 @@ export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepPro
               ))}
             </div>
           )}
-          {working && step.confirm && (
+          {(working || early) && step.confirm && (
             <p className="open-confirm">
               <span>
                 {callsOf(outline, [step.confirm.by])} confirms: {step.confirm.text}
@@ -70,7 +71,7 @@ export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepPro
           )}
         </div>
         <div className="open-acts">
-          {working && <DoneButtons row={row} calls={calls} strands={strands} actions={actions} />}
+          {(working || early) && <DoneButtons row={row} calls={calls} strands={strands} actions={actions} />}
           <button
             type="button"
             className="plain-button open-more"
@@ -82,6 +83,16 @@ export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepPro
         </div>
       </div>
     </div>
+  );
+}
+
+/** True when nobody is missing and only a time has not come: whoever is there may still have done it. */
+function isOnlyEarly({ standing, entry }: StepRow): boolean {
+  return (
+    standing.length === entry.performers.length &&
+    standing.every(
+      ({ waitingOn }) => waitingOn.length > 0 && waitingOn.every((wait) => "lag" in wait || "window" in wait),
+    )
   );
 }
 
@@ -107,7 +118,7 @@ function DoneButtons({
       >
         <StrandEdge lanes={row.entry.performers} strands={strands} />
         <span className="done-who">{calls}</span>
-        <span className="done-word">Done</span>
+        <span className="done-word">{row.stage === "working" ? "Done" : "Done already"}</span>
       </button>
     );
   }

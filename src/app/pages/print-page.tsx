@@ -1,0 +1,24 @@
+import { useMemo } from "react";
+import { checkProcedureText } from "../../core/check/index.ts";
+import { planOf } from "../../core/plan/index.ts";
+import { PrintSheet } from "../print/index.ts";
+import { FindingsOfUnreadable } from "../read/index.ts";
+import { useServices } from "../session/index.ts";
+import { useProcedureText } from "../shelf/index.ts";
+
+/** The printable page of a procedure: the document itself, outside Ionic's pages, so that it prints whole. */
+export function PrintPage({ procedure }: { readonly procedure: string }) {
+  const { now } = useServices();
+  const { text, isRead } = useProcedureText(procedure);
+  const checked = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
+  const plan = useMemo(() => (checked?.outline ? planOf(checked.outline) : null), [checked]);
+  if (checked?.outline && plan) {
+    return <PrintSheet outline={checked.outline} plan={plan} findings={checked.findings} printedAt={now()} />;
+  }
+  return (
+    <main className="page-message" role="status">
+      {checked && <FindingsOfUnreadable findings={checked.findings} />}
+      {!checked && <p>{isRead ? "There is no such procedure on this device." : "Opening the procedure…"}</p>}
+    </main>
+  );
+}

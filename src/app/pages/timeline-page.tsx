@@ -1,0 +1,58 @@
+import { IonContent, IonPage, useIonRouter } from "@ionic/react";
+import { useMemo } from "react";
+import { useParams } from "react-router-dom";
+import type { WalkId } from "../../core/units/index.ts";
+import type { Folded, Ledger } from "../../core/walk/index.ts";
+import { walkStateAt } from "../../core/walk/index.ts";
+import { secondsOf } from "../../io/clock/index.ts";
+import { ScreenHead } from "../parts/index.ts";
+import { useSeconds, useServices, useWalkSession } from "../session/index.ts";
+import { TimelineView } from "../timeline/index.ts";
+
+/** A walk along time: plan, what was done, what is forecast. */
+export function TimelinePage() {
+  const { walk = "" } = useParams();
+  const { folded, isRead, problem } = useWalkSession(walk as WalkId);
+  const router = useIonRouter();
+  const { ledger } = folded;
+  return (
+    <IonPage>
+      <IonContent>
+        <main>
+          <ScreenHead
+            title={ledger?.opened.outline.procedure.title ?? "Timeline"}
+            what="Timeline of the walk"
+          >
+            <button type="button" className="plain-button" onClick={() => router.push(`/follow/${walk}`)}>
+              Follow
+            </button>
+            <button type="button" className="plain-button" onClick={() => router.push(`/review/${walk}`)}>
+              Review
+            </button>
+            <button type="button" className="plain-button" onClick={() => router.push("/")}>
+              Shelf
+            </button>
+          </ScreenHead>
+          {ledger ? (
+            <LiveTimeline ledger={ledger} folded={folded} />
+          ) : (
+            <p className="page-message" role="status">
+              {isRead ? (problem ?? "There is no such walk on this device.") : "Opening the walk…"}
+            </p>
+          )}
+        </main>
+      </IonContent>
+    </IonPage>
+  );
+}
+
+function LiveTimeline({ ledger, folded }: { readonly ledger: Ledger; readonly folded: Folded }) {
+  const { now } = useServices();
+  const { mode, outline } = ledger.opened;
+  const seconds = useMemo(() => secondsOf({ clock: now }), [now]);
+  const second = useSeconds(seconds);
+  // A rehearsal has a clock of its own, which stands where its last entry does unless it is being followed.
+  const at = mode === "rehearsal" ? (folded.lastAt ?? second) : second;
+  const state = useMemo(() => walkStateAt(ledger, at), [ledger, at]);
+  return <TimelineView outline={outline} plan={state.plan} state={state} />;
+}

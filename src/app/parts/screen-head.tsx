@@ -1,0 +1,24 @@
+import type { ReactNode } from "react";
+
+interface ScreenHeadProps {
+  readonly title: string;
+  /** What the screen shows of it. */
+  readonly what: string;
+  /** Where one can go from here: buttons. */
+  readonly children: ReactNode;
+}
+
+/** The head of a screen beside the follow screen: what it shows, and the ways on. */
+export function ScreenHead({ title, what, children }: ScreenHeadProps) {
+  return (
+    <header className="screen-head">
+      <div>
+        <h1>{title}</h1>
+        <p className="hint">{what}</p>
+      </div>
+      <nav className="panel-acts" aria-label="Screens">
+        {children}
+      </nav>
+    </header>
+  );
+}

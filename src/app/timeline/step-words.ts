@@ -1,21 +1,16 @@
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { CrewId, Duration } from "../../core/units/index.ts";
 import { clockText, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { callsOf } from "../parts/index.ts";
 import type { LaneWaitOn } from "./lane-wait.ts";
-
-/** Call signs as spoken, in the order of the crew: `EV1, EV2 and IV`. */
-export function callsOf(outline: Outline, crew: readonly CrewId[]): string {
-  const calls = crew
-    .toSorted((a, b) => outline.lane(a) - outline.lane(b))
-    .map((id) => outline.crewMember(id)?.call ?? id);
-  const last = calls.at(-1) ?? "";
-  return calls.length > 1 ? `${calls.slice(0, -1).join(", ")} and ${last}` : last;
-}
 
 /** Who does a step: `EV1 + Ground`. */
 export function performersOf(outline: Outline, { performers }: OutlineStep): string {
   return performers.map((lane) => outline.crew[lane]?.call ?? "?").join(" + ");
 }
+
+const byLane = (outline: Outline, crew: readonly CrewId[]) =>
+  crew.toSorted((a, b) => outline.lane(a) - outline.lane(b));
 
 /** What a wait is for, behind the word "waits": `for EV2`. */
 export function waitReason(outline: Outline, on: LaneWaitOn): string {
@@ -26,7 +21,7 @@ export function waitReason(outline: Outline, on: LaneWaitOn): string {
     return `for ${window?.label ?? on.window}`;
   }
   if ("lag" in on) return `for the time after ${outline.step(on.lag)?.number ?? on.lag}`;
-  return on.crew.length > 0 ? `for ${callsOf(outline, on.crew)}` : "for the step before";
+  return on.crew.length > 0 ? `for ${callsOf(outline, byLane(outline, on.crew))}` : "for the step before";
 }
 
 /** Two PETs and the time between them: `1:12 to 1:16 (4 min)`. Under two minutes, and off whole minutes, seconds are shown. */

@@ -4,6 +4,7 @@ import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import { strandsOf } from "../braid/index.ts";
+import { useVisibleWidth } from "../measure/index.ts";
 import { barBeside, nearestBar } from "./bar-walk.ts";
 import { chartLayoutOf, laneTop } from "./chart-layout.ts";
 import { JointKnots } from "./joint-knots.tsx";
@@ -21,7 +22,6 @@ import { TimeGround } from "./time-ground.tsx";
 import type { TimeScale, Zoom } from "./time-scale.ts";
 import { timeScaleOf } from "./time-scale.ts";
 import { useTimeScroll } from "./use-time-scroll.ts";
-import { useVisibleWidth } from "./use-visible-width.ts";
 import { WaitMark } from "./wait-mark.tsx";
 
 interface TimeChartProps {

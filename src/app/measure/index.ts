@@ -1,0 +1,1 @@
+export { useVisibleWidth } from "./use-visible-width.ts";

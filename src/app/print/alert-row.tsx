@@ -1,0 +1,21 @@
+import type { Alert } from "../../core/procedure/index.ts";
+
+/** The shape of each level, so that a black and white print tells them apart by more than the word. */
+const SHAPES: Readonly<Record<Alert["level"], string>> = {
+  warning: "M11 2L21 20H1Z",
+  caution: "M11 1L21 11 11 21 1 11Z",
+  note: "M11 1a10 10 0 1 0 .01 0Z",
+};
+
+/** An alert as printed: shape, word and edge of its level. */
+export function AlertRow({ alert: { level, text } }: { readonly alert: Alert }) {
+  return (
+    <p className={`print-alert print-alert-${level}`}>
+      <svg width="22" height="22" viewBox="0 0 22 22" aria-hidden="true">
+        <path d={SHAPES[level]} />
+        <path d={level === "note" ? "M11 9v7M11 5v2" : "M11 8v6M11 16v2"} />
+      </svg>
+      <b>{level.toUpperCase()}</b> <span>{text}</span>
+    </p>
+  );
+}

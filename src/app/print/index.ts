@@ -1,0 +1,1 @@
+export { PrintSheet, type PrintSheetProps } from "./print-sheet.tsx";

@@ -1,0 +1,72 @@
+import type { Item, Location, Outline } from "../../core/procedure/index.ts";
+import type { ItemId } from "../../core/units/index.ts";
+import { locationWords } from "../parts/index.ts";
+
+interface ItemChecklistProps {
+  readonly outline: Outline;
+}
+
+/** Every item with where it is before the walk and must be after it, bags with what is in them, a box to tick for each. */
+export function ItemChecklist({ outline }: ItemChecklistProps) {
+  return (
+    <div className="print-items">
+      <ItemList outline={outline} title="Before the walk" locationOf={({ start }) => start} />
+      <ItemList outline={outline} title="After the walk" locationOf={({ end }) => end} />
+    </div>
+  );
+}
+
+interface ItemListProps extends ItemChecklistProps {
+  readonly title: string;
+  readonly locationOf: (item: Item) => Location | undefined;
+}
+
+const ANYWHERE_SAFE = "back at a refuge, or with a crew member who is at one";
+
+function ItemList({ outline, title, locationOf }: ItemListProps) {
+  const { items } = outline.procedure;
+  const inside = new Map<ItemId, Item[]>();
+  const groups = new Map<string, Item[]>();
+  for (const item of items) {
+    const location = locationOf(item);
+    if (location && "item" in location)
+      inside.set(location.item, [...(inside.get(location.item) ?? []), item]);
+    else {
+      const words = location ? locationWords(outline, location) : ANYWHERE_SAFE;
+      groups.set(words, [...(groups.get(words) ?? []), item]);
+    }
+  }
+  return (
+    <section>
+      <h3>{title}</h3>
+      {[...groups].map(([words, group]) => (
+        <div key={words} className="print-item-group">
+          <p className="print-item-place">{words}</p>
+          <Nested items={group} inside={inside} />
+        </div>
+      ))}
+    </section>
+  );
+}
+
+function Nested({
+  items,
+  inside,
+}: {
+  readonly items: readonly Item[];
+  readonly inside: ReadonlyMap<ItemId, readonly Item[]>;
+}) {
+  return (
+    <ul>
+      {items.map(({ id, label }) => {
+        const content = inside.get(id) ?? [];
+        return (
+          <li key={id}>
+            <span className="print-box" /> {label ?? id}
+            {content.length > 0 && <Nested items={content} inside={inside} />}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

@@ -1,0 +1,16 @@
+import { range } from "d3-array";
+import type { Plan } from "../../core/plan/index.ts";
+import type { Watch } from "../../core/procedure/index.ts";
+import type { Duration, StepId } from "../../core/units/index.ts";
+
+/**
+ * When a watch falls due by the plan: every `every` from the finish of its first step (or PET 0) up to, not including,
+ * the start of its last (or the plan's finish); in PET. Empty without a timeline.
+ */
+export function watchDue({ timeline, outline }: Plan, watch: Watch): Duration[] {
+  if (!timeline || watch.every <= 0) return [];
+  const planned = (id: StepId | undefined) => timeline.steps[outline.step(id ?? "")?.index ?? -1] ?? null;
+  const from = planned(watch.from)?.finish ?? 0;
+  const until = planned(watch.until)?.start ?? timeline.finish;
+  return range(from + watch.every, until, watch.every) as Duration[];
+}

@@ -16,10 +16,7 @@ export const wireEntrySchema = z.looseObject({
   specversion: z.literal("1.0"),
   id: z.string().min(1).max(200),
   // A URI reference has no blanks; `source` and `id` with a blank between are therefore one of a kind.
-  source: z
-    .string()
-    .max(400)
-    .regex(/^\S+$/),
+  source: z.string().max(400).regex(/^\S+$/),
   type: z.string().min(1).max(200),
   subject: z.string().min(1).max(200),
   time: instantText,

@@ -21,9 +21,10 @@ export function readLines(text: string): ReadLines {
   const lines = (text.startsWith("\uFEFF") ? text.slice(1) : text).split("\n");
   for (const [index, line] of lines.entries()) {
     if (line.trim() === "") continue;
-    const read = readEntry(jsonOf(line));
+    const value = jsonOf(line);
+    const read = readEntry(value);
     if (read.entry) entries.push(read.entry);
-    else problems.push({ line: index + 1, problem: read.problem });
+    else problems.push({ line: index + 1, problem: value === undefined ? "it is not JSON" : read.problem });
   }
   return { entries, problems };
 }

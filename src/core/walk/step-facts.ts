@@ -125,6 +125,8 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
     finish: null,
     outOfOrder: false,
     reason: fact.reason,
+    // What was confirmed is undone with the step; the records taken stand.
+    confirmed: null,
     completedBy: null,
   });
   const moves = ledger.moves.filter(({ step }) => step !== fact.step);

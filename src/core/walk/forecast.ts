@@ -24,6 +24,8 @@ export interface Forecast {
   readonly finish: Duration;
   /** Elapsed limit − finish; `null` without a limit. */
   readonly margin: Duration | null;
+  /** The network it runs over, and the times of its steps. */
+  readonly scenario: WalkScenario;
 }
 
 /** The steps in work at an instant, by reading order index: started and not complete. Closed walks have none. */
@@ -59,7 +61,8 @@ export function forecastOf(ledger: Ledger, at: Instant): Forecast | null {
   const { outline } = opened;
   const now = between(petZero, ledger.closed && ledger.closed.at < at ? ledger.closed.at : at);
   const working = inWork(ledger, later(petZero, now));
-  const { network, whereabouts } = forecastScenario(ledger, working);
+  const scenario = forecastScenario(ledger, working);
+  const { network, whereabouts } = scenario;
   if (network.ring.length > 0) return null;
   const steps: (ForecastStep | null)[] = outline.steps.map(() => null);
   let finish = 0 as Duration;
@@ -72,7 +75,8 @@ export function forecastOf(ledger: Ledger, at: Instant): Forecast | null {
     if (forecast.finish > finish) finish = forecast.finish;
   }
   const limit = outline.procedure.limits.elapsed;
-  return { steps, finish, margin: limit === undefined ? null : ((limit - finish) as Duration) };
+  const margin = limit === undefined ? null : ((limit - finish) as Duration);
+  return { steps, finish, margin, scenario };
 
   function stepToCome(index: number, earliest: Duration): ForecastStep | null {
     let ready = earliest;
@@ -87,12 +91,12 @@ export function forecastOf(ledger: Ledger, at: Instant): Forecast | null {
 }
 
 function plannedForecast(ledger: Ledger): Forecast | null {
-  const { timeline, margin } = basePlanOf(ledger);
+  const { timeline, margin, network, whereabouts } = basePlanOf(ledger);
   if (!timeline) return null;
   const steps = timeline.steps.map((step): ForecastStep | null =>
     step ? { start: step.start, finish: step.finish, stage: "to-come" } : null,
   );
-  return { steps, finish: timeline.finish, margin };
+  return { steps, finish: timeline.finish, margin, scenario: { network, whereabouts } };
 }
 
 /** A step that is complete or in work; `null` when it is still to come. */

@@ -1,6 +1,7 @@
 export { basePlanOf } from "./base-plan.ts";
 export type { Forecast, ForecastStep } from "./forecast.ts";
 export { forecastOf, forecastOfStep } from "./forecast.ts";
+export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { Blocker } from "./gate.ts";
 export type {
   Deviation,

@@ -1,6 +1,7 @@
 import type { Location } from "../procedure/index.ts";
 import type { Instant } from "../units/index.ts";
 import { inSeconds } from "../units/index.ts";
+import { forecastRisk } from "./forecast-risk.ts";
 import type { Folded } from "./walk-fold.ts";
 import type { WaitingOn } from "./walk-state.ts";
 import { walkStateAt } from "./walk-state.ts";
@@ -62,7 +63,7 @@ export function stateDocument(folded: Folded, at: Instant): StateDocument | null
     forecast: state.forecast && {
       finish: inSeconds(state.forecast.finish),
       margin: state.forecast.margin === null ? null : inSeconds(state.forecast.margin),
-      withinLimit: null,
+      withinLimit: forecastRisk(state)?.withinLimit ?? null,
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),
     ignored: folded.ignored,

@@ -1,0 +1,137 @@
+import type { Network } from "../order/index.ts";
+import type { StepTime } from "../procedure/index.ts";
+import type { Duration } from "../units/index.ts";
+import { pertQuantiles, probabilityBelow, QUANTILE_CELLS } from "./pert-quantiles.ts";
+import type { Span, WindowSpans } from "./windows.ts";
+
+/** How far a step has come when risk is asked for in the middle of a walk; PET. */
+export type StepStanding =
+  | { readonly stage: "complete"; readonly start: Duration; readonly finish: Duration }
+  | { readonly stage: "in-work"; readonly start: Duration };
+
+/** What risk is asked about. */
+export interface RiskQuestion {
+  readonly network: Network;
+  /** By reading order index. */
+  readonly times: readonly StepTime[];
+  readonly windows: WindowSpans;
+  readonly limit: Duration | null;
+  /** Nothing that has not begun starts before this PET; zero for a plan. */
+  readonly now?: Duration;
+  /** By reading order index; `null` for what has not begun. None for a plan. */
+  readonly standing?: readonly (StepStanding | null)[];
+}
+
+/**
+ * A network ready for sampling: plain arrays and typed arrays only, so that it can be handed to a worker. Positions are
+ * those of `order`; times are in ms.
+ */
+export interface RiskModel {
+  /** Reading order index by position. */
+  readonly order: Int32Array;
+  /** Links to position p are those from `firstLink[p]` to before `firstLink[p + 1]`, in reading order of their start. */
+  readonly firstLink: Int32Array;
+  readonly linkFrom: Int32Array;
+  readonly linkLag: Float64Array;
+  /** Shortest duration, and by how much the longest is longer. */
+  readonly low: Float64Array;
+  readonly width: Float64Array;
+  /** First parameter of the beta distribution; the second is 6 − alpha. */
+  readonly alpha: Float64Array;
+  /** Where a position's table of quantiles begins in `tables`; -1 when its duration is fixed. */
+  readonly table: Int32Array;
+  readonly tables: Float64Array;
+  /** Draws are uniform on [floor, 1): above zero for a step in work that has lasted some time already ([FOR2]). */
+  readonly floor: Float64Array;
+  /** No start before: now, or the start of a step in work, whose links are left out. */
+  readonly earliest: Float64Array;
+  /** No finish before: now for a step in work. */
+  readonly leastFinish: Float64Array;
+  /** Finish of what is complete; NaN for all else. */
+  readonly ended: Float64Array;
+  /** For each position the spans of each window it must lie in; `null` for none. */
+  readonly within: readonly (readonly (readonly Span[])[] | null)[];
+  readonly limit: number | null;
+  /** Reading order index of the last step of the procedure, for the size of answers. */
+  readonly steps: number;
+}
+
+/** Makes a network ready for sampling. It must have no deadlock. */
+export function riskModelOf({ network, times, windows, limit, now, standing }: RiskQuestion): RiskModel {
+  const { order, before, outline } = network;
+  const count = order.length;
+  const positionOf = new Int32Array(outline.steps.length).fill(-1);
+  for (const [position, index] of order.entries()) positionOf[index] = position;
+  const links = order.map((index) => before[index] ?? []);
+  const total = links.reduce((sum, { length }) => sum + length, 0);
+  const model = {
+    order: Int32Array.from(order),
+    firstLink: new Int32Array(count + 1),
+    linkFrom: new Int32Array(total),
+    linkLag: new Float64Array(total),
+    low: new Float64Array(count),
+    width: new Float64Array(count),
+    table: new Int32Array(count).fill(-1),
+    floor: new Float64Array(count),
+    earliest: new Float64Array(count).fill(now ?? 0),
+    leastFinish: new Float64Array(count),
+    ended: new Float64Array(count).fill(Number.NaN),
+    alpha: new Float64Array(count).fill(1),
+    limit,
+    steps: outline.steps.length,
+  };
+  const tables: Float64Array[] = [];
+  const tableOf = new Map<number, number>();
+  let link = 0;
+  for (const [position, index] of order.entries()) {
+    const step = standing?.[index];
+    model.firstLink[position] = link;
+    if (!step)
+      for (const { from, lag } of links[position] ?? []) {
+        model.linkFrom[link] = positionOf[from] ?? -1;
+        model.linkLag[link] = lag;
+        link += 1;
+      }
+    const { low, likely, high } = times[index] ?? { low: 0, likely: 0, high: 0 };
+    model.low[position] = low;
+    model.width[position] = high - low;
+    if (high > low) {
+      const alpha = 1 + (4 * (likely - low)) / (high - low);
+      model.alpha[position] = alpha;
+      const known = tableOf.get(alpha) ?? tables.length;
+      if (!tableOf.has(alpha)) {
+        tableOf.set(alpha, known);
+        tables.push(pertQuantiles(alpha));
+      }
+      model.table[position] = known * (QUANTILE_CELLS + 1);
+    }
+    if (!step) continue;
+    if (step.stage === "complete") {
+      model.ended[position] = step.finish;
+      continue;
+    }
+    model.earliest[position] = step.start;
+    model.leastFinish[position] = now ?? step.start;
+    if (high > low) {
+      const passed = ((now ?? step.start) - step.start - low) / (high - low);
+      const quantiles = tables[(model.table[position] ?? 0) / (QUANTILE_CELLS + 1)];
+      if (quantiles && passed > 0)
+        model.floor[position] = passed >= 1 ? 1 : probabilityBelow(quantiles, passed);
+    }
+  }
+  model.firstLink[count] = link;
+  const joined = new Float64Array(tables.length * (QUANTILE_CELLS + 1));
+  for (const [number, table] of tables.entries()) joined.set(table, number * (QUANTILE_CELLS + 1));
+  return {
+    ...model,
+    tables: joined,
+    within: order.map((index) => {
+      if (standing?.[index]) return null;
+      const spans = (outline.steps[index]?.step.within ?? []).flatMap((id) => {
+        const known = windows.get(id);
+        return known ? [known] : [];
+      });
+      return spans.length > 0 ? spans : null;
+    }),
+  };
+}

@@ -1,0 +1,237 @@
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import { QUANTILE_CELLS } from "./pert-quantiles.ts";
+import type { RiskModel } from "./risk-model.ts";
+import type { Span } from "./windows.ts";
+
+/** What sampling a plan came to ([PLN5]); times in ms of PET. */
+export interface Risk {
+  readonly samples: number;
+  readonly seed: number;
+  /** Over the samples that finish; `null` when none does. */
+  readonly mean: number | null;
+  /** Standard deviation, n − 1 in the denominator; `null` with fewer than two samples that finish. */
+  readonly sd: number | null;
+  readonly p10: number | null;
+  readonly p50: number | null;
+  readonly p90: number | null;
+  /** Share of samples that finish within the elapsed limit; `null` without a limit. */
+  readonly withinLimit: number | null;
+  /** Share of samples in which some step finds no fitting span any more. */
+  readonly unfit: number;
+  /** By reading order index: share of samples in which the step lies on the critical path as traced in [PLN2]. */
+  readonly criticality: Float64Array;
+  /** By reading order index: rank correlation (Spearman 1904) of the step's duration with the finish; zero for fixed durations. */
+  readonly influence: Float64Array;
+}
+
+/** Rank correlations are taken over the first so many samples. */
+const RANKED = 1000;
+
+/** Draws of a generator with a small seed begin alike; so many are thrown away. */
+const WARM_UP = 64;
+
+const UNIFORM = 2 ** -32;
+
+/** Samples a model; the same seed gives the same figures again. */
+export function sampleRisk(model: RiskModel, samples: number, seed: number): Risk {
+  const { order, firstLink, linkFrom, linkLag, within, earliest, leastFinish, ended } = model;
+  const count = order.length;
+  const generator = xoroshiro128plus(seed);
+  for (let draw = 0; draw < WARM_UP; draw += 1) generator.next();
+
+  const finish = Float64Array.from(ended);
+  const open = Int32Array.from(order.keys()).filter((at) => Number.isNaN(ended[at]));
+  const lengths = Float64Array.from(model.low);
+  const binding = new Int32Array(count).fill(-1);
+  const finishes = new Float64Array(samples);
+  const onPath = new Uint32Array(count);
+  const ranked = Math.min(samples, RANKED);
+  const drawn = new Float64Array(count * ranked);
+  const [begin, beginLast] = lastOf(finish, order);
+  let complete = 0;
+
+  for (let sample = 0; sample < samples; sample += 1) {
+    drawLengths(model, open, generator, lengths);
+    if (sample < ranked) for (const at of open) drawn[at * ranked + sample] = lengths[at] as number;
+    let end = begin;
+    let last = beginLast;
+    let isUnfit = false;
+    for (let place = 0; place < open.length; place += 1) {
+      const at = open[place] as number;
+      let start = earliest[at] as number;
+      // Without a predecessor that lets it go last the critical path begins here.
+      let bound = -1;
+      const to = firstLink[at + 1] as number;
+      for (let link = firstLink[at] as number; link < to; link += 1) {
+        const before = linkFrom[link] as number;
+        const lets = (finish[before] as number) + (linkLag[link] as number);
+        if (lets > start) {
+          start = lets;
+          bound = before;
+        }
+      }
+      const windows = within[at];
+      if (windows) {
+        const fit = firstFit(start, lengths[at] as number, windows);
+        if (fit === Number.POSITIVE_INFINITY) {
+          isUnfit = true;
+          break;
+        }
+        if (fit > start) {
+          start = fit;
+          bound = -1;
+        }
+      }
+      const done = Math.max(leastFinish[at] as number, start + (lengths[at] as number));
+      binding[at] = bound;
+      finish[at] = done;
+      if (done > end || last === -1 || (done === end && (order[at] as number) < (order[last] as number))) {
+        end = done;
+        last = at;
+      }
+    }
+    if (isUnfit) continue;
+    finishes[complete] = end;
+    complete += 1;
+    for (let at = last; at >= 0; at = binding[at] as number) onPath[at] = (onPath[at] as number) + 1;
+  }
+  return summary(model, { samples, seed, finishes: finishes.subarray(0, complete), onPath, drawn, ranked });
+}
+
+/** The latest of the finishes that are known, and whose it is, ties by reading order; 0 and -1 when none is known. */
+function lastOf(finish: Float64Array, order: Int32Array): [number, number] {
+  let [end, last] = [0, -1];
+  for (const [at, done] of finish.entries()) {
+    const isLater = done > end || (done === end && (last === -1 || (order[at] ?? 0) < (order[last] ?? 0)));
+    if (isLater) [end, last] = [done, at];
+  }
+  return [end, last];
+}
+
+/** Draws a duration for every open position whose duration is not fixed. */
+function drawLengths(
+  model: RiskModel,
+  open: Int32Array,
+  generator: { next(): number },
+  lengths: Float64Array,
+): void {
+  const { low, width, table, tables, floor, alpha } = model;
+  const cells = QUANTILE_CELLS;
+  for (let place = 0; place < open.length; place += 1) {
+    const at = open[place] as number;
+    const first = table[at] as number;
+    if (first < 0) continue;
+    const least = floor[at] as number;
+    const share = least + (1 - least) * ((generator.next() >>> 0) * UNIFORM);
+    const cell = share * cells;
+    const whole = Math.min(cell | 0, cells - 1);
+    const from = tables[first + whole] as number;
+    const to = tables[first + whole + 1] as number;
+    let quantile = from + (cell - whole) * (to - from);
+    // At the ends the quantile is a power of the probability, which a straight line would pull outwards.
+    if (whole === 0) quantile = to * cell ** (1 / (alpha[at] as number));
+    else if (whole === cells - 1) {
+      quantile = 1 - (1 - from) * (cells - cell) ** (1 / (6 - (alpha[at] as number)));
+    }
+    lengths[at] = (low[at] as number) + (width[at] as number) * quantile;
+  }
+}
+
+/** The earliest start at or after `ready` that lies in one span of every window; infinity when there is none. */
+function firstFit(ready: number, length: number, windows: readonly (readonly Span[])[]): number {
+  let start = ready;
+  for (let moved = true; moved; ) {
+    moved = false;
+    for (const spans of windows) {
+      let best = Number.POSITIVE_INFINITY;
+      for (const { from, to } of spans) {
+        const at = from > start ? from : start;
+        if (at + length <= to && at < best) best = at;
+      }
+      if (best === Number.POSITIVE_INFINITY) return best;
+      if (best > start) {
+        start = best;
+        moved = true;
+      }
+    }
+  }
+  return start;
+}
+
+interface Tally {
+  readonly samples: number;
+  readonly seed: number;
+  /** Of the samples that finish. */
+  readonly finishes: Float64Array;
+  readonly onPath: Uint32Array;
+  readonly drawn: Float64Array;
+  readonly ranked: number;
+}
+
+function summary(model: RiskModel, { samples, seed, finishes, onPath, drawn, ranked }: Tally): Risk {
+  const complete = finishes.length;
+  const mean = complete > 0 ? finishes.reduce((sum, value) => sum + value, 0) / complete : null;
+  const squares = mean === null ? 0 : finishes.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  const sorted = finishes.slice().sort();
+  const { limit } = model;
+  const criticality = new Float64Array(model.steps);
+  const influence = new Float64Array(model.steps);
+  // Samples without a finish are left out of the finishes, so that ranks only go together when there are none.
+  const ranks = complete === samples && ranked > 1 ? ranksOf(finishes.subarray(0, ranked)) : null;
+  for (const [at, index] of model.order.entries()) {
+    criticality[index] = complete > 0 ? (onPath[at] ?? 0) / complete : 0;
+    if (ranks && (model.table[at] ?? -1) >= 0 && Number.isNaN(model.ended[at])) {
+      influence[index] = correlation(ranksOf(drawn.subarray(at * ranked, (at + 1) * ranked)), ranks);
+    }
+  }
+  return {
+    samples,
+    seed,
+    mean,
+    sd: complete > 1 ? Math.sqrt(squares / (complete - 1)) : null,
+    p10: quantile(sorted, 0.1),
+    p50: quantile(sorted, 0.5),
+    p90: quantile(sorted, 0.9),
+    withinLimit:
+      limit === null ? null : finishes.reduce((sum, value) => sum + (value <= limit ? 1 : 0), 0) / samples,
+    unfit: (samples - complete) / samples,
+    criticality,
+    influence,
+  };
+}
+
+/** A quantile of sorted values, linear between neighbours (Hyndman & Fan 1996, type 7). */
+function quantile(sorted: Float64Array, share: number): number | null {
+  const place = (sorted.length - 1) * share;
+  const below = sorted[Math.floor(place)];
+  const above = sorted[Math.ceil(place)];
+  if (below === undefined || above === undefined) return null;
+  return below + (above - below) * (place - Math.floor(place));
+}
+
+/** The rank of each value, from 0; equal values, which drawn durations hardly are, share the lowest. */
+function ranksOf(values: Float64Array): Float64Array {
+  const sorted = values.slice().sort();
+  return values.map((value) => {
+    let [low, high] = [0, sorted.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((sorted[middle] as number) < value) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  });
+}
+
+/** Pearson's correlation of two rankings without ties to speak of. */
+function correlation(a: Float64Array, b: Float64Array): number {
+  const mean = (a.length - 1) / 2;
+  let [both, squaresA, squaresB] = [0, 0, 0];
+  for (let index = 0; index < a.length; index += 1) {
+    const [x, y] = [(a[index] ?? 0) - mean, (b[index] ?? 0) - mean];
+    both += x * y;
+    squaresA += x * x;
+    squaresB += y * y;
+  }
+  return squaresA > 0 && squaresB > 0 ? both / Math.sqrt(squaresA * squaresB) : 0;
+}

@@ -1,10 +1,10 @@
 import type { Finding } from "../core/procedure/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
+import { UnusableFileError } from "../io/files/index.ts";
 import { counted, plainText } from "./plain-text.ts";
 import { checkedFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
-import { UnusableInputError } from "./unusable-input-error.ts";
 
 interface CheckedFile {
   readonly file: string;
@@ -25,7 +25,7 @@ export async function checkCommand(
       checked.push({ file, findings });
       if (status === EXIT.fine && hasErrors(findings)) status = EXIT.findings;
     } catch (error) {
-      if (!(error instanceof UnusableInputError)) throw error;
+      if (!(error instanceof UnusableFileError)) throw error;
       terminal.err(`${error.message}\n`);
       status = EXIT.unusable;
     }

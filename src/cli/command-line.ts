@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { procedureJsonSchema } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
+import { UnusableFileError } from "../io/files/index.ts";
 import { decideValue, instantValue, paceValue, seedValue } from "./argument-values.ts";
 import { checkCommand } from "./check-command.ts";
 import { planCommand } from "./plan-command.ts";
@@ -37,7 +38,7 @@ export async function runCommandLine(
     return status;
   } catch (error) {
     if (error instanceof CommanderError) return ofCommander(error, terminal);
-    if (error instanceof UnusableInputError) {
+    if (error instanceof UnusableInputError || error instanceof UnusableFileError) {
       terminal.err(`${error.message}\n`);
       return error instanceof UnusableProcedureError ? error.status : EXIT.unusable;
     }

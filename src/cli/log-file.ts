@@ -1,38 +1,32 @@
-import { appendFileSync, existsSync, writeFileSync } from "node:fs";
 import { readLines } from "../core/log/index.ts";
-import { readTextFile, whyNot } from "./text-file.ts";
+import { appendText, readText, UnusableFileError, writeText } from "../io/files/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 /**
  * Makes a file ready for the log of a rehearsal and returns what appends to it. Another rehearsal's log is replaced;
  * anything else that stands there, above all the log of a live walk, is left alone with an {@link UnusableInputError}.
  */
-export async function openLogFile(file: string): Promise<(text: string) => void> {
-  if (existsSync(file) && !(await isReplaceable(file))) {
+export async function openLogFile(file: string): Promise<(text: string) => Promise<void>> {
+  if (!(await isReplaceable(file))) {
     throw new UnusableInputError(
-      `${file} is there already and is not the log of a rehearsal; it was left alone.`,
+      `"${file}" is there already and is not the log of a rehearsal; it was left alone.`,
     );
   }
-  try {
-    writeFileSync(file, "");
-  } catch (error) {
-    throw new UnusableInputError(`${file} cannot be written: ${whyNot(error)}.`);
-  }
-  return (text) => {
-    try {
-      appendFileSync(file, text);
-    } catch (error) {
-      throw new UnusableInputError(`${file} cannot be written: ${whyNot(error)}.`);
-    }
-  };
+  await writeText(file, "");
+  return (text) => appendText(file, text);
 }
 
 async function isReplaceable(file: string): Promise<boolean> {
-  const text = await readTextFile(file);
-  if (text.trim() === "") return true;
-  const { entries, problems } = readLines(text);
-  return (
-    problems.length === 0 &&
-    entries.some(({ read }) => read.fact?.name === "walk.opened" && read.fact.mode === "rehearsal")
-  );
+  try {
+    const text = await readText(file);
+    const { entries, problems } = readLines(text);
+    const isRehearsal = entries.some(
+      ({ read }) => read.fact?.name === "walk.opened" && read.fact.mode === "rehearsal",
+    );
+    return text.trim() === "" || (problems.length === 0 && isRehearsal);
+  } catch (error) {
+    if (error instanceof UnusableFileError && error.trouble === "not-found") return true;
+    if (error instanceof UnusableFileError && error.trouble === "not-text") return false;
+    throw error;
+  }
 }

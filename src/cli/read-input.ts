@@ -6,25 +6,25 @@ import type { Finding, Outline, ReadProcedure } from "../core/procedure/index.ts
 import { outlineOf, readProcedure } from "../core/procedure/index.ts";
 import type { Folded, Ledger } from "../core/walk/index.ts";
 import { foldLog } from "../core/walk/index.ts";
+import { readText } from "../io/files/index.ts";
 import { counted, plainText } from "./plain-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
-import { readTextFile } from "./text-file.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** Codes of findings after which a file is of no use at all, rather than a procedure with errors in it. */
 const NO_PROCEDURE = /^file\/(not-json|other-format|newer-version|too-large)$/;
 
-/** Checks the procedure in a file; throws {@link UnusableInputError} when there is no text to check. */
+/** Checks the procedure in a file; rejects with {@link UnusableFileError} when there is no text to check. */
 export async function checkedFile(file: string): Promise<Checked> {
-  return checkProcedureText(await readTextFile(file));
+  return checkProcedureText(await readText(file));
 }
 
 /** The procedure in a file laid out, or the error findings why it cannot be. */
 export async function procedureFile(
   file: string,
 ): Promise<{ readonly outline: Outline; readonly read: ReadProcedure }> {
-  const read = readProcedure(await readTextFile(file));
+  const read = readProcedure(await readText(file));
   if (read.procedure) return { outline: outlineOf(read.procedure), read };
   const errors = read.findings.filter(({ level }) => level === "error");
   const [first] = errors;
@@ -64,7 +64,7 @@ export async function foldedFile(
   file: string,
   choose: (entry: Entry) => boolean = () => true,
 ): Promise<FoldedFile> {
-  const { entries, problems } = readLines(await readTextFile(file));
+  const { entries, problems } = readLines(await readText(file));
   if (entries.length === 0) {
     const [first] = problems;
     throw new UnusableInputError(

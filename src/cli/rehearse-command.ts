@@ -27,12 +27,12 @@ export async function rehearseCommand(
 ): Promise<ExitStatus> {
   const { read } = await procedureFile(file);
   if (!read.file) return EXIT.unusable;
-  const write = out === undefined ? (text: string) => terminal.out(text) : await openLogFile(out);
+  const write = out === undefined ? async (text: string) => terminal.out(text) : await openLogFile(out);
   let last: PlayedEntries | null = null;
   let count = 0;
   for (const played of playedWalk(read.file, seed, start)) {
     if (pace !== undefined && last) await pause(between(last.at, played.at) / pace);
-    write(writeLines(played.entries));
+    await write(writeLines(played.entries));
     last = played;
     count += played.entries.length;
   }

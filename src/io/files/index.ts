@@ -1,3 +1,3 @@
-export { readText, writeText } from "./text-files.ts";
+export { appendText, readText, writeText } from "./text-files.ts";
 export type { FileTrouble } from "./unusable-file-error.ts";
 export { UnusableFileError } from "./unusable-file-error.ts";

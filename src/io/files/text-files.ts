@@ -1,5 +1,5 @@
 import { createReadStream } from "node:fs";
-import { writeFile } from "node:fs/promises";
+import { appendFile, writeFile } from "node:fs/promises";
 import { fileErrorOf, UnusableFileError } from "./unusable-file-error.ts";
 import { utf8Text } from "./utf8-text.ts";
 
@@ -49,6 +49,15 @@ export async function readText(path: string, parts: ReadTextParts = {}): Promise
 export async function writeText(path: string, text: string): Promise<void> {
   try {
     await writeFile(path, text, "utf8");
+  } catch (error) {
+    throw fileErrorOf(path, "written", error);
+  }
+}
+
+/** Writes a text behind what is in a file, which is made if it is not there. Rejects with {@link UnusableFileError}. */
+export async function appendText(path: string, text: string): Promise<void> {
+  try {
+    await appendFile(path, text, "utf8");
   } catch (error) {
     throw fileErrorOf(path, "written", error);
   }

@@ -19,6 +19,8 @@ interface FollowBarProps {
   readonly change: NextChange | null;
   readonly kept: KeptWords;
   readonly mode: "live" | "rehearsal";
+  /** Probability of finishing within the limit; `null` when not known. */
+  readonly odds: number | null;
 }
 
 const PHASES = { prepared: "Prepared", running: "Running", held: "Held", closed: "Closed" } as const;
@@ -31,7 +33,7 @@ function worstBehind({ lanes }: WalkState): Duration | null {
 }
 
 /** The bar that never scrolls away: the clock, the phase, the margin, what changes next, how the log is kept. */
-export function FollowBar({ state, now, change, kept, mode }: FollowBarProps) {
+export function FollowBar({ state, now, change, kept, mode, odds }: FollowBarProps) {
   const { forecast, phase, pet } = state;
   const limit = state.ledger.opened.outline.procedure.limits.elapsed;
   const behind = worstBehind(state);
@@ -56,6 +58,7 @@ export function FollowBar({ state, now, change, kept, mode }: FollowBarProps) {
           tone={forecast.margin !== null && forecast.margin < 0 ? "late" : undefined}
         >
           {forecast.margin === null ? "no limit set" : marginWords(forecast.margin)}
+          {odds !== null && ` · ${Math.round(odds * 100)} %`}
         </Cell>
       ) : (
         <Cell title="Finish">cannot be forecast</Cell>

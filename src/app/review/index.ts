@@ -1,0 +1,1 @@
+export { type ExportKind, ReviewView, type ReviewViewProps } from "./review-view.tsx";

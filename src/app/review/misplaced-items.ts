@@ -1,0 +1,39 @@
+import type { Item, Location, Outline } from "../../core/procedure/index.ts";
+import type { Review } from "../../core/review/index.ts";
+import type { ItemId } from "../../core/units/index.ts";
+
+/** An item that is not where it must be when the walk is over. */
+export interface MisplacedItem {
+  readonly item: Item;
+  readonly is: Location | undefined;
+  /** `null` for an item without an `end`, which must be at a refuge or with somebody who is. */
+  readonly mustBe: Location | null;
+}
+
+/**
+ * The items that are not at their end. One without an end counts when it lies, by itself or in a bag, at a place that is
+ * no refuge; with whom it is does not tell where that crew member is, so being with somebody is let pass.
+ */
+export function misplacedItems({ outline, items }: Review): MisplacedItem[] {
+  return outline.procedure.items.flatMap((item): readonly MisplacedItem[] => {
+    const is = items.get(item.id);
+    if (item.end) return is && isSame(is, item.end) ? [] : [{ item, is, mustBe: item.end }];
+    return is && liesOutside(outline, items, is) ? [{ item, is, mustBe: null }] : [];
+  });
+}
+
+function isSame(a: Location, b: Location): boolean {
+  if ("crew" in a) return "crew" in b && a.crew === b.crew;
+  if ("place" in a) return "place" in b && a.place === b.place;
+  return "item" in b && a.item === b.item;
+}
+
+function liesOutside(outline: Outline, items: ReadonlyMap<ItemId, Location>, location: Location): boolean {
+  const seen = new Set<ItemId>();
+  let at: Location | undefined = location;
+  while (at && "item" in at && !seen.has(at.item)) {
+    seen.add(at.item);
+    at = items.get(at.item);
+  }
+  return at !== undefined && "place" in at && outline.place(at.place)?.refuge !== true;
+}

@@ -1,0 +1,80 @@
+import type { Review } from "../../core/review/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import { formatInstant } from "../../core/units/index.ts";
+import "../parts/index.ts";
+import { DriftChart } from "./drift-chart.tsx";
+import { Ending } from "./ending.tsx";
+import { LaneShares } from "./lane-shares.tsx";
+import { ReviewTables } from "./review-tables.tsx";
+import { TaskPairs } from "./task-pairs.tsx";
+import "./review.css";
+
+/** What can be taken out: the log, or the review in one of its forms. */
+export type ExportKind = "log" | "csv" | "json" | "xes" | "print";
+
+export interface ReviewViewProps {
+  readonly review: Review;
+  readonly onExport: (kind: ExportKind) => void;
+}
+
+const EXPORTS: readonly { readonly kind: ExportKind; readonly label: string }[] = [
+  { kind: "log", label: "Log (JSON Lines)" },
+  { kind: "csv", label: "Table (CSV)" },
+  { kind: "json", label: "Review (JSON)" },
+  { kind: "xes", label: "Event log (XES)" },
+  { kind: "print", label: "Print" },
+];
+
+/** A walk looked back on: pictures first, the tables behind them after. */
+export function ReviewView({ review, onExport }: ReviewViewProps) {
+  const { opened, outline, petZero } = review;
+  const { title, revision } = outline.procedure;
+  const end = endOf(review);
+  const hasBegun = petZero !== null && review.steps.some(({ actual }) => actual !== null);
+  const names = outline.crew.flatMap(({ id, call }) => {
+    const name = opened.names.get(id);
+    return name ? [`${call} ${name}`] : [];
+  });
+  return (
+    <article className="review">
+      <header className="review-head">
+        <h1>{title}</h1>
+        <p className="hint">
+          {[
+            opened.mode === "rehearsal" ? "Rehearsal as flown" : "As flown",
+            ...(revision ? [`revision ${revision}`] : []),
+            petZero === null
+              ? "clock not started"
+              : `PET 0 at ${formatInstant(petZero).slice(0, 19).replace("T", " ")} UTC`,
+            ...names,
+          ].join(" · ")}
+        </p>
+        <fieldset className="review-exports">
+          <legend className="heard-only">Export</legend>
+          {EXPORTS.map(({ kind, label }) => (
+            <button key={kind} type="button" className="plain-button" onClick={() => onExport(kind)}>
+              {label}
+            </button>
+          ))}
+        </fieldset>
+      </header>
+      <Ending review={review} end={end} />
+      {hasBegun && (
+        <>
+          <TaskPairs review={review} end={end} />
+          <LaneShares review={review} />
+          <DriftChart review={review} end={end} />
+        </>
+      )}
+      <ReviewTables review={review} />
+    </article>
+  );
+}
+
+const QUARTER = 15 * 60_000;
+
+/** The right edge of every picture: past plan, limit and what was flown. */
+function endOf({ plannedFinish, actualFinish, limit, end }: Review): Duration {
+  const last = Math.max(plannedFinish ?? 0, actualFinish ?? 0, limit ?? 0, end?.at ?? 0, QUARTER);
+  return (Math.ceil((last * 1.02) / QUARTER) * QUARTER) as Duration;
+}

@@ -1,0 +1,63 @@
+import type { Outline } from "../../core/procedure/index.ts";
+import type { ActualWaitOn, LaneWait, Review } from "../../core/review/index.ts";
+import type { CrewId, Duration, Instant, StepId } from "../../core/units/index.ts";
+import { between, clockText, lengthText } from "../../core/units/index.ts";
+import { callsOf } from "../parts/index.ts";
+
+const AS_GOOD_AS_NONE = 30_000;
+
+/** True for a difference within half a minute, or none known. */
+export function isOnPlan(difference: Duration | null): boolean {
+  return difference === null || Math.abs(difference) < AS_GOOD_AS_NONE;
+}
+
+/** A difference in time of day: `6 min later`, `on plan`; within half a minute it is none. */
+export function laterWords(difference: Duration | null): string {
+  if (difference === null) return "–";
+  if (Math.abs(difference) < AS_GOOD_AS_NONE) return "on plan";
+  return `${lengthText(difference)} ${difference > 0 ? "later" : "earlier"}`;
+}
+
+/** A difference in length: `3 min longer`, `as long as planned`. */
+export function longerWords(difference: Duration | null): string {
+  if (difference === null) return "";
+  if (Math.abs(difference) < AS_GOOD_AS_NONE) return "took as long as planned";
+  return `took ${lengthText(difference)} ${difference > 0 ? "longer" : "less"}`;
+}
+
+/** When something happened, in PET, or before the clock was started. */
+export function petOf({ petZero }: Review, at: Instant): string {
+  return petZero === null ? "before PET 0" : clockText(between(petZero, at));
+}
+
+/** A step as it is named in the tables: number and action; an id nobody knows stands for itself. */
+export function stepWords(outline: Outline, id: StepId | null): string {
+  if (id === null) return "–";
+  const entry = outline.step(id);
+  return entry ? `${entry.number} ${entry.step.do}` : id;
+}
+
+const windowLabel = (outline: Outline, id: string) =>
+  outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
+
+/** Nobody else is named when the step that let this one go last was one of the same crew member. */
+const forCrew = (outline: Outline, crew: readonly CrewId[]) =>
+  crew.length > 0 ? `for ${callsOf(outline, crew)}` : "after a step of their own";
+
+/** What somebody waited for before a step, in words. */
+export function waitedFor(outline: Outline, on: ActualWaitOn): string {
+  if ("crew" in on) return forCrew(outline, on.crew);
+  if ("lag" in on) return `for the time after ${outline.step(on.lag)?.number ?? on.lag}`;
+  return "window" in on ? `for ${windowLabel(outline, on.window)}` : "for the hold";
+}
+
+/** What a lane waited on over the walk, in words. */
+export function waitedOn(outline: Outline, on: LaneWait["on"]): string {
+  if (typeof on === "object") return forCrew(outline, on.crew);
+  return { lag: "for time to pass", window: "for a window", hold: "for a hold" }[on];
+}
+
+/** How many, with the noun in its number: `1 step`, `3 steps`. */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}

@@ -1,0 +1,72 @@
+import type { Review, TaskReview } from "../../core/review/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import { behindTone, spanText } from "../parts/index.ts";
+import { onTrack, PetScale, PetTrack } from "./pet-track.tsx";
+import { laterWords, longerWords } from "./review-words.ts";
+
+interface TaskPairsProps {
+  readonly review: Review;
+  readonly end: Duration;
+}
+
+/** Every task as planned and as flown, one bar under the other, with the difference in words. */
+export function TaskPairs({ review, end }: TaskPairsProps) {
+  return (
+    <section className="review-part" aria-labelledby="review-tasks">
+      <h2 id="review-tasks">Tasks, planned and as flown</h2>
+      <ol className="review-tasks">
+        {review.tasks.map((task, index) => (
+          <li key={task.task} className="review-task">
+            <p className="review-task-name">
+              <b>{index + 1}</b> {task.title}
+            </p>
+            <PetTrack end={end}>
+              {task.planned && (
+                <i className="review-planned" style={onTrack(task.planned.start, task.planned.finish, end)} />
+              )}
+              {task.actual && (
+                <i className="review-flown" style={onTrack(task.actual.start, task.actual.finish, end)} />
+              )}
+            </PetTrack>
+            <p className="review-task-words">
+              <b data-tone={behindTone(task.finishDifference)}>{outcome(task)}</b>
+              <span>{detail(task)}</span>
+            </p>
+          </li>
+        ))}
+      </ol>
+      <div className="review-task review-task-foot">
+        <PetScale end={end} />
+      </div>
+      <ul className="review-signs">
+        <li>
+          <i className="review-sign review-planned" />
+          planned
+        </li>
+        <li>
+          <i className="review-sign review-flown" />
+          as flown
+        </li>
+      </ul>
+    </section>
+  );
+}
+
+function outcome({ actual, planned, finishDifference, getAhead, skipped, of }: TaskReview): string {
+  if (!actual) {
+    if (of > 0 && skipped === of) return "skipped";
+    return getAhead ? "get-ahead, not done" : "not done";
+  }
+  if (!planned) return getAhead ? "get-ahead, done" : "not planned, done";
+  return finishDifference === null ? "done" : `finished ${laterWords(finishDifference)}`;
+}
+
+function detail({ actual, planned, timeDifference, done, of }: TaskReview): string {
+  const words = [
+    ...(planned ? [`planned ${spanText(planned.start, planned.finish)}`] : []),
+    ...(actual ? [`flown ${spanText(actual.start, actual.finish)}`] : []),
+    ...(timeDifference === null ? [] : [longerWords(timeDifference)]),
+    ...(actual && done < of ? [`${done} of ${of} steps done`] : []),
+  ];
+  return words.join(" · ");
+}

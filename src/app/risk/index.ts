@@ -1,0 +1,1 @@
+export { useRisk } from "./use-risk.ts";

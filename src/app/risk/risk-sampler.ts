@@ -1,0 +1,42 @@
+import type { Risk, RiskModel } from "../../core/plan/index.ts";
+import type { RiskRequest } from "./risk-worker.ts";
+
+const SAMPLES = 10_000;
+const SEED = 1;
+
+/**
+ * Samples models in a worker, one at a time: a newer model waits until the last answer is there, and only the newest
+ * waits, so that a model that changes often does not pile up work.
+ */
+export class RiskSampler {
+  readonly #worker = new Worker(new URL("./risk-worker.ts", import.meta.url), { type: "module" });
+  #waiting: RiskModel | null = null;
+  #isBusy = false;
+
+  constructor(onRisk: (risk: Risk) => void) {
+    this.#worker.addEventListener("message", ({ data }: MessageEvent<Risk>) => {
+      this.#isBusy = false;
+      onRisk(data);
+      this.#next();
+    });
+  }
+
+  /** Asks for the risk of a model, in place of one that still waits. */
+  ask(model: RiskModel): void {
+    this.#waiting = model;
+    this.#next();
+  }
+
+  /** Ends the worker; no answer comes any more. */
+  end(): void {
+    this.#worker.terminate();
+  }
+
+  #next(): void {
+    if (this.#isBusy || !this.#waiting) return;
+    const request: RiskRequest = { model: this.#waiting, samples: SAMPLES, seed: SEED };
+    this.#waiting = null;
+    this.#isBusy = true;
+    this.#worker.postMessage(request);
+  }
+}

@@ -1,0 +1,13 @@
+import type { RiskModel } from "../../core/plan/index.ts";
+import { sampleRisk } from "../../core/plan/index.ts";
+
+/** What the worker is asked; it answers with the risk. */
+export interface RiskRequest {
+  readonly model: RiskModel;
+  readonly samples: number;
+  readonly seed: number;
+}
+
+self.addEventListener("message", ({ data }: MessageEvent<RiskRequest>) => {
+  self.postMessage(sampleRisk(data.model, data.samples, data.seed));
+});

@@ -1,0 +1,358 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { afterAll, describe, expect, it } from "vitest";
+import { writeLines } from "../../src/core/log/index.ts";
+import { procedureJsonSchema } from "../../src/core/procedure/index.ts";
+import { LogWriter } from "../core/log-writer.ts";
+import { fileWith, step, task } from "../core/procedure-builder.ts";
+import { NOW, Scratch, tetherline } from "./run-tetherline.ts";
+
+const scratch = new Scratch();
+afterAll(() => scratch.remove());
+
+const PROCEDURES = readdirSync("procedures")
+  .filter((name) => name.endsWith(".procedure.json"))
+  .map((name) => `procedures/${name}`);
+const START = "2031-01-01T00:00:00Z";
+
+const json = (text: string) => JSON.parse(text) as Record<string, never>;
+
+const TRIAL = fileWith(
+  [
+    task("main", [
+      step("a", "ev1", 5, { decide: { id: "bolt", ask: "?", outcomes: ["free", "stuck"], expect: "free" } }),
+      step("b", "ev2", 3),
+      step("meet", ["ev1", "ev2"], 2),
+      step("long", "ev1", 20, { when: { bolt: "stuck" } }),
+    ]),
+    task("spare", [step("extra", "iv", 4)], { priority: "get-ahead" }),
+  ],
+  { limits: { elapsed: "PT30M" } },
+);
+const trial = scratch.write("trial.procedure.json", JSON.stringify(TRIAL));
+const trialLog = LogWriter.started(TRIAL).done(["a", 6], ["b", 3], ["meet", 9]);
+const log = scratch.write("trial.walk.jsonl", writeLines(trialLog.entries));
+
+describe("check", () => {
+  it("[CHK1] has one JSON document with the findings of every file, and ends 1 when one is an error", async () => {
+    const spoiled = scratch.write(
+      "spoiled.procedure.json",
+      JSON.stringify({ ...TRIAL, tasks: [task("t", [step("a", "ev9", 1)])] }, null, 2),
+    );
+    const { status, out, err } = await tetherline("check", trial, spoiled, "--json");
+    expect([status, err]).toEqual([1, ""]);
+    expect(json(out)).toEqual({
+      files: [
+        { file: trial, findings: [] },
+        {
+          file: spoiled,
+          findings: [
+            {
+              level: "error",
+              code: "file/no-such-reference",
+              message: 'There is no crew member "ev9". Did you mean "ev1"?',
+              pointer: "/tasks/0/steps/0/by/0",
+              steps: ["a"],
+              things: ["ev9"],
+              line: expect.any(Number),
+              column: expect.any(Number),
+            },
+          ],
+        },
+      ],
+    });
+  });
+
+  it("says the same in words, with place and count", async () => {
+    const { status, out } = await tetherline("check", scratch.path("spoiled.procedure.json"));
+    expect(status).toBe(1);
+    expect(out).toMatch(/ERROR\s+\d+:\d+\s+file\/no-such-reference\n\s+There is no crew member/);
+    expect(out).toContain("1 error\n");
+    expect((await tetherline("check", trial)).out).toContain("no findings");
+  });
+
+  it("checks the files it can read although one cannot be read, and ends 2", async () => {
+    const { status, out, err } = await tetherline("check", scratch.path("none"), trial, "--json");
+    expect(status).toBe(2);
+    expect(json(out)).toMatchObject({ files: [{ file: trial }] });
+    expect(err).toMatch(/there is no such file\.\n$/);
+  });
+});
+
+describe("plan", () => {
+  it("[PLN1] [PLN2] [PLN3] has the document of the specification, in seconds", async () => {
+    const { status, out, err } = await tetherline("plan", trial, "--json");
+    expect([status, err]).toEqual([0, ""]);
+    expect(json(out)).toEqual({
+      procedure: "trial",
+      start: null,
+      finish: 420,
+      steps: [
+        {
+          id: "a",
+          by: ["ev1"],
+          start: 0,
+          finish: 300,
+          latestStart: 0,
+          latestFinish: 300,
+          slack: 0,
+          freeSlack: 0,
+          critical: true,
+          waits: [],
+        },
+        {
+          id: "b",
+          by: ["ev2"],
+          start: 0,
+          finish: 180,
+          latestStart: 120,
+          latestFinish: 300,
+          slack: 120,
+          freeSlack: 120,
+          critical: false,
+          waits: [],
+        },
+        {
+          id: "meet",
+          by: ["ev1", "ev2"],
+          start: 300,
+          finish: 420,
+          latestStart: 300,
+          latestFinish: 420,
+          slack: 0,
+          freeSlack: 0,
+          critical: true,
+          waits: [{ crew: "ev2", seconds: 120, on: { crew: ["ev1"] } }],
+        },
+      ],
+      criticalPath: ["a", "meet"],
+    });
+  });
+
+  it("[PRO5] [PRO9] takes outcomes, get-aheads and a start", async () => {
+    const { out } = await tetherline(
+      "plan",
+      trial,
+      "--json",
+      "--decide",
+      "bolt=stuck",
+      "--get-aheads",
+      "--start",
+      "2031-04-02T11:00:00+02:00",
+    );
+    const document = json(out) as unknown as { start: string; finish: number; steps: { id: string }[] };
+    expect(document.start).toBe("2031-04-02T09:00:00.000Z");
+    expect(document.finish).toBe(27 * 60);
+    expect(document.steps.map(({ id }) => id)).toEqual(["a", "b", "meet", "long", "extra"]);
+  });
+
+  it("ends 1 over the limit and in a deadlock, with the finding on standard error", async () => {
+    const over = scratch.write(
+      "over.procedure.json",
+      JSON.stringify({ ...TRIAL, limits: { elapsed: "PT6M" } }),
+    );
+    const long = await tetherline("plan", over, "--json");
+    expect([long.status, json(long.out)["finish"]]).toEqual([1, 420]);
+    expect(long.err).toMatch(/error at line 1, column \d+: The plan runs 1 min over the elapsed limit\.\n$/);
+    const ring = fileWith([step("a", "ev1", 1, { after: ["b"] }), step("b", "ev1", 1)]);
+    const stuck = await tetherline(
+      "plan",
+      scratch.write("ring.procedure.json", JSON.stringify(ring)),
+      "--json",
+    );
+    expect([stuck.status, json(stuck.out)]).toEqual([
+      1,
+      { procedure: "trial", start: null, finish: null, steps: [], criticalPath: [] },
+    ]);
+    expect(stuck.err).toContain("Deadlock");
+  });
+
+  it("shows an aligned table that defers to flight rules", async () => {
+    const { out } = await tetherline("plan", trial);
+    expect(out).toContain("1.3  0:05:00  0:07:00  critical  EV1 + EV2  meet  Do meet  EV2 2 min for EV1\n");
+    expect(out).toMatch(/Advice only: the flight rules in force/);
+  });
+
+  it("keeps control characters of a file away from the terminal", async () => {
+    const hostile = fileWith([step("a", "ev1", 1, { do: "Go \u001b[2J\u0007 home\n\nnow" })], {
+      title: "T\u001b]0;x\u0007",
+    });
+    const file = scratch.write("hostile.procedure.json", JSON.stringify(hostile));
+    for (const command of [
+      ["plan", file],
+      ["check", file],
+    ]) {
+      expect((await tetherline(...command)).out.replaceAll("\n", "")).not.toMatch(/\p{Cc}/u);
+    }
+  });
+});
+
+describe("rehearse", () => {
+  it.each(PROCEDURES)("%s is played to its end, and folds with nothing ignored", async (file) => {
+    const name = `${file.replaceAll("/", "-")}.walk.jsonl`;
+    const played = await tetherline(
+      "rehearse",
+      file,
+      "--seed",
+      "11",
+      "--start",
+      START,
+      "--out",
+      scratch.path(name),
+    );
+    expect([played.status, played.out]).toEqual([0, ""]);
+    expect(played.err).toMatch(/: \d+ entries, complete at PET /);
+    const state = await tetherline("state", scratch.path(name), "--json");
+    expect([state.status, state.err]).toEqual([0, ""]);
+    const document = json(state.out) as unknown as {
+      phase: string;
+      ignored: [];
+      lanes: { status: string; done: number; of: number }[];
+    };
+    expect(document).toMatchObject({ phase: "closed", ignored: [] });
+    for (const lane of document.lanes) expect(lane).toMatchObject({ status: "finished", done: lane.of });
+  });
+
+  it("writes the same log byte for byte for the same seed and start, and another for another seed", async () => {
+    const [file = ""] = PROCEDURES;
+    const play = async (seed: string, start: string) =>
+      (await tetherline("rehearse", file, "--seed", seed, "--start", start)).out;
+    const first = await play("3", START);
+    expect(await play("3", START)).toBe(first);
+    expect(await play("4", START)).not.toBe(first);
+    expect(await play("3", "2031-01-02T00:00:00Z")).not.toBe(first);
+  });
+
+  it("starts now unless told otherwise, and writes a whole log to standard output", async () => {
+    const { out } = await tetherline("rehearse", trial);
+    const entries = out
+      .trimEnd()
+      .split("\n")
+      .map((line) => JSON.parse(line) as { type: string; time: string; data: object });
+    expect(entries[0]).toMatchObject({
+      type: "tetherline.walk.opened",
+      time: new Date(NOW).toISOString(),
+      data: { mode: "rehearsal", procedure: TRIAL },
+    });
+    expect(entries.at(-1)).toMatchObject({ type: "tetherline.walk.closed", data: { end: "complete" } });
+  });
+
+  it("[PRO9] skips a get-ahead, with a reason, when less than 15 min would be left", async () => {
+    const skipped = async (elapsed: string) => {
+      const file = scratch.write(
+        `limit-${elapsed}.procedure.json`,
+        JSON.stringify({ ...TRIAL, limits: { elapsed } }),
+      );
+      return (await tetherline("rehearse", file, "--seed", "1")).out.includes("tetherline.step.skipped");
+    };
+    expect(await skipped("PT30M")).toBe(false);
+    expect(await skipped("PT20M")).toBe(true);
+  });
+
+  it("with a pace writes entries as time passes, that many times faster", async () => {
+    const began = performance.now();
+    const { out } = await tetherline("rehearse", trial, "--start", START, "--pace", "2000");
+    // Seven minutes at 2,000 times their speed.
+    expect(performance.now() - began).toBeGreaterThan(150);
+    expect(out).toBe((await tetherline("rehearse", trial, "--start", START)).out);
+  });
+
+  it("replaces the log of a rehearsal, and leaves any other file alone", async () => {
+    const to = (name: string) => tetherline("rehearse", trial, "--start", START, "--out", scratch.path(name));
+    expect((await to("again.walk.jsonl")).status).toBe(0);
+    const first = scratch.read("again.walk.jsonl");
+    expect((await to("again.walk.jsonl")).status).toBe(0);
+    expect(scratch.read("again.walk.jsonl")).toBe(first);
+    const live = scratch.read("trial.walk.jsonl");
+    const refused = await to("trial.walk.jsonl");
+    expect([refused.status, refused.err]).toEqual([2, expect.stringMatching(/was left alone\.\n$/)]);
+    expect(scratch.read("trial.walk.jsonl")).toBe(live);
+  });
+});
+
+describe("state", () => {
+  it("takes the state at the latest entry, with everything in seconds", async () => {
+    const { status, out } = await tetherline("state", log, "--json");
+    expect(status).toBe(0);
+    expect(json(out)).toMatchObject({
+      walk: "walk-1",
+      phase: "running",
+      pet: 540,
+      ignored: [],
+      deviations: [],
+    });
+  });
+
+  it("at an instant folds only the entries up to it", async () => {
+    const { out } = await tetherline("state", log, "--at", "2031-04-02T09:05:00Z", "--json");
+    expect(json(out)).toMatchObject({
+      pet: 300,
+      lanes: [
+        { crew: "ev1", status: "working", step: "a", done: 0 },
+        { crew: "ev2", status: "waiting", step: "meet", done: 1, waitingOn: [{ crew: "ev1", step: "a" }] },
+        { crew: "iv", status: "working", step: "extra" },
+      ],
+    });
+  });
+
+  it("[LOG3] is the same document for the log shuffled and doubled", async () => {
+    const lines = scratch.read("trial.walk.jsonl").trimEnd().split("\n");
+    const doubled = scratch.write("doubled.walk.jsonl", [...lines, ...[...lines].reverse()].join("\n"));
+    expect((await tetherline("state", doubled, "--json")).out).toBe(
+      (await tetherline("state", log, "--json")).out,
+    );
+  });
+
+  it("[LOG4] ends 1 when an entry had no effect or a line could not be read, and still shows the state", async () => {
+    const ignored = scratch.write(
+      "ignored.walk.jsonl",
+      writeLines(LogWriter.started(TRIAL).done(["a", 6], ["a", 7]).entries),
+    );
+    const { status, out, err } = await tetherline("state", ignored, "--json");
+    expect(status).toBe(1);
+    expect(json(out)).toMatchObject({
+      ignored: [{ source: "/devices/iv-tablet", id: "0000000004", reason: '"a" is already done' }],
+    });
+    expect(err).toMatch(/1 entry had no effect, first .*"a" is already done\.\n$/);
+    const cut = scratch.write(
+      "cut.walk.jsonl",
+      `${scratch.read("trial.walk.jsonl")}{"specversion":"1.0","id":`,
+    );
+    const half = await tetherline("state", cut, "--json");
+    expect([half.status, half.err]).toEqual([
+      1,
+      expect.stringMatching(/1 line could not be read, first line 6: it is not JSON\.\n$/),
+    ]);
+    expect(json(half.out)).toMatchObject({ pet: 540 });
+  });
+
+  it("shows lanes and waits in words", async () => {
+    const { out } = await tetherline("state", log, "--at", "2031-04-02T09:05:00Z");
+    expect(out).toMatch(/EV2\s+waiting\s+1\/2\s+\+0:00:00\s+meet\s+Do meet\s+EV1 \(a\)/);
+  });
+});
+
+describe("review", () => {
+  it("[REV1] is printed in words, JSON, CSV and XES", async () => {
+    const words = await tetherline("review", log);
+    expect(words.out).toContain("Last step complete at PET 0:09:00, planned 0:07:00, difference +0:02:00.");
+    expect(json((await tetherline("review", log, "--json")).out)).toMatchObject({
+      finish: { planned: 420, actual: 540, difference: 120 },
+    });
+    expect((await tetherline("review", log, "--csv")).out).toMatch(/^number,step,task,/);
+    expect((await tetherline("review", log, "--xes")).out).toMatch(
+      /^<\?xml version="1.0" encoding="UTF-8"\?>\n<log /,
+    );
+  });
+
+  it("is asked for in one form at a time", async () => {
+    expect(await tetherline("review", log, "--csv", "--xes")).toMatchObject({ status: 2, out: "" });
+  });
+});
+
+describe("schema", () => {
+  it("prints the JSON Schema of the procedure file", async () => {
+    const { status, out } = await tetherline("schema");
+    expect([status, json(out)]).toEqual([0, procedureJsonSchema()]);
+    expect(out).toBe(readFileSync("procedures/procedure.schema.json", "utf8"));
+  });
+});

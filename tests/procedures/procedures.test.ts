@@ -1,0 +1,95 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { checkProcedureText } from "../../src/core/check/index.ts";
+import { planOf } from "../../src/core/plan/index.ts";
+import type { Outline } from "../../src/core/procedure/index.ts";
+import { procedureJsonSchema } from "../../src/core/procedure/index.ts";
+import { inMinutes } from "../../src/core/units/index.ts";
+
+const FILES = readdirSync("procedures").filter((name) => name.endsWith(".procedure.json"));
+const read = (name: string) => checkProcedureText(readFileSync(`procedures/${name}`, "utf8"));
+
+function outlineOf(name: string): Outline {
+  const { outline } = read(name);
+  if (!outline) throw new Error(`${name} cannot be read`);
+  return outline;
+}
+
+describe("the procedures", () => {
+  it("are four at least", () => {
+    expect(FILES.length).toBeGreaterThanOrEqual(4);
+  });
+
+  it.each(FILES)("%s has no error findings, and keeps to its limit", (name) => {
+    const { findings } = read(name);
+    expect(findings.filter(({ level }) => level === "error")).toEqual([]);
+    const { margin, timeline } = planOf(outlineOf(name));
+    expect(timeline).not.toBeNull();
+    expect(margin ?? -1).toBeGreaterThan(0);
+  });
+
+  it("come with the JSON Schema made from the Zod schema: `npm run -s tetherline -- schema > procedures/procedure.schema.json`", () => {
+    const committed: unknown = JSON.parse(readFileSync("procedures/procedure.schema.json", "utf8"));
+    expect(committed).toEqual(JSON.parse(JSON.stringify(procedureJsonSchema())));
+  });
+
+  it.each(FILES)("%s names its schema, so that editors complete it", (name) => {
+    const file = JSON.parse(readFileSync(`procedures/${name}`, "utf8")) as { $schema?: string };
+    expect(file.$schema).toBe("./procedure.schema.json");
+  });
+});
+
+describe("the orbit walk", () => {
+  const outline = outlineOf("osier-ranging-head.procedure.json");
+  const { procedure, steps } = outline;
+
+  it("is as long as a real one", () => {
+    expect(steps.length).toBeGreaterThanOrEqual(110);
+    expect(steps.filter(({ step }) => step.by.length > 1).length).toBeGreaterThanOrEqual(15);
+    expect(procedure.items.length).toBeGreaterThanOrEqual(25);
+    const hours = inMinutes(planOf(outline).timeline?.finish ?? 0) / 60;
+    expect(hours).toBeGreaterThan(5);
+    expect(hours).toBeLessThan(7);
+  });
+
+  it("has EV1, EV2, IV and ground", () => {
+    expect(procedure.crew.map(({ station }) => station)).toEqual(["outside", "outside", "inside", "ground"]);
+  });
+
+  it("has bags in bags, hand-overs, re-anchored tethers and work that needs day or night", () => {
+    const nested = procedure.items.filter(({ start }) => "item" in start).map(({ id }) => id);
+    expect(procedure.items.some(({ start }) => "item" in start && nested.includes(start.item))).toBe(true);
+    const handOvers = steps.filter(
+      ({ step }) => step.by.length > 1 && step.moves.some(({ to }) => "crew" in to),
+    );
+    expect(handOvers.length).toBeGreaterThan(0);
+    expect(steps.some(({ step }) => step.anchor !== undefined)).toBe(true);
+    const kinds = steps.flatMap(({ step }) =>
+      step.within.map((id) => procedure.windows.find((window) => window.id === id)?.kind),
+    );
+    expect(kinds.some((kind) => kind === "daylight" || kind === "darkness")).toBe(true);
+  });
+
+  it("has a decision with a branch, get-aheads, watches, alerts of every level and records with limits", () => {
+    const [made] = outline.decisions;
+    expect(made).toBeDefined();
+    const branch = steps.filter(({ step }) =>
+      Object.entries(step.when ?? {}).some(
+        ([id, outcome]) => id === made?.decision.id && outcome !== made.decision.expect,
+      ),
+    );
+    expect(branch.length).toBeGreaterThan(0);
+    expect(procedure.tasks.filter(({ priority }) => priority === "get-ahead").length).toBeGreaterThan(0);
+    expect(procedure.tasks.some(({ closeout }) => closeout)).toBe(true);
+    expect(procedure.watches.length).toBeGreaterThan(0);
+    expect(new Set(steps.flatMap(({ step }) => step.alerts.map(({ level }) => level)))).toEqual(
+      new Set(["warning", "caution", "note"]),
+    );
+    expect(
+      steps
+        .flatMap(({ step }) => step.records)
+        .some(({ min, max }) => min !== undefined && max !== undefined),
+    ).toBe(true);
+    expect(steps.some(({ step }) => step.confirm && !step.by.includes(step.confirm.by))).toBe(true);
+  });
+});

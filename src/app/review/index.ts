@@ -1,1 +1,1 @@
-export { type ExportKind, ReviewView, type ReviewViewProps } from "./review-view.tsx";
+export { WalkReview } from "./walk-review.tsx";

@@ -21,7 +21,12 @@ export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProp
     <section className="review-part" aria-labelledby={id}>
       <h2 id={id}>
         {title}
-        {rows.length > 0 && <span className="review-count"> {rows.length}</span>}
+        {rows.length > 0 && (
+          <>
+            {" "}
+            <span className="review-count">{rows.length}</span>
+          </>
+        )}
       </h2>
       {rows.length === 0 ? (
         <p className="hint">{empty}</p>

@@ -1,0 +1,45 @@
+import { useMemo } from "react";
+import { writeLines } from "../../core/log/index.ts";
+import { reviewOf } from "../../core/review/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
+import { walkFileName } from "../../io/backup/index.ts";
+import { saveText } from "../../io/browser-files/index.ts";
+import { useServices, useWalkSession } from "../session/index.ts";
+import { type ExportKind, ReviewView } from "./review-view.tsx";
+
+interface WalkReviewProps {
+  readonly walk: WalkId;
+  readonly onPrint: () => void;
+}
+
+/** The review of a walk on this device, as far as its log goes, and its exports. */
+export function WalkReview({ walk, onPrint }: WalkReviewProps) {
+  const { now } = useServices();
+  const { folded, isRead, problem } = useWalkSession(walk);
+  // A walk that is still going on is looked at as it stands when its log last grew.
+  const review = useMemo(() => {
+    const live = folded.ledger?.opened.mode === "live" ? now() : null;
+    return reviewOf(folded, live ?? folded.lastAt ?? now());
+  }, [folded, now]);
+  if (!review) {
+    return (
+      <p className="page-message" role="status">
+        {isRead ? (problem ?? "There is no such walk on this device.") : "Opening the walk…"}
+      </p>
+    );
+  }
+  const name = walkFileName(walk).replace(/\.walk\.jsonl$/, "");
+  const give = async (kind: ExportKind): Promise<void> => {
+    if (kind === "print") return onPrint();
+    if (kind === "log") {
+      await saveText(`${name}.walk.jsonl`, writeLines(folded.entries), "application/jsonl");
+      return;
+    }
+    // The writers of the other forms are only needed now.
+    const { reviewText } = await import("./review-text.ts");
+    await saveText(`${name}.review.${kind}`, reviewText(review, kind), REVIEW_TYPES[kind]);
+  };
+  return <ReviewView review={review} onExport={(kind) => void give(kind)} />;
+}
+
+const REVIEW_TYPES = { csv: "text/csv", json: "application/json", xes: "application/xml" } as const;

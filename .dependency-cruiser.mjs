@@ -50,7 +50,8 @@ const tableRules = Object.entries(importTable).map(([folder, allowed]) => ({
   from: { path: `(^|/)src/${escaped(folder)}/` },
   to: {
     path: "(^|/)src/",
-    pathNot: [folder, ...allowed].map((target) => `(^|/)src/${escaped(target)}/`),
+    // Packages may have a folder of that name too; which of them are allowed is another rule's matter.
+    pathNot: [...[folder, ...allowed].map((target) => `(^|/)src/${escaped(target)}/`), "(^|/)node_modules/"],
   },
 }));
 

@@ -16,7 +16,7 @@ const impure: readonly [string, RegExp][] = [
   ["the machine", /["']node:|\bprocess\.|\brequire\(/],
   [
     "the screen or a store",
-    /\b(document|localStorage|indexedDB|navigator|globalThis)\.|\bwindow\.(document|location|navigator)\b/,
+    /(?<![-/])\b(document|localStorage|indexedDB|navigator|globalThis)\.|\bwindow\.(document|location|navigator)\b/,
   ],
   ["a timer", /\bset(Timeout|Interval)\(/],
 ];

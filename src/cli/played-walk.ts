@@ -8,7 +8,7 @@ import type { Ledger } from "../core/walk/index.ts";
 import { nextPlayedMove, playedTimesOf, WalkFold } from "../core/walk/index.ts";
 
 /** The source of all entries of a played walk. */
-export const PLAYED_SOURCE = "/devices/rehearsal";
+const PLAYED_SOURCE = "/devices/rehearsal";
 
 /** Entries of a played walk that happen at one instant. */
 export interface PlayedEntries {
@@ -19,7 +19,7 @@ export interface PlayedEntries {
 }
 
 /** A walk that could not be opened, although its procedure was read: a mistake of ours. */
-export class UnopenedWalkError extends Error {
+class UnopenedWalkError extends Error {
   override readonly name = "UnopenedWalkError";
 }
 

@@ -44,8 +44,8 @@ const attributeText = (value: string) => value.replaceAll(/\s+/g, " ").trim();
  */
 export function reviewXes(review: Review): string {
   const { outline, opened } = review;
-  const document = create({ version: "1.0", encoding: "UTF-8", invalidCharReplacement: "\ufffd" });
-  const log = document.ele("log", {
+  const xml = create({ version: "1.0", encoding: "UTF-8", invalidCharReplacement: "\ufffd" });
+  const log = xml.ele("log", {
     "xes.version": "1849.2016",
     "xes.features": "",
     xmlns: "http://www.xes-standard.org/",
@@ -67,7 +67,7 @@ export function reviewXes(review: Review): string {
     const element = trace.ele("event");
     for (const attribute of attributes) put(element, attribute);
   }
-  return `${document.end({ prettyPrint: true })}\n`;
+  return `${xml.end({ prettyPrint: true })}\n`;
 }
 
 function eventsOf(review: Review): XesEvent[] {

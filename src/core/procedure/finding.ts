@@ -6,6 +6,12 @@ export interface FilePosition {
   readonly column: number;
 }
 
+/** One operation of a JSON Patch (RFC 6902) on the procedure file. */
+export type PatchOperation =
+  | { readonly op: "add" | "replace"; readonly path: string; readonly value: unknown }
+  | { readonly op: "remove"; readonly path: string }
+  | { readonly op: "move"; readonly from: string; readonly path: string };
+
 /** How much a finding matters: an error must be mended before the walk, a caution looked at, an advice weighed. */
 export type FindingLevel = "error" | "caution" | "advice";
 
@@ -24,6 +30,8 @@ export interface Finding {
   readonly things: readonly string[];
   /** Line and column of the pointer, where the text of the file is known. */
   readonly position: FilePosition | null;
+  /** A JSON Patch of the file as it stands that mends just this; `null` where more than one mend is thinkable. Never applied unasked. */
+  readonly mend: readonly PatchOperation[] | null;
 }
 
 /** A finding without its place in the file, with nothing concerned unless said. */
@@ -32,7 +40,11 @@ export function finding(
   code: string,
   pointer: string,
   message: string,
-  concerned: { readonly steps?: readonly StepId[]; readonly things?: readonly string[] } = {},
+  concerned: {
+    readonly steps?: readonly StepId[];
+    readonly things?: readonly string[];
+    readonly mend?: readonly PatchOperation[] | null;
+  } = {},
 ): Finding {
   return {
     level,
@@ -42,6 +54,7 @@ export function finding(
     steps: concerned.steps ?? [],
     things: concerned.things ?? [],
     position: null,
+    mend: concerned.mend ?? null,
   };
 }
 

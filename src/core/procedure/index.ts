@@ -1,4 +1,4 @@
-export type { FilePosition, Finding, FindingLevel } from "./finding.ts";
+export type { FilePosition, Finding, FindingLevel, PatchOperation } from "./finding.ts";
 export { finding, hasErrors } from "./finding.ts";
 export { jsonPointer } from "./json-pointer.ts";
 export { procedureJsonSchema } from "./json-schema.ts";

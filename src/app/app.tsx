@@ -13,16 +13,21 @@ const FollowPage = lazy(async () => ({ default: (await import("./pages/follow-pa
 const TimelinePage = lazy(async () => ({
   default: (await import("./pages/timeline-page.tsx")).TimelinePage,
 }));
+const ReviewPage = lazy(async () => ({ default: (await import("./pages/review-page.tsx")).ReviewPage }));
+const PrintReviewPage = lazy(async () => ({
+  default: (await import("./pages/print-review-page.tsx")).PrintReviewPage,
+}));
 
-const PRINTED = /^\/print\/([^/]+)\/?$/;
+const PRINTED = /^\/print(-walk)?\/([^/]+)\/?$/;
 
 /** The whole application: one outlet, one page per address; a printable page stands alone. */
 export function App() {
-  const printed = PRINTED.exec(window.location.pathname)?.[1];
-  if (printed !== undefined) {
+  const [, ofWalk, name] = PRINTED.exec(window.location.pathname) ?? [];
+  if (name !== undefined) {
+    const id = decodeURIComponent(name);
     return (
       <Suspense fallback={<p role="status">Opening…</p>}>
-        <PrintPage procedure={decodeURIComponent(printed)} />
+        {ofWalk ? <PrintReviewPage walk={id} /> : <PrintPage procedure={id} />}
       </Suspense>
     );
   }
@@ -36,6 +41,7 @@ export function App() {
             <Route path="/plan/:procedure" element={<PlanPage />} />
             <Route path="/follow/:walk" element={<FollowPage />} />
             <Route path="/timeline/:walk" element={<TimelinePage />} />
+            <Route path="/review/:walk" element={<ReviewPage />} />
             <Route path="*" element={<Navigate to="/" replace />} />
           </IonRouterOutlet>
         </Suspense>

@@ -1,1 +1,1 @@
-export { PrintSheet, type PrintSheetProps } from "./print-sheet.tsx";
+export { PrintSheet } from "./print-sheet.tsx";

@@ -10,7 +10,7 @@ export function stepName(outline: Outline, id: StepId): string {
 }
 
 /** The label of a place. */
-export function placeName(outline: Outline, id: Step["at"]): string {
+function placeName(outline: Outline, id: Step["at"]): string {
   return id === undefined ? "" : (outline.place(id)?.label ?? id);
 }
 

@@ -1,1 +1,2 @@
+export { ReviewView } from "./review-view.tsx";
 export { WalkReview } from "./walk-review.tsx";

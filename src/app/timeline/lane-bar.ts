@@ -23,7 +23,7 @@ export interface LaneBar {
 }
 
 /** How a step of a walk goes; `null` when the forecast leaves it out. */
-export function flownStepOf(state: WalkState, index: number): FlownStep | null {
+function flownStepOf(state: WalkState, index: number): FlownStep | null {
   const step = state.forecast?.steps[index];
   if (!step) return null;
   const skipped = state.ledger.steps[index]?.status === "skipped";

@@ -1,4 +1,4 @@
-import { create } from "xmlbuilder2";
+import { XMLBuilder } from "fast-xml-parser";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, later } from "../units/index.ts";
@@ -34,8 +34,24 @@ const EVENT_GLOBALS: readonly Attribute[] = [
   ["date", "time:timestamp", "1970-01-01T00:00:00.000Z"],
 ];
 
+/** What XML 1.0 (fifth edition, production 2) does not let stand in a document. */
+const NO_XML_CHARACTER = /[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu;
+
 /** XML turns a line break in an attribute into a blank, so breaks are written as blanks in the first place. */
-const attributeText = (value: string) => value.replaceAll(/\s+/g, " ").trim();
+const attributeText = (value: string) =>
+  value.replaceAll(NO_XML_CHARACTER, "\ufffd").replaceAll(/\s+/g, " ").trim();
+
+/** An element as the builder takes it: its name with its children, and its attributes. */
+type XmlElement = Readonly<Record<string, unknown>>;
+
+const element = (
+  name: string,
+  attributes: Readonly<Record<string, string>> = {},
+  children: readonly XmlElement[] = [],
+): XmlElement => ({ [name]: children, ":@": attributes });
+
+const attributeElement = ([kind, key, value]: Attribute): XmlElement =>
+  element(kind, { key, value: attributeText(value) });
 
 /**
  * A review as an event log in XES (IEEE 1849-2016): one log, one trace for the walk, and for each performer of each step
@@ -44,30 +60,36 @@ const attributeText = (value: string) => value.replaceAll(/\s+/g, " ").trim();
  */
 export function reviewXes(review: Review): string {
   const { outline, opened } = review;
-  const xml = create({ version: "1.0", encoding: "UTF-8", invalidCharReplacement: "\ufffd" });
-  const log = xml.ele("log", {
-    "xes.version": "1849.2016",
-    "xes.features": "",
-    xmlns: "http://www.xes-standard.org/",
+  const ending: readonly Attribute[] = review.end ? [["string", "end", review.end.end]] : [];
+  const trace = element("trace", {}, [
+    attributeElement(["string", "concept:name", opened.walk]),
+    attributeElement(["string", "procedure", outline.procedure.id]),
+    ...ending.map(attributeElement),
+    ...eventsOf(review).map(({ attributes }) => element("event", {}, attributes.map(attributeElement))),
+  ]);
+  const log = element(
+    "log",
+    { "xes.version": "1849.2016", "xes.features": "", xmlns: "http://www.xes-standard.org/" },
+    [
+      ...EXTENSIONS.map((extension) => element("extension", extension)),
+      element("global", { scope: "trace" }, [attributeElement(["string", "concept:name", "UNKNOWN"])]),
+      element("global", { scope: "event" }, EVENT_GLOBALS.map(attributeElement)),
+      ...CLASSIFIERS.map((classifier) => element("classifier", classifier)),
+      attributeElement(["string", "concept:name", outline.procedure.title]),
+      attributeElement(["string", "lifecycle:model", "standard"]),
+      trace,
+    ],
+  );
+  const builder = new XMLBuilder({
+    preserveOrder: true,
+    ignoreAttributes: false,
+    attributeNamePrefix: "",
+    suppressEmptyNode: true,
+    suppressBooleanAttributes: false,
+    format: true,
   });
-  const put = (parent: typeof log, [kind, key, value]: Attribute) =>
-    parent.ele(kind, { key, value: attributeText(value) });
-  for (const extension of EXTENSIONS) log.ele("extension", extension);
-  put(log.ele("global", { scope: "trace" }), ["string", "concept:name", "UNKNOWN"]);
-  const event = log.ele("global", { scope: "event" });
-  for (const attribute of EVENT_GLOBALS) put(event, attribute);
-  for (const classifier of CLASSIFIERS) log.ele("classifier", classifier);
-  put(log, ["string", "concept:name", outline.procedure.title]);
-  put(log, ["string", "lifecycle:model", "standard"]);
-  const trace = log.ele("trace");
-  put(trace, ["string", "concept:name", opened.walk]);
-  put(trace, ["string", "procedure", outline.procedure.id]);
-  if (review.end) put(trace, ["string", "end", review.end.end]);
-  for (const { attributes } of eventsOf(review)) {
-    const element = trace.ele("event");
-    for (const attribute of attributes) put(element, attribute);
-  }
-  return `${xml.end({ prettyPrint: true })}\n`;
+  const body = builder.build([log]);
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${body.trim()}\n`;
 }
 
 function eventsOf(review: Review): XesEvent[] {

@@ -1,0 +1,21 @@
+/** A straight line fitted through points. */
+export interface FittedLine {
+  readonly slope: number;
+  at(x: number): number;
+  /** Standard deviation of the points about the line, with n − 2 degrees of freedom; `null` for two points. */
+  readonly spread: number | null;
+}
+
+/** The line of ordinary least squares through points [x, y]; `null` when fewer than two x differ. */
+export function fittedLine(points: readonly (readonly [x: number, y: number])[]): FittedLine | null {
+  const count = points.length;
+  const meanX = points.reduce((sum, [x]) => sum + x, 0) / count;
+  const meanY = points.reduce((sum, [, y]) => sum + y, 0) / count;
+  const sxx = points.reduce((sum, [x]) => sum + (x - meanX) ** 2, 0);
+  const sxy = points.reduce((sum, [x, y]) => sum + (x - meanX) * (y - meanY), 0);
+  if (!(sxx > 0)) return null;
+  const slope = sxy / sxx;
+  const at = (x: number) => meanY + slope * (x - meanX);
+  const squares = points.reduce((sum, [x, y]) => sum + (y - at(x)) ** 2, 0);
+  return { slope, at, spread: count > 2 ? Math.sqrt(squares / (count - 2)) : null };
+}

@@ -42,6 +42,8 @@ export function reviewCsv(review: Review): string {
       header: true,
       columns: [...COLUMNS],
       record_delimiter: "windows",
+      // The library quotes a field for the whole record delimiter only; a bare line break needs it as much.
+      quoted_match: /[\r\n]/,
       escape_formulas: true,
       cast: { boolean: (value) => (value ? "yes" : "no") },
     },

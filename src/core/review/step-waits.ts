@@ -46,7 +46,8 @@ export function gapsOf(doings: readonly Doing[], lane: number, petZero: Instant)
 /** The predecessor that let a step go last, and when. */
 interface Release {
   readonly at: Instant;
-  readonly on: ((self: CrewId) => ActualWaitOn) | null;
+  /** What a crew member waited for by it; `null` when that was nothing but a step of its own, skipped. */
+  readonly on: (self: CrewId) => ActualWaitOn | null;
 }
 
 /** When performers and predecessors let a step go as things really went, and which of them last ([PLN3]). */
@@ -58,17 +59,16 @@ function releaseOf(
 ): Release {
   const { outline } = ledger.opened;
   const entry = outline.steps[index];
-  let release: Release = { at: petZero, on: null };
+  let release: Release = { at: petZero, on: () => null };
   const consider = (from: number, at: Instant, lag: boolean) => {
     const predecessor = outline.steps[from]?.step;
     if (!predecessor || at <= release.at) return;
-    release = {
-      at,
-      on: (self) =>
-        lag
-          ? { lag: predecessor.id }
-          : { crew: predecessor.by.filter((crew) => crew !== self), step: predecessor.id },
+    const on = (self: CrewId): ActualWaitOn | null => {
+      if (lag) return { lag: predecessor.id };
+      const crew = predecessor.by.filter((other) => other !== self);
+      return crew.length > 0 ? { crew, step: predecessor.id } : null;
     };
+    release = { at, on };
   };
   const start = ledger.steps[index]?.start ?? Number.MAX_SAFE_INTEGER;
   for (const lane of entry?.performers ?? []) {
@@ -110,7 +110,7 @@ export function waitsIn(
   };
   const release = releaseOf(ledger, index, byLane, petZero);
   const released = clamp(release.at, from, to);
-  const on = release.on?.(crew) ?? null;
+  const on = release.on(crew);
   if (on) add(from, released, on);
   let at = on ? released : from;
   for (const hold of ledger.holds) {

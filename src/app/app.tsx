@@ -2,10 +2,10 @@ import { IonApp, IonRouterOutlet } from "@ionic/react";
 import { IonReactRouter } from "@ionic/react-router";
 import { lazy, Suspense } from "react";
 import { Navigate, Route } from "react-router-dom";
-import { ShelfPage } from "./pages/shelf-page.tsx";
 import { UpdateNotice } from "./update/index.ts";
 
-// Every page but the shelf is its own chunk: the first load ships the shell and what is asked for.
+// Each page is its own chunk: the first load ships the shell and the page that was asked for.
+const ShelfPage = lazy(async () => ({ default: (await import("./pages/shelf-page.tsx")).ShelfPage }));
 const ReadPage = lazy(async () => ({ default: (await import("./pages/read-page.tsx")).ReadPage }));
 const PlanPage = lazy(async () => ({ default: (await import("./pages/plan-page.tsx")).PlanPage }));
 const PrintPage = lazy(async () => ({ default: (await import("./pages/print-page.tsx")).PrintPage }));

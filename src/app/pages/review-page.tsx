@@ -12,7 +12,7 @@ export function ReviewPage() {
     <IonPage>
       <IonContent>
         <main>
-          <ScreenHead title="Review" what="As flown against the plan">
+          <ScreenHead title="Review" what="As flown against the plan" isHeading={false}>
             <button type="button" className="plain-button" onClick={() => router.push(`/follow/${walk}`)}>
               Follow
             </button>

@@ -1,3 +1,8 @@
+export type { ReturnTime } from "./return-time.ts";
+export { latestTurnBack, returnTimeFrom, returnTimesOf } from "./return-time.ts";
+export { reachFindings, sharedRouteFindings } from "./tether-findings.ts";
+export type { LineSpan } from "./tether-line.ts";
+export { lineSpansOf, routeKey } from "./tether-line.ts";
 export type { Way, Ways } from "./ways.ts";
 export { waysOf } from "./ways.ts";
 export type { Whereabouts } from "./whereabouts.ts";

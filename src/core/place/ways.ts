@@ -16,6 +16,8 @@ export interface Ways {
   quickest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Duration }) | null;
   /** The shortest way; `null` when no routes lead there. */
   shortest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Metres }) | null;
+  /** The quickest way to the refuge that is nearest in time; `null` when no routes with a time lead to one. */
+  toRefuge(from: PlaceId): (Way & { readonly cost: Duration }) | null;
 }
 
 interface Leg {
@@ -39,7 +41,9 @@ function legsOf(routes: readonly Route[], costOf: (route: Route) => number | und
       [a, b],
       [b, a],
     ] as const) {
-      legs.set(from, [...(legs.get(from) ?? []), { to, cost }]);
+      const known = legs.get(from);
+      if (known) known.push({ to, cost });
+      else legs.set(from, [{ to, cost }]);
     }
   }
   return legs;
@@ -76,10 +80,28 @@ function finder(routes: readonly Route[], costOf: (route: Route) => number | und
   };
 }
 
-/** The ways of a procedure. What has been found from a place is kept, so ask one object for all. */
+const known = new WeakMap<Procedure, Ways>();
+
+/** The ways of a procedure. What has been found is kept with the procedure, so ask as often as need be. */
 export function waysOf(procedure: Procedure): Ways {
-  return {
-    quickest: finder(procedure.routes, ({ time }) => time) as Ways["quickest"],
+  const kept = known.get(procedure);
+  if (kept) return kept;
+  const quickest = finder(procedure.routes, ({ time }) => time) as Ways["quickest"];
+  const refuges = procedure.places.filter(({ refuge }) => refuge).map(({ id }) => id);
+  const home = new Map<PlaceId, ReturnType<Ways["toRefuge"]>>();
+  const ways: Ways = {
+    quickest,
     shortest: finder(procedure.routes, ({ length }) => length) as Ways["shortest"],
+    toRefuge: (from) => {
+      const found = home.get(from);
+      if (found !== undefined) return found;
+      const nearest = refuges
+        .map((refuge) => quickest(from, refuge))
+        .reduce((best, way) => (way && (!best || way.cost < best.cost) ? way : best), null);
+      home.set(from, nearest);
+      return nearest;
+    },
   };
+  known.set(procedure, ways);
+  return ways;
 }

@@ -1,0 +1,149 @@
+import type { HappensBefore, Network } from "../order/index.ts";
+import type { CrewMember, Finding, Outline } from "../procedure/index.ts";
+import { finding } from "../procedure/index.ts";
+import type { PlaceId, StepId } from "../units/index.ts";
+import type { LineSpan } from "./tether-line.ts";
+import { lineSpansOf, tetherStepsOf } from "./tether-line.ts";
+import { waysOf } from "./ways.ts";
+import type { Whereabouts } from "./whereabouts.ts";
+
+const metres = (length: number) => `${Math.round(length * 10) / 10} m`;
+const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.label ?? place;
+const idOf = (outline: Outline, index: number) => outline.steps[index]?.step.id as StepId;
+
+/**
+ * Where a tether does not reach: every place at which a tethered performer is when a step starts or ends must lie within the
+ * tether's length of its anchor by the shortest route ([PLN7]). Once for each stay, with all the steps of it; moving the anchor to
+ * where the performer is not is reported too.
+ */
+export function reachFindings(network: Network, whereabouts: Whereabouts): Finding[] {
+  const { outline } = network;
+  return outline.crew.flatMap((member, lane) => {
+    const stays: Stay[] = [];
+    const misplaced: Finding[] = [];
+    const visit = (step: number, anchor: PlaceId, place: PlaceId | null) => {
+      if (place === null) return;
+      const last = stays.at(-1);
+      if (last?.anchor !== anchor || last.place !== place) stays.push({ anchor, place, steps: [step] });
+      else if (last.steps.at(-1) !== step) last.steps.push(step);
+    };
+    for (const { step, anchor, start, end, moved } of tetherStepsOf(network, whereabouts, lane)) {
+      visit(step, anchor, start);
+      visit(step, anchor, end);
+      if (moved !== null && start !== null && moved !== start && moved !== end) {
+        misplaced.push(anchorElsewhere(outline, member, step, moved, end ?? start));
+      }
+    }
+    return [...stays.flatMap((stay) => beyondReach(outline, member, stay)), ...misplaced];
+  });
+}
+
+interface Stay {
+  readonly anchor: PlaceId;
+  readonly place: PlaceId;
+  readonly steps: number[];
+}
+
+function beyondReach(outline: Outline, member: CrewMember, { anchor, place, steps }: Stay): Finding[] {
+  const length = member.tether?.length ?? 0;
+  const way = waysOf(outline.procedure).shortest(anchor, place);
+  const first = outline.steps[steps[0] ?? -1];
+  if (!first || (way && way.cost <= length)) return [];
+  const { step, pointer } = first;
+  const where = step.to === place ? `${pointer}/to` : step.at === place ? `${pointer}/at` : pointer;
+  const concerned = {
+    steps: steps.map((index) => idOf(outline, index)),
+    things: [member.id, place, anchor],
+  };
+  const from = `${labelOf(outline, anchor)}, where ${member.call}’s tether is anchored`;
+  if (!way) {
+    const message = `No routes lead from ${from}, to ${labelOf(outline, place)}, so it cannot be told whether the tether reaches in "${step.id}".`;
+    return [finding("caution", "tether/reach-not-known", where, message, concerned)];
+  }
+  const message = `In "${step.id}" ${member.call} is at ${labelOf(outline, place)}, ${metres(way.cost)} by the shortest way from ${from}. The tether is ${metres(length)} long: ${metres(way.cost - length)} too short. Move the anchor nearer first.`;
+  return [finding("error", "tether/out-of-reach", where, message, concerned)];
+}
+
+function anchorElsewhere(
+  outline: Outline,
+  member: CrewMember,
+  index: number,
+  anchor: PlaceId,
+  place: PlaceId,
+): Finding {
+  const message = `In "${idOf(outline, index)}" the anchor of ${member.call}’s tether is moved to ${labelOf(outline, anchor)}, but ${member.call} is at ${labelOf(outline, place)}.`;
+  return finding("error", "tether/anchor-not-there", `${outline.steps[index]?.pointer}/anchor`, message, {
+    steps: [idOf(outline, index)],
+    things: [member.id, anchor],
+  });
+}
+
+interface Line {
+  readonly lane: number;
+  readonly spans: readonly LineSpan[];
+}
+
+/**
+ * Where the lines of two tethered crew members may lie over the same route at once ([PLN7]): at once unless the order has the
+ * one taken up before the other is laid. Once for each pair and route, with the first two spans of steps that meet.
+ */
+export function sharedRouteFindings(order: HappensBefore, whereabouts: Whereabouts): Finding[] {
+  const { network } = order;
+  const { outline } = network;
+  const ways = waysOf(outline.procedure);
+  const byRoute = new Map<string, Line[]>();
+  for (const [lane, { tether }] of outline.crew.entries()) {
+    if (!tether) continue;
+    for (const [route, spans] of lineSpansOf(network, whereabouts, ways, lane)) {
+      const lines = byRoute.get(route) ?? [];
+      lines.push({ lane, spans });
+      byRoute.set(route, lines);
+    }
+  }
+  return [...byRoute].flatMap(([route, lines]) =>
+    lines.flatMap((one, position) =>
+      lines.slice(position + 1).flatMap((other) => {
+        const shared = firstShared(order, one.spans, other.spans);
+        return shared ? [sharedRoute(outline, route, one.lane, other.lane, shared)] : [];
+      }),
+    ),
+  );
+}
+
+/** The first two spans that may be at once. Each list is in the order of its lane, so what is over before a span is over before all behind it. */
+function firstShared(
+  order: HappensBefore,
+  ones: readonly LineSpan[],
+  others: readonly LineSpan[],
+): readonly [LineSpan, LineSpan] | null {
+  let at = 0;
+  let otherAt = 0;
+  for (;;) {
+    const one = ones[at];
+    const other = others[otherAt];
+    if (!one || !other) return null;
+    if (order.before(one.to, other.from)) at += 1;
+    else if (order.before(other.to, one.from)) otherAt += 1;
+    else return [one, other];
+  }
+}
+
+function sharedRoute(
+  outline: Outline,
+  route: string,
+  lane: number,
+  otherLane: number,
+  [one, other]: readonly [LineSpan, LineSpan],
+): Finding {
+  const [a, b] = route.split(" ") as [PlaceId, PlaceId];
+  const [member, otherMember] = [outline.crew[lane], outline.crew[otherLane]];
+  const during = ({ from, to }: LineSpan) =>
+    from === to ? `in "${idOf(outline, from)}"` : `from "${idOf(outline, from)}" to "${idOf(outline, to)}"`;
+  const indices = [...new Set([one.from, one.to, other.from, other.to])].sort((x, y) => x - y);
+  const later = outline.steps[Math.max(one.from, other.from)];
+  const message = `The tethers of ${member?.call} and ${otherMember?.call} may both lie over the way between ${labelOf(outline, a)} and ${labelOf(outline, b)}: ${member?.call}’s ${during(one)}, ${otherMember?.call}’s ${during(other)}. Keep them clear of each other.`;
+  return finding("advice", "tether/shared-route", later?.pointer ?? "", message, {
+    steps: indices.map((index) => idOf(outline, index)),
+    things: [member?.id ?? "", otherMember?.id ?? "", a, b],
+  });
+}

@@ -57,7 +57,7 @@ export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
     whereabouts.times.map(({ likely }) => likely),
     windows,
   );
-  if (!timeline) return unplanned([...whereabouts.findings, unfit]);
+  if (!timeline) return unplanned([...whereabouts.findings, ...unfit]);
   const limit = outline.procedure.limits.elapsed;
   return {
     ...common,

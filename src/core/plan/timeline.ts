@@ -1,8 +1,8 @@
 import type { Link, Network } from "../order/index.ts";
 import type { Finding, Outline } from "../procedure/index.ts";
-import { finding } from "../procedure/index.ts";
 import type { CrewId, Duration, StepId, WindowId } from "../units/index.ts";
 import { minus, NO_TIME, plus } from "../units/index.ts";
+import { noFitFinding } from "./no-fit.ts";
 import type { WindowSpans } from "./windows.ts";
 import { earliestFit, latestFit } from "./windows.ts";
 
@@ -51,10 +51,10 @@ export interface Timeline {
   readonly criticalPath: readonly number[];
 }
 
-/** The timeline of a network without deadlock, or the finding of the step that fits no window ([PLN4]). */
+/** The timeline of a network without deadlock; `null` with a finding for each step that fits no window ([PLN4]). */
 export type Planned =
-  | { readonly timeline: Timeline; readonly unfit: null }
-  | { readonly timeline: null; readonly unfit: Finding };
+  | { readonly timeline: Timeline; readonly unfit: readonly [] }
+  | { readonly timeline: null; readonly unfit: readonly Finding[] };
 
 /**
  * Plans a network: earliest and latest times, slack, waits, critical path.
@@ -71,6 +71,7 @@ export function planTimeline(network: Network, times: readonly Duration[], windo
   const laneFree = new Float64Array(outline.crew.length);
   const timeOf = (index: number) => times[index] ?? NO_TIME;
   const withinOf = (index: number) => outline.steps[index]?.step.within ?? [];
+  const unfit: Finding[] = [];
 
   for (const index of order) {
     let from = 0;
@@ -81,9 +82,17 @@ export function planTimeline(network: Network, times: readonly Duration[], windo
         binding[index] = link;
       }
     }
-    const fit = earliestFit(from as Duration, timeOf(index), withinOf(index), windows);
-    if (!fit)
-      return { timeline: null, unfit: noFit(network, index, from as Duration, timeOf(index), windows) };
+    const ready = from as Duration;
+    const fit = earliestFit(ready, timeOf(index), withinOf(index), windows);
+    const entry = outline.steps[index];
+    if (!fit && entry) {
+      unfit.push(noFitFinding(entry, outline.procedure.windows, ready, timeOf(index), windows));
+    }
+    if (!fit || unfit.length > 0) {
+      // What comes behind is no earlier than this, so a step that does not fit then does not fit at all.
+      finish[index] = (fit?.start ?? ready) + timeOf(index);
+      continue;
+    }
     start[index] = fit.start;
     finish[index] = fit.start + timeOf(index);
     bound[index] = fit.bound;
@@ -99,6 +108,7 @@ export function planTimeline(network: Network, times: readonly Duration[], windo
       laneFree[lane] = finish[index] ?? 0;
     }
   }
+  if (unfit.length > 0) return { timeline: null, unfit };
 
   const end = order.reduce((last, index) => Math.max(last, finish[index] ?? 0), 0) as Duration;
   const latestStart = new Float64Array(count);
@@ -134,7 +144,7 @@ export function planTimeline(network: Network, times: readonly Duration[], windo
       waits: waits[index] ?? [],
     };
   });
-  return { timeline: { network, steps, finish: end, criticalPath: criticalPathOf(steps, end) }, unfit: null };
+  return { timeline: { network, steps, finish: end, criticalPath: criticalPathOf(steps, end) }, unfit: [] };
 }
 
 function waitOf(
@@ -162,34 +172,4 @@ function criticalPathOf(steps: readonly (PlannedStep | null)[], end: Duration): 
     at = at.binding ? (steps[at.binding.from] ?? null) : null;
   }
   return path;
-}
-
-const minutes = (time: number) => `${Math.round((time / 60_000) * 10) / 10} min`;
-
-function noFit(
-  network: Network,
-  index: number,
-  ready: Duration,
-  length: Duration,
-  windows: WindowSpans,
-): Finding {
-  const entry = network.outline.steps[index];
-  const within = entry?.step.within ?? [];
-  const longestSpan = Math.max(
-    0,
-    ...within.flatMap((id) =>
-      (windows.get(id) ?? [])
-        .filter(({ to }) => to > ready)
-        .map(({ from, to }) => to - Math.max(from, ready)),
-    ),
-  );
-  const names = within.map((id) => {
-    const window = network.outline.procedure.windows.find((one) => one.id === id);
-    return window?.label ?? id;
-  });
-  const message = `"${entry?.step.id}" takes ${minutes(length)} and can start at PET ${minutes(ready)} at the earliest, but no span of ${names.join(" and ")} holds it after that; the longest left is ${minutes(longestSpan)}.`;
-  return finding("error", "window/no-fit", entry?.pointer ?? "", message, {
-    steps: entry ? [entry.step.id] : [],
-    things: within,
-  });
 }

@@ -1,20 +1,30 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
-import { planProcedure } from "../../core/plan/index.ts";
-import { readProcedure } from "../../core/procedure/index.ts";
+import { checkProcedureText } from "../../core/check/index.ts";
+import { planOf } from "../../core/plan/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
+import { useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
-import { TimelineView } from "../timeline/index.ts";
+import { WhatIf } from "../what-if/index.ts";
 
 /** A procedure along time, as planned. */
 export function PlanPage() {
   const { procedure = "" } = useParams();
   const { text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
-  const read = useMemo(() => (text === null ? null : readProcedure(text)), [text]);
-  const plan = useMemo(() => (read?.procedure ? planProcedure(read.procedure) : null), [read]);
+  const { store } = useServices();
+  const [saved, setSaved] = useState<string | null>(null);
+  const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
+  const plan = useMemo(() => (read?.outline ? planOf(read.outline) : null), [read]);
+  const save = async (changed: string) => {
+    const added = await store.shelf.addProcedure(changed);
+    if (added.kind === "added" || added.kind === "known") {
+      setSaved(`Revision ${added.procedure.revision} is on the shelf.`);
+      router.push(`/plan/${added.procedure.key}`);
+    } else setSaved("The new revision could not be kept on this device.");
+  };
   return (
     <IonPage>
       <IonContent>
@@ -27,8 +37,17 @@ export function PlanPage() {
               Shelf
             </button>
           </ScreenHead>
-          {plan ? (
-            <TimelineView outline={plan.outline} plan={plan} state={null} />
+          <p role="status" className="plan-saved">
+            {saved}
+          </p>
+          {read?.file && plan ? (
+            <WhatIf
+              key={procedure}
+              file={read.file}
+              plan={plan}
+              findings={read.findings}
+              onSave={(changed) => void save(changed)}
+            />
           ) : (
             <div className="page-message" role="status">
               {read && <FindingsOfUnreadable findings={read.findings} />}

@@ -1,5 +1,6 @@
 import type { KeyboardEvent, MouseEvent } from "react";
 import { useId, useMemo, useRef } from "react";
+import type { Span } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
@@ -35,6 +36,8 @@ interface TimeChartProps {
   /** PET at the right edge. */
   readonly end: Duration;
   readonly zoom: Zoom;
+  /** Between which PETs the finish probably falls; `null` when not known. */
+  readonly band: Span | null;
   readonly chosen: LaneBar | null;
   readonly onChoose: (bar: LaneBar) => void;
 }
@@ -45,7 +48,7 @@ const REACH = 28;
 
 /** The lanes over time. One bar is in the order of the Tab key; arrow keys lead on from it. */
 export function TimeChart(props: TimeChartProps) {
-  const { outline, lanes, waits, windows, flags, now, end, zoom, chosen, onChoose } = props;
+  const { outline, lanes, waits, windows, flags, now, end, zoom, band, chosen, onChoose } = props;
   const scroller = useRef<HTMLDivElement>(null);
   const visible = useVisibleWidth(scroller);
   const hatch = useId();
@@ -125,6 +128,15 @@ export function TimeChart(props: TimeChartProps) {
           </defs>
           <svg aria-hidden="true" overflow="visible">
             <TimeGround scale={scale} layout={layout} windows={windows} seenFrom={seenFrom} />
+            {band && (
+              <rect
+                className="timeline-band"
+                x={scale.x(band.from)}
+                y={layout.lanesTop}
+                width={scale.x(band.to) - scale.x(band.from)}
+                height={layout.footTop - layout.lanesTop}
+              />
+            )}
             <TaskHeads spans={tasks} scale={scale} layout={layout} seenFrom={seenFrom} />
             {strands.map(({ lane }) => (
               <line

@@ -4,6 +4,7 @@ interface TimelineLegendProps {
   readonly live: boolean;
   readonly hasWaits: boolean;
   readonly hasJoint: boolean;
+  readonly hasBand: boolean;
 }
 
 /** What the shapes mean; nothing in the drawing is told by colour alone. */
@@ -11,6 +12,7 @@ export const TimelineLegend = memo(function TimelineLegend({
   live,
   hasWaits,
   hasJoint,
+  hasBand,
 }: TimelineLegendProps) {
   return (
     <ul className="timeline-legend" aria-label="What the shapes mean">
@@ -62,6 +64,11 @@ export const TimelineLegend = memo(function TimelineLegend({
       <Sign words="on the critical path: double line">
         <path className="timeline-critical" d="M2 9H38M2 13H38" />
       </Sign>
+      {hasBand && (
+        <Sign words="finish, 8 times of 10, by sampled durations">
+          <rect className="timeline-band" x="2" y="1" width="36" height="20" />
+        </Sign>
+      )}
       <Sign words="slack: how late it may end">
         <path className="timeline-tail" d="M2 11H36m0 -5v10" />
       </Sign>

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from "react";
 import { useMemo, useState } from "react";
-import type { Plan, Timeline } from "../../core/plan/index.ts";
-import type { Outline } from "../../core/procedure/index.ts";
+import type { Plan, Risk, Span, Timeline } from "../../core/plan/index.ts";
+import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { hourMinuteText, lengthText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
@@ -26,13 +26,16 @@ export interface TimelineViewProps {
   readonly plan: Plan;
   /** The walk at an instant; `null` shows the plan alone. */
   readonly state: WalkState | null;
+  /** When the finish probably falls; `null` or left out while it is not known. */
+  readonly risk?: Risk | null;
+  /** Told of the step that the reader chooses. */
+  readonly onChoose?: (entry: OutlineStep) => void;
 }
 
 /** Lanes across, time along: the plan, and over it the walk as it went, goes and is forecast. */
-export function TimelineView({ outline, plan, state }: TimelineViewProps) {
-  const { timeline } = plan;
-  if (timeline === null) return <NoTimeline plan={plan} />;
-  return <Drawn outline={outline} plan={plan} timeline={timeline} state={state} />;
+export function TimelineView(props: TimelineViewProps) {
+  const { timeline } = props.plan;
+  return timeline === null ? <NoTimeline plan={props.plan} /> : <Drawn {...props} timeline={timeline} />;
 }
 
 function NoTimeline({ plan }: { readonly plan: Plan }) {
@@ -51,7 +54,8 @@ function NoTimeline({ plan }: { readonly plan: Plan }) {
 const WIDE = "(min-width: 700px)";
 const ROOM_BEHIND = 4 * 60_000;
 
-function Drawn({ outline, plan, timeline, state }: TimelineViewProps & { readonly timeline: Timeline }) {
+function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
+  const { outline, plan, timeline, state, risk = null, onChoose } = props;
   const live = state !== null;
   const now = state?.phase === "closed" ? null : (state?.pet ?? null);
   const [zoom, setZoom] = useState<Zoom>(() =>
@@ -74,7 +78,7 @@ function Drawn({ outline, plan, timeline, state }: TimelineViewProps & { readonl
   const limit = outline.procedure.limits.elapsed;
   const forecast = state?.forecast?.finish ?? null;
   const flags = flagsOf(timeline.finish, forecast, limit ?? null, state?.phase === "closed");
-  const end = endOf(flags, now);
+  const end = endOf(flags, now, bandOf(risk));
   const bars = lanes.flat();
   const chosen = bars.find(({ key }) => key === chosenKey) ?? firstToShow(bars, state);
 
@@ -96,6 +100,7 @@ function Drawn({ outline, plan, timeline, state }: TimelineViewProps & { readonl
             forecast={forecast}
             limit={limit ?? null}
             ended={state?.phase === "closed"}
+            odds={risk?.withinLimit ?? null}
           />
         </p>
         {!asTable && (
@@ -132,12 +137,17 @@ function Drawn({ outline, plan, timeline, state }: TimelineViewProps & { readonl
             end={end}
             zoom={zoom}
             chosen={chosen}
-            onChoose={(bar) => setChosenKey(bar.key)}
+            band={bandOf(risk)}
+            onChoose={(bar) => {
+              setChosenKey(bar.key);
+              onChoose?.(bar.entry);
+            }}
           />
           {chosen && <StepPanel outline={outline} bar={chosen} waits={waits} live={live} />}
           <TimelineLegend
             live={live}
             hasWaits={waits.length > 0}
+            hasBand={bandOf(risk) !== null}
             hasJoint={bars.some(({ entry }) => entry.performers.length > 1)}
           />
         </>
@@ -151,9 +161,10 @@ interface SummaryProps {
   readonly forecast: Duration | null;
   readonly limit: Duration | null;
   readonly ended: boolean;
+  readonly odds: number | null;
 }
 
-function Summary({ finish, forecast, limit, ended }: SummaryProps) {
+function Summary({ finish, forecast, limit, ended, odds }: SummaryProps) {
   const last = forecast ?? finish;
   const name = forecast === null ? "Planned finish" : ended ? "Last step done" : "Forecast finish";
   return (
@@ -169,10 +180,17 @@ function Summary({ finish, forecast, limit, ended }: SummaryProps) {
               ? `${lengthText((limit - last) as Duration)} margin`
               : `${lengthText((last - limit) as Duration)} over the limit`}
           </strong>
+          {odds !== null && !ended && ` · ${Math.round(odds * 100)} % within the limit`}
         </>
       )}
     </>
   );
+}
+
+/** Between which PETs the finish falls in eight samples of ten. */
+function bandOf(risk: Risk | null): Span | null {
+  if (risk?.p10 == null || risk.p90 === null || risk.p90 === risk.p10) return null;
+  return { from: risk.p10 as Duration, to: risk.p90 as Duration };
 }
 
 function flagsOf(
@@ -193,8 +211,8 @@ function flagsOf(
 }
 
 /** The right edge: a little behind the last thing to show, in whole steps, so that it does not creep every second. */
-function endOf(flags: readonly ChartFlag[], now: Duration | null): Duration {
-  const last = flags.reduce((most, { pet }) => Math.max(most, pet), now ?? 0);
+function endOf(flags: readonly ChartFlag[], now: Duration | null, band: Span | null): Duration {
+  const last = flags.reduce((most, { pet }) => Math.max(most, pet), Math.max(now ?? 0, band?.to ?? 0));
   return (Math.ceil((last + ROOM_BEHIND) / (5 * 60_000)) * 5 * 60_000) as Duration;
 }
 

@@ -1,3 +1,5 @@
+export type { ChangedFile, ProcedureChange, StepFile } from "./changed-file.ts";
+export { changedFile } from "./changed-file.ts";
 export type { FilePosition, Finding, FindingLevel, PatchOperation } from "./finding.ts";
 export { finding, hasErrors } from "./finding.ts";
 export { jsonPointer } from "./json-pointer.ts";

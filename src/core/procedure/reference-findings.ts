@@ -1,9 +1,10 @@
 import type { StepId } from "../units/index.ts";
 import { parseDuration } from "../units/index.ts";
-import type { Finding } from "./finding.ts";
+import type { Finding, PatchOperation } from "./finding.ts";
 import { finding } from "./finding.ts";
+import type { PathPart } from "./json-pointer.ts";
 import { jsonPointer } from "./json-pointer.ts";
-import { nearest } from "./known-keys.ts";
+import { nearest, surelyMeant } from "./known-keys.ts";
 import type { RawPart } from "./raw-file.ts";
 import { entries, member, members, textOf } from "./raw-file.ts";
 
@@ -66,8 +67,9 @@ export function referenceFindings(file: unknown): Finding[] {
     message: string,
     steps: StepId[] = [],
     things: string[] = [],
+    mend: PatchOperation[] | null = null,
   ) => {
-    found.push(finding("error", code, at(part), message, { steps, things }));
+    found.push(finding("error", code, at(part), message, { steps, things, mend }));
   };
 
   const unique = (
@@ -127,9 +129,29 @@ export function referenceFindings(file: unknown): Finding[] {
     if (id === null || known[kind].has(id)) return;
     const meant = nearest(id, ids[kind]);
     const hint = meant ? ` Did you mean "${meant}"?` : "";
-    report("file/no-such-reference", part, `There is no ${kind} "${id}".${hint}`, step ? stepsOf(step) : [], [
-      id,
-    ]);
+    const message = `There is no ${kind} "${id}".${hint}`;
+    const sure = surelyMeant(id, ids[kind]);
+    // The name of a decision is a key of `when`, so it is the key that must be another.
+    const mend: PatchOperation[] =
+      sure === null
+        ? []
+        : kind !== "decision"
+          ? [{ op: "replace", path: at(part), value: sure }]
+          : [{ op: "move", from: at(part), path: jsonPointer([...part.path.slice(0, -1), sure]) }];
+    const isSure = mend.length > 0 && !isNamedAlready(part, sure);
+    report("file/no-such-reference", part, message, step ? stepsOf(step) : [], [id], isSure ? mend : null);
+  };
+  /** True when the list or object that holds a reference holds the other one too, which the mend would double. */
+  const isNamedAlready = (part: RawPart, id: string | null) => {
+    const holder = part.path
+      .slice(0, -1)
+      .reduce<unknown>(
+        (value, key) =>
+          typeof value === "object" && value !== null ? (value as Record<PathPart, unknown>)[key] : undefined,
+        file,
+      );
+    if (Array.isArray(holder)) return holder.includes(id);
+    return typeof holder === "object" && holder !== null && id !== null && Object.hasOwn(holder, id);
   };
   const resolveLocation = (part: RawPart, step: RawStep | null = null) => {
     resolve("crew member", member(part, "crew"), step);

@@ -1,8 +1,8 @@
 import type { z } from "zod";
-import type { Finding } from "./finding.ts";
+import type { Finding, PatchOperation } from "./finding.ts";
 import { finding } from "./finding.ts";
 import { jsonPointer } from "./json-pointer.ts";
-import { knownKeys, nearest } from "./known-keys.ts";
+import { knownKeys, nearest, surelyMeant } from "./known-keys.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -84,6 +84,18 @@ function messageOf(issue: Issue, path: readonly PropertyKey[], value: unknown): 
   }
 }
 
+/** The patch that gives a key its right name; `null` when the name is not sure or already there. */
+function renamed(
+  holder: unknown,
+  path: readonly PropertyKey[],
+  key: string,
+  meant: string | null,
+): PatchOperation[] | null {
+  if (meant === null || typeof holder !== "object" || holder === null || Object.hasOwn(holder, meant))
+    return null;
+  return [{ op: "move", from: jsonPointer([...path, key]), path: jsonPointer([...path, meant]) }];
+}
+
 function findingsOf(root: unknown, issue: Issue, above: readonly PropertyKey[]): Finding[] {
   const path = [...above, ...issue.path];
   if (issue.code === "unrecognized_keys") {
@@ -91,12 +103,10 @@ function findingsOf(root: unknown, issue: Issue, above: readonly PropertyKey[]):
     return issue.keys.map((key) => {
       const meant = nearest(key, known);
       const hint = meant ? ` Did you mean "${meant}"?` : "";
-      return finding(
-        "error",
-        "file/unknown-key",
-        jsonPointer([...path, key]),
-        `The key "${key}" is not known here.${hint}`,
-      );
+      const pointer = jsonPointer([...path, key]);
+      return finding("error", "file/unknown-key", pointer, `The key "${key}" is not known here.${hint}`, {
+        mend: renamed(valueAt(root, path), path, key, surelyMeant(key, known)),
+      });
     });
   }
   if (issue.code === "invalid_union") {

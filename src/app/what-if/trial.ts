@@ -1,0 +1,95 @@
+import { checkOutline } from "../../core/check/index.ts";
+import type { Plan } from "../../core/plan/index.ts";
+import { planOf } from "../../core/plan/index.ts";
+import type { Finding, Outline, ProcedureChange, ProcedureFile } from "../../core/procedure/index.ts";
+import { changedFile, outlineOf, parseProcedure } from "../../core/procedure/index.ts";
+import type { CrewId, Duration, StepId, TaskId } from "../../core/units/index.ts";
+import { formatDuration } from "../../core/units/index.ts";
+
+/** What is tried on a plan, without touching its file. */
+export interface Trial {
+  /** Likely durations that are tried. */
+  readonly times: ReadonlyMap<StepId, Duration>;
+  /** Performers that are tried. */
+  readonly performers: ReadonlyMap<StepId, readonly CrewId[]>;
+  /** Tasks that are left out. */
+  readonly dropped: ReadonlySet<TaskId>;
+}
+
+/** Nothing tried yet. */
+export const NO_TRIAL: Trial = { times: new Map(), performers: new Map(), dropped: new Set() };
+
+/** True when nothing is tried. */
+export function isEmpty({ times, performers, dropped }: Trial): boolean {
+  return times.size === 0 && performers.size === 0 && dropped.size === 0;
+}
+
+/** The changes a trial amounts to. Low and high keep their share of the likely duration. */
+export function changesOf(trial: Trial, outline: Outline): ProcedureChange[] {
+  const changes: ProcedureChange[] = [];
+  for (const { step, task } of outline.steps) {
+    if (trial.dropped.has(task.id)) {
+      changes.push({ drop: step.id });
+      continue;
+    }
+    const likely = trial.times.get(step.id);
+    if (likely !== undefined) changes.push({ change: step.id, set: { time: timeOf(step.time, likely) } });
+    const by = trial.performers.get(step.id);
+    if (by) changes.push({ change: step.id, set: { by: [...by] } });
+  }
+  return changes;
+}
+
+type Time = NonNullable<Outline["steps"][number]["step"]["time"]>;
+
+function timeOf(time: Time | undefined, likely: Duration) {
+  if (!time || time.likely === 0) return formatDuration(likely);
+  const scaled = (part: Duration) =>
+    formatDuration((Math.round((part * likely) / time.likely / 1000) * 1000) as Duration);
+  return { low: scaled(time.low), likely: formatDuration(likely), high: scaled(time.high) };
+}
+
+/** What a trial comes to. */
+export interface TrialResult {
+  readonly file: ProcedureFile | null;
+  /** `null` when the changed procedure cannot be read. */
+  readonly outline: Outline | null;
+  readonly plan: Plan | null;
+  /** Why it cannot be read, or what the plan says; the checker's findings come from {@link findingsOf}. */
+  readonly problems: readonly Finding[];
+}
+
+/** Plans a procedure file with a trial applied. */
+export function tried(file: ProcedureFile, outline: Outline, trial: Trial): TrialResult {
+  const changed = changedFile(file, changesOf(trial, outline));
+  if (!changed.file) return { file: null, outline: null, plan: null, problems: [] };
+  const kept = { ...changed.file, tasks: changed.file.tasks.filter(({ steps }) => steps.length > 0) };
+  const { procedure, findings } = parseProcedure(kept);
+  if (!procedure) return { file: null, outline: null, plan: null, problems: findings };
+  const next = outlineOf(procedure);
+  return { file: kept, outline: next, plan: planOf(next), problems: findings };
+}
+
+/** A finding as it stands in a list of findings, whatever its place in the file. */
+const keyOf = ({ code, message }: Finding) => `${code} ${message}`;
+
+/** The findings that a changed procedure has and the one before had not, and the other way round. */
+export function findingsOf(
+  before: readonly Finding[],
+  outline: Outline,
+): { readonly fresh: Finding[]; readonly gone: Finding[] } {
+  const after = checkOutline(outline);
+  const [old, next] = [new Set(before.map(keyOf)), new Set(after.map(keyOf))];
+  return {
+    fresh: after.filter((one) => !old.has(keyOf(one))),
+    gone: before.filter((one) => !next.has(keyOf(one))),
+  };
+}
+
+/** The revision after one: `A` → `B`, `Z` → `Z-2`, `3` → `4`, none → `B`. */
+export function nextRevision(revision: string | undefined): string {
+  if (revision === undefined) return "B";
+  if (/^[A-Y]$/.test(revision)) return String.fromCharCode(revision.charCodeAt(0) + 1);
+  const number = /^(.*?)(\d+)$/.exec(revision);
+  return number ? `${number[1]}${Number(number[2]) + 1}` : `${revision}-2`;
+}

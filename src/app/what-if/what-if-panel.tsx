@@ -1,0 +1,234 @@
+import { useDeferredValue, useId, useMemo } from "react";
+import type { Plan, Risk } from "../../core/plan/index.ts";
+import type { Finding, Outline, OutlineStep } from "../../core/procedure/index.ts";
+import type { CrewId, Duration } from "../../core/units/index.ts";
+import { hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { callsOf } from "../parts/index.ts";
+import type { Trial, TrialResult } from "./trial.ts";
+import { findingsOf, isEmpty, NO_TRIAL, nextRevision } from "./trial.ts";
+import "./what-if.css";
+
+interface WhatIfPanelProps {
+  /** As in the file. */
+  readonly outline: Outline;
+  readonly plan: Plan;
+  readonly findings: readonly Finding[];
+  readonly odds: Risk | null;
+  readonly trial: Trial;
+  readonly result: TrialResult;
+  readonly triedOdds: Risk | null;
+  /** The step that is looked at; `null` when none is. */
+  readonly chosen: OutlineStep | null;
+  readonly onTrial: (trial: Trial) => void;
+  readonly onSave: () => void;
+}
+
+/** What would be if: a step took longer, somebody else did it, a task were left out. The file stays as it is until saved as a new revision. */
+export function WhatIfPanel(props: WhatIfPanelProps) {
+  const { outline, plan, odds, trial, result, triedOdds, chosen, onTrial, onSave } = props;
+  const empty = isEmpty(trial);
+  const { tasks, revision } = outline.procedure;
+  return (
+    <section className="what-if" aria-labelledby="what-if">
+      <h2 id="what-if">What if</h2>
+      <Outcome plan={plan} odds={odds} result={result} triedOdds={triedOdds} empty={empty} />
+      <div className="what-if-parts">
+        {chosen ? (
+          <ChosenStep outline={outline} plan={plan} entry={chosen} trial={trial} onTrial={onTrial} />
+        ) : (
+          <p className="hint">Choose a step in the picture to try another duration or another person.</p>
+        )}
+        <fieldset className="what-if-tasks">
+          <legend>Tasks that are done</legend>
+          {tasks
+            .filter(({ priority }) => priority === "essential")
+            .map((task) => (
+              <label key={task.id}>
+                <input
+                  type="checkbox"
+                  checked={!trial.dropped.has(task.id)}
+                  onChange={() => onTrial({ ...trial, dropped: toggled(trial.dropped, task.id) })}
+                />
+                <span>
+                  {tasks.indexOf(task) + 1} {task.title}
+                </span>
+              </label>
+            ))}
+        </fieldset>
+      </div>
+      {!empty && <Changed {...props} />}
+      <div className="panel-acts">
+        <button type="button" className="plain-button" disabled={empty} onClick={() => onTrial(NO_TRIAL)}>
+          Back to the file
+        </button>
+        <button type="button" className="main-button" disabled={empty || !result.file} onClick={onSave}>
+          Save as revision {nextRevision(revision)}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function toggled<Id>(set: ReadonlySet<Id>, id: Id): ReadonlySet<Id> {
+  const next = new Set(set);
+  if (!next.delete(id)) next.add(id);
+  return next;
+}
+
+const percent = (odds: Risk | null) =>
+  odds?.withinLimit == null ? "" : ` · ${Math.round(odds.withinLimit * 100)} % within the limit`;
+
+const marginWords = (margin: Duration | null) =>
+  margin === null ? "" : margin < 0 ? ` · ${lengthText(margin)} over` : ` · ${lengthText(margin)} margin`;
+
+interface OutcomeProps {
+  readonly plan: Plan;
+  readonly odds: Risk | null;
+  readonly result: TrialResult;
+  readonly triedOdds: Risk | null;
+  readonly empty: boolean;
+}
+
+/** Finish, margin and probability as in the file, and as tried. */
+function Outcome({ plan, odds, result, triedOdds, empty }: OutcomeProps) {
+  const finish = plan.timeline?.finish ?? null;
+  const next = result.plan?.timeline?.finish ?? null;
+  const by = finish !== null && next !== null ? next - finish : null;
+  return (
+    <div className="what-if-outcome" role="status">
+      <p>
+        In the file: finish <b>{finish === null ? "none" : hourMinuteText(finish)}</b>
+        {marginWords(plan.margin)}
+        {percent(odds)}
+      </p>
+      {!empty && (
+        <p>
+          Tried: finish <b>{next === null ? "none" : hourMinuteText(next)}</b>
+          {by !== null && by !== 0 && ` (${lengthText(by as Duration)} ${by > 0 ? "later" : "earlier"})`}
+          {by === 0 && " (the same)"}
+          {marginWords(result.plan?.margin ?? null)}
+          {percent(triedOdds)}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** How far a duration may be drawn out, as a multiple of the likely one in the file. */
+const FURTHEST = 3;
+const STEP = 30_000;
+
+interface ChosenStepProps {
+  readonly outline: Outline;
+  readonly plan: Plan;
+  readonly entry: OutlineStep;
+  readonly trial: Trial;
+  readonly onTrial: (trial: Trial) => void;
+}
+
+function ChosenStep({ outline, plan, entry, trial, onTrial }: ChosenStepProps) {
+  const { step } = entry;
+  const id = useId();
+  const likely = plan.whereabouts.times[entry.index]?.likely ?? (0 as Duration);
+  const time = trial.times.get(step.id) ?? likely;
+  const by = trial.performers.get(step.id) ?? step.by;
+  const station = outline.crew[entry.performers[0] ?? -1]?.station;
+  const others = outline.crew.filter((member) => member.station === station);
+  const setTime = (next: Duration) => {
+    const times = new Map(trial.times);
+    if (next === likely) times.delete(step.id);
+    else times.set(step.id, next);
+    onTrial({ ...trial, times });
+  };
+  const setPerformer = (crew: CrewId) => {
+    const performers = new Map(trial.performers);
+    if (crew === step.by[0]) performers.delete(step.id);
+    else performers.set(step.id, [crew]);
+    onTrial({ ...trial, performers });
+  };
+  return (
+    <div className="what-if-step">
+      <h3>
+        {entry.number} {callsOf(outline, by)}: {step.do}
+      </h3>
+      <label htmlFor={id}>
+        Takes <b>{lengthText(time)}</b>
+        {time !== likely && `, in the file ${lengthText(likely)}`}
+      </label>
+      <input
+        id={id}
+        type="range"
+        min={0}
+        max={Math.max(Math.ceil((likely * FURTHEST) / STEP) * STEP, 10 * 60_000)}
+        step={STEP}
+        value={time}
+        aria-valuetext={lengthText(time)}
+        onChange={(event) => setTime(Number(event.target.value) as Duration)}
+      />
+      {step.by.length === 1 && others.length > 1 && (
+        <fieldset className="what-if-people">
+          <legend>Done by</legend>
+          {others.map((member) => (
+            <label key={member.id}>
+              <input
+                type="radio"
+                name={`${id}-by`}
+                checked={by[0] === member.id}
+                onChange={() => setPerformer(member.id)}
+              />
+              <span>{member.call}</span>
+            </label>
+          ))}
+        </fieldset>
+      )}
+    </div>
+  );
+}
+
+/** What is tried, and the findings that come and go with it. */
+function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
+  const tried = [
+    ...[...trial.times].map(([step, time]) => `${outline.step(step)?.number} takes ${lengthText(time)}`),
+    ...[...trial.performers].map(
+      ([step, by]) => `${outline.step(step)?.number} is done by ${callsOf(outline, by)}`,
+    ),
+    ...outline.procedure.tasks
+      .filter(({ id }) => trial.dropped.has(id))
+      .map(({ title }) => `“${title}” is left out`),
+  ];
+  // The checker looks at every scenario: it may lag behind a finger that drags.
+  const settled = useDeferredValue(result);
+  const change = useMemo(
+    () =>
+      settled.outline ? findingsOf(findings, settled.outline) : { fresh: [...settled.problems], gone: [] },
+    [settled, findings],
+  );
+  return (
+    <div className="what-if-changes">
+      <p>Tried: {tried.join("; ")}.</p>
+      {change.fresh.length === 0 && change.gone.length === 0 && (
+        <p className="hint">No finding comes or goes with it.</p>
+      )}
+      {change.fresh.length > 0 && (
+        <>
+          <h3>New findings</h3>
+          <ul className="plain-list">
+            {change.fresh.map(({ code, pointer, message }) => (
+              <li key={`${code} ${pointer} ${message}`}>{message}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {change.gone.length > 0 && (
+        <>
+          <h3>Findings that go</h3>
+          <ul className="plain-list">
+            {change.gone.map(({ code, pointer, message }) => (
+              <li key={`${code} ${pointer} ${message}`}>{message}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}

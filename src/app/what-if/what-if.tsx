@@ -1,0 +1,65 @@
+import { useMemo, useState } from "react";
+import type { Plan } from "../../core/plan/index.ts";
+import { riskModelOf } from "../../core/plan/index.ts";
+import type { Finding, OutlineStep, ProcedureFile } from "../../core/procedure/index.ts";
+import { useRisk } from "../risk/index.ts";
+import { TimelineView } from "../timeline/index.ts";
+import type { Trial } from "./trial.ts";
+import { isEmpty, NO_TRIAL, nextRevision, tried } from "./trial.ts";
+import { WhatIfPanel } from "./what-if-panel.tsx";
+
+interface WhatIfProps {
+  readonly file: ProcedureFile;
+  readonly plan: Plan;
+  readonly findings: readonly Finding[];
+  /** Keeps the text of a changed procedure on the shelf. */
+  readonly onSave: (text: string) => void;
+}
+
+/** What is to be sampled for a plan; `null` without a timeline. */
+function modelOf({ timeline, network, whereabouts, windows, outline }: Plan) {
+  if (!timeline) return null;
+  const limit = outline.procedure.limits.elapsed ?? null;
+  return riskModelOf({ network, times: whereabouts.times, windows, limit });
+}
+
+/** The timeline of a plan with its risk, and what it would be if something were otherwise. */
+export function WhatIf({ file, plan, findings, onSave }: WhatIfProps) {
+  const { outline } = plan;
+  const [trial, setTrial] = useState<Trial>(NO_TRIAL);
+  const [chosen, setChosen] = useState<OutlineStep | null>(null);
+  const result = useMemo(() => tried(file, outline, trial), [file, outline, trial]);
+  const odds = useRisk(useMemo(() => modelOf(plan), [plan]));
+  const shown = isEmpty(trial) ? plan : result.plan;
+  const triedOdds = useRisk(useMemo(() => (shown && shown !== plan ? modelOf(shown) : null), [shown, plan]));
+  const save = () => {
+    if (!result.file) return;
+    const next = { ...result.file, revision: nextRevision(file.revision) };
+    onSave(`${JSON.stringify(next, null, 2)}\n`);
+  };
+  return (
+    <>
+      {shown && (
+        <TimelineView
+          outline={shown.outline}
+          plan={shown}
+          state={null}
+          risk={shown === plan ? odds : triedOdds}
+          onChoose={setChosen}
+        />
+      )}
+      <WhatIfPanel
+        outline={outline}
+        plan={plan}
+        findings={findings}
+        odds={odds}
+        trial={trial}
+        result={result}
+        triedOdds={triedOdds}
+        chosen={chosen === null ? null : outline.step(chosen.step.id)}
+        onTrial={setTrial}
+        onSave={save}
+      />
+    </>
+  );
+}

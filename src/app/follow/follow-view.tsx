@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { Instant } from "../../core/units/index.ts";
-import type { Folded, Ledger, WalkState } from "../../core/walk/index.ts";
-import { forecastRiskModel, walkStateAt } from "../../core/walk/index.ts";
+import type { Folded, Ledger } from "../../core/walk/index.ts";
+import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
-import { useRisk } from "../risk/index.ts";
+import { useWalkRisk } from "../risk/index.ts";
 import type { WalkSession } from "../session/index.ts";
 import { beatsOf, storedFollower, storeFollower, useSeconds } from "../session/index.ts";
 import { CrewCards } from "./crew-cards.tsx";
@@ -60,7 +60,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
       ? folded.lastAt
       : second;
   const state = useMemo(() => walkStateAt(ledger, at), [ledger, at]);
-  const odds = useOdds(state);
+  const odds = useWalkRisk(state)?.withinLimit ?? null;
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const [panel, setPanel] = useState<Panel>(null);
   const [just, setJust] = useState<JustEntered | null>(null);
@@ -227,23 +227,6 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
       </footer>
     </div>
   );
-}
-
-/** How often the odds are worked out anew while nothing is entered, in ms of PET. */
-const ODDS_EVERY = 15_000;
-
-/** The probability of finishing within the limit: anew with each entry and every few seconds, in a worker. */
-function useOdds(state: WalkState): number | null {
-  const { ledger, pet, forecast, phase } = state;
-  const beat = pet === null ? null : Math.floor(pet / ODDS_EVERY);
-  const latest = useRef(state);
-  latest.current = state;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the state changes every second, the model need not.
-  const model = useMemo(
-    () => (phase === "closed" || forecast?.margin == null ? null : forecastRiskModel(latest.current)),
-    [ledger, beat, phase],
-  );
-  return useRisk(model)?.withinLimit ?? null;
 }
 
 function Tool({ onPress, children }: { readonly onPress: () => void; readonly children: string }) {

@@ -6,6 +6,7 @@ import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { ScreenHead } from "../parts/index.ts";
+import { useWalkRisk } from "../risk/index.ts";
 import { useSeconds, useServices, useWalkSession } from "../session/index.ts";
 import { TimelineView } from "../timeline/index.ts";
 
@@ -54,5 +55,6 @@ function LiveTimeline({ ledger, folded }: { readonly ledger: Ledger; readonly fo
   // A rehearsal has a clock of its own, which stands where its last entry does unless it is being followed.
   const at = mode === "rehearsal" ? (folded.lastAt ?? second) : second;
   const state = useMemo(() => walkStateAt(ledger, at), [ledger, at]);
-  return <TimelineView outline={outline} plan={state.plan} state={state} />;
+  const risk = useWalkRisk(state);
+  return <TimelineView outline={outline} plan={state.plan} state={state} risk={risk} />;
 }

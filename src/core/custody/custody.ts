@@ -36,5 +36,17 @@ export function isWithin(custody: Custody, item: ItemId, container: ItemId): boo
 /** Custody after one item has been moved; `null` when it would end up inside itself. What is in the item goes with it. */
 export function moved(custody: Custody, item: ItemId, to: Location): Custody | null {
   if ("item" in to && isWithin(custody, to.item, item)) return null;
-  return new Map([...custody, [item, to]]);
+  return new Map(custody).set(item, to);
+}
+
+/** Custody after several moves, one after another; those that would put an item inside itself change nothing. */
+export function movedInTurn(
+  custody: Custody,
+  moves: Iterable<{ readonly item: ItemId; readonly to: Location }>,
+): Custody {
+  const after = new Map(custody);
+  for (const { item, to } of moves) {
+    if (!("item" in to) || !isWithin(after, to.item, item)) after.set(item, to);
+  }
+  return after;
 }

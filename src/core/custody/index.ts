@@ -1,2 +1,2 @@
 export type { Custody } from "./custody.ts";
-export { custodyAtStart, holderOf, isWithin, moved } from "./custody.ts";
+export { custodyAtStart, holderOf, isWithin, moved, movedInTurn } from "./custody.ts";

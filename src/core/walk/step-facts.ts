@@ -1,4 +1,4 @@
-import { custodyAtStart, moved } from "../custody/index.ts";
+import { custodyAtStart, moved, movedInTurn } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
@@ -142,10 +142,7 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
 }
 
 function custodyAfter({ opened }: Ledger, moves: Ledger["moves"]): Ledger["custody"] {
-  return moves.reduce(
-    (custody, { item, to }) => moved(custody, item, to) ?? custody,
-    custodyAtStart(opened.outline.procedure),
-  );
+  return movedInTurn(custodyAtStart(opened.outline.procedure), moves);
 }
 
 /** `record.taken`: taken, and flagged when outside min..max ([WLK7]). */

@@ -1,7 +1,14 @@
+import { happensBefore } from "../order/index.ts";
+import { reachFindings, sharedRouteFindings } from "../place/index.ts";
+import type { Plan } from "../plan/index.ts";
 import { planOf } from "../plan/index.ts";
 import type { Finding, Outcomes, Outline, ReadProcedure } from "../procedure/index.ts";
-import { finding, outlineOf, readProcedure, scenariosOf } from "../procedure/index.ts";
+import { activityOf, finding, outlineOf, readProcedure, scenariosOf } from "../procedure/index.ts";
+import type { Instant } from "../units/index.ts";
 import { custodyFindings } from "./custody-findings.ts";
+import { raceFindings } from "./order-findings.ts";
+import { procedureFindings, watchFindings } from "./procedure-findings.ts";
+import { refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
 import { textFindings } from "./text-findings.ts";
 
 const LEVELS = { error: 0, caution: 1, advice: 2 } as const;
@@ -12,54 +19,96 @@ export interface Checked extends ReadProcedure {
   readonly outline: Outline | null;
 }
 
-/** Checks a laid-out procedure in every scenario ([ORD4]), with get-ahead tasks left out and done. Each finding once. */
-export function checkOutline(outline: Outline): Finding[] {
-  const scenarios = scenariosOf(outline);
-  const found = new Map<string, Finding>();
-  const take = (findings: readonly Finding[], outcomes: Outcomes) => {
-    for (const one of findings) {
-      const key = JSON.stringify([one.code, one.pointer, one.things]);
-      if (!found.has(key))
-        found.set(
-          key,
-          outcomes.size === 0 ? one : { ...one, message: `${one.message} ${scenarioWords(outcomes)}` },
-        );
-    }
-  };
-  const hasGetAheads = outline.procedure.tasks.some(({ priority }) => priority === "get-ahead");
-  for (const outcomes of scenarios.outcomes) {
-    for (const getAheads of hasGetAheads ? [false, true] : [false]) {
-      const plan = planOf(outline, { outcomes, getAheads });
-      // Get-aheads are only done if time allows, so that they go over the limit is no finding.
-      take(
-        getAheads ? plan.findings.filter(({ code }) => code !== "time/over-limit") : plan.findings,
-        outcomes,
-      );
-      if (plan.network.ring.length === 0) take(custodyFindings(plan), outcomes);
-    }
-  }
-  const incomplete = scenarios.complete
-    ? []
-    : [
-        finding(
-          "caution",
-          "order/not-all-scenarios",
-          "",
-          `There are more combinations of outcomes than can be checked one by one; every single and pairwise departure from the expected ones was checked (${scenarios.outcomes.length}).`,
-        ),
-      ];
-  return [...found.values(), ...textFindings(outline), ...incomplete].sort(
-    (a, b) => LEVELS[a.level] - LEVELS[b.level],
-  );
+/** What a check may be asked with. */
+export interface CheckOptions {
+  /** The instant of PET 0, for windows given as instants; `null` when not known. */
+  readonly start?: Instant | null;
 }
 
-const scenarioWords = (outcomes: Outcomes) =>
-  `(When ${[...outcomes].map(([decision, outcome]) => `"${decision}" comes out "${outcome}"`).join(" and ")}.)`;
+/**
+ * Checks a laid-out procedure in every scenario ([ORD4]), with get-ahead tasks left out and done; scenarios in which the same steps
+ * are performed are looked at once. Each finding once, errors first, and told when it comes up only otherwise than as expected.
+ */
+export function checkOutline(outline: Outline, { start = null }: CheckOptions = {}): Finding[] {
+  const scenarios = scenariosOf(outline);
+  const found = new Map<string, Finding>();
+  const performed = outline.steps.map(() => false);
+  const seen = new Set<string>();
+  const hasGetAheads = outline.steps.some(({ getAhead }) => getAhead);
+  for (const outcomes of scenarios.outcomes) {
+    for (const getAheads of hasGetAheads ? [false, true] : [false]) {
+      const { active } = activityOf(outline, outcomes, getAheads);
+      const key = active.map(Number).join("");
+      if (seen.has(key)) continue;
+      seen.add(key);
+      for (const [index, isActive] of active.entries()) if (isActive) performed[index] = true;
+      const plan = planOf(outline, { outcomes, getAheads, start });
+      const isExpected = outcomes.size === 0 && !getAheads;
+      const findings = [
+        ...(getAheads ? withGetAheads(plan.findings) : plan.findings),
+        ...scenarioFindings(plan, getAheads),
+        ...(isExpected ? watchFindings(plan) : []),
+      ];
+      for (const one of findings) {
+        const at = keyOf(one);
+        if (found.has(at)) continue;
+        const condition = isExpected ? "" : conditionWords(outcomes, getAheads && !isExpected);
+        found.set(at, condition ? { ...one, message: `${one.message} ${condition}` } : one);
+      }
+    }
+  }
+  return [
+    ...found.values(),
+    ...procedureFindings(outline, scenarios.complete ? performed : null),
+    ...textFindings(outline),
+    ...(scenarios.complete ? [] : [notAllScenarios(scenarios.outcomes.length)]),
+  ].sort((a, b) => LEVELS[a.level] - LEVELS[b.level]);
+}
+
+/** What one scenario's plan shows beyond its own findings. */
+function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
+  const { network, whereabouts } = plan;
+  const along = [...reachFindings(network, whereabouts), ...refugeFindings(plan)];
+  if (network.ring.length > 0) return along;
+  const order = happensBefore(network);
+  return [
+    ...raceFindings(order),
+    ...custodyFindings(plan),
+    ...along,
+    ...sharedRouteFindings(order, whereabouts),
+    ...(getAheads ? [] : [...turnBackFindings(plan), ...supplyFindings(plan)]),
+  ];
+}
+
+/** Get-aheads are only done if time allows: that they go over the limit is no finding, and that they miss a window no error. */
+function withGetAheads(findings: readonly Finding[]): Finding[] {
+  return findings
+    .filter(({ code }) => code !== "time/over-limit")
+    .map((one) => (one.code === "window/no-fit" ? { ...one, level: "caution" } : one));
+}
+
+/** What makes two findings the same in different scenarios. */
+function keyOf({ code, pointer, things, steps }: Finding): string {
+  return JSON.stringify(code.startsWith("order/") ? [code, pointer, things, steps] : [code, pointer, things]);
+}
+
+function notAllScenarios(checked: number): Finding {
+  const message = `There are more combinations of outcomes than can be checked one by one; every single and pairwise departure from the expected ones was checked (${checked}).`;
+  return finding("caution", "order/not-all-scenarios", "", message);
+}
+
+function conditionWords(outcomes: Outcomes, getAheads: boolean): string {
+  const conditions = [
+    ...[...outcomes].map(([decision, outcome]) => `"${decision}" comes out "${outcome}"`),
+    ...(getAheads ? ["get-ahead tasks are done"] : []),
+  ];
+  return `(When ${conditions.join(" and ")}.)`;
+}
 
 /** Checks the text of a procedure file: everything the checker has to say, each finding with its place in the file. Never throws. */
-export function checkProcedureText(text: string): Checked {
+export function checkProcedureText(text: string, options: CheckOptions = {}): Checked {
   const read = readProcedure(text);
   if (!read.procedure) return { ...read, outline: null };
   const outline = outlineOf(read.procedure);
-  return { ...read, outline, findings: [...read.findings, ...read.locate(checkOutline(outline))] };
+  return { ...read, outline, findings: [...read.findings, ...read.locate(checkOutline(outline, options))] };
 }

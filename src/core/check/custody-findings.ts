@@ -1,19 +1,20 @@
 import type { Custody } from "../custody/index.ts";
-import { custodyAtStart, holderOf, isWithin, moved } from "../custody/index.ts";
+import { custodyAtStart, holderOf, isWithin } from "../custody/index.ts";
+import { isPlaced } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
-import type { Finding, Location, Outline, OutlineStep } from "../procedure/index.ts";
+import type { Finding, Location, Outline, OutlineStep, PatchOperation } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
-import type { ItemId, StepId } from "../units/index.ts";
+import type { CrewId, ItemId, StepId } from "../units/index.ts";
 
 /** What one scenario's plan says of the items: moves that cannot be made, and what is not where it must be at the end ([CHK2]). */
 export function custodyFindings(plan: Plan): Finding[] {
   const { outline, network, timeline } = plan;
   const found: Finding[] = [];
-  let custody = custodyAtStart(outline.procedure);
+  // One book for the whole plan: a copy for each move would cost steps × items.
+  const custody = new Map(custodyAtStart(outline.procedure));
   const startOf = (index: number) => timeline?.steps[index]?.start ?? 0;
-  const inTime = timeline
-    ? [...network.order].sort((a, b) => startOf(a) - startOf(b) || a - b)
-    : network.order;
+  // The sort is stable, so that steps which start at once keep to the order of the network.
+  const inTime = [...network.order].sort((a, b) => startOf(a) - startOf(b));
   for (const index of inTime) {
     const entry = outline.steps[index];
     if (!entry) continue;
@@ -21,13 +22,18 @@ export function custodyFindings(plan: Plan): Finding[] {
       const pointer = `${entry.pointer}/moves/${position}`;
       const concerned = { steps: [entry.step.id], things: [item] };
       const refusal = refusalOf(plan, custody, entry, item, to);
-      if (refusal) found.push(finding("error", refusal.code, pointer, refusal.message, concerned));
-      const after = moved(custody, item, to);
-      if (after) custody = after;
-      else {
+      if (refusal) {
+        found.push(
+          finding("error", refusal.code, pointer, refusal.message, {
+            ...concerned,
+            mend: refusal.mend ?? null,
+          }),
+        );
+      }
+      if ("item" in to && isWithin(custody, to.item, item)) {
         const message = `${labelOf(outline, item)} would be inside itself after "${entry.step.id}".`;
         found.push(finding("error", "custody/inside-itself", pointer, message, concerned));
-      }
+      } else custody.set(item, to);
     }
   }
   return [...found, ...leftFindings(plan, custody)];
@@ -36,6 +42,7 @@ export function custodyFindings(plan: Plan): Finding[] {
 interface Refusal {
   readonly code: string;
   readonly message: string;
+  readonly mend?: readonly PatchOperation[] | null;
 }
 
 /** Why the performers of a step cannot move an item; `null` when they can. */
@@ -68,6 +75,7 @@ function refusalOf(
     return {
       code: "custody/receiver-absent",
       message: `In "${entry.step.id}" ${label} passes to ${call}, who does not take part in the step.`,
+      mend: withReceiver(plan, entry, to.crew),
     };
   }
   if ("place" in to && !placesOf(plan, entry).includes(to.place) && placesOf(plan, entry).length > 0) {
@@ -90,6 +98,25 @@ function refusalOf(
     }
   }
   return null;
+}
+
+/** The patch that lets a receiver take part; `null` when it is not where the step is done, or when that could bring a deadlock. */
+function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: CrewId): PatchOperation[] | null {
+  const lane = outline.lane(crew);
+  const member = outline.crew[lane];
+  const pointsForward = network.before.some((links) => links.some(({ from, to }) => from > to));
+  if (!member || pointsForward) return null;
+  if (isPlaced(member)) {
+    const { at, to } = entry.step;
+    if (to !== undefined || at === undefined) return null;
+    let place = member.start ?? null;
+    for (const index of network.lanes[lane] ?? []) {
+      const step = outline.steps[index]?.step;
+      if (index < entry.index) place = step?.to ?? step?.at ?? place;
+    }
+    if (place !== at) return null;
+  }
+  return [{ op: "add", path: `${entry.pointer}/by/-`, value: crew }];
 }
 
 /** The places where a step's performers are when it starts and when it ends. */

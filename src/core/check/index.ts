@@ -1,2 +1,2 @@
-export type { Checked } from "./check-procedure.ts";
+export type { Checked, CheckOptions } from "./check-procedure.ts";
 export { checkOutline, checkProcedureText } from "./check-procedure.ts";

@@ -9,10 +9,43 @@ const SEVERAL = /(?:;\s*|\.\s+(?=[A-Z])|,?\s+(?:and )?then\s+)\S/;
 
 /** Advice on the wording of steps ([CHK3]). */
 export function textFindings(outline: Outline): Finding[] {
-  return outline.steps.flatMap((entry) => [...wording(entry), ...receiver(outline, entry)]);
+  return stepsWithPointers(outline).flatMap((entry) => [
+    ...wording(entry),
+    ...receiver(outline, entry),
+    ...selfConfirmed(outline, entry),
+  ]);
 }
 
-function wording({ step, pointer }: OutlineStep): Finding[] {
+type Worded = Pick<OutlineStep, "step" | "pointer">;
+
+/** All steps, those of contingencies too, since they are read out like the rest. */
+function stepsWithPointers({ steps, procedure }: Outline): Worded[] {
+  const aside = procedure.contingencies.flatMap(({ tasks }, index) =>
+    tasks.flatMap((task, taskIndex) =>
+      task.steps.map((step, stepIndex) => ({
+        step,
+        pointer: `/contingencies/${index}/tasks/${taskIndex}/steps/${stepIndex}`,
+      })),
+    ),
+  );
+  return [...steps, ...aside];
+}
+
+/** A confirmation by the only one who does the step. */
+function selfConfirmed(outline: Outline, { step, pointer }: Worded): Finding[] {
+  const by = step.confirm?.by;
+  if (by === undefined || step.by.some((crew) => crew !== by)) return [];
+  const call = outline.crewMember(by)?.call ?? by;
+  const message = `In "${step.id}" ${call} confirms what ${call} does alone; let somebody else confirm it.`;
+  return [
+    finding("advice", "text/confirms-itself", `${pointer}/confirm/by`, message, {
+      steps: [step.id],
+      things: [by],
+    }),
+  ];
+}
+
+function wording({ step, pointer }: Worded): Finding[] {
   const found: Finding[] = [];
   const steps = [step.id];
   if (SEVERAL.test(step.do)) {
@@ -27,7 +60,7 @@ function wording({ step, pointer }: OutlineStep): Finding[] {
 }
 
 /** A handover that says nothing of who receives. */
-function receiver(outline: Outline, { step, pointer }: OutlineStep): Finding[] {
+function receiver(outline: Outline, { step, pointer }: Worded): Finding[] {
   if (step.by.length < 2) return [];
   return step.moves.flatMap(({ item, to }) => {
     if (!("crew" in to)) return [];

@@ -1,5 +1,5 @@
 import TinyQueue from "tinyqueue";
-import type { Activity, Finding, Outline } from "../procedure/index.ts";
+import type { Activity, Finding, Outline, PatchOperation } from "../procedure/index.ts";
 import { finding, lanesOf } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
 import { NO_TIME } from "../units/index.ts";
@@ -113,7 +113,8 @@ function ringOf(
 }
 
 /** The finding for a network's deadlock, naming the steps round it and whom each waits on ([ORD1]); `null` when there is none. */
-export function deadlockFinding({ outline, ring }: Network): Finding | null {
+export function deadlockFinding(network: Network): Finding | null {
+  const { outline, ring } = network;
   const [first] = ring;
   if (!first) return null;
   const idOf = (index: number) => outline.steps[index]?.step.id as StepId;
@@ -132,6 +133,25 @@ export function deadlockFinding({ outline, ring }: Network): Finding | null {
       steps: ring
         .map(({ to }) => idOf(to))
         .sort((a, b) => (outline.step(a)?.index ?? 0) - (outline.step(b)?.index ?? 0)),
+      mend: withoutForwardLink(network),
     },
   );
+}
+
+/** The patch that drops the one `after` of the ring that points forwards in reading order; `null` when there are several, or that leaves a deadlock. */
+function withoutForwardLink({ outline, activity, before, behind, ring }: Network): PatchOperation[] | null {
+  const forward = ring.filter(({ from, to, because }) => because === "after" && from > to);
+  const [link] = forward;
+  if (!link || forward.length > 1) return null;
+  const isKept = ({ from, to, because }: Link) => because === "lane" || from !== link.from || to !== link.to;
+  const order = topologicalOrder(
+    activity.active,
+    before.map((links) => links.filter(isKept)),
+    behind.map((links) => links.filter(isKept)),
+  );
+  if (order.length < activity.active.filter(Boolean).length) return null;
+  const waiting = outline.steps[link.to];
+  const named = outline.steps[link.from]?.step.id;
+  const places = (waiting?.step.after ?? []).flatMap(({ step }, place) => (step === named ? [place] : []));
+  return places.toReversed().map((place) => ({ op: "remove", path: `${waiting?.pointer}/after/${place}` }));
 }

@@ -1,5 +1,12 @@
 import type { Network } from "../order/index.ts";
-import type { CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
+import type {
+  CrewMember,
+  Finding,
+  Outline,
+  OutlineStep,
+  PatchOperation,
+  StepTime,
+} from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { Duration, PlaceId, StepId } from "../units/index.ts";
 import { longest, NO_TIME } from "../units/index.ts";
@@ -39,7 +46,7 @@ export function whereaboutsOf(
       if (!entry) continue;
       const { step } = entry;
       if (step.at !== undefined && place !== null && step.at !== place) {
-        findings.push(notThere(outline, entry, member, place, step.at));
+        findings.push(notThere(outline, entry, member, place, step.at, ways));
       }
       if (step.at !== undefined) place = step.at;
       const seat = from[index];
@@ -100,12 +107,40 @@ function notThere(
   member: CrewMember,
   place: PlaceId,
   at: PlaceId,
+  ways: Ways,
 ): Finding {
   const message = `${member.call} is at ${labelOf(outline, place)}, but "${entry.step.id}" is done at ${labelOf(outline, at)}, and no translation leads there.`;
   return finding("error", "place/not-there", `${entry.pointer}/at`, message, {
     steps: [entry.step.id as StepId],
     things: [member.id, at],
+    mend: ways.quickest(place, at) ? [translationBefore(outline, entry, member, at)] : null,
   });
+}
+
+/** The patch that puts a translation before a step, done on the same conditions. */
+function translationBefore(
+  outline: Outline,
+  { step, pointer }: OutlineStep,
+  member: CrewMember,
+  to: PlaceId,
+): PatchOperation {
+  const { tasks, contingencies } = outline.procedure;
+  const taken = new Set<string>(
+    [tasks, ...contingencies.map((one) => one.tasks)]
+      .flat()
+      .flatMap((task) => task.steps.map(({ id }) => id)),
+  );
+  const base = `${member.id}-to-${to}`;
+  let id = base;
+  for (let count = 2; taken.has(id); count += 1) id = `${base}-${count}`;
+  const value = {
+    id,
+    by: [member.id],
+    do: `Move to ${labelOf(outline, to)}`,
+    to,
+    ...(step.when ? { when: step.when } : {}),
+  };
+  return { op: "add", path: pointer, value };
 }
 
 function noWay(

@@ -1,0 +1,92 @@
+import { latestTurnBack, returnTimesOf } from "../place/index.ts";
+import type { Plan } from "../plan/index.ts";
+import type { Finding } from "../procedure/index.ts";
+import { finding } from "../procedure/index.ts";
+import { supplyForecast } from "../supply/index.ts";
+import type { Duration, PlaceId, StepId } from "../units/index.ts";
+import { clockText, lengthText, NO_TIME } from "../units/index.ts";
+
+/**
+ * Where a plan keeps somebody outside beyond the latest turn-back PET ([PLN6]): for each crew member the steps outside closeout tasks
+ * that finish after it, told by the one that is furthest beyond. Steps that are over the limit themselves are told by the limit.
+ */
+export function turnBackFindings({ outline, network, whereabouts, timeline }: Plan): Finding[] {
+  const limit = outline.procedure.limits.elapsed;
+  if (!timeline || limit === undefined) return [];
+  const returns = returnTimesOf(network, whereabouts);
+  return outline.crew.flatMap((member, lane) => {
+    const beyond = (network.lanes[lane] ?? []).flatMap((index) => {
+      const entry = outline.steps[index];
+      const back = returns[index]?.[entry?.performers.indexOf(lane) ?? -1];
+      const finish = timeline.steps[index]?.finish ?? NO_TIME;
+      if (!entry || !back || entry.task.closeout || finish > limit) return [];
+      const latest = latestTurnBack(limit, back);
+      return finish > latest ? [{ entry, back, latest, finish, over: finish - latest }] : [];
+    });
+    const worst = beyond.reduce<(typeof beyond)[number] | null>(
+      (most, one) => (most && most.over >= one.over ? most : one),
+      null,
+    );
+    if (!worst) return [];
+    const { entry, back, latest, finish, over } = worst;
+    const label = (place: PlaceId) => outline.place(place)?.label ?? place;
+    const closeout = back.closeout > 0 ? ` with ${lengthText(back.closeout)} of closeout still to do` : "";
+    const message = `"${entry.step.id}" keeps ${member.call} at ${label(back.from)} until PET ${clockText(finish)}. From there it is ${lengthText(back.way)} to ${label(back.refuge)}${closeout}, so ${member.call} would have to turn back by PET ${clockText(latest)} to be in by the limit of ${clockText(limit)}: ${lengthText(over as Duration)} beyond.`;
+    return [
+      finding("caution", "time/beyond-turn-back", entry.pointer, message, {
+        steps: beyond.map((one) => one.entry.step.id),
+        things: [member.id],
+      }),
+    ];
+  });
+}
+
+/** Supplies that, full at PET 0 and used at the planned rate, meet their redline before their crew member's last step is over ([FOR3]). */
+export function supplyFindings({ outline, network, timeline }: Plan): Finding[] {
+  if (!timeline) return [];
+  return outline.procedure.supplies.flatMap((supply, index) => {
+    if (supply.redline >= supply.full) return [];
+    const { redlineAt } = supplyForecast(supply, [], NO_TIME);
+    const last = network.lanes[outline.lane(supply.crew)]?.at(-1);
+    const step = last === undefined ? null : outline.steps[last]?.step;
+    const finish = last === undefined ? null : timeline.steps[last]?.finish;
+    if (redlineAt === null || finish == null || !step || redlineAt >= finish) return [];
+    const call = outline.crewMember(supply.crew)?.call ?? supply.crew;
+    const message = `At the planned rate ${call}’s ${supply.label ?? supply.id} meets its redline at PET ${clockText(redlineAt)}, ${lengthText((finish - redlineAt) as Duration)} before ${call} is done with "${step.id}".`;
+    return [
+      finding("caution", "supply/short", `/supplies/${index}`, message, {
+        steps: [step.id as StepId],
+        things: [supply.crew, supply.id],
+      }),
+    ];
+  });
+}
+
+/** What keeps return times from being told: no refuge, or places outside from which no routes with a time lead to one ([PLN6]). */
+export function refugeFindings({ outline, network, whereabouts }: Plan): Finding[] {
+  const { crew, limits, places, supplies } = outline.procedure;
+  const isAsked = limits.elapsed !== undefined || supplies.length > 0;
+  if (!isAsked || crew.every(({ station }) => station !== "outside")) return [];
+  if (places.every(({ refuge }) => !refuge)) {
+    const message =
+      "No place is a refuge, so no time to turn back can be told. Mark the places where one is safe.";
+    return [finding("caution", "place/no-refuge", "/places", message)];
+  }
+  const returns = returnTimesOf(network, whereabouts);
+  const cutOff = new Map<PlaceId, StepId[]>();
+  for (const { index, step, performers } of outline.steps) {
+    if (!network.activity.active[index]) continue;
+    for (const [seat, lane] of performers.entries()) {
+      const place = step.to ?? whereabouts.from[index]?.[seat] ?? null;
+      if (place === null || outline.crew[lane]?.station !== "outside" || returns[index]?.[seat]) continue;
+      const steps = cutOff.get(place) ?? [];
+      if (steps.at(-1) !== step.id) steps.push(step.id);
+      cutOff.set(place, steps);
+    }
+  }
+  return [...cutOff].map(([place, steps]) => {
+    const index = places.findIndex(({ id }) => id === place);
+    const message = `No routes with a time lead from ${places[index]?.label ?? place} to a refuge, so no time to turn back can be told for the steps there.`;
+    return finding("caution", "place/no-way-home", `/places/${index}`, message, { steps, things: [place] });
+  });
+}

@@ -36,8 +36,11 @@ export async function rehearseCommand(
     last = played;
     count += played.entries.length;
   }
-  if (out !== undefined && last) terminal.err(`${plainText(out)}: ${count} entries, ${ending(last)}.\n`);
-  return EXIT.fine;
+  if (!last) return EXIT.unusable;
+  if (out !== undefined) terminal.err(`${plainText(out)}: ${count} entries, ${ending(last)}.\n`);
+  if (last.ledger.closed?.end === "complete") return EXIT.fine;
+  terminal.err(`${file}: the played walk came to a stop before all was done; check says why.\n`);
+  return EXIT.findings;
 }
 
 function ending({ ledger, at }: PlayedEntries): string {

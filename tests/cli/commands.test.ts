@@ -248,6 +248,17 @@ describe("rehearse", () => {
     expect(await skipped("PT20M")).toBe(true);
   });
 
+  it("[ORD1] ends 1 when the walk comes to a stop, with the log up to there", async () => {
+    const ring = fileWith([step("go", "ev2", 1), step("a", "ev1", 1, { after: ["b"] }), step("b", "ev1", 1)]);
+    const file = scratch.write("stops.procedure.json", JSON.stringify(ring));
+    const { status, out, err } = await tetherline("rehearse", file, "--start", START);
+    expect([status, err]).toEqual([
+      1,
+      expect.stringMatching(/came to a stop before all was done; check says why\.\n$/),
+    ]);
+    expect(out).toContain('"end":"terminated"');
+  });
+
   it("with a pace writes entries as time passes, that many times faster", async () => {
     const began = performance.now();
     const { out } = await tetherline("rehearse", trial, "--start", START, "--pace", "2000");

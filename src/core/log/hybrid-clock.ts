@@ -7,7 +7,7 @@ import type { Brand, Instant } from "../units/index.ts";
 export type HybridTime = Brand<string, "HybridTime">;
 
 /** What a hybrid time looks like. */
-export const HYBRID_TIME_PATTERN = /^\d{15}-[0-9a-f]{4}$/;
+export const HYBRID_TIME_PATTERN = /^\d{15}-[0-9a-fA-F]{4}$/;
 
 const FULLEST_COUNTER = 0xffff;
 

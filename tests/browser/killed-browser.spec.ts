@@ -5,11 +5,18 @@ import { join } from "node:path";
 import { chromium, expect, test } from "@playwright/test";
 import { doneCount, openWalk, startClock, tapSteps } from "./walk-by-tapping.ts";
 
-test("[LOG5] every tap confirmed before the browser was killed is there when it is opened again", async ({ viewport, baseURL }, testInfo) => {
+test("[LOG5] every tap confirmed before the browser was killed is there when it is opened again", async ({
+  viewport,
+  baseURL,
+}, testInfo) => {
   test.setTimeout(120_000);
   const profile = mkdtempSync(join(tmpdir(), "tetherline-killed-"));
   const open = () =>
-    chromium.launchPersistentContext(profile, { ...testInfo.project.use.launchOptions, viewport, ...(baseURL ? { baseURL } : {}) });
+    chromium.launchPersistentContext(profile, {
+      ...testInfo.project.use.launchOptions,
+      viewport,
+      ...(baseURL ? { baseURL } : {}),
+    });
   try {
     const first = await open();
     const page = await first.newPage();

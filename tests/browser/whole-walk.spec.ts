@@ -1,7 +1,10 @@
 import { expect, test } from "@playwright/test";
 import { doneCount, openWalk, startClock, tapSteps } from "./walk-by-tapping.ts";
 
-test("the orbit walk is followed by tapping, offline and through a reload, to its review", async ({ page, context }) => {
+test("the orbit walk is followed by tapping, offline and through a reload, to its review", async ({
+  page,
+  context,
+}) => {
   test.setTimeout(180_000);
   await openWalk(page);
   // From here on the service worker must be in charge, so that the reload below needs no network.

@@ -1,0 +1,121 @@
+import type { Instant } from "../units/index.ts";
+
+/** A span between instants, both ends belonging to it. */
+export interface InstantSpan {
+  readonly start: Instant;
+  readonly end: Instant;
+}
+
+/** A function of time whose sign matters; `null` where it is not defined, which ends the search there. */
+export type Depth = (instant: number) => number | null;
+
+/** Edges are found to this, in ms. */
+const EDGE = 20;
+/** The bottom of a dip is found to this, in ms: no dip as long as a second is missed for it. */
+const BOTTOM = 250;
+
+/** Thrown when a depth is not defined where it is needed: the orbit has decayed. Caught in this folder. */
+export class UndefinedDepthError extends Error {
+  override readonly name = "UndefinedDepthError";
+}
+
+/**
+ * The spans in [from, to] during which `depth` is below zero. It must have at most one dip between neighbouring looks
+ * (`stride` apart), as a shadow or a pass has once a revolution; each dip is bracketed by its looks, its bottom found by golden section
+ * (Kiefer 1953), its edges by bisection with secant steps (Illinois; Dowell & Jarratt 1971). No dip of a second or more is missed.
+ */
+export function spansBelow(depth: Depth, from: Instant, to: Instant, stride: number): InstantSpan[] {
+  const value = (at: number): number => {
+    const found = depth(at);
+    if (found === null) throw new UndefinedDepthError(`not defined at ${at}`);
+    return found;
+  };
+  const looks: { at: number; depth: number }[] = [];
+  const count = Math.max(2, Math.ceil((to - from) / stride));
+  for (let look = 0; look <= count; look += 1) {
+    const at = from + ((to - from) * look) / count;
+    looks.push({ at, depth: value(at) });
+  }
+  const edges: number[] = [];
+  for (const [index, right] of looks.entries()) {
+    const left = looks[index - 1];
+    if (!left) continue;
+    if (left.depth < 0 !== right.depth < 0) {
+      edges.push(edgeBetween(value, left.at, left.depth, right.at, right.depth));
+      continue;
+    }
+    // Both looks on one side: a dip or a bump may hide between them where the neighbours bend that way.
+    const [before, after] = [looks[index - 2], looks[index + 1]];
+    const sign = left.depth < 0 ? -1 : 1;
+    const bends =
+      (!before || sign * before.depth >= sign * left.depth) &&
+      (!after || sign * after.depth >= sign * right.depth);
+    if (!bends) continue;
+    const bottom = bottomBetween((at) => sign * value(at), left.at, right.at);
+    if (bottom.depth >= 0) continue;
+    edges.push(edgeBetween(value, left.at, left.depth, bottom.at, sign * bottom.depth));
+    edges.push(edgeBetween(value, bottom.at, sign * bottom.depth, right.at, right.depth));
+  }
+  const [first] = looks;
+  const bounds = [...(first && first.depth < 0 ? [from as number] : []), ...edges];
+  if (bounds.length % 2 === 1) bounds.push(to);
+  const spans: InstantSpan[] = [];
+  for (let index = 0; index + 1 < bounds.length; index += 2) {
+    spans.push({
+      start: Math.round(bounds[index] ?? from) as Instant,
+      end: Math.round(bounds[index + 1] ?? to) as Instant,
+    });
+  }
+  return spans;
+}
+
+function bottomBetween(
+  value: (at: number) => number,
+  from: number,
+  to: number,
+): { at: number; depth: number } {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [from, to];
+  let [c, d] = [b - golden * (b - a), a + golden * (b - a)];
+  let [atC, atD] = [value(c), value(d)];
+  while (b - a > BOTTOM && atC >= 0 && atD >= 0) {
+    if (atC < atD) {
+      [b, d, atD] = [d, c, atC];
+      c = b - golden * (b - a);
+      atC = value(c);
+    } else {
+      [a, c, atC] = [c, d, atD];
+      d = a + golden * (b - a);
+      atD = value(d);
+    }
+  }
+  return atC < atD ? { at: c, depth: atC } : { at: d, depth: atD };
+}
+
+function edgeBetween(
+  value: (at: number) => number,
+  from: number,
+  depthFrom: number,
+  to: number,
+  depthTo: number,
+): number {
+  let [a, atA, b, atB] = [from, depthFrom, to, depthTo];
+  let side = 0;
+  while (b - a > EDGE) {
+    const at = a + ((b - a) * atA) / (atA - atB);
+    // A secant step that hardly moves is replaced by a halving, so that both ends close in.
+    const next = at - a < EDGE / 4 || b - at < EDGE / 4 ? a + (b - a) / 2 : at;
+    const found = value(next);
+    if (found < 0 === atA < 0) {
+      [a, atA] = [next, found];
+      if (side === -1) atB /= 2;
+      side = -1;
+    } else {
+      [b, atB] = [next, found];
+      if (side === 1) atA /= 2;
+      side = 1;
+    }
+    if (found === 0) return next;
+  }
+  return (a + b) / 2;
+}

@@ -1,0 +1,14 @@
+export type { Site } from "./contact.ts";
+export { contactSpansOf, elevationOf, mergedSpans, parseSite } from "./contact.ts";
+export type { InstantSpan } from "./crossings.ts";
+export type { ElementSet, OrbitProblem, ReadOrbit } from "./element-set.ts";
+export type { LightSpans } from "./light-spans.ts";
+export { lightSpansOf } from "./light-spans.ts";
+export { readListedSpans } from "./listed-spans.ts";
+export type { Orbit, Vector } from "./orbit.ts";
+export { AGE_LIMIT, ageOf, orbitOf } from "./orbit.ts";
+export { readOrbit } from "./read-orbit.ts";
+export { objectNumber, tleChecksum } from "./read-tle.ts";
+export { SHADOW_EARTH_RADIUS, SUN_RADIUS, shadowDepth } from "./shadow.ts";
+export { sunAt } from "./sun.ts";
+export { sunDownSpansOf, sunUpSpansOf } from "./surface-light.ts";

@@ -1,0 +1,34 @@
+import { csvParseRows } from "d3-dsv";
+import { parseInstant } from "../units/index.ts";
+import { mergedSpans } from "./contact.ts";
+import type { InstantSpan } from "./crossings.ts";
+
+/** A row of a list that is no span. */
+export interface RowProblem {
+  /** From 1, the heading counted. */
+  readonly row: number;
+  readonly reason: string;
+}
+
+/** Reads a list of spans, CSV with the heading `start,end` and instants ([LGT3]); overlapping spans become one, bad rows are told. */
+export function readListedSpans(text: string): {
+  readonly spans: InstantSpan[];
+  readonly problems: readonly RowProblem[];
+} {
+  const rows = csvParseRows(text.replace(/^\uFEFF/, ""));
+  const spans: InstantSpan[] = [];
+  const problems: RowProblem[] = [];
+  const heading = rows[0]?.map((cell) => cell.trim().toLowerCase()).join(",");
+  if (heading !== "start,end") problems.push({ row: 1, reason: 'the heading must be "start,end"' });
+  for (const [index, cells] of rows.entries()) {
+    const row = index + 1;
+    if (index === 0 || (cells.length === 1 && cells[0]?.trim() === "")) continue;
+    const [start, end] = [parseInstant(cells[0]?.trim() ?? ""), parseInstant(cells[1]?.trim() ?? "")];
+    if (cells.length !== 2) problems.push({ row, reason: `it has ${cells.length} cells, not 2` });
+    else if (start === null || end === null)
+      problems.push({ row, reason: "start and end must be instants with an offset or Z" });
+    else if (end <= start) problems.push({ row, reason: "it ends before it starts" });
+    else spans.push({ start, end });
+  }
+  return { spans: mergedSpans(spans), problems };
+}

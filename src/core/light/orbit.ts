@@ -1,0 +1,71 @@
+import { gstime, json2satrec, sgp4 } from "satellite.js";
+import type { Duration, Instant } from "../units/index.ts";
+import { between, formatInstant } from "../units/index.ts";
+import type { ElementSet } from "./element-set.ts";
+
+/** A place in space, in km. */
+export interface Vector {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+/** Where a vehicle is, by SGP4. */
+export interface Orbit {
+  readonly elements: ElementSet;
+  /** Time of one revolution, in ms. */
+  readonly period: Duration;
+  /** The position in TEME; `null` when the model says the orbit has decayed or is none. */
+  at(instant: Instant): Vector | null;
+}
+
+const MINUTE = 60_000;
+const DAY = 1440 * MINUTE;
+
+/** The orbit of an element set (Vallado, Crawford, Hujsak & Kelso, AIAA 2006-6753; WGS-72 constants). */
+export function orbitOf(elements: ElementSet): Orbit {
+  const record = json2satrec({
+    OBJECT_NAME: elements.name ?? "",
+    OBJECT_ID: elements.designator,
+    EPOCH: formatInstant(elements.epoch).slice(0, -1),
+    MEAN_MOTION: elements.meanMotion,
+    ECCENTRICITY: elements.eccentricity,
+    INCLINATION: elements.inclination,
+    RA_OF_ASC_NODE: elements.ascendingNode,
+    ARG_OF_PERICENTER: elements.argumentOfPericenter,
+    MEAN_ANOMALY: elements.meanAnomaly,
+    EPHEMERIS_TYPE: 0,
+    CLASSIFICATION_TYPE: "U",
+    NORAD_CAT_ID: elements.object,
+    ELEMENT_SET_NO: 0,
+    REV_AT_EPOCH: 0,
+    BSTAR: elements.dragTerm,
+    MEAN_MOTION_DOT: elements.meanMotionDot,
+    MEAN_MOTION_DDOT: elements.meanMotionDdot,
+  });
+  return {
+    elements,
+    period: Math.round(DAY / elements.meanMotion) as Duration,
+    at: (instant) => {
+      // The library's epoch is cut to the millisecond; the time since the epoch is not.
+      const minutes = (instant - elements.epoch - elements.epochRest) / MINUTE;
+      const state = sgp4(record, minutes);
+      const position = state?.position;
+      if (!position || typeof position === "boolean" || !Number.isFinite(position.x)) return null;
+      return position;
+    },
+  };
+}
+
+/** How old an element set is at an instant, below zero before its epoch. */
+export function ageOf(elements: ElementSet, at: Instant): Duration {
+  return between(elements.epoch, at);
+}
+
+/** Beyond this age, either way, a caution is due ([LGT4]). */
+export const AGE_LIMIT = (14 * DAY) as Duration;
+
+/** Greenwich mean sidereal time in radians, UT1 taken as UTC (off by less than a second, 0.0042°). */
+export function siderealTime(instant: Instant): number {
+  return gstime(instant / DAY + 2_440_587.5);
+}

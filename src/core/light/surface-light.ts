@@ -1,0 +1,59 @@
+import { Body, Equator, Horizon, MakeTime, Observer, SearchRiseSet } from "astronomy-engine";
+import type { Instant } from "../units/index.ts";
+import type { Site } from "./contact.ts";
+import type { InstantSpan } from "./crossings.ts";
+import { restOf } from "./light-spans.ts";
+
+const DAY = 86_400_000;
+
+/** When the Sun is above a site's horizon in [from, to] (upper limb, standard refraction), from rise to set. */
+export function sunUpSpansOf(
+  { latitude, longitude, height }: Site,
+  from: Instant,
+  to: Instant,
+): InstantSpan[] {
+  const observer = new Observer(latitude, longitude, height);
+  const edges: number[] = [];
+  const days = (to - from) / DAY;
+  for (const direction of [1, -1]) {
+    for (let at = from as number; at < to; ) {
+      const found = SearchRiseSet(
+        Body.Sun,
+        observer,
+        direction,
+        MakeTime(new Date(at)),
+        Math.max(1, days + 1),
+      );
+      if (!found || found.date.getTime() > to) break;
+      edges.push(found.date.getTime() * direction);
+      at = found.date.getTime() + 60_000;
+    }
+  }
+  // A rise is kept positive and a set negative, so that one list in time tells both.
+  const inTime = edges.toSorted((a, b) => Math.abs(a) - Math.abs(b));
+  const spans: InstantSpan[] = [];
+  let start: number | null = isUp(observer, from) ? from : null;
+  for (const edge of inTime) {
+    if (edge > 0) start ??= edge;
+    else if (start !== null) {
+      spans.push({ start: start as Instant, end: -edge as Instant });
+      start = null;
+    }
+  }
+  if (start !== null) spans.push({ start: start as Instant, end: to });
+  return spans;
+}
+
+/** When it is below. */
+export function sunDownSpansOf(site: Site, from: Instant, to: Instant): InstantSpan[] {
+  return restOf(sunUpSpansOf(site, from, to), from, to);
+}
+
+/** The upper limb stands on the horizon when the centre is 50′ below it: 34′ of refraction and 16′ of the Sun's radius. */
+const LIMB = -50 / 60;
+
+function isUp(observer: Observer, instant: Instant): boolean {
+  const time = MakeTime(new Date(instant));
+  const { ra, dec } = Equator(Body.Sun, time, observer, true, true);
+  return Horizon(time, observer, ra, dec).altitude > LIMB;
+}

@@ -46,12 +46,12 @@ export function nearest(word: string, known: readonly string[]): string | null {
 const digitsOf = (word: string) => word.replace(/\D/g, "");
 
 /**
- * The known word that `word` is surely a slip for: at most two letters off and fewer than half of it, nearer than any other known
+ * The known word that `word` is surely a slip for: at most two letters off and no more than half of it, nearer than any other known
  * word, and with the same digits, since `bolt-2` is no slip for `bolt-1`. `null` when that cannot be said.
  */
 export function surelyMeant(word: string, known: readonly string[]): string | null {
   const ranked = known.map((one) => ({ one, off: distance(word, one) })).sort((a, b) => a.off - b.off);
   const [first, second] = ranked;
-  if (!first || first.off > Math.min(2, (first.one.length - 1) / 2) || first.off === second?.off) return null;
+  if (!first || first.off > Math.min(2, first.one.length / 2) || first.off === second?.off) return null;
   return digitsOf(first.one) === digitsOf(word) ? first.one : null;
 }

@@ -2,7 +2,6 @@ import { Body, Equator, Horizon, MakeTime, Observer, SearchRiseSet } from "astro
 import type { Instant } from "../units/index.ts";
 import type { Site } from "./contact.ts";
 import type { InstantSpan } from "./crossings.ts";
-import { restOf } from "./light-spans.ts";
 
 const DAY = 86_400_000;
 
@@ -42,11 +41,6 @@ export function sunUpSpansOf(
   }
   if (start !== null) spans.push({ start: start as Instant, end: to });
   return spans;
-}
-
-/** When it is below. */
-export function sunDownSpansOf(site: Site, from: Instant, to: Instant): InstantSpan[] {
-  return restOf(sunUpSpansOf(site, from, to), from, to);
 }
 
 /** The upper limb stands on the horizon when the centre is 50′ below it: 34′ of refraction and 16′ of the Sun's radius. */

@@ -1,3 +1,5 @@
+import type { Light } from "../light/index.ts";
+import { lightWords } from "../light/index.ts";
 import type { Network } from "../order/index.ts";
 import { deadlockFinding, networkOf } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
@@ -16,6 +18,8 @@ export interface PlanOptions {
   readonly outcomes?: Outcomes;
   /** The instant of PET 0, for windows given as instants; `null` when not known. */
   readonly start?: Instant | null;
+  /** Day and night from `start` on; `null` when not known. */
+  readonly light?: Light | null;
   /** Whether get-ahead tasks are planned too ([PRO9]). */
   readonly getAheads?: boolean;
 }
@@ -24,6 +28,7 @@ export interface PlanOptions {
 export interface Plan {
   readonly outline: Outline;
   readonly start: Instant | null;
+  readonly light: Light | null;
   readonly network: Network;
   readonly whereabouts: Whereabouts;
   readonly windows: WindowSpans;
@@ -37,12 +42,13 @@ export interface Plan {
 /** Plans an outline in the scenario and from the start that `options` say. */
 export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
   const start = options.start ?? null;
+  const light = options.light ?? null;
   const activity = activityOf(outline, options.outcomes ?? AS_EXPECTED, options.getAheads ?? false);
   const network = networkOf(outline, activity);
   const whereabouts = whereaboutsOf(network);
-  const windows = windowSpansOf(outline.procedure, start);
+  const windows = windowSpansOf(outline.procedure, start, light);
   const deadlock = deadlockFinding(network);
-  const common = { outline, start, network, whereabouts, windows };
+  const common = { outline, start, light, network, whereabouts, windows };
   const unplanned = (findings: readonly Finding[]): Plan => ({
     ...common,
     timeline: null,
@@ -63,7 +69,12 @@ export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
     ...common,
     timeline,
     margin: limit === undefined ? null : ((limit - timeline.finish) as Duration),
-    findings: [...whereabouts.findings, ...unknownWindows(outline, windows), ...overLimit(outline, timeline)],
+    findings: [
+      ...whereabouts.findings,
+      ...unknownWindows(outline, windows),
+      ...lightFindings(light),
+      ...overLimit(outline, timeline),
+    ],
   };
 }
 
@@ -81,6 +92,16 @@ function overLimit(outline: Outline, timeline: Timeline): Finding[] {
   return [
     finding("error", "time/over-limit", "/limits/elapsed", message, { steps: last ? [last.step.id] : [] }),
   ];
+}
+
+/** What has to be said of an element set that is old or decays ([LGT4]). */
+function lightFindings(light: Light | null): Finding[] {
+  if (light?.spans === null) {
+    return [
+      finding("error", "light/decayed", "", "By its element set the orbit decays within a day of the start."),
+    ];
+  }
+  return light?.isOld ? [finding("caution", "light/old-elements", "", lightWords(light))] : [];
 }
 
 function unknownWindows(outline: Outline, windows: WindowSpans): Finding[] {

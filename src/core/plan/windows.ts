@@ -1,3 +1,4 @@
+import type { InstantSpan, Light } from "../light/index.ts";
 import type { Procedure } from "../procedure/index.ts";
 import type { Duration, Instant, WindowId } from "../units/index.ts";
 import { between } from "../units/index.ts";
@@ -11,16 +12,24 @@ export interface Span {
 /** The spans of each window in PET, in order of their start; `null` for a window whose spans are not known, which then binds nothing. */
 export type WindowSpans = ReadonlyMap<WindowId, readonly Span[] | null>;
 
+/** Nothing is looked for beyond this PET where windows come from an orbit or a site ([PLN4]). */
+export const HORIZON = (24 * 3_600_000) as Duration;
+
 /**
- * The spans of a procedure's windows in PET. Spans given as instants need the instant of PET 0 (`start`); without it,
- * and for daylight and darkness without spans, they are not known.
+ * The spans of a procedure's windows in PET. Spans given as instants, and day and night, need the instant of PET 0
+ * (`start`); day and night that have no spans in the file come from `light`. What is missing leaves a window not known.
  */
-export function windowSpansOf(procedure: Procedure, start: Instant | null): WindowSpans {
+export function windowSpansOf(
+  procedure: Procedure,
+  start: Instant | null,
+  light: Pick<Light, "spans"> | null = null,
+): WindowSpans {
   return new Map(
-    procedure.windows.map(({ id, spans }) => {
-      if (!spans) return [id, null];
+    procedure.windows.map(({ id, kind, spans }) => {
+      const given = spans ?? (kind === "listed" ? undefined : light?.spans?.[kind].map(asUtc));
+      if (!given) return [id, null];
       const inPet: Span[] = [];
-      for (const span of spans) {
+      for (const span of given) {
         if (span.clock === "pet") inPet.push({ from: span.from, to: span.to });
         else if (start !== null) inPet.push({ from: between(start, span.from), to: between(start, span.to) });
         else return [id, null];
@@ -29,6 +38,8 @@ export function windowSpansOf(procedure: Procedure, start: Instant | null): Wind
     }),
   );
 }
+
+const asUtc = ({ start, end }: InstantSpan) => ({ clock: "utc" as const, from: start, to: end });
 
 /** When a step may start, and what made it so late. */
 export interface Fit {

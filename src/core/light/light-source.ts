@@ -1,0 +1,62 @@
+import type { Duration, Instant } from "../units/index.ts";
+import { formatInstant, later } from "../units/index.ts";
+import type { Site } from "./contact.ts";
+import type { ElementSet } from "./element-set.ts";
+import type { LightSpans } from "./light-spans.ts";
+import { lightSpansOf, restOf } from "./light-spans.ts";
+import { AGE_LIMIT, ageOf, orbitOf } from "./orbit.ts";
+import { SHADOW_EARTH_RADIUS } from "./shadow.ts";
+import { sunUpSpansOf } from "./surface-light.ts";
+
+/** Where day and night come from: a vehicle's orbit, or the horizon of a site on the surface. */
+export type LightSource =
+  | { readonly kind: "orbit"; readonly elements: ElementSet }
+  | { readonly kind: "site"; readonly site: Site };
+
+/** Day and night from an instant on, with what has to be said of them. */
+export interface Light {
+  readonly source: LightSource;
+  readonly from: Instant;
+  readonly to: Instant;
+  /** `null` when the model says that the orbit decays within the time asked for. */
+  readonly spans: LightSpans | null;
+  /** Age of the element set at `from`, below zero before its epoch; `null` for a site. */
+  readonly age: Duration | null;
+  /** True when the age, either way, is beyond fourteen days ([LGT4]). */
+  readonly isOld: boolean;
+}
+
+/** Day and night of a source for so long from an instant on. */
+export function lightFor(source: LightSource, from: Instant, length: Duration): Light {
+  const to = later(from, length);
+  if (source.kind === "site") {
+    const daylight = sunUpSpansOf(source.site, from, to);
+    const spans = { daylight, penumbra: [], darkness: restOf(daylight, from, to) };
+    return { source, from, to, spans, age: null, isOld: false };
+  }
+  const age = ageOf(source.elements, from);
+  const furthest = Math.max(Math.abs(age), Math.abs(ageOf(source.elements, to)));
+  return {
+    source,
+    from,
+    to,
+    spans: lightSpansOf(orbitOf(source.elements), from, to),
+    age,
+    isOld: furthest > AGE_LIMIT,
+  };
+}
+
+/** Where day and night come from and how good that is, in a sentence. */
+export function lightWords({ source, age, isOld }: Light): string {
+  if (source.kind === "site") {
+    const { latitude, longitude } = source.site;
+    return `Sunrise and sunset of the site at ${latitude}°, ${longitude}°, upper limb with standard refraction.`;
+  }
+  const { name, object, epoch, form } = source.elements;
+  const days =
+    age === null
+      ? ""
+      : `, ${Math.abs(age / 86_400_000).toFixed(1)} days ${age < 0 ? "after" : "before"} the start`;
+  const old = isOld ? " That is more than 14 days: take the times as rough." : "";
+  return `${form} of ${name ?? `object ${object}`}, epoch ${formatInstant(epoch).slice(0, 16).replace("T", " ")} UTC${days}; SGP4, conical shadow of a sphere of ${SHADOW_EARTH_RADIUS} km.${old}`;
+}

@@ -6,6 +6,7 @@ import { parseInstant } from "../core/units/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 const LARGEST_SEED = 2 ** 32 - 1;
+const MOST_SAMPLES = 1_000_000;
 const HIGHEST_PACE = 100_000;
 
 /** An instant given on the command line. */
@@ -23,6 +24,14 @@ export function seedValue(text: string): number {
   if (!(seed <= LARGEST_SEED))
     throw new InvalidArgumentError(`A seed is a whole number from 0 to ${LARGEST_SEED}.`);
   return seed;
+}
+
+/** How many samples are drawn. */
+export function samplesValue(text: string): number {
+  const samples = /^\d{1,7}$/.test(text) ? Number(text) : 0;
+  if (!(samples > 0 && samples <= MOST_SAMPLES))
+    throw new InvalidArgumentError(`A number of samples is a whole number from 1 to ${MOST_SAMPLES}.`);
+  return samples;
 }
 
 /** How many times faster than real time. */

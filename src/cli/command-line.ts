@@ -2,7 +2,7 @@ import { Command, CommanderError } from "commander";
 import { procedureJsonSchema } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError } from "../io/files/index.ts";
-import { decideValue, instantValue, paceValue, seedValue } from "./argument-values.ts";
+import { decideValue, instantValue, paceValue, samplesValue, seedValue } from "./argument-values.ts";
 import { checkCommand } from "./check-command.ts";
 import { planCommand } from "./plan-command.ts";
 import { UnusableProcedureError } from "./read-input.ts";
@@ -98,6 +98,8 @@ function programFor({ terminal, now }: Surroundings, ended: (status: ExitStatus)
     .option("--start <instant>", "the instant of PET 0", instantValue)
     .option("--decide <id=outcome>", "how a decision comes out; may be given again", decideValue, [])
     .option("--get-aheads", "plan get-ahead tasks too")
+    .option("--samples <n>", "sample durations so many times, for the risk", samplesValue)
+    .option("--seed <n>", "the same seed gives the same risk; 1, unless given", seedValue)
     .option("--json", "print one JSON document")
     .action(async (file: string, options: Parameters<typeof planCommand>[1]) => {
       ended(await planCommand(file, options, terminal));

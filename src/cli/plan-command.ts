@@ -2,40 +2,50 @@ import type { Plan, PlannedStep } from "../core/plan/index.ts";
 import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { clockText, formatInstant, lengthText } from "../core/units/index.ts";
+import { clockText, formatInstant, lengthText, ofSeconds } from "../core/units/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
 import { counted, plainText, shortText } from "./plain-text.ts";
 import { planDocument } from "./plan-document.ts";
 import { findingSentence, procedureFile } from "./read-input.ts";
+import type { RiskDocument } from "./risk-document.ts";
+import { riskDocument } from "./risk-document.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { CAUTION, EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** What `plan` can be asked with. */
 export interface PlanArguments {
   readonly start?: Instant;
   readonly decide: readonly string[];
   readonly getAheads?: boolean;
+  /** How many times durations are sampled; no risk without. */
+  readonly samples?: number;
+  readonly seed?: number;
   readonly json?: boolean;
 }
 
 /** `plan`: earliest and latest times of every step, waits and the critical path. */
 export async function planCommand(
   file: string,
-  { start, decide, getAheads = false, json = false }: PlanArguments,
+  { start, decide, getAheads = false, samples, seed, json = false }: PlanArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
+  if (seed !== undefined && samples === undefined)
+    throw new UnusableInputError("--seed does nothing without --samples.");
   const { outline, read } = await procedureFile(file);
   const outcomes = outcomesFrom(outline, decide);
   const plan = planOf(outline, { outcomes, start: start ?? null, getAheads });
-  terminal.out(json ? `${JSON.stringify(planDocument(plan), null, 2)}\n` : inWords(plan));
+  const risk = samples === undefined ? null : riskDocument(plan, samples, seed ?? 1);
+  const document = { ...planDocument(plan), ...(risk ? { risk } : {}) };
+  terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : inWords(plan, risk));
   for (const one of read.locate(plan.findings)) {
     terminal.err(`${file}: ${one.level} ${findingSentence(one)}\n`);
   }
   return hasErrors(plan.findings) ? EXIT.findings : EXIT.fine;
 }
 
-function inWords(plan: Plan): string {
+function inWords(plan: Plan, risk: RiskDocument | null): string {
   const { outline, timeline, margin, start } = plan;
   const { title, id, revision } = outline.procedure;
   const head = `${plainText(title)} (${id}${revision ? `, revision ${plainText(revision)}` : ""})\n`;
@@ -61,7 +71,25 @@ function inWords(plan: Plan): string {
     steps.map((step) => row(plan, step)),
   );
   const path = timeline.criticalPath.flatMap((index) => outline.steps[index]?.number ?? []);
-  return `${head}${facts.join(", ")}\n\n${table}\nCritical path: ${path.join(" → ") || "none"}\n\n${CAUTION}\n`;
+  return `${head}${facts.join(", ")}\n\n${table}\nCritical path: ${path.join(" → ") || "none"}\n${riskWords(risk)}\n${CAUTION}\n`;
+}
+
+function riskWords(risk: RiskDocument | null): string {
+  if (!risk) return "";
+  const clock = (time: number | null) => (time === null ? "none" : clockText(ofSeconds(time)));
+  const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
+  const within = risk.withinLimit === null ? "" : `, within the limit in ${percent(risk.withinLimit)}`;
+  const often = Object.entries(risk.criticality)
+    .sort(([, a], [, b]) => b - a)
+    .filter(([, share]) => share > 0)
+    .slice(0, 10)
+    .map(([id, share]) => `${id} ${percent(share)}`);
+  return [
+    `Finish in ${counted(risk.samples, "sample")} (seed ${risk.seed}): mean ${clock(risk.mean)}, `,
+    `10 % by ${clock(risk.p10)}, half by ${clock(risk.p50)}, 90 % by ${clock(risk.p90)}${within}\n`,
+    risk.unfit > 0 ? `A step missed its windows in ${percent(risk.unfit)}\n` : "",
+    often.length > 0 ? `Most often critical: ${often.join(", ")}\n` : "",
+  ].join("");
 }
 
 function row({ outline }: Plan, planned: PlannedStep): string[] {

@@ -145,6 +145,41 @@ describe("plan", () => {
     expect(document.steps.map(({ id }) => id)).toEqual(["a", "b", "meet", "long", "extra"]);
   });
 
+  it("[PLN5] has the risk when asked for samples, the same for the same seed", async () => {
+    const spread = fileWith(
+      [
+        step("a", "ev1", null, { time: { low: "PT4M", likely: "PT5M", high: "PT12M" } }),
+        step("b", "ev2", 1),
+        step("meet", ["ev1", "ev2"], 2),
+      ],
+      { limits: { elapsed: "PT9M" } },
+    );
+    const file = scratch.write("spread.procedure.json", JSON.stringify(spread));
+    const sampled = async (seed: string) =>
+      json((await tetherline("plan", file, "--samples", "4000", "--seed", seed, "--json")).out)[
+        "risk"
+      ] as unknown as {
+        mean: number;
+        p10: number;
+        p50: number;
+        p90: number;
+        withinLimit: number;
+      };
+    const risk = await sampled("7");
+    expect(risk).toMatchObject({ samples: 4000, seed: 7, criticality: { a: 1, b: 0, meet: 1 }, unfit: 0 });
+    // (4 + 4·5 + 12)/6 + 2 minutes, within four standard errors.
+    expect(Math.abs(risk.mean - 480)).toBeLessThan(6);
+    expect(risk.p10).toBeLessThan(risk.p50);
+    expect(risk.p50).toBeLessThan(risk.p90);
+    expect(risk.withinLimit).toBeGreaterThan(0.5);
+    expect(await sampled("7")).toEqual(risk);
+    expect(await sampled("8")).not.toEqual(risk);
+    const words = await tetherline("plan", file, "--samples", "100");
+    expect(words.out).toMatch(
+      /Finish in 100 samples \(seed 1\): mean 0:0\d:\d\d, .* within the limit in [\d.]+ %/,
+    );
+  });
+
   it("ends 1 over the limit and in a deadlock, with the finding on standard error", async () => {
     const over = scratch.write(
       "over.procedure.json",

@@ -1,0 +1,46 @@
+import type { Plan } from "../core/plan/index.ts";
+import { riskModelOf, sampleRisk } from "../core/plan/index.ts";
+import { inSeconds } from "../core/units/index.ts";
+
+/** The risk of a plan as one JSON document; times in seconds of PET, shares from 0 to 1. */
+export interface RiskDocument {
+  readonly samples: number;
+  readonly seed: number;
+  readonly mean: number | null;
+  readonly sd: number | null;
+  readonly p10: number | null;
+  readonly p50: number | null;
+  readonly p90: number | null;
+  /** `null` without an elapsed limit. */
+  readonly withinLimit: number | null;
+  /** Share of samples in which some step found no span of its windows any more. */
+  readonly unfit: number;
+  /** By step: share of samples in which it lay on the critical path. */
+  readonly criticality: Readonly<Record<string, number>>;
+}
+
+const seconds = (time: number | null) => (time === null ? null : inSeconds(time));
+
+/** Samples a plan so many times ([PLN5]); `null` when there is no timeline to sample. */
+export function riskDocument(plan: Plan, samples: number, seed: number): RiskDocument | null {
+  const { outline, network, whereabouts, windows, timeline } = plan;
+  if (!timeline) return null;
+  const limit = outline.procedure.limits.elapsed ?? null;
+  const risk = sampleRisk(riskModelOf({ network, times: whereabouts.times, windows, limit }), samples, seed);
+  return {
+    samples: risk.samples,
+    seed: risk.seed,
+    mean: seconds(risk.mean),
+    sd: seconds(risk.sd),
+    p10: seconds(risk.p10),
+    p50: seconds(risk.p50),
+    p90: seconds(risk.p90),
+    withinLimit: risk.withinLimit,
+    unfit: risk.unfit,
+    criticality: Object.fromEntries(
+      network.order
+        .toSorted((a, b) => a - b)
+        .map((index) => [outline.steps[index]?.step.id ?? "", risk.criticality[index] ?? 0]),
+    ),
+  };
+}

@@ -292,7 +292,7 @@ describe("the state document", () => {
         },
         { crew: "iv", status: "working", step: "vent", done: 0, of: 4, waitingOn: [], behind: 180 },
       ],
-      forecast: { finish: 33 * 60, margin: 27 * 60, withinLimit: null },
+      forecast: { finish: 33 * 60, margin: 27 * 60, withinLimit: 1 },
       items: {},
       ignored: [],
       deviations: [],

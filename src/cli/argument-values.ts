@@ -1,4 +1,6 @@
 import { InvalidArgumentError } from "commander";
+import type { Site } from "../core/light/index.ts";
+import { parseSite } from "../core/light/index.ts";
 import type { Outcomes, Outline } from "../core/procedure/index.ts";
 import { nearest } from "../core/procedure/index.ts";
 import type { DecisionId, Instant } from "../core/units/index.ts";
@@ -6,7 +8,7 @@ import { parseInstant } from "../core/units/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 const LARGEST_SEED = 2 ** 32 - 1;
-const MOST_SAMPLES = 1_000_000;
+const LARGEST_COUNT = 1_000_000;
 const HIGHEST_PACE = 100_000;
 
 /** An instant given on the command line. */
@@ -26,12 +28,33 @@ export function seedValue(text: string): number {
   return seed;
 }
 
-/** How many samples are drawn. */
-export function samplesValue(text: string): number {
-  const samples = /^\d{1,7}$/.test(text) ? Number(text) : 0;
-  if (!(samples > 0 && samples <= MOST_SAMPLES))
-    throw new InvalidArgumentError(`A number of samples is a whole number from 1 to ${MOST_SAMPLES}.`);
-  return samples;
+/** A count: a whole number from 1 to a million. */
+export function countValue(text: string): number {
+  const count = /^\d{1,7}$/.test(text) ? Number(text) : 0;
+  if (count < 1 || count > LARGEST_COUNT)
+    throw new InvalidArgumentError(`It is a whole number from 1 to ${LARGEST_COUNT}.`);
+  return count;
+}
+
+const MOST_HOURS = 24 * 31;
+
+/** A number of hours, at most a month of them. */
+export function hoursValue(text: string): number {
+  const hours = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;
+  if (!(hours > 0 && hours <= MOST_HOURS)) {
+    throw new InvalidArgumentError(`It is a number of hours above 0 and at most ${MOST_HOURS}.`);
+  }
+  return hours;
+}
+
+/** One ground site more. */
+export function siteValue(text: string, before: readonly Site[]): Site[] {
+  const site = parseSite(text);
+  if (!site)
+    throw new InvalidArgumentError(
+      "Write a site as lat,lon,alt_m or lat,lon,alt_m,mask_deg, in degrees and metres.",
+    );
+  return [...before, site];
 }
 
 /** How many times faster than real time. */

@@ -1,22 +1,42 @@
 import type { Finding } from "../core/procedure/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
-import { UnusableFileError } from "../io/files/index.ts";
+import { UnusableFileError, watchFiles } from "../io/files/index.ts";
+import { mendOf } from "./mend.ts";
 import { counted, plainText } from "./plain-text.ts";
 import { checkedFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
 
 interface CheckedFile {
   readonly file: string;
   readonly findings: readonly Finding[];
 }
 
+/** What `check` can be asked with. */
+export interface CheckArguments {
+  readonly json?: boolean;
+  /** Print the mend of this finding, counted from 1, instead of the findings. */
+  readonly mend?: number;
+  /** Check again whenever a file changes. */
+  readonly watch?: boolean;
+}
+
+async function printMend(files: readonly string[], number: number, terminal: Terminal): Promise<ExitStatus> {
+  const [file] = files;
+  if (file === undefined || files.length > 1) throw new UnusableInputError("--mend goes with one file.");
+  terminal.out(`${JSON.stringify(mendOf(await checkedFile(file), number), null, 2)}\n`);
+  return EXIT.fine;
+}
+
 /** `check`: the findings of each file. A file that cannot be read does not keep the others from being checked. */
 export async function checkCommand(
   files: readonly string[],
-  { json = false }: { readonly json?: boolean },
+  { json = false, mend, watch = false }: CheckArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
+  if (mend !== undefined) return printMend(files, mend, terminal);
+  if (watch) return watchFiles(files, () => checkCommand(files, { json }, terminal));
   const checked: CheckedFile[] = [];
   let status: ExitStatus = EXIT.fine;
   for (const file of files) {
@@ -38,7 +58,7 @@ export async function checkCommand(
 function inJson({ file, findings }: CheckedFile): object {
   return {
     file,
-    findings: findings.map(({ level, code, message, pointer, steps, things, position }) => ({
+    findings: findings.map(({ level, code, message, pointer, steps, things, position, mend }) => ({
       level,
       code,
       message,
@@ -47,14 +67,15 @@ function inJson({ file, findings }: CheckedFile): object {
       things,
       line: position?.line ?? null,
       column: position?.column ?? null,
+      ...(mend ? { mend } : {}),
     })),
   };
 }
 
 function inWords({ file, findings }: CheckedFile): string {
-  const lines = findings.map(({ level, code, message, pointer, position }) => {
+  const lines = findings.map(({ level, code, message, pointer, position, mend }, index) => {
     const where = position ? `${position.line}:${position.column}` : pointer || "the file";
-    return `  ${level.toUpperCase().padEnd(8)}${where.padEnd(9)} ${code}\n            ${plainText(message)}\n`;
+    return `  ${level.toUpperCase().padEnd(8)}${where.padEnd(9)} ${code}\n            ${plainText(message)}\n${mend ? `            A mend is proposed: --mend ${index + 1} prints it.\n` : ""}`;
   });
   const counts = (["error", "caution", "advice"] as const).flatMap((level) => {
     const count = findings.filter((one) => one.level === level).length;

@@ -2,8 +2,17 @@ import { Command, CommanderError } from "commander";
 import { procedureJsonSchema } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError } from "../io/files/index.ts";
-import { decideValue, instantValue, paceValue, samplesValue, seedValue } from "./argument-values.ts";
+import {
+  countValue,
+  decideValue,
+  hoursValue,
+  instantValue,
+  paceValue,
+  seedValue,
+  siteValue,
+} from "./argument-values.ts";
 import { checkCommand } from "./check-command.ts";
+import { passesCommand } from "./passes-command.ts";
 import { planCommand } from "./plan-command.ts";
 import { UnusableProcedureError } from "./read-input.ts";
 import { rehearseCommand } from "./rehearse-command.ts";
@@ -50,7 +59,7 @@ function ofCommander(error: CommanderError, terminal: Terminal): ExitStatus {
   if (error.exitCode === 0) return EXIT.fine;
   const message =
     error.code === "commander.help"
-      ? "Say what to do: check, plan, rehearse, state, review or schema; --help explains them."
+      ? "Say what to do: check, plan, passes, rehearse, state, review or schema; --help explains them."
       : sentenceOf(error.message);
   terminal.err(`${message}\n`);
   return EXIT.unusable;
@@ -87,22 +96,41 @@ function programFor({ terminal, now }: Surroundings, ended: (status: ExitStatus)
     .description("say what is wrong with procedures")
     .argument("<file...>", "procedure files")
     .option("--json", "print one JSON document")
-    .action(async (files: string[], options: { json?: boolean }) => {
+    .option(
+      "--mend <n>",
+      "print the JSON Patch (RFC 6902) proposed for finding n of the one file",
+      countValue,
+    )
+    .option("--watch", "check again whenever a file changes, until stopped")
+    .action(async (files: string[], options: Parameters<typeof checkCommand>[1]) => {
       ended(await checkCommand(files, options, terminal));
     });
 
   program
     .command("plan")
-    .description("plan a procedure: times, slack, waits, critical path")
+    .description("plan a procedure: times, slack, waits, critical path, risk")
     .argument("<file>", "procedure file")
     .option("--start <instant>", "the instant of PET 0", instantValue)
+    .option("--orbit <file>", "orbit (OMM or two-line elements) for daylight and darkness; needs --start")
     .option("--decide <id=outcome>", "how a decision comes out; may be given again", decideValue, [])
     .option("--get-aheads", "plan get-ahead tasks too")
-    .option("--samples <n>", "sample durations so many times, for the risk", samplesValue)
-    .option("--seed <n>", "the same seed gives the same risk; 1, unless given", seedValue)
+    .option("--samples <n>", "sample durations so many times, for the risk", countValue, 10_000)
+    .option("--seed <n>", "the same seed gives the same risk", seedValue, 1)
     .option("--json", "print one JSON document")
     .action(async (file: string, options: Parameters<typeof planCommand>[1]) => {
       ended(await planCommand(file, options, terminal));
+    });
+
+  program
+    .command("passes")
+    .description("tell day, night and contact of an orbit")
+    .argument("<orbitfile>", "OMM (JSON, KVN, XML) or two-line elements")
+    .requiredOption("--from <instant>", "where to begin", instantValue)
+    .requiredOption("--hours <n>", "for how long", hoursValue)
+    .option("--site <lat,lon,alt_m[,mask_deg]>", "a ground site; may be given again", siteValue, [])
+    .option("--json", "print one JSON document")
+    .action(async (file: string, options: Parameters<typeof passesCommand>[1]) => {
+      ended(await passesCommand(file, options, terminal));
     });
 
   program

@@ -1,9 +1,12 @@
+import type { Light } from "../core/light/index.ts";
+import { lightFor } from "../core/light/index.ts";
 import type { Plan, PlannedStep } from "../core/plan/index.ts";
-import { planOf } from "../core/plan/index.ts";
+import { HORIZON, planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { clockText, formatInstant, lengthText, ofSeconds } from "../core/units/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
+import { orbitFile } from "./orbit-file.ts";
 import { counted, plainText, shortText } from "./plain-text.ts";
 import { planDocument } from "./plan-document.ts";
 import { findingSentence, procedureFile } from "./read-input.ts";
@@ -19,30 +22,36 @@ export interface PlanArguments {
   readonly start?: Instant;
   readonly decide: readonly string[];
   readonly getAheads?: boolean;
-  /** How many times durations are sampled; no risk without. */
-  readonly samples?: number;
-  readonly seed?: number;
+  readonly orbit?: string;
+  /** How many times durations are sampled. */
+  readonly samples: number;
+  readonly seed: number;
   readonly json?: boolean;
 }
 
 /** `plan`: earliest and latest times of every step, waits and the critical path. */
 export async function planCommand(
   file: string,
-  { start, decide, getAheads = false, samples, seed, json = false }: PlanArguments,
+  { start, decide, getAheads = false, orbit, samples, seed, json = false }: PlanArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
-  if (seed !== undefined && samples === undefined)
-    throw new UnusableInputError("--seed does nothing without --samples.");
   const { outline, read } = await procedureFile(file);
   const outcomes = outcomesFrom(outline, decide);
-  const plan = planOf(outline, { outcomes, start: start ?? null, getAheads });
-  const risk = samples === undefined ? null : riskDocument(plan, samples, seed ?? 1);
-  const document = { ...planDocument(plan), ...(risk ? { risk } : {}) };
+  const light = orbit === undefined ? null : await lightFromFile(orbit, start);
+  const plan = planOf(outline, { outcomes, start: start ?? null, light, getAheads });
+  const risk = riskDocument(plan, samples, seed);
+  const document = { ...planDocument(plan), risk };
   terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : inWords(plan, risk));
   for (const one of read.locate(plan.findings)) {
     terminal.err(`${file}: ${one.level} ${findingSentence(one)}\n`);
   }
   return hasErrors(plan.findings) ? EXIT.findings : EXIT.fine;
+}
+
+async function lightFromFile(file: string, start: Instant | undefined): Promise<Light> {
+  if (start === undefined)
+    throw new UnusableInputError("--orbit needs --start: day and night hang on the instant of PET 0.");
+  return lightFor({ kind: "orbit", elements: await orbitFile(file) }, start, HORIZON);
 }
 
 function inWords(plan: Plan, risk: RiskDocument | null): string {
@@ -84,9 +93,15 @@ function riskWords(risk: RiskDocument | null): string {
     .filter(([, share]) => share > 0)
     .slice(0, 10)
     .map(([id, share]) => `${id} ${percent(share)}`);
+  const movers = Object.entries(risk.influence)
+    .sort(([, a], [, b]) => b - a)
+    .filter(([, correlation]) => correlation > 0.1)
+    .slice(0, 3)
+    .map(([id, correlation]) => `${id} ${correlation.toFixed(2)}`);
   return [
     `Finish in ${counted(risk.samples, "sample")} (seed ${risk.seed}): mean ${clock(risk.mean)}, `,
     `10 % by ${clock(risk.p10)}, half by ${clock(risk.p50)}, 90 % by ${clock(risk.p90)}${within}\n`,
+    movers.length > 0 ? `The finish moves most with ${movers.join(", ")} (rank correlation)\n` : "",
     risk.unfit > 0 ? `A step missed its windows in ${percent(risk.unfit)}\n` : "",
     often.length > 0 ? `Most often critical: ${often.join(", ")}\n` : "",
   ].join("");

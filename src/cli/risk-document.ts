@@ -17,6 +17,8 @@ export interface RiskDocument {
   readonly unfit: number;
   /** By step: share of samples in which it lay on the critical path. */
   readonly criticality: Readonly<Record<string, number>>;
+  /** By step: rank correlation of its duration with the finish; zero for fixed durations. */
+  readonly influence: Readonly<Record<string, number>>;
 }
 
 const seconds = (time: number | null) => (time === null ? null : inSeconds(time));
@@ -27,6 +29,9 @@ export function riskDocument(plan: Plan, samples: number, seed: number): RiskDoc
   if (!timeline) return null;
   const limit = outline.procedure.limits.elapsed ?? null;
   const risk = sampleRisk(riskModelOf({ network, times: whereabouts.times, windows, limit }), samples, seed);
+  const inOrder = network.order.toSorted((a, b) => a - b);
+  const byStep = (values: Float64Array) =>
+    Object.fromEntries(inOrder.map((index) => [outline.steps[index]?.step.id ?? "", values[index] ?? 0]));
   return {
     samples: risk.samples,
     seed: risk.seed,
@@ -37,10 +42,7 @@ export function riskDocument(plan: Plan, samples: number, seed: number): RiskDoc
     p90: seconds(risk.p90),
     withinLimit: risk.withinLimit,
     unfit: risk.unfit,
-    criticality: Object.fromEntries(
-      network.order
-        .toSorted((a, b) => a - b)
-        .map((index) => [outline.steps[index]?.step.id ?? "", risk.criticality[index] ?? 0]),
-    ),
+    criticality: byStep(risk.criticality),
+    influence: byStep(risk.influence),
   };
 }

@@ -1,0 +1,73 @@
+import type { InstantSpan, Light, Site } from "../core/light/index.ts";
+import { contactSpansOf, lightFor, lightWords, mergedSpans, orbitOf } from "../core/light/index.ts";
+import type { Duration, Instant } from "../core/units/index.ts";
+import { formatInstant, lengthText } from "../core/units/index.ts";
+import { orbitFile } from "./orbit-file.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { CAUTION, EXIT } from "./terminal.ts";
+import { textTable } from "./text-table.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
+
+/** What `passes` can be asked with. */
+export interface PassesArguments {
+  readonly from: Instant;
+  readonly hours: number;
+  readonly site: readonly Site[];
+  readonly json?: boolean;
+}
+
+interface NamedSpan extends InstantSpan {
+  readonly kind: "daylight" | "penumbra" | "darkness" | "contact";
+}
+
+const HOUR = 3_600_000;
+
+/** `passes`: day, penumbra and night of an orbit, and contact with sites, in the order of their starts. */
+export async function passesCommand(
+  file: string,
+  { from, hours, site, json = false }: PassesArguments,
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  const elements = await orbitFile(file);
+  const light = lightFor({ kind: "orbit", elements }, from, (hours * HOUR) as Duration);
+  const { spans } = light;
+  if (!spans)
+    throw new UnusableInputError(`${file}: by its element set the orbit decays within the time asked for.`);
+  const orbit = orbitOf(elements);
+  const contact = mergedSpans(site.flatMap((one) => contactSpansOf(orbit, one, light.from, light.to) ?? []));
+  const named = (kind: NamedSpan["kind"], all: readonly InstantSpan[]): NamedSpan[] =>
+    all.map((span) => ({ kind, ...span }));
+  const all = [
+    ...named("daylight", spans.daylight),
+    ...named("penumbra", spans.penumbra),
+    ...named("darkness", spans.darkness),
+    ...named("contact", contact),
+  ].sort((a, b) => a.start - b.start || a.end - b.end);
+  terminal.out(json ? `${JSON.stringify({ spans: all.map(inJson) }, null, 2)}\n` : inWords(light, all));
+  if (light.isOld) terminal.err(`${file}: caution: ${lightWords(light)}\n`);
+  return EXIT.fine;
+}
+
+const inJson = ({ kind, start, end }: NamedSpan) => ({
+  kind,
+  start: formatInstant(start),
+  end: formatInstant(end),
+});
+
+function inWords(light: Light, spans: readonly NamedSpan[]): string {
+  const table = textTable(
+    [
+      { heading: "From (UTC)" },
+      { heading: "To (UTC)" },
+      { heading: "Lasts", figures: true },
+      { heading: "What" },
+    ],
+    spans.map(({ kind, start, end }) => [
+      formatInstant(start).slice(0, 21).replace("T", " "),
+      formatInstant(end).slice(0, 21).replace("T", " "),
+      lengthText((end - start) as Duration),
+      kind,
+    ]),
+  );
+  return `${lightWords(light)}\n\n${table}\n${CAUTION}\n`;
+}

@@ -1,3 +1,4 @@
+import { bisectRight } from "d3-array";
 import type { Node, ParseError } from "jsonc-parser";
 import { parseTree, printParseErrorCode } from "jsonc-parser";
 import type { FilePosition, Finding } from "./finding.ts";
@@ -35,17 +36,23 @@ const IN_WORDS: Readonly<Record<string, string>> = {
   InvalidCharacter: "a control character stands inside a string",
 };
 
-function positionAt(text: string, offset: number): FilePosition {
-  const before = text.slice(0, offset);
-  const lineStart = before.lastIndexOf("\n") + 1;
-  return { line: before.split("\n").length, column: offset - lineStart + 1 };
+type PositionAt = (offset: number) => FilePosition;
+
+/** Finds line and column of offsets into a text; the lines are told apart once, since a file may have thousands of findings. */
+function positionsIn(text: string): PositionAt {
+  const starts = [0];
+  for (let end = text.indexOf("\n"); end >= 0; end = text.indexOf("\n", end + 1)) starts.push(end + 1);
+  return (offset) => {
+    const line = bisectRight(starts, offset);
+    return { line, column: offset - (starts[line - 1] ?? 0) + 1 };
+  };
 }
 
-function syntaxFinding(text: string, { error, offset }: ParseError): Finding {
+function syntaxFinding(positionAt: PositionAt, { error, offset }: ParseError): Finding {
   const words = IN_WORDS[printParseErrorCode(error)] ?? "this is not JSON";
   return {
     ...finding("error", "file/not-json", "", `Not valid JSON: ${words}.`),
-    position: positionAt(text, offset),
+    position: positionAt(offset),
   };
 }
 
@@ -65,7 +72,7 @@ function offsetOf(root: Node, parts: readonly string[]): number {
   return offset;
 }
 
-function doubledKeys(text: string, root: Node): Finding[] {
+function doubledKeys(positionAt: PositionAt, root: Node): Finding[] {
   const found: Finding[] = [];
   const visit = (node: Node, path: readonly PathPart[]): void => {
     const seen = new Set<string>();
@@ -78,7 +85,7 @@ function doubledKeys(text: string, root: Node): Finding[] {
           const message = `The key "${name}" stands twice in one object; only one can count.`;
           found.push({
             ...finding("error", "file/doubled-key", jsonPointer(childPath), message),
-            position: positionAt(text, child.offset),
+            position: positionAt(child.offset),
           });
         }
         seen.add(name);
@@ -104,14 +111,15 @@ export function readJsonText(source: string): JsonText {
     const errors: ParseError[] = [];
     const root = parseTree(text, errors, STRICT);
     const [first] = errors;
+    const positionAt = positionsIn(text);
     if (!root || first) {
-      const findings = first ? [syntaxFinding(text, first)] : unreadable("Not valid JSON.").findings;
+      const findings = first ? [syntaxFinding(positionAt, first)] : unreadable("Not valid JSON.").findings;
       return { value: undefined, findings, positionOf: () => null };
     }
     return {
       value: JSON.parse(text) as unknown,
-      findings: doubledKeys(text, root),
-      positionOf: (pointer) => positionAt(text, offsetOf(root, pointerParts(pointer))),
+      findings: doubledKeys(positionAt, root),
+      positionOf: (pointer) => positionAt(offsetOf(root, pointerParts(pointer))),
     };
   } catch (error) {
     // The parser recurses: a document nested many thousand deep ends here.

@@ -19,6 +19,19 @@ const facts = {
       .optional()
       .transform((text) => (text === undefined ? null : parseInstant(text))),
     names: z.record(z.string(), z.string()).optional(),
+    /** Where day and night come from: an orbit file as it was, or a site on the surface. */
+    light: z
+      .union([
+        z.object({ orbit: z.string().max(100_000) }),
+        z.object({
+          site: z.object({
+            latitude: z.number().min(-90).max(90),
+            longitude: z.number().min(-360).max(360),
+            height: z.number().min(-500).max(10_000),
+          }),
+        }),
+      ])
+      .optional(),
   }),
   "clock.started": z.object({}),
   "step.started": z.object({ step: idOf<StepId>() }),

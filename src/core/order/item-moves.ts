@@ -45,7 +45,9 @@ export function itemMovesOf(order: HappensBefore): ItemMoves {
       chains.set(item, lanes);
       // One lane is enough to find a mover again: each list is a chain of happens-before.
       const lane = entry?.performers[0] ?? -1;
-      lanes.set(lane, [...(lanes.get(lane) ?? []), index]);
+      const chain = lanes.get(lane);
+      if (chain) chain.push(index);
+      else lanes.set(lane, [index]);
     }
   }
   const movers = new Map([...left].map(([item, byStep]) => [item, [...byStep.keys()]] as const));

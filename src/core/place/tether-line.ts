@@ -72,7 +72,9 @@ export function lineSpansOf(
   const laid = new Map<string, Laid>();
   let line: PlaceId[] = [];
   const close = (key: string, { from, to }: Laid) => {
-    spans.set(key, [...(spans.get(key) ?? []), { from, to }]);
+    const known = spans.get(key);
+    if (known) known.push({ from, to });
+    else spans.set(key, [{ from, to }]);
     laid.delete(key);
   };
   const lay = (a: PlaceId, b: PlaceId, step: number) => {

@@ -1,7 +1,7 @@
 import type { Custody } from "../custody/index.ts";
 import type { Network } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
-import type { WindowSpans } from "../plan/index.ts";
+import type { RecordedLight, WindowSpans } from "../plan/index.ts";
 import type { Location, Outcomes, Outline, ProcedureFile } from "../procedure/index.ts";
 import type {
   CrewId,
@@ -107,6 +107,8 @@ export interface Opened {
   readonly outline: Outline;
   readonly mode: "live" | "rehearsal";
   readonly plannedStart: Instant | null;
+  /** Where day and night come from; `null` when nothing was said. */
+  readonly light: RecordedLight | null;
   /** Names of the people, by crew id, where given. */
   readonly names: ReadonlyMap<string, string>;
 }

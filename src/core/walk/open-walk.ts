@@ -1,6 +1,5 @@
 import { custodyAtStart } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
-import { windowSpansOf } from "../plan/index.ts";
 import type { Procedure, ProcedureFile } from "../procedure/index.ts";
 import { AS_EXPECTED, outlineOf, parseProcedure } from "../procedure/index.ts";
 import type { Applied } from "./applied.ts";
@@ -8,6 +7,7 @@ import { ignored } from "./applied.ts";
 import type { Ledger, Opened } from "./ledger.ts";
 import { UNTOUCHED } from "./ledger.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
+import { walkWindows } from "./walk-windows.ts";
 
 type OpenedFact = Extract<Fact, { name: "walk.opened" }>;
 
@@ -33,6 +33,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     outline,
     mode: fact.mode,
     plannedStart: fact.plannedStart,
+    light: fact.light ?? null,
     names: new Map(Object.entries(fact.names ?? {})),
   };
   const ledger: Ledger = {
@@ -43,7 +44,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     outcomes: AS_EXPECTED,
     decidedAt: new Map(),
     ...walkScenarioOf(outline, AS_EXPECTED),
-    windows: windowSpansOf(read.procedure, fact.plannedStart),
+    windows: walkWindows(opened, fact.plannedStart),
     steps: outline.steps.map(() => UNTOUCHED),
     lanes: outline.crew.map(() => ({ next: 0, free: null, status: "ready" })),
     custody: custodyAtStart(read.procedure),

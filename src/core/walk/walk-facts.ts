@@ -1,6 +1,5 @@
 import { moved } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
-import { windowSpansOf } from "../plan/index.ts";
 import type { Location } from "../procedure/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
@@ -9,6 +8,7 @@ import type { Ledger } from "./ledger.ts";
 import type { WalkCommand } from "./machines.ts";
 import { nextPhase } from "./machines.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
+import { walkWindows } from "./walk-windows.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
@@ -29,7 +29,7 @@ function commanded(ledger: Ledger, command: WalkCommand, change: Partial<Ledger>
 export function clockStarted(ledger: Ledger, entry: Entry): Applied {
   return commanded(ledger, "start", {
     petZero: entry.at,
-    windows: windowSpansOf(ledger.opened.outline.procedure, entry.at),
+    windows: walkWindows(ledger.opened, entry.at),
   });
 }
 

@@ -1,10 +1,9 @@
 import { happensBefore } from "../order/index.ts";
 import { reachFindings, sharedRouteFindings } from "../place/index.ts";
-import type { Plan } from "../plan/index.ts";
+import type { Plan, PlanOptions } from "../plan/index.ts";
 import { planOf } from "../plan/index.ts";
 import type { Finding, Outcomes, Outline, ReadProcedure } from "../procedure/index.ts";
 import { activityOf, finding, outlineOf, readProcedure, scenariosOf } from "../procedure/index.ts";
-import type { Instant } from "../units/index.ts";
 import { custodyFindings } from "./custody-findings.ts";
 import { raceFindings } from "./order-findings.ts";
 import { procedureFindings, watchFindings } from "./procedure-findings.ts";
@@ -19,17 +18,14 @@ export interface Checked extends ReadProcedure {
   readonly outline: Outline | null;
 }
 
-/** What a check may be asked with. */
-export interface CheckOptions {
-  /** The instant of PET 0, for windows given as instants; `null` when not known. */
-  readonly start?: Instant | null;
-}
+/** What a check may be asked with: when PET 0 is, and day and night from then on, as for a plan. */
+export type CheckOptions = Pick<PlanOptions, "start" | "light">;
 
 /**
  * Checks a laid-out procedure in every scenario ([ORD4]), with get-ahead tasks left out and done; scenarios in which the same steps
  * are performed are looked at once. Each finding once, errors first, and told when it comes up only otherwise than as expected.
  */
-export function checkOutline(outline: Outline, { start = null }: CheckOptions = {}): Finding[] {
+export function checkOutline(outline: Outline, options: CheckOptions = {}): Finding[] {
   const scenarios = scenariosOf(outline);
   const found = new Map<string, Finding>();
   const performed = outline.steps.map(() => false);
@@ -42,7 +38,7 @@ export function checkOutline(outline: Outline, { start = null }: CheckOptions = 
       if (seen.has(key)) continue;
       seen.add(key);
       for (const [index, isActive] of active.entries()) if (isActive) performed[index] = true;
-      const plan = planOf(outline, { outcomes, getAheads, start });
+      const plan = planOf(outline, { ...options, outcomes, getAheads });
       const isExpected = outcomes.size === 0 && !getAheads;
       const findings = [
         ...(getAheads ? withGetAheads(plan.findings) : plan.findings),

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { checkProcedureText } from "../../../src/core/check/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
+import type { Instant } from "../../../src/core/units/index.ts";
+import { parseInstant } from "../../../src/core/units/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 
 const check = (...file: Parameters<typeof fileWith>) =>
@@ -197,5 +199,23 @@ describe("findings about supplies, watches and closeout", () => {
     );
     expect(found.map(({ level, code }) => `${level} ${code}`)).toEqual(["caution window/no-fit"]);
     expect(found[0]?.message).toContain("(When get-ahead tasks are done.)");
+  });
+});
+
+describe("a check from a known start", () => {
+  it("[PLN1] knows windows that are given as instants", () => {
+    const file = fileWith([step("a", "ev1", 30, { within: ["pass"] })], {
+      windows: [
+        {
+          id: "pass",
+          kind: "listed",
+          spans: [{ from: "2031-04-02T09:00:00Z", to: "2031-04-02T09:20:00Z" }],
+        },
+      ],
+    });
+    const codesFrom = (start: Instant | null) =>
+      checkProcedureText(JSON.stringify(file), { start }).findings.map(({ code }) => code);
+    expect(codesFrom(null)).toEqual(["window/not-known"]);
+    expect(codesFrom(parseInstant("2031-04-02T09:00:00Z"))).toEqual(["window/no-fit"]);
   });
 });

@@ -1,9 +1,18 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 
 const checkout = fileURLToPath(new URL(".", import.meta.url));
+
+/** satellite.js ships its WebAssembly build through the same entry; only its plain SGP4 is used, and the app stays small. */
+const withoutWasm = (): Plugin => ({
+  name: "without-satellite-wasm",
+  enforce: "pre",
+  resolveId: (id, importer) =>
+    id === "./wasm/index.js" && importer?.includes("satellite.js") ? "\0no-satellite-wasm" : null,
+  load: (id) => (id === "\0no-satellite-wasm" ? "export {};" : null),
+});
 
 const config = defineConfig({
   root: "src/app",
@@ -20,7 +29,9 @@ const config = defineConfig({
       },
     },
   },
+  worker: { format: "es", plugins: () => [withoutWasm()] },
   plugins: [
+    withoutWasm(),
     react(),
     VitePWA({
       registerType: "prompt",

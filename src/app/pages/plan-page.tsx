@@ -1,23 +1,34 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useMemo, useState } from "react";
+import { useDeferredValue, useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
-import { planOf } from "../../core/plan/index.ts";
+import { lightFrom, planOf } from "../../core/plan/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import { LightAndStart } from "../light/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
-import { useServices } from "../session/index.ts";
+import { useLightChoice, useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 import { WhatIf } from "../what-if/index.ts";
+
+const HOUR = 3_600_000;
 
 /** A procedure along time, as planned. */
 export function PlanPage() {
   const { procedure = "" } = useParams();
   const { text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
-  const { store } = useServices();
+  const { store, now } = useServices();
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
-  const plan = useMemo(() => (read?.outline ? planOf(read.outline) : null), [read]);
+  const choice = useLightChoice();
+  const [start, setStart] = useState(() => (Math.ceil(now() / HOUR) * HOUR) as Instant);
+  const settled = useDeferredValue(start);
+  const options = useMemo(
+    () => ({ start: settled, light: choice && lightFrom(choice, settled) }),
+    [settled, choice],
+  );
+  const plan = useMemo(() => (read?.outline ? planOf(read.outline, options) : null), [read, options]);
   const save = async (changed: string) => {
     const added = await store.shelf.addProcedure(changed);
     if (added.kind === "added" || added.kind === "known") {
@@ -45,9 +56,12 @@ export function PlanPage() {
               key={procedure}
               file={read.file}
               plan={plan}
+              options={options}
               findings={read.findings}
               onSave={(changed) => void save(changed)}
-            />
+            >
+              <LightAndStart outline={plan.outline} choice={choice} start={start} onStart={setStart} />
+            </WhatIf>
           ) : (
             <div className="page-message" role="status">
               {read && <FindingsOfUnreadable findings={read.findings} />}

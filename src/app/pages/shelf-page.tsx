@@ -6,7 +6,7 @@ import { backupFileName, exportWalk, walkFileName, writeBackup } from "../../io/
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import { pickFiles, readTransfer, saveText } from "../../io/browser-files/index.ts";
 import { newWalkId } from "../../io/device/index.ts";
-import { useServices } from "../session/index.ts";
+import { currentLightChoice, useServices } from "../session/index.ts";
 import { type ShelfActions, ShelfView, takeIn, useShelf, useStorageWords } from "../shelf/index.ts";
 
 const LOG_TYPE = "application/jsonl";
@@ -24,8 +24,14 @@ export function ShelfPage() {
     const open = async (file: ProcedureFile, mode: "live" | "rehearsal") => {
       const at = now();
       const walk = newWalkId(at);
+      const light = currentLightChoice();
       await store.log.append(walk, [
-        { name: "walk.opened", data: { procedure: file, mode }, at, actor: "follower" },
+        {
+          name: "walk.opened",
+          data: { procedure: file, mode, ...(light ? { light } : {}) },
+          at,
+          actor: "follower",
+        },
       ]);
       router.push(`/follow/${walk}`);
     };

@@ -1,5 +1,5 @@
 import { checkOutline } from "../../core/check/index.ts";
-import type { Plan } from "../../core/plan/index.ts";
+import type { Plan, PlanOptions } from "../../core/plan/index.ts";
 import { planOf } from "../../core/plan/index.ts";
 import type { Finding, Outline, ProcedureChange, ProcedureFile } from "../../core/procedure/index.ts";
 import { changedFile, outlineOf, parseProcedure } from "../../core/procedure/index.ts";
@@ -60,14 +60,19 @@ export interface TrialResult {
 }
 
 /** Plans a procedure file with a trial applied. */
-export function tried(file: ProcedureFile, outline: Outline, trial: Trial): TrialResult {
+export function tried(
+  file: ProcedureFile,
+  outline: Outline,
+  trial: Trial,
+  options: PlanOptions,
+): TrialResult {
   const changed = changedFile(file, changesOf(trial, outline));
   if (!changed.file) return { file: null, outline: null, plan: null, problems: [] };
   const kept = { ...changed.file, tasks: changed.file.tasks.filter(({ steps }) => steps.length > 0) };
   const { procedure, findings } = parseProcedure(kept);
   if (!procedure) return { file: null, outline: null, plan: null, problems: findings };
   const next = outlineOf(procedure);
-  return { file: kept, outline: next, plan: planOf(next), problems: findings };
+  return { file: kept, outline: next, plan: planOf(next, options), problems: findings };
 }
 
 /** A finding as it stands in a list of findings, whatever its place in the file. */

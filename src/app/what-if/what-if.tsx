@@ -1,5 +1,6 @@
+import type { ReactNode } from "react";
 import { useMemo, useState } from "react";
-import type { Plan } from "../../core/plan/index.ts";
+import type { Plan, PlanOptions } from "../../core/plan/index.ts";
 import { riskModelOf } from "../../core/plan/index.ts";
 import type { Finding, OutlineStep, ProcedureFile } from "../../core/procedure/index.ts";
 import { useRisk } from "../risk/index.ts";
@@ -11,7 +12,11 @@ import { WhatIfPanel } from "./what-if-panel.tsx";
 interface WhatIfProps {
   readonly file: ProcedureFile;
   readonly plan: Plan;
+  /** The start and the light that the plan was made with. */
+  readonly options: PlanOptions;
   readonly findings: readonly Finding[];
+  /** What stands between the picture and the panel. */
+  readonly children: ReactNode;
   /** Keeps the text of a changed procedure on the shelf. */
   readonly onSave: (text: string) => void;
 }
@@ -24,11 +29,11 @@ function modelOf({ timeline, network, whereabouts, windows, outline }: Plan) {
 }
 
 /** The timeline of a plan with its risk, and what it would be if something were otherwise. */
-export function WhatIf({ file, plan, findings, onSave }: WhatIfProps) {
+export function WhatIf({ file, plan, options, findings, children, onSave }: WhatIfProps) {
   const { outline } = plan;
   const [trial, setTrial] = useState<Trial>(NO_TRIAL);
   const [chosen, setChosen] = useState<OutlineStep | null>(null);
-  const result = useMemo(() => tried(file, outline, trial), [file, outline, trial]);
+  const result = useMemo(() => tried(file, outline, trial, options), [file, outline, trial, options]);
   const odds = useRisk(useMemo(() => modelOf(plan), [plan]));
   const shown = isEmpty(trial) ? plan : result.plan;
   const triedOdds = useRisk(useMemo(() => (shown && shown !== plan ? modelOf(shown) : null), [shown, plan]));
@@ -48,6 +53,7 @@ export function WhatIf({ file, plan, findings, onSave }: WhatIfProps) {
           onChoose={setChosen}
         />
       )}
+      {children}
       <WhatIfPanel
         outline={outline}
         plan={plan}

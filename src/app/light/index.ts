@@ -1,0 +1,1 @@
+export { LightAndStart } from "./light-and-start.tsx";

@@ -1,0 +1,64 @@
+import { useDeferredValue, useMemo } from "react";
+import { lightFor, readOrbit } from "../../core/light/index.ts";
+import type { RecordedLight } from "../../core/plan/index.ts";
+import { HORIZON, scanStarts } from "../../core/plan/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import { formatInstant, parseInstant, plus } from "../../core/units/index.ts";
+import { LightField } from "./light-field.tsx";
+import { StartScanChart } from "./start-scan-chart.tsx";
+
+interface LightAndStartProps {
+  readonly outline: Outline;
+  readonly choice: RecordedLight | null;
+  readonly start: Instant;
+  readonly onStart: (start: Instant) => void;
+}
+
+const DAY = 86_400_000 as Duration;
+const MINUTE = 60_000 as Duration;
+
+/** The source for a day's scan; `null` when the orbit file is refused. */
+function sourceOf(choice: RecordedLight) {
+  if ("site" in choice) return { kind: "site" as const, site: { ...choice.site, mask: 0 } };
+  const { elements } = readOrbit(choice.orbit);
+  return elements && { kind: "orbit" as const, elements };
+}
+
+/** Where day and night come from, the instant of PET 0, and when it is best. */
+export function LightAndStart({ outline, choice, start, onStart }: LightAndStartProps) {
+  const day = (Math.floor(useDeferredValue(start) / DAY) * DAY) as Instant;
+  const light = useMemo(() => {
+    const source = choice && sourceOf(choice);
+    return source && lightFor(source, day, plus(DAY, HORIZON));
+  }, [choice, day]);
+  const scan = useMemo(
+    () => (light?.spans ? scanStarts(outline, light, day, DAY / MINUTE, MINUTE) : null),
+    [outline, light, day],
+  );
+  return (
+    <section className="light-and-start" aria-label="Light and start">
+      <label className="field light-start">
+        <span>Start (PET 0), UTC</span>
+        <input
+          type="datetime-local"
+          value={formatInstant(start).slice(0, 16)}
+          onChange={(event) => {
+            const next = parseInstant(`${event.target.value.slice(0, 16)}:00Z`);
+            if (next !== null) onStart(next);
+          }}
+        />
+      </label>
+      <LightField at={start} />
+      {scan && (
+        <StartScanChart
+          scan={scan}
+          light={light}
+          limit={outline.procedure.limits.elapsed ?? null}
+          start={start}
+          onStart={onStart}
+        />
+      )}
+    </section>
+  );
+}

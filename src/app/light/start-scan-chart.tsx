@@ -1,0 +1,145 @@
+import { scaleLinear } from "d3-scale";
+import { useMemo, useRef } from "react";
+import type { Light } from "../../core/light/index.ts";
+import type { StartScan } from "../../core/plan/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import { formatInstant, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { useVisibleWidth } from "../measure/index.ts";
+import "./light.css";
+
+interface StartScanChartProps {
+  readonly scan: StartScan;
+  readonly light: Light | null;
+  readonly limit: Duration | null;
+  readonly start: Instant;
+  readonly onStart: (start: Instant) => void;
+}
+
+const HEIGHT = 150;
+const LEFT = 52;
+const FOOT = 24;
+const HOUR = 3_600_000;
+
+const clock = (instant: number) => formatInstant(instant as Instant).slice(11, 16);
+
+/** When to go out: the finish for every start of a day, darkness behind; a start is chosen by a tap or with the slider below. */
+export function StartScanChart({ scan, light, limit, start, onStart }: StartScanChartProps) {
+  const box = useRef<HTMLDivElement>(null);
+  const width = useVisibleWidth(box);
+  const { tried, best } = scan;
+  const first = tried[0]?.start ?? start;
+  const last = tried.at(-1)?.start ?? start;
+  const finishes = tried.flatMap(({ finish }) => finish ?? []);
+  const [least, most] = [Math.min(...finishes, limit ?? Infinity), Math.max(...finishes, limit ?? 0)];
+  const x = scaleLinear([first, last], [LEFT, Math.max(LEFT + 100, width - 8)]);
+  const y = scaleLinear([least - 5 * 60_000, most + 5 * 60_000], [HEIGHT - FOOT, 8]);
+  const path = useMemo(() => {
+    let line = "";
+    let isDown = false;
+    for (const { start: at, finish } of tried) {
+      if (finish !== null) line += `${isDown ? "L" : "M"}${x(at).toFixed(1)} ${y(finish).toFixed(1)}`;
+      isDown = finish !== null;
+    }
+    return line;
+  }, [tried, x, y]);
+  const index = Math.min(tried.length - 1, Math.max(0, Math.round((start - first) / 60_000)));
+  const chosen = tried[index];
+  const words = chosen ? startWords(chosen.start, chosen.finish, chosen.waits, chosen.margin) : "";
+  const bestOne = best === null ? undefined : tried[best];
+  return (
+    <section className="start-scan" aria-labelledby="when-to-go-out">
+      <h2 id="when-to-go-out">When to go out</h2>
+      <div ref={box}>
+        <svg
+          width={width}
+          height={HEIGHT}
+          aria-hidden="true"
+          onClick={(event) => {
+            const at = x.invert(event.clientX - event.currentTarget.getBoundingClientRect().left);
+            const near = tried[Math.round((at - first) / 60_000)];
+            if (near) onStart(near.start);
+          }}
+        >
+          {light?.spans?.darkness
+            .filter(({ start: from }) => from < last)
+            .map(({ start: from, end }) => (
+              <rect
+                key={from}
+                className="start-scan-dark"
+                x={x(Math.max(from, first))}
+                width={Math.max(0, x(Math.min(end, last)) - x(Math.max(from, first)))}
+                y={8}
+                height={HEIGHT - FOOT - 8}
+              />
+            ))}
+          {hoursBetween(first, last).map((hour) => (
+            <text key={hour} className="start-scan-tick" x={x(hour)} y={HEIGHT - 6} textAnchor="middle">
+              {clock(hour)}
+            </text>
+          ))}
+          {y.ticks(3).map((tick) => (
+            <text key={tick} className="start-scan-tick" x={LEFT - 8} y={y(tick) + 5} textAnchor="end">
+              {hourMinuteText(tick as Duration)}
+            </text>
+          ))}
+          {limit !== null && (
+            <line className="start-scan-limit" x1={LEFT} x2={width} y1={y(limit)} y2={y(limit)} />
+          )}
+          <path className="start-scan-line" d={path} />
+          <line className="start-scan-chosen" x1={x(start)} x2={x(start)} y1={4} y2={HEIGHT - FOOT} />
+        </svg>
+      </div>
+      <input
+        type="range"
+        aria-label="Start, minute by minute"
+        aria-valuetext={words}
+        min={0}
+        max={tried.length - 1}
+        value={index}
+        onChange={(event) => {
+          const next = tried[Number(event.target.value)];
+          if (next) onStart(next.start);
+        }}
+      />
+      <p role="status">{words}</p>
+      {bestOne && (
+        <p>
+          The shortest walk of this day:{" "}
+          {startWords(bestOne.start, bestOne.finish, bestOne.waits, bestOne.margin)}{" "}
+          <button type="button" className="plain-button" onClick={() => onStart(bestOne.start)}>
+            Take it
+          </button>
+        </p>
+      )}
+      <p className="hint">
+        The line is the PET of the finish for each start; grey is darkness; the thick line is the elapsed
+        limit.
+      </p>
+    </section>
+  );
+}
+
+function startWords(
+  start: Instant,
+  finish: Duration | null,
+  waits: Duration,
+  margin: Duration | null,
+): string {
+  const at = `start ${formatInstant(start).slice(0, 16).replace("T", " ")} UTC`;
+  if (finish === null) return `${at}: a step fits no window within a day.`;
+  const wait = waits > 0 ? `, ${lengthText(waits)} of waiting for windows` : ", no waiting for windows";
+  const left =
+    margin === null
+      ? ""
+      : margin < 0
+        ? `, ${lengthText(margin)} over the limit`
+        : `, ${lengthText(margin)} margin`;
+  return `${at}: finish at PET ${hourMinuteText(finish)}${wait}${left}.`;
+}
+
+/** The third hours between two instants. */
+function hoursBetween(first: number, last: number): number[] {
+  const hours: number[] = [];
+  for (let hour = Math.ceil(first / (3 * HOUR)) * 3 * HOUR; hour <= last; hour += 3 * HOUR) hours.push(hour);
+  return hours;
+}

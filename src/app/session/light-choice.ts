@@ -1,0 +1,53 @@
+import type { RecordedLight } from "../../core/plan/index.ts";
+
+const STORED_AS = "tetherline.light";
+const listeners = new Set<() => void>();
+
+let known: { readonly text: string | null; readonly choice: RecordedLight | null } = {
+  text: null,
+  choice: null,
+};
+
+function stored(): string | null {
+  try {
+    return localStorage.getItem(STORED_AS);
+  } catch {
+    return known.text;
+  }
+}
+
+/** What was chosen on this device for day and night, the same object until it changes; `null` for nothing. */
+export function currentLightChoice(): RecordedLight | null {
+  const text = stored();
+  if (text !== known.text) known = { text, choice: choiceOf(text) };
+  return known.choice;
+}
+
+function choiceOf(text: string | null): RecordedLight | null {
+  if (text === null) return null;
+  try {
+    // Only what was read and found sound is ever stored, and whoever uses it reads it again.
+    return JSON.parse(text) as RecordedLight;
+  } catch {
+    return null;
+  }
+}
+
+/** Keeps a choice for new plans and walks of this device, or forgets it. */
+export function chooseLight(choice: RecordedLight | null): void {
+  const text = choice && JSON.stringify(choice);
+  known = { text, choice };
+  try {
+    if (text === null) localStorage.removeItem(STORED_AS);
+    else localStorage.setItem(STORED_AS, text);
+  } catch {
+    // Without a store the choice lasts for this visit.
+  }
+  for (const listener of listeners) listener();
+}
+
+/** Calls back after each change; returns the end of it. */
+export function watchLightChoice(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}

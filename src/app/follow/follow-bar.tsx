@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { clockText, formatInstant, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { clockText, formatInstant, hourMinuteText, lengthText, minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
+import { turnBackState } from "../../core/walk/index.ts";
 import { behindTone, behindWords } from "../parts/index.ts";
 import type { NextChange } from "./next-change.ts";
 
@@ -63,6 +64,7 @@ export function FollowBar({ state, now, change, kept, mode, odds }: FollowBarPro
       ) : (
         <Cell title="Finish">cannot be forecast</Cell>
       )}
+      <TurnBackCell state={state} />
       {change && (
         <Cell title={change.title} minor>
           {change.words}
@@ -72,6 +74,27 @@ export function FollowBar({ state, now, change, kept, mode, odds }: FollowBarPro
         {kept.detail}
       </Cell>
     </header>
+  );
+}
+
+/** Until when those outside may go on, what sets that, and how long it still is. */
+function TurnBackCell({ state }: { readonly state: WalkState }) {
+  const { pet, phase, ledger } = state;
+  if (pet === null || phase === "closed") return null;
+  const { turnBack, limiting, longestReturn } = turnBackState(state);
+  if (!turnBack || !longestReturn) return null;
+  const left = minus(turnBack.at, pet);
+  const crew = limiting && ledger.opened.outline.crewMember(limiting.supply.crew)?.call;
+  const why =
+    turnBack.because === "limit" ? "limit" : `${crew} ${limiting?.supply.label ?? limiting?.supply.id}`;
+  return (
+    <Cell
+      title={`Turn back ${hourMinuteText(turnBack.at)} · ${why}`}
+      tone={left < 0 ? "late" : undefined}
+      minor
+    >
+      {left < 0 ? `${lengthText(left)} past` : `in ${clockText(left)}`}
+    </Cell>
   );
 }
 

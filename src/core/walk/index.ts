@@ -22,6 +22,8 @@ export type { PlayedMove, PlayedTimes } from "./rehearsal.ts";
 export { nextPlayedMove, playedTimesOf } from "./rehearsal.ts";
 export type { StateDocument } from "./state-document.ts";
 export { stateDocument } from "./state-document.ts";
+export type { SupplyState, TurnBackState } from "./turn-back-state.ts";
+export { turnBackState } from "./turn-back-state.ts";
 export type { Folded } from "./walk-fold.ts";
 export { foldLog, WalkFold } from "./walk-fold.ts";
 export type { LaneState, WaitingOn, WalkState } from "./walk-state.ts";

@@ -125,6 +125,12 @@ describe("plan", () => {
         },
       ],
       criticalPath: ["a", "meet"],
+      risk: expect.objectContaining({
+        mean: 420,
+        sd: 0,
+        withinLimit: 1,
+        criticality: { a: 1, b: 0, meet: 1 },
+      }),
     });
   });
 
@@ -196,7 +202,7 @@ describe("plan", () => {
     );
     expect([stuck.status, json(stuck.out)]).toEqual([
       1,
-      { procedure: "trial", start: null, finish: null, steps: [], criticalPath: [] },
+      { procedure: "trial", start: null, finish: null, steps: [], criticalPath: [], risk: null },
     ]);
     expect(stuck.err).toContain("Deadlock");
   });

@@ -1,7 +1,7 @@
 export type { RandomSource } from "./pert.ts";
 export { pertSampler, seededSource } from "./pert.ts";
 export type { Plan, PlanOptions } from "./plan.ts";
-export { planOf, planProcedure } from "./plan.ts";
+export { planOf } from "./plan.ts";
 export type { RecordedLight } from "./recorded-light.ts";
 export { lightFrom } from "./recorded-light.ts";
 export type { Risk } from "./risk.ts";

@@ -4,8 +4,8 @@ import type { Network } from "../order/index.ts";
 import { deadlockFinding, networkOf } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
 import { whereaboutsOf } from "../place/index.ts";
-import type { Finding, Outcomes, Outline, Procedure } from "../procedure/index.ts";
-import { AS_EXPECTED, activityOf, finding, outlineOf } from "../procedure/index.ts";
+import type { Finding, Outcomes, Outline } from "../procedure/index.ts";
+import { AS_EXPECTED, activityOf, finding } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import type { Timeline } from "./timeline.ts";
 import { planTimeline } from "./timeline.ts";
@@ -76,11 +76,6 @@ export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
       ...overLimit(outline, timeline),
     ],
   };
-}
-
-/** The plan of a procedure as expected: shorthand for laying it out and planning it. */
-export function planProcedure(procedure: Procedure, options: PlanOptions = {}): Plan {
-  return planOf(outlineOf(procedure), options);
 }
 
 function overLimit(outline: Outline, timeline: Timeline): Finding[] {

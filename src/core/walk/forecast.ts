@@ -1,5 +1,5 @@
 import { earliestFit } from "../plan/index.ts";
-import type { Duration, Instant, StepId } from "../units/index.ts";
+import type { Duration, Instant } from "../units/index.ts";
 import { between, later, plus } from "../units/index.ts";
 import { basePlanOf } from "./base-plan.ts";
 import { startOf } from "./gate.ts";
@@ -120,10 +120,4 @@ function forecastStep(
   const start = between(petZero, started);
   const due = plus(start, ledger.whereabouts.times[index]?.likely ?? (0 as Duration));
   return { start, finish: due > now ? due : now, stage: "in-work" };
-}
-
-/** The forecast of one step by id; `null` when it is not in the forecast. */
-export function forecastOfStep(ledger: Ledger, forecast: Forecast | null, step: StepId): ForecastStep | null {
-  const index = ledger.opened.outline.step(step)?.index;
-  return index === undefined ? null : (forecast?.steps[index] ?? null);
 }

@@ -1,6 +1,6 @@
 export { basePlanOf } from "./base-plan.ts";
 export type { Forecast, ForecastStep } from "./forecast.ts";
-export { forecastOf, forecastOfStep } from "./forecast.ts";
+export { forecastOf } from "./forecast.ts";
 export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { Blocker } from "./gate.ts";
 export type {
@@ -16,7 +16,6 @@ export type {
   SupplyReading,
   TakenRecord,
 } from "./ledger.ts";
-export { isComplete } from "./ledger.ts";
 export type { LaneStatus, WalkPhase } from "./machines.ts";
 export type { PlayedMove, PlayedTimes } from "./rehearsal.ts";
 export { nextPlayedMove, playedTimesOf } from "./rehearsal.ts";

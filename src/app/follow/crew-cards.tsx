@@ -54,7 +54,7 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
     case "waiting": {
       // Whom one waits for says more than a lag that runs meanwhile.
       const crew = lane.waitingOn.filter((wait) => "crew" in wait);
-      return `waits for ${waitWords(ledger.opened.outline, crew.length ? crew : lane.waitingOn) || "its start"}`;
+      return `waits for ${waitWords(ledger.opened.outline, crew.length ? crew : lane.waitingOn, ledger.petZero) || "its start"}`;
     }
   }
 }

@@ -4,12 +4,12 @@ import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { LightAndStart } from "../light/index.ts";
+import { ContactTimes, LightAndStart } from "../light/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { useLightChoice, useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
-import { WhatIf } from "../what-if/index.ts";
+import { nextRevision, WhatIf } from "../what-if/index.ts";
 
 const HOUR = 3_600_000;
 
@@ -60,6 +60,14 @@ export function PlanPage() {
               findings={read.findings}
               onSave={(changed) => void save(changed)}
             >
+              <ContactTimes
+                file={read.file}
+                onFile={(file) =>
+                  void save(
+                    `${JSON.stringify({ ...file, revision: nextRevision(file.revision) }, null, 2)}\n`,
+                  )
+                }
+              />
               <LightAndStart outline={plan.outline} choice={choice} start={start} onStart={setStart} />
             </WhatIf>
           ) : (

@@ -1,6 +1,6 @@
 import type { Location, Outline, StepRecord } from "../../core/procedure/index.ts";
-import type { CrewId, Duration } from "../../core/units/index.ts";
-import { hourMinuteText, lengthText } from "../../core/units/index.ts";
+import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
+import { formatInstant, hourMinuteText, later, lengthText } from "../../core/units/index.ts";
 import type { WaitingOn } from "../../core/walk/index.ts";
 
 const list = (words: readonly string[]): string =>
@@ -14,12 +14,20 @@ export function callsOf(outline: Outline, crew: readonly CrewId[]): string {
 const windowLabel = (outline: Outline, id: string) =>
   outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
 
-/** What somebody waits on, in words: `EV2`, `Darkness until 2:14`, `hold`. */
-export function waitWords(outline: Outline, waits: readonly WaitingOn[]): string {
+/** What somebody waits on, in words: `EV2`, `Darkness at 2:14 (11:29 UTC)`, `the hold to be lifted`; UTC where PET 0 is known. */
+export function waitWords(
+  outline: Outline,
+  waits: readonly WaitingOn[],
+  petZero: Instant | null = null,
+): string {
+  const at = (pet: Duration) =>
+    petZero === null
+      ? hourMinuteText(pet)
+      : `${hourMinuteText(pet)} (${formatInstant(later(petZero, pet)).slice(11, 16)} UTC)`;
   const crew = [...new Set(waits.flatMap((wait) => ("crew" in wait ? [wait.crew] : [])))];
   const others = waits.flatMap((wait) => {
-    if ("window" in wait) return [`${windowLabel(outline, wait.window)} at ${hourMinuteText(wait.until)}`];
-    if ("lag" in wait) return [`time to pass until ${hourMinuteText(wait.until)}`];
+    if ("window" in wait) return [`${windowLabel(outline, wait.window)} at ${at(wait.until)}`];
+    if ("lag" in wait) return [`time to pass until ${at(wait.until)}`];
     return "hold" in wait ? ["the hold to be lifted"] : [];
   });
   return list([...(crew.length ? [callsOf(outline, crew)] : []), ...others]);

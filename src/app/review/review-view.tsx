@@ -1,3 +1,5 @@
+import { lightWords } from "../../core/light/index.ts";
+import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
@@ -31,6 +33,7 @@ export function ReviewView({ review, onExport }: ReviewViewProps) {
   const { title, revision } = outline.procedure;
   const end = endOf(review);
   const hasBegun = petZero !== null && review.steps.some(({ actual }) => actual !== null);
+  const light = opened.light && petZero !== null ? lightFrom(opened.light, petZero) : null;
   const names = outline.crew.flatMap(({ id, call }) => {
     const name = opened.names.get(id);
     return name ? [`${call} ${name}`] : [];
@@ -49,6 +52,7 @@ export function ReviewView({ review, onExport }: ReviewViewProps) {
             ...names,
           ].join(" · ")}
         </p>
+        {light && <p className="hint">{lightWords(light)}</p>}
         <fieldset className="review-exports">
           <legend className="heard-only">Export</legend>
           {EXPORTS.map(({ kind, label }) => (

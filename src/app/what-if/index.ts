@@ -1,1 +1,2 @@
+export { nextRevision } from "./trial.ts";
 export { WhatIf } from "./what-if.tsx";

@@ -1,0 +1,55 @@
+import { useState } from "react";
+import { readListedSpans } from "../../core/light/index.ts";
+import type { ProcedureFile } from "../../core/procedure/index.ts";
+import { formatInstant } from "../../core/units/index.ts";
+import { pickFiles } from "../../io/browser-files/index.ts";
+
+interface ContactTimesProps {
+  readonly file: ProcedureFile;
+  /** Keeps the changed procedure as a new revision. */
+  readonly onFile: (file: ProcedureFile) => void;
+}
+
+/** A procedure file with the spans of one listed window replaced. */
+function withSpans(file: ProcedureFile, id: string, text: string) {
+  const { spans, problems } = readListedSpans(text);
+  const written = spans.map(({ start, end }) => ({ from: formatInstant(start), to: formatInstant(end) }));
+  const windows = (file.windows ?? []).map((window) =>
+    window.id === id ? { ...window, spans: written } : window,
+  );
+  return { file: { ...file, windows }, count: spans.length, problems };
+}
+
+/** Takes the times of listed windows, such as contact, from a CSV list with the heading `start,end` ([LGT3]). */
+export function ContactTimes({ file, onFile }: ContactTimesProps) {
+  const [words, setWords] = useState<readonly string[]>([]);
+  const listed = (file.windows ?? []).filter(({ kind }) => kind === "listed");
+  if (listed.length === 0) return null;
+  const take = async (id: string) => {
+    const [given] = await pickFiles(".csv,text/csv,text/plain");
+    if (!given) return;
+    if (given.text === null) return setWords([`${given.name}: ${given.problem}`]);
+    const read = withSpans(file, id, given.text);
+    setWords([
+      `${read.count} spans taken from ${given.name}; overlapping ones became one.`,
+      ...read.problems.map(({ row, reason }) => `Row ${row} was left out: ${reason}.`),
+    ]);
+    if (read.count > 0) onFile(read.file);
+  };
+  return (
+    <section aria-label="Listed windows">
+      <div className="panel-acts">
+        {listed.map(({ id, label }) => (
+          <button key={id} type="button" className="plain-button" onClick={() => void take(id)}>
+            Take the times of {label ?? id} from a CSV list
+          </button>
+        ))}
+      </div>
+      <div role="status">
+        {words.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+    </section>
+  );
+}

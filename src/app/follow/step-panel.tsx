@@ -3,7 +3,7 @@ import type { OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
-import { AlertBox, callsOf, limitWords, locationWords, spanText } from "../parts/index.ts";
+import { AlertBox, callsOf, Fact, limitWords, locationWords, spanText } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import { SidePanel } from "./side-panel.tsx";
 
@@ -157,12 +157,3 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
 }
 
 const lagWords = (lag: Duration) => (lag > 0 ? ` and ${Math.round(lag / 60_000)} min` : "");
-
-function Fact({ name, children }: { readonly name: string; readonly children: React.ReactNode }) {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </div>
-  );
-}

@@ -1,6 +1,7 @@
 import "./parts.css";
 
 export { AlertBox } from "./alert-box.tsx";
+export { Fact } from "./fact.tsx";
 export { Performers } from "./performers.tsx";
 export { ScreenHead } from "./screen-head.tsx";
 export {

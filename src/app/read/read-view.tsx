@@ -3,7 +3,7 @@ import type { Plan, PlannedStep } from "../../core/plan/index.ts";
 import type { Finding, Outline } from "../../core/procedure/index.ts";
 import { clockText, hourMinuteText, lengthText } from "../../core/units/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
-import { AlertBox, callsOf, limitWords, locationWords, Performers } from "../parts/index.ts";
+import { AlertBox, callsOf, Fact, limitWords, locationWords, Performers } from "../parts/index.ts";
 import type { ReadRow } from "./read-rows.ts";
 import { readRows } from "./read-rows.ts";
 import "./read.css";
@@ -102,15 +102,6 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
         </section>
       )}
     </article>
-  );
-}
-
-function Fact({ name, children }: { readonly name: string; readonly children: React.ReactNode }) {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </div>
   );
 }
 

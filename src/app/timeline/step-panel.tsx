@@ -1,6 +1,7 @@
 import type { Outline } from "../../core/procedure/index.ts";
 import { lengthText } from "../../core/units/index.ts";
 import { strandsOf } from "../braid/index.ts";
+import { Fact } from "../parts/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import type { LaneWait } from "./lane-wait.ts";
 import { differenceText, performersOf, petText, spanText, waitReason } from "./step-words.ts";
@@ -91,13 +92,4 @@ function Flown({ bar: { flown } }: { readonly bar: LaneBar }) {
     case "to-come":
       return <Fact name="Forecast">{spanText(flown.start, flown.finish)}</Fact>;
   }
-}
-
-function Fact({ name, children }: { readonly name: string; readonly children: React.ReactNode }) {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </div>
-  );
 }

@@ -27,3 +27,5 @@ export type { Folded } from "./walk-fold.ts";
 export { foldLog, WalkFold } from "./walk-fold.ts";
 export type { LaneState, WaitingOn, WalkState } from "./walk-state.ts";
 export { walkStateAt } from "./walk-state.ts";
+export type { WatchState } from "./watch-state.ts";
+export { watchNote, watchStates } from "./watch-state.ts";

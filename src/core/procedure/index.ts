@@ -10,7 +10,7 @@ export { outlineOf } from "./outline.ts";
 export type { ReadProcedure } from "./read-procedure.ts";
 export { parseProcedure, readProcedure } from "./read-procedure.ts";
 export type { Activity, Outcomes, Scenarios } from "./scenario.ts";
-export { AS_EXPECTED, activityOf, lanesOf, MOST_SCENARIOS, outcomeOf, scenariosOf } from "./scenario.ts";
+export { AS_EXPECTED, activityOf, lanesOf, MOST_SCENARIOS, scenariosOf } from "./scenario.ts";
 export type {
   Alert,
   Contingency,

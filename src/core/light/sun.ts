@@ -1,16 +1,27 @@
-import { Body, GeoVector, MakeTime, RotateVector, Rotation_EQJ_EQD } from "astronomy-engine";
+import { Body, GeoVector, MakeTime, RotateVector, Rotation_EQJ_EQD, SiderealTime } from "astronomy-engine";
 import type { Instant } from "../units/index.ts";
 import type { Vector } from "./orbit.ts";
+import { siderealTime } from "./orbit.ts";
 
 const AU = 149_597_870.7;
 const NODE = 3_600_000;
 
-/** The apparent geocentric Sun in the true equator of date, km; of TEME that is within 1.2″ (the equation of the equinoxes). */
+const HOURS = 12 / Math.PI;
+
+/** The equation of the equinoxes in radians: by so much the equinox of date stands ahead of that of TEME, up to 18″. */
+export function equationOfEquinoxes(instant: Instant): number {
+  const ahead = SiderealTime(MakeTime(new Date(instant))) / HOURS - siderealTime(instant);
+  return Math.atan2(Math.sin(ahead), Math.cos(ahead));
+}
+
+/** The apparent geocentric Sun in TEME, the frame of SGP4 (true equator, mean equinox), km. */
 export function sunAt(instant: Instant): Vector {
   // VSOP87 as in astronomy-engine, light time and aberration included; good to an arc minute at the very worst.
   const time = MakeTime(new Date(instant));
   const { x, y, z } = RotateVector(Rotation_EQJ_EQD(time), GeoVector(Body.Sun, time, true));
-  return { x: x * AU, y: y * AU, z: z * AU };
+  const turn = equationOfEquinoxes(instant);
+  const [cosine, sine] = [Math.cos(turn) * AU, Math.sin(turn) * AU];
+  return { x: cosine * x + sine * y, y: cosine * y - sine * x, z: z * AU };
 }
 
 /**

@@ -108,7 +108,7 @@ async function tapThrough(page: Page): Promise<readonly Tap[]> {
     await page.waitForFunction(
       (count) => (window as unknown as { timedTaps: unknown[] }).timedTaps.length >= count,
       tap,
-      { timeout: 10_000 },
+      { timeout: 10_000, polling: 50 },
     );
     // A follower does not tap at once again; the list has come to rest.
     await page.waitForTimeout(250);

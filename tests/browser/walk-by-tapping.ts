@@ -18,10 +18,13 @@ export async function startClock(page: Page): Promise<void> {
 
 /** Marks up to `most` steps done by tapping; returns how many were confirmed on screen. Stops when no step can be marked. */
 export async function tapSteps(page: Page, most: number): Promise<number> {
+  // One that was just tapped stands in place for a moment, switched off.
+  const done = page.locator(".done-button:not([aria-disabled])").first();
+  const complete = page.getByText("Every step is complete.");
   for (let confirmed = 0; confirmed < most; confirmed += 1) {
     const before = await doneCount(page);
-    const done = page.locator(".done-button").first();
-    if ((await done.count()) === 0) return confirmed;
+    await expect(done.or(complete).first()).toBeAttached();
+    if (await complete.isVisible()) return confirmed;
     await done.click();
     await expect.poll(() => doneCount(page), { intervals: [10, 20, 50, 100] }).toBe(before + 1);
   }

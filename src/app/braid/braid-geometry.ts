@@ -59,7 +59,8 @@ export function throughX(row: BraidRow, lane: number, scale: BraidScale): number
   return knotX(row.lanes, scale) + (place - (row.lanes.length - 1) / 2) * 5;
 }
 
-const BEND = 22;
+/** How far above and below its bead a strand leaves its line for a knot, in px. */
+export const BEND = 22;
 const WAVE = 44;
 
 /** A loose strand from (x, from) to (x, to): half waves, wide in the middle, closing at both ends. */
@@ -74,17 +75,18 @@ function loose(x: number, from: number, to: number): string {
   return `${path} L${x} ${to}`;
 }
 
-/** The strand of a lane through its rows, in order, as an SVG path; loose from `looseFrom` down to the row `looseTo`. */
+/** The strand of a lane through its rows, in order, as an SVG path from `from` on; loose from `looseFrom` down to the row `looseTo`. */
 export function strandPath(
   lane: number,
   rows: readonly PlacedRow[],
   end: number,
   scale: BraidScale,
   hang: { readonly from: number; readonly to: string } | null,
+  from = 0,
 ): string {
   const x = strandX(lane, scale);
-  let path = `M${x} 0`;
-  let at = 0;
+  let path = `M${x} ${from}`;
+  let at = from;
   for (const row of rows) {
     if (!row.lanes.includes(lane)) continue;
     const through = throughX(row, lane, scale);

@@ -1,6 +1,8 @@
-import { memo } from "react";
+import { memo, useRef } from "react";
 import type { BraidMarker, BraidScale, PlacedRow } from "./braid-geometry.ts";
-import { knotX, strandPath, strandX } from "./braid-geometry.ts";
+import { knotX, strandX } from "./braid-geometry.ts";
+import type { BraidSegment, PlacedMarker } from "./braid-segments.ts";
+import { keepSegments, segmentsOf } from "./braid-segments.ts";
 import type { Strand } from "./strand.ts";
 
 interface BraidProps {
@@ -14,59 +16,53 @@ interface BraidProps {
 
 /** The braid beside a list of steps: strands, beads, knots and markers. The list says the same in words, so it is hidden from screen readers. */
 export const Braid = memo(function Braid({ strands, rows, markers, height, width, scale }: BraidProps) {
-  const places = markers.map((marker) => ({ ...marker, y: markerY(marker, rows) }));
+  const before = useRef<readonly BraidSegment[]>([]);
+  const segments = keepSegments(before.current, segmentsOf(rows, markers, strands.length, height, scale));
+  before.current = segments;
   return (
-    <svg
-      className="braid"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      aria-hidden="true"
-    >
-      {strands.map((strand) => {
-        const place = places.find(({ lane }) => lane === strand.lane);
-        const hang =
-          place?.waiting && place.at !== null ? { from: place.y + scale.marker, to: place.at } : null;
-        const last = rows.findLast(({ lanes }) => lanes.includes(strand.lane));
-        return (
-          <path
-            key={strand.lane}
-            className="braid-strand"
-            style={{ stroke: strand.colour, strokeDasharray: strand.dash }}
-            d={strandPath(strand.lane, rows, endOf(place, last) ?? height, scale, hang)}
-          />
-        );
-      })}
-      {rows.map((row) => (
-        <Bead key={row.key} row={row} strands={strands} scale={scale} />
+    <div className="braid" aria-hidden="true" style={{ width }}>
+      {segments.map((segment) => (
+        <Segment key={segment.key} segment={segment} strands={strands} width={width} scale={scale} />
       ))}
-      {places.map((place) => {
-        const strand = strands[place.lane];
-        return strand ? (
-          <Marker key={place.lane} strand={strand} place={place} rows={rows} scale={scale} />
-        ) : null;
-      })}
-    </svg>
+    </div>
   );
 });
 
-/** Where a strand ends: at its last bead, or at the marker below it. */
-function endOf(place: { readonly y: number } | undefined, last: PlacedRow | undefined): number | undefined {
-  return last && place ? Math.max(last.y, place.y) : last?.y;
+interface SegmentProps {
+  readonly segment: BraidSegment;
+  readonly strands: readonly Strand[];
+  readonly width: number;
+  readonly scale: BraidScale;
 }
 
-/** A marker stands on the bead of a step in work, above a knot, or, while waiting, below the last step it is through with. */
-function markerY(marker: BraidMarker, rows: readonly PlacedRow[]): number {
-  const target = rows.findIndex(({ key }) => key === marker.at);
-  const row = rows[target];
-  if (row && !marker.waiting) return row.lanes.length > 1 ? row.y - 36 : row.y;
-  const behind = rows
-    .slice(0, row ? target : rows.length)
-    .findLast(({ lanes }) => lanes.includes(marker.lane));
-  if (!behind) return 22;
-  const below = behind.y + (behind.lanes.length > 1 ? 34 : 26);
-  return row ? Math.min(below, row.y - 36) : below;
-}
+const Segment = memo(function Segment({ segment, strands, width, scale }: SegmentProps) {
+  const { height, paths, rows, markers } = segment;
+  return (
+    <div className="braid-segment" style={{ height }}>
+      <svg aria-hidden="true" width={width} height={height}>
+        {paths.map(({ lane, from, d }) => (
+          <path
+            key={lane}
+            className="braid-strand"
+            style={{
+              stroke: strands[lane]?.colour,
+              strokeDasharray: strands[lane]?.dash,
+              strokeDashoffset: from,
+            }}
+            d={d}
+          />
+        ))}
+        {rows.map((row) => (
+          <Bead key={row.key} row={row} strands={strands} scale={scale} />
+        ))}
+        {markers.map((marker) => {
+          const strand = strands[marker.lane];
+          return strand ? <Marker key={marker.lane} strand={strand} place={marker} scale={scale} /> : null;
+        })}
+      </svg>
+    </div>
+  );
+});
 
 function Bead({
   row,
@@ -109,19 +105,17 @@ function Bead({
 
 interface MarkerProps {
   readonly strand: Strand;
-  readonly place: BraidMarker & { readonly y: number };
-  readonly rows: readonly PlacedRow[];
+  readonly place: PlacedMarker;
   readonly scale: BraidScale;
 }
 
 /** The marker, and for a waiting crew member the ring of the same mark at the step it waits for. */
-function Marker({ strand, place, rows, scale }: MarkerProps) {
+function Marker({ strand, place, scale }: MarkerProps) {
   const x = strandX(strand.lane, scale);
-  const target = place.waiting ? rows.find(({ key }) => key === place.at) : undefined;
   return (
     <>
-      {target && target.y - place.y > 40 && (
-        <circle className="braid-mark" cx={x} cy={target.y - 20} r={5} style={{ stroke: strand.colour }} />
+      {place.ring !== null && (
+        <circle className="braid-mark" cx={x} cy={place.ring} r={5} style={{ stroke: strand.colour }} />
       )}
       <g transform={`translate(${x} ${place.y})`} className="braid-marker">
         <circle r={scale.marker} style={{ fill: strand.colour }} />

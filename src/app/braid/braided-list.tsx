@@ -1,14 +1,14 @@
 import type { ReactNode } from "react";
-import { useCallback, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { memo, useMemo, useRef } from "react";
 import { Braid } from "./braid.tsx";
 import "./braid.css";
-import type { BraidMarker, BraidRow, BraidScale, PlacedRow } from "./braid-geometry.ts";
+import type { BraidMarker, BraidRow, BraidScale } from "./braid-geometry.ts";
 import { braidWidth, strandX } from "./braid-geometry.ts";
 import type { Strand } from "./strand.ts";
+import { useRowPlaces } from "./use-row-places.ts";
 
 const WIDE: BraidScale = { gap: 40, margin: 26, marker: 15 };
 const NARROW: BraidScale = { gap: 21, margin: 14, marker: 12 };
-const NARROW_BELOW = 640;
 
 interface BraidedListProps<Row extends BraidRow> {
   readonly label: string;
@@ -19,75 +19,26 @@ interface BraidedListProps<Row extends BraidRow> {
   readonly children: (row: Row) => ReactNode;
 }
 
-/**
- * A list of steps with the braid down its left edge. Each row marks the height of its bead with a `data-bead` element;
- * the braid is drawn from where those stand after layout.
- */
-export function BraidedList<Row extends BraidRow>({
-  label,
-  strands,
-  rows,
-  markers,
-  children,
-}: BraidedListProps<Row>) {
+function List<Row extends BraidRow>({ label, strands, rows, markers, children }: BraidedListProps<Row>) {
   const list = useRef<HTMLOListElement>(null);
-  const [beads, setBeads] = useState<{
-    readonly ys: readonly number[];
-    readonly height: number;
-    readonly narrow: boolean;
-  }>({
-    ys: [],
-    height: 0,
-    narrow: false,
-  });
-
-  const measure = useCallback(() => {
-    const element = list.current;
-    if (!element) return;
-    const top = element.getBoundingClientRect().top;
-    const ys = [...element.querySelectorAll<HTMLElement>(":scope > [data-row]")].map((row) => {
-      const bead = row.querySelector<HTMLElement>("[data-bead]") ?? row;
-      const box = bead.getBoundingClientRect();
-      return Math.round(box.top - top + box.height / 2);
-    });
-    const height = element.scrollHeight;
-    const narrow = window.innerWidth < NARROW_BELOW;
-    setBeads((before) =>
-      before.height === height &&
-      before.narrow === narrow &&
-      before.ys.length === ys.length &&
-      before.ys.every((y, index) => y === ys[index])
-        ? before
-        : { ys, height, narrow },
-    );
-  }, []);
-
-  // biome-ignore lint/correctness/useExhaustiveDependencies: rows change what is laid out, though they are not read here.
-  useLayoutEffect(measure, [measure, rows]);
-  useLayoutEffect(() => {
-    const element = list.current;
-    if (!element) return;
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, [measure]);
-
-  const scale = beads.narrow ? NARROW : WIDE;
+  const { placed, maySkip } = useRowPlaces(list, rows, markers);
+  const scale = placed.isNarrow ? NARROW : WIDE;
   const width = braidWidth(strands.length, scale);
-  const placed = useMemo(
-    () =>
-      rows.map(
-        (row, index): PlacedRow => ({
-          key: row.key,
-          lanes: row.lanes,
-          stage: row.stage,
-          y: beads.ys[index] ?? 0,
-        }),
-      ),
-    [rows, beads],
+  // The same element as long as no row changed: drawing the braid must not go through the rows.
+  const items = useMemo(
+    () => (
+      <ol ref={list} aria-label={label}>
+        {rows.map(children)}
+      </ol>
+    ),
+    [label, rows, children],
   );
   return (
-    <div className="braided" style={{ "--braid-width": `${width}px` } as React.CSSProperties}>
+    <div
+      className="braided"
+      data-drawn={maySkip || undefined}
+      style={{ "--braid-width": `${width}px` } as React.CSSProperties}
+    >
       <div className="braid-heads" aria-hidden="true">
         {strands.map((strand) => (
           <span key={strand.lane} style={{ left: strandX(strand.lane, scale), color: strand.colour }}>
@@ -98,16 +49,20 @@ export function BraidedList<Row extends BraidRow>({
       <div className="braided-body">
         <Braid
           strands={strands}
-          rows={placed}
-          markers={markers}
-          height={beads.height}
+          rows={placed.rows}
+          markers={placed.markers}
+          height={placed.height}
           width={width}
           scale={scale}
         />
-        <ol ref={list} aria-label={label}>
-          {rows.map(children)}
-        </ol>
+        {items}
       </div>
     </div>
   );
 }
+
+/**
+ * A list of steps with the braid down its left edge. Each row marks the height of its bead with a `data-bead` element;
+ * the braid is drawn from where those stand after layout.
+ */
+export const BraidedList = memo(List) as typeof List;

@@ -12,14 +12,19 @@ export interface JustEntered {
 type DraftOf<Name extends Draft["name"]> = Omit<Extract<Draft, { name: Name }>, "at" | "actor">;
 type Undated = { [Name in Draft["name"]]: DraftOf<Name> }[Draft["name"]];
 
+/** How a step was done, beyond that it was. */
+export interface DoneOptions {
+  readonly outOfOrder?: boolean;
+  readonly decision?: DecisionId;
+  readonly outcome?: string;
+  /** Called as soon as the entry is kept, before all that follows from it is drawn. */
+  readonly onKept?: () => void;
+}
+
 /** Everything a follower can enter, each resolved once it is kept. */
 export interface FollowActions {
   startClock(): Promise<void>;
-  done(
-    step: StepId,
-    words: string,
-    options?: { readonly outOfOrder?: boolean; readonly outcome?: string; readonly decision?: DecisionId },
-  ): Promise<void>;
+  done(step: StepId, words: string, options?: DoneOptions): Promise<void>;
   started(step: StepId): Promise<void>;
   skip(step: StepId, reason: string, words: string): Promise<void>;
   reopen(step: StepId, reason: string): Promise<void>;
@@ -43,10 +48,13 @@ export function followActions(
   entered: (just: JustEntered) => void,
   failed: (error: unknown) => void,
 ): FollowActions {
-  const enter = async (drafts: readonly Undated[], words: string): Promise<void> => {
+  const enter = async (drafts: readonly Undated[], words: string, onKept?: () => void): Promise<void> => {
     try {
       const at = now();
-      const entries = await session.enter(drafts.map((draft) => ({ ...draft, at, actor }) as Draft));
+      const entries = await session.enter(
+        drafts.map((draft) => ({ ...draft, at, actor }) as Draft),
+        onKept,
+      );
       entered({ entries, words });
     } catch (error) {
       failed(error);
@@ -54,11 +62,11 @@ export function followActions(
   };
   return {
     startClock: () => enter([{ name: "clock.started", data: {} }], "Clock started"),
-    done: (step, words, { outOfOrder = false, outcome, decision } = {}) => {
+    done: (step, words, { outOfOrder = false, outcome, decision, onKept } = {}) => {
       const drafts: Undated[] = [{ name: "step.done", data: outOfOrder ? { step, outOfOrder } : { step } }];
       if (decision !== undefined && outcome !== undefined)
         drafts.unshift({ name: "decision.taken", data: { decision, outcome } });
-      return enter(drafts, words);
+      return enter(drafts, words, onKept);
     },
     started: (step) => enter([{ name: "step.started", data: { step } }], "Start marked"),
     skip: (step, reason, words) => enter([{ name: "step.skipped", data: { step, reason } }], words),

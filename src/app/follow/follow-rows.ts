@@ -124,32 +124,36 @@ export function followMarkers({ lanes, ledger }: WalkState): BraidMarker[] {
   }));
 }
 
-/** True when two rows say the same, so that the one drawn may stand. */
-function sameRow(a: FollowRow, b: FollowRow): boolean {
+/** True when two rows say the same, so that the one drawn may stand; with `lets` the times of steps to come may differ. */
+function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
   if (a.kind === "task" || b.kind === "task") {
     return a.kind === b.kind && a.key === b.key;
   }
+  const isToCome = b.stage === "later" || b.stage === "maybe";
   return (
     a.key === b.key &&
     a.stage === b.stage &&
     a.progress === b.progress &&
-    a.start === b.start &&
-    a.finish === b.finish &&
+    ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
     a.entry === b.entry &&
     JSON.stringify(a.standing) === JSON.stringify(b.standing)
   );
 }
 
-/** `next`, with every row that says the same as in `before` taken from there; `before` itself when nothing changed. */
+/**
+ * `next`, with every row that says the same as in `before` taken from there; `before` itself when nothing changed.
+ * With `letForecasts` a step to come keeps its row though its forecast moved: the row is brought up to date later.
+ */
 export function keepUnchanged(
   before: readonly FollowRow[],
   next: readonly FollowRow[],
+  letForecasts = false,
 ): readonly FollowRow[] {
   const known = new Map(before.map((row) => [row.key, row]));
   const kept = next.map((row) => {
     const old = known.get(row.key);
-    return old && sameRow(old, row) ? old : row;
+    return old && sameRow(old, row, letForecasts) ? old : row;
   });
   return kept.length === before.length && kept.every((row, index) => row === before[index]) ? before : kept;
 }

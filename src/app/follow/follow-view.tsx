@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { startTransition, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
 import type { Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
@@ -22,6 +22,7 @@ import { StepPanel } from "./step-panel.tsx";
 import { FollowListRow } from "./step-row.tsx";
 import { useFollowScroll } from "./use-follow-scroll.ts";
 import { useRehearsal } from "./use-rehearsal.ts";
+import { WatchStrip } from "./watch-strip.tsx";
 import { ClosePanel, HoldPanel, ItemsPanel, NotesPanel, ReadingsPanel } from "./walk-panels.tsx";
 
 interface FollowViewProps {
@@ -70,10 +71,16 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
 
   const actions = useMemo(
     () =>
-      followActions(session, now, actor, setJust, (error) =>
-        setFailure(
-          `That could not be kept: ${error instanceof Error ? error.message : "unknown error"}. Note it on paper and tap again.`,
-        ),
+      // The step itself is shown first, the way to undo it right after.
+      followActions(
+        session,
+        now,
+        actor,
+        (entered) => startTransition(() => setJust(entered)),
+        (error) =>
+          setFailure(
+            `That could not be kept: ${error instanceof Error ? error.message : "unknown error"}. Note it on paper and tap again.`,
+          ),
       ),
     [session, now, actor],
   );
@@ -85,10 +92,12 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
   }, [just]);
 
   const before = useRef<readonly FollowRow[]>([]);
+  // One step done moves the forecast of most steps to come: what was tapped is shown first, the moved times right after.
+  const isSettled = useDeferredValue(state) === state;
   const rows = useMemo(() => {
-    before.current = keepUnchanged(before.current, followRows(state));
+    before.current = keepUnchanged(before.current, followRows(state), !isSettled);
     return before.current;
-  }, [state]);
+  }, [state, isSettled]);
   const markersKey = JSON.stringify(followMarkers(state));
   const markers = useMemo(() => JSON.parse(markersKey) as ReturnType<typeof followMarkers>, [markersKey]);
 
@@ -128,6 +137,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
       />
       <CrewCards state={state} strands={strands} onShow={show} />
       {mode === "rehearsal" && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
+      {live && <WatchStrip state={state} actions={actions} />}
       <div className="follow-main">
         <main className="follow-scroll" ref={scroller}>
           {state.phase === "prepared" && (

@@ -1,20 +1,26 @@
+import type { ReactNode } from "react";
+import { useRef, useState } from "react";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, waitWords } from "../parts/index.ts";
-import type { FollowActions } from "./follow-actions.ts";
+import type { DoneOptions, FollowActions } from "./follow-actions.ts";
 import type { StepRow } from "./follow-rows.ts";
 import { RecordField } from "./record-field.tsx";
+import { useTap } from "./use-tap.ts";
 
 interface OpenStepProps {
   readonly row: StepRow;
   readonly outline: Outline;
   readonly strands: readonly Strand[];
   readonly actions: FollowActions;
+  /** True from when its mark is kept until the list has caught up. */
+  readonly isKept: boolean;
+  readonly onKept: (isKept: boolean) => void;
   readonly onPick: (step: string) => void;
 }
 
 /** A step at which somebody is: alerts first, then the action, what to record, who confirms, and what marks it done. */
-export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepProps) {
+export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPick }: OpenStepProps) {
   const { entry, standing, progress, plannedStart, plannedFinish } = row;
   const { step } = entry;
   const working = row.stage === "working";
@@ -71,7 +77,16 @@ export function OpenStep({ row, outline, strands, actions, onPick }: OpenStepPro
           )}
         </div>
         <div className="open-acts">
-          {(working || early) && <DoneButtons row={row} calls={calls} strands={strands} actions={actions} />}
+          {(working || early) && (
+            <DoneButtons
+              row={row}
+              calls={calls}
+              strands={strands}
+              actions={actions}
+              isKept={isKept}
+              onKept={onKept}
+            />
+          )}
           <button
             type="button"
             className="plain-button open-more"
@@ -101,43 +116,75 @@ function DoneButtons({
   calls,
   strands,
   actions,
+  isKept,
+  onKept,
 }: {
   readonly row: StepRow;
   readonly calls: string;
   readonly strands: readonly Strand[];
   readonly actions: FollowActions;
+  readonly isKept: boolean;
+  readonly onKept: (isKept: boolean) => void;
 }) {
   const { step } = row.entry;
   const decide = step.decide;
+  const isUnderWay = useRef(false);
+  const [chosen, setChosen] = useState<string | null>(null);
+  // A second tap while the first is being kept is no second entry.
+  const markDone = async (words: string, options: DoneOptions = {}) => {
+    if (isUnderWay.current) return;
+    isUnderWay.current = true;
+    setChosen(options.outcome ?? null);
+    await actions.done(step.id, words, { ...options, onKept: () => onKept(true) });
+    isUnderWay.current = false;
+    onKept(false);
+  };
   if (!decide) {
     return (
-      <button
-        type="button"
-        className="done-button"
-        onClick={() => void actions.done(step.id, `${calls} done: ${step.do}`)}
-      >
+      <DoneButton isKept={isKept} onTap={() => void markDone(`${calls} done: ${step.do}`)}>
         <StrandEdge lanes={row.entry.performers} strands={strands} />
         <span className="done-who">{calls}</span>
-        <span className="done-word">{row.stage === "working" ? "Done" : "Done already"}</span>
-      </button>
+        <span className="done-word">
+          {isKept ? "✓ done" : row.stage === "working" ? "Done" : "Done already"}
+        </span>
+      </DoneButton>
     );
   }
   return (
     <fieldset className="done-outcomes">
       <legend>{decide.ask}</legend>
       {decide.outcomes.map((outcome) => (
-        <button
+        <DoneButton
           key={outcome}
-          type="button"
-          className="done-button"
-          onClick={() => void actions.done(step.id, `${calls}: ${outcome}`, { decision: decide.id, outcome })}
+          isKept={isKept}
+          onTap={() => void markDone(`${calls}: ${outcome}`, { decision: decide.id, outcome })}
         >
           <StrandEdge lanes={row.entry.performers} strands={strands} />
           <span className="done-who">{calls}</span>
-          <span className="done-word">{outcome.replaceAll("-", " ")}</span>
-        </button>
+          <span className="done-word">
+            {isKept && outcome === chosen && "✓ "}
+            {outcome.replaceAll("-", " ")}
+          </span>
+        </DoneButton>
       ))}
     </fieldset>
+  );
+}
+
+/** Marks done. Once that is kept it stays in place, so that the focus does too, until the list has caught up. */
+function DoneButton({
+  isKept,
+  onTap,
+  children,
+}: {
+  readonly isKept: boolean;
+  readonly onTap: () => void;
+  readonly children: ReactNode;
+}) {
+  return (
+    <button type="button" className="done-button" aria-disabled={isKept || undefined} {...useTap(onTap)}>
+      {children}
+    </button>
   );
 }
 

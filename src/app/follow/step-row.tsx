@@ -1,4 +1,5 @@
-import { memo } from "react";
+import { memo, useState } from "react";
+import { flushSync } from "react-dom";
 import type { Outline } from "../../core/procedure/index.ts";
 import { clockText, hourMinuteText } from "../../core/units/index.ts";
 import type { Strand } from "../braid/index.ts";
@@ -27,7 +28,7 @@ export const FollowListRow = memo(function FollowListRow({
 }: RowProps) {
   if (row.kind === "task") {
     return (
-      <li data-row={row.key} className="follow-task">
+      <li data-row={row.key} className="follow-row follow-task">
         <h2>
           {row.number} {row.task.title}
         </h2>
@@ -43,17 +44,37 @@ export const FollowListRow = memo(function FollowListRow({
       </li>
     );
   }
+  return (
+    <StepItem row={row} outline={outline} strands={strands} actions={actions} live={live} onPick={onPick} />
+  );
+});
+
+/** A step, which shows at once that it was marked done: what follows from it for the rest of the list comes a frame later. */
+function StepItem({ row, outline, strands, actions, live, onPick }: RowProps & { readonly row: StepRow }) {
+  const [isKept, setIsKept] = useState(false);
   const isOpen = live && (row.stage === "working" || row.stage === "waiting");
   return (
-    <li data-row={row.key} data-stage={row.stage} className={isOpen ? "follow-open" : "follow-line"}>
+    <li
+      data-row={row.key}
+      data-stage={isOpen && isKept ? "done" : row.stage}
+      className={isOpen ? "follow-open" : "follow-row follow-line"}
+    >
       {isOpen ? (
-        <OpenStep row={row} outline={outline} strands={strands} actions={actions} onPick={onPick} />
+        <OpenStep
+          row={row}
+          outline={outline}
+          strands={strands}
+          actions={actions}
+          isKept={isKept}
+          onKept={(kept) => flushSync(() => setIsKept(kept))}
+          onPick={onPick}
+        />
       ) : (
         <LineStep row={row} strands={strands} onPick={onPick} />
       )}
     </li>
   );
-});
+}
 
 const STAGE_WORDS = {
   done: "done",

@@ -2,6 +2,7 @@ import type { Draft, Entry, EntryStore } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { WalkFold } from "../../core/walk/index.ts";
+import { nextFrame } from "./next-frame.ts";
 
 /** A walk as a screen has it open: its log, folded, kept up to date with what this and other tabs enter. */
 export class WalkSession {
@@ -13,6 +14,9 @@ export class WalkSession {
   #offset = 0;
   #reading: Promise<void> | null = null;
   #stale = false;
+  /** How many entries of our own are under way. */
+  #entering = 0;
+  #hasNews = false;
 
   constructor(store: EntryStore, walk: WalkId) {
     this.#store = store;
@@ -24,7 +28,9 @@ export class WalkSession {
   async follow(): Promise<() => void> {
     await this.#readOn();
     return this.#store.watch(this.walk, () => {
-      void this.#readOn();
+      // Word of an entry of our own comes back while it is being shown: reading it again can wait.
+      this.#hasNews = true;
+      this.#readNews();
     });
   }
 
@@ -37,11 +43,24 @@ export class WalkSession {
     return () => this.#listeners.delete(listener);
   };
 
-  /** Enters what happened; resolves once it is kept ([LOG5]), and only then shows it. */
-  async enter(drafts: readonly Draft[]): Promise<readonly Entry[]> {
-    const entries = await this.#store.append(this.walk, drafts);
-    this.#take(entries);
-    return entries;
+  /**
+   * Enters what happened; resolves once it is kept ([LOG5]), and only then shows it. `onKept` is called as soon as it is
+   * kept: what it draws is on the screen before everything that follows from the entry is worked out.
+   */
+  async enter(drafts: readonly Draft[], onKept?: () => void): Promise<readonly Entry[]> {
+    this.#entering += 1;
+    try {
+      const entries = await this.#store.append(this.walk, drafts);
+      if (onKept) {
+        onKept();
+        await nextFrame();
+      }
+      this.#take(entries);
+      return entries;
+    } finally {
+      this.#entering -= 1;
+      this.#readNews();
+    }
   }
 
   /** Strikes entries made before, the undo of the follow screen. */
@@ -60,6 +79,12 @@ export class WalkSession {
     if (this.#fold.add(entries) === 0) return;
     this.#folded = this.#fold.folded;
     for (const listener of this.#listeners) listener();
+  }
+
+  #readNews(): void {
+    if (!this.#hasNews || this.#entering > 0) return;
+    this.#hasNews = false;
+    void this.#readOn();
   }
 
   /** Reads what came since; a call while reading has it read once more, so that nothing is missed. */

@@ -1,0 +1,132 @@
+import type { BraidMarker, BraidScale, PlacedRow } from "./braid-geometry.ts";
+import { BEND, strandPath } from "./braid-geometry.ts";
+
+/** A marker where it is drawn, and the height of the ring at the step it waits for; `null` without one. */
+export interface PlacedMarker {
+  readonly lane: number;
+  readonly y: number;
+  readonly ring: number | null;
+}
+
+/**
+ * The braid beside one task. Everything in it is measured from its own top, so that a task that did not change is not
+ * drawn again though it moved, and one out of sight costs nothing.
+ */
+export interface BraidSegment {
+  readonly key: string;
+  readonly height: number;
+  readonly rows: readonly PlacedRow[];
+  /** The strands that pass, each as an SVG path that may begin above and end below: the segment cuts it off. */
+  readonly paths: readonly { readonly lane: number; readonly from: number; readonly d: string }[];
+  readonly markers: readonly PlacedMarker[];
+}
+
+/** A segment begins so far above the middle of its task's heading, in px. */
+const ABOVE_HEADING = 18;
+
+/** Cuts the braid beside a list into segments, one per heading. */
+export function segmentsOf(
+  rows: readonly PlacedRow[],
+  markers: readonly BraidMarker[],
+  lanes: number,
+  height: number,
+  scale: BraidScale,
+): BraidSegment[] {
+  const places = markers.map((marker) => ({ ...marker, y: markerY(marker, rows) }));
+  const firsts = rows.flatMap((row, index) => (index === 0 || row.lanes.length === 0 ? [index] : []));
+  const byLane = Array.from({ length: lanes }, (_, lane) => rows.filter((row) => row.lanes.includes(lane)));
+  const topOf = (first: number | undefined) =>
+    first === undefined ? height : first === 0 ? 0 : Math.max(0, (rows[first]?.y ?? 0) - ABOVE_HEADING);
+  return firsts.map((first, place) => {
+    const next = firsts[place + 1];
+    const [top, bottom] = [topOf(first), topOf(next)];
+    const own = rows.slice(first, next);
+    return {
+      key: own[0]?.key ?? "",
+      height: Math.max(0, bottom - top),
+      rows: own.flatMap((row) => (row.lanes.length > 0 ? [{ ...row, y: row.y - top }] : [])),
+      paths: byLane.flatMap((all, lane) => {
+        const at = places.find((one) => one.lane === lane);
+        const end = endOf(at, all.at(-1)) ?? height;
+        if (end < top) return [];
+        const before = all.findLastIndex(({ y }) => y < top);
+        const after = all.findIndex(({ y }) => y >= bottom);
+        const near = all.slice(Math.max(0, before), after < 0 ? undefined : after + 1);
+        const from = before < 0 ? Math.min(0, top) : Math.max(0, (all[before]?.y ?? 0) - 2 * BEND);
+        const hang = at?.waiting && at.at !== null ? { from: at.y + scale.marker - top, to: at.at } : null;
+        const moved = near.map((row) => ({ ...row, y: row.y - top }));
+        const until = after < 0 ? end : (all[after]?.y ?? end);
+        return [{ lane, from: from - top, d: strandPath(lane, moved, until - top, scale, hang, from - top) }];
+      }),
+      markers: places.flatMap(({ lane, y, waiting, at }) => {
+        const target = waiting ? rows.find(({ key }) => key === at)?.y : undefined;
+        const ring = target !== undefined && target - y > 40 ? target - 20 : null;
+        const isHere = [y, ring].some((one) => one !== null && one > top - 20 && one < bottom + 20);
+        return isHere ? [{ lane, y: y - top, ring: ring === null ? null : ring - top }] : [];
+      }),
+    };
+  });
+}
+
+/** `next`, with every segment that looks as before taken from there. */
+export function keepSegments(before: readonly BraidSegment[], next: readonly BraidSegment[]): BraidSegment[] {
+  const known = new Map(before.map((segment) => [segment.key, segment]));
+  return next.map((segment) => {
+    const old = known.get(segment.key);
+    return old && looksSame(old, segment) ? old : segment;
+  });
+}
+
+function looksSame(a: BraidSegment, b: BraidSegment): boolean {
+  return (
+    a.height === b.height &&
+    sameList(
+      a.rows,
+      b.rows,
+      (one, other) =>
+        one.key === other.key && one.y === other.y && one.stage === other.stage && one.lanes === other.lanes,
+    ) &&
+    sameList(
+      a.paths,
+      b.paths,
+      (one, other) => one.lane === other.lane && one.from === other.from && one.d === other.d,
+    ) &&
+    sameList(
+      a.markers,
+      b.markers,
+      (one, other) => one.lane === other.lane && one.y === other.y && one.ring === other.ring,
+    )
+  );
+}
+
+function sameList<One>(
+  a: readonly One[],
+  b: readonly One[],
+  same: (one: One, other: One) => boolean,
+): boolean {
+  return (
+    a.length === b.length &&
+    a.every((one, index) => {
+      const other = b[index];
+      return other !== undefined && same(one, other);
+    })
+  );
+}
+
+/** Where a strand ends: at its last bead, or at the marker below it. */
+function endOf(place: { readonly y: number } | undefined, last: PlacedRow | undefined): number | undefined {
+  return last && place ? Math.max(last.y, place.y) : last?.y;
+}
+
+/** A marker stands on the bead of a step in work, above a knot, or, while waiting, below the last step it is through with. */
+function markerY(marker: BraidMarker, rows: readonly PlacedRow[]): number {
+  const target = rows.findIndex(({ key }) => key === marker.at);
+  const row = rows[target];
+  if (row && !marker.waiting) return row.lanes.length > 1 ? row.y - 36 : row.y;
+  const behind = rows
+    .slice(0, row ? target : rows.length)
+    .findLast(({ lanes }) => lanes.includes(marker.lane));
+  if (!behind) return 22;
+  const below = behind.y + (behind.lanes.length > 1 ? 34 : 26);
+  return row ? Math.min(below, row.y - 36) : below;
+}

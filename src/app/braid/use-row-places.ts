@@ -1,0 +1,115 @@
+import type { RefObject } from "react";
+import { useCallback, useEffect, useLayoutEffect, useRef, useState } from "react";
+import type { BraidMarker, BraidRow, PlacedRow } from "./braid-geometry.ts";
+
+/** The rows of a list with their measured places, and the markers that belong to them. */
+export interface PlacedRows {
+  readonly rows: readonly PlacedRow[];
+  readonly markers: readonly BraidMarker[];
+  readonly height: number;
+  readonly isNarrow: boolean;
+}
+
+/** How high a row was when it was last seen, and where in it its bead stands, in px. */
+interface RowPlace {
+  readonly height: number;
+  readonly bead: number;
+}
+
+const NARROW_BELOW = 640;
+
+/** So long a list is drawn whole before rows out of sight may be skipped, in ms: by then the browser knows how high each is. */
+const DRAWN_WHOLE_FOR = 500;
+
+const NOT_YET: PlacedRows = { rows: [], markers: [], height: 0, isNarrow: false };
+
+/**
+ * Measures where the rows of a list stand, after each change of them. Rows and places are handed on together: what is drawn
+ * beside the list never stands between an old and a new one. `maySkip` says that rows out of sight need not be laid out.
+ */
+export function useRowPlaces(
+  list: RefObject<HTMLElement | null>,
+  rows: readonly BraidRow[],
+  markers: readonly BraidMarker[],
+): { readonly placed: PlacedRows; readonly maySkip: boolean } {
+  const [placed, setPlaced] = useState(NOT_YET);
+  const [width, setWidth] = useState(0);
+  const [maySkip, setMaySkip] = useState(false);
+  const seen = useRef(new WeakMap<Element, RowPlace>());
+  const skipped = useRef(new WeakSet<Element>());
+  const latest = useRef({ rows, markers });
+  const measuredHeight = useRef(-1);
+
+  const measure = useCallback(() => {
+    const element = list.current;
+    if (!element) return;
+    const top = element.getBoundingClientRect().top;
+    let next = 0;
+    const ys = [...element.children].map((row) => {
+      const known = skipped.current.has(row) ? seen.current.get(row) : undefined;
+      // To measure a row whose content is skipped would have it laid out; it is as high as when it was seen.
+      if (known) {
+        next += known.height;
+        return Math.round(next - known.height + known.bead);
+      }
+      const box = row.getBoundingClientRect();
+      const bead = row.querySelector("[data-bead]")?.getBoundingClientRect() ?? box;
+      const offset = bead.top - box.top + bead.height / 2;
+      seen.current.set(row, { height: box.height, bead: offset });
+      next = box.bottom - top;
+      return Math.round(box.top - top + offset);
+    });
+    const height = element.scrollHeight;
+    measuredHeight.current = height;
+    const now = latest.current;
+    setPlaced({
+      rows: now.rows.map(({ key, lanes, stage }, index) => ({ key, lanes, stage, y: ys[index] ?? 0 })),
+      markers: now.markers,
+      height,
+      isNarrow: window.innerWidth < NARROW_BELOW,
+    });
+  }, [list]);
+
+  useLayoutEffect(() => {
+    latest.current = { rows, markers };
+    measure();
+  }, [measure, rows, markers]);
+
+  useLayoutEffect(() => {
+    const element = list.current;
+    if (!element) return;
+    const observer = new ResizeObserver(() => {
+      setWidth(element.clientWidth);
+      // A height that was measured already is no news: the change that brought it about was.
+      if (element.scrollHeight !== measuredHeight.current) measure();
+    });
+    observer.observe(element);
+    // Scrolling brings many rows into sight at once.
+    let asked = 0;
+    const onSkipping = (event: Event) => {
+      if (!(event.target instanceof Element)) return;
+      if ((event as ContentVisibilityAutoStateChangeEvent).skipped) skipped.current.add(event.target);
+      else {
+        skipped.current.delete(event.target);
+        cancelAnimationFrame(asked);
+        asked = requestAnimationFrame(measure);
+      }
+    };
+    element.addEventListener("contentvisibilityautostatechange", onSkipping, { capture: true });
+    return () => {
+      observer.disconnect();
+      cancelAnimationFrame(asked);
+      element.removeEventListener("contentvisibilityautostatechange", onSkipping, { capture: true });
+    };
+  }, [list, measure]);
+
+  // At another width every row is another height.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the width is not read, it starts the wait anew.
+  useEffect(() => {
+    setMaySkip(false);
+    const timer = setTimeout(() => setMaySkip(true), DRAWN_WHOLE_FOR);
+    return () => clearTimeout(timer);
+  }, [width]);
+
+  return { placed, maySkip };
+}

@@ -22,8 +22,8 @@ import { StepPanel } from "./step-panel.tsx";
 import { FollowListRow } from "./step-row.tsx";
 import { useFollowScroll } from "./use-follow-scroll.ts";
 import { useRehearsal } from "./use-rehearsal.ts";
-import { WatchStrip } from "./watch-strip.tsx";
 import { ClosePanel, HoldPanel, ItemsPanel, NotesPanel, ReadingsPanel } from "./walk-panels.tsx";
+import { WatchStrip } from "./watch-strip.tsx";
 
 interface FollowViewProps {
   readonly session: WalkSession;

@@ -4,7 +4,7 @@ import { watchNote, watchStates } from "../../core/walk/index.ts";
 import { callsOf } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
-/** Watches that are due and have not been noted, and the one that comes next; one tap notes one. */
+/** The watch that is due and has not been noted, one at a time so that the list keeps its room, or the one that comes next; one tap notes it. */
 export function WatchStrip({
   state,
   actions,
@@ -15,12 +15,12 @@ export function WatchStrip({
   const { outline } = state.ledger.opened;
   const { pet } = state;
   const watches = watchStates(state);
-  const open = watches.filter(({ isOpen }) => isOpen);
+  const open = watches.filter(({ isOpen }) => isOpen).sort((a, b) => (a.due ?? 0) - (b.due ?? 0));
   const [soonest] = watches.filter(({ isOpen }) => !isOpen).sort((a, b) => a.next - b.next);
   if (pet === null || watches.length === 0) return null;
   return (
     <section className="watch-strip" aria-label="Watches">
-      {open.map(({ watch, due }) => (
+      {open.slice(0, 1).map(({ watch, due }) => (
         <span key={watch.id} className="watch-due">
           <b>Due since {due === null ? "" : hourMinuteText(due)}</b> {callsOf(outline, watch.by)}: {watch.do}
           <button
@@ -30,6 +30,7 @@ export function WatchStrip({
           >
             Note it done
           </button>
+          {open.length > 1 && <span className="watch-next">and {open.length - 1} more due</span>}
         </span>
       ))}
       {open.length === 0 && soonest && (

@@ -25,7 +25,7 @@ export function FollowPage() {
   }, [isOn]);
   const kept: KeptWords =
     status.kind === "durable"
-      ? { title: "Alone", detail: "all kept here", alarming: false }
+      ? { title: "Alone", detail: "kept here", alarming: false }
       : { title: "In memory only", detail: "export before closing", alarming: true };
   return (
     <IonPage>

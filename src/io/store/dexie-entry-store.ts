@@ -79,12 +79,12 @@ export class DexieEntryStore implements WalkStore {
 
   async removeWalk(walk: WalkId): Promise<boolean> {
     return this.#write(async () => {
-      const { made, seen, last } = await this.#rowOf(walk);
+      const { made, seen } = await this.#rowOf(walk);
       await this.#database.entries
         .where(BY_OFFSET)
         .between([walk, Dexie.minKey], [walk, Dexie.maxKey])
         .delete();
-      await this.#database.walks.put({ ...emptyRow(walk), made, seen, last });
+      await this.#database.walks.put({ ...emptyRow(walk), made, seen });
       return true;
     });
   }
@@ -108,8 +108,11 @@ export class DexieEntryStore implements WalkStore {
 
   async #add(row: WalkRow, entries: readonly Entry[]): Promise<void> {
     if (entries.length === 0) return;
-    const last = await this.#database.entries.bulkAdd(entries.map(({ wire }) => ({ wire })));
-    await this.#database.walks.put(withEntries(row, entries, this.source, last));
+    // Both at once, for the same reason as above; should one fail, neither is kept.
+    await Promise.all([
+      this.#database.entries.bulkAdd(entries.map(({ wire }) => ({ wire }))),
+      this.#database.walks.put(withEntries(row, entries, this.source)),
+    ]);
   }
 
   async #finder(walk: WalkId, entries: readonly Entry[]): Promise<(key: string) => Entry | undefined> {

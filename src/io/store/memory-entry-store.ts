@@ -66,9 +66,9 @@ export class MemoryEntryStore implements WalkStore {
   }
 
   async removeWalk(walk: WalkId): Promise<boolean> {
-    const { made, seen, last } = this.#rowOf(walk);
+    const { made, seen } = this.#rowOf(walk);
     this.#kept.delete(walk);
-    this.#rows.set(walk, { ...emptyRow(walk), made, seen, last });
+    this.#rows.set(walk, { ...emptyRow(walk), made, seen });
     this.#tell(walk);
     return true;
   }
@@ -85,7 +85,7 @@ export class MemoryEntryStore implements WalkStore {
       this.#offset += 1;
       kept.set(keyOf(entry), { offset: this.#offset, entry });
     }
-    this.#rows.set(walk, withEntries(this.#rowOf(walk), entries, this.source, this.#offset));
+    this.#rows.set(walk, withEntries(this.#rowOf(walk), entries, this.source));
     this.#tell(walk);
   }
 

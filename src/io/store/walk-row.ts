@@ -14,8 +14,6 @@ export interface WalkRow {
   readonly made: number;
   /** The latest hybrid time in this walk, from anyone. */
   readonly seen: HybridTime | null;
-  /** The offset of the entry that came last. */
-  readonly last: number;
   readonly count: number;
   /** The latest moment at which something in the log happened. */
   readonly lastAt: Instant | null;
@@ -26,7 +24,7 @@ export interface WalkRow {
 
 /** The row of a walk that has no entries. */
 export function emptyRow(walk: WalkId): WalkRow {
-  return { walk, made: 0, seen: null, last: 0, count: 0, lastAt: null, opening: null, marks: [] };
+  return { walk, made: 0, seen: null, count: 0, lastAt: null, opening: null, marks: [] };
 }
 
 /** The highest number of ten digits: what is above it was not made by this program and is not counted on from. */
@@ -43,8 +41,8 @@ function takenBy({ wire }: Entry): number {
     .reduce((most, next) => (next > most && next <= HIGHEST_SEQUENCE ? next : most), 0);
 }
 
-/** The row after entries were added, the last of them at the offset `last`. */
-export function withEntries(row: WalkRow, entries: readonly Entry[], source: string, last: number): WalkRow {
+/** The row after entries were added. */
+export function withEntries(row: WalkRow, entries: readonly Entry[], source: string): WalkRow {
   let { made, seen, lastAt, opening } = row;
   const marks = [...row.marks];
   for (const entry of entries) {
@@ -57,7 +55,7 @@ export function withEntries(row: WalkRow, entries: readonly Entry[], source: str
     if (mark) marks.push(mark);
   }
   if (marks.length > row.marks.length) marks.sort((a, b) => (a.order < b.order ? -1 : 1));
-  return { walk: row.walk, made, seen, last, count: row.count + entries.length, lastAt, opening, marks };
+  return { walk: row.walk, made, seen, count: row.count + entries.length, lastAt, opening, marks };
 }
 
 /** Makes the entries of drafts in their order, each numbered and timed after the one before it. */

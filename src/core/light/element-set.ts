@@ -62,6 +62,8 @@ export function rangeProblems(set: ElementSet): OrbitProblem[] {
     { field: "ARG_OF_PERICENTER", value: set.argumentOfPericenter, from: -360, to: 360 },
     { field: "MEAN_ANOMALY", value: set.meanAnomaly, from: -360, to: 360 },
     { field: "BSTAR", value: set.dragTerm, from: -1, to: 1 },
+    { field: "MEAN_MOTION_DOT", value: set.meanMotionDot, from: -100, to: 100 },
+    { field: "MEAN_MOTION_DDOT", value: set.meanMotionDdot, from: -10_000, to: 10_000 },
     { field: "NORAD_CAT_ID", value: set.object, from: 0, to: 999_999_999 },
   ];
   return ranges.flatMap(({ field, value, from, to }) =>

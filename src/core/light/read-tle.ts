@@ -2,11 +2,20 @@ import type { ElementSet, OrbitProblem, ReadOrbit } from "./element-set.ts";
 import { rangeProblems, refusedOrbit } from "./element-set.ts";
 import { splitEpoch } from "./orbit-epoch.ts";
 
+/** The whole part of a number in three columns, and in two: blanks only in front. */
+const THREE = "(?:\\d{3}| \\d{2}| {2}\\d| {3})";
+const TWO = "(?:\\d{2}| \\d| {2})";
+const OBJECT = "([0-9A-HJ-NP-Z ][0-9 ]{4})";
+const POWER = "([ +-][ \\d]{5}[+-]\\d)";
+const ANGLE = `(${THREE}\\.\\d{4})`;
+
 /** Column layouts of the two lines (Kelso, "Frequently asked questions: two-line element set format"); columns as published. */
-const LINE_1 =
-  /^1 ([0-9A-HJ-NP-Z ][0-9 ]{4})([UCS ]) (.{8}) (\d{2})([ \d]{3}\.\d{8}) ([ +-][ \d]?\.?\d{8}) ([ +-][ \d]{5}[+-]\d) ([ +-][ \d]{5}[+-]\d) ([ \d]) ([ \d]{4})(\d)$/;
-const LINE_2 =
-  /^2 ([0-9A-HJ-NP-Z ][0-9 ]{4}) ([ \d]{3}\.\d{4}) ([ \d]{3}\.\d{4}) ([ \d]{7}) ([ \d]{3}\.\d{4}) ([ \d]{3}\.\d{4}) ([ \d]{2}\.\d{8})([ \d]{5})(\d)$/;
+const LINE_1 = new RegExp(
+  `^1 ${OBJECT}([UCS ]) (.{8}) (\\d{2})(${THREE}\\.\\d{8}) ([ +-]\\.\\d{8}) ${POWER} ${POWER} ([ \\d]) ([ \\d]{4})(\\d)$`,
+);
+const LINE_2 = new RegExp(
+  `^2 ${OBJECT} ${ANGLE} ${ANGLE} ([ \\d]{7}) ${ANGLE} ${ANGLE} (${TWO}\\.\\d{8})([ \\d]{5})(\\d)$`,
+);
 
 const LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 const DAY = 86_400_000;

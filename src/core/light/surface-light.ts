@@ -12,26 +12,26 @@ export function sunUpSpansOf(
   to: Instant,
 ): InstantSpan[] {
   const observer = new Observer(latitude, longitude, height);
+  const days = Math.max(1, (to - from) / DAY + 1);
+  // A rise is kept positive and a set negative, so that one list in time tells both.
   const edges: number[] = [];
-  const days = (to - from) / DAY;
+  let next: number | null = null;
   for (const direction of [1, -1]) {
     for (let at = from as number; at < to; ) {
-      const found = SearchRiseSet(
-        Body.Sun,
-        observer,
-        direction,
-        MakeTime(new Date(at)),
-        Math.max(1, days + 1),
-      );
-      if (!found || found.date.getTime() > to) break;
-      edges.push(found.date.getTime() * direction);
-      at = found.date.getTime() + 60_000;
+      const found = SearchRiseSet(Body.Sun, observer, direction, MakeTime(new Date(at)), days);
+      if (!found) break;
+      at = found.date.getTime();
+      if (next === null || at < Math.abs(next)) next = at * direction;
+      if (at > to) break;
+      edges.push(at * direction);
+      at += 60_000;
     }
   }
-  // A rise is kept positive and a set negative, so that one list in time tells both.
   const inTime = edges.toSorted((a, b) => Math.abs(a) - Math.abs(b));
   const spans: InstantSpan[] = [];
-  let start: number | null = isUp(observer, from) ? from : null;
+  // What comes next says whether it is day now; the limb itself is asked only when the Sun neither rises nor sets.
+  const isDay = next === null ? isUp(observer, from) : next < 0;
+  let start: number | null = isDay ? from : null;
   for (const edge of inTime) {
     if (edge > 0) start ??= edge;
     else if (start !== null) {

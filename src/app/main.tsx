@@ -4,6 +4,7 @@ import { createRoot } from "react-dom/client";
 import { systemClock } from "../io/clock/index.ts";
 import { openStore } from "../io/store/index.ts";
 import { App } from "./app.tsx";
+import { MistakeBoundary } from "./parts/index.ts";
 import { ServicesContext } from "./session/index.ts";
 import { startTheme } from "./theme/index.ts";
 
@@ -22,7 +23,9 @@ const store = await openStore({ now: systemClock });
 root.render(
   <StrictMode>
     <ServicesContext value={{ store, now: systemClock }}>
-      <App />
+      <MistakeBoundary>
+        <App />
+      </MistakeBoundary>
     </ServicesContext>
   </StrictMode>,
 );

@@ -20,6 +20,7 @@ import { nextChange } from "./next-change.ts";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StepPanel } from "./step-panel.tsx";
 import { FollowListRow } from "./step-row.tsx";
+import { useDoneFocus } from "./use-done-focus.ts";
 import { useFollowScroll } from "./use-follow-scroll.ts";
 import { useRehearsal } from "./use-rehearsal.ts";
 import { ClosePanel, HoldPanel, ItemsPanel, NotesPanel, ReadingsPanel } from "./walk-panels.tsx";
@@ -103,6 +104,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
 
   const nowRow = rows.find(({ stage }) => stage === "working" || stage === "waiting")?.key ?? null;
   const { scroller, following, toNow, show } = useFollowScroll(nowRow);
+  const doneFocus = useDoneFocus(scroller, rows);
   const pick = useCallback((step: string) => setPanel({ step }), []);
   const close = useCallback(() => setPanel(null), []);
   const live = state.phase === "running" || state.phase === "held";
@@ -139,7 +141,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
       {mode === "rehearsal" && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
       {live && <WatchStrip state={state} actions={actions} />}
       <div className="follow-main">
-        <main className="follow-scroll" ref={scroller}>
+        <main className="follow-scroll" ref={scroller} {...doneFocus}>
           {state.phase === "prepared" && (
             <StartCard
               title={outline.procedure.title}

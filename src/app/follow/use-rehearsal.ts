@@ -60,6 +60,10 @@ export function useRehearsal(
           if (!move || move.at > clock.now()) break;
           await session.enter(move.drafts);
         }
+      } catch {
+        // What could not be kept was not played: the crew stops where the log does, and the bar tells of the store.
+        clock.run(false);
+        setPlaying(false);
       } finally {
         busy = false;
       }

@@ -2,6 +2,7 @@ import "./parts.css";
 
 export { AlertBox } from "./alert-box.tsx";
 export { Fact } from "./fact.tsx";
+export { MistakeBoundary } from "./mistake-boundary.tsx";
 export { Performers } from "./performers.tsx";
 export { ScreenHead } from "./screen-head.tsx";
 export {

@@ -1,0 +1,42 @@
+import type { ReactNode } from "react";
+import { Component } from "react";
+
+interface MistakeBoundaryProps {
+  readonly children: ReactNode;
+}
+
+interface MistakeBoundaryState {
+  readonly mistake: Error | null;
+}
+
+/** Stands in for a screen that failed to draw: says so, and that nothing entered is lost. */
+export class MistakeBoundary extends Component<MistakeBoundaryProps, MistakeBoundaryState> {
+  override state: MistakeBoundaryState = { mistake: null };
+
+  static getDerivedStateFromError(mistake: Error): MistakeBoundaryState {
+    return { mistake };
+  }
+
+  override render(): ReactNode {
+    const { mistake } = this.state;
+    if (!mistake) return this.props.children;
+    return (
+      <main className="page-message" role="alert">
+        <h1>This screen made a mistake of its own</h1>
+        <p>
+          Every step that was confirmed is kept on this device. Go on from the printed procedure if you must;
+          load the page again.
+        </p>
+        <p className="hint">{mistake.message}</p>
+        <div className="panel-acts">
+          <button type="button" className="main-button" onClick={() => window.location.reload()}>
+            Load again
+          </button>
+          <a className="plain-button" href="/">
+            Shelf
+          </a>
+        </div>
+      </main>
+    );
+  }
+}

@@ -34,8 +34,11 @@ export function pertQuantiles(alpha: number): Float64Array {
   return quantiles;
 }
 
-/** The probability of staying below `x` on [0, 1], read back from a table of quantiles. */
-export function probabilityBelow(quantiles: Float64Array, x: number): number {
+/**
+ * The probability of staying below `x` on [0, 1], read back from the table of quantiles for `alpha` as it is read when drawing:
+ * straight between entries, a power of the probability in the two cells at the ends.
+ */
+export function probabilityBelow(quantiles: Float64Array, alpha: number, x: number): number {
   let [low, high] = [0, QUANTILE_CELLS];
   while (high - low > 1) {
     const middle = (low + high) >> 1;
@@ -43,6 +46,8 @@ export function probabilityBelow(quantiles: Float64Array, x: number): number {
     else high = middle;
   }
   const [from, to] = [quantiles[low] ?? 0, quantiles[high] ?? 1];
-  const within = to > from ? Math.min(1, Math.max(0, (x - from) / (to - from))) : 0;
+  let within = to > from ? Math.min(1, Math.max(0, (x - from) / (to - from))) : 0;
+  if (low === 0) within **= alpha;
+  else if (high === QUANTILE_CELLS) within = 1 - (1 - within) ** (6 - alpha);
   return (low + within) / QUANTILE_CELLS;
 }

@@ -116,7 +116,8 @@ export function riskModelOf({ network, times, windows, limit, now, standing }: R
       const passed = ((now ?? step.start) - step.start - low) / (high - low);
       const quantiles = tables[(model.table[position] ?? 0) / (QUANTILE_CELLS + 1)];
       if (quantiles && passed > 0)
-        model.floor[position] = passed >= 1 ? 1 : probabilityBelow(quantiles, passed);
+        model.floor[position] =
+          passed >= 1 ? 1 : probabilityBelow(quantiles, model.alpha[position] ?? 1, passed);
     }
   }
   model.firstLink[count] = link;

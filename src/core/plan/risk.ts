@@ -209,7 +209,7 @@ function quantile(sorted: Float64Array, share: number): number | null {
   return below + (above - below) * (place - Math.floor(place));
 }
 
-/** The rank of each value, from 0; equal values, which drawn durations hardly are, share the lowest. */
+/** The rank of each value, from 0; equal values, such as finishes that a window holds, share the mean of theirs. */
 function ranksOf(values: Float64Array): Float64Array {
   const sorted = values.slice().sort();
   return values.map((value) => {
@@ -219,11 +219,18 @@ function ranksOf(values: Float64Array): Float64Array {
       if ((sorted[middle] as number) < value) low = middle + 1;
       else high = middle;
     }
-    return low;
+    if (sorted[low + 1] !== value) return low;
+    let end = sorted.length;
+    while (high < end) {
+      const middle = (high + end) >> 1;
+      if ((sorted[middle] as number) > value) end = middle;
+      else high = middle + 1;
+    }
+    return (low + end - 1) / 2;
   });
 }
 
-/** Pearson's correlation of two rankings without ties to speak of. */
+/** Pearson's correlation of two rankings, whose means are (n − 1)/2. */
 function correlation(a: Float64Array, b: Float64Array): number {
   const mean = (a.length - 1) / 2;
   let [both, squaresA, squaresB] = [0, 0, 0];

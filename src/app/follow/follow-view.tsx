@@ -9,21 +9,25 @@ import type { WalkSession } from "../session/index.ts";
 import { beatsOf, storedFollower, storeFollower, useSeconds } from "../session/index.ts";
 import { CrewCards } from "./crew-cards.tsx";
 import "./follow.css";
+import { ClosePanel } from "./close-panel.tsx";
 import type { JustEntered } from "./follow-actions.ts";
 import { followActions } from "./follow-actions.ts";
 import type { KeptWords } from "./follow-bar.tsx";
 import { FollowBar } from "./follow-bar.tsx";
 import type { FollowRow } from "./follow-rows.ts";
 import { followMarkers, followRows, keepUnchanged } from "./follow-rows.ts";
+import { HoldPanel } from "./hold-panel.tsx";
+import { ItemsPanel } from "./items-panel.tsx";
 import { MorePanel } from "./more-panel.tsx";
 import { nextChange } from "./next-change.ts";
+import { NotesPanel } from "./notes-panel.tsx";
+import { ReadingsPanel } from "./readings-panel.tsx";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StepPanel } from "./step-panel.tsx";
 import { FollowListRow } from "./step-row.tsx";
 import { useDoneFocus } from "./use-done-focus.ts";
 import { useFollowScroll } from "./use-follow-scroll.ts";
 import { useRehearsal } from "./use-rehearsal.ts";
-import { ClosePanel, HoldPanel, ItemsPanel, NotesPanel, ReadingsPanel } from "./walk-panels.tsx";
 import { WatchStrip } from "./watch-strip.tsx";
 
 interface FollowViewProps {

@@ -1,0 +1,11 @@
+import type { Instant } from "../../core/units/index.ts";
+import type { WalkState } from "../../core/walk/index.ts";
+import type { FollowActions } from "./follow-actions.ts";
+
+/** What every panel of the walk is given. */
+export interface WalkPanelProps {
+  readonly state: WalkState;
+  readonly now: Instant;
+  readonly actions: FollowActions;
+  readonly onClose: () => void;
+}

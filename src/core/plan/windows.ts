@@ -34,10 +34,15 @@ export function windowSpansOf(
         else if (start !== null) inPet.push({ from: between(start, span.from), to: between(start, span.to) });
         else return [id, null];
       }
-      return [id, inPet.sort((a, b) => a.from - b.from)];
+      const known = spans ? inPet : inPet.flatMap(upToHorizon);
+      return [id, known.sort((a, b) => a.from - b.from)];
     }),
   );
 }
+
+/** A light may reach further than one plan looks, as that of a scan of starts does. */
+const upToHorizon = ({ from, to }: Span): Span[] =>
+  from >= HORIZON ? [] : [{ from, to: to > HORIZON ? HORIZON : to }];
 
 const asUtc = ({ start, end }: InstantSpan) => ({ clock: "utc" as const, from: start, to: end });
 

@@ -1,0 +1,169 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import type { Duration, Instant } from "../../src/core/units/index.ts";
+import { later } from "../../src/core/units/index.ts";
+import { chooseFile, openImported } from "./imported-walk.ts";
+import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
+
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+/** What is wrong with the screen as it stands, in a line each. */
+async function violations(page: Page, within: string): Promise<string[]> {
+  const { violations: found, passes } = await new AxeBuilder({ page })
+    .include(within)
+    .withTags(RULES)
+    .analyze();
+  // A page that axe could not look at would pass everything.
+  expect(passes.length).toBeGreaterThan(3);
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")} ${failureSummary ?? ""}`),
+  );
+}
+
+/** Every theme has the same elements: on the other devices one of them is enough. */
+function themesHere(): readonly string[] {
+  return test.info().project.name === "landscape" ? ["day", "night", "dim"] : ["day"];
+}
+
+async function expectClean(page: Page, screen: string, within = "body"): Promise<void> {
+  for (const theme of themesHere()) {
+    await page.locator("html").evaluate((html, name) => {
+      html.dataset["theme"] = name;
+    }, theme);
+    expect.soft(await violations(page, within), `${screen}, ${theme}`).toEqual([]);
+  }
+}
+
+const file = procedureFile(bundledText("osier-ranging-head"));
+const now = () => Date.now() as Instant;
+const minutesAgo = (minutes: number) => later(now(), (-minutes * 60_000) as Duration);
+
+/** A walk at the step where suits are checked: warnings, records, a value outside its limits, a confirmation. */
+function atSuitCheck(): WrittenWalk {
+  return new WrittenWalk(file, { start: minutesAgo(12), walk: "at-suit-check" })
+    .done(["suits-on-battery", 2], ["lock-pressure", 3])
+    .enter("record.taken", { step: "ev1-suit", record: "pressure", value: 31 }, 4)
+    .enter("record.taken", { step: "ev1-suit", record: "oxygen", value: 6000 }, 4)
+    .enter("note.made", { text: "Left glove light flickers." }, 5)
+    .enter("supply.read", { crew: "ev1", supply: "oxygen", value: 6000 }, 6)
+    .enter("step.done", { step: "close-hatch" }, 6);
+}
+
+/** A walk that stands before its decision. */
+function atDecision(): ReturnType<typeof playedLog> {
+  const start = minutesAgo(200);
+  const whole = playedLog(file, { seed: 4, start, until: null });
+  const lines = whole.text.trimEnd().split("\n");
+  const cut = lines.findIndex((line) => line.includes('"decision.taken"') || line.includes("decision.taken"));
+  return { walk: whole.walk, text: `${lines.slice(0, cut).join("\n")}\n` };
+}
+
+function closed(): ReturnType<typeof playedLog> {
+  return playedLog(file, { seed: 4, start: minutesAgo(600), until: null });
+}
+
+/** A procedure whose wording and order the checker has something to say about. */
+const withFindings = (() => {
+  const changed = JSON.parse(bundledText("sorrel-ridge-traverse")) as {
+    id: string;
+    title: string;
+    limits: unknown;
+  };
+  return JSON.stringify({
+    ...changed,
+    id: "short-limit",
+    title: "Ridge in a hurry",
+    limits: { elapsed: "PT20M" },
+  });
+})();
+
+test("axe finds nothing on the shelf and on a procedure's screens", async ({ page }) => {
+  test.setTimeout(120_000);
+  await page.goto("/");
+  await expect(page.getByRole("button", { name: /^Follow / }).first()).toBeVisible();
+  await expectClean(page, "empty shelf");
+  await chooseFile(page, { name: "hurry.procedure.json", text: withFindings });
+  await chooseFile(page, { name: "walk.walk.jsonl", text: atSuitCheck().text });
+  await chooseFile(page, { name: "nothing.json", text: "{ not json" });
+  await page.getByText("More", { exact: true }).first().click();
+  await expectClean(page, "shelf with a walk and a message");
+
+  await page.getByRole("button", { name: "Read Ridge in a hurry" }).click();
+  await expect(page.getByRole("heading", { name: "Findings" })).toBeVisible();
+  await expectClean(page, "read, with findings");
+  await page.getByRole("button", { name: "Timeline" }).click();
+  await expect(page).toHaveURL(/\/plan\//);
+  await expectClean(page, "timeline as planned");
+  await page.goto("/read/example-osier-ranging-head");
+  await expect(page.getByRole("heading", { name: "Findings" })).toBeVisible();
+  await expectClean(page, "read");
+  await page.goto("/print/example-osier-ranging-head");
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await expectClean(page, "printable page");
+  for (const address of [
+    "/read/none",
+    "/plan/none",
+    "/print/none",
+    "/follow/none",
+    "/timeline/none",
+    "/review/none",
+  ]) {
+    await page.goto(address);
+    await expect(page.getByText("There is no such").first()).toBeVisible();
+    await expectClean(page, address);
+  }
+});
+
+test("axe finds nothing on the follow screen and its panels", async ({ page }) => {
+  test.setTimeout(150_000);
+  const prepared = new WrittenWalk(file, { start: now(), walk: "prepared", isStarted: false });
+  await openImported(page, prepared);
+  await expect(page.getByRole("button", { name: "Start the clock" })).toBeVisible();
+  await expectClean(page, "prepared");
+
+  await openImported(page, atSuitCheck());
+  await expect(page.locator(".done-button").first()).toBeVisible();
+  await page.locator(".done-button").first().click();
+  await expectClean(page, "running, with alerts, records and a confirmation");
+  for (const name of ["Notes", "Items", "Readings", "Hold", "Close walk", "More"]) {
+    await page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name, exact: true }).click();
+    await expect(page.getByRole("dialog")).toBeVisible();
+    await expectClean(page, `panel ${name}`, ".side-panel");
+    await page.getByRole("button", { name: "Back", exact: true }).click();
+  }
+  await page
+    .getByRole("button", { name: /^More for step/ })
+    .first()
+    .click();
+  await expectClean(page, "panel of a step", ".side-panel");
+  await page.getByRole("button", { name: "Back", exact: true }).click();
+  await page.getByRole("button", { name: "Hold", exact: true }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Hold", exact: true }).click();
+  await expect(page.getByRole("button", { name: "Lift hold" })).toBeVisible();
+  await expectClean(page, "held");
+
+  await openImported(page, atDecision());
+  await expect(page.getByText("Does cover bolt 3 turn?")).toBeVisible();
+  await expectClean(page, "before a decision");
+});
+
+test("axe finds nothing on a walk's timeline and review", async ({ page }) => {
+  test.setTimeout(120_000);
+  const running = atDecision();
+  await openImported(page, running, "timeline");
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await expectClean(page, "timeline of a running walk");
+  await page.goto(`/review/${running.walk}`);
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await expectClean(page, "review of a running walk");
+  const over = closed();
+  await openImported(page, over);
+  await expect(page.getByText("The walk is closed.")).toBeVisible();
+  await expectClean(page, "follow, closed");
+  await page.goto(`/review/${over.walk}`);
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await expectClean(page, "review of a closed walk");
+  await page.goto(`/print-walk/${over.walk}`);
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await expectClean(page, "printable review");
+});

@@ -91,10 +91,14 @@ export function findingsOf(
   };
 }
 
+/** A revision has at most so many letters. */
+const LONGEST_REVISION = 40;
+
 /** The revision after one: `A` → `B`, `Z` → `Z-2`, `3` → `4`, none → `B`. */
 export function nextRevision(revision: string | undefined): string {
   if (revision === undefined) return "B";
   if (/^[A-Y]$/.test(revision)) return String.fromCharCode(revision.charCodeAt(0) + 1);
-  const number = /^(.*?)(\d+)$/.exec(revision);
-  return number ? `${number[1]}${Number(number[2]) + 1}` : `${revision}-2`;
+  const number = /^(.*?)(\d{1,9})$/.exec(revision);
+  const next = number ? `${number[1]}${Number(number[2]) + 1}` : `${revision}-2`;
+  return next.length <= LONGEST_REVISION ? next : `${revision.slice(0, LONGEST_REVISION - 2)}-2`;
 }

@@ -42,14 +42,19 @@ const named = (entry: NonNullable<StepFile["after"]>[number]): string =>
   typeof entry === "string" ? entry : entry.step;
 
 /** No step may come after one that is gone; what came after it is let go, as with a step that is not performed ([PRO4]). */
-const withoutReferences = (file: ProcedureFile, gone: StepId) =>
-  withSteps(file, (steps) =>
-    steps.map((step) =>
-      step.after?.some((entry) => named(entry) === gone)
-        ? { ...step, after: step.after.filter((entry) => named(entry) !== gone) }
-        : step,
-    ),
-  );
+function withoutReferences(file: ProcedureFile, gone: StepId): ProcedureFile {
+  const freed = (tasks: readonly TaskFile[]): TaskFile[] =>
+    tasks.map((task) => ({
+      ...task,
+      steps: task.steps.map((step) =>
+        step.after?.some((entry) => named(entry) === gone)
+          ? { ...step, after: step.after.filter((entry) => named(entry) !== gone) }
+          : step,
+      ),
+    }));
+  const contingencies = file.contingencies?.map((one) => ({ ...one, tasks: freed(one.tasks) }));
+  return { ...file, tasks: freed(file.tasks), ...(contingencies ? { contingencies } : {}) };
+}
 
 function applied(file: ProcedureFile, change: ProcedureChange): ChangedFile {
   const done = (next: ProcedureFile): ChangedFile => ({ file: next, problem: null });

@@ -1,0 +1,118 @@
+import { afterAll, describe, expect, it } from "vitest";
+import { fileWith, step } from "../core/procedure-builder.ts";
+import { Scratch, tetherline } from "./run-tetherline.ts";
+
+const scratch = new Scratch();
+afterAll(() => scratch.remove());
+
+const orbit = scratch.write(
+  "orbit.tle",
+  "1 25544U 98067A   14020.93268519  .00009878  00000-0  18200-3 0  5082\n" +
+    "2 25544  51.6498 109.4756 0003572  55.9686 274.8005 15.49815350868473",
+);
+const file = scratch.write(
+  "trial.procedure.json",
+  JSON.stringify(
+    fileWith(
+      [
+        step("leave", "ev1", 5),
+        step("look", "ev1", 10, { within: ["night"] }),
+        step("weld", "ev2", 45, { within: ["day"] }),
+      ],
+      {
+        windows: [
+          { id: "night", kind: "darkness" },
+          { id: "day", kind: "daylight" },
+        ],
+        limits: { elapsed: "PT3H" },
+      },
+    ),
+  ),
+);
+
+interface PlanDocument {
+  readonly start: string;
+  readonly finish: number;
+  readonly steps: readonly {
+    readonly id: string;
+    readonly start: number;
+    readonly finish: number;
+    readonly waits: readonly unknown[];
+  }[];
+}
+
+// Dark from 0:38:09.7 to 1:13:59.1 after midnight.
+const START = "2014-01-20T00:00:00Z";
+const seconds = (clock: string) => (Date.parse(`2014-01-20T${clock}Z`) - Date.parse(START)) / 1000;
+
+describe("plan with an orbit", () => {
+  it("[LGT2] [PLN1] puts steps into the right light", async () => {
+    const { status, out, err } = await tetherline("plan", file, "--start", START, "--orbit", orbit, "--json");
+    expect([status, err]).toEqual([0, ""]);
+    const { start, finish, steps } = JSON.parse(out) as PlanDocument;
+    expect(start).toBe("2014-01-20T00:00:00.000Z");
+    const [, look, weld] = steps;
+    expect(Math.abs((look?.start ?? 0) - seconds("00:38:09.688"))).toBeLessThan(0.5);
+    const [wait] = look?.waits ?? [];
+    expect(wait).toEqual({
+      crew: "ev1",
+      seconds: expect.closeTo((look?.start ?? 0) - 300, 3) as number,
+      on: { window: "night" },
+    });
+    // 45 min do not fit before sunset, so it waits for the sunrise.
+    expect(Math.abs((weld?.start ?? 0) - seconds("01:13:59.103"))).toBeLessThan(0.5);
+    expect(finish).toBe(weld?.finish);
+  });
+
+  it("[LGT2] another start is another light; the same spans as passes tells", async () => {
+    const at = "2014-01-20T00:40:00Z";
+    const planned = await tetherline("plan", file, "--start", at, "--orbit", orbit, "--json");
+    const { steps } = JSON.parse(planned.out) as PlanDocument;
+    expect(steps[1]?.start).toBe(300);
+    const passes = await tetherline("passes", orbit, "--from", at, "--hours", "24", "--json");
+    const { spans } = JSON.parse(passes.out) as { spans: { kind: string; start: string }[] };
+    const sunrise = spans.find(({ kind }) => kind === "daylight")?.start ?? "";
+    expect(steps[2]?.start).toBeCloseTo((Date.parse(sunrise) - Date.parse(at)) / 1000, 3);
+  });
+
+  it("[LGT2] without an orbit the windows are not known, which is a caution", async () => {
+    const { status, out, err } = await tetherline("plan", file, "--start", START, "--json");
+    expect(status).toBe(0);
+    expect((JSON.parse(out) as PlanDocument).finish).toBe(45 * 60);
+    expect(err).toMatch(/caution.*not known/);
+  });
+
+  it("[LGT1] --orbit without --start cannot be used, nor an orbit that is refused", async () => {
+    const without = await tetherline("plan", file, "--orbit", orbit, "--json");
+    expect([without.status, without.out]).toEqual([2, ""]);
+    expect(without.err).toMatch(/^--orbit needs --start[^\n]+\n$/);
+    const refused = await tetherline(
+      "plan",
+      file,
+      "--start",
+      START,
+      "--orbit",
+      scratch.write("no", "no"),
+      "--json",
+    );
+    expect([refused.status, refused.out]).toEqual([2, ""]);
+    expect(refused.err).toMatch(/^[^\n]*is refused as an orbit: [^\n]+\.\n$/);
+    const missing = await tetherline("plan", file, "--start", START, "--orbit", scratch.path("none"));
+    expect([missing.status, missing.out]).toEqual([2, ""]);
+  });
+
+  it("[LGT4] an old element set is told on standard error, and the plan is made", async () => {
+    const { status, out, err } = await tetherline(
+      "plan",
+      file,
+      "--start",
+      "2014-03-01T00:00:00Z",
+      "--orbit",
+      orbit,
+      "--json",
+    );
+    expect(status).toBe(0);
+    expect(err).toMatch(/caution.*more than 14 days/);
+    expect((JSON.parse(out) as PlanDocument).steps).toHaveLength(3);
+  });
+});

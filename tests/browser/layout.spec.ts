@@ -1,0 +1,101 @@
+import { expect, type Locator, type Page, test } from "@playwright/test";
+import { openImported } from "./imported-walk.ts";
+import { shortWalk } from "./short-walk.ts";
+import { bundledText, playedLog, procedureFile } from "./written-walk.ts";
+
+/** How far the page can be scrolled sideways, in px; regions made to scroll by themselves do not count. */
+const sideways = (page: Page) =>
+  page.evaluate(() => {
+    const scrollers = [
+      document.scrollingElement,
+      ...document.querySelectorAll("main, .follow-scroll, .side-body"),
+    ];
+    return Math.max(...scrollers.map((element) => (element ? element.scrollWidth - element.clientWidth : 0)));
+  });
+
+async function boxOf(locator: Locator) {
+  const box = await locator.boundingBox();
+  if (!box) throw new Error(`${locator} is not laid out`);
+  return box;
+}
+
+async function expectHighTargets(page: Page): Promise<void> {
+  const low = await page.evaluate(() => {
+    const targets = [
+      ...document.querySelectorAll<HTMLElement>(
+        "button, select, summary, a[href], input:not([type=radio]):not([type=checkbox]):not([hidden]), textarea",
+      ),
+    ];
+    return targets
+      .filter((target) => target.checkVisibility() && target.getBoundingClientRect().height > 0)
+      .filter((target) => {
+        const needed = target.classList.contains("done-button") ? 76 : 48;
+        return target.getBoundingClientRect().height < needed - 0.5;
+      })
+      .map(
+        (target) =>
+          `${target.textContent?.slice(0, 30) || target.tagName} ${target.getBoundingClientRect().height}`,
+      );
+  });
+  expect(low).toEqual([]);
+}
+
+const midway = () => {
+  const file = procedureFile(bundledText("osier-ranging-head"));
+  const start = (Date.now() - 134 * 60_000) as never;
+  return playedLog(file, { seed: 7, start, until: Date.now() as never });
+};
+
+test("no screen scrolls sideways and every target is large enough", async ({ page }) => {
+  test.setTimeout(90_000);
+  const walk = midway();
+  await openImported(page, walk);
+  await expect(page.locator('[data-stage="working"]').first()).toBeVisible();
+  expect(await sideways(page)).toBe(0);
+  await expectHighTargets(page);
+  for (const address of [
+    "/",
+    "/read/example-osier-ranging-head",
+    "/plan/example-osier-ranging-head",
+    `/timeline/${walk.walk}`,
+    `/review/${walk.walk}`,
+  ]) {
+    await page.goto(address);
+    await expect(page.getByRole("heading", { level: 1 }).filter({ visible: true }).first()).toBeVisible();
+    await page.waitForTimeout(300);
+    expect(await sideways(page), address).toBe(0);
+    await expectHighTargets(page);
+  }
+});
+
+test("at twice the size nothing is lost", async ({ page, viewport }) => {
+  await page.setViewportSize({
+    width: Math.round((viewport?.width ?? 0) / 2),
+    height: Math.round((viewport?.height ?? 0) / 2),
+  });
+  await openImported(page, shortWalk(4));
+  expect(await sideways(page)).toBe(0);
+  const done = page.locator(".done-button").first();
+  await done.scrollIntoViewIfNeeded();
+  await expect(done).toBeInViewport();
+  await done.click();
+  await expect(page.locator('li[data-stage="done"]')).toHaveCount(1);
+  await page.goto("/");
+  expect(await sideways(page)).toBe(0);
+  await expect(page.getByRole("button", { name: /^Follow / }).first()).toBeVisible();
+});
+
+test("no panel covers the clock or the cards", async ({ page }) => {
+  await openImported(page, midway());
+  const cards = page.locator(".crew-cards");
+  await expect(cards).toBeVisible();
+  for (const name of ["Notes", "Items", "Readings", "Hold", "Close walk", "More"]) {
+    await page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name, exact: true }).click();
+    const panel = await boxOf(page.getByRole("dialog"));
+    for (const part of [page.locator(".follow-bar"), cards]) {
+      const { y, height } = await boxOf(part);
+      expect(panel.y, name).toBeGreaterThanOrEqual(y + height - 1);
+    }
+    await page.keyboard.press("Escape");
+  }
+});

@@ -1,0 +1,117 @@
+import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type BrowserContext, chromium, type Page } from "@playwright/test";
+import { type Duration, type Instant, later } from "../../src/core/units/index.ts";
+import { openImported } from "../browser/imported-walk.ts";
+import { bundledText, playedLog, procedureFile } from "../browser/written-walk.ts";
+import { chromiumArguments } from "./browser-launch.ts";
+import { obtainChromium } from "./find-chromium.ts";
+import { palettePng } from "./palette-png.ts";
+import { serveBuilt } from "./serve-built.ts";
+
+/** Takes the pictures of the app that the readme shows, from the built app and the walk that comes with it. */
+const FOLDER = "tests/screenshots";
+
+/** When the walk in the pictures starts, and how it is played: EV1 is at a connector, and the others wait for it. */
+const START = Date.UTC(2031, 3, 2, 9) as Instant;
+const SEED = 39;
+const SEEN_AT = later(START, (134 * 60_000) as Duration);
+
+const file = procedureFile(bundledText("osier-ranging-head"));
+const midway = playedLog(file, { seed: SEED, start: START, until: SEEN_AT });
+const whole = playedLog(file, { seed: SEED, start: START, until: null });
+
+interface Picture {
+  readonly name: string;
+  readonly theme: "day" | "night" | "dim";
+  readonly width: number;
+  readonly height: number;
+  /** Brings what is to be seen onto the page. */
+  readonly show: (page: Page) => Promise<void>;
+}
+
+const follow = async (page: Page) => {
+  await openImported(page, midway);
+  await page.locator('[data-stage="working"]').first().waitFor();
+  // The odds are sampled a moment after the walk was opened.
+  await page
+    .getByText(/· \d+ %/)
+    .first()
+    .waitFor();
+};
+
+const pictures: readonly Picture[] = [
+  { name: "follow-day", theme: "day", width: 1180, height: 820, show: follow },
+  { name: "follow-night-portrait", theme: "night", width: 820, height: 1180, show: follow },
+  { name: "follow-phone-dim", theme: "dim", width: 390, height: 844, show: follow },
+  {
+    name: "review-day",
+    theme: "day",
+    width: 1180,
+    height: 820,
+    show: (page) => openImported(page, whole, "review"),
+  },
+  {
+    name: "timeline-day",
+    theme: "day",
+    width: 1180,
+    height: 820,
+    show: (page) => openImported(page, midway, "timeline"),
+  },
+  {
+    name: "shelf-day",
+    theme: "day",
+    width: 1180,
+    height: 820,
+    show: async (page) => {
+      await openImported(page, midway);
+      await page.goto("/");
+      await page
+        .getByRole("button", { name: /^Follow / })
+        .first()
+        .waitFor();
+    },
+  },
+];
+
+async function takePicture(context: BrowserContext, { name, theme, show }: Picture): Promise<void> {
+  // The clock shows the moment of the picture and runs on from there.
+  await context.addInitScript(
+    ([at, colours]) => {
+      const shift = at - Date.now();
+      const now = Date.now.bind(Date);
+      Date.now = () => now() + shift;
+      localStorage.setItem("tetherline.theme", colours);
+    },
+    [SEEN_AT, theme] as const,
+  );
+  const page = await context.newPage();
+  await show(page);
+  await page.waitForTimeout(1500);
+  const picture = join(FOLDER, `${name}.png`);
+  writeFileSync(picture, await palettePng(page, await page.screenshot({ animations: "disabled" })));
+  console.log(`${picture}: ${Math.round(statSync(picture).size / 1000)} kB`);
+}
+
+mkdirSync(FOLDER, { recursive: true });
+const folder = mkdtempSync(join(tmpdir(), "tetherline-pictures-"));
+const served = await serveBuilt(join(folder, "app"));
+const browser = await chromium.launch({ executablePath: obtainChromium(), args: [...chromiumArguments] });
+try {
+  for (const picture of pictures) {
+    const { width, height } = picture;
+    const context = await browser.newContext({
+      baseURL: served.address,
+      viewport: { width, height },
+      hasTouch: true,
+      isMobile: width < 640,
+    });
+    await takePicture(context, picture);
+    await context.close();
+  }
+} finally {
+  await browser.close();
+  await served.stop();
+  rmSync(folder, { recursive: true, force: true });
+}

@@ -144,9 +144,14 @@ function firstFit(ready: number, length: number, windows: readonly (readonly Spa
     moved = false;
     for (const spans of windows) {
       let best = Number.POSITIVE_INFINITY;
-      for (const { from, to } of spans) {
+      // Spans are in order of their start, so that the first that fits is the earliest.
+      for (let span = 0; span < spans.length; span += 1) {
+        const { from, to } = spans[span] as Span;
         const at = from > start ? from : start;
-        if (at + length <= to && at < best) best = at;
+        if (at + length <= to) {
+          best = at;
+          break;
+        }
       }
       if (best === Number.POSITIVE_INFINITY) return best;
       if (best > start) {

@@ -197,7 +197,7 @@ test("a rehearsal is played at sixty times the pace, paused, and tapped along", 
   await page.getByRole("button", { name: "Rehearse Ranging head exchange and fin shunt" }).click();
   await page.getByRole("button", { name: "Start the rehearsal clock" }).click();
   await page.getByRole("radio", { name: /60/ }).check();
-  await page.getByRole("button", { name: "Play" }).click();
+  await page.getByRole("button", { name: "Play", exact: true }).click();
   const done = page.locator('li[data-stage="done"]');
   await expect.poll(() => done.count(), { timeout: 30_000 }).toBeGreaterThan(5);
   await page.getByRole("button", { name: "Pause" }).click();

@@ -21,7 +21,7 @@ const NARROW_BELOW = 640;
 /** So long a list is drawn whole before rows out of sight may be skipped, in ms: by then the browser knows how high each is. */
 const DRAWN_WHOLE_FOR = 500;
 
-const NOT_YET: PlacedRows = { rows: [], markers: [], height: 0, isNarrow: false };
+const isNarrow = () => window.innerWidth < NARROW_BELOW;
 
 /**
  * Measures where the rows of a list stand, after each change of them. Rows and places are handed on together: what is drawn
@@ -32,7 +32,9 @@ export function useRowPlaces(
   rows: readonly BraidRow[],
   markers: readonly BraidMarker[],
 ): { readonly placed: PlacedRows; readonly maySkip: boolean } {
-  const [placed, setPlaced] = useState(NOT_YET);
+  const [placed, setPlaced] = useState(
+    (): PlacedRows => ({ rows: [], markers: [], height: 0, isNarrow: isNarrow() }),
+  );
   const [width, setWidth] = useState(0);
   const [maySkip, setMaySkip] = useState(false);
   const seen = useRef(new WeakMap<Element, RowPlace>());
@@ -66,7 +68,7 @@ export function useRowPlaces(
       rows: now.rows.map(({ key, lanes, stage }, index) => ({ key, lanes, stage, y: ys[index] ?? 0 })),
       markers: now.markers,
       height,
-      isNarrow: window.innerWidth < NARROW_BELOW,
+      isNarrow: isNarrow(),
     });
   }, [list]);
 

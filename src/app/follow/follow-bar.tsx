@@ -59,7 +59,12 @@ export function FollowBar({ state, now, change, kept, mode, odds }: FollowBarPro
           tone={forecast.margin !== null && forecast.margin < 0 ? "late" : undefined}
         >
           {forecast.margin === null ? "no limit set" : marginWords(forecast.margin)}
-          {odds !== null && ` · ${Math.round(odds * 100)} %`}
+          {odds !== null && (
+            <>
+              {` · ${oddsWords(odds)}`}
+              <span className="follow-likely"> likely</span>
+            </>
+          )}
         </Cell>
       ) : (
         <Cell title="Finish">cannot be forecast</Cell>
@@ -96,6 +101,12 @@ function TurnBackCell({ state }: { readonly state: WalkState }) {
       {left < 0 ? `${lengthText(left)} past` : `in ${clockText(left)}`}
     </Cell>
   );
+}
+
+/** Whole percents; sampling cannot tell the last one from certainty. */
+function oddsWords(odds: number): string {
+  if (odds > 0.99) return "> 99 %";
+  return odds < 0.01 ? "< 1 %" : `${Math.round(odds * 100)} %`;
 }
 
 function marginWords(margin: Duration): string {

@@ -43,6 +43,18 @@ export function useFollowScroll(now: string | null): FollowScroll {
     isFirst.current = false;
   }, [now, following, bring]);
 
+  // Turned round, or set in another type, the same rows stand elsewhere.
+  useEffect(() => {
+    const list = scroller.current;
+    if (!list || !following || now === null) return;
+    const observer = new ResizeObserver(() => {
+      if (performance.now() > ownUntil.current) bring(now, false);
+    });
+    observer.observe(list);
+    for (const part of list.children) observer.observe(part);
+    return () => observer.disconnect();
+  }, [now, following, bring]);
+
   useEffect(() => {
     const list = scroller.current;
     if (!list) return;

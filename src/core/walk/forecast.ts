@@ -1,6 +1,7 @@
+import type { Link, Network } from "../order/index.ts";
 import { earliestFit } from "../plan/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
-import { between, later, plus } from "../units/index.ts";
+import { between, later, NO_TIME, plus } from "../units/index.ts";
 import { basePlanOf } from "./base-plan.ts";
 import { startOf } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";
@@ -51,6 +52,30 @@ function forecastScenario(ledger: Ledger, working: ReadonlyMap<number, Instant>)
 }
 
 /**
+ * The network with each step to come linked to the open step before it in its lane, where complete steps stand between them
+ * (skipped ahead, done out of order): one at a time ([PRO1]) holds for what is left of a lane.
+ */
+function linkedOverComplete(ledger: Ledger, network: Network): Network {
+  const added = new Map<number, Link[]>();
+  for (const lane of network.lanes) {
+    let open: number | null = null;
+    let last: number | null = null;
+    for (const to of lane) {
+      if (!isComplete(ledger, to)) {
+        if (open !== null && open !== last) {
+          added.set(to, [...(added.get(to) ?? []), { from: open, to, lag: NO_TIME, because: "lane" }]);
+        }
+        open = to;
+      }
+      last = to;
+    }
+  }
+  if (added.size === 0) return network;
+  const before = network.before.map((links, index) => [...links, ...(added.get(index) ?? [])]);
+  return { ...network, before };
+}
+
+/**
  * The forecast at an instant: complete steps keep their times, a step in work finishes at max(now, start + likely), a step
  * not started obeys [PLN1], not before now. `null` in a deadlock, or when a step to come
  * fits no window any more. Before the clock is started the plan is the forecast.
@@ -61,7 +86,8 @@ export function forecastOf(ledger: Ledger, at: Instant): Forecast | null {
   const { outline } = opened;
   const now = between(petZero, ledger.closed && ledger.closed.at < at ? ledger.closed.at : at);
   const working = inWork(ledger, later(petZero, now));
-  const scenario = forecastScenario(ledger, working);
+  const planned = forecastScenario(ledger, working);
+  const scenario = { ...planned, network: linkedOverComplete(ledger, planned.network) };
   const { network, whereabouts } = scenario;
   if (network.ring.length > 0) return null;
   const steps: (ForecastStep | null)[] = outline.steps.map(() => null);

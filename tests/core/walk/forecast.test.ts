@@ -67,6 +67,20 @@ describe("the forecast", () => {
     expect(brief(log, 9)["c1"]).toEqual([8, 10, "in-work"]);
   });
 
+  it("[FOR1] [PRO1] lets nobody do two steps at once after a step was skipped ahead or done out of order", () => {
+    const file = fileWith([
+      task("main", [step("one", "ev1", 5), step("two", "ev1", 4), step("three", "ev1", 3)]),
+    ]);
+    const skipped = LogWriter.started(file).enter("step.skipped", { step: "two", reason: "not needed" }, 1);
+    expect(brief(skipped, 2)).toEqual({
+      one: [0, 5, "in-work"],
+      two: [1, 1, "complete"],
+      three: [5, 8, "to-come"],
+    });
+    const early = LogWriter.started(file).enter("step.done", { step: "two", outOfOrder: true }, 4);
+    expect(brief(early, 4)["three"]).toEqual([5, 8, "to-come"]);
+  });
+
   it("[FOR1] tells how far each lane is behind its plan: forecast − planned finish of its step", () => {
     const behind = (log: LogWriter, at: number) =>
       walkStateAt(log.ledger, minute(at)).lanes.map((lane) =>

@@ -1,0 +1,124 @@
+import { fireEvent, render, screen } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { useState } from "react";
+import { beforeEach, describe, expect, it } from "vitest";
+import { LightAndStart } from "../../../src/app/light/index.ts";
+import { chooseLight, currentLightChoice, useLightChoice } from "../../../src/app/session/index.ts";
+import { lightFrom, planOf } from "../../../src/core/plan/index.ts";
+import type { Instant } from "../../../src/core/units/index.ts";
+import { formatInstant, hourMinuteText } from "../../../src/core/units/index.ts";
+import { outlineFrom, step } from "../../core/procedure-builder.ts";
+
+const ORBIT =
+  "1 25544U 98067A   24127.82853009  .00015698  00000+0  27310-3 0  9995\n" +
+  "2 25544  51.6393 160.4574 0003580 140.6673 205.7250 15.50957674452123";
+const START = Date.UTC(2024, 4, 8, 6) as Instant;
+const outline = outlineFrom([step("leave", "ev1", 10), step("weld", "ev1", 20, { within: ["day"] })], {
+  windows: [{ id: "day", kind: "daylight" }],
+  limits: { elapsed: "PT1H" },
+});
+
+function Page() {
+  const [start, setStart] = useState(START);
+  return (
+    <>
+      <LightAndStart outline={outline} choice={useLightChoice()} start={start} onStart={setStart} />
+      <output>{formatInstant(start)}</output>
+    </>
+  );
+}
+
+const shown = () => screen.getAllByRole("status").find((one) => one.tagName === "OUTPUT");
+const slider = () => screen.getByRole("slider", { name: "Start, minute by minute" });
+const finishAt = (start: Instant) => {
+  const { timeline } = planOf(outline, { start, light: lightFrom({ orbit: ORBIT }, start) });
+  return hourMinuteText(timeline?.finish ?? (0 as never));
+};
+
+beforeEach(() => {
+  localStorage.clear();
+  chooseLight(null);
+});
+
+describe("light and start", () => {
+  it("[LGT2] says that day and night are not known until something is chosen", () => {
+    render(<Page />);
+    expect(screen.getByText(/Day and night are not known/)).toBeVisible();
+    expect(screen.queryByRole("heading", { name: "When to go out" })).toBeNull();
+    expect(screen.queryByRole("button", { name: "Forget it" })).toBeNull();
+  });
+
+  it("[LGT1] [LGT4] says what the light rests on, and how old it is", () => {
+    chooseLight({ orbit: ORBIT });
+    render(<Page />);
+    expect(
+      screen.getByText(
+        /TLE of object 25544, .*1\.4 days before the start; SGP4, conical shadow of a sphere of 6378\.137 km/,
+      ),
+    ).toBeVisible();
+  });
+
+  it("[LGT2] every start of the day has the finish of its plan, told in words", () => {
+    chooseLight({ orbit: ORBIT });
+    render(<Page />);
+    expect(slider()).toHaveAttribute("max", "1439");
+    expect(slider()).toHaveValue(String(6 * 60));
+    expect(slider()).toHaveAttribute(
+      "aria-valuetext",
+      expect.stringContaining(`finish at PET ${finishAt(START)}`),
+    );
+    fireEvent.change(slider(), { target: { value: "400" } });
+    const moved = (START + 40 * 60_000) as Instant;
+    expect(shown()).toHaveTextContent(formatInstant(moved));
+    expect(slider()).toHaveAttribute(
+      "aria-valuetext",
+      expect.stringContaining(`finish at PET ${finishAt(moved)}`),
+    );
+  });
+
+  it("[LGT2] the best start of the day is offered and can be taken", async () => {
+    chooseLight({ orbit: ORBIT });
+    render(<Page />);
+    const best = screen.getByText(/^The shortest walk of this day/);
+    expect(best).toHaveTextContent("finish at PET 0:30, no waiting for windows, 30 min margin");
+    await userEvent.click(screen.getByRole("button", { name: "Take it" }));
+    const taken = shown()?.textContent ?? "";
+    expect(best).toHaveTextContent(taken.slice(0, 16).replace("T", " "));
+    expect(finishAt(Date.parse(taken) as Instant)).toBe("0:30");
+  });
+
+  it("[LGT2] a start may be typed, in UTC; what is no instant is left out", () => {
+    render(<Page />);
+    const field = screen.getByLabelText("Start (PET 0), UTC");
+    expect(field).toHaveValue("2024-05-08T06:00");
+    fireEvent.change(field, { target: { value: "2024-05-09T07:30" } });
+    expect(shown()).toHaveTextContent("2024-05-09T07:30:00.000Z");
+    fireEvent.change(field, { target: { value: "" } });
+    expect(shown()).toHaveTextContent("2024-05-09T07:30:00.000Z");
+  });
+
+  it("[LGT2] a site on the surface is kept on the device, and forgotten when asked", async () => {
+    render(<Page />);
+    const use = () => screen.getByRole("button", { name: "Use sunrise and sunset here", hidden: true });
+    expect(use()).toBeDisabled();
+    fireEvent.change(screen.getByLabelText("Latitude, ° north"), { target: { value: "95" } });
+    fireEvent.change(screen.getByLabelText("Longitude, ° east"), { target: { value: "8.5" } });
+    expect(use()).toBeDisabled();
+    fireEvent.change(screen.getByLabelText("Latitude, ° north"), { target: { value: "47.4" } });
+    fireEvent.click(use());
+    expect(screen.getByText(/^Sunrise and sunset of the site at 47\.4°, 8\.5°/)).toBeVisible();
+    expect(currentLightChoice()).toEqual({ site: { latitude: 47.4, longitude: 8.5, height: 0 } });
+    expect(localStorage.getItem("tetherline.light")).toContain("47.4");
+    expect(screen.getByRole("heading", { name: "When to go out" })).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "Forget it" }));
+    expect(screen.getByText(/Day and night are not known/)).toBeVisible();
+    expect(localStorage.getItem("tetherline.light")).toBeNull();
+  });
+
+  it("[LGT1] a kept orbit that is refused gives no light, and nothing breaks", () => {
+    chooseLight({ orbit: "spoiled" });
+    render(<Page />);
+    expect(screen.getByText(/Day and night are not known/)).toBeVisible();
+    expect(screen.queryByRole("heading", { name: "When to go out" })).toBeNull();
+  });
+});

@@ -18,7 +18,7 @@ const HOUR = 3_600_000 as Duration;
 const DAY = (24 * HOUR) as Duration;
 const MINUTE = 60_000 as Duration;
 
-// The verification set of a low orbit of AIAA 2006-6753, and a made one of 420 km.
+// Two low orbits of the verification sets of AIAA 2006-6753.
 const SETS = [
   "1 06251U 62025E   06176.82412014  .00008885  00000-0  12808-3 0  3985\n2 06251  58.0579  54.0425 0030035 139.1568 221.1854 15.56387291  6774",
   "1 28057U 03049A   06177.78615833  .00000060  00000-0  35940-4 0  1836\n2 28057  98.4283 247.6961 0000884  88.1964 271.9322 14.35478080140550",

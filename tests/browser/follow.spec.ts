@@ -128,8 +128,8 @@ test("the items and readings panels enter what is told", async ({ page }) => {
   await openImported(page, shortWalk(4));
   await tool(page, "Items").click();
   const panel = page.getByRole("dialog");
-  await panel.getByLabel("Item", { exact: true }).selectOption("driver");
-  await panel.getByLabel("Is now").selectOption({ label: "with EV2" });
+  await panel.getByRole("combobox", { name: "Item", exact: true }).selectOption("driver");
+  await panel.getByRole("combobox", { name: "Is now" }).selectOption({ label: "with EV2" });
   await panel.getByLabel("Why").fill("Handed over early");
   await panel.getByRole("button", { name: "Enter the move" }).click();
   await expect(panel.getByRole("row", { name: /Driver/ })).toContainText("with EV2");

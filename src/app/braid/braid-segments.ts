@@ -24,6 +24,9 @@ export interface BraidSegment {
 /** A segment begins so far above the middle of its task's heading, in px. */
 const ABOVE_HEADING = 18;
 
+/** How far beyond its own ends a segment looks for beads, in px. */
+const REACH = 4 * BEND;
+
 /** Cuts the braid beside a list into segments, one per heading. */
 export function segmentsOf(
   rows: readonly PlacedRow[],
@@ -49,14 +52,15 @@ export function segmentsOf(
         const at = places.find((one) => one.lane === lane);
         const end = endOf(at, all.at(-1)) ?? height;
         if (end < top) return [];
-        const before = all.findLastIndex(({ y }) => y < top);
-        const after = all.findIndex(({ y }) => y >= bottom);
-        const near = all.slice(Math.max(0, before), after < 0 ? undefined : after + 1);
-        const from = before < 0 ? Math.min(0, top) : Math.max(0, (all[before]?.y ?? 0) - 2 * BEND);
         const hang = at?.waiting && at.at !== null ? { from: at.y + scale.marker - top, to: at.at } : null;
-        const moved = near.map((row) => ({ ...row, y: row.y - top }));
-        const until = after < 0 ? end : (all[after]?.y ?? end);
-        return [{ lane, from: from - top, d: strandPath(lane, moved, until - top, scale, hang, from - top) }];
+        // Farther off, nothing of a bead reaches in; only a loose strand is drawn down to the step it waits for.
+        const [from, until] = [Math.max(0, top - REACH), Math.min(end, bottom + REACH)];
+        const near = all.flatMap((row) =>
+          (row.y >= from && row.y <= until) || (row.key === hang?.to && row.y > from)
+            ? [{ ...row, y: row.y - top }]
+            : [],
+        );
+        return [{ lane, from: from - top, d: strandPath(lane, near, until - top, scale, hang, from - top) }];
       }),
       markers: places.flatMap(({ lane, y, waiting, at }) => {
         const target = waiting ? rows.find(({ key }) => key === at)?.y : undefined;

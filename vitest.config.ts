@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 
 const litReact = fileURLToPath(new URL("node_modules/@lit/react/index.js", import.meta.url));
 
+const standInWorker = fileURLToPath(new URL("tests/app/update/stand-in-worker.ts", import.meta.url));
+
 const config = defineConfig({
   test: {
     reporters: ["default"],
@@ -18,7 +20,13 @@ const config = defineConfig({
       {
         plugins: [react()],
         // Under Node's conditions @lit/react resolves to a build that drops Ionic's handlers and properties.
-        resolve: { alias: [{ find: /^@lit\/react$/, replacement: litReact }] },
+        resolve: {
+          alias: [
+            { find: /^@lit\/react$/, replacement: litReact },
+            // Made by the build, so that it is not there under test.
+            { find: "virtual:pwa-register/react", replacement: standInWorker },
+          ],
+        },
         test: {
           name: "parts",
           environment: "jsdom",

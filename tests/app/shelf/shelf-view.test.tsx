@@ -1,0 +1,96 @@
+import { render, screen, within } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { expect, it, vi } from "vitest";
+import { type ProcedureSummary, type ShelfActions, ShelfView } from "../../../src/app/shelf/index.ts";
+import { summaryOf } from "../../../src/app/shelf/procedure-summary.ts";
+import type { Instant, WalkId } from "../../../src/core/units/index.ts";
+import type { WalkCard } from "../../../src/io/store/index.ts";
+import { fileWith, step } from "../../core/procedure-builder.ts";
+
+const summary = (text: string, isImported = false): ProcedureSummary =>
+  summaryOf({ key: "trial", text, isImported });
+const sound = JSON.stringify(fileWith([step("a", "ev1", 90)], { limits: { elapsed: "PT2H" } }));
+
+const walkCard = (more: Partial<WalkCard>): WalkCard =>
+  ({
+    walk: "walk-1" as WalkId,
+    phase: "running",
+    mode: "live",
+    title: "Trial",
+    openedAt: Date.UTC(2031, 3, 2, 9) as Instant,
+    lastAt: Date.UTC(2031, 3, 2, 9, 30) as Instant,
+    ...more,
+  }) as WalkCard;
+
+function draw({
+  procedures = [summary(sound)],
+  walks = [] as WalkCard[],
+  message = [] as string[],
+  problem = null as string | null,
+} = {}) {
+  const actions = {
+    follow: vi.fn(),
+    read: vi.fn(),
+    removeProcedure: vi.fn(),
+    goOn: vi.fn(),
+    review: vi.fn(),
+    exportWalk: vi.fn(),
+    removeWalk: vi.fn(),
+    pick: vi.fn(),
+    drop: vi.fn(),
+    backUp: vi.fn(),
+  } satisfies ShelfActions;
+  render(
+    <ShelfView
+      shelf={{ procedures, walks, problem }}
+      now={Date.UTC(2031, 3, 2, 9, 36) as Instant}
+      actions={actions}
+      message={message}
+      storage={[]}
+    />,
+  );
+  return actions;
+}
+
+it("says of a procedure how large it is, how long it takes and what the checker found", () => {
+  draw();
+  expect(screen.getByText(/1 steps? · planned 1:30 of 2:00/)).toBeVisible();
+  expect(screen.queryByRole("heading", { name: "Walks" })).toBeNull();
+});
+
+it("puts a procedure one tap from being followed", async () => {
+  const actions = draw();
+  await userEvent.click(screen.getByRole("button", { name: "Follow Trial" }));
+  expect(actions.follow).toHaveBeenCalledExactlyOnceWith(expect.objectContaining({ title: "Trial" }), "live");
+  await userEvent.click(screen.getByRole("button", { name: "Rehearse Trial" }));
+  expect(actions.follow).toHaveBeenLastCalledWith(expect.anything(), "rehearsal");
+  expect(screen.queryByRole("button", { name: /Take .* off/ })).toBeNull();
+});
+
+it("lets a procedure that cannot be read be read about, not followed", () => {
+  draw({ procedures: [summary("{}", true)] });
+  expect(screen.getByText(/cannot be read/)).toBeVisible();
+  expect(screen.getByRole("button", { name: /^Follow/ })).toBeDisabled();
+  expect(screen.getByRole("button", { name: /^Read/ })).toBeEnabled();
+  expect(screen.getByRole("button", { name: /^Take/ })).toBeEnabled();
+});
+
+it("leads a running walk on and a closed one to its review", async () => {
+  const actions = draw({
+    walks: [walkCard({}), walkCard({ walk: "walk-2" as WalkId, phase: "closed", title: "Old" })],
+  });
+  const [running, closed] = within(screen.getByRole("region", { name: "Walks" })).getAllByRole("listitem");
+  if (!running || !closed) throw new Error("two walks are on the shelf");
+  expect(running).toHaveTextContent("running · opened 2031-04-02 09:00 UTC · last entry 6 min ago");
+  await userEvent.click(within(running).getByRole("button", { name: "Go on" }));
+  expect(actions.goOn).toHaveBeenCalledOnce();
+  await userEvent.click(within(closed).getByRole("button", { name: "Review" }));
+  expect(actions.review).toHaveBeenCalledExactlyOnceWith(expect.objectContaining({ walk: "walk-2" }));
+});
+
+it("says politely what an action came to, and what to do when the shelf cannot be read", () => {
+  draw({ message: ["a.json: It cannot be used as a procedure."], problem: "the disk is gone" });
+  const status = screen.getByRole("status");
+  expect(status).toHaveTextContent("a.json: It cannot be used as a procedure.");
+  expect(status).toHaveTextContent("The shelf could not be read: the disk is gone. Load the page again.");
+});

@@ -1,0 +1,45 @@
+import { render, screen } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { MemoryRouter } from "react-router-dom";
+import { beforeEach, expect, it } from "vitest";
+import { UpdateNotice } from "../../../src/app/update/index.ts";
+import { worker } from "./stand-in-worker.ts";
+
+const drawAt = (address: string) =>
+  render(
+    <MemoryRouter initialEntries={[address]}>
+      <UpdateNotice />
+    </MemoryRouter>,
+  );
+
+beforeEach(() => {
+  worker.isWaiting = true;
+  worker.load.mockClear();
+  worker.setWaiting.mockClear();
+});
+
+it("says politely that a newer version is there, and loads it only when asked", async () => {
+  drawAt("/");
+  expect(screen.getByRole("status")).toHaveTextContent("A newer version is stored on this device.");
+  expect(worker.load).not.toHaveBeenCalled();
+  await userEvent.click(screen.getByRole("button", { name: "Load it now" }));
+  expect(worker.load).toHaveBeenCalledExactlyOnceWith(true);
+});
+
+it("can be put off", async () => {
+  drawAt("/review/walk-1");
+  await userEvent.click(screen.getByRole("button", { name: "Later" }));
+  expect(worker.setWaiting).toHaveBeenCalledExactlyOnceWith(false);
+  expect(worker.load).not.toHaveBeenCalled();
+});
+
+it("says nothing while a walk is followed", () => {
+  const { container } = drawAt("/follow/walk-1");
+  expect(container).toBeEmptyDOMElement();
+});
+
+it("says nothing while there is no newer version", () => {
+  worker.isWaiting = false;
+  const { container } = drawAt("/");
+  expect(container).toBeEmptyDOMElement();
+});

@@ -23,7 +23,7 @@ const drawnDepth = fc
   });
 
 describe("spans below zero", () => {
-  test.prop([drawnDepth, fc.integer({ min: 0, max: REVOLUTION })], { numRuns: 100 })(
+  test.prop([drawnDepth, fc.integer({ min: 0, max: REVOLUTION })], { numRuns: 40 })(
     "[LGT1] are those of a scan by the second, to a hundredth of one",
     (depth, from) => {
       const to = from + 5 * REVOLUTION;

@@ -59,7 +59,7 @@ const lengthOf = (spans: readonly InstantSpan[]) =>
   spans.reduce((sum, { start, end }) => sum + (end - start), 0);
 
 describe("the shadow of circular orbits", () => {
-  test.prop([radius, beta], { numRuns: 200 })(
+  test.prop([radius, beta], { numRuns: 100 })(
     "[LGT1] lasts as long as the analytic cone says, from 0 to 75° of beta",
     (r, angle) => {
       const orbit = circularOrbit(r, angle, SUN, NOON);
@@ -144,7 +144,7 @@ describe("day and night of an orbit", () => {
   test.prop(
     [instant, radius, fc.double({ min: -90, max: 90, noNaN: true }), fc.integer({ min: 1, max: 30 })],
     {
-      numRuns: 60,
+      numRuns: 40,
     },
   )("[LGT2] leave no gap and do not overlap; penumbra adjoins the umbra", (at, r, angle, hours) => {
     const orbit = circularOrbit(r, angle, sunAt(at), at);
@@ -166,7 +166,7 @@ describe("day and night of an orbit", () => {
         perigee: fc.double({ min: 6378.137 + 300, max: 6378.137 + 1200, noNaN: true }),
       }),
     ],
-    { numRuns: 40 },
+    { numRuns: 15 },
   )(
     "[LGT1] [LGT2] agree with a scan by half a minute for ellipses by SGP4",
     (epoch, { perigee, ...drawn }) => {

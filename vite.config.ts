@@ -25,7 +25,12 @@ const config = defineConfig({
     rolldownOptions: {
       treeshake: {
         // @ionic/core 9.0 declares no `sideEffects`; without this every one of its components is bundled.
-        moduleSideEffects: [{ test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false }],
+        moduleSideEffects: [
+          { test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false },
+          // The core is pure, and these three do nothing by being imported: whoever does not use them need not load them.
+          { test: /[\\/]src[\\/](core|app[\\/]session)[\\/]/, sideEffects: false },
+          { test: /node_modules[\\/](satellite\.js|astronomy-engine|fast-xml-parser)[\\/]/, sideEffects: false },
+        ],
       },
     },
   },

@@ -3,9 +3,10 @@ export { contactSpansOf, elevationOf, mergedSpans, parseSite } from "./contact.t
 export type { InstantSpan } from "./crossings.ts";
 export type { ElementSet, OrbitProblem, ReadOrbit } from "./element-set.ts";
 export type { Light, LightSource } from "./light-source.ts";
-export { lightFor, lightWords } from "./light-source.ts";
+export { lightFor } from "./light-source.ts";
 export type { LightSpans } from "./light-spans.ts";
 export { lightSpansOf } from "./light-spans.ts";
+export { lightWords } from "./light-words.ts";
 export { readListedSpans } from "./listed-spans.ts";
 export type { Orbit, Vector } from "./orbit.ts";
 export { AGE_LIMIT, ageOf, orbitOf } from "./orbit.ts";

@@ -11,11 +11,11 @@ const config = defineConfig({
     reporters: ["default"],
     coverage: { provider: "v8", include: ["src/**/*.{ts,tsx}"], reporter: ["text-summary", "html"] },
     projects: [
-      { test: { name: "core", include: ["tests/core/**/*.test.ts"] } },
+      { test: { name: "core", include: ["tests/core/**/*.test.ts"], testTimeout: 30_000 } },
       {
-        test: { name: "edges", include: ["tests/{io,cli,hub,procedures}/**/*.test.ts"], testTimeout: 20_000 },
+        test: { name: "edges", include: ["tests/{io,cli,hub,procedures}/**/*.test.ts"], testTimeout: 30_000 },
       },
-      { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 20_000 } },
+      { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 30_000 } },
       { test: { name: "house", include: ["tests/house/**/*.test.ts"], testTimeout: 60_000 } },
       {
         plugins: [react()],

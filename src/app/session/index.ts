@@ -1,7 +1,7 @@
 export { storedFollower, storeFollower } from "./follower-role.ts";
 export { chooseLight, currentLightChoice } from "./light-choice.ts";
 export { PacedClock } from "./paced-clock.ts";
-export { NoServicesError, type Services, ServicesContext, useServices } from "./services.ts";
+export { type Services, ServicesContext, useServices } from "./services.ts";
 export { useLightChoice } from "./use-light-choice.ts";
 export { beatsOf, useSeconds } from "./use-seconds.ts";
 export { useStoreStatus } from "./use-store-status.ts";

@@ -2,7 +2,7 @@ export type { Entry, ReadEntry, WireEntry } from "./entry.ts";
 export { compareEntries, keyOf, readEntry } from "./entry.ts";
 export type { EntryPage, EntryStore, TakenIn } from "./entry-store.ts";
 export type { Fact, FactData, FactName, ReadFact } from "./fact.ts";
-export { readFact, typeOf } from "./fact.ts";
+export { typeOf } from "./fact.ts";
 export type { HybridTime } from "./hybrid-clock.ts";
 export { HYBRID_TIME_PATTERN, laterOf, receive, tick, wallOf } from "./hybrid-clock.ts";
 export type { MergedEntries } from "./merge.ts";

@@ -8,6 +8,9 @@ export type RecordedLight =
   | { readonly orbit: string }
   | { readonly site: { readonly latitude: number; readonly longitude: number; readonly height: number } };
 
+/** So many starts are kept for one source. */
+const MOST_KEPT = 64;
+
 const known = new WeakMap<RecordedLight, Map<Instant, Light | null>>();
 
 /** Day and night from a start on, by what was kept; `null` when the orbit file is refused. Kept per record and start. */
@@ -17,6 +20,8 @@ export function lightFrom(record: RecordedLight, start: Instant): Light | null {
   const found = kept.get(start);
   if (found !== undefined) return found;
   const light = worked(record, start);
+  // Whoever drags a start through a day leaves a thousand behind.
+  if (kept.size >= MOST_KEPT) kept.clear();
   kept.set(start, light);
   return light;
 }

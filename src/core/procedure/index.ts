@@ -2,7 +2,6 @@ export type { ChangedFile, ProcedureChange, StepFile } from "./changed-file.ts";
 export { changedFile } from "./changed-file.ts";
 export type { FilePosition, Finding, FindingLevel, PatchOperation } from "./finding.ts";
 export { finding, hasErrors } from "./finding.ts";
-export { jsonPointer } from "./json-pointer.ts";
 export { procedureJsonSchema } from "./json-schema.ts";
 export { nearest } from "./known-keys.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";

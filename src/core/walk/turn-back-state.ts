@@ -21,7 +21,7 @@ export interface TurnBackState {
   readonly limiting: (SupplyState & { readonly redlineAt: Duration }) | null;
   /** The longest return of those outside, who go back together; `null` when nobody outside has a way to a refuge. */
   readonly longestReturn: (ReturnTime & { readonly crew: CrewId }) | null;
-  /** `null` when neither a supply nor the elapsed limit sets one. */
+  /** `null` when neither a supply nor the elapsed limit sets one, or no way back is known. */
   readonly turnBack: TurnBack | null;
 }
 
@@ -44,7 +44,8 @@ export function turnBackState(state: WalkState): TurnBackState {
     supplies,
     limiting,
     longestReturn,
-    turnBack: turnBack(limiting?.redlineAt ?? null, limit, longestReturn?.total ?? NO_TIME),
+    // Without a way back known there is no telling when to turn: saying the limit itself would be false comfort.
+    turnBack: longestReturn && turnBack(limiting?.redlineAt ?? null, limit, longestReturn.total),
   };
 }
 

@@ -15,6 +15,9 @@ const tablet = {
   },
 };
 
+/** What is the same at every size is looked at in one. */
+const atOneSize = /\/(bring-in|first-load|print|keyboard|shell)\.spec\.ts$/;
+
 const config = defineConfig({
   testDir: "tests/browser",
   outputDir: "test-results",
@@ -36,8 +39,12 @@ const config = defineConfig({
   },
   projects: [
     { name: "landscape", use: { ...tablet, viewport: { width: 1180, height: 820 } } },
-    { name: "portrait", use: { ...tablet, viewport: { width: 820, height: 1180 } } },
-    { name: "phone", use: { ...tablet, viewport: { width: 390, height: 844 }, isMobile: true } },
+    { name: "portrait", testIgnore: atOneSize, use: { ...tablet, viewport: { width: 820, height: 1180 } } },
+    {
+      name: "phone",
+      testIgnore: atOneSize,
+      use: { ...tablet, viewport: { width: 390, height: 844 }, isMobile: true },
+    },
   ],
 });
 

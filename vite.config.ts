@@ -29,7 +29,10 @@ const config = defineConfig({
           { test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false },
           // The core is pure, and these three do nothing by being imported: whoever does not use them need not load them.
           { test: /[\\/]src[\\/](core|app[\\/]session)[\\/]/, sideEffects: false },
-          { test: /node_modules[\\/](satellite\.js|astronomy-engine|fast-xml-parser)[\\/]/, sideEffects: false },
+          {
+            test: /node_modules[\\/](satellite\.js|astronomy-engine|fast-xml-parser)[\\/]/,
+            sideEffects: false,
+          },
         ],
       },
     },

@@ -2,7 +2,9 @@ import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "@playwright/test";
+import { readLines, stamp, writeLines } from "../../src/core/log/index.ts";
 import { type Duration, type Instant, later } from "../../src/core/units/index.ts";
+import { foldLog, walkStateAt, watchNote, watchStates } from "../../src/core/walk/index.ts";
 import { openImported } from "../browser/imported-walk.ts";
 import { bundledText, playedLog, procedureFile } from "../browser/written-walk.ts";
 import { chromiumArguments } from "./browser-launch.ts";
@@ -19,8 +21,25 @@ const SEED = 39;
 const SEEN_AT = later(START, (134 * 60_000) as Duration);
 
 const file = procedureFile(bundledText("osier-ranging-head"));
-const midway = playedLog(file, { seed: SEED, start: START, until: SEEN_AT });
+const midway = watched(playedLog(file, { seed: SEED, start: START, until: SEEN_AT }));
 const whole = playedLog(file, { seed: SEED, start: START, until: null });
+
+/** A log with every watch that is due noted a few minutes before the picture. */
+function watched({ walk, text }: ReturnType<typeof playedLog>): ReturnType<typeof playedLog> {
+  const folded = foldLog(readLines(text).entries);
+  const at = later(SEEN_AT, (-6 * 60_000) as Duration);
+  if (!folded.ledger) throw new Error("the walk of the pictures was not opened");
+  let seen = folded.entries.at(-1)?.hlc ?? null;
+  const notes = watchStates(walkStateAt(folded.ledger, at))
+    .filter(({ isOpen }) => isOpen)
+    .map(({ watch }, made) => {
+      const draft = { name: "note.made", data: { text: watchNote(watch) }, at, actor: "iv" } as const;
+      const entry = stamp(draft, walk, { source: "/devices/iv-tablet", made, seen }, at);
+      seen = entry.hlc;
+      return entry;
+    });
+  return { walk, text: text + writeLines(notes) };
+}
 
 interface Picture {
   readonly name: string;
@@ -35,10 +54,7 @@ const follow = async (page: Page) => {
   await openImported(page, midway);
   await page.locator('[data-stage="working"]').first().waitFor();
   // The odds are sampled a moment after the walk was opened.
-  await page
-    .getByText(/· \d+ %/)
-    .first()
-    .waitFor();
+  await page.getByText(/\d+ %/).first().waitFor();
 };
 
 const pictures: readonly Picture[] = [

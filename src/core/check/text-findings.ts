@@ -3,9 +3,16 @@ import { finding } from "../procedure/index.ts";
 
 /** Words that are never an imperative verb, though they often open a sentence. */
 const NO_VERB =
-  /^(the|a|an|this|that|these|those|it|there|ev\d|iv|ground|crew|now|when|if|after|before|both|all)\b/i;
+  /^(the|a|an|this|that|these|those|it|you|we|they|there|ev\d|iv|ground|crew|now|when|if|after|before|both|all)\b/i;
+
+/** "Turning …" and "Removal of …"; verbs such as "Bring" have no vowel before the ending. */
+const NOUN = /^(?:[a-z]*[aeiouy][a-z]*ing|\w+(?:al|tion|ment|ance) of)\b/i;
 
 const SEVERAL = /(?:;\s*|\.\s+(?=[A-Z])|,?\s+(?:and )?then\s+)\S/;
+
+/** A second verb with something to do it to; only verbs that are hardly ever nouns or adjectives in a procedure. */
+const SECOND_VERB =
+  /\band (?:attach|close|connect|detach|disconnect|demate|inspect|insert|install|loosen|mate|open|pull|push|release|remove|retrieve|stow|take|tighten|translate|undo|unlock|unscrew|verify) [\w"“]/i;
 
 /** Advice on the wording of steps ([CHK3]). */
 export function textFindings(outline: Outline): Finding[] {
@@ -48,11 +55,11 @@ function selfConfirmed(outline: Outline, { step, pointer }: Worded): Finding[] {
 function wording({ step, pointer }: Worded): Finding[] {
   const found: Finding[] = [];
   const steps = [step.id];
-  if (SEVERAL.test(step.do)) {
+  if (SEVERAL.test(step.do) || SECOND_VERB.test(step.do)) {
     const message = `"${step.id}" seems to hold more than one action; one action a step is easier to follow and to mark.`;
     found.push(finding("advice", "text/many-actions", `${pointer}/do`, message, { steps }));
   }
-  if (NO_VERB.test(step.do)) {
+  if (NO_VERB.test(step.do) || NOUN.test(step.do)) {
     const message = `"${step.id}" does not open with what to do; begin with the verb.`;
     found.push(finding("advice", "text/no-verb", `${pointer}/do`, message, { steps }));
   }

@@ -178,6 +178,22 @@ describe("findings on wording", () => {
     expect(advice(text)).toEqual(["advice text/many-actions"]);
   });
 
+  it.each([
+    "Open the valve and close the hatch",
+    "Remove the cover and inspect the seal",
+    "Turn the bolt, and stow the wrench",
+    "Take the cap off and tighten both bolts",
+  ])("[CHK3] advise one action a step where a second verb follows: %s", (text) => {
+    expect(advice(text)).toEqual(["advice text/many-actions"]);
+  });
+
+  it.each(["Turning the bolt", "Removal of the cover", "You open the hatch"])(
+    "[CHK3] advise an imperative first, not a noun: %s",
+    (text) => {
+      expect(advice(text)).toEqual(["advice text/no-verb"]);
+    },
+  );
+
   it.each(["The hatch is open", "When ready, open the hatch", "EV1 opens the hatch"])(
     "[CHK3] advise an imperative first: %s",
     (text) => {
@@ -189,6 +205,11 @@ describe("findings on wording", () => {
     "Open the hatch: handle half a turn, door inward",
     "Check gloves, helmet lock, tether hooks",
     "Turn 6.5 turns",
+    "Check the bolt and washer",
+    "Check that the door is shut and locked",
+    "Bring the bag",
+    "Swing the boom and arm",
+    "Dispose of the wipe",
   ])("[CHK3] have nothing to say of: %s", (text) => {
     expect(advice(text)).toEqual([]);
   });

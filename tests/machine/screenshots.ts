@@ -54,7 +54,7 @@ const follow = async (page: Page) => {
   await openImported(page, midway);
   await page.locator('[data-stage="working"]').first().waitFor();
   // The odds are sampled a moment after the walk was opened.
-  await page.getByText(/\d+ %/).first().waitFor();
+  await page.getByText(/\d+ %/).first().waitFor({ state: "attached" });
 };
 
 const pictures: readonly Picture[] = [

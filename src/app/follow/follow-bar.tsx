@@ -60,10 +60,10 @@ export function FollowBar({ state, now, change, kept, mode, odds }: FollowBarPro
         >
           {forecast.margin === null ? "no limit set" : marginWords(forecast.margin)}
           {odds !== null && (
-            <>
+            <span className="follow-odds">
               {` · ${oddsWords(odds)}`}
               <span className="follow-likely"> likely</span>
-            </>
+            </span>
           )}
         </Cell>
       ) : (

@@ -31,7 +31,8 @@ export function useFollowScroll(now: string | null): FollowScroll {
     const top = element.getBoundingClientRect().top - list.getBoundingClientRect().top + list.scrollTop;
     ownUntil.current = performance.now() + OWN_SCROLL;
     // Two lines of what was just done stay in sight above, where there is room for them.
-    const above = list.clientHeight > ROOMY ? 124 : 28;
+    const wanted = list.clientHeight > ROOMY ? 124 : 28;
+    const above = Math.max(28, Math.min(wanted, list.clientHeight - element.offsetHeight - 8));
     list.scrollTo({ top: Math.max(0, top - above), behavior: smooth ? "smooth" : "instant" });
   }, []);
 

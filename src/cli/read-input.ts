@@ -88,6 +88,9 @@ function whyNotOpened(entries: readonly Entry[], folded: Folded): string {
     : "the walk was not open at that instant";
 }
 
+/** A sentence with its full stop, unless it ends in a mark already. */
+const ended = (sentence: string) => (/[.?!]$/.test(sentence) ? sentence : `${sentence}.`);
+
 /** Says on `err` what of a log had no effect or could not be read, and how the program ends because of it. */
 export function reportUncleanLog(
   file: string,
@@ -97,13 +100,13 @@ export function reportUncleanLog(
   const [line] = problems;
   if (line) {
     terminal.err(
-      `${file}: ${counted(problems.length, "line")} could not be read, first line ${line.line}: ${line.problem}.\n`,
+      `${file}: ${counted(problems.length, "line")} could not be read, first line ${line.line}: ${ended(line.problem)}\n`,
     );
   }
   const [entry] = folded.ignored;
   if (entry) {
     terminal.err(
-      `${file}: ${folded.ignored.length === 1 ? "1 entry" : `${folded.ignored.length} entries`} had no effect, first ${plainText(entry.source)} ${plainText(entry.id)}: ${plainText(entry.reason)}.\n`,
+      `${file}: ${folded.ignored.length === 1 ? "1 entry" : `${folded.ignored.length} entries`} had no effect, first ${plainText(entry.source)} ${plainText(entry.id)}: ${ended(plainText(entry.reason))}\n`,
     );
   }
   return line || entry ? EXIT.findings : EXIT.fine;

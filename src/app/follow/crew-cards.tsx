@@ -54,6 +54,7 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
     case "waiting": {
       // Whom one waits for says more than a lag that runs meanwhile.
       const crew = lane.waitingOn.filter((wait) => "crew" in wait);
+      if (crew.length > 0 && crew.every((wait) => wait.crew === lane.crew)) return "waits for its decision";
       return `waits for ${waitWords(ledger.opened.outline, crew.length ? crew : lane.waitingOn, ledger.petZero) || "its start"}`;
     }
   }

@@ -129,9 +129,13 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
                 Open it again
               </button>
             )}
-            {step.decide && ledger.outcomes.has(step.decide.id) && (
+            {step.decide && (ledger.outcomes.has(step.decide.id) || !isOpen) && (
               <fieldset className="panel-outcomes">
-                <legend>It came out {ledger.outcomes.get(step.decide.id)}. Change it to:</legend>
+                <legend>
+                  {ledger.outcomes.has(step.decide.id)
+                    ? `It came out ${ledger.outcomes.get(step.decide.id)}. Change it to:`
+                    : step.decide.ask}
+                </legend>
                 {step.decide.outcomes
                   .filter((outcome) => outcome !== ledger.outcomes.get(step.decide?.id as never))
                   .map((outcome) => (

@@ -53,6 +53,12 @@ const UNION_IN_WORDS: Readonly<Record<string, string>> = {
   time: 'a duration such as "PT5M", or {"low", "likely", "high"}',
 };
 
+/** The forms of an entry, by the list it stands in. */
+const ENTRY_IN_WORDS: Readonly<Record<string, string>> = {
+  spans: '{"from", "to"}, both PETs such as "PT10M" or both instants with an offset or Z',
+  after: 'the id of a step, or {"step", "lag"}',
+};
+
 function messageOf(issue: Issue, path: readonly PropertyKey[], value: unknown): string {
   const last = String(path.at(-1) ?? "");
   const name = typeof path.at(-1) === "number" ? `entry ${last}` : `"${last}"`;
@@ -74,7 +80,7 @@ function messageOf(issue: Issue, path: readonly PropertyKey[], value: unknown): 
         ? `${name} must be at most ${issue.maximum}.`
         : `${name} is longer than ${issue.maximum}.`;
     case "invalid_union": {
-      const words = UNION_IN_WORDS[last];
+      const words = UNION_IN_WORDS[last] ?? ENTRY_IN_WORDS[String(path.at(-2) ?? "")];
       return words ? `${name} must be ${words}.` : `${name} has none of the forms it may have.`;
     }
     case "custom":

@@ -104,12 +104,14 @@ function laneState(
   };
 }
 
-/** What an open step that lane `lane` has come to waits on; the lane itself never waits on itself. */
+/** What an open step that lane `lane` has come to waits on; on itself only for a decision that is its own to take. */
 function waitingOn(ledger: Ledger, index: number, lane: number, at: Instant): WaitingOn[] {
   const petZero = ledger.petZero ?? ledger.opened.at;
   const gate = gateOf(ledger, index);
   const self = ledger.opened.outline.crew[lane]?.id;
-  const waits: WaitingOn[] = gate.blockers.filter(({ crew }) => crew !== self);
+  const others = gate.blockers.filter(({ crew }) => crew !== self);
+  // Only the lane's own decision may hold it up by itself: then it is that which is said.
+  const waits: WaitingOn[] = others.length > 0 ? others : [...gate.blockers];
   for (const { step, until } of gate.lags)
     if (until > at) waits.push({ lag: step, until: between(petZero, until) });
   if (gate.ready === null) return waits;

@@ -15,6 +15,9 @@ export interface FollowScroll {
 /** How long after a scroll of our own the scroll events still belong to it, in ms. */
 const OWN_SCROLL = 700;
 
+/** Scroll events that come no farther apart than this belong to the same scroll, in ms. */
+const STILL_OWN = 250;
+
 /** A list at least so high has room for what was just done, in px. */
 const ROOMY = 500;
 
@@ -61,7 +64,10 @@ export function useFollowScroll(now: string | null): FollowScroll {
     if (!list) return;
     const away = () => setFollowing(false);
     const scrolled = () => {
-      if (performance.now() > ownUntil.current) away();
+      const now = performance.now();
+      if (now > ownUntil.current) away();
+      // A scroll of our own over a long way goes on for longer.
+      else ownUntil.current = Math.max(ownUntil.current, now + STILL_OWN);
     };
     list.addEventListener("wheel", away, { passive: true });
     list.addEventListener("touchmove", away, { passive: true });

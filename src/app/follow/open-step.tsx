@@ -144,9 +144,7 @@ function DoneButtons({
       <DoneButton isKept={isKept} onTap={() => void markDone(`${calls} done: ${step.do}`)}>
         <StrandEdge lanes={row.entry.performers} strands={strands} />
         <span className="done-who">{calls}</span>
-        <span className="done-word">
-          {isKept ? "✓ done" : row.stage === "working" ? "Done" : "Done already"}
-        </span>
+        <DoneWord word={row.stage === "working" ? "Done" : "Done already"} kept="✓ done" isKept={isKept} />
       </DoneButton>
     );
   }
@@ -161,13 +159,32 @@ function DoneButtons({
         >
           <StrandEdge lanes={row.entry.performers} strands={strands} />
           <span className="done-who">{calls}</span>
-          <span className="done-word">
-            {isKept && outcome === chosen && "✓ "}
-            {outcome.replaceAll("-", " ")}
-          </span>
+          <DoneWord
+            word={outcome.replaceAll("-", " ")}
+            kept={`✓ ${outcome.replaceAll("-", " ")}`}
+            isKept={isKept && outcome === chosen}
+          />
         </DoneButton>
       ))}
     </fieldset>
+  );
+}
+
+/** What a button says before and after its tap is kept: both are laid out from the start, so that only paint changes. */
+function DoneWord({
+  word,
+  kept,
+  isKept,
+}: {
+  readonly word: string;
+  readonly kept: string;
+  readonly isKept: boolean;
+}) {
+  return (
+    <span className="done-word done-words" data-kept={isKept || undefined}>
+      <span>{word}</span>
+      <span>{kept}</span>
+    </span>
   );
 }
 

@@ -46,6 +46,12 @@ const facts = {
   "note.made": z.object({ text: z.string().max(20_000), step: idOf<StepId>().optional() }),
   "hold.called": z.object({ reason: reason.optional() }),
   "hold.lifted": z.object({ reason: reason.optional() }),
+  /** The clock of the source against a hub's: what is to be added to it, right within plus or minus `error`, in seconds. */
+  "clock.compared": z.object({
+    hub: z.string().max(400),
+    offset: z.number().min(-1e10).max(1e10),
+    error: z.number().min(0).max(1e10),
+  }),
   "entry.struck": z.object({ source: z.string(), id: z.string(), reason: reason.optional() }),
   "walk.closed": z.object({ end: z.enum(["complete", "terminated", "aborted"]), reason: reason.optional() }),
 } as const;

@@ -1,12 +1,45 @@
+export type { Backoff } from "./backoff.ts";
+export { waitAfter } from "./backoff.ts";
+export type { Cursor } from "./cursor.ts";
+export { readCursor, writeCursor } from "./cursor.ts";
+export { deviceOf } from "./device-of.ts";
 export type { Entry, ReadEntry, WireEntry } from "./entry.ts";
 export { compareEntries, keyOf, readEntry } from "./entry.ts";
 export type { EntryPage, EntryStore, TakenIn } from "./entry-store.ts";
+export type {
+  FarHub,
+  Follower,
+  Hello,
+  Invitation,
+  Joined,
+  PushAnswer,
+  PushResult,
+  Refusal,
+  SequenceGap,
+} from "./exchange.ts";
+export {
+  beyondSchema,
+  FARTHEST_AHEAD,
+  helloSchema,
+  hubClockSchema,
+  hubErrorSchema,
+  invitationSchema,
+  joinedSchema,
+  presenceSchema,
+  pushAnswerSchema,
+} from "./exchange.ts";
 export type { Fact, FactData, FactName, ReadFact } from "./fact.ts";
 export { typeOf } from "./fact.ts";
 export type { HybridTime } from "./hybrid-clock.ts";
 export { HYBRID_TIME_PATTERN, laterOf, receive, tick, wallOf } from "./hybrid-clock.ts";
+export type { FarMessage, FarSide, NearSide, Settled } from "./link-sides.ts";
+export { TurnedAwayError, UnreachableError } from "./link-sides.ts";
 export type { MergedEntries } from "./merge.ts";
 export { mergeEntries } from "./merge.ts";
+export type { Role, RoleRefusal } from "./role.ts";
+export { mayLead, mayMark, ROLES, roleRefusal } from "./role.ts";
+export type { ClockOffset, RoundTrip } from "./round-trips.ts";
+export { clockOffset, WORTH_TELLING } from "./round-trips.ts";
 export type { Draft, Pen } from "./stamp.ts";
 export { stamp, UnreadableEntryError } from "./stamp.ts";
 export type { LineProblem, ReadLines } from "./wire-format.ts";

@@ -1,6 +1,6 @@
 import type { Entry, Fact } from "../log/index.ts";
 import type { Applied } from "./applied.ts";
-import { ignored } from "./applied.ts";
+import { applied, ignored } from "./applied.ts";
 import { withStatuses } from "./lane-progress.ts";
 import type { Ledger } from "./ledger.ts";
 import { openWalk } from "./open-walk.ts";
@@ -26,6 +26,8 @@ const BEFORE_START: ReadonlySet<Fact["name"]> = new Set([
 ]);
 
 function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
+  // Which clock its source goes by is looked up before the entries are folded.
+  if (fact.name === "clock.compared") return applied(ledger);
   if (ledger.phase === "closed" && fact.name !== "note.made") return ignored("the walk is closed");
   if (ledger.phase === "prepared" && !BEFORE_START.has(fact.name))
     return ignored("the clock has not been started");

@@ -1,0 +1,143 @@
+import { z } from "zod";
+import type { Instant } from "../units/index.ts";
+import { INSTANT_PATTERN, parseInstant } from "../units/index.ts";
+import { ROLES } from "./role.ts";
+
+const instant = z
+  .string()
+  .regex(INSTANT_PATTERN)
+  .transform(parseInstant)
+  .pipe(z.custom<Instant>((value) => value !== null));
+
+/** Why a hub refused an entry. `ahead`: its hybrid time is over {@link FARTHEST_AHEAD} ahead of the hub's clock. */
+export const REFUSALS = ["not-an-entry", "other-walk", "other-source", "role", "ahead", "conflict"] as const;
+
+/** One of {@link REFUSALS}. */
+export type Refusal = (typeof REFUSALS)[number];
+
+/** How far a hybrid time may be ahead of a hub's clock, in ms (inclusive). */
+export const FARTHEST_AHEAD = 60_000;
+
+/** What became of one entry of a batch. */
+export const pushResultSchema = z.union([
+  z.object({
+    source: z.string(),
+    id: z.string(),
+    outcome: z.enum(["accepted", "known"]),
+  }),
+  z.object({
+    /** `null` when what was offered has none. */
+    source: z.string().nullable(),
+    id: z.string().nullable(),
+    outcome: z.literal("refused"),
+    reason: z.enum(REFUSALS),
+    words: z.string(),
+  }),
+]);
+
+/** One of {@link pushAnswerSchema}'s results. */
+export type PushResult = z.output<typeof pushResultSchema>;
+
+/** The numbers of a source's sequence that a hub has not got, though it has later ones. */
+export const sequenceGapSchema = z.object({
+  source: z.string(),
+  /** First missing number of the gap. */
+  from: z.string(),
+  /** Last missing number of the gap. */
+  to: z.string(),
+});
+
+/** A gap in a source's sequence. */
+export type SequenceGap = z.output<typeof sequenceGapSchema>;
+
+/** A hub's answer to a batch: one result for each entry offered, in its order; given only when all of it is durable. */
+export const pushAnswerSchema = z.object({
+  results: z.array(pushResultSchema),
+  /** All gaps that the walk has now, of the sources in the batch. */
+  gaps: z.array(sequenceGapSchema),
+  now: instant,
+});
+
+/** A hub's answer to a batch, as read. */
+export type PushAnswer = z.output<typeof pushAnswerSchema>;
+
+/** Somebody who follows the walk through the same hub. */
+export const followerSchema = z.object({
+  device: z.string(),
+  name: z.string(),
+  role: z.enum(ROLES),
+  /** True while its stream is open. */
+  present: z.boolean(),
+  /** It has read everything that the hub had got by then; `null` when it never said. */
+  seenUpTo: instant.nullable(),
+  /** When the hub last heard from it. */
+  heardAt: instant.nullable(),
+});
+
+/** A follower, as read. */
+export type Follower = z.output<typeof followerSchema>;
+
+/** Event `presence`: everybody who joined the walk and was not withdrawn. */
+export const presenceSchema = z.object({ followers: z.array(followerSchema) });
+
+/** How a hub is linked with another one. */
+export const farHubSchema = z.object({
+  name: z.string(),
+  state: z.enum(["linking", "linked", "refused"]),
+  /** Everything that this hub had got by then is kept over there; `null` when nothing is. */
+  sentUpTo: instant.nullable(),
+  unsent: z.number().int(),
+  heardAt: instant.nullable(),
+  /** What is wrong, when it was refused. */
+  words: z.string().nullable(),
+});
+
+/** A hub beyond this one, as read. */
+export type FarHub = z.output<typeof farHubSchema>;
+
+/** Event `beyond`: the hubs that this one is linked with. */
+export const beyondSchema = z.object({ hubs: z.array(farHubSchema) });
+
+/** Event `hello`, the first of a stream. */
+export const helloSchema = z.object({
+  hub: z.string(),
+  name: z.string(),
+  role: z.enum(ROLES),
+  device: z.string(),
+  now: instant,
+});
+
+/** Event `hello`, as read. */
+export type Hello = z.output<typeof helloSchema>;
+
+/** Answer of `/api/clock`. */
+export const hubClockSchema = z.object({ now: instant });
+
+/** Answer to joining: what was given, to whom. `token` only when it was asked for as a bearer token. */
+export const joinedSchema = z.object({
+  walk: z.string(),
+  role: z.enum(ROLES),
+  device: z.string(),
+  hub: z.string(),
+  hubName: z.string(),
+  token: z.string().optional(),
+});
+
+/** Answer to joining, as read. */
+export type Joined = z.output<typeof joinedSchema>;
+
+/** An invitation that a lead or the hub's owner made. */
+export const invitationSchema = z.object({
+  /** Nine letters and digits. */
+  code: z.string(),
+  role: z.enum(ROLES),
+  expires: instant,
+  /** Where a device opens it. */
+  url: z.string(),
+});
+
+/** An invitation, as read. */
+export type Invitation = z.output<typeof invitationSchema>;
+
+/** Any answer of status 400 or above: what went wrong, as a code and in a sentence. */
+export const hubErrorSchema = z.object({ error: z.string(), words: z.string() });

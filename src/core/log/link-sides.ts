@@ -1,0 +1,60 @@
+import type { Cursor } from "./cursor.ts";
+import type { Entry } from "./entry.ts";
+import type { FarHub, Follower, Hello, PushAnswer, PushResult } from "./exchange.ts";
+
+/** Something that came down the stream of a hub. */
+export type FarMessage =
+  | { readonly kind: "hello"; readonly hello: Hello }
+  | { readonly kind: "entry"; readonly entry: Entry; readonly cursor: Cursor }
+  /** Nothing for this reader up to here. */
+  | { readonly kind: "cursor"; readonly cursor: Cursor }
+  | { readonly kind: "presence"; readonly followers: readonly Follower[] }
+  | { readonly kind: "beyond"; readonly hubs: readonly FarHub[] }
+  /** A sign of life. */
+  | { readonly kind: "alive" };
+
+/** The other side could not be reached, or answered with a failure that may pass: the link tries again. */
+export class UnreachableError extends Error {
+  override readonly name = "UnreachableError";
+}
+
+/** The other side will not have this device any more (withdrawn, expired, unknown walk): the link ends. */
+export class TurnedAwayError extends Error {
+  override readonly name = "TurnedAwayError";
+}
+
+/** The other side of a link, over a network. */
+export interface FarSide {
+  /** Offers entries, at least one; resolves once what became of each is durable over there. */
+  push(entries: readonly Entry[], signal: AbortSignal): Promise<PushAnswer>;
+  /**
+   * Follows the log from behind `after` (`null` from its beginning) and calls back in order; resolves when the stream ended.
+   * Rejects with {@link UnreachableError} or {@link TurnedAwayError}.
+   */
+  follow(after: Cursor | null, hear: (message: FarMessage) => void, signal: AbortSignal): Promise<void>;
+}
+
+/** An entry that was offered and what became of it. */
+export interface Settled {
+  readonly entry: Entry;
+  readonly result: PushResult;
+}
+
+/** This side of a link: what is kept of it. Every promise resolves once what it did is durable. */
+export interface NearSide {
+  /** The oldest entries that the other side has not been heard to have, in the order they came to be here, at most `limit`. */
+  outbox(limit: number): Promise<readonly Entry[]>;
+  /** How many entries there are in the whole outbox. */
+  unsent(): Promise<number>;
+  /**
+   * Takes note of what became of entries offered: those that were accepted or known leave the outbox; of those refused, this
+   * side sees to it that they are either stamped anew (`ahead`) and stay, or are set aside and leave.
+   */
+  settle(settled: readonly Settled[]): Promise<void>;
+  /** How far the other side's log was read; `null` for not at all. */
+  cursor(): Promise<Cursor | null>;
+  /** Keeps entries from the other side together with how far it was read. Where two entries disagree under one key, the other side's stays. */
+  takeIn(entries: readonly Entry[], cursor: Cursor): Promise<void>;
+  /** Calls back whenever the outbox may have grown; returns the end of it. */
+  watch(onChange: () => void): () => void;
+}

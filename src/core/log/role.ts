@@ -1,0 +1,53 @@
+import { deviceOf } from "./device-of.ts";
+import type { Entry } from "./entry.ts";
+
+/** What a device may do in one walk. A `relay` is another hub: it passes on what devices of its own side entered. */
+export const ROLES = ["lead", "marker", "watcher", "relay"] as const;
+
+/** One of {@link ROLES}. */
+export type Role = (typeof ROLES)[number];
+
+/** What only a lead may write: it opens, amends and closes the walk. */
+const LEAD_ONLY: ReadonlySet<string> = new Set([
+  "tetherline.walk.opened",
+  "tetherline.plan.amended",
+  "tetherline.walk.closed",
+]);
+
+/** Why a role may not write an entry: as a code and in words. */
+export interface RoleRefusal {
+  readonly reason: "other-source" | "role";
+  readonly words: string;
+}
+
+/**
+ * Why a device in this role may not write this entry; `null` when it may. A device writes under its own source or one
+ * below it (`/devices/x`, `/devices/x/memory-…`). A marker takes back what it wrote itself, a lead anything. Types from
+ * newer versions are a lead's: nobody here can tell what they do.
+ */
+export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefusal | null {
+  if (role === "watcher") return { reason: "role", words: "a watcher reads and writes nothing" };
+  if (role === "relay") return null;
+  if (deviceOf(entry.wire.source) !== device) {
+    return { reason: "other-source", words: "its source is not the device it came from" };
+  }
+  if (role === "lead") return null;
+  const { fact } = entry.read;
+  if (fact === null || LEAD_ONLY.has(entry.wire.type)) {
+    return { reason: "role", words: `a marker may not write ${entry.wire.type}` };
+  }
+  if (fact.name === "entry.struck" && deviceOf(fact.source) !== device) {
+    return { reason: "role", words: "a marker strikes its own entries only" };
+  }
+  return null;
+}
+
+/** Whether a role may write anything at all. */
+export function mayMark(role: Role): boolean {
+  return role === "lead" || role === "marker";
+}
+
+/** Whether a role may open, amend and close the walk, and let others in. */
+export function mayLead(role: Role): boolean {
+  return role === "lead";
+}

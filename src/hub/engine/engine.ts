@@ -1,0 +1,96 @@
+import type { Entry } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+
+/** An entry as a hub keeps it. */
+export interface KeptEntry {
+  /** Where it stands among the entries of its walk; above 0, grows, not dense. */
+  readonly offset: number;
+  /** The CloudEvent in JSON, on one line. */
+  readonly text: string;
+  readonly source: string;
+  readonly id: string;
+  readonly sequence: string;
+  /** When the hub got it, by the hub's clock. */
+  readonly received: Instant;
+  /** The hub it came through (its device name); `null` when it came from a device. Never sent back there. */
+  readonly via: string | null;
+}
+
+/** What became of one entry. `conflict`: another, different entry has its source and id. */
+export type AppendOutcome =
+  | { readonly kind: "accepted"; readonly offset: number }
+  | { readonly kind: "known" }
+  | { readonly kind: "conflict" };
+
+/** What goes with entries that are appended. */
+export interface AppendOptions {
+  readonly via?: string;
+  /** Kept under these keys together with the entries: in the same transaction where there are any, after them elsewhere. */
+  readonly marks?: ReadonlyMap<string, string>;
+}
+
+/** A walk that has entries. */
+export interface KeptWalk {
+  readonly walk: WalkId;
+  readonly entries: number;
+  /** Offset of its last entry. */
+  readonly head: number;
+}
+
+/** An entry that was refused as being in conflict with one that is here, kept for whoever looks into it. */
+export interface RefusedEntry {
+  readonly text: string;
+  readonly reason: string;
+  readonly received: Instant;
+}
+
+/** Small things that a hub must not forget, shared by all hubs on the same engine. Durable when resolved. */
+export interface Keep {
+  get(key: string): Promise<string | null>;
+  put(key: string, value: string): Promise<void>;
+  /** Puts only what is not there yet; false when it is. */
+  create(key: string, value: string): Promise<boolean>;
+  remove(key: string): Promise<void>;
+  /** All pairs whose key begins so. */
+  list(prefix: string): Promise<ReadonlyMap<string, string>>;
+  /** Calls back for each change from now on, by this or another hub, with `null` for one removed; returns the end of it. */
+  watch(prefix: string, onChange: (key: string, value: string | null) => void): () => void;
+}
+
+/** Where a hub keeps the entries of walks. What it has confirmed survives the end of the process. */
+export interface Engine {
+  /** In a word, for health and metrics: `sqlite`, `jetstream`. */
+  readonly kind: string;
+  /** The name of this store: offsets of another mean nothing here. Letters, digits, `-` and `_`. */
+  readonly epoch: string;
+  /**
+   * Keeps entries of one walk and tells what became of each, in the order given; resolved only when durable. Of equal
+   * entries the second is known, of different ones with the same source and id the second is in conflict.
+   */
+  append(walk: WalkId, entries: readonly Entry[], options?: AppendOptions): Promise<readonly AppendOutcome[]>;
+  /** The entries of a walk behind an offset, in order, at most `limit`. */
+  read(walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]>;
+  /** Offset of the last entry of a walk; 0 when it has none. */
+  head(walk: WalkId): Promise<number>;
+  walks(): Promise<readonly KeptWalk[]>;
+  /**
+   * Calls back with what was appended from now on, by this or another hub, each walk's in order of offset and each entry
+   * once; returns the end of it. What is read up to offset n and what is told after n leave nothing out between them.
+   */
+  follow(onAppended: (walk: WalkId, kept: readonly KeptEntry[]) => void): () => void;
+  keepRefused(walk: WalkId, refused: RefusedEntry): Promise<void>;
+  /** The last of them, oldest first, at most `limit`. */
+  refused(walk: WalkId, limit: number): Promise<readonly RefusedEntry[]>;
+  readonly keep: Keep;
+  /** Says something to all other hubs on the same engine; may be lost. */
+  whisper(topic: string, text: string): void;
+  /** Calls back with what other hubs whispered; returns the end of it. */
+  onWhisper(topic: string, hear: (text: string) => void): () => void;
+  /** Ends everything; what was confirmed is kept. */
+  close(): Promise<void>;
+}
+
+/** The store cannot be opened or written, for a reason that its owner can do something about: a sentence for the console. */
+export class EngineTroubleError extends Error {
+  override readonly name = "EngineTroubleError";
+}

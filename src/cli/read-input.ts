@@ -4,8 +4,9 @@ import type { Entry, LineProblem } from "../core/log/index.ts";
 import { readLines } from "../core/log/index.ts";
 import type { Finding, Outline, ReadProcedure } from "../core/procedure/index.ts";
 import { outlineOf, readProcedure } from "../core/procedure/index.ts";
+import type { Instant } from "../core/units/index.ts";
 import type { Folded, Ledger } from "../core/walk/index.ts";
-import { foldLog } from "../core/walk/index.ts";
+import { corrected, deviceClocks, foldLog } from "../core/walk/index.ts";
 import { readText } from "../io/files/index.ts";
 import { counted, plainText } from "./plain-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -59,11 +60,8 @@ export interface FoldedFile {
   readonly problems: readonly LineProblem[];
 }
 
-/** Reads the log in a file and folds those of its entries that `choose` lets through. */
-export async function foldedFile(
-  file: string,
-  choose: (entry: Entry) => boolean = () => true,
-): Promise<FoldedFile> {
+/** Reads the log in a file and folds what had happened by an instant, or all of it. */
+export async function foldedFile(file: string, until?: Instant): Promise<FoldedFile> {
   const { entries, problems } = readLines(await readText(file));
   if (entries.length === 0) {
     const [first] = problems;
@@ -71,10 +69,18 @@ export async function foldedFile(
       first ? `${file} is not a log: line ${first.line}: ${first.problem}.` : `${file} holds no entries.`,
     );
   }
-  const folded = foldLog(entries.filter(choose));
+  const folded = foldLog(until === undefined ? entries : hadHappened(entries, until));
   const { ledger } = folded;
   if (!ledger) throw new UnusableInputError(`${file}: ${whyNotOpened(entries, folded)}.`);
   return { folded, ledger, problems };
+}
+
+/** The entries of what had happened by an instant; what is known of clocks counts whenever it was found out. */
+function hadHappened(entries: readonly Entry[], until: Instant): readonly Entry[] {
+  const clocks = deviceClocks(entries);
+  return entries.filter(
+    (entry) => entry.read.fact?.name === "clock.compared" || corrected(entry, clocks).at <= until,
+  );
 }
 
 function whyNotOpened(entries: readonly Entry[], folded: Folded): string {

@@ -16,7 +16,7 @@ export async function stateCommand(
   { at, json = false }: { readonly at?: Instant; readonly json?: boolean },
   terminal: Terminal,
 ): Promise<ExitStatus> {
-  const log = await foldedFile(file, (entry) => at === undefined || entry.at <= at);
+  const log = await foldedFile(file, at);
   const instant = at ?? log.folded.lastAt ?? log.ledger.opened.at;
   terminal.out(
     json

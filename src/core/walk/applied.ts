@@ -1,8 +1,11 @@
 import type { Ledger } from "./ledger.ts";
 
-/** What an entry did to a ledger: the new one, or why it had no effect ([LOG4]). */
+/**
+ * What an entry did to a ledger: the new one, or why it had no effect ([LOG4]); both when it changed nothing but is taken
+ * note of.
+ */
 export type Applied =
-  | { readonly ledger: Ledger; readonly ignored: null }
+  | { readonly ledger: Ledger; readonly ignored: string | null }
   | { readonly ledger: null; readonly ignored: string };
 
 /** The entry had no effect, and why. */

@@ -78,5 +78,5 @@ export function applyEntry(ledger: Ledger | null, entry: Entry): Applied {
     return fact.name === "walk.opened" ? openWalk(entry, fact) : ignored("the walk has not been opened");
   if (entry.walk !== ledger.opened.walk) return ignored(`it belongs to another walk, "${entry.walk}"`);
   const result = take(ledger, entry, fact);
-  return result.ledger ? { ledger: withStatuses(result.ledger, entry.at), ignored: null } : result;
+  return result.ledger ? { ledger: withStatuses(result.ledger, entry.at), ignored: result.ignored } : result;
 }

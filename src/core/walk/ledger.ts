@@ -40,7 +40,17 @@ export interface StepProgress {
   readonly records: readonly TakenRecord[];
   readonly confirmed: { readonly at: Instant; readonly actor: string | null } | null;
   /** Key (`source` and `id`) of the entry that completed it, for undoing; `null` while open. */
-  readonly completedBy: { readonly source: string; readonly id: string } | null;
+  readonly completedBy: {
+    readonly source: string;
+    readonly id: string;
+    readonly actor: string | null;
+  } | null;
+  /** Who else marked it done, from other devices, in the order of the log: they confirm the mark that counts. */
+  readonly alsoDone: readonly {
+    readonly at: Instant;
+    readonly actor: string | null;
+    readonly source: string;
+  }[];
 }
 
 /** How far a crew member's lane has come. */
@@ -159,6 +169,7 @@ export const UNTOUCHED: StepProgress = {
   records: [],
   confirmed: null,
   completedBy: null,
+  alsoDone: [],
 };
 
 /** True when a step is done or skipped. */

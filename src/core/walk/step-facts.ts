@@ -1,5 +1,6 @@
 import { custodyAtStart, moved, movedInTurn } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
+import { deviceOf } from "../log/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
@@ -61,8 +62,9 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
   const { index, step } = active.entry;
-  const status = ledger.steps[index]?.status;
-  if (status !== "open") return ignored(`"${fact.step}" is already ${status}`);
+  const before = ledger.steps[index];
+  if (before?.status === "done") return doneAgain(ledger, entry, index, before);
+  if (before?.status !== "open") return ignored(`"${fact.step}" is already ${before?.status}`);
   const [blocker] = gateOf(ledger, index).blockers;
   if (blocker && !fact.outOfOrder)
     return ignored(`"${fact.step}" comes after "${blocker.step}", which is not complete`);
@@ -71,7 +73,7 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
     start: startBy(ledger, active.entry, entry.at),
     finish: entry.at,
     outOfOrder: blocker !== undefined,
-    completedBy: { source: entry.wire.source, id: entry.wire.id },
+    completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
   let custody = done.custody;
   const moves = [...done.moves];
@@ -90,6 +92,21 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   return applied(withLanesAdvanced({ ...done, custody, moves, deviations }));
 }
 
+/** A step that is done is marked once more: from another device, that confirms the mark that counts; it changes nothing else. */
+function doneAgain(ledger: Ledger, entry: Entry, index: number, before: StepProgress): Applied {
+  const id = ledger.opened.outline.steps[index]?.step.id;
+  const first = before.completedBy && deviceOf(before.completedBy.source);
+  const device = deviceOf(entry.wire.source);
+  if (device === first || before.alsoDone.some(({ source }) => deviceOf(source) === device)) {
+    return ignored(`"${id}" is already done`);
+  }
+  const mark = { at: entry.at, actor: entry.wire.actor ?? null, source: entry.wire.source };
+  return {
+    ledger: withStep(ledger, index, { alsoDone: [...before.alsoDone, mark] }),
+    ignored: `"${id}" is already done; this confirms it`,
+  };
+}
+
 /** `step.skipped`: complete at the time of the skip; a deviation unless it is a get-ahead ([PRO9]). */
 export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.skipped">): Applied {
   const active = activeStep(ledger, fact.step);
@@ -102,7 +119,7 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
     start: entry.at,
     finish: entry.at,
     reason: fact.reason,
-    completedBy: { source: entry.wire.source, id: entry.wire.id },
+    completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
   const text = fact.reason ? `Skipped: ${fact.reason}` : "Skipped";
   const deviations = getAhead
@@ -128,6 +145,7 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
     // What was confirmed is undone with the step; the records taken stand.
     confirmed: null,
     completedBy: null,
+    alsoDone: [],
   });
   const moves = ledger.moves.filter(({ step }) => step !== fact.step);
   const undone = new Set<string>(["skipped", "out-of-order"]);

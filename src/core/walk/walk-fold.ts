@@ -2,6 +2,8 @@ import type { Entry } from "../log/index.ts";
 import { compareEntries, keyOf, mergeEntries } from "../log/index.ts";
 import type { Instant } from "../units/index.ts";
 import { applyEntry } from "./apply-entry.ts";
+import type { ClockReading, DeviceClocks } from "./device-clocks.ts";
+import { corrected, deviceClocks } from "./device-clocks.ts";
 import type { Deviation, IgnoredEntry, Ledger } from "./ledger.ts";
 import type { Strikes } from "./strikes.ts";
 import { strikesOf } from "./strikes.ts";
@@ -20,13 +22,25 @@ export interface Folded {
   readonly struck: ReadonlyMap<string, Entry>;
   /** The latest time at which any entry says something happened; `null` for an empty log. */
   readonly lastAt: Instant | null;
+  /** How the clocks of devices stood against a hub's, in the order of the log. */
+  readonly clocks: readonly ClockReading[];
+}
+
+/** How the times of entries are read. */
+export interface FoldOptions {
+  /** As the devices had them, instead of corrected by what is known of their clocks. */
+  readonly asEntered?: boolean;
 }
 
 /** The ledger behind an entry, and why the entry had no effect, if it had none. */
 interface Step {
   readonly ledger: Ledger | null;
   readonly ignored: string | null;
+  /** When it happened, by the hub's clock as far as that is known. */
+  readonly at: Instant;
 }
+
+const NO_CLOCKS: DeviceClocks = deviceClocks([]);
 
 const NO_STRIKES: Strikes = { struck: new Map(), idle: new Map() };
 
@@ -41,6 +55,12 @@ export class WalkFold {
   readonly #byKey = new Map<string, Entry>();
   #strikes: Strikes = NO_STRIKES;
   #strikeEntries: Entry[] = [];
+  #clocks: DeviceClocks = NO_CLOCKS;
+  readonly #asEntered: boolean;
+
+  constructor({ asEntered = false }: FoldOptions = {}) {
+    this.#asEntered = asEntered;
+  }
 
   /** Takes entries in, in any order; those already known change nothing. Returns how many entries had to be folded. */
   add(incoming: Iterable<Entry>): number {
@@ -64,7 +84,7 @@ export class WalkFold {
       from = this.#positionOf(first);
       this.#entries = [...this.#entries, ...fresh].sort(compareEntries);
     } else this.#entries.push(...fresh);
-    return this.#foldFrom(Math.min(from, this.#takeStrikes(fresh)));
+    return this.#foldFrom(Math.min(from, this.#takeStrikes(fresh), this.#takeClocks(fresh)));
   }
 
   /** The state as folded so far. */
@@ -76,10 +96,11 @@ export class WalkFold {
       deviations: this.#deviations(ledger),
       entries: this.#entries,
       struck: this.#strikes.struck,
-      lastAt: this.#entries.reduce<Instant | null>(
+      lastAt: this.#steps.reduce<Instant | null>(
         (last, { at }) => (last === null || at > last ? at : last),
         null,
       ),
+      clocks: this.#clocks.readings,
     };
   }
 
@@ -97,6 +118,7 @@ export class WalkFold {
     for (const entry of ordered) this.#byKey.set(keyOf(entry), entry);
     this.#strikeEntries = [];
     this.#takeStrikes(ordered);
+    this.#clocks = deviceClocks(ordered);
     return this.#foldFrom(0);
   }
 
@@ -129,6 +151,18 @@ export class WalkFold {
     return from;
   }
 
+  /** Takes in how devices' clocks stood. Returns the first position it changes: all times of a device may move. */
+  #takeClocks(fresh: readonly Entry[]): number {
+    if (!fresh.some(({ read }) => read.fact?.name === "clock.compared")) return Number.POSITIVE_INFINITY;
+    const before = this.#clocks;
+    this.#clocks = deviceClocks([...before.readings.map(({ entry }) => entry), ...fresh]);
+    if (this.#asEntered) return Number.POSITIVE_INFINITY;
+    const moved = this.#entries.findIndex(
+      (entry) => before.correctionOf(entry) !== this.#clocks.correctionOf(entry),
+    );
+    return moved === -1 ? Number.POSITIVE_INFINITY : moved;
+  }
+
   #foldFrom(from: number): number {
     this.#steps.length = Math.min(from, this.#steps.length);
     let ledger = this.#steps.at(-1)?.ledger ?? null;
@@ -144,12 +178,13 @@ export class WalkFold {
   }
 
   #stepFor(ledger: Ledger | null, entry: Entry): Step {
-    const key = keyOf(entry);
-    if (this.#strikes.struck.has(key)) return { ledger, ignored: null };
+    const inTime = this.#asEntered ? entry : corrected(entry, this.#clocks);
+    const { at } = inTime;
+    if (this.#strikes.struck.has(keyOf(entry))) return { ledger, ignored: null, at };
     // Whether a strike is idle may change without folding again, so its reason is looked up when asked for.
-    if (entry.read.fact?.name === "entry.struck") return { ledger, ignored: null };
-    const result = applyEntry(ledger, entry);
-    return result.ledger ? result : { ledger, ignored: result.ignored };
+    if (entry.read.fact?.name === "entry.struck") return { ledger, ignored: null, at };
+    const result = applyEntry(ledger, inTime);
+    return { ledger: result.ledger ?? ledger, ignored: result.ignored, at };
   }
 
   #ignored(): IgnoredEntry[] {
@@ -189,8 +224,8 @@ export class WalkFold {
 }
 
 /** Folds a set of entries in one go. */
-export function foldLog(entries: Iterable<Entry>): Folded {
-  const fold = new WalkFold();
+export function foldLog(entries: Iterable<Entry>, options: FoldOptions = {}): Folded {
+  const fold = new WalkFold(options);
   fold.add(entries);
   return fold.folded;
 }

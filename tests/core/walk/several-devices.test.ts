@@ -1,0 +1,136 @@
+import { fc, test } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import type { Entry } from "../../../src/core/log/index.ts";
+import { inMinutes } from "../../../src/core/units/index.ts";
+import { foldLog, overruledOf, stateDocument, WalkFold } from "../../../src/core/walk/index.ts";
+import { copyOf, LogWriter, minute, ZERO } from "../log-writer.ts";
+import { fileWith, step } from "../procedure-builder.ts";
+
+const FILE = fileWith([step("a", "ev1", 5), step("b", "ev1", 5), step("c", "ev2", 5)]);
+const IV = "/devices/iv-tablet";
+const GROUND = "/devices/ground-tablet";
+const ground = { source: GROUND, actor: "ground" };
+const DAY = 24 * 60;
+
+function stepOf(entries: readonly Entry[], id: string) {
+  const { ledger } = foldLog(entries);
+  const progress = ledger?.steps[ledger.opened.outline.step(id)?.index ?? -1];
+  if (!progress) throw new Error("no such step");
+  return progress;
+}
+
+describe("two devices that mark the same step", () => {
+  it("[LOG3] the first by order counts, the other confirms it and is listed", () => {
+    const log = LogWriter.started(FILE).done(["a", 4]).enter("step.done", { step: "a" }, 4.1, ground);
+    const a = stepOf(log.entries, "a");
+    expect(a.finish).toBe(minute(4));
+    expect(a.completedBy?.actor).toBe("iv");
+    expect(a.alsoDone).toEqual([{ at: minute(4.1), actor: "ground", source: GROUND }]);
+    expect(log.reasons).toEqual(['"a" is already done; this confirms it']);
+    expect(overruledOf(log.folded, GROUND)).toEqual([]);
+  });
+
+  it("[LOG4] the same device marking it twice confirms nothing, nor does a third mark of one that did", () => {
+    const log = LogWriter.started(FILE)
+      .done(["a", 4], ["a", 4.2])
+      .enter("step.done", { step: "a" }, 4.3, ground)
+      .enter("step.done", { step: "a" }, 4.4, ground);
+    expect(stepOf(log.entries, "a").alsoDone).toHaveLength(1);
+    expect(log.reasons.filter((reason) => reason.includes("confirms"))).toHaveLength(1);
+  });
+
+  it("[LOG2] when the mark that counts is struck, the other counts in its place", () => {
+    const log = LogWriter.started(FILE).done(["a", 4]).enter("step.done", { step: "a" }, 5, ground);
+    log.enter("entry.struck", { source: IV, id: log.entries.at(-2)?.wire.id ?? "" }, 6);
+    const a = stepOf(log.entries, "a");
+    expect([a.status, a.finish, a.completedBy?.source, a.alsoDone]).toEqual(["done", minute(5), GROUND, []]);
+  });
+
+  it("[LOG3] a mark and a skip at once: the order decides, and the author of the other can be told", () => {
+    const skipFirst = LogWriter.started(FILE)
+      .enter("step.skipped", { step: "a", reason: "late" }, 4, ground)
+      .done(["a", 4.1]);
+    expect(stepOf(skipFirst.entries, "a").status).toBe("skipped");
+    expect(overruledOf(skipFirst.folded, IV)).toEqual([
+      { key: `${IV} 0000000003`, step: "a", lost: "done", stands: "skipped", by: "ground" },
+    ]);
+    expect(overruledOf(skipFirst.folded, GROUND)).toEqual([]);
+    const doneFirst = LogWriter.started(FILE)
+      .done(["a", 4])
+      .enter("step.skipped", { step: "a", reason: "late" }, 4.1, ground);
+    expect(overruledOf(doneFirst.folded, GROUND)).toMatchObject([
+      { lost: "skipped", stands: "done", by: "iv" },
+    ]);
+  });
+});
+
+describe("a device whose clock is wrong", () => {
+  const compared = (offset: number) => ({ hub: "/hubs/one", offset, error: 0.02 });
+
+  it("[LOG1] by a day: times count as the hub's clock would have had them, before and after it was found out", () => {
+    const log = LogWriter.started(FILE)
+      .enter("step.done", { step: "a" }, 5 + DAY, ground)
+      .enter("clock.compared", compared(-DAY * 60), 6 + DAY, ground)
+      .enter("step.done", { step: "b" }, 9 + DAY, ground)
+      .done(["c", 10]);
+    const finish = (id: string) => inMinutes((stepOf(log.entries, id).finish ?? 0) - ZERO);
+    expect([finish("a"), finish("b"), finish("c")]).toEqual([5, 9, 10]);
+    expect(log.folded.lastAt).toBe(minute(10));
+    expect(log.reasons).toEqual([]);
+    expect(log.folded.clocks.map(({ device, offset, error }) => [device, offset, error])).toEqual([
+      [GROUND, -DAY * 60_000, 20],
+    ]);
+  });
+
+  it("[LOG1] the log itself keeps what the device said, and can be read so", () => {
+    const log = LogWriter.started(FILE)
+      .enter("step.done", { step: "a" }, 5 + DAY, ground)
+      .enter("clock.compared", compared(-DAY * 60), 6 + DAY, ground);
+    const asEntered = foldLog(log.entries, { asEntered: true });
+    expect(asEntered.lastAt).toBe(minute(6 + DAY));
+    expect(log.folded.entries[2]?.wire.time).toBe(asEntered.entries[2]?.wire.time);
+  });
+
+  it("[LOG1] by less than half a second it is left as it is", () => {
+    const log = LogWriter.started(FILE)
+      .enter("clock.compared", compared(0.4), 1, ground)
+      .enter("step.done", { step: "a" }, 5, ground);
+    expect(stepOf(log.entries, "a").finish).toBe(minute(5));
+  });
+
+  it("[LOG1] that is set anew: each reading holds from its place on", () => {
+    const log = LogWriter.started(FILE)
+      .enter("clock.compared", compared(60), 0, ground)
+      .enter("step.done", { step: "a" }, 4, ground)
+      .enter("clock.compared", compared(0), 6, ground)
+      .enter("step.done", { step: "b" }, 9, ground);
+    expect(stepOf(log.entries, "a").finish).toBe(minute(5));
+    expect(stepOf(log.entries, "b").finish).toBe(minute(9));
+  });
+
+  const shuffled = fc
+    .record({
+      offsets: fc.array(fc.integer({ min: -90_000, max: 90_000 }), { minLength: 1, maxLength: 3 }),
+      order: fc.infiniteStream(fc.nat()),
+    })
+    .map(({ offsets, order }) => {
+      const log = LogWriter.started(FILE).done(["c", 3]);
+      for (const [index, offset] of offsets.entries()) {
+        log.enter("clock.compared", compared(offset), index + 1, index % 2 ? {} : ground);
+        log.enter("step.done", { step: index ? "b" : "a" }, 5 + index, index % 2 ? {} : ground);
+      }
+      const keyed = log.entries.map((entry) => ({ entry, key: order.next().value ?? 0 }));
+      return { log, arrivals: keyed.sort((a, b) => a.key - b.key).map(({ entry }) => copyOf(entry)) };
+    });
+
+  test.prop([shuffled, fc.integer({ min: 1, max: 3 })], { numRuns: 300 })(
+    "[LOG3] entries in any order of arrival, in any portions, give the same state",
+    ({ log, arrivals }, portion) => {
+      const whole = stateDocument(log.folded, minute(30));
+      const fold = new WalkFold();
+      for (let at = 0; at < arrivals.length; at += portion) fold.add(arrivals.slice(at, at + portion));
+      expect(stateDocument(fold.folded, minute(30))).toEqual(whole);
+      expect(fold.folded.lastAt).toBe(log.folded.lastAt);
+    },
+  );
+});

@@ -1,0 +1,112 @@
+import type { Entry } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { AppendOptions, AppendOutcome, Engine, KeptEntry } from "./engine.ts";
+import { EngineTroubleError } from "./engine.ts";
+import { noListeners } from "./listeners.ts";
+import { sqliteEntries } from "./sqlite-entries.ts";
+import { sqliteKeep } from "./sqlite-keep.ts";
+import { openDatabase } from "./sqlite-opening.ts";
+import { inWords, withWords } from "./sqlite-trouble.ts";
+
+/** One call of `append` that waits for its commit. */
+interface Waiting {
+  readonly walk: WalkId;
+  readonly entries: readonly Entry[];
+  readonly options: AppendOptions;
+  readonly resolve: (outcomes: readonly AppendOutcome[]) => void;
+  readonly reject: (cause: unknown) => void;
+}
+
+/** What a transaction wrote. */
+interface Written {
+  readonly outcomes: readonly (readonly AppendOutcome[])[];
+  readonly told: ReadonlyMap<WalkId, readonly KeptEntry[]>;
+}
+
+/**
+ * The log of a hub in one SQLite file of a data folder, for one process. What is confirmed is on the disk (write-ahead
+ * log, `synchronous = FULL`). Offsets count within each walk, so that they say nothing of others. Throws
+ * {@link EngineTroubleError} when the log cannot be had whole and written.
+ */
+export function openSqliteEngine(folder: string, now: () => Instant): Engine {
+  const open = openDatabase(folder);
+  const { database, file } = open;
+  const entries = sqliteEntries(database);
+  const appended = noListeners<[walk: WalkId, kept: readonly KeptEntry[]]>();
+  let isClosed = false;
+
+  const ask = async <T>(work: () => T): Promise<T> => {
+    if (isClosed) throw new EngineTroubleError(`${file} is closed: the hub is ending.`);
+    return withWords(file, work);
+  };
+  const { keep, put, tell: tellKeep } = sqliteKeep(database, ask);
+
+  let waiting: Waiting[] = [];
+
+  const write = database.transaction((group: readonly Waiting[]): Written => {
+    const told = new Map<WalkId, KeptEntry[]>();
+    const received = now();
+    const outcomes = group.map(({ walk, entries: offered, options }) => {
+      const inOrder = offered.map((entry) => {
+        const { outcome, kept } = entries.add(walk, entry, received, options.via ?? null);
+        if (kept) told.set(walk, [...(told.get(walk) ?? []), kept]);
+        return outcome;
+      });
+      for (const [key, value] of options.marks ?? []) put(key, value);
+      return inOrder;
+    });
+    return { outcomes, told };
+  });
+
+  /** Commits what waits together: the disk is waited for once, however many ask at the same time. */
+  const commit = (group: readonly Waiting[]): void => {
+    let written: Written;
+    try {
+      written = write.immediate(group);
+    } catch (cause) {
+      // One that cannot be written must not take the others with it.
+      if (group.length > 1) for (const one of group) commit([one]);
+      else for (const { reject } of group) reject(inWords(file, cause));
+      return;
+    }
+    for (const [index, { resolve }] of group.entries()) resolve(written.outcomes[index] ?? []);
+    for (const [walk, kept] of written.told) appended.tell(walk, kept);
+    for (const { options } of group) for (const [key, value] of options.marks ?? []) tellKeep(key, value);
+  };
+
+  const commitWaiting = (): void => {
+    const group = waiting;
+    waiting = [];
+    if (group.length > 0) commit(group);
+  };
+
+  return {
+    kind: "sqlite",
+    epoch: open.epoch,
+    append: (walk, offered, options = {}) =>
+      new Promise((resolve, reject) => {
+        if (isClosed) {
+          reject(new EngineTroubleError(`${file} is closed: the hub is ending.`));
+          return;
+        }
+        if (waiting.length === 0) setImmediate(commitWaiting);
+        waiting.push({ walk, entries: offered, options, resolve, reject });
+      }),
+    read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
+    head: (walk) => ask(() => entries.head(walk)),
+    walks: () => ask(() => entries.walks()),
+    follow: (onAppended) => appended.add(onAppended),
+    keepRefused: (walk, refused) => ask(() => entries.keepRefused(walk, refused)),
+    refused: (walk, limit) => ask(() => entries.refused(walk, limit)),
+    keep,
+    // There is no other hub on this file.
+    whisper: () => {},
+    onWhisper: () => () => {},
+    close: async () => {
+      if (isClosed) return;
+      commitWaiting();
+      isClosed = true;
+      open.close();
+    },
+  };
+}

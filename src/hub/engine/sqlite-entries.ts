@@ -1,0 +1,95 @@
+import type Database from "better-sqlite3";
+import type { Entry } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { AppendOutcome, KeptEntry, KeptWalk, RefusedEntry } from "./engine.ts";
+import { sameEntry } from "./same-entry.ts";
+
+/** The tables of entries. */
+export interface SqliteEntries {
+  /** Puts one behind the others of its walk, within the transaction that is open. */
+  add(
+    walk: WalkId,
+    entry: Entry,
+    received: Instant,
+    via: string | null,
+  ): { outcome: AppendOutcome; kept: KeptEntry | null };
+  read(walk: WalkId, after: number, limit: number): readonly KeptEntry[];
+  head(walk: WalkId): number;
+  walks(): readonly KeptWalk[];
+  keepRefused(walk: WalkId, refused: RefusedEntry): void;
+  refused(walk: WalkId, limit: number): readonly RefusedEntry[];
+}
+
+/** So many refused entries are kept of each walk. */
+export const MOST_REFUSED = 1_000;
+
+interface WalkRow {
+  readonly number: number;
+  readonly head: number;
+}
+
+/** Reads and writes the tables of entries of an open database. */
+export function sqliteEntries(database: Database.Database): SqliteEntries {
+  const walkOf = database.prepare<[string], WalkRow>("SELECT number, head FROM walks WHERE walk = ?");
+  const newWalk = database.prepare<[string], WalkRow>(
+    "INSERT INTO walks (walk, entries, head) VALUES (?, 0, 0) RETURNING number, head",
+  );
+  const grown = database.prepare("UPDATE walks SET entries = entries + 1, head = ? WHERE number = ?");
+  const insert = database.prepare(
+    "INSERT INTO entries VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (walk, source, id) DO NOTHING",
+  );
+  const textOf = database
+    .prepare<[number, string, string], string>(
+      "SELECT text FROM entries WHERE walk = ? AND source = ? AND id = ?",
+    )
+    .pluck();
+  const after = database.prepare<[string, number, number], KeptEntry>(`
+    SELECT "offset", text, source, id, sequence, received, via FROM entries
+    WHERE walk = (SELECT number FROM walks WHERE walk = ?) AND "offset" > ? ORDER BY "offset" LIMIT ?`);
+  const all = database.prepare<[], KeptWalk>(
+    "SELECT walk, entries, head FROM walks WHERE entries > 0 ORDER BY walk",
+  );
+  const refuse = database.prepare("INSERT INTO refused (walk, received, reason, text) VALUES (?, ?, ?, ?)");
+  const forget = database.prepare(`
+    DELETE FROM refused WHERE walk = ?1 AND number <= (
+      SELECT number FROM refused WHERE walk = ?1 ORDER BY number DESC LIMIT 1 OFFSET ${MOST_REFUSED})`);
+  const lastRefused = database.prepare<[string, number], RefusedEntry>(`
+    SELECT text, reason, received FROM (
+      SELECT number, text, reason, received FROM refused WHERE walk = ? ORDER BY number DESC LIMIT ?)
+    ORDER BY number`);
+
+  return {
+    add: (walk, entry, received, via) => {
+      const row = walkOf.get(walk) ?? newWalk.get(walk);
+      if (!row) throw new Error(`no row for the walk ${walk}`);
+      const { source, id, sequence } = entry.wire;
+      const kept = {
+        offset: row.head + 1,
+        text: JSON.stringify(entry.wire),
+        source,
+        id,
+        sequence,
+        received,
+        via,
+      };
+      const { changes } = insert.run(row.number, kept.offset, source, id, sequence, received, via, kept.text);
+      if (changes === 0) {
+        const other = textOf.get(row.number, source, id);
+        return {
+          outcome: { kind: other !== undefined && sameEntry(other, entry) ? "known" : "conflict" },
+          kept: null,
+        };
+      }
+      grown.run(kept.offset, row.number);
+      return { outcome: { kind: "accepted", offset: kept.offset }, kept };
+    },
+    read: (walk, offset, limit) => after.all(walk, offset, limit),
+    head: (walk) => walkOf.get(walk)?.head ?? 0,
+    walks: () => all.all(),
+    keepRefused: database.transaction((walk: WalkId, { text, reason, received }: RefusedEntry) => {
+      refuse.run(walk, received, reason, text);
+      forget.run(walk);
+    }),
+    refused: (walk, limit) => lastRefused.all(walk, Math.min(limit, MOST_REFUSED)),
+  };
+}

@@ -1,0 +1,55 @@
+import type Database from "better-sqlite3";
+import type { Keep } from "./engine.ts";
+import { noListeners } from "./listeners.ts";
+
+/** The table of small things; `put` writes within the transaction that is open, `tell` is for after it. */
+export interface SqliteKeep {
+  readonly keep: Keep;
+  put(key: string, value: string): void;
+  tell(key: string, value: string): void;
+}
+
+/** Reads and writes the small things of an open database; `ask` is how it does anything, failures in words. */
+export function sqliteKeep(database: Database.Database, ask: <T>(work: () => T) => Promise<T>): SqliteKeep {
+  const get = database.prepare<[string], string>("SELECT value FROM keep WHERE key = ?").pluck();
+  const put = database.prepare(
+    "INSERT INTO keep VALUES (?, ?) ON CONFLICT DO UPDATE SET value = excluded.value",
+  );
+  const create = database.prepare("INSERT INTO keep VALUES (?, ?) ON CONFLICT DO NOTHING");
+  const remove = database.prepare("DELETE FROM keep WHERE key = ?");
+  // Comparing beginnings, since LIKE has signs of its own and takes capitals for small letters.
+  const list = database
+    .prepare<[string, string, string], [string, string]>(
+      "SELECT key, value FROM keep WHERE key >= ? AND substr(key, 1, length(?)) = ?",
+    )
+    .raw();
+  const changes = noListeners<[key: string, value: string | null]>();
+
+  return {
+    keep: {
+      get: (key) => ask(() => get.get(key) ?? null),
+      put: (key, value) =>
+        ask(() => {
+          put.run(key, value);
+          changes.tell(key, value);
+        }),
+      create: (key, value) =>
+        ask(() => {
+          const isNew = create.run(key, value).changes > 0;
+          if (isNew) changes.tell(key, value);
+          return isNew;
+        }),
+      remove: (key) =>
+        ask(() => {
+          if (remove.run(key).changes > 0) changes.tell(key, null);
+        }),
+      list: (prefix) => ask(() => new Map(list.all(prefix, prefix, prefix))),
+      watch: (prefix, onChange) =>
+        changes.add((key, value) => {
+          if (key.startsWith(prefix)) onChange(key, value);
+        }),
+    },
+    put: (key, value) => void put.run(key, value),
+    tell: changes.tell,
+  };
+}

@@ -76,6 +76,11 @@ export function typeOf(name: FactName): string {
   return PREFIX + name;
 }
 
+/** Whether a CloudEvents type is understood here; others come from newer versions. */
+export function isKnownType(type: string): boolean {
+  return type.startsWith(PREFIX) && isFactName(type.slice(PREFIX.length));
+}
+
 /** A fact, or why an entry's type and data are none: unknown types come from newer versions and are kept ([LOG4]). */
 export type ReadFact =
   | { readonly fact: Fact; readonly problem: null }

@@ -1,3 +1,4 @@
+export type { AnswerLimits } from "./answer-time.ts";
 export type { Backoff } from "./backoff.ts";
 export { waitAfter } from "./backoff.ts";
 export type { Cursor } from "./cursor.ts";
@@ -29,13 +30,19 @@ export {
   pushAnswerSchema,
 } from "./exchange.ts";
 export type { Fact, FactData, FactName, ReadFact } from "./fact.ts";
-export { typeOf } from "./fact.ts";
+export { isKnownType, typeOf } from "./fact.ts";
 export type { HybridTime } from "./hybrid-clock.ts";
 export { HYBRID_TIME_PATTERN, laterOf, receive, tick, wallOf } from "./hybrid-clock.ts";
+export type { LinkTime } from "./latch.ts";
+export type { LinkParts, LinkSettings } from "./link.ts";
+export { Link } from "./link.ts";
 export type { FarMessage, FarSide, NearSide, Settled } from "./link-sides.ts";
 export { TurnedAwayError, UnreachableError } from "./link-sides.ts";
+export type { LinkState } from "./link-status.ts";
+export { UNLINKED } from "./link-status.ts";
 export type { MergedEntries } from "./merge.ts";
-export { mergeEntries } from "./merge.ts";
+export { isSameButStamp, isSameEntry, mergeEntries } from "./merge.ts";
+export { highestWithin, isTooFarAhead, restamp } from "./restamp.ts";
 export type { Role, RoleRefusal } from "./role.ts";
 export { mayLead, mayMark, ROLES, roleRefusal } from "./role.ts";
 export type { ClockOffset, RoundTrip } from "./round-trips.ts";

@@ -6,6 +6,8 @@ import type { FarHub, Follower, Hello, PushAnswer, PushResult } from "./exchange
 export type FarMessage =
   | { readonly kind: "hello"; readonly hello: Hello }
   | { readonly kind: "entry"; readonly entry: Entry; readonly cursor: Cursor }
+  /** An entry that could not be read: it will be missing here, and is counted. */
+  | { readonly kind: "unreadable"; readonly cursor: Cursor | null }
   /** Nothing for this reader up to here. */
   | { readonly kind: "cursor"; readonly cursor: Cursor }
   | { readonly kind: "presence"; readonly followers: readonly Follower[] }
@@ -16,6 +18,13 @@ export type FarMessage =
 /** The other side could not be reached, or answered with a failure that may pass: the link tries again. */
 export class UnreachableError extends Error {
   override readonly name = "UnreachableError";
+  /** How long the other side asked to be left alone, in ms; `null` when it did not. */
+  readonly retryAfter: number | null;
+
+  constructor(message: string, options?: ErrorOptions & { readonly retryAfter?: number | null }) {
+    super(message, options);
+    this.retryAfter = options?.retryAfter ?? null;
+  }
 }
 
 /** The other side will not have this device any more (withdrawn, expired, unknown walk): the link ends. */

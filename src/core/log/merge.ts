@@ -18,6 +18,16 @@ function canonicalText(value: unknown): string {
   );
 }
 
+/** Whether two entries say exactly the same, whatever the order of their keys. */
+export function isSameEntry(a: Entry, b: Entry): boolean {
+  return a.wire === b.wire || canonicalText(a.wire) === canonicalText(b.wire);
+}
+
+/** Whether two entries differ in their hybrid times at most: one of them was stamped anew. */
+export function isSameButStamp(a: Entry, b: Entry): boolean {
+  return canonicalText({ ...a.wire, hlc: "" }) === canonicalText({ ...b.wire, hlc: "" });
+}
+
 /**
  * Puts entries from any number of devices together: duplicates fall out, the rest is ordered. Of two different entries
  * with the same `source` and `id` the one whose canonical text sorts first counts, so that every device takes the same.

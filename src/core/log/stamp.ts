@@ -1,4 +1,4 @@
-import type { Instant, WalkId } from "../units/index.ts";
+import type { Duration, Instant, WalkId } from "../units/index.ts";
 import { formatInstant } from "../units/index.ts";
 import type { Entry, WireEntry } from "./entry.ts";
 import { readEntry } from "./entry.ts";
@@ -6,6 +6,7 @@ import type { FactData, FactName } from "./fact.ts";
 import { typeOf } from "./fact.ts";
 import type { HybridTime } from "./hybrid-clock.ts";
 import { tick } from "./hybrid-clock.ts";
+import { isTooFarAhead } from "./restamp.ts";
 
 /** Something that happened and is about to be entered. */
 export type Draft = {
@@ -27,6 +28,11 @@ export interface Pen {
   readonly made: number;
   /** The latest hybrid time seen in this walk, from anyone. */
   readonly seen: HybridTime | null;
+  /**
+   * How far the clock of a hub that the walk is linked with is ahead of the device's. Hybrid times then go by the hub's
+   * clock, and one seen that a hub would refuse is not followed; without it any is.
+   */
+  readonly ahead?: Duration;
 }
 
 /** An entry this program wrote that it cannot read back: a mistake of ours. */
@@ -34,7 +40,10 @@ export class UnreadableEntryError extends Error {
   override readonly name = "UnreadableEntryError";
 }
 
-/** Makes the entry of a draft: next in the sequence of its source, stamped with a hybrid time after all that was seen. */
+/**
+ * Makes the entry of a draft: next in the sequence of its source, stamped with a hybrid time after all that was seen. `now`
+ * and the entry's `time` and `recordedtime` are by the clock of the device, right or wrong.
+ */
 export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry {
   const sequence = String(pen.made + 1).padStart(10, "0");
   const wire: WireEntry = {
@@ -46,7 +55,7 @@ export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry
     time: formatInstant(draft.at),
     recordedtime: formatInstant(now),
     sequence,
-    hlc: tick(pen.seen, now),
+    hlc: hybridTimeOf(pen, now),
     actor: draft.actor,
     datacontenttype: "application/json",
     data: draft.data,
@@ -56,4 +65,10 @@ export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry
     throw new UnreadableEntryError(`${wire.type}: ${problem ?? entry?.read.problem}`);
   }
   return entry;
+}
+
+function hybridTimeOf({ seen, ahead }: Pen, now: Instant): HybridTime {
+  if (ahead === undefined) return tick(seen, now);
+  const clock = (now + ahead) as Instant;
+  return tick(seen !== null && isTooFarAhead(seen, clock) ? null : seen, clock);
 }

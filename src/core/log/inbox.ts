@@ -1,0 +1,65 @@
+import type { Cursor } from "./cursor.ts";
+import type { Entry } from "./entry.ts";
+
+/** Something that came down a stream, and how far the stream is read with it. */
+interface Heard {
+  readonly entry: Entry | null;
+  readonly cursor: Cursor;
+}
+
+/**
+ * What a stream brought and is not yet kept. Taking in begins in the same turn; whatever comes while one batch is being
+ * kept goes into the next, so that a long log takes few transactions and a single entry no time.
+ */
+export class Inbox {
+  readonly #keep: (entries: readonly Entry[], cursor: Cursor) => Promise<void>;
+  readonly #onFailure: (error: unknown) => void;
+  readonly #largest: number;
+  #waiting: Heard[] = [];
+  #work: Promise<void> | null = null;
+  #hasFailed = false;
+
+  /** `onFailure` is told of the first failure to keep a batch; nothing is kept after it. */
+  constructor(
+    keep: (entries: readonly Entry[], cursor: Cursor) => Promise<void>,
+    onFailure: (error: unknown) => void,
+    largest: number,
+  ) {
+    this.#keep = keep;
+    this.#onFailure = onFailure;
+    this.#largest = largest;
+  }
+
+  put(entry: Entry | null, cursor: Cursor): void {
+    if (this.#hasFailed) return;
+    this.#waiting.push({ entry, cursor });
+    this.#work ??= this.#empty();
+  }
+
+  /** Resolves once all is kept, or failed. */
+  async emptied(): Promise<void> {
+    while (this.#work) await this.#work;
+  }
+
+  async #empty(): Promise<void> {
+    // What else comes in this turn goes with it.
+    await null;
+    try {
+      while (this.#waiting.length > 0) {
+        const batch = this.#waiting.splice(0, this.#largest);
+        const last = batch.at(-1);
+        if (last)
+          await this.#keep(
+            batch.flatMap(({ entry }) => (entry ? [entry] : [])),
+            last.cursor,
+          );
+      }
+    } catch (error) {
+      this.#hasFailed = true;
+      this.#waiting = [];
+      this.#onFailure(error);
+    } finally {
+      this.#work = null;
+    }
+  }
+}

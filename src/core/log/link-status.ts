@@ -1,0 +1,37 @@
+import type { Instant } from "../units/index.ts";
+import type { FarHub, Follower, Hello } from "./exchange.ts";
+
+/** How a link stands. */
+export interface LinkState {
+  /** `linked` while the stream of the other side is open and was heard; `ended` when it would not have this device any more. */
+  readonly kind: "linking" | "linked" | "ended";
+  /** Why it ended, or what kept the last attempt from succeeding; `null` when nothing is known to be wrong over there. */
+  readonly words: string | null;
+  /** What is wrong on this side (its store, mostly), though it is tried again; `null` when nothing is. */
+  readonly trouble: string | null;
+  /** How many entries the other side has not been heard to have. */
+  readonly unsent: number;
+  /** When anything was last heard from the other side, by the clock of this device, to the second. */
+  readonly heardAt: Instant | null;
+  /** What the other side said of itself last. */
+  readonly hello: Hello | null;
+  /** As last heard, whether linked or not. */
+  readonly followers: readonly Follower[];
+  /** As last heard, whether linked or not. */
+  readonly beyond: readonly FarHub[];
+  /** How many entries of the other side could not be read and are missing here. */
+  readonly unreadable: number;
+}
+
+/** A link that has not begun. */
+export const UNLINKED: LinkState = {
+  kind: "linking",
+  words: null,
+  trouble: null,
+  unsent: 0,
+  heardAt: null,
+  hello: null,
+  followers: [],
+  beyond: [],
+  unreadable: 0,
+};

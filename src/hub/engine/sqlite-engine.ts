@@ -49,7 +49,11 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     const outcomes = group.map(({ walk, entries: offered, options }) => {
       const inOrder = offered.map((entry) => {
         const { outcome, kept } = entries.add(walk, entry, received, options.via ?? null);
-        if (kept) told.set(walk, [...(told.get(walk) ?? []), kept]);
+        if (kept) {
+          const ofWalk = told.get(walk);
+          if (ofWalk) ofWalk.push(kept);
+          else told.set(walk, [kept]);
+        }
         return outcome;
       });
       for (const [key, value] of options.marks ?? []) put(key, value);

@@ -51,8 +51,8 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
   );
   const refuse = database.prepare("INSERT INTO refused (walk, received, reason, text) VALUES (?, ?, ?, ?)");
   const forget = database.prepare(`
-    DELETE FROM refused WHERE walk = ?1 AND number <= (
-      SELECT number FROM refused WHERE walk = ?1 ORDER BY number DESC LIMIT 1 OFFSET ${MOST_REFUSED})`);
+    DELETE FROM refused WHERE walk = ? AND number <= (
+      SELECT number FROM refused WHERE walk = ? ORDER BY number DESC LIMIT 1 OFFSET ${MOST_REFUSED})`);
   const lastRefused = database.prepare<[string, number], RefusedEntry>(`
     SELECT text, reason, received FROM (
       SELECT number, text, reason, received FROM refused WHERE walk = ? ORDER BY number DESC LIMIT ?)
@@ -88,7 +88,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
     walks: () => all.all(),
     keepRefused: database.transaction((walk: WalkId, { text, reason, received }: RefusedEntry) => {
       refuse.run(walk, received, reason, text);
-      forget.run(walk);
+      forget.run(walk, walk);
     }),
     refused: (walk, limit) => lastRefused.all(walk, Math.min(limit, MOST_REFUSED)),
   };

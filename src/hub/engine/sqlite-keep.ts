@@ -17,11 +17,8 @@ export function sqliteKeep(database: Database.Database, ask: <T>(work: () => T) 
   );
   const create = database.prepare("INSERT INTO keep VALUES (?, ?) ON CONFLICT DO NOTHING");
   const remove = database.prepare("DELETE FROM keep WHERE key = ?");
-  // Comparing beginnings, since LIKE has signs of its own and takes capitals for small letters.
-  const list = database
-    .prepare<[string, string, string], [string, string]>(
-      "SELECT key, value FROM keep WHERE key >= ? AND substr(key, 1, length(?)) = ?",
-    )
+  const from = database
+    .prepare<[string], [string, string]>("SELECT key, value FROM keep WHERE key >= ? ORDER BY key")
     .raw();
   const changes = noListeners<[key: string, value: string | null]>();
 
@@ -43,7 +40,15 @@ export function sqliteKeep(database: Database.Database, ask: <T>(work: () => T) 
         ask(() => {
           if (remove.run(key).changes > 0) changes.tell(key, null);
         }),
-      list: (prefix) => ask(() => new Map(list.all(prefix, prefix, prefix))),
+      list: (prefix) =>
+        ask(() => {
+          const found = new Map<string, string>();
+          for (const [key, value] of from.iterate(prefix)) {
+            if (!key.startsWith(prefix)) break;
+            found.set(key, value);
+          }
+          return found;
+        }),
       watch: (prefix, onChange) =>
         changes.add((key, value) => {
           if (key.startsWith(prefix)) onChange(key, value);

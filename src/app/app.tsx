@@ -10,6 +10,7 @@ const ReadPage = lazy(async () => ({ default: (await import("./pages/read-page.t
 const PlanPage = lazy(async () => ({ default: (await import("./pages/plan-page.tsx")).PlanPage }));
 const PrintPage = lazy(async () => ({ default: (await import("./pages/print-page.tsx")).PrintPage }));
 const FollowPage = lazy(async () => ({ default: (await import("./pages/follow-page.tsx")).FollowPage }));
+const JoinPage = lazy(async () => ({ default: (await import("./pages/join-page.tsx")).JoinPage }));
 const TimelinePage = lazy(async () => ({
   default: (await import("./pages/timeline-page.tsx")).TimelinePage,
 }));
@@ -42,6 +43,8 @@ export function App() {
             <Route path="/follow/:walk" element={<FollowPage />} />
             <Route path="/timeline/:walk" element={<TimelinePage />} />
             <Route path="/review/:walk" element={<ReviewPage />} />
+            <Route path="/join" element={<JoinPage />} />
+            <Route path="/join/:code" element={<JoinPage />} />
             <Route path="*" element={<Navigate to="/" replace />} />
           </IonRouterOutlet>
         </Suspense>

@@ -2,6 +2,7 @@ import { setupIonicReact } from "@ionic/react";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { systemClock } from "../io/clock/index.ts";
+import { openLinks } from "../io/link/index.ts";
 import { openStore } from "../io/store/index.ts";
 import { App } from "./app.tsx";
 import { MistakeBoundary } from "./parts/index.ts";
@@ -20,9 +21,10 @@ if (!element) throw new Error("The page has no element with the id root.");
 const root = createRoot(element);
 
 const store = await openStore({ now: systemClock });
+const links = openLinks({ store, now: systemClock });
 root.render(
   <StrictMode>
-    <ServicesContext value={{ store, now: systemClock }}>
+    <ServicesContext value={{ store, links, now: systemClock }}>
       <MistakeBoundary>
         <App />
       </MistakeBoundary>

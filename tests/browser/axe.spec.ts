@@ -1,24 +1,9 @@
-import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import type { Duration, Instant } from "../../src/core/units/index.ts";
 import { later } from "../../src/core/units/index.ts";
+import { violations } from "./axe-violations.ts";
 import { chooseFile, openImported } from "./imported-walk.ts";
 import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
-
-const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
-
-/** What is wrong with the screen as it stands, in a line each. */
-async function violations(page: Page, within: string): Promise<string[]> {
-  const { violations: found, passes } = await new AxeBuilder({ page })
-    .include(within)
-    .withTags(RULES)
-    .analyze();
-  // A page that axe could not look at would pass everything.
-  expect(passes.length).toBeGreaterThan(3);
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")} ${failureSummary ?? ""}`),
-  );
-}
 
 /** Every theme has the same elements: on the other devices one of them is enough. */
 function themesHere(): readonly string[] {
@@ -105,6 +90,9 @@ test("axe finds nothing on the shelf and on a procedure's screens", async ({ pag
   await page.goto("/print/example-osier-ranging-head");
   await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
   await expectClean(page, "printable page");
+  await page.goto("/join/abc-def-ghj");
+  await expect(page.getByRole("heading", { name: "Join a walk" })).toBeVisible();
+  await expectClean(page, "join");
   for (const address of [
     "/read/none",
     "/plan/none",
@@ -142,6 +130,11 @@ test("axe finds nothing on the follow screen and its panels", async ({ page }) =
     .first()
     .click();
   await expectClean(page, "panel of a step", ".side-panel");
+  await page.getByRole("button", { name: "Back", exact: true }).click();
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await page.getByRole("button", { name: "Link and followers" }).click();
+  await expect(page.getByRole("button", { name: "Share this walk" })).toBeVisible();
+  await expectClean(page, "panel Link", ".side-panel");
   await page.getByRole("button", { name: "Back", exact: true }).click();
   await page.getByRole("button", { name: "Hold", exact: true }).click();
   await page.getByRole("dialog").getByRole("button", { name: "Hold", exact: true }).click();

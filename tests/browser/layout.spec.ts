@@ -59,6 +59,7 @@ test("no screen scrolls sideways and every target is large enough", async ({ pag
     "/plan/example-osier-ranging-head",
     `/timeline/${walk.walk}`,
     `/review/${walk.walk}`,
+    "/join",
   ]) {
     await page.goto(address);
     await expect(page.getByRole("heading", { level: 1 }).filter({ visible: true }).first()).toBeVisible();

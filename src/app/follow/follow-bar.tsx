@@ -19,6 +19,8 @@ interface FollowBarProps {
   readonly now: Instant;
   readonly change: NextChange | null;
   readonly kept: KeptWords;
+  /** Opens what there is to say about how the log is kept and linked. */
+  readonly onKept: () => void;
   readonly mode: "live" | "rehearsal";
   /** Probability of finishing within the limit; `null` when not known. */
   readonly odds: number | null;
@@ -34,7 +36,7 @@ function worstBehind({ lanes }: WalkState): Duration | null {
 }
 
 /** The bar that never scrolls away: the clock, the phase, the margin, what changes next, how the log is kept. */
-export function FollowBar({ state, now, change, kept, mode, odds }: FollowBarProps) {
+export function FollowBar({ state, now, change, kept, onKept, mode, odds }: FollowBarProps) {
   const { forecast, phase, pet } = state;
   const limit = state.ledger.opened.outline.procedure.limits.elapsed;
   const behind = worstBehind(state);
@@ -75,9 +77,18 @@ export function FollowBar({ state, now, change, kept, mode, odds }: FollowBarPro
           {change.words}
         </Cell>
       )}
-      <Cell title={kept.title} minor={!kept.alarming} {...(kept.alarming ? { tone: "late" as const } : {})}>
-        {kept.detail}
-      </Cell>
+      <button
+        type="button"
+        className="follow-cell follow-kept"
+        data-minor={!kept.alarming || undefined}
+        aria-label={`${kept.title}, ${kept.detail}: link and followers`}
+        onClick={onKept}
+      >
+        <span className="follow-key">{kept.title}</span>
+        <span className="follow-value" data-tone={kept.alarming ? "late" : undefined}>
+          {kept.detail}
+        </span>
+      </button>
     </header>
   );
 }

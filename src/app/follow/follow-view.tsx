@@ -1,5 +1,6 @@
+import type { ReactNode } from "react";
 import { startTransition, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
-import type { Instant } from "../../core/units/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
@@ -21,6 +22,8 @@ import { ItemsPanel } from "./items-panel.tsx";
 import { MorePanel } from "./more-panel.tsx";
 import { nextChange } from "./next-change.ts";
 import { NotesPanel } from "./notes-panel.tsx";
+import type { Notice } from "./notice-strip.tsx";
+import { NoticeStrip } from "./notice-strip.tsx";
 import { ReadingsPanel } from "./readings-panel.tsx";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StepPanel } from "./step-panel.tsx";
@@ -34,24 +37,62 @@ interface FollowViewProps {
   readonly session: WalkSession;
   readonly folded: Folded;
   readonly ledger: Ledger;
-  readonly wall: () => Instant;
+  /** The clock that everybody on the walk goes by: the device's, put right by what is known of it. */
+  readonly clock: () => Instant;
+  /** What that clock is ahead of the device's own, whose times are what is entered. */
+  readonly correction: Duration;
   readonly kept: KeptWords;
+  /** What this device may do in the walk. */
+  readonly may: { readonly mark: boolean; readonly close: boolean };
+  /** False on a device that looks on while another plays the rehearsal. */
+  readonly playsHere: boolean;
+  readonly notices: readonly Notice[];
+  readonly onPutAway: (key: string) => void;
+  /** What is known of whoever follows beyond a gap; always in sight. */
+  readonly beyond: (now: Instant) => ReactNode;
+  /** The panel about link and followers. */
+  readonly linkPanel: (now: Instant, onClose: () => void) => ReactNode;
   /** Where the walk is told to go: its other screens. */
   readonly onGo: (to: "shelf" | "timeline" | "review") => void;
   /** Gives the log as a file. */
   readonly onExport: () => void;
 }
 
-type Panel = "notes" | "items" | "readings" | "hold" | "close" | "more" | { readonly step: string } | null;
+type Panel =
+  | "notes"
+  | "items"
+  | "readings"
+  | "hold"
+  | "close"
+  | "more"
+  | "link"
+  | { readonly step: string }
+  | null;
 
 /** For how long the undo of the last entry is offered, in ms. */
 const UNDO_FOR = 10_000;
 
 /** The follow screen: the clock, the crew, the braid with the list, and one tap to mark a step done. */
-export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport }: FollowViewProps) {
+export function FollowView({
+  session,
+  folded,
+  ledger,
+  clock,
+  correction,
+  kept,
+  may,
+  playsHere,
+  notices,
+  onPutAway,
+  beyond,
+  linkPanel,
+  onGo,
+  onExport,
+}: FollowViewProps) {
   const { outline, mode } = ledger.opened;
-  const rehearsal = useRehearsal(session, wall, ledger, folded.lastAt);
-  const now = mode === "rehearsal" ? rehearsal.now : wall;
+  const rehearsal = useRehearsal(session, clock, ledger, folded.lastAt);
+  const lookedOn = useCallback(() => session.folded().lastAt ?? clock(), [session, clock]);
+  const now = mode === "live" ? clock : playsHere ? rehearsal.now : lookedOn;
   const seconds = useMemo(
     () =>
       mode === "rehearsal"
@@ -74,12 +115,12 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
   const inside = outline.crew.find(({ station }) => station === "inside")?.id;
   const [actor, setActor] = useState<string>(() => storedFollower() ?? inside ?? "follower");
 
-  const actions = useMemo(
+  const entering = useMemo(
     () =>
       // The step itself is shown first, the way to undo it right after.
       followActions(
         session,
-        now,
+        () => minusLead(now(), correction),
         actor,
         (entered) => startTransition(() => setJust(entered)),
         (error) =>
@@ -87,8 +128,9 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
             `That could not be kept: ${error instanceof Error ? error.message : "unknown error"}. Note it on paper and tap again.`,
           ),
       ),
-    [session, now, actor],
+    [session, now, correction, actor],
   );
+  const actions = may.mark ? entering : null;
 
   useEffect(() => {
     if (!just) return;
@@ -128,7 +170,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
     [outline, strands, actions, live, pick],
   );
 
-  const panelProps = { state, now: at, actions, onClose: close };
+  const panelProps = actions && { state, now: at, actions, onClose: close };
   const picked = panel !== null && typeof panel === "object" ? outline.step(panel.step) : null;
   return (
     <div className="follow" data-phase={state.phase}>
@@ -139,10 +181,13 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
         now={at}
         change={nextChange(outline, ledger.windows, state.pet)}
         kept={kept}
+        onKept={() => setPanel("link")}
         mode={mode}
       />
       <CrewCards state={state} strands={strands} onShow={show} />
-      {mode === "rehearsal" && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
+      <NoticeStrip notices={notices} onPutAway={onPutAway} />
+      {beyond(clock())}
+      {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
       {live && <WatchStrip state={state} actions={actions} />}
       <div className="follow-main">
         <main className="follow-scroll" ref={scroller} {...doneFocus}>
@@ -150,7 +195,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
             <StartCard
               title={outline.procedure.title}
               rehearsal={mode === "rehearsal"}
-              onStart={() => void actions.startClock()}
+              onStart={actions && (() => void actions.startClock())}
             />
           )}
           <BraidedList label="Steps" strands={strands} rows={rows} markers={markers}>
@@ -159,9 +204,13 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
           {live && nowRow === null && (
             <p className="follow-end">
               Every step is complete.{" "}
-              <button type="button" className="plain-button" onClick={() => setPanel("close")}>
-                Close the walk
-              </button>
+              {may.close ? (
+                <button type="button" className="plain-button" onClick={() => setPanel("close")}>
+                  Close the walk
+                </button>
+              ) : (
+                "The lead closes the walk."
+              )}
             </p>
           )}
           {state.phase === "closed" && (
@@ -184,11 +233,12 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
             </button>
           </div>
         )}
-        {panel === "notes" && <NotesPanel {...panelProps} />}
-        {panel === "items" && <ItemsPanel {...panelProps} />}
-        {panel === "readings" && <ReadingsPanel {...panelProps} />}
-        {panel === "hold" && <HoldPanel {...panelProps} />}
-        {panel === "close" && <ClosePanel {...panelProps} onClosed={() => onGo("review")} />}
+        {panelProps && panel === "notes" && <NotesPanel {...panelProps} />}
+        {panelProps && panel === "items" && <ItemsPanel {...panelProps} />}
+        {panelProps && panel === "readings" && <ReadingsPanel {...panelProps} />}
+        {panelProps && panel === "hold" && <HoldPanel {...panelProps} />}
+        {panelProps && panel === "close" && <ClosePanel {...panelProps} onClosed={() => onGo("review")} />}
+        {panel === "link" && linkPanel(clock(), close)}
         {panel === "more" && (
           <MorePanel
             ledger={ledger}
@@ -200,6 +250,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
             }}
             onGo={onGo}
             onExport={onExport}
+            onLink={() => setPanel("link")}
             onClose={close}
           />
         )}
@@ -210,7 +261,7 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
       <footer className="follow-tools">
         <div className="follow-just">
           <p role="status">{just?.words}</p>
-          {just && (
+          {just && actions && (
             <button
               type="button"
               className="plain-button"
@@ -229,21 +280,28 @@ export function FollowView({ session, folded, ledger, wall, kept, onGo, onExport
           )}
         </div>
         <nav className="tool-buttons" aria-label="Walk">
-          <Tool onPress={() => setPanel("notes")}>Notes</Tool>
-          <Tool onPress={() => setPanel("items")}>Items</Tool>
-          <Tool onPress={() => setPanel("readings")}>Readings</Tool>
-          {state.phase === "held" ? (
-            <Tool onPress={() => void actions.lift()}>Lift hold</Tool>
-          ) : (
-            state.phase === "running" && <Tool onPress={() => setPanel("hold")}>Hold</Tool>
+          {actions && (
+            <>
+              <Tool onPress={() => setPanel("notes")}>Notes</Tool>
+              <Tool onPress={() => setPanel("items")}>Items</Tool>
+              <Tool onPress={() => setPanel("readings")}>Readings</Tool>
+              {state.phase === "held" ? (
+                <Tool onPress={() => void actions.lift()}>Lift hold</Tool>
+              ) : (
+                state.phase === "running" && <Tool onPress={() => setPanel("hold")}>Hold</Tool>
+              )}
+            </>
           )}
-          {state.phase !== "closed" && <Tool onPress={() => setPanel("close")}>Close walk</Tool>}
+          {may.close && state.phase !== "closed" && <Tool onPress={() => setPanel("close")}>Close walk</Tool>}
           <Tool onPress={() => setPanel("more")}>More</Tool>
         </nav>
       </footer>
     </div>
   );
 }
+
+/** The time by the device's own clock of a moment by the clock of the walk. */
+const minusLead = (at: Instant, lead: Duration): Instant => (at - lead) as Instant;
 
 function Tool({ onPress, children }: { readonly onPress: () => void; readonly children: string }) {
   return (
@@ -260,16 +318,21 @@ function StartCard({
 }: {
   readonly title: string;
   readonly rehearsal: boolean;
-  readonly onStart: () => void;
+  /** `null` for whoever only reads. */
+  readonly onStart: (() => void) | null;
 }) {
   return (
     <section className="start-card">
       <p>
         <b>{title}</b> is prepared. The clock starts PET 0; from then on every step is marked with one tap.
       </p>
-      <button type="button" className="done-button" onClick={onStart}>
-        <span className="done-word">{rehearsal ? "Start the rehearsal clock" : "Start the clock"}</span>
-      </button>
+      {onStart ? (
+        <button type="button" className="done-button" onClick={onStart}>
+          <span className="done-word">{rehearsal ? "Start the rehearsal clock" : "Start the clock"}</span>
+        </button>
+      ) : (
+        <p>This tablet watches: whoever marks starts the clock.</p>
+      )}
       <p className="hint">Tetherline advises. Flight rules, local codes and the people in charge decide.</p>
     </section>
   );

@@ -1,2 +1,4 @@
 export type { KeptWords } from "./follow-bar.tsx";
 export { FollowView } from "./follow-view.tsx";
+export type { Notice } from "./notice-strip.tsx";
+export { SidePanel } from "./side-panel.tsx";

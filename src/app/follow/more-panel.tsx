@@ -9,16 +9,29 @@ interface MorePanelProps {
   readonly onActor: (actor: string) => void;
   readonly onGo: (to: "shelf" | "timeline" | "review") => void;
   readonly onExport: () => void;
+  readonly onLink: () => void;
   readonly onClose: () => void;
 }
 
 /** Who uses this device, the other screens of the walk, its log as a file, and entries that had no effect. */
-export function MorePanel({ ledger, ignored, actor, onActor, onGo, onExport, onClose }: MorePanelProps) {
+export function MorePanel({
+  ledger,
+  ignored,
+  actor,
+  onActor,
+  onGo,
+  onExport,
+  onLink,
+  onClose,
+}: MorePanelProps) {
   const { outline } = ledger.opened;
   const names = outline.crew.some(({ id }) => id === actor) || actor === "follower" ? [] : [actor];
   return (
     <SidePanel title="More" onClose={onClose}>
       <div className="panel-acts">
+        <button type="button" className="plain-button" onClick={onLink}>
+          Link and followers
+        </button>
         <button type="button" className="plain-button" onClick={() => onGo("timeline")}>
           Timeline
         </button>

@@ -12,7 +12,8 @@ interface OpenStepProps {
   readonly row: StepRow;
   readonly outline: Outline;
   readonly strands: readonly Strand[];
-  readonly actions: FollowActions;
+  /** `null` for whoever only reads. */
+  readonly actions: FollowActions | null;
   /** True from when its mark is kept until the list has caught up. */
   readonly isKept: boolean;
   readonly onKept: (isKept: boolean) => void;
@@ -48,7 +49,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
               {waitWords(outline, waitingOn) || "its start"}.
             </p>
           ))}
-          {(working || early) && step.records.length > 0 && (
+          {actions && (working || early) && step.records.length > 0 && (
             <div className="open-records">
               {step.records.map((record) => (
                 <RecordField
@@ -69,15 +70,21 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
               {progress.confirmed ? (
                 <b>✓ confirmed</b>
               ) : (
-                <button type="button" className="plain-button" onClick={() => void actions.confirm(step.id)}>
-                  Confirmed
-                </button>
+                actions && (
+                  <button
+                    type="button"
+                    className="plain-button"
+                    onClick={() => void actions.confirm(step.id)}
+                  >
+                    Confirmed
+                  </button>
+                )
               )}
             </p>
           )}
         </div>
         <div className="open-acts">
-          {(working || early) && (
+          {actions && (working || early) && (
             <DoneButtons
               row={row}
               calls={calls}

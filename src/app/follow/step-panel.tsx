@@ -4,13 +4,15 @@ import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, spanText } from "../parts/index.ts";
+import { actorsText } from "./actors-text.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import { SidePanel } from "./side-panel.tsx";
 
 interface StepPanelProps {
   readonly entry: OutlineStep;
   readonly state: WalkState;
-  readonly actions: FollowActions;
+  /** `null` for whoever only reads. */
+  readonly actions: FollowActions | null;
   readonly onClose: () => void;
 }
 
@@ -40,6 +42,8 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
         {progress?.finish != null && ledger.petZero !== null && (
           <Fact name={progress.status === "done" ? "Done" : "Skipped"}>
             {clockText(between(ledger.petZero, progress.finish))}
+            {progress.completedBy?.actor && ` by ${actorsText([progress.completedBy], outline.crew)}`}
+            {progress.alsoDone.length > 0 && ` · confirmed by ${actorsText(progress.alsoDone, outline.crew)}`}
             {progress.reason && ` · ${progress.reason}`}
           </Fact>
         )}
@@ -80,7 +84,7 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
           </Fact>
         )}
       </dl>
-      {isRunning && (
+      {isRunning && actions && (
         <>
           <label className="field">
             <span>Reason or note</span>

@@ -4,6 +4,7 @@ import type { Outline } from "../../core/procedure/index.ts";
 import { clockText, hourMinuteText } from "../../core/units/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
+import { actorsText } from "./actors-text.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import type { FollowRow, StepRow } from "./follow-rows.ts";
 import { OpenStep } from "./open-step.tsx";
@@ -12,7 +13,8 @@ interface RowProps {
   readonly row: FollowRow;
   readonly outline: Outline;
   readonly strands: readonly Strand[];
-  readonly actions: FollowActions;
+  /** `null` for whoever only reads. */
+  readonly actions: FollowActions | null;
   readonly live: boolean;
   readonly onPick: (step: string) => void;
 }
@@ -70,7 +72,7 @@ function StepItem({ row, outline, strands, actions, live, onPick }: RowProps & {
           onPick={onPick}
         />
       ) : (
-        <LineStep row={row} strands={strands} onPick={onPick} />
+        <LineStep row={row} outline={outline} strands={strands} onPick={onPick} />
       )}
     </li>
   );
@@ -87,10 +89,12 @@ const STAGE_WORDS = {
 
 function LineStep({
   row,
+  outline,
   strands,
   onPick,
 }: {
   readonly row: StepRow;
+  readonly outline: Outline;
   readonly strands: readonly Strand[];
   readonly onPick: (step: string) => void;
 }) {
@@ -107,6 +111,9 @@ function LineStep({
           <span className="follow-tag">only if {Object.values(entry.step.when ?? {}).join(", ")}</span>
         )}
         {progress.outOfOrder && <span className="follow-tag">out of order</span>}
+        {stage === "done" && progress.alsoDone.length > 0 && (
+          <span className="follow-tag">also marked by {actorsText(progress.alsoDone, outline.crew)}</span>
+        )}
         {progress.records.some(({ outOfRange }) => outOfRange) && (
           <span className="follow-tag">value outside limits</span>
         )}

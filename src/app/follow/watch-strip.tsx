@@ -10,7 +10,8 @@ export function WatchStrip({
   actions,
 }: {
   readonly state: WalkState;
-  readonly actions: FollowActions;
+  /** `null` for whoever only reads. */
+  readonly actions: FollowActions | null;
 }) {
   const { outline } = state.ledger.opened;
   const { pet } = state;
@@ -23,13 +24,15 @@ export function WatchStrip({
       {open.slice(0, 1).map(({ watch, due }) => (
         <span key={watch.id} className="watch-due">
           <b>Due since {due === null ? "" : hourMinuteText(due)}</b> {callsOf(outline, watch.by)}: {watch.do}
-          <button
-            type="button"
-            className="plain-button"
-            onClick={() => void actions.note(watchNote(watch), null)}
-          >
-            Note it done
-          </button>
+          {actions && (
+            <button
+              type="button"
+              className="plain-button"
+              onClick={() => void actions.note(watchNote(watch), null)}
+            >
+              Note it done
+            </button>
+          )}
           {open.length > 1 && <span className="watch-next">and {open.length - 1} more due</span>}
         </span>
       ))}

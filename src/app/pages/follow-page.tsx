@@ -1,32 +1,37 @@
 import { IonPage, useIonRouter } from "@ionic/react";
-import { useEffect } from "react";
+import { useCallback, useEffect } from "react";
 import { useParams } from "react-router-dom";
-import { writeLines } from "../../core/log/index.ts";
+import { deviceOf, mayLead, mayMark, writeLines } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { later } from "../../core/units/index.ts";
+import type { Folded } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
-import { FollowView, type KeptWords } from "../follow/index.ts";
-import { useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
+import type { LinkStatus } from "../../io/link/index.ts";
+import { FollowView } from "../follow/index.ts";
+import { BeyondStrip, LinkPanel, linkWords, useLink, useNotices } from "../link/index.ts";
+import { clockLead, useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
 
 /** Follows one walk. */
 export function FollowPage() {
-  const { walk = "" } = useParams();
+  const { walk: name = "" } = useParams();
+  const walk = name as WalkId;
   const { now } = useServices();
-  const opened = useWalkSession(walk as WalkId);
+  const { session, folded, isRead, problem } = useWalkSession(walk);
   const status = useStoreStatus();
+  const link = useLink(walk);
+  const { notices, putAway } = useNotices(walk, folded, link);
   const router = useIonRouter();
-  const { session, folded, isRead, problem } = opened;
   const isOn = folded.ledger !== null && folded.ledger.phase !== "closed";
   useEffect(() => {
     if (!isOn) return;
     const keeper = keepAwake();
     return () => keeper.release();
   }, [isOn]);
-  const kept: KeptWords =
-    status.kind === "durable"
-      ? { title: "Alone", detail: "kept here", alarming: false }
-      : { title: "In memory only", detail: "export before closing", alarming: true };
+  const lead = clockLead(folded, link.device);
+  const clock = useCallback(() => later(now(), lead), [now, lead]);
+  const petZero = folded.ledger?.petZero ?? null;
   return (
     <IonPage>
       {folded.ledger ? (
@@ -34,16 +39,26 @@ export function FollowPage() {
           session={session}
           folded={folded}
           ledger={folded.ledger}
-          wall={now}
-          kept={kept}
+          clock={clock}
+          correction={lead}
+          kept={linkWords(link, status, now())}
+          may={{
+            mark: link.role === null || mayMark(link.role),
+            close: link.role === null || mayLead(link.role),
+          }}
+          playsHere={playsHere(folded, link)}
+          notices={notices}
+          onPutAway={putAway}
+          beyond={(at) => <BeyondStrip hubs={link.beyond} petZero={petZero} now={at} />}
+          linkPanel={(at, close) => (
+            <LinkPanel walk={walk} link={link} petZero={petZero} now={at} onClose={close} />
+          )}
           onGo={(to) => router.push(to === "shelf" ? "/" : `/${to}/${walk}`)}
-          onExport={() =>
-            void saveText(walkFileName(walk as WalkId), writeLines(folded.entries), "application/jsonl")
-          }
+          onExport={() => void saveText(walkFileName(walk), writeLines(folded.entries), "application/jsonl")}
         />
       ) : (
         <main className="page-message" role="status">
-          <p>{!isRead ? "Opening the walk…" : (problem ?? "There is no such walk on this device.")}</p>
+          <p>{waitingWords(isRead, problem, link)}</p>
           <button type="button" className="plain-button" onClick={() => router.push("/")}>
             Shelf
           </button>
@@ -51,4 +66,17 @@ export function FollowPage() {
       )}
     </IonPage>
   );
+}
+
+function waitingWords(isRead: boolean, problem: string | null, link: LinkStatus): string {
+  if (!isRead) return "Opening the walk…";
+  if (problem !== null) return problem;
+  if (link.kind === "linking" || link.kind === "linked") return "Fetching the walk from the hub…";
+  return link.words ?? "There is no such walk on this device.";
+}
+
+/** Whether the crew of a rehearsal is played here: where it was opened, or where nobody else follows. */
+function playsHere({ entries }: Folded, { kind, device }: LinkStatus): boolean {
+  const opening = entries.find(({ read }) => read.fact?.name === "walk.opened");
+  return kind === "alone" || opening === undefined || deviceOf(opening.wire.source) === device;
 }

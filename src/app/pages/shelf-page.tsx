@@ -57,6 +57,7 @@ export function ShelfPage() {
             if (saved !== "cancelled") await store.log.removeWalk(walk);
           }),
         ),
+      join: () => router.push("/join"),
       pick: () =>
         told(
           pickFiles().then(async (files) => {

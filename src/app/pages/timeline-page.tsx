@@ -2,12 +2,13 @@ import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useMemo } from "react";
 import { useParams } from "react-router-dom";
 import type { WalkId } from "../../core/units/index.ts";
+import { later } from "../../core/units/index.ts";
 import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
-import { useSeconds, useServices, useWalkSession } from "../session/index.ts";
+import { clockLead, useSeconds, useServices, useWalkSession } from "../session/index.ts";
 import { TimelineView } from "../timeline/index.ts";
 
 /** A walk along time: plan, what was done, what is forecast. */
@@ -48,9 +49,10 @@ export function TimelinePage() {
 }
 
 function LiveTimeline({ ledger, folded }: { readonly ledger: Ledger; readonly folded: Folded }) {
-  const { now } = useServices();
+  const { now, store } = useServices();
   const { mode, outline } = ledger.opened;
-  const seconds = useMemo(() => secondsOf({ clock: now }), [now]);
+  const lead = clockLead(folded, store.device);
+  const seconds = useMemo(() => secondsOf({ clock: () => later(now(), lead) }), [now, lead]);
   const second = useSeconds(seconds);
   // A rehearsal has a clock of its own, which stands where its last entry does unless it is being followed.
   const at = mode === "rehearsal" ? (folded.lastAt ?? second) : second;

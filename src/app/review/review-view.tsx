@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import { lightWords } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
@@ -16,6 +17,8 @@ export type ExportKind = "log" | "csv" | "json" | "xes" | "print";
 
 export interface ReviewViewProps {
   readonly review: Review;
+  /** What is known of the devices' clocks. */
+  readonly clocks: ReactNode;
   readonly onExport: (kind: ExportKind) => void;
 }
 
@@ -28,7 +31,7 @@ const EXPORTS: readonly { readonly kind: ExportKind; readonly label: string }[] 
 ];
 
 /** A walk looked back on: pictures first, the tables behind them after. */
-export function ReviewView({ review, onExport }: ReviewViewProps) {
+export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
   const { opened, outline, petZero } = review;
   const { title, revision } = outline.procedure;
   const end = endOf(review);
@@ -71,6 +74,7 @@ export function ReviewView({ review, onExport }: ReviewViewProps) {
         </>
       )}
       <ReviewTables review={review} />
+      {clocks}
     </article>
   );
 }

@@ -1,10 +1,13 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { writeLines } from "../../core/log/index.ts";
 import { reviewOf } from "../../core/review/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { later } from "../../core/units/index.ts";
+import { foldLog } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
-import { useServices, useWalkSession } from "../session/index.ts";
+import { clockLead, useServices, useWalkSession } from "../session/index.ts";
+import { ClockTable } from "./clock-table.tsx";
 import { type ExportKind, ReviewView } from "./review-view.tsx";
 
 interface WalkReviewProps {
@@ -14,13 +17,19 @@ interface WalkReviewProps {
 
 /** The review of a walk on this device, as far as its log goes, and its exports. */
 export function WalkReview({ walk, onPrint }: WalkReviewProps) {
-  const { now } = useServices();
-  const { folded, isRead, problem } = useWalkSession(walk);
+  const { now, store } = useServices();
+  const { folded: live, isRead, problem } = useWalkSession(walk);
+  const [asEntered, setAsEntered] = useState(false);
+  const folded = useMemo(
+    () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
+    [live, asEntered],
+  );
   // A walk that is still going on is looked at as it stands when its log last grew.
   const review = useMemo(() => {
-    const live = folded.ledger?.opened.mode === "live" ? now() : null;
-    return reviewOf(folded, live ?? folded.lastAt ?? now());
-  }, [folded, now]);
+    const present =
+      folded.ledger?.opened.mode === "live" ? later(now(), clockLead(folded, store.device)) : null;
+    return reviewOf(folded, present ?? folded.lastAt ?? now());
+  }, [folded, now, store.device]);
   if (!review) {
     return (
       <p className="page-message" role="status">
@@ -39,7 +48,20 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
     const { reviewText } = await import("./review-text.ts");
     await saveText(`${name}.review.${kind}`, reviewText(review, kind), REVIEW_TYPES[kind]);
   };
-  return <ReviewView review={review} onExport={(kind) => void give(kind)} />;
+  return (
+    <ReviewView
+      review={review}
+      clocks={
+        <ClockTable
+          readings={folded.clocks}
+          petZero={review.petZero}
+          asEntered={asEntered}
+          onAsEntered={setAsEntered}
+        />
+      }
+      onExport={(kind) => void give(kind)}
+    />
+  );
 }
 
 const REVIEW_TYPES = { csv: "text/csv", json: "application/json", xes: "application/xml" } as const;

@@ -1,3 +1,4 @@
+export { clockLead } from "./clock-lead.ts";
 export { storedFollower, storeFollower } from "./follower-role.ts";
 export { chooseLight, currentLightChoice } from "./light-choice.ts";
 export { PacedClock } from "./paced-clock.ts";

@@ -1,10 +1,13 @@
 import { createContext, use } from "react";
 import type { Instant } from "../../core/units/index.ts";
+import type { LinkKeeper } from "../../io/link/index.ts";
 import type { DeviceStore } from "../../io/store/index.ts";
 
 /** What every screen works with. */
 export interface Services {
   readonly store: DeviceStore;
+  /** The links of this device's walks with a hub. */
+  readonly links: LinkKeeper;
   /** The device's clock. */
   readonly now: () => Instant;
 }

@@ -15,6 +15,7 @@ export interface ShelfActions {
   review(walk: WalkCard): void;
   exportWalk(walk: WalkCard): void;
   removeWalk(walk: WalkCard): void;
+  join(): void;
   pick(): void;
   drop(transfer: DataTransfer): void;
   backUp(): void;
@@ -64,14 +65,22 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
         )}
       </div>
 
-      {walks && walks.length > 0 && (
+      {walks && (
         <section aria-labelledby="walks">
           <h2 id="walks">Walks</h2>
-          <ul className="shelf-list">
-            {walks.map((walk) => (
-              <WalkItem key={walk.walk} walk={walk} now={now} actions={actions} />
-            ))}
-          </ul>
+          {walks.length > 0 && (
+            <ul className="shelf-list">
+              {walks.map((walk) => (
+                <WalkItem key={walk.walk} walk={walk} now={now} actions={actions} />
+              ))}
+            </ul>
+          )}
+          <div className="shelf-join">
+            <button type="button" className="plain-button" onClick={actions.join}>
+              Join a walk
+            </button>
+            <p className="hint">Somebody else leads it, and shows you a code.</p>
+          </div>
         </section>
       )}
 

@@ -25,7 +25,7 @@ function show(log: LogWriter, at = 60) {
   const review = reviewOf(log.folded, minute(at));
   if (!review) throw new Error("no walk");
   const onExport = vi.fn();
-  return { ...render(<ReviewView review={review} onExport={onExport} />), onExport };
+  return { ...render(<ReviewView review={review} clocks={null} onExport={onExport} />), onExport };
 }
 
 const part = (name: RegExp | string) =>

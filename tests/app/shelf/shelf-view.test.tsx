@@ -36,6 +36,7 @@ function draw({
     review: vi.fn(),
     exportWalk: vi.fn(),
     removeWalk: vi.fn(),
+    join: vi.fn(),
     pick: vi.fn(),
     drop: vi.fn(),
     backUp: vi.fn(),
@@ -55,7 +56,7 @@ function draw({
 it("says of a procedure how large it is, how long it takes and what the checker found", () => {
   draw();
   expect(screen.getByText(/1 steps? · planned 1:30 of 2:00/)).toBeVisible();
-  expect(screen.queryByRole("heading", { name: "Walks" })).toBeNull();
+  expect(screen.queryByRole("button", { name: "Go on" })).toBeNull();
 });
 
 it("puts a procedure one tap from being followed", async () => {

@@ -1,0 +1,90 @@
+import type { FarHub, Follower } from "../../core/log/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import { between, clockText, formatInstant, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import type { LinkStatus } from "../../io/link/index.ts";
+import type { StoreStatus } from "../../io/store/index.ts";
+import type { KeptWords } from "../follow/index.ts";
+
+/** From when on it is said how old the last word from the other side is, in ms. */
+const FRESH = 20_000;
+
+/** From when on silence asks for the reader's eye, in ms. */
+const LONG_SILENCE = 120_000;
+
+/** How many entries are not yet sent, in words. */
+export function unsentWords(unsent: number): string {
+  return unsent === 0 ? "all sent" : `${unsent} not sent`;
+}
+
+/** How long ago the other side was last heard, in words. */
+export function heardWords(heardAt: Instant | null, now: Instant): string {
+  if (heardAt === null) return "never heard";
+  const ago = Math.max(0, between(heardAt, now)) as Duration;
+  return ago < 60_000 ? `heard ${Math.round(ago / 1000)} s ago` : `heard ${lengthText(ago)} ago`;
+}
+
+/** How the log is kept and linked, for the bar of the follow screen. */
+export function linkWords(link: LinkStatus, store: StoreStatus, now: Instant): KeptWords {
+  if (store.kind === "memory") {
+    return { title: "In memory only", detail: "export before closing", alarming: true };
+  }
+  const ago = link.heardAt === null ? null : between(link.heardAt, now);
+  switch (link.kind) {
+    case "alone":
+      return { title: "Alone", detail: "kept here", alarming: false };
+    case "linking":
+      return {
+        title: `Linking · ${heardWords(link.heardAt, now)}`,
+        detail: unsentWords(link.unsent),
+        alarming: link.unsent > 0 || ago === null || ago > LONG_SILENCE,
+      };
+    case "linked":
+      return {
+        title: ago !== null && ago > FRESH ? `Linked · ${heardWords(link.heardAt, now)}` : "Linked",
+        detail: unsentWords(link.unsent),
+        alarming: false,
+      };
+    case "ended":
+      return { title: "Link ended", detail: "kept here only", alarming: true };
+  }
+}
+
+/** An instant in PET, or in UTC before the clock was started. */
+export function momentWords(at: Instant, petZero: Instant | null): string {
+  if (petZero === null) return `${formatInstant(at).slice(11, 19)} UTC`;
+  const pet = between(petZero, at);
+  return pet < 0 ? `${clockText(pet)}` : hourMinuteText(pet);
+}
+
+/** When what somebody has seen up to is as good as all of it, in ms. */
+const AS_GOOD_AS_NOW = 15_000;
+
+/** What a follower can have seen, in words. */
+export function seenWords(
+  { present, seenUpTo, heardAt }: Follower,
+  petZero: Instant | null,
+  now: Instant,
+): string {
+  if (seenUpTo === null) return present ? "is reading" : "has seen nothing yet";
+  if (present && between(seenUpTo, now) < AS_GOOD_AS_NOW + 30_000) return "has seen all";
+  const upTo = `has seen all up to ${momentWords(seenUpTo, petZero)}`;
+  return present || heardAt === null ? upTo : `away · ${upTo}`;
+}
+
+/** What the hub beyond a gap can have seen, in words. */
+export function beyondWords(
+  { name, state, sentUpTo, unsent, heardAt, words }: FarHub,
+  petZero: Instant | null,
+  now: Instant,
+): string {
+  if (state === "refused") return `${name} takes nothing: ${words ?? "it was refused"}`;
+  const seen =
+    sentUpTo === null
+      ? "has got nothing yet"
+      : unsent === 0 && state === "linked" && between(sentUpTo, now) < AS_GOOD_AS_NOW
+        ? "has got all"
+        : `has got all up to ${momentWords(sentUpTo, petZero)}`;
+  const waiting = unsent === 0 ? "" : ` · ${unsent} waiting to be sent`;
+  const silence = state === "linked" ? "" : ` · ${heardWords(heardAt, now)}`;
+  return `${name} ${seen}${waiting}${silence}`;
+}

@@ -1,0 +1,36 @@
+import { useMemo, useState } from "react";
+import type { WalkId } from "../../core/units/index.ts";
+import type { Folded } from "../../core/walk/index.ts";
+import { overruledOf } from "../../core/walk/index.ts";
+import type { LinkStatus } from "../../io/link/index.ts";
+import type { Notice } from "../follow/index.ts";
+import { useServices } from "../session/index.ts";
+import { overruledWords } from "./overruled-words.ts";
+import { keepTold, toldKeys } from "./told.ts";
+
+/** What the reader of this device must be told about the link, and how it is put away. */
+export interface Notices {
+  readonly notices: readonly Notice[];
+  readonly putAway: (key: string) => void;
+}
+
+/** What came of the link that its reader would not see otherwise: marks that did not count, entries stamped anew or set aside. */
+export function useNotices(walk: WalkId, folded: Folded, link: LinkStatus): Notices {
+  const { links } = useServices();
+  const [told, setTold] = useState(toldKeys);
+  const overruled = useMemo(() => {
+    const outline = folded.ledger?.opened.outline;
+    if (!outline) return [];
+    return overruledOf(folded, link.device).map((one) => ({
+      key: `${walk} ${one.key}`,
+      words: overruledWords(one, outline),
+    }));
+  }, [walk, folded, link.device]);
+  return {
+    notices: [...link.notices, ...overruled.filter(({ key }) => !told.has(key))],
+    putAway: (key) => {
+      if (link.notices.some((notice) => notice.key === key)) links.dismiss(walk, key);
+      else setTold(keepTold(key));
+    },
+  };
+}

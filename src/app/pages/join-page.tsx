@@ -1,0 +1,24 @@
+import { IonContent, IonPage, useIonRouter } from "@ionic/react";
+import { useParams } from "react-router-dom";
+import { JoinForm } from "../link/index.ts";
+import { ScreenHead } from "../parts/index.ts";
+
+/** Joins a walk with a code; a QR code leads here with its code filled in. */
+export function JoinPage() {
+  const { code = "" } = useParams();
+  const router = useIonRouter();
+  return (
+    <IonPage>
+      <IonContent>
+        <main className="join-page">
+          <ScreenHead title="Join a walk" what="With the code that its lead shows">
+            <button type="button" className="plain-button" onClick={() => router.push("/")}>
+              Shelf
+            </button>
+          </ScreenHead>
+          <JoinForm key={code} code={code} onJoined={(walk) => router.push(`/follow/${walk}`)} />
+        </main>
+      </IonContent>
+    </IonPage>
+  );
+}

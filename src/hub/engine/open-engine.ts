@@ -1,6 +1,5 @@
 import type { Instant } from "../../core/units/index.ts";
 import type { Engine } from "./engine.ts";
-import { EngineTroubleError } from "./engine.ts";
 import { openSqliteEngine } from "./sqlite-engine.ts";
 
 /** Where a hub keeps its log. */
@@ -16,7 +15,7 @@ export interface EnginePlace {
 /** Opens the store of a hub, or makes it when there never was one. Rejects with {@link EngineTroubleError}. */
 export async function openEngine({ data, engine, now }: EnginePlace): Promise<Engine> {
   if (engine === null) return openSqliteEngine(data, now);
-  throw new EngineTroubleError(
-    `"${engine}" is no address of an engine: give nats://host:port, or leave it out.`,
-  );
+  // Loaded only where it is wanted: a hub on one machine needs no NATS client.
+  const { openJetstreamEngine } = await import("./jetstream-engine.ts");
+  return openJetstreamEngine(engine, now);
 }

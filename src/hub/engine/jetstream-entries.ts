@@ -1,0 +1,180 @@
+import { randomBytes } from "node:crypto";
+import { setTimeout as wait } from "node:timers/promises";
+import { DiscardPolicy, JetStreamApiError, type StoredMsg } from "@nats-io/jetstream";
+import { headers, type MsgHdrs } from "@nats-io/transport-node";
+import type { Entry } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { AppendOutcome, EngineTroubleError, KeptEntry, KeptWalk } from "./engine.ts";
+import { ANSWER_TIME, type WantedStream } from "./jetstream-connection.ts";
+import { readStream } from "./read-stream.ts";
+import { sameEntry } from "./same-entry.ts";
+import type { Streams } from "./stream-push.ts";
+import { followStream } from "./stream-tail.ts";
+import { keyToken, ofToken, toToken } from "./subject-token.ts";
+
+/** The stream of entries. */
+export interface JetstreamEntries {
+  append(walk: WalkId, entries: readonly Entry[], via: string | null): Promise<readonly AppendOutcome[]>;
+  read(walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]>;
+  head(walk: WalkId): Promise<number>;
+  walks(): Promise<readonly KeptWalk[]>;
+  caughtUp(): Promise<void>;
+  close(): void;
+}
+
+/** What the entries are kept and told with. */
+export interface EntriesWish {
+  readonly streams: Streams;
+  readonly stream: string;
+  readonly now: () => Instant;
+  readonly tell: (walk: WalkId, kept: readonly KeptEntry[]) => void;
+  readonly trouble: (cause: unknown) => EngineTroubleError;
+}
+
+/** The server's answer to a second message on a subject that may have one. */
+const SUBJECT_IS_TAKEN = 10_077;
+/** The server's answers that are final: the message is too large, or there is no room. */
+const FINAL: ReadonlySet<number> = new Set([10_047, 10_054, 10_023]);
+const RECEIVED = "Tetherline-Received";
+const VIA = "Tetherline-Via";
+const ATTEMPT = "Tetherline-Attempt";
+/** An entry is offered again for so long while no server answers, in ms. */
+const PATIENCE = 10_000;
+const PAUSE = 200;
+
+/** A subject for each entry, so that no entry can be there twice however long ago it came. */
+export function entriesStream(name: string): WantedStream {
+  return {
+    name: `${name}-entries`,
+    subjects: [`${name}.entries.*.*`],
+    max_msgs_per_subject: 1,
+    discard: DiscardPolicy.New,
+    discard_new_per_subject: true,
+    deny_delete: true,
+    deny_purge: true,
+  };
+}
+
+/** Keeps and reads entries; the heads of walks are learnt from the stream, which is followed from its beginning. */
+export function jetstreamEntries({ streams, stream, now, tell, trouble }: EntriesWish): JetstreamEntries {
+  const prefix = stream.replace(/-entries$/, ".entries");
+  const walks = new Map<WalkId, { entries: number; head: number }>();
+  const decoder = new TextDecoder();
+
+  const tail = followStream(streams, stream, (messages) => {
+    const told = new Map<WalkId, KeptEntry[]>();
+    for (const message of messages) {
+      const walk = walkOf(message.subject);
+      const { entries } = walks.get(walk) ?? { entries: 0 };
+      walks.set(walk, { entries: entries + 1, head: message.seq });
+      const kept = keptOf(message, decoder);
+      const ofWalk = told.get(walk);
+      if (ofWalk) ofWalk.push(kept);
+      else told.set(walk, [kept]);
+    }
+    for (const [walk, kept] of told) tell(walk, kept);
+  });
+
+  /** Offers an entry until a server has said what became of it. */
+  const offer = async (
+    walk: WalkId,
+    entry: Entry,
+    via: string | null,
+    attempt: string,
+  ): Promise<AppendOutcome> => {
+    const subject = `${prefix}.${toToken(walk)}.${keyToken(entry)}`;
+    const text = JSON.stringify(entry.wire);
+    const about = headers();
+    about.set(RECEIVED, String(now()));
+    about.set(ATTEMPT, attempt);
+    if (via !== null) about.set(VIA, toToken(via));
+    const end = performance.now() + PATIENCE;
+    for (;;) {
+      try {
+        const { seq } = await streams.client.publish(subject, text, { headers: about, timeout: ANSWER_TIME });
+        return { kind: "accepted", offset: seq };
+      } catch (cause) {
+        const code = cause instanceof JetStreamApiError ? cause.code : null;
+        if (code === SUBJECT_IS_TAKEN) {
+          const other = await there(subject, end);
+          if (other) return outcomeBeside(other, entry, attempt);
+        } else if ((code !== null && FINAL.has(code)) || isTooLarge(cause) || performance.now() > end)
+          throw trouble(cause);
+      }
+      await wait(PAUSE);
+    }
+  };
+
+  /** The message that is there on a subject. */
+  const there = async (subject: string, end: number): Promise<StoredMsg | null> => {
+    for (;;) {
+      try {
+        return await streams.manager.streams.getMessage(stream, { last_by_subj: subject });
+      } catch (cause) {
+        if (performance.now() > end) throw trouble(cause);
+      }
+      await wait(PAUSE);
+    }
+  };
+
+  const read = async (walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]> => {
+    await tail.caughtUp();
+    const head = walks.get(walk)?.head ?? 0;
+    if (after >= head || limit < 1) return [];
+    const subject = `${prefix}.${toToken(walk)}.*`;
+    const messages = await readStream(streams, { stream, subject, from: after + 1, upTo: head, limit });
+    return messages.map((message) => keptOf(message, decoder));
+  };
+
+  return {
+    append: async (walk, entries, via) => {
+      const attempt = randomBytes(9).toString("base64url");
+      return Promise.all(entries.map((entry, index) => offer(walk, entry, via, `${attempt}.${index}`)));
+    },
+    read,
+    head: async (walk) => {
+      await tail.caughtUp();
+      return walks.get(walk)?.head ?? 0;
+    },
+    walks: async () => {
+      await tail.caughtUp();
+      return [...walks]
+        .map(([walk, { entries, head }]) => ({ walk, entries, head }))
+        .sort((a, b) => (a.walk < b.walk ? -1 : 1));
+    },
+    caughtUp: () => tail.caughtUp(),
+    close: () => tail.close(),
+  };
+}
+
+/** Whether what is there is this very entry (kept by an attempt whose answer was lost), an equal one, or another. */
+function outcomeBeside(other: StoredMsg, entry: Entry, attempt: string): AppendOutcome {
+  if (other.header.get(ATTEMPT) === attempt) return { kind: "accepted", offset: other.seq };
+  return { kind: sameEntry(other.string(), entry) ? "known" : "conflict" };
+}
+
+function walkOf(subject: string): WalkId {
+  return ofToken(subject.split(".").at(-2) ?? "") as WalkId;
+}
+
+function keptOf(
+  { seq, data, headers: about }: { seq: number; data: Uint8Array; headers?: MsgHdrs | undefined },
+  decoder: TextDecoder,
+): KeptEntry {
+  const text = decoder.decode(data);
+  const { source, id, sequence } = JSON.parse(text) as Entry["wire"];
+  const via = about?.get(VIA) ?? "";
+  return {
+    offset: seq,
+    text,
+    source,
+    id,
+    sequence,
+    received: Number(about?.get(RECEIVED)) as Instant,
+    via: via === "" ? null : ofToken(via),
+  };
+}
+
+function isTooLarge(cause: unknown): boolean {
+  return cause instanceof Error && /max_payload|maximum payload/i.test(cause.message);
+}

@@ -1,0 +1,62 @@
+import { setTimeout as wait } from "node:timers/promises";
+import type { JsMsg } from "@nats-io/jetstream";
+import { EngineTroubleError } from "./engine.ts";
+import { pushFrom, type Streams } from "./stream-push.ts";
+
+/** What is to be read of a stream. */
+export interface ReadWish {
+  readonly stream: string;
+  readonly subject: string;
+  /** The first sequence that may be read. */
+  readonly from: number;
+  /** A sequence that is there under this subject: reading ends with it. `null` reads what is there now. */
+  readonly upTo: number | null;
+  /** At most so many. */
+  readonly limit: number;
+}
+
+/** Reading may take so long, in ms. */
+const PATIENCE = 10_000;
+const PAUSE = 200;
+
+/** The messages under a subject, in order; goes on from where it broke off. Rejects when that takes too long. */
+export async function readStream(streams: Streams, wish: ReadWish): Promise<readonly JsMsg[]> {
+  const messages: JsMsg[] = [];
+  const end = performance.now() + PATIENCE;
+  for (;;) {
+    try {
+      if (await readOn(streams, wish, messages)) return messages;
+    } catch {
+      // No server answers now; it is tried again.
+    }
+    if (performance.now() > end)
+      throw new EngineTroubleError("The engine is slow to read what it has: try again.");
+    await wait(PAUSE);
+  }
+}
+
+/** Reads on until all is there (true) or the server breaks off (false). */
+async function readOn(streams: Streams, wish: ReadWish, messages: JsMsg[]): Promise<boolean> {
+  const { stream, subject, from, upTo, limit } = wish;
+  let finish = (): void => {};
+  const finished = new Promise<void>((resolve) => {
+    finish = resolve;
+  });
+  let isDone = false;
+  const push = await pushFrom(streams, {
+    stream,
+    subject,
+    from: (messages.at(-1)?.seq ?? from - 1) + 1,
+    onBroken: finish,
+    onMessage: (message) => {
+      if (isDone) return;
+      messages.push(message);
+      isDone = messages.length >= limit || (upTo === null ? message.info.pending === 0 : message.seq >= upTo);
+      if (isDone) finish();
+    },
+  });
+  if (upTo === null && push.pending === 0) isDone = true;
+  if (!isDone) await finished;
+  push.stop();
+  return isDone;
+}

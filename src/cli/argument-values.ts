@@ -57,6 +57,21 @@ export function siteValue(text: string, before: readonly Site[]): Site[] {
   return [...before, site];
 }
 
+/** A port: a whole number from 0 to 65535. */
+export function portValue(text: string): number {
+  const port = /^\d{1,5}$/.test(text) ? Number(text) : Number.NaN;
+  if (!(port <= 65_535)) throw new InvalidArgumentError("A port is a whole number from 0 to 65535.");
+  return port;
+}
+
+/** A name for people to read. */
+export function nameValue(text: string): string {
+  if (!/^[^\p{Cc}]{1,80}$/u.test(text.trim())) {
+    throw new InvalidArgumentError("A name has 1 to 80 letters.");
+  }
+  return text.trim();
+}
+
 /** How many times faster than real time. */
 export function paceValue(text: string): number {
   const pace = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;

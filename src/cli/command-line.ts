@@ -7,11 +7,14 @@ import {
   decideValue,
   hoursValue,
   instantValue,
+  nameValue,
   paceValue,
+  portValue,
   seedValue,
   siteValue,
 } from "./argument-values.ts";
 import { checkCommand } from "./check-command.ts";
+import { type HubFlags, hubCommand, type ServeHub } from "./hub-command.ts";
 import { passesCommand } from "./passes-command.ts";
 import { planCommand } from "./plan-command.ts";
 import { UnusableProcedureError } from "./read-input.ts";
@@ -27,6 +30,8 @@ export interface Surroundings {
   readonly terminal: Terminal;
   /** The present instant, asked only where a command starts from now. */
   now(): Instant;
+  /** Runs a hub; given from outside, since a hub is no part of the command line. */
+  readonly serveHub: ServeHub;
 }
 
 /**
@@ -59,7 +64,7 @@ function ofCommander(error: CommanderError, terminal: Terminal): ExitStatus {
   if (error.exitCode === 0) return EXIT.fine;
   const message =
     error.code === "commander.help"
-      ? "Say what to do: check, plan, passes, rehearse, state, review or schema; --help explains them."
+      ? "Say what to do: check, plan, passes, rehearse, state, review, hub or schema; --help explains them."
       : sentenceOf(error.message);
   terminal.err(`${message}\n`);
   return EXIT.unusable;
@@ -79,7 +84,7 @@ function sentenceOf(message: string): string {
   return /[.?!)]$/.test(sentence) ? sentence : `${sentence}.`;
 }
 
-function programFor({ terminal, now }: Surroundings, ended: (status: ExitStatus) => void): Command {
+function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: ExitStatus) => void): Command {
   const program = new Command("tetherline")
     .description(
       "Prepare, follow and review a walk outside a vehicle. It advises only and defers to flight rules.",
@@ -169,6 +174,25 @@ function programFor({ terminal, now }: Surroundings, ended: (status: ExitStatus)
     .option("--xes", "print an event log in XES (IEEE 1849)")
     .action(async (log: string, options: { json?: boolean; csv?: boolean; xes?: boolean }) => {
       ended(await reviewCommand(log, options, terminal));
+    });
+
+  program
+    .command("hub")
+    .description("serve the app, and keep the devices that follow a walk in agreement")
+    .option("--port <n>", "the port to listen at; 0 takes any", portValue, 4173)
+    .option("--host <name>", "where to listen: 0.0.0.0 for the whole network, with TLS", "localhost")
+    .option("--data <folder>", "where the log is kept", "./hub-data")
+    .option("--cert <file>", "certificate in PEM; needs --key")
+    .option("--key <file>", "its private key in PEM")
+    .option("--engine <url>", "an engine that several hubs share: nats://host:port")
+    .option("--name <text>", "what people call this hub; the machine's name, unless given", nameValue)
+    .option("--plain", "plain HTTP, for a proxy in front that does TLS")
+    .option("--new-owner-code", "make another owner's code; the old one is of no use any more")
+    .option("--upstream <url>", "another hub to link with; needs --upstream-code")
+    .option("--upstream-code <code>", "a relay's code of that hub")
+    .option("--app <folder>", "the built app, unless it is where the build puts it")
+    .action(async (flags: HubFlags) => {
+      ended(await hubCommand(flags, terminal, serveHub));
     });
 
   program

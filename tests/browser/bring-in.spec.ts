@@ -22,7 +22,7 @@ function stateOf(text: string): unknown {
     const file = join(folder, "a.walk.jsonl");
     writeFileSync(file, text);
     // It ends with 1 where an entry had no effect, and says so beside the state.
-    const { stdout } = spawnSync("node", ["src/cli/tetherline.mjs", "state", file, "--json"], {
+    const { stdout } = spawnSync("node", ["src/tetherline.mjs", "state", file, "--json"], {
       encoding: "utf8",
     });
     return JSON.parse(stdout);

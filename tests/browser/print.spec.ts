@@ -20,7 +20,7 @@ test("the printable page has every step with the plan's times, alerts before the
 }) => {
   const path = "procedures/osier-ranging-head.procedure.json";
   const plan = JSON.parse(
-    execFileSync("node", ["src/cli/tetherline.mjs", "plan", path, "--json"], { encoding: "utf8" }),
+    execFileSync("node", ["src/tetherline.mjs", "plan", path, "--json"], { encoding: "utf8" }),
   ) as PlanDocument;
   const file = procedureFile(bundledText("osier-ranging-head"));
   const steps = file.tasks.flatMap((task) => task.steps);

@@ -71,7 +71,7 @@ describe("check --mend", () => {
 describe("check --watch", () => {
   it("[CHK1] checks again when the file is written, until it is stopped", async () => {
     const file = scratch.write("watched.procedure.json", text(SPOILED));
-    const child = spawn("node", ["src/cli/tetherline.mjs", "check", file, "--watch"], {
+    const child = spawn("node", ["src/tetherline.mjs", "check", file, "--watch"], {
       stdio: ["ignore", "pipe", "pipe"],
     });
     let printed = "";

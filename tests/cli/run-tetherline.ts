@@ -14,6 +14,8 @@ export interface Ran {
 /** The instant that commands take for now. */
 export const NOW = Date.UTC(2031, 3, 2, 9) as Instant;
 
+const serveHub = () => Promise.reject(new Error("No test in this process serves a hub."));
+
 /** Runs the command line in this process. */
 export async function tetherline(...args: readonly string[]): Promise<Ran> {
   let out = "";
@@ -26,7 +28,7 @@ export async function tetherline(...args: readonly string[]): Promise<Ran> {
       err += text;
     },
   };
-  const status = await runCommandLine(args, { terminal, now: () => NOW });
+  const status = await runCommandLine(args, { terminal, now: () => NOW, serveHub });
   return { status, out, err };
 }
 

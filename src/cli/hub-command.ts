@@ -1,0 +1,70 @@
+import { hostname } from "node:os";
+import { fileURLToPath } from "node:url";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
+
+/** How a hub is to run, as the command line says. `null` is what was not given. */
+export interface HubArguments {
+  readonly port: number;
+  readonly host: string;
+  readonly data: string;
+  readonly certificate: string | null;
+  readonly key: string | null;
+  readonly engine: string | null;
+  readonly name: string;
+  readonly plain: boolean;
+  readonly newOwnerCode: boolean;
+  readonly upstream: string | null;
+  readonly upstreamCode: string | null;
+  /** Folder of the built app. */
+  readonly app: string;
+}
+
+/** Runs a hub until it is told to stop. Rejects with `UnusableInputError` when it cannot run so. */
+export type ServeHub = (hubArguments: HubArguments, terminal: Terminal) => Promise<void>;
+
+/** The options of `hub`, as they are read. */
+export interface HubFlags {
+  readonly port: number;
+  readonly host: string;
+  readonly data: string;
+  readonly cert?: string;
+  readonly key?: string;
+  readonly engine?: string;
+  readonly name?: string;
+  readonly plain?: boolean;
+  readonly newOwnerCode?: boolean;
+  readonly upstream?: string;
+  readonly upstreamCode?: string;
+  readonly app?: string;
+}
+
+/** Where `npm run build` puts the app. */
+const BUILT_APP = fileURLToPath(new URL("../../dist", import.meta.url));
+
+/** `hub`: the server that keeps several devices in agreement, and serves the app. */
+export async function hubCommand(
+  flags: HubFlags,
+  terminal: Terminal,
+  serveHub: ServeHub,
+): Promise<ExitStatus> {
+  const { port, host, data, plain = false, newOwnerCode = false, app = BUILT_APP } = flags;
+  await serveHub(
+    {
+      port,
+      host,
+      data,
+      certificate: flags.cert ?? null,
+      key: flags.key ?? null,
+      engine: flags.engine ?? null,
+      name: flags.name ?? hostname(),
+      plain,
+      newOwnerCode,
+      upstream: flags.upstream ?? null,
+      upstreamCode: flags.upstreamCode ?? null,
+      app,
+    },
+    terminal,
+  );
+  return EXIT.fine;
+}

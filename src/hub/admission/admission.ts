@@ -1,0 +1,160 @@
+import type { Role } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { Keep } from "../engine/index.ts";
+import type { Surroundings } from "../surroundings/index.ts";
+import { readCode } from "./codes.ts";
+import { Invitations, type MadeInvitation } from "./invitations.ts";
+import { type Caller, type Member, STANDING } from "./member.ts";
+import { MemberBook, type MemberListener } from "./member-book.ts";
+import { OwnerCode } from "./owner-code.ts";
+import { Tokens } from "./tokens.ts";
+
+/** How long a token is good: longer than any walk with its rehearsals, short enough to be forgotten. */
+const TOKEN_LIFE = 30 * 24 * 3_600_000;
+
+/** Somebody who asks to be let in. */
+export interface JoinRequest {
+  /** As it was entered. */
+  readonly code: string;
+  readonly device: string;
+  /** `null`: the last part of the device's name. */
+  readonly name: string | null;
+  /** For the owner's code only; an invitation has its own. */
+  readonly walk: WalkId | null;
+  readonly role: Role;
+  /** Who asks, when it has a good token already. */
+  readonly caller: Caller | null;
+}
+
+/** Let in, or why not. */
+export type JoinOutcome =
+  | { readonly kind: "joined"; readonly member: Member; readonly token: string }
+  | { readonly kind: "bad-code" | "walk-needed" | "device-taken" };
+
+/** Who may come in and who is in: codes, tokens and members, shared by all hubs on one engine. */
+export class Admission {
+  readonly #surroundings: Surroundings;
+  readonly #owner: OwnerCode;
+  readonly #tokens: Tokens;
+  readonly #invitations: Invitations;
+  readonly #members: MemberBook;
+
+  private constructor(
+    surroundings: Surroundings,
+    owner: OwnerCode,
+    tokens: Tokens,
+    invitations: Invitations,
+    members: MemberBook,
+  ) {
+    this.#surroundings = surroundings;
+    this.#owner = owner;
+    this.#tokens = tokens;
+    this.#invitations = invitations;
+    this.#members = members;
+  }
+
+  static async open(keep: Keep, surroundings: Surroundings, newOwnerCode: boolean): Promise<Admission> {
+    return new Admission(
+      surroundings,
+      await OwnerCode.open(keep, surroundings, newOwnerCode),
+      await Tokens.open(keep, surroundings),
+      new Invitations(keep, surroundings),
+      await MemberBook.open(keep),
+    );
+  }
+
+  /** The owner's code as it is kept; `shownCode` makes it readable. */
+  get ownerCode(): string {
+    return this.#owner.code;
+  }
+
+  /** Who a credential belongs to: a token, or as a bearer the owner's code; `null` when it is no good (any more). */
+  async identify(credential: string, by: "bearer" | "cookie"): Promise<Caller | null> {
+    const code = by === "bearer" ? readCode(credential) : null;
+    if (code !== null) return this.#owner.is(code) ? { kind: "owner" } : null;
+    const claims = await this.#tokens.read(credential);
+    if (!claims) return null;
+    const isHis = (member: Member | null): member is Member =>
+      member?.token === claims.jti && member.role === claims.role;
+    const known = this.#members.get(claims.walk, claims.sub);
+    const member = isHis(known) ? known : await this.#members.ask(claims.walk, claims.sub);
+    return isHis(member) ? { kind: "member", member, by } : null;
+  }
+
+  /** Whether somebody's token is still good at this moment. */
+  isGood({ walk, device, token, expires }: Member): boolean {
+    return expires > this.#surroundings.now() && this.#members.get(walk, device)?.token === token;
+  }
+
+  async join({ code, device, name, walk, role, caller }: JoinRequest): Promise<JoinOutcome> {
+    const read = readCode(code);
+    if (read === null) return { kind: "bad-code" };
+    const isOwner = this.#owner.is(read);
+    const invitation = isOwner ? null : await this.#invitations.open(read);
+    if (!(isOwner || invitation)) return { kind: "bad-code" };
+    const joinedWalk = invitation?.walk ?? walk;
+    if (joinedWalk === null) return { kind: "walk-needed" };
+    const joinedRole = invitation?.role ?? role;
+    if (!isOwner && (await this.#isTaken(joinedWalk, device, joinedRole, caller))) {
+      return { kind: "device-taken" };
+    }
+    const joined = this.#surroundings.now();
+    const member: Member = {
+      walk: joinedWalk,
+      device,
+      name: name ?? (device.split("/").at(-1) || device).slice(0, 80),
+      role: joinedRole,
+      token: Buffer.from(this.#surroundings.randomBytes(16)).toString("base64url"),
+      joined,
+      expires: (joined + TOKEN_LIFE) as Instant,
+      invitation: invitation?.key ?? null,
+    };
+    await this.#members.put(member);
+    return { kind: "joined", member, token: await this.#tokens.sign(member) };
+  }
+
+  /** An invitation gives what it says and no more: it does not put a device out that stands higher. */
+  async #isTaken(walk: WalkId, device: string, role: Role, caller: Caller | null): Promise<boolean> {
+    const there = await this.#members.ask(walk, device);
+    if (!there || there.expires <= this.#surroundings.now()) return false;
+    const isItself = caller?.kind === "member" && caller.member.token === there.token;
+    return !isItself && STANDING[there.role] > STANDING[role];
+  }
+
+  invite(walk: WalkId, role: Role, minutes: number): Promise<MadeInvitation> {
+    return this.#invitations.make(walk, role, minutes);
+  }
+
+  /** Everybody who is in a walk, in the order of their devices' names. */
+  members(walk: WalkId): readonly Member[] {
+    const now = this.#surroundings.now();
+    return this.#members.of(walk).filter(({ expires }) => expires > now);
+  }
+
+  /**
+   * Puts a device out of a walk: its token is dead on every hub of the engine, and the invitation that it came by, so
+   * that it does not come straight back. False when it was not in.
+   */
+  async withdraw(walk: WalkId, device: string): Promise<boolean> {
+    const member = await this.#members.ask(walk, device);
+    if (!member) return false;
+    if (member.invitation !== null) await this.#invitations.withdraw(member.invitation);
+    await this.#members.remove(member);
+    return true;
+  }
+
+  /** Somebody leaves of its own will. */
+  leave(member: Member): Promise<void> {
+    return this.#members.remove(member);
+  }
+
+  /** Tells of changes from now on; returns the end of it. */
+  listen(listener: MemberListener): () => void {
+    return this.#members.listen(listener);
+  }
+
+  close(): void {
+    this.#owner.close();
+    this.#members.close();
+  }
+}

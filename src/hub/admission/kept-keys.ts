@@ -1,0 +1,37 @@
+import { createHash } from "node:crypto";
+import type { WalkId } from "../../core/units/index.ts";
+import type { Keep } from "../engine/index.ts";
+import { EngineTroubleError } from "../engine/index.ts";
+
+/** Names are hashed into keys, so that a key has one length and no character that an engine cannot take. */
+const hashed = (text: string) => createHash("sha256").update(text).digest("base64url");
+
+/** Where the hub's owner's code is kept: as it is, since it is printed again at every start. */
+export const OWNER_KEY = "admission.owner";
+/** Where the key is kept that tokens are signed with. */
+export const SIGNING_KEY = "admission.signing";
+/** Where members are kept. */
+export const MEMBERS = "member.";
+/** Where invitations are kept. */
+export const INVITATIONS = "invitation.";
+
+/** Where a member is kept. */
+export function memberKey(walk: WalkId, device: string): string {
+  return `${MEMBERS}${hashed(walk)}.${hashed(device)}`;
+}
+
+/**
+ * Where an invitation is kept: under the hash of its code. Nobody who may list keys or sees one in a trace can join by
+ * it, and finding it takes no comparison whose time says how much of a guess is right.
+ */
+export function invitationKey(code: string): string {
+  return INVITATIONS + hashed(code);
+}
+
+/** What is kept under a key, after putting `value` there if nothing was: the same for all hubs that start at once. */
+export async function keptOnce(keep: Keep, key: string, value: string): Promise<string> {
+  await keep.create(key, value);
+  const kept = await keep.get(key);
+  if (kept === null) throw new EngineTroubleError("The store does not give back what was just kept in it.");
+  return kept;
+}

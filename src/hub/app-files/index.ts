@@ -1,0 +1,1 @@
+export { asksForPage, hasApp, serveApp } from "./app-files.ts";

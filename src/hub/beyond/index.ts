@@ -1,0 +1,1 @@
+export { BeyondBoard, beyondDocument } from "./beyond-board.ts";

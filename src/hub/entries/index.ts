@@ -1,0 +1,3 @@
+export type { IntakeListener, TakenBatch } from "./intake.ts";
+export { Intake } from "./intake.ts";
+export type { Offerer } from "./judge-entry.ts";

@@ -1,0 +1,37 @@
+/** How a hub is to run, as its owner says. */
+export interface HubOptions {
+  /** 0 takes any free one. */
+  readonly port: number;
+  /** Name or address to listen at; `0.0.0.0` or `::` for all. Only this machine reaches `localhost`. */
+  readonly host: string;
+  /** Folder for the log and the hub's own certificate; made when it is not there. */
+  readonly data: string;
+  /** Files of a certificate and its key, in PEM; both or none. */
+  readonly certificate: string | null;
+  readonly key: string | null;
+  /** Address of an engine that several hubs share; `null` keeps the log in the data folder. */
+  readonly engine: string | null;
+  /** What people call this hub. */
+  readonly name: string;
+  /** Plain HTTP though the host is not this machine alone: for a proxy in front that does TLS. */
+  readonly plain: boolean;
+  /** Makes another owner's code; the old one is of no use any more. */
+  readonly newOwnerCode: boolean;
+  /** Another hub to link with, and a code of it. */
+  readonly upstream: string | null;
+  readonly upstreamCode: string | null;
+  /** Folder of the built app. */
+  readonly app: string;
+}
+
+/** A hub cannot run as it was asked to; its message is the one sentence that its owner reads. */
+export class HubTroubleError extends Error {
+  override readonly name = "HubTroubleError";
+}
+
+const ITSELF: ReadonlySet<string> = new Set(["localhost", "127.0.0.1", "::1"]);
+
+/** Whether only this machine reaches a host. */
+export function isOnlyHere(host: string): boolean {
+  return ITSELF.has(host);
+}

@@ -1,0 +1,1 @@
+export { HubMetrics } from "./hub-metrics.ts";

@@ -1,0 +1,1 @@
+export { startNews } from "./news.ts";

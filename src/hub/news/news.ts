@@ -1,0 +1,61 @@
+import type { WalkId } from "../../core/units/index.ts";
+import type { Admission } from "../admission/index.ts";
+import { type BeyondBoard, beyondDocument } from "../beyond/index.ts";
+import type { PresenceBoard } from "../presence/index.ts";
+import { eventText, type FanOut } from "../stream/index.ts";
+
+/** Between two signs of life, in ms. */
+const BEAT = 15_000;
+/** Changes are gathered for so long, in ms. */
+const GATHERED = 200;
+/** A list of all goes to all, which grows with the square of their number; so long more for each pair, in ms. */
+const GATHERED_PER_PAIR = 0.1;
+
+/** What is told. */
+export interface NewsSources {
+  readonly admission: Admission;
+  readonly fanOut: FanOut;
+  readonly presence: PresenceBoard;
+  readonly beyond: BeyondBoard;
+}
+
+/**
+ * Tells the followers who is there and how the hubs beyond are, gives signs of life, and ends the streams of tokens that
+ * are dead. Returns the end of it. `tell` hears of trouble.
+ */
+export function startNews(sources: NewsSources, tell: (words: string) => void): () => void {
+  const { admission, fanOut, presence, beyond } = sources;
+  const gathering = new Map<WalkId, NodeJS.Timeout>();
+
+  const sendPresence = async (walk: WalkId) => {
+    gathering.delete(walk);
+    try {
+      await fanOut.send(walk, eventText("presence", await presence.of(walk)));
+    } catch (cause) {
+      tell(
+        `Who follows the walk could not be told: ${cause instanceof Error ? cause.message : String(cause)}`,
+      );
+    }
+  };
+  const gather = (walk: WalkId) => {
+    if (gathering.has(walk) || fanOut.followersOf(walk) === 0) return;
+    const pause = GATHERED + GATHERED_PER_PAIR * fanOut.followersOf(walk) ** 2;
+    gathering.set(walk, setTimeout(() => void sendPresence(walk), pause).unref());
+  };
+
+  const ends = [
+    admission.listen({ ended: (member) => fanOut.end(member), changed: gather }),
+    presence.listen(gather),
+    beyond.listen((walk) => void fanOut.send(walk, eventText("beyond", beyondDocument(beyond.of(walk))))),
+  ];
+  const beating = setInterval(() => {
+    fanOut.beat((member) => admission.isGood(member));
+    presence.beat();
+  }, BEAT).unref();
+
+  return () => {
+    for (const end of ends) end();
+    clearInterval(beating);
+    for (const timeout of gathering.values()) clearTimeout(timeout);
+  };
+}

@@ -1,0 +1,69 @@
+import { Admission } from "./admission/index.ts";
+import { BeyondBoard } from "./beyond/index.ts";
+import type { Engine } from "./engine/index.ts";
+import { Intake } from "./entries/index.ts";
+import { HubMetrics } from "./metrics/index.ts";
+import { startNews } from "./news/index.ts";
+import { PresenceBoard } from "./presence/index.ts";
+import { type HubParts, makeServer, type ServerOptions } from "./routes/index.ts";
+import { FanOut } from "./stream/index.ts";
+import type { Surroundings } from "./surroundings/index.ts";
+
+/** A hub on an open engine: its parts and its server, which is ready to listen. */
+export interface OpenHub {
+  readonly parts: HubParts;
+  readonly server: Awaited<ReturnType<typeof makeServer>>;
+  /** Ends all streams, the server and the engine. */
+  close(): Promise<void>;
+}
+
+/** What a hub is called, and what it does anew. */
+export interface HubIdentity {
+  readonly name: string;
+  readonly newOwnerCode: boolean;
+}
+
+/** Puts a hub together on an open engine. */
+export async function openHub(
+  engine: Engine,
+  surroundings: Surroundings,
+  { name, newOwnerCode }: HubIdentity,
+  options: ServerOptions,
+): Promise<OpenHub> {
+  const admission = await Admission.open(engine.keep, surroundings, newOwnerCode);
+  const fanOut = new FanOut(engine);
+  const metrics = new HubMetrics(() => fanOut.size);
+  const parts: HubParts = {
+    engine,
+    surroundings,
+    admission,
+    intake: new Intake(engine, surroundings, metrics),
+    fanOut,
+    presence: new PresenceBoard(engine, admission, surroundings),
+    beyond: new BeyondBoard(),
+    metrics,
+    id: await hubId(engine, surroundings),
+    name,
+  };
+  const endNews = startNews(parts, options.tell);
+  const server = await makeServer(parts, options);
+  return {
+    parts,
+    server,
+    close: async () => {
+      endNews();
+      fanOut.close();
+      await server.close();
+      parts.intake.close();
+      parts.presence.close();
+      admission.close();
+      await engine.close();
+    },
+  };
+}
+
+/** The device name of this hub, where it is a device to others; made once for all hubs on the engine. */
+async function hubId({ keep }: Engine, { randomBytes }: Surroundings): Promise<string> {
+  const made = `/hubs/${Buffer.from(randomBytes(8)).toString("hex")}`;
+  return (await keep.create("hub.id", made)) ? made : ((await keep.get("hub.id")) ?? made);
+}

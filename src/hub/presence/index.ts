@@ -1,0 +1,2 @@
+export type { PresenceDocument } from "./presence-board.ts";
+export { PresenceBoard } from "./presence-board.ts";

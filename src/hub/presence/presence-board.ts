@@ -1,0 +1,157 @@
+import type { Cursor } from "../../core/log/index.ts";
+import { formatInstant, type Instant, type WalkId } from "../../core/units/index.ts";
+import type { Admission, Member } from "../admission/index.ts";
+import type { Engine } from "../engine/index.ts";
+import type { Surroundings } from "../surroundings/index.ts";
+import { type DeviceSign, deviceSignSchema, mergedSign } from "./device-sign.ts";
+
+const TOPIC = "presence";
+/** What another hub said of its streams holds for so long, in ms: three of its signs of life. */
+const HOLDS = 45_000;
+
+/** Everybody in a walk, as sent: instants as text. */
+export interface PresenceDocument {
+  readonly followers: readonly {
+    readonly device: string;
+    readonly name: string;
+    readonly role: Member["role"];
+    readonly present: boolean;
+    readonly seenUpTo: string | null;
+    readonly heardAt: string | null;
+  }[];
+}
+
+/** Who follows each walk and how far each has read, over all hubs on the same engine. */
+export class PresenceBoard {
+  readonly #engine: Engine;
+  readonly #admission: Admission;
+  readonly #surroundings: Surroundings;
+  /** This process among those on the engine. */
+  readonly #hub: string;
+  readonly #here = new Map<string, DeviceSign>();
+  readonly #elsewhere = new Map<string, DeviceSign & { readonly came: Instant }>();
+  /** When the entry came that a device has yet to read, by walk and offset read; it never changes. */
+  readonly #unread = new Map<string, Instant>();
+  readonly #listeners = new Set<(walk: WalkId) => void>();
+  readonly #stopHearing: () => void;
+
+  constructor(engine: Engine, admission: Admission, surroundings: Surroundings) {
+    this.#engine = engine;
+    this.#admission = admission;
+    this.#surroundings = surroundings;
+    this.#hub = Buffer.from(surroundings.randomBytes(9)).toString("base64url");
+    this.#stopHearing = engine.onWhisper(TOPIC, (text) => this.#hear(text));
+  }
+
+  /** A stream of a device was opened; returns what to call when it has ended. */
+  opened(member: Member): () => void {
+    this.#change(member, ({ streams }) => ({ streams: streams + 1 }));
+    return () => this.#change(member, ({ streams }) => ({ streams: streams - 1 }));
+  }
+
+  /** A device was heard. */
+  heard(member: Member): void {
+    const sign = this.#signOf(member);
+    this.#here.set(keyOf(member), { ...sign, heard: this.#surroundings.now() });
+  }
+
+  /** A device says how far it has read. */
+  reported(member: Member, { epoch, offset }: Cursor): void {
+    const read = epoch === this.#engine.epoch ? { offset, said: this.#surroundings.now() } : null;
+    this.#change(member, () => ({ read }));
+  }
+
+  /** Calls back for each change from now on; returns the end of it. */
+  listen(changed: (walk: WalkId) => void): () => void {
+    this.#listeners.add(changed);
+    return () => void this.#listeners.delete(changed);
+  }
+
+  /** Tells the other hubs what is here, and forgets what has not been heard of for long. */
+  beat(): void {
+    for (const [key, sign] of this.#here) {
+      if (sign.streams > 0) this.#engine.whisper(TOPIC, JSON.stringify(sign));
+      else if (!this.#admission.members(sign.walk as WalkId).some(({ device }) => device === sign.device)) {
+        this.#here.delete(key);
+      }
+    }
+    const now = this.#surroundings.now();
+    for (const [key, sign] of this.#elsewhere) {
+      if (sign.streams === 0 || sign.came + HOLDS >= now) continue;
+      this.#elsewhere.set(key, { ...sign, streams: 0 });
+      this.#tell(sign.walk as WalkId);
+    }
+  }
+
+  /** Everybody in a walk. */
+  async of(walk: WalkId): Promise<PresenceDocument> {
+    const elsewhere = new Map<string, DeviceSign[]>();
+    for (const sign of this.#elsewhere.values()) {
+      if (sign.walk === walk) elsewhere.set(sign.device, [...(elsewhere.get(sign.device) ?? []), sign]);
+    }
+    // Many have read equally far: the store is asked once.
+    const asked = new Map<number, Promise<Instant>>();
+    const seenUpTo = (offset: number): Promise<Instant> => {
+      const answer = asked.get(offset) ?? this.#seenUpTo(walk, offset);
+      asked.set(offset, answer);
+      return answer;
+    };
+    const followers = this.#admission.members(walk).map(async (member) => {
+      const { device, name, role } = member;
+      const signs = [...(elsewhere.get(device) ?? []), this.#signOf(member)];
+      const { streams, read, heard } = mergedSign(signs);
+      return {
+        device,
+        name,
+        role,
+        present: streams > 0,
+        seenUpTo: read && formatInstant(await seenUpTo(read.offset)),
+        heardAt: heard === null ? null : formatInstant(heard),
+      };
+    });
+    return { followers: await Promise.all(followers) };
+  }
+
+  close(): void {
+    this.#stopHearing();
+  }
+
+  /** Who has read up to an offset has read everything that had come before the next entry came. */
+  async #seenUpTo(walk: WalkId, offset: number): Promise<Instant> {
+    const key = `${offset} ${walk}`;
+    const known = this.#unread.get(key);
+    if (known !== undefined) return known;
+    const now = this.#surroundings.now();
+    const [next] = await this.#engine.read(walk, offset, 1);
+    if (!next) return now;
+    if (this.#unread.size > 10_000) this.#unread.clear();
+    this.#unread.set(key, next.received);
+    return next.received;
+  }
+
+  #signOf({ walk, device }: Member): DeviceSign {
+    const none = { hub: this.#hub, walk, device, streams: 0, read: null, heard: null };
+    return this.#here.get(keyOf({ walk, device })) ?? none;
+  }
+
+  #change(member: Member, change: (sign: DeviceSign) => Partial<DeviceSign>): void {
+    const sign = this.#signOf(member);
+    const changed = { ...sign, ...change(sign), heard: this.#surroundings.now() };
+    this.#here.set(keyOf(member), changed);
+    this.#engine.whisper(TOPIC, JSON.stringify(changed));
+    this.#tell(member.walk);
+  }
+
+  #hear(text: string): void {
+    const sign = deviceSignSchema.safeParse(JSON.parse(text)).data;
+    if (!sign || sign.hub === this.#hub) return;
+    this.#elsewhere.set(`${sign.hub} ${keyOf(sign)}`, { ...sign, came: this.#surroundings.now() });
+    this.#tell(sign.walk as WalkId);
+  }
+
+  #tell(walk: WalkId): void {
+    for (const changed of [...this.#listeners]) changed(walk);
+  }
+}
+
+const keyOf = ({ walk, device }: { readonly walk: string; readonly device: string }) => `${device} ${walk}`;

@@ -1,0 +1,77 @@
+import { Readable } from "node:stream";
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import { readCursor, writeCursor } from "../../core/log/index.ts";
+import { formatInstant, type WalkId } from "../../core/units/index.ts";
+import { AnswerError } from "../answer/index.ts";
+import type { Engine } from "../engine/index.ts";
+import { openStream } from "./entry-stream.ts";
+import type { HubParts } from "./hub-parts.ts";
+import { SINGLE_TYPE } from "./request-body.ts";
+import { walkFor } from "./who-asks.ts";
+
+const MOST_IN_BATCH = 1000;
+const PAGE = 500;
+
+/** Taking entries in and giving them out, at once or as a stream. */
+export function entryRoutes(app: FastifyInstance, parts: HubParts): void {
+  const { engine, intake, surroundings } = parts;
+
+  app.post("/api/walks/:walk/entries", async (request) => {
+    const { walk, member } = walkFor(request);
+    const offered = batchOf(request);
+    const relay = member?.role === "relay" ? { via: member.device } : {};
+    const { results, gaps } = await intake.take(walk, offered, member, relay);
+    return { results, gaps, now: formatInstant(surroundings.now()) };
+  });
+
+  app.get("/api/walks/:walk/entries", { exposeHeadRoute: false }, async (request, reply) => {
+    const { walk } = walkFor(request);
+    const isStream = /\btext\/event-stream\b/i.test(request.headers.accept ?? "");
+    const head = await engine.head(walk);
+    const after = offsetAsked(request, isStream, { epoch: engine.epoch, head });
+    if (isStream) return openStream(request, reply, parts, after);
+    return reply
+      .header("tetherline-cursor", writeCursor({ epoch: engine.epoch, offset: head }))
+      .type("application/jsonl")
+      .send(Readable.from(linesOf(engine, walk, after, head)));
+  });
+}
+
+function batchOf({ body, headers }: FastifyRequest): readonly unknown[] {
+  const isSingle = headers["content-type"]?.split(";")[0]?.trim().toLowerCase() === SINGLE_TYPE;
+  if (isSingle && typeof body === "object" && body !== null && !Array.isArray(body)) return [body];
+  if (isSingle || !Array.isArray(body)) {
+    throw new AnswerError(400, "bad-body", isSingle ? "Send one event." : "Send a JSON array of events.");
+  }
+  if (body.length > MOST_IN_BATCH) {
+    throw new AnswerError(413, "too-large", `Send at most ${MOST_IN_BATCH} entries at once.`);
+  }
+  return body;
+}
+
+/** Behind which offset is read: none (0) where the reader's cursor means nothing here. */
+function offsetAsked(
+  { headers, query }: FastifyRequest,
+  isStream: boolean,
+  { epoch, head }: { epoch: string; head: number },
+): number {
+  const lastEventId = isStream ? headers["last-event-id"] : undefined;
+  const { after } = query as { after?: unknown };
+  const said = lastEventId || after;
+  if (said === undefined || said === "") return 0;
+  const cursor = typeof said === "string" ? readCursor(said) : null;
+  if (!cursor) throw new AnswerError(400, "bad-cursor", "A cursor is written <epoch>:<offset>.");
+  // Another store, or one that was brought back from a copy and has less: everything is read again.
+  return cursor.epoch === epoch && cursor.offset <= head ? cursor.offset : 0;
+}
+
+async function* linesOf(engine: Engine, walk: WalkId, after: number, head: number): AsyncGenerator<string> {
+  for (let read = after; ; ) {
+    const page = await engine.read(walk, read, PAGE);
+    const last = page.at(-1);
+    const lines = page.filter(({ offset }) => offset <= head).map(({ text }) => `${text}\n`);
+    if (lines.length > 0) yield lines.join("");
+    if (!last || last.offset >= head) return;
+    read = last.offset;
+  }
+}

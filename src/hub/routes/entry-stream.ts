@@ -1,0 +1,54 @@
+import type { FastifyReply, FastifyRequest } from "fastify";
+import { formatInstant } from "../../core/units/index.ts";
+import { beyondDocument } from "../beyond/index.ts";
+import { eventText, Follower } from "../stream/index.ts";
+import type { HubParts } from "./hub-parts.ts";
+import { walkFor } from "./who-asks.ts";
+
+/** Answers with server-sent events: everything behind an offset, then whatever comes. */
+export function openStream(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  parts: HubParts,
+  after: number,
+): FastifyReply {
+  const { engine, fanOut, presence, beyond, surroundings, id, name } = parts;
+  const { walk, member } = walkFor(request);
+  const response = reply.raw;
+  // A reply that is taken over loses what plug-ins put into its headers, unless it is carried over.
+  reply.hijack();
+  for (const [header, value] of Object.entries(reply.getHeaders())) {
+    if (value !== undefined) response.setHeader(header, value);
+  }
+  response.writeHead(200, {
+    "content-type": "text/event-stream; charset=utf-8",
+    "cache-control": "no-store",
+    "x-accel-buffering": "no",
+  });
+  response.flushHeaders();
+
+  const follower = new Follower(response, engine.epoch, member?.role === "relay" ? member.device : null);
+  const leave = fanOut.add(walk, follower, member);
+  const gone = member ? presence.opened(member) : () => {};
+  response.once("close", () => {
+    leave();
+    gone();
+  });
+  follower.write(
+    eventText("hello", {
+      hub: id,
+      name,
+      role: member?.role ?? "lead",
+      device: member?.device ?? id,
+      now: formatInstant(surroundings.now()),
+    }),
+  );
+  const tell = async () => {
+    await follower.catchUp((read, limit) => engine.read(walk, read, limit), after);
+    follower.write(eventText("presence", await presence.of(walk)));
+    follower.write(eventText("beyond", beyondDocument(beyond.of(walk))));
+  };
+  // The store fails: the follower comes back when it can, and is told why then.
+  tell().catch(() => response.destroy());
+  return reply;
+}

@@ -1,0 +1,26 @@
+import type { Admission } from "../admission/index.ts";
+import type { BeyondBoard } from "../beyond/index.ts";
+import type { Engine } from "../engine/index.ts";
+import type { Intake } from "../entries/index.ts";
+import type { HubMetrics } from "../metrics/index.ts";
+import type { PresenceBoard } from "../presence/index.ts";
+import type { FanOut } from "../stream/index.ts";
+import type { Surroundings } from "../surroundings/index.ts";
+
+/** What a hub is made of, for whoever answers requests, and for a link with a hub beyond. */
+export interface HubParts {
+  readonly engine: Engine;
+  readonly surroundings: Surroundings;
+  readonly admission: Admission;
+  /** Judges and keeps entries. */
+  readonly intake: Intake;
+  readonly fanOut: FanOut;
+  readonly presence: PresenceBoard;
+  /** Whoever links with a hub beyond says here how that goes. */
+  readonly beyond: BeyondBoard;
+  readonly metrics: HubMetrics;
+  /** `/hubs/…`: the same for all processes on one engine. */
+  readonly id: string;
+  /** What people call it. */
+  readonly name: string;
+}

@@ -1,0 +1,68 @@
+import rateLimit from "@fastify/rate-limit";
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import { AnswerError } from "../answer/index.ts";
+import type { Tries } from "./tries.ts";
+import { knownCaller } from "./who-asks.ts";
+
+const MINUTE = 60_000;
+
+/** How many requests are answered in a minute. */
+export interface RateLimits {
+  /** To one token or the owner. */
+  readonly perToken: number;
+  /** To one address without a token; a whole site may be behind it. */
+  readonly perAddress: number;
+  /** To one address, of the app's files, the clock and signs of health. */
+  readonly filesPerAddress: number;
+  /** Wrong codes from one address. */
+  readonly wrongCodes: number;
+}
+
+/**
+ * A token may take about a tenth of what a small machine can do, so that a device gone wild does not stop the others, and
+ * a link that catches up is not held up. An address may be five hundred followers who open the app together.
+ */
+export const RATE_LIMITS: RateLimits = {
+  perToken: 30_000,
+  perAddress: 1_200,
+  filesPerAddress: 60_000,
+  wrongCodes: 20,
+};
+
+const isCheap = ({ url }: FastifyRequest) => !/^\/api\/(?!(clock|health)(\?|$))/.test(url);
+
+/** Limits how often a token or an address is answered; returns what counts wrong codes. */
+export async function limitRates(app: FastifyInstance, limits: RateLimits): Promise<Tries> {
+  await app.register(rateLimit, {
+    timeWindow: MINUTE,
+    max: (request) => {
+      if (knownCaller(request)) return limits.perToken;
+      return isCheap(request) ? limits.filesPerAddress : limits.perAddress;
+    },
+    keyGenerator: (request) => {
+      const caller = knownCaller(request);
+      if (!caller) return `${isCheap(request) ? "files" : "address"} ${request.ip}`;
+      return caller.kind === "owner" ? "owner" : `token ${caller.member.token}`;
+    },
+    errorResponseBuilder: (_request, { ttl }) =>
+      new AnswerError(
+        429,
+        "too-many",
+        "Too many requests: wait a little.",
+        Math.max(1, Math.ceil(ttl / 1000)),
+      ),
+  });
+  const count = app.createRateLimit({
+    timeWindow: MINUTE,
+    max: limits.wrongCodes,
+    keyGenerator: ({ ip }: FastifyRequest) => ip,
+  });
+  return {
+    areOver: async (request) => {
+      const limit = await count(request, { increment: false });
+      return !limit.isAllowed && limit.remaining === 0;
+    },
+    failed: async (request) => void (await count(request)),
+    tooMany: () => new AnswerError(429, "too-many-tries", "Too many wrong codes: wait a minute.", 60),
+  };
+}

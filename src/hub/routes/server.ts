@@ -1,0 +1,108 @@
+import cookie from "@fastify/cookie";
+import helmet from "@fastify/helmet";
+import Fastify, { type FastifyInstance } from "fastify";
+import { AnswerError, answerErrors, answerOf, answerUnreadable, sendAnswer } from "../answer/index.ts";
+import { asksForPage, serveApp } from "../app-files/index.ts";
+import { entryRoutes } from "./entry-routes.ts";
+import { healthRoutes } from "./health-routes.ts";
+import type { HubParts } from "./hub-parts.ts";
+import { joinRoutes } from "./join-routes.ts";
+import { limitRates, type RateLimits } from "./rate-limits.ts";
+import { readJsonBodies } from "./request-body.ts";
+import type { Tries } from "./tries.ts";
+import { walkRoutes } from "./walk-routes.ts";
+import { identifyCallers } from "./who-asks.ts";
+
+const LARGEST_BODY = 4 * 1024 * 1024;
+/** The longest walk id or device, every character of it percent-encoded. */
+const LONGEST_PARAMETER = 5000;
+
+/** How a server is to be. */
+export interface ServerOptions {
+  /** Certificate and key in PEM; `null` for plain HTTP. */
+  readonly tls: { readonly certificate: string; readonly key: string } | null;
+  /** Browsers are told to insist on TLS for this host from now on: only where they trust the certificate anyway. */
+  readonly insistsOnTls: boolean;
+  /** The certificate that a tablet is to trust, in PEM; `null` when this hub made none. */
+  readonly authority: string | null;
+  /** Folder of the built app; `null` serves none. */
+  readonly app: string | null;
+  readonly limits: RateLimits;
+  /** Where this hub is reached from other machines, without a slash at the end; `null` when it is not. */
+  readonly address: () => string | null;
+  /** Hears of mistakes of ours. */
+  readonly tell: (words: string) => void;
+}
+
+/** The server of a hub, ready to listen. */
+export async function makeServer(parts: HubParts, options: ServerOptions): Promise<FastifyInstance> {
+  const { tls, tell, limits } = options;
+  const app = Fastify({
+    ...(tls ? { https: { cert: tls.certificate, key: tls.key } } : {}),
+    bodyLimit: LARGEST_BODY,
+    routerOptions: { maxParamLength: LONGEST_PARAMETER },
+    onProtoPoisoning: "error",
+    onConstructorPoisoning: "error",
+    requestTimeout: 60_000,
+    // Open streams would keep the hub from ending.
+    forceCloseConnections: true,
+    frameworkErrors: (cause, _request, reply) => void sendAnswer(reply, answerOf(cause, tell)),
+    clientErrorHandler: answerUnreadable,
+  }) as unknown as FastifyInstance;
+
+  answerErrors(app, tell);
+  readJsonBodies(app);
+  await app.register(helmet, headersOf(options));
+  await app.register(cookie);
+  app.addHook("onSend", async (request, reply) => {
+    if (request.url.startsWith("/api/")) reply.header("cache-control", "no-store");
+  });
+  // The counter of wrong codes comes with the plug-in whose hooks have to run after this one's.
+  let tries: Tries;
+  identifyCallers(app, parts, () => tries);
+  tries = await limitRates(app, limits);
+
+  healthRoutes(app, parts);
+  joinRoutes(app, parts, tries);
+  walkRoutes(app, parts, options.address);
+  entryRoutes(app, parts);
+  const { authority, app: folder } = options;
+  if (authority !== null) {
+    app.get("/tetherline-hub.crt", (_request, reply) =>
+      reply.type("application/x-x509-ca-cert").header("cache-control", "no-cache").send(authority),
+    );
+  }
+  if (folder !== null) await serveApp(app, folder);
+  app.setNotFoundHandler({ preHandler: app.rateLimit() }, (request, reply) => {
+    if (folder !== null && asksForPage(request)) return reply.sendFile("index.html");
+    return sendAnswer(reply, new AnswerError(404, "not-found", "There is nothing at this address."));
+  });
+  await app.ready();
+  return app;
+}
+
+function headersOf({ tls, insistsOnTls }: ServerOptions) {
+  return {
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        defaultSrc: ["'self'"],
+        scriptSrc: ["'self'"],
+        workerSrc: ["'self'"],
+        connectSrc: ["'self'"],
+        imgSrc: ["'self'", "data:", "blob:"],
+        // Ionic writes styles into the page.
+        styleSrc: ["'self'", "'unsafe-inline'"],
+        fontSrc: ["'self'"],
+        manifestSrc: ["'self'"],
+        objectSrc: ["'none'"],
+        frameAncestors: ["'none'"],
+        baseUri: ["'self'"],
+        formAction: ["'self'"],
+      },
+    },
+    // The default, no-referrer, makes browsers hide the origin that is checked here.
+    referrerPolicy: { policy: "same-origin" as const },
+    strictTransportSecurity: tls && insistsOnTls ? { maxAge: 31_536_000, includeSubDomains: false } : false,
+  } as const;
+}

@@ -1,0 +1,101 @@
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import { z } from "zod";
+import { ROLES, readCursor, writeCursor } from "../../core/log/index.ts";
+import { formatInstant } from "../../core/units/index.ts";
+import { AnswerError } from "../answer/index.ts";
+import type { HubParts } from "./hub-parts.ts";
+import { bodyOf } from "./request-body.ts";
+import { callerOf, memberFor, walkToLead } from "./who-asks.ts";
+
+const MOST_REFUSED = 1000;
+const MOST_MINUTES = 24 * 60;
+
+const inviteSchema = z.object({
+  role: z.enum(ROLES),
+  minutes: z.number().min(0.01).max(MOST_MINUTES).default(15),
+});
+const cursorSchema = z.object({
+  cursor: z
+    .string()
+    .transform(readCursor)
+    .refine((cursor) => cursor !== null),
+});
+
+/** Which walks there are, who is in one, and letting others in. `address` is where this hub is reached from elsewhere. */
+export function walkRoutes(
+  app: FastifyInstance,
+  { engine, admission, presence, surroundings }: HubParts,
+  address: () => string | null,
+): void {
+  app.get("/api/walks", async (request) => {
+    const caller = callerOf(request);
+    const kept = await engine.walks();
+    const own = caller.kind === "member" ? caller.member.walk : null;
+    const walks =
+      own === null ? kept : [kept.find(({ walk }) => walk === own) ?? { walk: own, entries: 0, head: 0 }];
+    return {
+      walks: walks.map(({ walk, entries, head }) => ({
+        walk,
+        entries,
+        cursor: writeCursor({ epoch: engine.epoch, offset: head }),
+      })),
+    };
+  });
+
+  app.post("/api/walks/:walk/presence", (request) => {
+    const { member } = memberFor(request);
+    const { cursor } = bodyOf(request.body, cursorSchema);
+    if (cursor) presence.reported(member, cursor);
+    return { now: formatInstant(surroundings.now()) };
+  });
+
+  app.post("/api/walks/:walk/invitations", async (request, reply) => {
+    const { walk } = walkToLead(request);
+    const { role, minutes } = bodyOf(request.body, inviteSchema);
+    const made = await admission.invite(walk, role, minutes);
+    const code = made.code.toUpperCase();
+    return reply.code(201).send({
+      code,
+      role,
+      expires: formatInstant(made.expires),
+      url: `${originFor(request, address())}/join/${code}`,
+    });
+  });
+
+  app.get("/api/walks/:walk/followers", (request) => presence.of(walkToLead(request).walk));
+
+  app.delete("/api/walks/:walk/followers/:device", async (request, reply) => {
+    const { walk } = walkToLead(request);
+    const { device } = request.params as { device: string };
+    if (!(await admission.withdraw(walk, device))) {
+      throw new AnswerError(404, "no-follower", "No such device is in this walk.");
+    }
+    return reply.code(204).send();
+  });
+
+  app.get("/api/walks/:walk/refused", async (request) => {
+    const { walk } = walkToLead(request);
+    const refused = await engine.refused(walk, MOST_REFUSED);
+    return {
+      refused: refused.map(({ text, reason, received }) => ({
+        text,
+        reason,
+        received: formatInstant(received),
+      })),
+    };
+  });
+}
+
+const OF_THE_MACHINE_ITSELF = /^(localhost|127\.\d+\.\d+\.\d+|\[::1\])(:\d+)?$/i;
+const HOST = /^[A-Za-z0-9.[\]:_-]{1,255}$/;
+
+/**
+ * Where the device that asks reaches this hub, as others may too; when it is this very machine, where the hub is reached
+ * from elsewhere. Only the one who invites is shown it, so that a forged header deceives but its sender.
+ */
+function originFor({ headers, protocol }: FastifyRequest, address: string | null): string {
+  const host = headers.host ?? "";
+  if (address !== null && (!HOST.test(host) || OF_THE_MACHINE_ITSELF.test(host))) return address;
+  const scheme = headers["x-forwarded-proto"] === "https" ? "https" : protocol;
+  return `${scheme}://${HOST.test(host) ? host : "localhost"}`;
+}

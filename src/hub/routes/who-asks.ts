@@ -1,0 +1,100 @@
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { WalkId } from "../../core/units/index.ts";
+import { type Caller, type Member, readCode, walkSchema } from "../admission/index.ts";
+import { AnswerError } from "../answer/index.ts";
+import { asksFromElsewhere } from "./foreign-page.ts";
+import type { HubParts } from "./hub-parts.ts";
+import type { Tries } from "./tries.ts";
+
+/** The cookie that a browser keeps a token in. */
+export const TOKEN_COOKIE = "tetherline";
+
+/** Who sent a request, or why nobody is known. */
+type Asking =
+  | { readonly caller: Caller; readonly trouble: null }
+  | { readonly caller: null; readonly trouble: AnswerError };
+
+declare module "fastify" {
+  interface FastifyRequest {
+    /** `null` until it was found out, before any route. */
+    asking: Asking | null;
+  }
+}
+
+const nobody = (error: string, words: string, status = 401): Asking => ({
+  caller: null,
+  trouble: new AnswerError(status, error, words),
+});
+const NO_TOKEN = nobody("no-token", "Join the walk first: this needs a token.");
+const BAD_TOKEN = nobody("bad-token", "This token is not good (any more): join the walk again.");
+const ELSEWHERE = nobody("cross-site", "A page of another site may not do this.", 403);
+
+/** Finds out for every request who sent it; refuses nobody yet, since much needs no token. */
+export function identifyCallers(app: FastifyInstance, parts: HubParts, tries: () => Tries): void {
+  app.decorateRequest("asking", null);
+  app.addHook("onRequest", async (request) => {
+    const asking = await askingOf(request, parts, tries());
+    request.asking = asking;
+    const { caller } = asking;
+    if (caller?.kind === "member") parts.presence.heard(caller.member);
+  });
+}
+
+async function askingOf(request: FastifyRequest, { admission }: HubParts, tries: Tries): Promise<Asking> {
+  const { authorization } = request.headers;
+  if (authorization !== undefined) {
+    const [, bearer] = /^Bearer +(\S+)$/i.exec(authorization) ?? [];
+    if (bearer === undefined) return BAD_TOKEN;
+    const isCode = readCode(bearer) !== null;
+    if (isCode && (await tries.areOver(request))) return { caller: null, trouble: tries.tooMany() };
+    const caller = await admission.identify(bearer, "bearer");
+    if (isCode && !caller) await tries.failed(request);
+    return caller ? { caller, trouble: null } : BAD_TOKEN;
+  }
+  const cookie = request.cookies[TOKEN_COOKIE];
+  if (cookie === undefined) return NO_TOKEN;
+  if (asksFromElsewhere(request)) return ELSEWHERE;
+  const caller = await admission.identify(cookie, "cookie");
+  return caller ? { caller, trouble: null } : BAD_TOKEN;
+}
+
+/** Who sent a request; `null` when nobody is known. */
+export function knownCaller({ asking }: FastifyRequest): Caller | null {
+  return asking?.caller ?? null;
+}
+
+/** Who sent a request; throws the answer when nobody is known. */
+export function callerOf({ asking }: FastifyRequest): Caller {
+  if (!asking?.caller) throw (asking ?? NO_TOKEN).trouble;
+  return asking.caller;
+}
+
+/** The walk in the address, for somebody who may read it: its members and the owner. Throws the answer for all others. */
+export function walkFor(request: FastifyRequest): { readonly walk: WalkId; readonly member: Member | null } {
+  const caller = callerOf(request);
+  const { walk } = request.params as { walk: string };
+  // The same words whether or not there is such a walk.
+  if (caller.kind === "member") {
+    if (caller.member.walk === walk) return { walk: caller.member.walk, member: caller.member };
+    throw new AnswerError(403, "other-walk", "This token is of another walk.");
+  }
+  const read = walkSchema.safeParse(walk);
+  if (!read.success) throw new AnswerError(400, "bad-walk", "This is not written as the id of a walk is.");
+  return { walk: read.data, member: null };
+}
+
+/** The walk in the address, for a device that joined it; the owner has no device. */
+export function memberFor(request: FastifyRequest): { readonly walk: WalkId; readonly member: Member } {
+  const { walk, member } = walkFor(request);
+  if (!member) throw new AnswerError(403, "no-device", "The owner's code is of no device: join the walk.");
+  return { walk, member };
+}
+
+/** The walk in the address, for whoever leads it: its leads and the owner. */
+export function walkToLead(request: FastifyRequest): { readonly walk: WalkId } {
+  const { walk, member } = walkFor(request);
+  if (member && member.role !== "lead") {
+    throw new AnswerError(403, "role", "Only a lead of the walk may do this.");
+  }
+  return { walk };
+}

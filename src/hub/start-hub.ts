@@ -1,0 +1,145 @@
+import { mkdir } from "node:fs/promises";
+import { shownCode } from "./admission/index.ts";
+import { hasApp } from "./app-files/index.ts";
+import { type Engine, EngineTroubleError, openEngine } from "./engine/index.ts";
+import { addressesOf } from "./hub-addresses.ts";
+import { type HubOptions, HubTroubleError, isOnlyHere } from "./hub-options.ts";
+import { type OpenHub, openHub } from "./open-hub.ts";
+import { RATE_LIMITS } from "./routes/index.ts";
+import { machineSurroundings } from "./surroundings/index.ts";
+import {
+  CertificateTroubleError,
+  givenCertificate,
+  type HubCertificate,
+  machineNames,
+  selfMadeCertificate,
+} from "./tls/index.ts";
+
+/** Where a hub writes: what its owner is to know to `out`, trouble to `err`. */
+export interface HubConsole {
+  out(text: string): void;
+  err(text: string): void;
+}
+
+/** A hub that listens. */
+export interface RunningHub {
+  /** Where to open it, without a slash at the end: this machine's own address first. */
+  readonly addresses: readonly string[];
+  /** Ends it; what was confirmed is kept. */
+  close(): Promise<void>;
+}
+
+/**
+ * Starts a hub and prints where it is, its fingerprint and its owner's code; the last line is the address to open.
+ * Rejects with {@link HubTroubleError} when it cannot run so.
+ */
+export async function startHub(options: HubOptions, { out, err }: HubConsole): Promise<RunningHub> {
+  try {
+    return await start(options, { out, err });
+  } catch (cause) {
+    throw asTrouble(cause, options);
+  }
+}
+
+async function start(options: HubOptions, { out, err }: HubConsole): Promise<RunningHub> {
+  const { port, host, data, name, newOwnerCode, engine: address } = options;
+  checkOptions(options);
+  await mkdir(data, { recursive: true });
+  const engine = await openEngine({ data, engine: address, now: machineSurroundings.now });
+  let hub: OpenHub | null = null;
+  try {
+    const certificate = await certificateFor(options);
+    const app = hasApp(options.app) ? options.app : null;
+    let addresses: readonly string[] = [];
+    hub = await openHub(
+      engine,
+      machineSurroundings,
+      { name, newOwnerCode },
+      {
+        tls: certificate,
+        insistsOnTls: certificate !== null && certificate.authority === null,
+        authority: certificate?.authority?.certificate ?? null,
+        app,
+        limits: RATE_LIMITS,
+        address: () => addresses.find((one) => !isOnlyHere(new URL(one).hostname)) ?? null,
+        tell: (words) => err(`${words}\n`),
+      },
+    );
+    await hub.server.listen({ port, host });
+    addresses = addressesOf(hub.server.addresses(), host, certificate ? "https" : "http");
+    out(introduction(engine, options, certificate, hub.parts.admission.ownerCode, app !== null));
+    out(`${addresses.join("\n")}\n`);
+    const { close } = hub;
+    return { addresses, close };
+  } catch (cause) {
+    await (hub ?? engine).close();
+    throw cause;
+  }
+}
+
+function checkOptions({ certificate, key, host, plain, upstream, upstreamCode }: HubOptions): void {
+  if ((certificate === null) !== (key === null)) {
+    throw new HubTroubleError("Give a certificate and its key: --cert and --key go together.");
+  }
+  if (plain && certificate !== null) {
+    throw new HubTroubleError("Either --plain or --cert: a plain hub shows no certificate.");
+  }
+  if ((upstream === null) !== (upstreamCode === null)) {
+    throw new HubTroubleError(
+      "Give the other hub's address and a code of it: --upstream and --upstream-code.",
+    );
+  }
+  if (upstream !== null) throw new HubTroubleError("--upstream is not built yet: leave it out.");
+  if (host === "") throw new HubTroubleError("Give a host to listen at, or leave --host out.");
+}
+
+/** The certificate that the options ask for; `null` for plain HTTP. */
+async function certificateFor(options: HubOptions): Promise<HubCertificate | null> {
+  const { certificate, key, plain, host, data, name } = options;
+  if (certificate !== null && key !== null) return givenCertificate(certificate, key);
+  if (plain || isOnlyHere(host)) return null;
+  return selfMadeCertificate(data, name, machineNames(), machineSurroundings);
+}
+
+function introduction(
+  { kind }: Engine,
+  { name, data, app, host, plain }: HubOptions,
+  certificate: HubCertificate | null,
+  ownerCode: string,
+  hasApp: boolean,
+): string {
+  const lines = [`Tetherline hub "${name}", log kept in ${kind === "sqlite" ? data : kind}.`];
+  if (!hasApp) lines.push(`No built app in ${app}: only the interface is served.`);
+  if (plain && !isOnlyHere(host)) {
+    lines.push("Plain HTTP: put a proxy with TLS in front, else codes and tokens can be read on the way.");
+  }
+  if (certificate) {
+    lines.push(`Certificate, SHA-256: ${certificate.fingerprint}`);
+    if (certificate.authority) {
+      lines.push(`Made by this hub's own authority, SHA-256: ${certificate.authority.fingerprint}`);
+      lines.push("A tablet trusts it once it has installed /tetherline-hub.crt from the address below.");
+    }
+  }
+  lines.push(`Owner's code: ${shownCode(ownerCode)}`, "Stop the hub with Ctrl+C. Open:");
+  return `${lines.join("\n")}\n`;
+}
+
+/** A failure to start, as a sentence for the owner where it is one that he can do something about. */
+function asTrouble(cause: unknown, { port, host, data }: HubOptions): unknown {
+  if (cause instanceof EngineTroubleError || cause instanceof CertificateTroubleError) {
+    return new HubTroubleError(cause.message, { cause });
+  }
+  const code = cause instanceof Error && "code" in cause ? String(cause.code) : "";
+  const words: Readonly<Record<string, string>> = {
+    EADDRINUSE: `Port ${port} is in use: stop what uses it, or give another with --port.`,
+    EACCES: `Port ${port} or the data folder "${data}" may not be used: give others with --port and --data.`,
+    EADDRNOTAVAIL: `"${host}" is no address of this machine: give one of its own with --host.`,
+    ENOTFOUND: `"${host}" is no address of this machine: give one of its own with --host.`,
+    EEXIST: `The data folder "${data}" is not a folder: give another with --data.`,
+    ENOTDIR: `The data folder "${data}" is not in a folder: give another with --data.`,
+    EROFS: `The data folder "${data}" may not be written: give another with --data.`,
+    ENOSPC: `The disk of the data folder "${data}" is full: make room on it.`,
+  };
+  const said = words[code];
+  return said === undefined ? cause : new HubTroubleError(said, { cause });
+}

@@ -1,0 +1,94 @@
+import { once } from "node:events";
+import type { ServerResponse } from "node:http";
+import type { KeptEntry } from "../engine/index.ts";
+import { cursorText, entriesText } from "./event-text.ts";
+
+/** A follower that has so much unread, in bytes, is cut off: it comes back to where it was when it can. */
+const MOST_BUFFERED = 4 * 1024 * 1024;
+/** Small enough that a page of large entries does no harm. */
+const PAGE = 200;
+/** So many entries are remembered while a follower reads what was there before; beyond that it reads on. */
+const MOST_QUEUED = 1000;
+
+/** Reads entries behind an offset, at most so many. */
+export type ReadEntries = (after: number, limit: number) => Promise<readonly KeptEntry[]>;
+
+/** One open stream: first it reads what is there, then it hears what is told. */
+export class Follower {
+  readonly #response: ServerResponse;
+  readonly #epoch: string;
+  readonly #withholds: (entry: KeptEntry) => boolean;
+  #isLive = false;
+  #queue: KeptEntry[] = [];
+  #hasOverrun = false;
+  readonly #ended = new AbortController();
+
+  /** `relay` names the hub that reads, which is not sent what it brought; `null` for a device. */
+  constructor(response: ServerResponse, epoch: string, relay: string | null) {
+    this.#response = response;
+    this.#epoch = epoch;
+    this.#withholds = relay === null ? () => false : ({ via }) => via === relay;
+    response.once("close", () => this.#ended.abort());
+  }
+
+  /** Past what was there before. */
+  get isLive(): boolean {
+    return this.#isLive;
+  }
+
+  /** Hears of entries appended; `shared` is their text for everybody from whom nothing is withheld. */
+  hear(kept: readonly KeptEntry[], shared: Buffer): void {
+    if (!this.#isLive) this.#remember(kept);
+    else if (kept.some(this.#withholds)) this.write(entriesText(this.#epoch, kept, this.#withholds));
+    else this.write(shared);
+  }
+
+  /** Sends everything behind an offset, up to what is told by then, and is live from there on. */
+  async catchUp(read: ReadEntries, after: number): Promise<void> {
+    let sent = after;
+    while (!this.#ended.signal.aborted) {
+      this.#hasOverrun = false;
+      const page = await read(sent, PAGE);
+      this.#send(entriesText(this.#epoch, page, this.#withholds));
+      sent = page.at(-1)?.offset ?? sent;
+      if (page.length === PAGE || this.#hasOverrun) {
+        await this.#drained();
+        continue;
+      }
+      const queued = this.#queue.filter(({ offset }) => offset > sent);
+      this.#queue = [];
+      this.#send(entriesText(this.#epoch, queued, this.#withholds));
+      this.#send(cursorText(this.#epoch, queued.at(-1)?.offset ?? sent));
+      this.#isLive = true;
+      return;
+    }
+  }
+
+  /** Sends text; cuts the follower off when it has too much unread. */
+  write(text: string | Buffer): void {
+    // What was unread before counts: a large batch of its own cuts nobody off.
+    if (this.#response.writableLength > MOST_BUFFERED) this.#response.destroy();
+    else this.#send(text);
+  }
+
+  /** Ends the stream. */
+  end(): void {
+    if (!this.#ended.signal.aborted) this.#response.end();
+  }
+
+  #send(text: string | Buffer): void {
+    if (!this.#ended.signal.aborted && text.length > 0) this.#response.write(text);
+  }
+
+  #remember(kept: readonly KeptEntry[]): void {
+    this.#queue.push(...kept);
+    if (this.#queue.length <= MOST_QUEUED) return;
+    this.#queue = [];
+    this.#hasOverrun = true;
+  }
+
+  async #drained(): Promise<void> {
+    if (!this.#response.writableNeedDrain) return;
+    await once(this.#response, "drain", { signal: this.#ended.signal }).catch(() => {});
+  }
+}

@@ -1,0 +1,2 @@
+export type { Surroundings } from "./surroundings.ts";
+export { machineSurroundings } from "./surroundings.ts";

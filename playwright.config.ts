@@ -4,7 +4,7 @@ import { installedChromium } from "./tests/machine/find-chromium.ts";
 
 const port = process.env["TETHERLINE_PORT"] ?? "4179";
 const executablePath = installedChromium();
-const serve = `npm run -s serve -- --port ${port} --strictPort`;
+const serve = `npx tsx tests/machine/serve-once.ts --port ${port}`;
 
 const tablet = {
   ...devices["Desktop Chrome"],
@@ -38,6 +38,8 @@ const config = defineConfig({
     command: process.env["TETHERLINE_BUILT"] ? serve : `npm run -s build && ${serve}`,
     url: `http://localhost:${port}`,
     reuseExistingServer: false,
+    // So that the hub ends as it should, and its data folder goes.
+    gracefulShutdown: { signal: "SIGTERM", timeout: 5_000 },
     timeout: 120_000,
   },
   projects: [

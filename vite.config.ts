@@ -17,7 +17,6 @@ const withoutWasm = (): Plugin => ({
 const config = defineConfig({
   root: "src/app",
   server: { fs: { allow: [checkout] } },
-  preview: { port: 4173, strictPort: false },
   build: {
     outDir: "../../dist",
     emptyOutDir: true,

@@ -1,21 +1,13 @@
-import { parseArgs } from "node:util";
-import { build, preview } from "vite";
+import { spawnSync } from "node:child_process";
 
-/** Builds the app, serves it and prints, last, the address to open. */
-const { values } = parseArgs({
-  options: { host: { type: "string" }, port: { type: "string" } },
-  args: process.argv.slice(2).map((argument) => (argument === "--host" ? "--host=0.0.0.0" : argument)),
-});
+/** Builds the app and runs a hub that serves it; the hub's options go on to it, `--host` alone means the whole network. */
+const built = spawnSync("npm", ["run", "-s", "build", "--", "--logLevel", "warn"], { stdio: "inherit" });
+if (built.status !== 0) process.exit(built.status ?? 1);
 
-await build({ logLevel: "warn" });
-const server = await preview({
-  logLevel: "warn",
-  preview: {
-    host: values.host ?? "localhost",
-    ...(values.port === undefined ? {} : { port: Number(values.port) }),
-  },
-});
-
-const { local, network } = server.resolvedUrls ?? { local: [], network: [] };
-console.log("Tetherline is served; stop it with Ctrl+C. Open:");
-for (const address of [...local, ...network]) console.log(address);
+const options = process.argv
+  .slice(2)
+  .map((option, index, all) =>
+    option === "--host" && (all[index + 1] ?? "-").startsWith("-") ? "--host=0.0.0.0" : option,
+  );
+process.argv.splice(2, Number.POSITIVE_INFINITY, "hub", ...options);
+await import("../../src/main.ts");

@@ -7,6 +7,11 @@ export interface EntryPage {
   readonly entries: readonly Entry[];
   /** Pass it on to read what came after; grows with every entry, not dense. */
   readonly offset: number;
+  /**
+   * Changes when entries of the walk were replaced or taken out (stamped anew by a hub's clock, overruled by another entry
+   * of the same key, set aside): who has read an earlier edition forgets what it read and begins again at 0.
+   */
+  readonly edition: number;
 }
 
 /** What taking in entries from elsewhere came to. */

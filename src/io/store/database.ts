@@ -2,6 +2,7 @@ import type { EntityTable } from "dexie";
 import { Dexie } from "dexie";
 import type { WireEntry } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
+import type { AsideEntry, LinkRow } from "./link-row.ts";
 import type { WalkRow } from "./walk-row.ts";
 
 /** An entry as kept: what was written, and its place in the order of arrival. */
@@ -27,6 +28,9 @@ export interface DeviceRow {
   readonly value: string;
 }
 
+/** An entry set aside, and its place in the order of that. */
+export type AsideRow = AsideEntry & { readonly number: number };
+
 /** Another IndexedDB than the global one: a test's. */
 export interface IndexedDbParts {
   readonly indexedDB: IDBFactory;
@@ -38,14 +42,16 @@ export const DATABASE_NAME = "tetherline";
 
 /**
  * The app's database. Strict durability: a transaction is complete only when the operating system was told to flush it
- * ([LOG5]). Dexie's query cache is off, so that nothing is ever shown that is not yet written. A later version adds
- * tables (an outbox, a link's cursor) under a higher number and leaves these as they are.
+ * ([LOG5]). Dexie's query cache is off, so that nothing is ever shown that is not yet written. Version 2
+ * adds what links need and leaves the tables of version 1 as they are.
  */
 export class TetherlineDatabase extends Dexie {
   readonly entries!: EntityTable<EntryRow, "offset">;
   readonly walks!: EntityTable<WalkRow, "walk">;
   readonly procedures!: EntityTable<ProcedureRow, "key">;
   readonly device!: EntityTable<DeviceRow, "key">;
+  readonly links!: EntityTable<LinkRow, "walk">;
+  readonly aside!: EntityTable<AsideRow, "number">;
 
   constructor(name: string = DATABASE_NAME, parts?: IndexedDbParts) {
     super(name, { chromeTransactionDurability: "strict", cache: "disabled", ...parts });
@@ -55,5 +61,6 @@ export class TetherlineDatabase extends Dexie {
       procedures: "key, [id+revision]",
       device: "key",
     });
+    this.version(2).stores({ links: "walk", aside: "++number, walk" });
   }
 }

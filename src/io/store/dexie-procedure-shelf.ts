@@ -1,6 +1,6 @@
 import type { Instant } from "../../core/units/index.ts";
 import type { TetherlineDatabase } from "./database.ts";
-import { watched } from "./dexie-entry-store.ts";
+import { watched } from "./dexie-rows.ts";
 import type { AddedProcedure, KeptProcedure, ProcedureShelf } from "./procedure-shelf.ts";
 import { freeKey, inShelfOrder, keptOf, unkeyedRow } from "./procedure-shelf.ts";
 import { troubleOf } from "./store-trouble.ts";

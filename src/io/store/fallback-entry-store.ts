@@ -1,6 +1,9 @@
 import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
 import { keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { FallbackLinkStore } from "./fallback-link-store.ts";
+import type { Changed } from "./link-store.ts";
+import { NotLinkedError } from "./link-store.ts";
 import { MemoryEntryStore } from "./memory-entry-store.ts";
 import type { StoreStatus } from "./store-status.ts";
 import { DURABLE, inMemory } from "./store-status.ts";
@@ -39,7 +42,10 @@ export class FallbackEntryStore implements WalkStore {
   readonly #unsaved = new Map<string, Entry>();
   /** How far each walk on disk was copied to memory; filled once memory is read from. */
   readonly #copied = new Map<WalkId, number>();
+  /** The edition of each walk on disk that passed through. */
+  readonly #editions = new Map<WalkId, number>();
   readonly #listeners = new Set<() => void>();
+  readonly links: FallbackLinkStore;
   #readsMemory: boolean;
   #status: StoreStatus;
 
@@ -48,6 +54,14 @@ export class FallbackEntryStore implements WalkStore {
     this.#memory = new MemoryEntryStore(memorySource, now, MEMORY_OFFSETS);
     this.#readsMemory = durable === null;
     this.#status = durable ? DURABLE : inMemory(reason, 0);
+    this.links = new FallbackLinkStore({
+      durable: durable?.links ?? null,
+      memory: this.#memory.links,
+      isDurable: () => this.#status.kind === "durable",
+      attempt: (ask) => this.#attempt(async () => [await ask()] as const),
+      copy: (walk) => this.#copy(walk),
+      note: (walk, changed, where) => this.#noteChange(walk, changed, where),
+    });
   }
 
   /** The source of what is entered now. */
@@ -102,6 +116,7 @@ export class FallbackEntryStore implements WalkStore {
       const page = await this.#attempt((durable) => durable.read(walk, offset));
       if (page) {
         await this.#note(page.entries);
+        await this.#followEdition(walk, page.edition);
         return page;
       }
     }
@@ -128,6 +143,7 @@ export class FallbackEntryStore implements WalkStore {
   async removeWalk(walk: WalkId): Promise<boolean> {
     const isGone = this.#durable === null || (await this.#attempt((durable) => durable.removeWalk(walk)));
     await this.#memory.removeWalk(walk);
+    await this.links.leave(walk);
     this.#passed.delete(walk);
     for (const [key, entry] of this.#unsaved) if (entry.walk === walk) this.#unsaved.delete(key);
     this.#countUnsaved([]);
@@ -168,7 +184,8 @@ export class FallbackEntryStore implements WalkStore {
       return await ask(this.#durable);
     } catch (error) {
       const trouble = troubleOf(error);
-      if (!trouble) throw error;
+      // A walk that was left meanwhile is no fault of the disk's.
+      if (!trouble || error instanceof NotLinkedError) throw error;
       this.#readsMemory = true;
       this.#setStatus(inMemory(trouble, this.#unsaved.size));
       return null;
@@ -185,6 +202,40 @@ export class FallbackEntryStore implements WalkStore {
     if (!page) return;
     this.#copied.set(walk, page.offset);
     await this.#note(page.entries);
+    await this.#followEdition(walk, page.edition);
+  }
+
+  /** Entries on disk were replaced or taken out: what passed through before is no longer what is there. */
+  async #followEdition(walk: WalkId, edition: number): Promise<void> {
+    const known = this.#editions.get(walk);
+    this.#editions.set(walk, edition);
+    if (known === undefined || known === edition) return;
+    const page = await this.#attempt((durable) => durable.read(walk, 0));
+    if (!page) return;
+    const old = [...(this.#passed.get(walk)?.values() ?? [])].filter((entry) => !this.isUnsaved(entry));
+    const fresh = page.entries.filter((entry) => !this.isUnsaved(entry));
+    this.#passed.set(
+      walk,
+      new Map(
+        [...fresh, ...[...this.#unsaved.values()].filter((entry) => entry.walk === walk)].map((entry) => [
+          keyOf(entry),
+          entry,
+        ]),
+      ),
+    );
+    if (this.#readsMemory) this.#memory.adopt(walk, old, fresh);
+  }
+
+  async #noteChange(walk: WalkId, { added, removed }: Changed, where: "disk" | "memory"): Promise<void> {
+    if (where === "disk") return this.#note(added);
+    const passed = this.#passed.get(walk) ?? new Map<string, Entry>();
+    this.#passed.set(walk, passed);
+    for (const entry of removed) {
+      passed.delete(keyOf(entry));
+      this.#unsaved.delete(keyOf(entry));
+    }
+    for (const entry of added) passed.set(keyOf(entry), entry);
+    this.#countUnsaved(added);
   }
 
   async #note(entries: readonly Entry[]): Promise<void> {

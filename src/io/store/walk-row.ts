@@ -1,6 +1,6 @@
 import type { Draft, Entry, HybridTime } from "../../core/log/index.ts";
-import { laterOf, stamp, wallOf } from "../../core/log/index.ts";
-import type { Instant, WalkId } from "../../core/units/index.ts";
+import { isTooFarAhead, laterOf, stamp, wallOf } from "../../core/log/index.ts";
+import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 import type { WalkMark, WalkOpening } from "./walk-mark.ts";
 import { markOf, openingOf } from "./walk-mark.ts";
 
@@ -20,6 +20,10 @@ export interface WalkRow {
   readonly opening: WalkOpening | null;
   /** In the order of the log. */
   readonly marks: readonly WalkMark[];
+  /** How often entries were replaced or taken out; missing for never. */
+  readonly edition?: number;
+  /** How far the clock of the hub is ahead of this device's, as hybrid times follow it; missing where there is no hub. */
+  readonly ahead?: Duration;
 }
 
 /** The row of a walk that has no entries. */
@@ -55,7 +59,20 @@ export function withEntries(row: WalkRow, entries: readonly Entry[], source: str
     if (mark) marks.push(mark);
   }
   if (marks.length > row.marks.length) marks.sort((a, b) => (a.order < b.order ? -1 : 1));
-  return { walk: row.walk, made, seen, count: row.count + entries.length, lastAt, opening, marks };
+  return { ...row, made, seen, count: row.count + entries.length, lastAt, opening, marks };
+}
+
+/** The row after entries were replaced or taken out: worked out again from those there are now. */
+export function rebuiltRow(row: WalkRow, entries: readonly Entry[], source: string): WalkRow {
+  const { walk, made, ahead, edition = 0 } = row;
+  // A number that was used stays used.
+  const bare = { ...emptyRow(walk), made, edition: edition + 1, ...(ahead === undefined ? {} : { ahead }) };
+  return withEntries(bare, entries, source);
+}
+
+/** Whether the latest hybrid time of a linked walk is one that its hub would refuse, so that the next must follow another. */
+export function isPoisoned({ seen, ahead }: WalkRow, now: Instant): boolean {
+  return ahead !== undefined && seen !== null && isTooFarAhead(seen, (now + ahead) as Instant);
 }
 
 /** Makes the entries of drafts in their order, each numbered and timed after the one before it. */
@@ -66,8 +83,14 @@ export function stampInOrder(
   now: () => Instant,
 ): readonly Entry[] {
   let { made, seen } = row;
+  const { ahead } = row;
   return drafts.map((draft) => {
-    const entry = stamp(draft, row.walk, { source, made, seen }, now());
+    const entry = stamp(
+      draft,
+      row.walk,
+      { source, made, seen, ...(ahead === undefined ? {} : { ahead }) },
+      now(),
+    );
     made += 1;
     seen = entry.hlc;
     return entry;

@@ -1,17 +1,20 @@
 import type { EntryStore } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import type { LinkStore } from "./link-store.ts";
 import type { WalkCard } from "./walk-card.ts";
 
 /** A store of entries that also lists its walks. */
 export interface WalkStore extends EntryStore {
   /** The `source` under which this store enters what is appended. */
   readonly source: string;
+  /** What is kept of the links of walks. */
+  readonly links: LinkStore;
   /** All walks that have entries here, the one in which something happened last first. */
   walks(): Promise<readonly WalkCard[]>;
   /** Calls back whenever {@link walks} may have changed, by this or another tab; returns the end of it. */
   watchWalks(onChange: () => void): () => void;
   /**
-   * Takes a walk and all its entries off this device; there is no way back but an export. The sequence numbers it used
+   * Takes a walk, all its entries and its link off this device; there is no way back but an export. The sequence numbers it used
    * stay used, so that a copy of it elsewhere never meets other entries under the same ids. False when the disk could not
    * be told, so that the walk will be back at the next start.
    */

@@ -180,7 +180,8 @@ describe("reading and watching", () => {
     await store.append(walk, [note("b")]);
     const second = await store.read(walk, first.offset);
     expect(textsOf(second.entries)).toEqual(["b"]);
-    expect(await store.read(walk, second.offset)).toEqual({ entries: [], offset: second.offset });
+    const end = { entries: [], offset: second.offset, edition: 0 };
+    expect(await store.read(walk, second.offset)).toEqual(end);
   });
 
   it("calls back for what another tab wrote, until it is told to stop", async () => {

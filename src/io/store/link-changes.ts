@@ -1,0 +1,272 @@
+import type { ClockOffset, Cursor, Entry, HybridTime, Refusal, Settled } from "../../core/log/index.ts";
+import {
+  deviceOf,
+  highestWithin,
+  isSameButStamp,
+  isSameEntry,
+  isTooFarAhead,
+  keyOf,
+  laterOf,
+  restamp,
+  tick,
+  WORTH_TELLING,
+} from "../../core/log/index.ts";
+import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
+import type { AsideEntry, KeptNotice, LinkRow } from "./link-row.ts";
+import { joinedRow } from "./link-row.ts";
+import type { WalkRow } from "./walk-row.ts";
+import { withEntries } from "./walk-row.ts";
+
+/** An entry and its place in the order of arrival. */
+export interface KeptEntry {
+  readonly offset: number;
+  readonly entry: Entry;
+}
+
+/** What is to be done to a walk and its link, worked out beforehand so that every store does the same. */
+export interface LinkChange {
+  readonly remove: readonly KeptEntry[];
+  /** Entries that need not be sent. */
+  readonly add: readonly Entry[];
+  /** Entries that go behind those and are to be sent. */
+  readonly queue: readonly Entry[];
+  readonly aside: readonly AsideEntry[];
+  /** `null` when there is none. */
+  readonly link: LinkRow | null;
+  /** The new {@link LinkRow.pushed}; `null` for the offset of the last of `add`, or as it was when there is none. */
+  readonly pushed: number | null;
+}
+
+/** What a change is worked out from. */
+export interface LinkView {
+  readonly link: LinkRow;
+  readonly row: WalkRow;
+  /** The source under which the store enters what is new. */
+  readonly source: string;
+  readonly now: Instant;
+}
+
+/** Whether the hub would refuse a hybrid time as being ahead. */
+export function isAheadOf(view: Pick<LinkView, "row" | "now">, time: string): boolean {
+  return isTooFarAhead(time as HybridTime, hubClock(view));
+}
+
+/** Stands in for the link of a walk that has none: nothing of it was sent. */
+export function unlinkedRow(walk: WalkId): LinkRow {
+  const joining = { walk, origin: "", hub: "", hubName: "", role: "lead", name: "", device: "" } as const;
+  return joinedRow(null, { ...joining, joinedAt: 0 as Instant });
+}
+
+/** Whether an entry is of the device that is linked. */
+function isOwn({ device }: Pick<LinkRow, "device">, { wire }: Entry): boolean {
+  return deviceOf(wire.source) === device;
+}
+
+/** Whether an entry is in the outbox. */
+export function isWaiting(link: LinkRow, { entry, offset }: KeptEntry): boolean {
+  return offset > link.pushed && isOwn(link, entry);
+}
+
+/** The hub's clock as far as it is known here. */
+const hubClock = ({ row, now }: Pick<LinkView, "row" | "now">): Instant =>
+  (now + (row.ahead ?? 0)) as Instant;
+
+/** What hybrid times are moved by: an offset that is not worth telling is none. */
+export function aheadBy({ offset }: ClockOffset): Duration {
+  return (Math.abs(offset) > WORTH_TELLING ? offset : 0) as Duration;
+}
+
+/**
+ * What becomes of entries that were offered. `here` finds what is kept under their keys; `all` are all entries of the walk,
+ * needed only when one was refused as `ahead`.
+ */
+export function settleChange(
+  view: LinkView,
+  settled: readonly Settled[],
+  here: (key: string) => KeptEntry | undefined,
+  all: readonly KeptEntry[],
+): LinkChange {
+  const { link, now } = view;
+  const remove: KeptEntry[] = [];
+  const queue: Entry[] = [];
+  const aside: AsideEntry[] = [];
+  const ahead: KeptEntry[] = [];
+  let pushed = link.pushed;
+  for (const { entry, result } of settled) {
+    const kept = here(keyOf(entry));
+    if (!kept) continue;
+    const isUnchanged = isSameEntry(kept.entry, entry);
+    if (isUnchanged) pushed = Math.max(pushed, kept.offset);
+    if (result.outcome !== "refused") {
+      if (isUnchanged) continue;
+      // It was stamped anew while it was under way: what the hub has counts. Behind all else, it is offered once more.
+      remove.push(kept);
+      queue.push(entry);
+    } else if (!isUnchanged || result.reason === "conflict") {
+      // In conflict: the hub's entry of that key is on its way here and settles it.
+    } else if (result.reason === "ahead") ahead.push(kept);
+    else {
+      remove.push(kept);
+      aside.push({ walk: link.walk, wire: entry.wire, reason: result.reason, at: now });
+    }
+  }
+  const stamped = stampedAnew(view, ahead, all, (kept) => isWaiting(link, kept));
+  return {
+    remove: [...remove, ...stamped.remove],
+    add: [],
+    queue: [...queue, ...stamped.queue],
+    aside,
+    link: withNotices(link, [
+      ...asideNotices(aside, now),
+      ...restampNotices(stamped.remove.length, view.row.ahead ?? null, now),
+    ]),
+    pushed,
+  };
+}
+
+/** What becomes of entries from the hub. `isAllSent`: nothing waits to be sent. */
+export function takeInChange(
+  view: LinkView,
+  entries: readonly Entry[],
+  cursor: Cursor,
+  here: (key: string) => KeptEntry | undefined,
+  isAllSent: boolean,
+): LinkChange {
+  const { link, row, source, now } = view;
+  const remove: KeptEntry[] = [];
+  const aside: AsideEntry[] = [];
+  const displaced: Entry[] = [];
+  const fresh = new Map<string, Entry>();
+  for (const entry of entries) {
+    const key = keyOf(entry);
+    if (fresh.has(key)) continue;
+    const kept = here(key);
+    if (kept && isSameEntry(kept.entry, entry)) continue;
+    fresh.set(key, entry);
+    if (!kept) continue;
+    remove.push(kept);
+    if (isSameButStamp(kept.entry, entry)) continue;
+    aside.push({ walk: link.walk, wire: kept.entry.wire, reason: "conflict", at: now });
+    if (isOwn(link, kept.entry)) displaced.push(kept.entry);
+  }
+  const add = [...fresh.values()];
+  const queue = enteredAnew(displaced, withEntries(row, add, source), source, hubClock(view));
+  // What another store had accepted, this one may never have got.
+  const isOtherStore = link.cursor !== null && link.cursor.epoch !== cursor.epoch;
+  const foreign = aside.filter(({ wire }) => deviceOf(wire.source) !== link.device);
+  return {
+    remove,
+    add,
+    queue,
+    aside,
+    link: withNotices({ ...link, cursor }, [
+      ...asideNotices(foreign, now),
+      ...anewNotices(queue.length, now),
+    ]),
+    pushed: isOtherStore ? 0 : isAllSent ? null : link.pushed,
+  };
+}
+
+/** What follows from a comparison of clocks; the row has its offset already, `all` are all entries of the walk. */
+export function clockChange(
+  view: LinkView,
+  clock: ClockOffset,
+  all: readonly KeptEntry[],
+  scope: "own" | "every",
+): LinkChange {
+  const { link, row, now } = view;
+  const isIn = (kept: KeptEntry) => (scope === "own" ? isWaiting(link, kept) : kept.offset > link.pushed);
+  const tooFar = all.filter((kept) => isIn(kept) && isAheadOf(view, kept.entry.hlc));
+  const { remove, queue } = stampedAnew(view, tooFar, all, isIn);
+  return {
+    remove,
+    add: [],
+    queue,
+    aside: [],
+    link: withNotices({ ...link, clock }, restampNotices(remove.length, row.ahead ?? null, now)),
+    pushed: link.pushed,
+  };
+}
+
+/** The same notice again adds to the one there is. */
+function withNotices(link: LinkRow, notices: readonly KeptNotice[]): LinkRow {
+  let all = [...link.notices];
+  for (const notice of notices) {
+    const same = all.find(({ kind, reason }) => kind === notice.kind && reason === notice.reason);
+    all = all.filter((one) => one !== same);
+    all.push({ ...notice, count: notice.count + (same?.count ?? 0) });
+  }
+  return { ...link, notices: all };
+}
+
+/**
+ * Entries that were refused, and all that wait behind them, stamped anew: were it only some of them, those would come to
+ * stand before entries that were made earlier.
+ */
+function stampedAnew(
+  view: LinkView,
+  refused: readonly KeptEntry[],
+  all: readonly KeptEntry[],
+  isWaiting: (kept: KeptEntry) => boolean,
+): Pick<LinkChange, "remove" | "queue"> {
+  const [first] = refused.map(({ entry }) => entry.hlc).sort();
+  if (first === undefined) return { remove: [], queue: [] };
+  const offsets = new Set(refused.map(({ offset }) => offset));
+  const [remove, rest] = [[] as KeptEntry[], [] as KeptEntry[]];
+  for (const kept of all) {
+    const moves = offsets.has(kept.offset) || (isWaiting(kept) && kept.entry.hlc >= first);
+    (moves ? remove : rest).push(kept);
+  }
+  const clock = hubClock(view);
+  const seen = highestWithin(
+    rest.map(({ entry }) => entry.hlc),
+    clock,
+  );
+  return {
+    remove,
+    queue: restamp(
+      remove.map(({ entry }) => entry),
+      clock,
+      seen,
+    ),
+  };
+}
+
+/** Entries whose key another entry has, under the next numbers. */
+function enteredAnew(
+  entries: readonly Entry[],
+  row: WalkRow,
+  source: string,
+  clock: Instant,
+): readonly Entry[] {
+  let { made } = row;
+  let seen = row.seen !== null && isTooFarAhead(row.seen, clock) ? null : row.seen;
+  return entries.map((entry) => {
+    made += 1;
+    const hlc = tick(seen, clock);
+    seen = laterOf(seen, hlc);
+    const sequence = String(made).padStart(10, "0");
+    return { ...entry, hlc, wire: { ...entry.wire, source, id: sequence, sequence, hlc } };
+  });
+}
+
+function restampNotices(count: number, ahead: Duration | null, at: Instant): readonly KeptNotice[] {
+  return count === 0 ? [] : [{ key: `restamped-${at}`, at, kind: "restamped", count, reason: null, ahead }];
+}
+
+function anewNotices(count: number, at: Instant): readonly KeptNotice[] {
+  return count === 0 ? [] : [{ key: `anew-${at}`, at, kind: "anew", count, reason: null, ahead: null }];
+}
+
+function asideNotices(aside: readonly AsideEntry[], at: Instant): readonly KeptNotice[] {
+  const counts = new Map<Refusal, number>();
+  for (const { reason } of aside) counts.set(reason, (counts.get(reason) ?? 0) + 1);
+  return [...counts].map(([reason, count]) => ({
+    key: `aside-${reason}-${at}`,
+    at,
+    kind: "aside",
+    count,
+    reason,
+    ahead: null,
+  }));
+}

@@ -1,0 +1,68 @@
+import type { ClockOffset, Cursor, Refusal, Role, WireEntry } from "../../core/log/index.ts";
+import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
+
+/** Something about the link that its user should know and has not yet put away. */
+export interface KeptNotice {
+  readonly key: string;
+  readonly at: Instant;
+  /** `restamped`: entries got hybrid times of the hub's clock. `aside`: entries no longer count. `anew`: entries got another number. */
+  readonly kind: "restamped" | "aside" | "anew";
+  /** Of how many entries. */
+  readonly count: number;
+  /** Why, for `aside`. */
+  readonly reason: Refusal | null;
+  /** How far the hub's clock was ahead, for `restamped`; `null` when not known. */
+  readonly ahead: Duration | null;
+}
+
+/** A walk that is shared through a hub, as kept. */
+export interface LinkRow {
+  readonly walk: WalkId;
+  /** Where the hub is reached: scheme, host and port. */
+  readonly origin: string;
+  /** The name of the hub among hubs, and for its users. */
+  readonly hub: string;
+  readonly hubName: string;
+  readonly role: Role;
+  /** Who uses this device, as told to the hub. */
+  readonly name: string;
+  /** The device as the hub knows it: entries of its sources are sent. */
+  readonly device: string;
+  readonly joinedAt: Instant;
+  /** How far the hub's log was read. */
+  readonly cursor: Cursor | null;
+  /** Offset here up to which everything that is to be sent was settled. */
+  readonly pushed: number;
+  readonly clock: ClockOffset | null;
+  /** The offset that was entered in the log last, in ms. */
+  readonly loggedOffset: Duration | null;
+  readonly notices: readonly KeptNotice[];
+}
+
+/** What is known of a link on joining. */
+export type Joining = Pick<
+  LinkRow,
+  "walk" | "origin" | "hub" | "hubName" | "role" | "name" | "device" | "joinedAt"
+>;
+
+/** An entry that no longer counts, kept with the reason. */
+export interface AsideEntry {
+  readonly walk: WalkId;
+  readonly wire: WireEntry;
+  readonly reason: Refusal;
+  readonly at: Instant;
+}
+
+/** The row after joining, anew or again: what was read and sent stays settled with the same hub. */
+export function joinedRow(before: LinkRow | null, joining: Joining): LinkRow {
+  const isSameHub = before !== null && before.origin === joining.origin && before.hub === joining.hub;
+  return {
+    cursor: isSameHub ? before.cursor : null,
+    pushed: isSameHub ? before.pushed : 0,
+    clock: isSameHub ? before.clock : null,
+    // Each joining is compared in the log.
+    loggedOffset: null,
+    notices: before?.notices ?? [],
+    ...joining,
+  };
+}

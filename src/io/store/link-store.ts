@@ -1,0 +1,52 @@
+import type { ClockOffset, Cursor, Entry, Settled } from "../../core/log/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
+import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
+
+/** What a link did to the entries of a walk. */
+export interface Changed {
+  /** New here, or in the place of another of the same key. */
+  readonly added: readonly Entry[];
+  /** No longer here in this form. */
+  readonly removed: readonly Entry[];
+}
+
+/** A walk has no link any more: somebody left it meanwhile. */
+export class NotLinkedError extends Error {
+  override readonly name = "NotLinkedError";
+}
+
+/**
+ * What is kept of the links of walks. All of one call is done in one transaction and is durable when it resolves; those
+ * about a walk without a link reject with {@link NotLinkedError} unless said otherwise.
+ */
+export interface LinkStore {
+  all(): Promise<readonly LinkRow[]>;
+  /** `null` for a walk without a link. */
+  get(walk: WalkId): Promise<LinkRow | null>;
+  /** Calls back whenever {@link all} may have changed, by this or another tab; returns the end of it. */
+  watch(onChange: () => void): () => void;
+  /** Keeps that a walk was joined. */
+  join(joining: Joining): Promise<LinkRow>;
+  /** Forgets the link of a walk; its entries stay. Nothing to do without one. */
+  leave(walk: WalkId): Promise<void>;
+  /** Changes a row; nothing to do without a link. */
+  change(walk: WalkId, change: (row: LinkRow) => LinkRow): Promise<void>;
+  /** The oldest entries of the device's sources that are not settled, at most `limit`; none without a link. */
+  outbox(walk: WalkId, limit: number): Promise<readonly Entry[]>;
+  /** How many there are in all. */
+  unsent(walk: WalkId): Promise<number>;
+  /** See `NearSide.settle`. */
+  settle(walk: WalkId, settled: readonly Settled[]): Promise<Changed>;
+  /**
+   * See `NearSide.takeIn`. Where entries disagree under one key the hub's stays; ours is set aside and, were it the
+   * device's own, entered anew under its next number.
+   */
+  takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed>;
+  /**
+   * Has hybrid times go by a hub's clock from now on, and stamps entries anew that it would refuse: those not settled of
+   * the device, or with `every` of any source. A walk without a link is treated as one of which nothing is settled.
+   */
+  setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed>;
+  /** What was set aside of a walk, oldest first. */
+  aside(walk: WalkId): Promise<readonly AsideEntry[]>;
+}

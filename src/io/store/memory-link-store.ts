@@ -1,0 +1,134 @@
+import type { ClockOffset, Cursor, Entry, Settled } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { LinkChange } from "./link-changes.ts";
+import { aheadBy, clockChange, isWaiting, settleChange, takeInChange, unlinkedRow } from "./link-changes.ts";
+import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
+import { joinedRow } from "./link-row.ts";
+import type { Changed, LinkStore } from "./link-store.ts";
+import { NotLinkedError } from "./link-store.ts";
+import type { MemoryRows } from "./memory-rows.ts";
+
+/** The links of walks in memory; each call is done in one go. */
+export class MemoryLinkStore implements LinkStore {
+  readonly #rows: MemoryRows;
+  readonly #now: () => Instant;
+  readonly #links = new Map<WalkId, LinkRow>();
+  readonly #aside: AsideEntry[] = [];
+  readonly #listeners = new Set<() => void>();
+
+  constructor(rows: MemoryRows, now: () => Instant) {
+    this.#rows = rows;
+    this.#now = now;
+  }
+
+  async all(): Promise<readonly LinkRow[]> {
+    return [...this.#links.values()];
+  }
+
+  async get(walk: WalkId): Promise<LinkRow | null> {
+    return this.#links.get(walk) ?? null;
+  }
+
+  watch(onChange: () => void): () => void {
+    const listener = () => onChange();
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  async join(joining: Joining): Promise<LinkRow> {
+    const row = joinedRow(this.#links.get(joining.walk) ?? null, joining);
+    this.#put(row);
+    return row;
+  }
+
+  /** Goes on with links of another store; nothing of them counts as read or sent. */
+  adopt(rows: readonly LinkRow[]): void {
+    for (const row of rows) {
+      this.#put({ ...row, cursor: null, pushed: 0 });
+      if (row.clock) this.#rows.setRow({ ...this.#rows.rowOf(row.walk), ahead: aheadBy(row.clock) });
+    }
+  }
+
+  async leave(walk: WalkId): Promise<void> {
+    const { ahead: _, ...row } = this.#rows.rowOf(walk);
+    this.#rows.setRow(row);
+    if (this.#links.delete(walk)) this.#tell();
+  }
+
+  async change(walk: WalkId, change: (row: LinkRow) => LinkRow): Promise<void> {
+    const row = this.#links.get(walk);
+    if (row) this.#put(change(row));
+  }
+
+  async outbox(walk: WalkId, limit: number): Promise<readonly Entry[]> {
+    return this.#waiting(walk)
+      .slice(0, limit)
+      .map(({ entry }) => entry);
+  }
+
+  async unsent(walk: WalkId): Promise<number> {
+    return this.#waiting(walk).length;
+  }
+
+  async settle(walk: WalkId, settled: readonly Settled[]): Promise<Changed> {
+    const view = this.#view(this.#linkOf(walk));
+    const here = (key: string) => this.#rows.find(walk, key);
+    return this.#apply(walk, settleChange(view, settled, here, this.#rows.entriesOf(walk)));
+  }
+
+  async takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {
+    const view = this.#view(this.#linkOf(walk));
+    const here = (key: string) => this.#rows.find(walk, key);
+    const isAllSent = this.#waiting(walk).length === 0;
+    return this.#apply(walk, takeInChange(view, entries, cursor, here, isAllSent));
+  }
+
+  async setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
+    const kept = this.#links.get(walk);
+    if (!kept && scope === "own") throw new NotLinkedError(walk);
+    this.#rows.setRow({ ...this.#rows.rowOf(walk), ahead: aheadBy(clock) });
+    const view = this.#view(kept ?? unlinkedRow(walk));
+    const change = clockChange(view, clock, this.#rows.entriesOf(walk), scope);
+    return this.#apply(walk, kept ? change : { ...change, link: null });
+  }
+
+  async aside(walk: WalkId): Promise<readonly AsideEntry[]> {
+    return this.#aside.filter((one) => one.walk === walk);
+  }
+
+  #waiting(walk: WalkId) {
+    const link = this.#links.get(walk);
+    return link ? this.#rows.entriesOf(walk, link.pushed).filter((kept) => isWaiting(link, kept)) : [];
+  }
+
+  #linkOf(walk: WalkId): LinkRow {
+    const link = this.#links.get(walk);
+    if (!link) throw new NotLinkedError(walk);
+    return link;
+  }
+
+  #view(link: LinkRow) {
+    return { link, row: this.#rows.rowOf(link.walk), source: this.#rows.source, now: this.#now() };
+  }
+
+  #apply(walk: WalkId, change: LinkChange): Changed {
+    const last = this.#rows.change(walk, change.remove, change.add);
+    this.#rows.change(walk, [], change.queue);
+    this.#aside.push(...change.aside);
+    const { link } = change;
+    if (link) this.#put({ ...link, pushed: change.pushed ?? Math.max(link.pushed, last) });
+    return {
+      added: [...change.add, ...change.queue],
+      removed: change.remove.map(({ entry }) => entry),
+    };
+  }
+
+  #put(row: LinkRow): void {
+    this.#links.set(row.walk, row);
+    this.#tell();
+  }
+
+  #tell(): void {
+    for (const listener of this.#listeners) queueMicrotask(listener);
+  }
+}

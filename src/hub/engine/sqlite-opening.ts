@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { existsSync, mkdirSync, statSync, writeFileSync } from "node:fs";
+import { accessSync, constants, existsSync, mkdirSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import { EngineTroubleError } from "./engine.ts";
@@ -53,6 +53,9 @@ export function openDatabase(folder: string): OpenDatabase {
   withWords(folder, () => mkdirSync(folder, { recursive: true, mode: 0o700 }));
   const seals = withWords(folder, () => readMarker(folder));
   if (seals !== null) insistOnFile(file, folder);
+  // SQLite falls back to reading alone, and fails late and with other words.
+  for (const path of [folder, file].filter(existsSync))
+    withWords(path, () => accessSync(path, constants.W_OK));
   const hadWal = existsSync(`${file}-wal`);
   const database = withWords(file, () => connect(file));
   try {

@@ -14,6 +14,8 @@ const WORDS: readonly (readonly [code: string, words: (place: string) => string]
   ["EACCES", (place) => `${place} may not be written: give the hub a data folder that it may write.`],
   ["EPERM", (place) => `${place} may not be written: give the hub a data folder that it may write.`],
   ["EROFS", (place) => `${place} may not be written: give the hub a data folder that it may write.`],
+  // What mkdir says on a read-only file system.
+  ["ENOENT", (place) => `${place} cannot be made: give the hub a data folder that it may write.`],
   ["ENOTDIR", (place) => `${place} is not in a folder: give the hub a data folder.`],
   ["EEXIST", (place) => `${place} is not a folder: give the hub a data folder.`],
   ["SQLITE_NOTADB", (place) => `${place} is not a hub's log: bring it back from a backup, or move it away.`],

@@ -156,7 +156,7 @@ describe("[HUB] opening the SQLite engine", () => {
     try {
       execFileSync("mount", ["-o", "remount,ro,bind", view]);
       await trouble(/may not be (written|opened): give the hub a data folder that it may write/, view);
-      await trouble(/may not be written/, join(view, "new"));
+      await trouble(/give the hub a data folder that it may write/, join(view, "new"));
     } finally {
       execFileSync("umount", [view]);
     }

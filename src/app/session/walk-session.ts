@@ -8,10 +8,12 @@ import { nextFrame } from "./next-frame.ts";
 export class WalkSession {
   readonly walk: WalkId;
   readonly #store: EntryStore;
-  readonly #fold = new WalkFold();
+  #fold = new WalkFold();
   readonly #listeners = new Set<() => void>();
   #folded: Folded;
   #offset = 0;
+  /** The edition of the log that was read; `null` before anything was. */
+  #edition: number | null = null;
   #reading: Promise<void> | null = null;
   #stale = false;
   /** How many entries of our own are under way. */
@@ -105,6 +107,15 @@ export class WalkSession {
     do {
       this.#stale = false;
       const page = await this.#store.read(this.walk, this.#offset);
+      if (this.#edition !== null && page.edition !== this.#edition) {
+        // Entries were changed in place: what was folded of them counts no more.
+        this.#fold = new WalkFold();
+        this.#offset = 0;
+        this.#edition = page.edition;
+        this.#stale = true;
+        continue;
+      }
+      this.#edition = page.edition;
       this.#offset = page.offset;
       this.#take(page.entries);
     } while (this.#stale);

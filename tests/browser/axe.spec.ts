@@ -132,7 +132,7 @@ test("axe finds nothing on the follow screen and its panels", async ({ page }) =
   await expectClean(page, "panel of a step", ".side-panel");
   await page.getByRole("button", { name: "Back", exact: true }).click();
   await page.getByRole("button", { name: "More", exact: true }).click();
-  await page.getByRole("button", { name: "Link and followers" }).click();
+  await page.getByRole("button", { name: "Link and followers", exact: true }).click();
   await expect(page.getByRole("button", { name: "Share this walk" })).toBeVisible();
   await expectClean(page, "panel Link", ".side-panel");
   await page.getByRole("button", { name: "Back", exact: true }).click();

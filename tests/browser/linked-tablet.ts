@@ -29,7 +29,7 @@ export const linkCell = (page: Page) => page.locator(".follow-kept");
 /** Opens the panel about link and followers. */
 export async function openLinkPanel(page: Page) {
   await page.getByRole("button", { name: "More", exact: true }).click();
-  await page.getByRole("button", { name: "Link and followers" }).click();
+  await page.getByRole("button", { name: "Link and followers", exact: true }).click();
   const panel = page.getByRole("dialog", { name: "Link" });
   await expect(panel).toBeVisible();
   return panel;

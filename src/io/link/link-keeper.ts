@@ -171,9 +171,11 @@ class DeviceLinks implements LinkKeeper {
     const walk = joined.walk as WalkId;
     const { hub, hubName, role, device } = joined;
     const clock = await readHubClock(this.#hub, this.#now);
-    // Before a walk has a link nothing of it is settled: what the hub would refuse as ahead of its clock is stamped anew.
-    if (clock) await links.setClock(walk, clock, ownerCode === null ? "own" : "every");
-    if (ownerCode !== null) await this.#sendForeign(walk, ownerCode);
+    if (ownerCode !== null) {
+      // Nothing of it is settled yet: what the hub would refuse as ahead of its clock is stamped anew.
+      if (clock) await links.setClock(walk, clock, "every");
+      await this.#sendForeign(walk, ownerCode);
+    }
     await this.#running.get(walk)?.stop();
     this.#running.delete(walk);
     await links.join({

@@ -42,7 +42,7 @@ export async function shareWalk(page: Page, hub: StartedHub, name: string): Prom
   await panel.getByLabel("Owner’s code of the hub").fill(hub.ownerCode);
   await panel.getByRole("button", { name: "Share this walk" }).click();
   await expect(panel.getByText("linked", { exact: true })).toBeVisible();
-  await panel.getByRole("button", { name: "Back" }).click();
+  await panel.getByRole("button", { name: "Back", exact: true }).click();
 }
 
 /** A code for one role, as the lead's screen shows it. */
@@ -52,7 +52,7 @@ export async function inviteFor(page: Page, role: "Marker" | "Watcher"): Promise
   await panel.getByRole("button", { name: "Make a code" }).click();
   await expect(panel.getByRole("img", { name: /QR code/ })).toBeVisible();
   const code = (await panel.locator(".invitation-code").textContent()) ?? "";
-  await panel.getByRole("button", { name: "Back" }).click();
+  await panel.getByRole("button", { name: "Back", exact: true }).click();
   return code;
 }
 

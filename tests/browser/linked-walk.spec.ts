@@ -49,7 +49,7 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
     await panel.getByRole("button", { name: "Make a code" }).click();
     await expect(panel.getByRole("img", { name: /QR code/ })).toBeVisible();
     expect(await violations(iv.page, ".side-panel")).toEqual([]);
-    await panel.getByRole("button", { name: "Back" }).click();
+    await panel.getByRole("button", { name: "Back", exact: true }).click();
   });
 
   await test.step("the clock and a mark on one are seen on all", async () => {

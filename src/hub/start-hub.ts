@@ -137,6 +137,8 @@ function asTrouble(cause: unknown, { port, host, data }: HubOptions): unknown {
     ENOTFOUND: `"${host}" is no address of this machine: give one of its own with --host.`,
     EEXIST: `The data folder "${data}" is not a folder: give another with --data.`,
     ENOTDIR: `The data folder "${data}" is not in a folder: give another with --data.`,
+    ENOENT: `The data folder "${data}" cannot be made: give another with --data.`,
+    EPERM: `The data folder "${data}" may not be used: give another with --data.`,
     EROFS: `The data folder "${data}" may not be written: give another with --data.`,
     ENOSPC: `The disk of the data folder "${data}" is full: make room on it.`,
   };

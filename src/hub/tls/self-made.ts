@@ -67,7 +67,7 @@ export async function newAuthority(name: string, surroundings: Surroundings): Pr
       await SubjectKeyIdentifierExtension.create(keys.publicKey),
     ],
   });
-  return { certificate: certificate.toString("pem"), key: await keyPem(keys.privateKey) };
+  return { certificate: `${certificate.toString("pem").trimEnd()}\n`, key: await keyPem(keys.privateKey) };
 }
 
 /** Makes a certificate for this machine, signed by an authority. */
@@ -105,5 +105,5 @@ export async function newLeaf(
       await SubjectKeyIdentifierExtension.create(keys.publicKey),
     ],
   });
-  return { certificate: certificate.toString("pem"), key: await keyPem(keys.privateKey) };
+  return { certificate: `${certificate.toString("pem").trimEnd()}\n`, key: await keyPem(keys.privateKey) };
 }

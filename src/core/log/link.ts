@@ -96,10 +96,15 @@ export class Link {
     if (this.#work || this.#stop.signal.aborted) return;
     const unwatch = this.#near.watch(() => {
       this.#outbox.raise();
-      this.#count();
+      void this.#count();
     });
-    this.#count();
-    this.#work = Promise.all([this.#pushOn(), this.#pullOn()]).finally(unwatch);
+    this.#work = this.#run().finally(unwatch);
+  }
+
+  async #run(): Promise<void> {
+    // First, so that it is never said to be linked with nothing to send before that is known.
+    await this.#count();
+    await Promise.all([this.#pushOn(), this.#pullOn()]);
   }
 
   /** Ends the link for good; resolves once nothing of it is under way any more. */
@@ -137,7 +142,7 @@ export class Link {
         const settled = await this.#offer(batch, answerTime);
         await this.#near.settle(settled);
         this.#noteTrouble("push", null);
-        this.#count();
+        void this.#count();
         // Entries that are refused and stay would be offered again and again without a pause.
         const isStuck = settled.every(({ result }) => "reason" in result && result.reason === "ahead");
         failures = isStuck ? failures + 1 : 0;
@@ -339,11 +344,11 @@ export class Link {
     return over;
   }
 
-  #count(): void {
+  async #count(): Promise<void> {
     this.#mustCount = true;
     if (this.#isCounting) return;
     this.#isCounting = true;
-    void this.#countOn();
+    await this.#countOn();
   }
 
   async #countOn(): Promise<void> {

@@ -1,108 +1,129 @@
-import type { LinkState, LinkTime } from "../../core/log/index.ts";
-import { Link, mayMark, WORTH_TELLING, writeCursor } from "../../core/log/index.ts";
+import type { FarSide, LinkState, LinkTime } from "../../core/log/index.ts";
+import { Link, writeCursor } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { inSeconds } from "../../core/units/index.ts";
-import type { DeviceStore, LinkRow } from "../store/index.ts";
+import type { LinkRow, WalkStore } from "../store/index.ts";
 import { nearSideOf } from "../store/index.ts";
-import { readHubClock } from "./hub-clock.ts";
-import { hubFarSide, walkPath } from "./hub-far-side.ts";
-import type { HubRequests } from "./hub-requests.ts";
-import { ask, posted } from "./hub-requests.ts";
+import type { HubClient } from "./hub-client.ts";
+import { hubFarSide } from "./hub-far-side.ts";
+import { LinkClock } from "./link-clock.ts";
 
-/** How often the hub is told how far this device has read, in ms. */
-const PRESENCE_EVERY = 10_000;
+/** How far this device has read is told at most so often when it changed, in ms. */
+const PRESENCE_SOONEST = 5000;
 
-/** How often the clocks are held against one another, in ms. */
+/** And at least so often, in ms. */
+const PRESENCE_LATEST = 30_000;
+
+/** The clocks are compared so often, in ms. */
 const CLOCK_EVERY = 300_000;
 
 /** What a running link is made of. */
 export interface RunningLinkParts {
-  readonly store: DeviceStore;
-  readonly hub: HubRequests;
   readonly row: LinkRow;
+  readonly log: WalkStore;
+  readonly hub: HubClient;
   readonly now: () => Instant;
   readonly time: LinkTime;
 }
 
-/** The link of one walk while it runs: entries both ways, presence and the clock. */
+/** The link of one walk while it runs: entries both ways, the clock, and word of how far this device has read. */
 export class RunningLink {
+  /** The row it was begun with. */
+  readonly row: LinkRow;
   readonly #parts: RunningLinkParts;
   readonly #link: Link;
+  readonly #clock: LinkClock;
   readonly #stop = new AbortController();
+  #kind: LinkState["kind"] = "linking";
 
   constructor(parts: RunningLinkParts) {
-    const { store, hub, row, time } = parts;
+    const { row, log, hub, now, time } = parts;
+    const { signal } = this.#stop;
+    this.row = row;
     this.#parts = parts;
-    this.#link = new Link({
-      near: nearSideOf(store.log, row.walk),
-      far: hubFarSide(hub, row.walk),
-      time,
-    });
+    this.#clock = new LinkClock({ walk: row.walk, log, hub, now, signal });
+    this.#link = new Link({ near: nearSideOf(log, row.walk), far: this.#farSide(), time });
+    this.#link.watch(() => this.#follow());
   }
 
   readonly status = (): LinkState => this.#link.status();
+
+  /** Calls back after each change of {@link status}; returns the end of it. */
   readonly watch = (onChange: () => void): (() => void) => this.#link.watch(onChange);
 
   start(): void {
     this.#link.start();
-    void this.#every(PRESENCE_EVERY, () => this.#tellPresence());
-    void this.#every(CLOCK_EVERY, () => this.compareClocks());
+    void this.#everSoOften(CLOCK_EVERY, () => this.#clock.compare());
+    void this.#tellPresence();
   }
 
   wake(): void {
     this.#link.wake();
+    // The device may have slept, and its clock been set.
+    if (this.#kind === "linked") void this.#clock.compare().catch(() => {});
   }
 
+  /** Ends it for good; resolves once nothing of it is under way. */
   async stop(): Promise<void> {
     this.#stop.abort();
     await this.#link.stop();
   }
 
-  /** Holds this device's clock against the hub's, has entries stamped by it, and logs it when it moved ([LOG1]). */
-  async compareClocks(): Promise<void> {
-    const { store, hub, row, now } = this.#parts;
-    const clock = await readHubClock(hub, now);
-    if (!clock) return;
-    const { walk } = row;
-    await store.log.links.setClock(walk, clock, "own");
-    const kept = await store.log.links.get(walk);
-    if (!kept || !mayMark(kept.role)) return;
-    const { loggedOffset } = kept;
-    if (loggedOffset !== null && Math.abs(loggedOffset - clock.offset) <= WORTH_TELLING) return;
-    await store.log.append(walk, [
-      {
-        name: "clock.compared",
-        data: { hub: kept.hub, offset: inSeconds(clock.offset), error: inSeconds(clock.error) },
-        at: now(),
-        actor: kept.name,
+  /** The hub, to which nothing is sent before the clocks were compared: what it would refuse is stamped anew first. */
+  #farSide(): FarSide {
+    const { hub, row } = this.#parts;
+    const far = hubFarSide(hub, row.walk);
+    return {
+      ...far,
+      push: async (entries, signal) => {
+        await this.#clock.compared();
+        const answer = await far.push(entries, signal);
+        const isAhead = answer.results.some((result) => "reason" in result && result.reason === "ahead");
+        if (isAhead) this.#clock.doubt();
+        return answer;
       },
-    ]);
-    await store.log.links.change(walk, (before) => ({ ...before, loggedOffset: clock.offset }));
+    };
+  }
+
+  #follow(): void {
+    const { kind, hello } = this.status();
+    const isNew = kind !== this.#kind;
+    this.#kind = kind;
+    if (!isNew || kind !== "linked") return;
+    // Without an answer now, the next push or the next round asks again.
+    void this.#clock.compare().catch(() => {});
+    const { log, row } = this.#parts;
+    if (hello && hello.role !== row.role) {
+      log.links.change(row.walk, (kept) => ({ ...kept, role: hello.role })).catch(() => {});
+    }
   }
 
   async #tellPresence(): Promise<void> {
-    const { store, hub, row } = this.#parts;
-    const kept = await store.log.links.get(row.walk);
-    if (!kept?.cursor) return;
-    await ask(hub, `${walkPath(row.walk)}/presence`, posted({ cursor: writeCursor(kept.cursor) }));
+    const { log, hub, row } = this.#parts;
+    const { signal } = this.#stop;
+    let told = "";
+    let since = 0;
+    await this.#everSoOften(PRESENCE_SOONEST, async () => {
+      const cursor = (await log.links.get(row.walk))?.cursor;
+      const text = cursor ? writeCursor(cursor) : "";
+      since += PRESENCE_SOONEST;
+      if (!cursor || (text === told && since < PRESENCE_LATEST)) return;
+      await hub.present(row.walk, cursor, signal);
+      told = text;
+      since = 0;
+    });
   }
 
-  /** Does something whenever the link is up and the time has come; what fails is done the next time. */
-  async #every(ms: number, work: () => Promise<void>): Promise<void> {
+  /** Does something again and again while linked; what fails is done the next time. */
+  async #everSoOften(ms: number, work: () => Promise<void>): Promise<void> {
     const { signal } = this.#stop;
-    const { time } = this.#parts;
-    while (!signal.aborted && this.status().kind !== "ended") {
-      const isUp = this.status().kind === "linked";
-      let isDone = false;
-      if (isUp) {
-        try {
-          await work();
-          isDone = true;
-        } catch {
-          // The link itself tells what is wrong with the hub or the store.
-        }
+    while (!signal.aborted) {
+      await this.#parts.time.wait(ms, signal);
+      if (signal.aborted || this.#kind !== "linked") continue;
+      try {
+        await work();
+      } catch {
+        // What is wrong with the hub or the store, the link itself finds out and tells.
       }
-      await time.wait(isDone ? ms : Math.min(ms, 1000), signal);
     }
   }
 }

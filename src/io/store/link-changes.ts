@@ -96,7 +96,8 @@ export function settleChange(
     const kept = here(keyOf(entry));
     if (!kept) continue;
     const isUnchanged = isSameEntry(kept.entry, entry);
-    if (isUnchanged) pushed = Math.max(pushed, kept.offset);
+    // The device's own are offered from the oldest on; what else is settled says nothing about those before it.
+    if (isUnchanged && isOwn(link, entry)) pushed = Math.max(pushed, kept.offset);
     if (result.outcome !== "refused") {
       if (isUnchanged) continue;
       // It was stamped anew while it was under way: what the hub has counts. Behind all else, it is offered once more.

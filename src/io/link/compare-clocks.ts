@@ -1,0 +1,33 @@
+import type { ClockOffset, RoundTrip } from "../../core/log/index.ts";
+import { clockOffset, UnreachableError } from "../../core/log/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+
+const TRIPS = 8;
+
+/** Once a clock was asked for so long, what is known has to do, in ms. */
+const LONG_ENOUGH = 10_000;
+
+/** Asks another clock several times; the offset by the shortest round trip. Rejects when it never answered. */
+export async function compareClocks(ask: () => Promise<Instant>, now: () => Instant): Promise<ClockOffset> {
+  const trips: RoundTrip[] = [];
+  const since = now();
+  while (trips.length < TRIPS && now() - since < LONG_ENOUGH) {
+    try {
+      const sent = now();
+      const said = await ask();
+      trips.push({ sent, said, received: now() });
+    } catch (error) {
+      if (trips.length === 0) throw error;
+      break;
+    }
+  }
+  const offset = clockOffset(trips);
+  if (!offset) throw new UnreachableError("The clock of this device was set while it was compared.");
+  return offset;
+}
+
+/** Which of two comparisons to go by: the later one, unless the earlier was closer and still fits. */
+export function betterOf(earlier: ClockOffset | null, later: ClockOffset): ClockOffset {
+  if (!earlier || later.error <= earlier.error) return later;
+  return Math.abs(later.offset - earlier.offset) <= later.error + earlier.error ? earlier : later;
+}

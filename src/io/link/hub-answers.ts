@@ -1,0 +1,61 @@
+import type { z } from "zod";
+import { hubErrorSchema, TurnedAwayError, UnreachableError } from "../../core/log/index.ts";
+
+/** The hub understood and would not: what it said is for the reader. */
+export class HubRefusedError extends Error {
+  override readonly name = "HubRefusedError";
+}
+
+/** As much of the platform's `fetch` as is used. */
+export type Fetch = (address: string, init: RequestInit) => Promise<Response>;
+
+const NOT_REACHED = "The hub cannot be reached.";
+
+/** The answer to a request, of status 200 to 299; rejects with what its status means otherwise. */
+export async function answerTo(fetch: Fetch, address: string, init: RequestInit): Promise<Response> {
+  let response: Response;
+  try {
+    response = await fetch(address, { credentials: "same-origin", cache: "no-store", ...init });
+  } catch (cause) {
+    throw new UnreachableError(NOT_REACHED, { cause });
+  }
+  if (response.ok) return response;
+  const said = await wordsOf(response);
+  const { status } = response;
+  if (status === 401 || status === 403) throw new TurnedAwayError(said ?? "The hub refused this device.");
+  if (said !== null && status < 500 && status !== 413 && status !== 429) throw new HubRefusedError(said);
+  throw new UnreachableError(said ?? (status === 404 ? "There is no hub here." : NOT_REACHED), {
+    retryAfter: retryAfterOf(response),
+  });
+}
+
+/** The body of an answer by its schema; rejects as unreachable when it is something else, such as a page. */
+export async function readAs<Schema extends z.ZodType>(
+  response: Response,
+  schema: Schema,
+): Promise<z.output<Schema>> {
+  let body: unknown;
+  try {
+    body = await response.json();
+  } catch (cause) {
+    throw new UnreachableError(NOT_REACHED, { cause });
+  }
+  const parsed = schema.safeParse(body);
+  if (!parsed.success) throw new UnreachableError("What answers here is no hub that this app knows.");
+  return parsed.data;
+}
+
+async function wordsOf(response: Response): Promise<string | null> {
+  try {
+    const parsed = hubErrorSchema.safeParse(await response.json());
+    return parsed.success ? parsed.data.words : null;
+  } catch {
+    return null;
+  }
+}
+
+/** In ms (RFC 9110, section 10.2.3, in seconds only). */
+function retryAfterOf({ headers }: Response): number | null {
+  const text = headers.get("retry-after");
+  return text !== null && /^\d{1,6}$/.test(text) ? Number(text) * 1000 : null;
+}

@@ -1,0 +1,71 @@
+/** As much of the Web Locks API (W3C) as is used. */
+export interface Locks {
+  request(
+    name: string,
+    options: { readonly signal?: AbortSignal; readonly steal?: boolean },
+    whileHeld: () => Promise<void>,
+  ): Promise<unknown>;
+}
+
+/** A wish to do something that one page of a device does at a time. */
+export interface Candidacy {
+  /** Takes over from whichever page does it: this one is being looked at, the other may be asleep. */
+  takeOver(): void;
+  /** Gives it up, for good. */
+  end(): void;
+}
+
+/**
+ * Has `lead` called whenever this page is the one, with a signal that is aborted when it no longer is; without locks each
+ * page takes itself for the one, which costs traffic and does no harm.
+ */
+export function stand(locks: Locks | null, name: string, lead: (signal: AbortSignal) => void): Candidacy {
+  const ended = new AbortController();
+  if (!locks) {
+    lead(ended.signal);
+    return { takeOver: () => {}, end: () => ended.abort() };
+  }
+  let isLeading = false;
+  let queued = new AbortController();
+
+  const ask = (steal: boolean): void => {
+    const term = new AbortController();
+    const mine = new AbortController();
+    queued = mine;
+    const over = () => {
+      term.abort();
+      mine.abort();
+    };
+    ended.signal.addEventListener("abort", over, { once: true });
+    const whileHeld = async () => {
+      if (ended.signal.aborted) return;
+      isLeading = true;
+      lead(term.signal);
+      await new Promise<void>((resolve) => {
+        if (term.signal.aborted) resolve();
+        term.signal.addEventListener("abort", () => resolve(), { once: true });
+      });
+    };
+    locks
+      .request(name, steal ? { steal: true } : { signal: mine.signal }, whileHeld)
+      // Taken over by another page, or no longer wanted.
+      .catch(() => {})
+      .finally(() => {
+        term.abort();
+        ended.signal.removeEventListener("abort", over);
+        if (queued !== mine) return;
+        isLeading = false;
+        if (!ended.signal.aborted) ask(false);
+      });
+  };
+  ask(false);
+  return {
+    takeOver: () => {
+      if (isLeading || ended.signal.aborted) return;
+      const waiting = queued;
+      ask(true);
+      waiting.abort();
+    },
+    end: () => ended.abort(),
+  };
+}

@@ -1,0 +1,71 @@
+import type { ClockOffset } from "../../core/log/index.ts";
+import { mayMark, WORTH_TELLING } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import { inSeconds } from "../../core/units/index.ts";
+import type { WalkStore } from "../store/index.ts";
+import { betterOf, compareClocks } from "./compare-clocks.ts";
+import type { HubClient } from "./hub-client.ts";
+
+/** What the clock of a link is made of. */
+interface LinkClockParts {
+  readonly walk: WalkId;
+  readonly log: WalkStore;
+  readonly hub: HubClient;
+  readonly now: () => Instant;
+  readonly signal: AbortSignal;
+}
+
+/** Holds the clock of this device against the hub's, has hybrid times go by it, and enters what it found in the log. */
+export class LinkClock {
+  readonly #parts: LinkClockParts;
+  #isCompared = false;
+  #work: Promise<void> | null = null;
+
+  constructor(parts: LinkClockParts) {
+    this.#parts = parts;
+  }
+
+  /** Resolves once the clocks were compared since the link began; nothing is to be sent before. Rejects as the hub's answers do. */
+  async compared(): Promise<void> {
+    if (!this.#isCompared) await this.compare();
+  }
+
+  /** The hub found entries ahead of its clock: what is known of it is out of date. */
+  doubt(): void {
+    this.#isCompared = false;
+  }
+
+  /** Compares now; calls while it is under way are answered by the same comparison. */
+  compare(): Promise<void> {
+    this.#work ??= this.#compare().finally(() => {
+      this.#work = null;
+    });
+    return this.#work;
+  }
+
+  async #compare(): Promise<void> {
+    const { walk, log, hub, now, signal } = this.#parts;
+    const found = await compareClocks(() => hub.clock(signal), now);
+    const row = await log.links.get(walk);
+    if (!row || signal.aborted) return;
+    const clock = betterOf(row.clock, found);
+    await log.links.setClock(walk, clock, "own");
+    this.#isCompared = true;
+    if (mayMark(row.role) && isNews(clock, row.loggedOffset)) {
+      await log.append(walk, [
+        {
+          name: "clock.compared",
+          data: { hub: row.hub, offset: inSeconds(clock.offset), error: inSeconds(clock.error) },
+          at: now(),
+          actor: row.name,
+        },
+      ]);
+      await log.links.change(walk, (kept) => ({ ...kept, loggedOffset: clock.offset }));
+    }
+  }
+}
+
+/** Within the error of the comparison, another offset is no other. */
+function isNews({ offset, error }: ClockOffset, logged: number | null): boolean {
+  return logged === null || Math.abs(offset - logged) > Math.max(WORTH_TELLING, error);
+}

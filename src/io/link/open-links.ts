@@ -1,0 +1,48 @@
+import type { Instant } from "../../core/units/index.ts";
+import type { DeviceStore } from "../store/index.ts";
+import { DeviceLinks } from "./device-links.ts";
+import type { Fetch } from "./hub-answers.ts";
+import { HubClient } from "./hub-client.ts";
+import type { Locks } from "./leadership.ts";
+import type { LinkKeeper } from "./link-keeper.ts";
+import type { PageParts } from "./page-signals.ts";
+import type { Channel } from "./status-channel.ts";
+import { waited } from "./timers.ts";
+
+/** What the links of a device need and may be given; what is not given is the platform's, where it has it. */
+export interface OpenLinksParts {
+  readonly store: DeviceStore;
+  /** The device's clock. */
+  readonly now: () => Instant;
+  /** Where the hub is; the one that serves the page unless given. */
+  readonly origin?: string;
+  readonly fetch?: Fetch;
+  readonly random?: () => number;
+  readonly wait?: (ms: number, signal: AbortSignal) => Promise<void>;
+  /** `null` for none: each page then links on its own. */
+  readonly locks?: Locks | null;
+  /** `null` for none: a page then knows only of what it links itself. */
+  readonly channel?: Channel | null;
+  readonly page?: PageParts | null;
+}
+
+const CHANNEL = "tetherline-links";
+
+/** Keeps the walks of this device that were joined linked with the hub, for as long as the page is open. */
+export function openLinks(parts: OpenLinksParts): LinkKeeper {
+  const { store, now, fetch = (address, init) => globalThis.fetch(address, init) } = parts;
+  const { origin = window.location.origin, random = Math.random, wait = waited } = parts;
+  const { page = typeof window === "undefined" ? null : window } = parts;
+  const { locks = globalThis.navigator?.locks ?? null } = parts;
+  const { channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel(CHANNEL) } = parts;
+  return new DeviceLinks({
+    store,
+    hub: new HubClient(fetch, origin),
+    origin,
+    now,
+    time: { now, random, wait },
+    locks,
+    channel,
+    page,
+  });
+}

@@ -1,0 +1,43 @@
+import type { EventSourceMessage } from "eventsource-parser";
+import type { FarMessage } from "../../core/log/index.ts";
+import { beyondSchema, helloSchema, presenceSchema, readCursor, readEntry } from "../../core/log/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
+
+/** What an event of the stream of a walk says; `null` for one that means nothing to this version. */
+export function messageOf({ event, id, data }: EventSourceMessage, walk: WalkId): FarMessage | null {
+  const value = jsonOf(data);
+  const cursor = id === undefined ? null : readCursor(id);
+  switch (event ?? "message") {
+    case "message": {
+      const { entry } = readEntry(value);
+      // Without a cursor, or of another walk, it could not be kept.
+      return entry && cursor && entry.walk === walk
+        ? { kind: "entry", entry, cursor }
+        : { kind: "unreadable", cursor };
+    }
+    case "cursor":
+      return cursor && { kind: "cursor", cursor };
+    case "hello": {
+      const { data: hello } = helloSchema.safeParse(value);
+      return hello ? { kind: "hello", hello } : null;
+    }
+    case "presence": {
+      const { data: presence } = presenceSchema.safeParse(value);
+      return presence ? { kind: "presence", followers: presence.followers } : null;
+    }
+    case "beyond": {
+      const { data: beyond } = beyondSchema.safeParse(value);
+      return beyond ? { kind: "beyond", hubs: beyond.hubs } : null;
+    }
+    default:
+      return null;
+  }
+}
+
+function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
+  }
+}

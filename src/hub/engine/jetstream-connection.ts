@@ -8,8 +8,10 @@ import type { Streams } from "./stream-push.ts";
 
 /** One answer of the server may take so long, in ms: traps of slow recovery lie in longer ones. */
 export const ANSWER_TIME = 2_000;
-/** Servers may take so long to be there and to agree who leads, in ms. */
-const PATIENCE = 15_000;
+/** Servers may take so long to be there, in ms, when they are started together with the hub. */
+const PATIENCE = 4_000;
+/** They may take so long to agree who leads, in ms. */
+const ELECTION_PATIENCE = 15_000;
 const PAUSE = 250;
 
 /** A stream as a hub needs it. */
@@ -17,9 +19,9 @@ export type WantedStream = Pick<StreamConfig, "name" | "subjects"> & Partial<Str
 
 /** Connects, and waits for a while for a JetStream that answers. Rejects with {@link EngineTroubleError}. */
 export async function connectStreams(address: NatsAddress): Promise<Streams> {
-  const connection = await within(address, () => connected(address));
+  const connection = await within(address, PATIENCE, () => connected(address));
   try {
-    const manager = await within(address, () =>
+    const manager = await within(address, ELECTION_PATIENCE, () =>
       jetstreamManager(connection, { timeout: ANSWER_TIME, checkAPI: true }),
     );
     return { connection, manager, client: jetstream(connection, { timeout: ANSWER_TIME }) };
@@ -48,7 +50,7 @@ export async function haveStream(
   address: NatsAddress,
   wanted: WantedStream,
 ): Promise<StreamInfo> {
-  return within(address, async () => {
+  return within(address, ELECTION_PATIENCE, async () => {
     const { manager } = streams;
     const info = await existing(streams, wanted.name);
     if (!info) return manager.streams.add({ ...wanted, num_replicas: address.replicas ?? 1 });
@@ -75,8 +77,8 @@ async function existing({ manager }: Streams, name: string): Promise<StreamInfo 
 }
 
 /** Tries again for a while what may come right by itself. */
-async function within<T>(address: NatsAddress, work: () => Promise<T>): Promise<T> {
-  const end = performance.now() + PATIENCE;
+async function within<T>(address: NatsAddress, patience: number, work: () => Promise<T>): Promise<T> {
+  const end = performance.now() + patience;
   for (;;) {
     try {
       return await work();

@@ -1,4 +1,4 @@
-import { type ChildProcess, execFileSync, spawn } from "node:child_process";
+import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { accessSync, constants, mkdtempSync, openSync, rmSync, writeFileSync } from "node:fs";
 import { connect, createServer } from "node:net";
@@ -48,15 +48,6 @@ export function whyNoNats(): string | null {
   return findNatsServer() === null
     ? "skipped: no nats-server here; install it or set TETHERLINE_NATS_SERVER"
     : null;
-}
-
-/** The version that a server gives of itself: `2.9.10`. */
-export function natsVersion(): string {
-  return (
-    /v(\d+\.\d+\.\d+)/.exec(
-      execFileSync(findNatsServer() ?? "nats-server", ["-v"], { encoding: "utf8" }),
-    )?.[1] ?? "?"
-  );
 }
 
 /** Starts servers on free ports, with their folders under the system's temporary folder. */

@@ -1,6 +1,5 @@
 export type { AnswerLimits } from "./answer-time.ts";
 export type { Backoff } from "./backoff.ts";
-export { waitAfter } from "./backoff.ts";
 export type { Cursor } from "./cursor.ts";
 export { readCursor, writeCursor } from "./cursor.ts";
 export { deviceOf } from "./device-of.ts";
@@ -39,7 +38,6 @@ export { Link } from "./link.ts";
 export type { FarMessage, FarSide, NearSide, Settled } from "./link-sides.ts";
 export { TurnedAwayError, UnreachableError } from "./link-sides.ts";
 export type { LinkState } from "./link-status.ts";
-export { UNLINKED } from "./link-status.ts";
 export type { MergedEntries } from "./merge.ts";
 export { isSameButStamp, isSameEntry, mergeEntries } from "./merge.ts";
 export { highestWithin, isTooFarAhead, restamp } from "./restamp.ts";

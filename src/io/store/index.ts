@@ -5,7 +5,6 @@ export { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
 export { FallbackEntryStore } from "./fallback-entry-store.ts";
 export type { AsideEntry, Joining, KeptNotice, LinkRow } from "./link-row.ts";
 export type { Changed, LinkStore } from "./link-store.ts";
-export { NotLinkedError } from "./link-store.ts";
 export { MemoryEntryStore } from "./memory-entry-store.ts";
 export { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
 export { nearSideOf } from "./near-side.ts";

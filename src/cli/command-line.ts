@@ -188,8 +188,8 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
     .option("--name <text>", "what people call this hub; the machine's name, unless given", nameValue)
     .option("--plain", "plain HTTP, for a proxy in front that does TLS")
     .option("--new-owner-code", "make another owner's code; the old one is of no use any more")
-    .option("--upstream <url>", "another hub to link with; needs --upstream-code")
-    .option("--upstream-code <code>", "a relay's code of that hub")
+    .option("--upstream <url>", "another hub to link with (not built yet)")
+    .option("--upstream-code <code>", "a relay's code of that hub (not built yet)")
     .option("--app <folder>", "the built app, unless it is where the build puts it")
     .action(async (flags: HubFlags) => {
       ended(await hubCommand(flags, terminal, serveHub));

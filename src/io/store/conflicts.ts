@@ -1,5 +1,5 @@
 import type { Entry } from "../../core/log/index.ts";
-import { keyOf, mergeEntries } from "../../core/log/index.ts";
+import { isSameEntry, keyOf } from "../../core/log/index.ts";
 
 /** Entries from elsewhere, held against what a store has. */
 export interface Sorted {
@@ -18,8 +18,8 @@ export function sortedOut(entries: readonly Entry[], here: (key: string) => Entr
     const key = keyOf(entry);
     const other = here(key) ?? fresh.get(key);
     if (!other) fresh.set(key, entry);
-    else if (mergeEntries([other, entry]).conflicting.length > 0) conflicting.push(entry);
-    else known += 1;
+    else if (isSameEntry(other, entry)) known += 1;
+    else conflicting.push(entry);
   }
   return { fresh: [...fresh.values()], known, conflicting };
 }

@@ -53,11 +53,14 @@ export function linkWords(link: LinkStatus, store: StoreStatus, now: Instant): K
 export function momentWords(at: Instant, petZero: Instant | null): string {
   if (petZero === null) return `${formatInstant(at).slice(11, 19)} UTC`;
   const pet = between(petZero, at);
-  return pet < 0 ? `${clockText(pet)}` : hourMinuteText(pet);
+  return pet < 0 ? clockText(pet) : hourMinuteText(pet);
 }
 
-/** When what somebody has seen up to is as good as all of it, in ms. */
+/** When what the hub beyond has got up to is as good as all of it, in ms. */
 const AS_GOOD_AS_NOW = 15_000;
+
+/** The same for a follower, who tells how far it has read every half minute. */
+const SEEN_AS_GOOD_AS_NOW = AS_GOOD_AS_NOW + 30_000;
 
 /** What a follower can have seen, in words. */
 export function seenWords(
@@ -66,7 +69,7 @@ export function seenWords(
   now: Instant,
 ): string {
   if (seenUpTo === null) return present ? "is reading" : "has seen nothing yet";
-  if (present && between(seenUpTo, now) < AS_GOOD_AS_NOW + 30_000) return "has seen all";
+  if (present && between(seenUpTo, now) < SEEN_AS_GOOD_AS_NOW) return "has seen all";
   const upTo = `has seen all up to ${momentWords(seenUpTo, petZero)}`;
   return present || heardAt === null ? upTo : `away · ${upTo}`;
 }

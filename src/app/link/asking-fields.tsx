@@ -1,0 +1,79 @@
+import type { Asking } from "./use-asking.ts";
+
+/** Where the code is typed. */
+export function CodeField({
+  asking: { code, setCode },
+  label,
+  onLeave,
+}: {
+  readonly asking: Asking;
+  readonly label: string;
+  /** Called when the field is left. */
+  readonly onLeave?: () => void;
+}) {
+  return (
+    <label className="field">
+      <span>{label}</span>
+      <input
+        className="code-input"
+        value={code}
+        maxLength={20}
+        autoComplete="off"
+        autoCapitalize="characters"
+        spellCheck={false}
+        onChange={(event) => setCode(event.target.value)}
+        onBlur={onLeave}
+      />
+    </label>
+  );
+}
+
+/** Who uses this tablet. */
+export function NameField({
+  asking: { name, setName },
+  example,
+}: {
+  readonly asking: Asking;
+  readonly example: string;
+}) {
+  return (
+    <label className="field">
+      <span>Who uses this tablet</span>
+      <input
+        value={name}
+        maxLength={60}
+        autoComplete="off"
+        placeholder={example}
+        onChange={(event) => setName(event.target.value)}
+      />
+    </label>
+  );
+}
+
+/** What went wrong, and the button that asks the hub. */
+export function AskButton({
+  asking: { code, name, isAsking, problem },
+  words,
+}: {
+  readonly asking: Asking;
+  readonly words: string;
+}) {
+  return (
+    <>
+      {problem !== null && (
+        <p className="link-problem" role="alert">
+          {problem}
+        </p>
+      )}
+      <div className="panel-acts">
+        <button
+          type="submit"
+          className="main-button"
+          disabled={isAsking || code.trim() === "" || name.trim() === ""}
+        >
+          {isAsking ? "Asking the hub…" : words}
+        </button>
+      </div>
+    </>
+  );
+}

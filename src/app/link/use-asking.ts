@@ -1,0 +1,37 @@
+import { useState } from "react";
+import type { JoinOutcome } from "../../io/link/index.ts";
+import { storedFollower, storeFollower } from "../session/index.ts";
+
+/** A form that asks the hub with a code and the name of whoever uses this tablet. */
+export interface Asking {
+  readonly code: string;
+  readonly setCode: (code: string) => void;
+  readonly name: string;
+  readonly setName: (name: string) => void;
+  readonly isAsking: boolean;
+  /** Why the hub did not do it; `null` when nothing is wrong. */
+  readonly problem: string | null;
+  readonly submit: () => Promise<void>;
+}
+
+/** Keeps what is typed into such a form and asks the hub once it is sent; the name is kept for the next time. */
+export function useAsking(
+  given: string,
+  ask: (code: string, name: string) => Promise<JoinOutcome>,
+  onJoined: (outcome: Extract<JoinOutcome, { kind: "joined" }>) => void = () => {},
+): Asking {
+  const [code, setCode] = useState(given);
+  const [name, setName] = useState(() => storedFollower() ?? "");
+  const [isAsking, setIsAsking] = useState(false);
+  const [problem, setProblem] = useState<string | null>(null);
+  const submit = async () => {
+    setIsAsking(true);
+    setProblem(null);
+    const outcome = await ask(code.trim(), name.trim());
+    setIsAsking(false);
+    if (outcome.kind !== "joined") return setProblem(outcome.words);
+    storeFollower(name.trim());
+    onJoined(outcome);
+  };
+  return { code, setCode, name, setName, isAsking, problem, submit };
+}

@@ -1,6 +1,6 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { accessSync, constants } from "node:fs";
 import { chromium } from "@playwright/test";
+import { isExecutable } from "./is-executable.ts";
 
 /** What the search for a Chromium needs to know of the machine, and may do to it. */
 export interface Machine {
@@ -62,15 +62,6 @@ export function obtainChromium(machine: Machine = thisMachine()): string {
   throw new NoChromiumError(
     "No Chromium was found and none could be installed: install Chromium, or set TETHERLINE_CHROMIUM to the path of one.",
   );
-}
-
-function isExecutable(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 function succeeds(command: string, ...args: readonly string[]): boolean {

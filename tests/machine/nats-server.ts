@@ -1,10 +1,11 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { accessSync, constants, mkdtempSync, openSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, openSync, rmSync, writeFileSync } from "node:fs";
 import { connect, createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
+import { isExecutable } from "./is-executable.ts";
 
 /** A NATS server with JetStream that was started for tests. */
 export interface NatsServer {
@@ -157,13 +158,4 @@ async function unusedPorts(count: number): Promise<readonly number[]> {
     }),
   );
   return ports;
-}
-
-function isExecutable(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
 }

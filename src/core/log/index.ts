@@ -19,7 +19,6 @@ export type {
 } from "./exchange.ts";
 export {
   beyondSchema,
-  FARTHEST_AHEAD,
   helloSchema,
   hubClockSchema,
   hubErrorSchema,
@@ -30,6 +29,8 @@ export {
 } from "./exchange.ts";
 export type { Fact, FactData, FactName, ReadFact } from "./fact.ts";
 export { isKnownType, typeOf } from "./fact.ts";
+export type { BatchLimits } from "./first-batch.ts";
+export { firstBatch } from "./first-batch.ts";
 export type { HybridTime } from "./hybrid-clock.ts";
 export { HYBRID_TIME_PATTERN, laterOf, receive, tick, wallOf } from "./hybrid-clock.ts";
 export type { LinkTime } from "./latch.ts";

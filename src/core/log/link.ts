@@ -5,6 +5,8 @@ import type { Backoff } from "./backoff.ts";
 import { waitAfter } from "./backoff.ts";
 import type { Entry } from "./entry.ts";
 import type { PushAnswer } from "./exchange.ts";
+import type { BatchLimits } from "./first-batch.ts";
+import { firstBatch } from "./first-batch.ts";
 import { Inbox } from "./inbox.ts";
 import type { LinkTime } from "./latch.ts";
 import { aborted, Latch } from "./latch.ts";
@@ -14,11 +16,7 @@ import type { LinkState } from "./link-status.ts";
 import { UNLINKED } from "./link-status.ts";
 
 /** How a link behaves; times in ms. */
-export interface LinkSettings {
-  /** Entries offered at once, at most. */
-  readonly batch: number;
-  /** Characters of JSON offered at once, at most; a longer entry goes alone. */
-  readonly batchLength: number;
+export interface LinkSettings extends BatchLimits {
   /** Entries taken in at once, at most. */
   readonly intake: number;
   /** A stream on which nothing was heard for so long is given up. */
@@ -132,7 +130,7 @@ export class Link {
       let retryAfter: number | null = null;
       this.#outbox.lower();
       try {
-        const batch = this.#cut(await this.#near.outbox(this.#settings.batch));
+        const batch = firstBatch(await this.#near.outbox(this.#settings.batch), this.#settings);
         if (batch.length === 0) {
           this.#noteTrouble("push", null);
           await this.#outbox.wait(null, signal, this.#time);
@@ -180,15 +178,6 @@ export class Link {
     } finally {
       over.abort();
     }
-  }
-
-  #cut(entries: readonly Entry[]): readonly Entry[] {
-    let length = 0;
-    const end = entries.findIndex(({ wire }, index) => {
-      length += JSON.stringify(wire).length + 1;
-      return index > 0 && length > this.#settings.batchLength;
-    });
-    return end < 0 ? entries : entries.slice(0, end);
   }
 
   async #pullOn(): Promise<void> {

@@ -1,5 +1,5 @@
 import type { Entry, Refusal, Role } from "../../core/log/index.ts";
-import { FARTHEST_AHEAD, isKnownType, readEntry, roleRefusal, wallOf } from "../../core/log/index.ts";
+import { isKnownType, isTooFarAhead, readEntry, roleRefusal, wallOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
 /** Who offers entries: a device in its role, or `null` for the hub's owner, who brings back whole logs. */
@@ -45,11 +45,10 @@ export function judgeEntry(value: unknown, walk: WalkId, offerer: Offerer, now: 
   }
   const mayNot = offerer && roleRefusal(entry, offerer.role, offerer.device);
   if (mayNot) return refused(mayNot.reason, `It may not be written: ${mayNot.words}.`);
-  const ahead = wallOf(entry.hlc) - now;
-  if (ahead > FARTHEST_AHEAD) {
+  if (isTooFarAhead(entry.hlc, now)) {
     return refused(
       "ahead",
-      `Its hlc is ${Math.round(ahead / 1000)} s ahead of the hub's clock: set the device's clock and stamp it anew.`,
+      `Its hlc is ${Math.round((wallOf(entry.hlc) - now) / 1000)} s ahead of the hub's clock: set the device's clock and stamp it anew.`,
     );
   }
   return { entry, refusal: null };

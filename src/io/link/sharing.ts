@@ -1,14 +1,12 @@
-import type { Entry, Settled } from "../../core/log/index.ts";
-import { deviceOf, UnreachableError } from "../../core/log/index.ts";
+import type { BatchLimits, Settled } from "../../core/log/index.ts";
+import { deviceOf, firstBatch, UnreachableError } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { DeviceStore } from "../store/index.ts";
 import { compareClocks } from "./compare-clocks.ts";
 import type { HubClient } from "./hub-client.ts";
 import type { Sharing } from "./link-keeper.ts";
 
-/** Entries sent at once, at most, and characters of them. */
-const BATCH = 500;
-const BATCH_LENGTH = 1_000_000;
+const LIMITS: BatchLimits = { batch: 500, batchLength: 1_000_000 };
 
 /** What handing over the entries of others takes. */
 interface HandOverParts {
@@ -30,7 +28,10 @@ export async function handOver(
   await log.links.setClock(walk, await compareClocks(() => hub.clock(), now), "every");
   const { entries } = await log.read(walk, 0);
   const refused: Settled[] = [];
-  for (const batch of batchesOf(entries.filter(({ wire }) => deviceOf(wire.source) !== deviceOf(device)))) {
+  const foreign = entries.filter(({ wire }) => deviceOf(wire.source) !== deviceOf(device));
+  for (let sent = 0; sent < foreign.length; ) {
+    const batch = firstBatch(foreign.slice(sent, sent + LIMITS.batch), LIMITS);
+    sent += batch.length;
     const { results } = await hub.push(walk, batch, new AbortController().signal, ownerCode);
     if (results.length !== batch.length) throw new UnreachableError("The hub's answer could not be read.");
     for (const [index, entry] of batch.entries()) {
@@ -39,21 +40,4 @@ export async function handOver(
     }
   }
   return refused;
-}
-
-function batchesOf(entries: readonly Entry[]): readonly (readonly Entry[])[] {
-  const batches: Entry[][] = [];
-  let length = Number.POSITIVE_INFINITY;
-  for (const entry of entries) {
-    const own = JSON.stringify(entry.wire).length;
-    const last = batches.at(-1);
-    if (!last || last.length >= BATCH || length + own > BATCH_LENGTH) {
-      batches.push([entry]);
-      length = own;
-    } else {
-      last.push(entry);
-      length += own;
-    }
-  }
-  return batches;
 }

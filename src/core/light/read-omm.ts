@@ -149,15 +149,22 @@ export function readOmmKvn(text: string): ReadOrbit {
   return problems.length > 0 ? refusedOrbit(problems) : elementsOf(fields, "OMM (KVN)");
 }
 
+/** The tree of an XML text, or null where it is none. */
+function xmlTree(text: string): { readonly root: unknown } | null {
+  if (XMLValidator.validate(text) !== true) return null;
+  const parser = new XMLParser({ parseTagValue: false, ignoreAttributes: true, ignoreDeclaration: true });
+  try {
+    return { root: parser.parse(text) };
+  } catch {
+    // The parser throws on some texts that its own validator lets pass, such as a NUL in a declaration.
+    return null;
+  }
+}
+
 /** Reads an OMM in XML (CCSDS 505.0-B): every element that holds a text, whatever it stands in. */
 export function readOmmXml(text: string): ReadOrbit {
-  if (XMLValidator.validate(text) !== true)
-    return refusedOrbit([{ field: "file", reason: "it is not valid XML" }]);
-  const document: unknown = new XMLParser({
-    parseTagValue: false,
-    ignoreAttributes: true,
-    ignoreDeclaration: true,
-  }).parse(text);
+  const tree = xmlTree(text);
+  if (!tree) return refusedOrbit([{ field: "file", reason: "it is not valid XML" }]);
   const fields = new Map<string, string>();
   const problems: OrbitProblem[] = [];
   const visit = (value: unknown): void => {
@@ -174,6 +181,6 @@ export function readOmmXml(text: string): ReadOrbit {
       } else visit(child);
     }
   };
-  visit(document);
+  visit(tree.root);
   return problems.length > 0 ? refusedOrbit(problems) : elementsOf(fields, "OMM (XML)");
 }

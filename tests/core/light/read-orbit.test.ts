@@ -115,6 +115,11 @@ describe("reading an orbit file", () => {
     },
   );
 
+  test("[LGT1] XML that its validator passes and its parser does not is refused", () => {
+    const text = `<?xml version=\u00001.0"?>${(FORMS.xml?.(FIELDS) ?? "").replace(/^<\?xml[^>]*\?>/, "")}`;
+    expect(readOrbit(text)).toMatchObject({ elements: null, problems: [{ field: "file" }] });
+  });
+
   for (const [name, write] of Object.entries(FORMS)) {
     test.prop([mutated(write(FIELDS))], { numRuns: 150 })(
       `[LGT1] so are spoiled messages in ${name}`,

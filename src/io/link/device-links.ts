@@ -120,7 +120,7 @@ export class DeviceLinks implements LinkKeeper {
       return hub.join({ code, device: store.device, name, walk });
     };
     return this.#joining(name, ask, async () => {
-      if (refused.length > 0) await store.log.links.settle(walk, refused);
+      if (refused.length > 0) await store.log.links.settle(walk, refused, 0);
     });
   }
 

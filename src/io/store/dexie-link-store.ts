@@ -5,10 +5,18 @@ import type { EntryRow } from "./database.ts";
 import type { DexieRows } from "./dexie-rows.ts";
 import { watched } from "./dexie-rows.ts";
 import type { LinkChange } from "./link-changes.ts";
-import { aheadBy, clockChange, isAheadOf, settleChange, takeInChange, unlinkedRow } from "./link-changes.ts";
+import {
+  aheadBy,
+  clockChange,
+  isAheadOf,
+  isResent,
+  settleChange,
+  takeInChange,
+  unlinkedRow,
+} from "./link-changes.ts";
 import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
 import { joinedRow } from "./link-row.ts";
-import type { Changed, LinkStore } from "./link-store.ts";
+import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
 import type { WalkRow } from "./walk-row.ts";
 import { rebuiltRow, withEntries } from "./walk-row.ts";
@@ -60,12 +68,12 @@ export class DexieLinkStore implements LinkStore {
     });
   }
 
-  async outbox(walk: WalkId, limit: number): Promise<readonly Entry[]> {
+  async outbox(walk: WalkId, limit: number): Promise<Outbox> {
     return this.#read(async () => {
       const link = await this.#links.get(walk);
-      if (!link) return [];
+      if (!link) return { entries: [], from: 0 };
       const kept = await this.#rows.firstOf(walk, link.pushed, limit, isOf(link));
-      return kept.map(({ entry }) => entry);
+      return { entries: kept.map(({ entry }) => entry), from: link.pushed };
     });
   }
 
@@ -76,7 +84,7 @@ export class DexieLinkStore implements LinkStore {
     });
   }
 
-  settle(walk: WalkId, settled: readonly Settled[]): Promise<Changed> {
+  settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
       const [link, row] = await Promise.all([this.#linkOf(walk), this.#rows.rowOf(walk)]);
       const here = await this.#rows.finder(
@@ -85,7 +93,7 @@ export class DexieLinkStore implements LinkStore {
       );
       const isAhead = settled.some(({ result }) => "reason" in result && result.reason === "ahead");
       const all = isAhead ? await this.#rows.entriesOf(walk) : [];
-      return this.#apply(row, settleChange(this.#view(link, row), settled, here, all));
+      return this.#apply(row, settleChange(this.#view(link, row), settled, from, here, all));
     });
   }
 
@@ -162,7 +170,11 @@ export class DexieLinkStore implements LinkStore {
       const { link } = change;
       await links.put({ ...link, pushed: change.pushed ?? Math.max(link.pushed, last) });
     }
-    return { added, removed: change.remove.map(({ entry }) => entry) };
+    return {
+      added,
+      removed: change.remove.map(({ entry }) => entry),
+      isResent: isResent(change),
+    };
   }
 }
 

@@ -1,7 +1,7 @@
 import type { ClockOffset, Cursor, Entry, Settled } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
-import type { Changed, LinkStore } from "./link-store.ts";
+import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import type { MemoryLinkStore } from "./memory-link-store.ts";
 
 /** What the links need of the store of entries that they are part of. */
@@ -60,7 +60,7 @@ export class FallbackLinkStore implements LinkStore {
     return this.#ask((links) => links.change(walk, change));
   }
 
-  outbox(walk: WalkId, limit: number): Promise<readonly Entry[]> {
+  outbox(walk: WalkId, limit: number): Promise<Outbox> {
     return this.#ask((links) => links.outbox(walk, limit), walk);
   }
 
@@ -68,8 +68,8 @@ export class FallbackLinkStore implements LinkStore {
     return this.#ask((links) => links.unsent(walk), walk);
   }
 
-  settle(walk: WalkId, settled: readonly Settled[]): Promise<Changed> {
-    return this.#change(walk, (links) => links.settle(walk, settled));
+  settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed> {
+    return this.#change(walk, (links) => links.settle(walk, settled, from));
   }
 
   takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {

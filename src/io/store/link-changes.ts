@@ -37,6 +37,11 @@ export interface LinkChange {
   readonly pushed: number | null;
 }
 
+/** Whether a change has entries sent once more that were settled. */
+export function isResent({ link, pushed }: LinkChange): boolean {
+  return link !== null && pushed !== null && pushed < link.pushed;
+}
+
 /** What a change is worked out from. */
 export interface LinkView {
   readonly link: LinkRow;
@@ -77,12 +82,13 @@ export function aheadBy({ offset }: ClockOffset): Duration {
 }
 
 /**
- * What becomes of entries that were offered. `here` finds what is kept under their keys; `all` are all entries of the walk,
+ * What becomes of entries that were offered, the oldest behind the offset `from`. `here` finds what is kept under their keys; `all` are all entries of the walk,
  * needed only when one was refused as `ahead`.
  */
 export function settleChange(
   view: LinkView,
   settled: readonly Settled[],
+  from: number,
   here: (key: string) => KeptEntry | undefined,
   all: readonly KeptEntry[],
 ): LinkChange {
@@ -121,7 +127,8 @@ export function settleChange(
       ...asideNotices(aside, now),
       ...restampNotices(stamped.remove.length, view.row.ahead ?? null, now),
     ]),
-    pushed,
+    // Meanwhile everything is to be sent once more: that these are settled says nothing about those before them.
+    pushed: link.pushed < from ? link.pushed : pushed,
   };
 }
 
@@ -152,8 +159,9 @@ export function takeInChange(
   }
   const add = [...fresh.values()];
   const queue = enteredAnew(displaced, withEntries(row, add, source), source, hubClock(view));
-  // What another store had accepted, this one may never have got.
-  const isOtherStore = link.cursor !== null && link.cursor.epoch !== cursor.epoch;
+  // What a store had accepted that was lost, or came back from an older copy, the one there is may never have got.
+  const { cursor: before } = link;
+  const isOtherStore = before?.epoch !== cursor.epoch || before.offset > cursor.offset;
   const foreign = aside.filter(({ wire }) => deviceOf(wire.source) !== link.device);
   return {
     remove,
@@ -164,7 +172,7 @@ export function takeInChange(
       ...asideNotices(foreign, now),
       ...anewNotices(queue.length, now),
     ]),
-    pushed: isOtherStore ? 0 : isAllSent ? null : link.pushed,
+    pushed: isOtherStore && link.pushed > 0 ? 0 : isAllSent ? null : link.pushed,
   };
 }
 

@@ -8,6 +8,15 @@ export interface Changed {
   readonly added: readonly Entry[];
   /** No longer here in this form. */
   readonly removed: readonly Entry[];
+  /** True when entries that were settled are to be sent once more. */
+  readonly isResent: boolean;
+}
+
+/** The beginning of what is to be sent. */
+export interface Outbox {
+  readonly entries: readonly Entry[];
+  /** Offset up to which everything was settled. */
+  readonly from: number;
 }
 
 /** A walk has no link any more: somebody left it meanwhile. */
@@ -32,11 +41,11 @@ export interface LinkStore {
   /** Changes a row; nothing to do without a link. */
   change(walk: WalkId, change: (row: LinkRow) => LinkRow): Promise<void>;
   /** The oldest entries of the device's sources that are not settled, at most `limit`; none without a link. */
-  outbox(walk: WalkId, limit: number): Promise<readonly Entry[]>;
+  outbox(walk: WalkId, limit: number): Promise<Outbox>;
   /** How many there are in all. */
   unsent(walk: WalkId): Promise<number>;
-  /** See `NearSide.settle`. */
-  settle(walk: WalkId, settled: readonly Settled[]): Promise<Changed>;
+  /** See `NearSide.settle`; `from` is that of the outbox that they came from. */
+  settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed>;
   /**
    * See `NearSide.takeIn`. Where entries disagree under one key the hub's stays; ours is set aside and, were it the
    * device's own, entered anew under its next number.

@@ -1,10 +1,18 @@
 import type { ClockOffset, Cursor, Entry, Settled } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { LinkChange } from "./link-changes.ts";
-import { aheadBy, clockChange, isWaiting, settleChange, takeInChange, unlinkedRow } from "./link-changes.ts";
+import {
+  aheadBy,
+  clockChange,
+  isResent,
+  isWaiting,
+  settleChange,
+  takeInChange,
+  unlinkedRow,
+} from "./link-changes.ts";
 import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
 import { joinedRow } from "./link-row.ts";
-import type { Changed, LinkStore } from "./link-store.ts";
+import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
 import type { MemoryRows } from "./memory-rows.ts";
 
@@ -60,20 +68,21 @@ export class MemoryLinkStore implements LinkStore {
     if (row) this.#put(change(row));
   }
 
-  async outbox(walk: WalkId, limit: number): Promise<readonly Entry[]> {
-    return this.#waiting(walk)
+  async outbox(walk: WalkId, limit: number): Promise<Outbox> {
+    const entries = this.#waiting(walk)
       .slice(0, limit)
       .map(({ entry }) => entry);
+    return { entries, from: this.#links.get(walk)?.pushed ?? 0 };
   }
 
   async unsent(walk: WalkId): Promise<number> {
     return this.#waiting(walk).length;
   }
 
-  async settle(walk: WalkId, settled: readonly Settled[]): Promise<Changed> {
+  async settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed> {
     const view = this.#view(this.#linkOf(walk));
     const here = (key: string) => this.#rows.find(walk, key);
-    return this.#apply(walk, settleChange(view, settled, here, this.#rows.entriesOf(walk)));
+    return this.#apply(walk, settleChange(view, settled, from, here, this.#rows.entriesOf(walk)));
   }
 
   async takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {
@@ -120,6 +129,7 @@ export class MemoryLinkStore implements LinkStore {
     return {
       added: [...change.add, ...change.queue],
       removed: change.remove.map(({ entry }) => entry),
+      isResent: isResent(change),
     };
   }
 

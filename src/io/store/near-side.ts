@@ -5,12 +5,30 @@ import type { WalkStore } from "./walk-store.ts";
 /** This device's side of the link of a walk. */
 export function nearSideOf(store: WalkStore, walk: WalkId): NearSide {
   const { links } = store;
+  const watchers = new Set<() => void>();
+  let from = 0;
   return {
-    outbox: (limit) => links.outbox(walk, limit),
+    outbox: async (limit) => {
+      const outbox = await links.outbox(walk, limit);
+      from = outbox.from;
+      return outbox.entries;
+    },
     unsent: () => links.unsent(walk),
-    settle: async (settled) => void (await links.settle(walk, settled)),
+    settle: async (settled) => void (await links.settle(walk, settled, from)),
     cursor: async () => (await links.get(walk))?.cursor ?? null,
-    takeIn: async (entries, cursor) => void (await links.takeIn(walk, entries, cursor)),
-    watch: (onChange) => store.watch(walk, onChange),
+    takeIn: async (entries, cursor) => {
+      const { isResent } = await links.takeIn(walk, entries, cursor);
+      // The walk itself is as it was, so that nobody else would tell.
+      if (isResent) for (const watcher of watchers) watcher();
+    },
+    watch: (onChange) => {
+      const watcher = () => onChange();
+      watchers.add(watcher);
+      const unwatch = store.watch(walk, watcher);
+      return () => {
+        unwatch();
+        watchers.delete(watcher);
+      };
+    },
   };
 }

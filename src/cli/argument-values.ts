@@ -64,6 +64,15 @@ export function portValue(text: string): number {
   return port;
 }
 
+/** Requests a minute: a whole number from 60 to ten million. */
+export function rateValue(text: string): number {
+  const rate = /^\d{1,8}$/.test(text) ? Number(text) : 0;
+  if (rate < 60 || rate > 10_000_000) {
+    throw new InvalidArgumentError("A rate is a whole number of requests a minute from 60 to 10000000.");
+  }
+  return rate;
+}
+
 /** A name for people to read. */
 export function nameValue(text: string): string {
   if (!/^[^\p{Cc}]{1,80}$/u.test(text.trim())) {

@@ -10,6 +10,7 @@ import {
   nameValue,
   paceValue,
   portValue,
+  rateValue,
   seedValue,
   siteValue,
 } from "./argument-values.ts";
@@ -190,6 +191,7 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
     .option("--new-owner-code", "make another owner's code; the old one is of no use any more")
     .option("--upstream <url>", "another hub to link with (not built yet)")
     .option("--upstream-code <code>", "a relay's code of that hub (not built yet)")
+    .option("--rate <n>", "requests a minute that one device may make", rateValue, 30_000)
     .option("--app <folder>", "the built app, unless it is where the build puts it")
     .action(async (flags: HubFlags) => {
       ended(await hubCommand(flags, terminal, serveHub));

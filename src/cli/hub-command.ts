@@ -16,6 +16,8 @@ export interface HubArguments {
   readonly newOwnerCode: boolean;
   readonly upstream: string | null;
   readonly upstreamCode: string | null;
+  /** How many requests a minute one token may make. */
+  readonly rate: number;
   /** Folder of the built app. */
   readonly app: string;
 }
@@ -28,6 +30,7 @@ export interface HubFlags {
   readonly port: number;
   readonly host: string;
   readonly data: string;
+  readonly rate: number;
   readonly cert?: string;
   readonly key?: string;
   readonly engine?: string;
@@ -48,7 +51,7 @@ export async function hubCommand(
   terminal: Terminal,
   serveHub: ServeHub,
 ): Promise<ExitStatus> {
-  const { port, host, data, plain = false, newOwnerCode = false, app = BUILT_APP } = flags;
+  const { port, host, data, rate, plain = false, newOwnerCode = false, app = BUILT_APP } = flags;
   await serveHub(
     {
       port,
@@ -62,6 +65,7 @@ export async function hubCommand(
       newOwnerCode,
       upstream: flags.upstream ?? null,
       upstreamCode: flags.upstreamCode ?? null,
+      rate,
       app,
     },
     terminal,

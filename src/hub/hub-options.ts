@@ -20,6 +20,8 @@ export interface HubOptions {
   /** Another hub to link with, and a code of it. */
   readonly upstream: string | null;
   readonly upstreamCode: string | null;
+  /** How many requests a minute one token may make; 30,000 unless said. */
+  readonly rate?: number;
   /** Folder of the built app. */
   readonly app: string;
 }

@@ -60,7 +60,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         insistsOnTls: certificate !== null && certificate.authority === null,
         authority: certificate?.authority?.certificate ?? null,
         app,
-        limits: RATE_LIMITS,
+        limits: { ...RATE_LIMITS, perToken: options.rate ?? RATE_LIMITS.perToken },
         address: () => addresses.find((one) => !isOnlyHere(new URL(one).hostname)) ?? null,
         tell: (words) => err(`${words}\n`),
       },

@@ -218,6 +218,7 @@ describe("[HUB] what cannot be served ends 2 with one sentence", () => {
   it.each([
     [["--port", "70000"], /A port is a whole number from 0 to 65535/i],
     [["--port", "x"], /A port is a whole number/i],
+    [["--rate", "59"], /A rate is a whole number of requests a minute/i],
     [["--name", ""], /A name has 1 to 80 letters/i],
     [["--fast"], /Unknown option/],
     [["extra"], /Too many arguments/],

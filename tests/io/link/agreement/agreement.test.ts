@@ -1,0 +1,35 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Schedule } from "./schedule.ts";
+import { played, schedules } from "./schedule.ts";
+
+/** How many schedules: `AGREEMENT_RUNS=100 npx vitest run tests/io/link/agreement`. */
+const RUNS = Number(process.env["AGREEMENT_RUNS"] ?? 10_000);
+
+/** Printed when it fails; `AGREEMENT_SEED=…` plays the same schedules again. */
+const SEED = Number(process.env["AGREEMENT_SEED"] ?? Date.now() % 2 ** 31);
+
+async function agrees(schedule: Schedule): Promise<void> {
+  const { isSettled, logs, screens, states, hubs, taps, conflictsBetweenHubs, aside } =
+    await played(schedule);
+  expect(isSettled, "everything was sent and read in the end").toBe(true);
+  expect(new Set([...logs, ...hubs]).size, "one log, byte for byte, on every device and hub").toBe(1);
+  expect(new Set([...states, ...screens]).size, "one state, byte for byte, on every device").toBe(1);
+  expect(
+    [...taps].filter(([, times]) => times !== 1),
+    "every tap is there once",
+  ).toEqual([]);
+  expect([conflictsBetweenHubs, aside]).toEqual([0, 0]);
+}
+
+describe("[LINK] devices in agreement", () => {
+  it(
+    `after ${RUNS} random schedules, whatever was dropped, delayed, doubled or restarted`,
+    { timeout: 900_000 },
+    () => fc.assert(fc.asyncProperty(schedules(false), agrees), { numRuns: RUNS, seed: SEED }),
+  );
+
+  it("also when hubs lose what they had confirmed", { timeout: 300_000 }, () =>
+    fc.assert(fc.asyncProperty(schedules(true), agrees), { numRuns: Math.ceil(RUNS / 20), seed: SEED }),
+  );
+});

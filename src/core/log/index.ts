@@ -1,4 +1,5 @@
 export type { AnswerLimits } from "./answer-time.ts";
+export { AnswerTime } from "./answer-time.ts";
 export type { Backoff } from "./backoff.ts";
 export type { Cursor } from "./cursor.ts";
 export { readCursor, writeCursor } from "./cursor.ts";
@@ -48,5 +49,7 @@ export type { ClockOffset, RoundTrip } from "./round-trips.ts";
 export { clockOffset, WORTH_TELLING } from "./round-trips.ts";
 export type { Draft, Pen } from "./stamp.ts";
 export { stamp, UnreadableEntryError } from "./stamp.ts";
+export type { StreamEvent } from "./stream-message.ts";
+export { messageOf } from "./stream-message.ts";
 export type { LineProblem, ReadLines } from "./wire-format.ts";
 export { readLines, writeLines } from "./wire-format.ts";

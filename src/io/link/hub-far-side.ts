@@ -1,9 +1,8 @@
 import { createParser } from "eventsource-parser";
 import type { FarMessage, FarSide } from "../../core/log/index.ts";
-import { UnreachableError } from "../../core/log/index.ts";
+import { messageOf, UnreachableError } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { HubClient } from "./hub-client.ts";
-import { messageOf } from "./stream-message.ts";
 
 /** Characters of one event, at most; no hub takes an entry nearly so long. */
 const LONGEST_EVENT = 16_000_000;

@@ -1,10 +1,19 @@
-import type { EventSourceMessage } from "eventsource-parser";
-import type { FarMessage } from "../../core/log/index.ts";
-import { beyondSchema, helloSchema, presenceSchema, readCursor, readEntry } from "../../core/log/index.ts";
-import type { WalkId } from "../../core/units/index.ts";
+import type { WalkId } from "../units/index.ts";
+import { readCursor } from "./cursor.ts";
+import { readEntry } from "./entry.ts";
+import { beyondSchema, helloSchema, presenceSchema } from "./exchange.ts";
+import type { FarMessage } from "./link-sides.ts";
+
+/** A server-sent event, as parsers give it. */
+export interface StreamEvent {
+  /** Its name; without one it is an entry. */
+  readonly event?: string | undefined;
+  readonly id?: string | undefined;
+  readonly data: string;
+}
 
 /** What an event of the stream of a walk says; `null` for one that means nothing to this version. */
-export function messageOf({ event, id, data }: EventSourceMessage, walk: WalkId): FarMessage | null {
+export function messageOf({ event, id, data }: StreamEvent, walk: WalkId): FarMessage | null {
   const value = jsonOf(data);
   const cursor = id === undefined ? null : readCursor(id);
   switch (event ?? "message") {

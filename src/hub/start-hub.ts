@@ -14,6 +14,14 @@ import {
   machineNames,
   selfMadeCertificate,
 } from "./tls/index.ts";
+import {
+  askFar,
+  farClient,
+  machineTime,
+  readFarAddress,
+  startUpstream,
+  type Upstream,
+} from "./upstream/index.ts";
 
 /** Where a hub writes: what its owner is to know to `out`, trouble to `err`. */
 export interface HubConsole {
@@ -69,12 +77,40 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
     addresses = addressesOf(hub.server.addresses(), host, certificate ? "https" : "http");
     out(introduction(engine, options, certificate, hub.parts.admission.ownerCode, app !== null));
     out(`${addresses.join("\n")}\n`);
+    const link = linkUpstream(options, hub.parts, err);
     const { close } = hub;
-    return { addresses, close };
+    return {
+      addresses,
+      close: async () => {
+        await link?.stop();
+        await close();
+      },
+    };
   } catch (cause) {
     await (hub ?? engine).close();
     throw cause;
   }
+}
+
+/** The link with the hub beyond that the options ask for; `null` when they ask for none. */
+function linkUpstream(
+  { upstream, upstreamCode }: HubOptions,
+  { engine, beyond, id, name, surroundings }: OpenHub["parts"],
+  err: HubConsole["err"],
+): Upstream | null {
+  const address = upstream === null ? null : readFarAddress(upstream);
+  if (!address || upstreamCode === null) return null;
+  return startUpstream({
+    engine,
+    board: beyond,
+    id,
+    name,
+    far: farClient(askFar(address)),
+    origin: address.origin,
+    code: upstreamCode,
+    time: machineTime(surroundings),
+    tell: (words) => err(`${words}\n`),
+  });
 }
 
 function checkOptions({ certificate, key, host, plain, upstream, upstreamCode }: HubOptions): void {
@@ -89,7 +125,11 @@ function checkOptions({ certificate, key, host, plain, upstream, upstreamCode }:
       "Give the other hub's address and a code of it: --upstream and --upstream-code.",
     );
   }
-  if (upstream !== null) throw new HubTroubleError("--upstream is not built yet: leave it out.");
+  if (upstream !== null && !readFarAddress(upstream)) {
+    throw new HubTroubleError(
+      "The other hub's address is not understood: give https://host:port, with #fingerprint if need be.",
+    );
+  }
   if (host === "") throw new HubTroubleError("Give a host to listen at, or leave --host out.");
 }
 

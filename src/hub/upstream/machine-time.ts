@@ -1,0 +1,12 @@
+import { setTimeout } from "node:timers/promises";
+import type { LinkTime } from "../../core/log/index.ts";
+import type { Surroundings } from "../surroundings/index.ts";
+
+/** Time and chance of this machine, for links. */
+export function machineTime({ now }: Pick<Surroundings, "now">): LinkTime {
+  return {
+    now,
+    random: Math.random,
+    wait: (ms, signal) => setTimeout(ms, undefined, { signal }).catch(() => {}),
+  };
+}

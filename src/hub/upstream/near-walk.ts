@@ -1,0 +1,147 @@
+import type { Cursor, Entry, NearSide, Settled } from "../../core/log/index.ts";
+import { FARTHEST_AHEAD, keyOf, readCursor, readEntry, wallOf, writeCursor } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { Engine } from "../engine/index.ts";
+import { type EarlyEntry, Outgoing, type OutgoingEntry } from "./outgoing.ts";
+
+/** What this side of a walk's link is made of. */
+export interface NearWalkParts {
+  readonly engine: Engine;
+  readonly walk: WalkId;
+  /** Name of the other hub, as what comes from it is marked. */
+  readonly far: string;
+  /** The clock of this hub. */
+  readonly now: () => Instant;
+  /** Calls back after so many ms; returns how not to. */
+  readonly later: (ms: number, work: () => void) => () => void;
+}
+
+/** An entry that is ahead of the other hub's clock is offered again after so long at the earliest, in ms. */
+const EARLY_PAUSE = 5_000;
+
+/** This side of a link with another hub: the log of a walk as the engine keeps it. */
+export class NearWalk implements NearSide {
+  readonly #parts: NearWalkParts;
+  readonly #cursorKey: string;
+  readonly #outgoing: Outgoing;
+  readonly #watchers = new Set<{ readonly onChange: () => void }>();
+  /** Offsets of what was offered last, by key. */
+  #offered = new Map<string, OutgoingEntry>();
+  #forgetDue: () => void = () => {};
+
+  private constructor(parts: NearWalkParts, outgoing: Outgoing) {
+    this.#parts = parts;
+    this.#cursorKey = `upstream.in ${parts.far} ${parts.walk}`;
+    this.#outgoing = outgoing;
+  }
+
+  static async open(parts: NearWalkParts): Promise<NearWalk> {
+    return new NearWalk(parts, await Outgoing.open(parts.engine, parts.walk, parts.far));
+  }
+
+  /** How many entries the other hub would not have, and what it said of the last. */
+  get refusals(): { readonly count: number; readonly words: string | null } {
+    return { count: this.#outgoing.refused, words: this.#outgoing.words };
+  }
+
+  /** Everything that this hub had got by then is kept over there; `null` when nothing is. */
+  async sentUpTo(): Promise<Instant | null> {
+    const [first] = await this.#outgoing.waiting();
+    const open = [...(first ? [first] : []), ...this.#outgoing.early];
+    if (open.length === 0) return this.#parts.now();
+    if (!this.#outgoing.hasSent) return null;
+    return (Math.min(...open.map(({ received }) => received)) - 1) as Instant;
+  }
+
+  async outbox(limit: number): Promise<readonly Entry[]> {
+    const now = this.#parts.now();
+    const due = this.#outgoing.early.filter((early) => early.due <= now);
+    const waiting = await this.#outgoing.waiting();
+    const chosen = [...due, ...waiting].slice(0, limit).sort((a, b) => a.offset - b.offset);
+    const kept = await this.#outgoing.read(chosen.map(({ offset }) => offset));
+    this.#offered = new Map();
+    const entries: Entry[] = [];
+    for (const { text, offset, received } of kept) {
+      const { entry, problem } = readEntry(JSON.parse(text));
+      if (!entry) throw new Error(`an entry that was kept is none: ${problem}`);
+      this.#offered.set(keyOf(entry), { offset, received });
+      entries.push(entry);
+    }
+    return entries;
+  }
+
+  async unsent(): Promise<number> {
+    return (await this.#outgoing.waiting()).length + this.#outgoing.early.length;
+  }
+
+  async settle(settled: readonly Settled[]): Promise<void> {
+    const now = this.#parts.now();
+    const offsets = new Set<number>();
+    const early: EarlyEntry[] = [];
+    const refusals: string[] = [];
+    for (const { entry, result } of settled) {
+      const offered = this.#offered.get(keyOf(entry));
+      if (!offered) continue;
+      offsets.add(offered.offset);
+      if (!("reason" in result)) continue;
+      if (result.reason === "ahead") {
+        const due = Math.max(now + EARLY_PAUSE, wallOf(entry.hlc) - FARTHEST_AHEAD) as Instant;
+        early.push({ ...offered, due });
+      } else refusals.push(result.words);
+    }
+    await this.#outgoing.settle(offsets, early, refusals);
+    this.#awaitDue();
+  }
+
+  async cursor(): Promise<Cursor | null> {
+    const kept = await this.#parts.engine.keep.get(this.#cursorKey);
+    return kept === null ? null : readCursor(kept);
+  }
+
+  async takeIn(entries: readonly Entry[], cursor: Cursor): Promise<void> {
+    const { engine, walk, far, now } = this.#parts;
+    const mine = entries.filter((entry) => entry.walk === walk);
+    const outcomes = await engine.append(walk, mine, {
+      via: far,
+      marks: new Map([[this.#cursorKey, writeCursor(cursor)]]),
+    });
+    for (const [index, { kind }] of outcomes.entries()) {
+      const entry = mine[index];
+      if (kind !== "conflict" || !entry) continue;
+      await engine.keepRefused(walk, {
+        text: JSON.stringify(entry.wire),
+        reason: "conflict",
+        received: now(),
+      });
+    }
+    if (await this.#outgoing.meets(cursor.epoch)) this.#tell();
+  }
+
+  watch(onChange: () => void): () => void {
+    const { engine, walk, far } = this.#parts;
+    const watcher = { onChange };
+    this.#watchers.add(watcher);
+    const stop = engine.follow((changed, kept) => {
+      if (changed === walk && kept.some(({ via }) => via !== far)) onChange();
+    });
+    this.#awaitDue();
+    return () => {
+      this.#watchers.delete(watcher);
+      stop();
+      if (this.#watchers.size === 0) this.#forgetDue();
+    };
+  }
+
+  #tell(): void {
+    for (const { onChange } of this.#watchers) onChange();
+  }
+
+  /** Says that the outbox has grown once the first of what is early is due. */
+  #awaitDue(): void {
+    this.#forgetDue();
+    const { early } = this.#outgoing;
+    if (early.length === 0 || this.#watchers.size === 0) return;
+    const first = Math.min(...early.map(({ due }) => due));
+    this.#forgetDue = this.#parts.later(Math.max(0, first - this.#parts.now()), () => this.#tell());
+  }
+}

@@ -1,0 +1,31 @@
+import { z } from "zod";
+import type { WalkId } from "../../core/units/index.ts";
+import type { Keep } from "../engine/index.ts";
+
+const ticketSchema = z.object({ token: z.string().min(1), hub: z.string().min(1), hubName: z.string() });
+
+/** What another hub gave this one for a walk: a token, and who it is. */
+export type Ticket = z.output<typeof ticketSchema>;
+
+/** The tickets of another hub, kept so that a restart needs no code. */
+export interface UpstreamBook {
+  all(): Promise<ReadonlyMap<WalkId, Ticket>>;
+  put(walk: WalkId, ticket: Ticket): Promise<void>;
+  remove(walk: WalkId): Promise<void>;
+}
+
+/** The book of the hub at an address. */
+export function upstreamBook(keep: Keep, origin: string): UpstreamBook {
+  const prefix = `upstream.ticket ${origin} `;
+  return {
+    all: async () => {
+      const tickets = new Map<WalkId, Ticket>();
+      for (const [key, value] of await keep.list(prefix)) {
+        tickets.set(key.slice(prefix.length) as WalkId, ticketSchema.parse(JSON.parse(value)));
+      }
+      return tickets;
+    },
+    put: (walk, ticket) => keep.put(`${prefix}${walk}`, JSON.stringify(ticket)),
+    remove: (walk) => keep.remove(`${prefix}${walk}`),
+  };
+}

@@ -1,0 +1,151 @@
+import type { Backoff, Cursor, FarHub, FarSide, LinkTime } from "../../core/log/index.ts";
+import { Link } from "../../core/log/index.ts";
+import type { BeyondBoard } from "../beyond/index.ts";
+import { NearWalk, type NearWalkParts } from "./near-walk.ts";
+
+/** What the link of one walk with another hub is made of. */
+export interface WalkLinkParts extends NearWalkParts {
+  readonly side: FarSide;
+  /** What people call the other hub. */
+  readonly farName: string;
+  readonly board: BeyondBoard;
+  readonly time: LinkTime;
+  /** Says over there how far this hub has read; failures do not matter. */
+  readonly seen: (cursor: Cursor) => Promise<void>;
+}
+
+/** The link of one walk with another hub. */
+export interface WalkLink {
+  /** Resolves once the other hub would not have this one any more, with what it said. */
+  readonly turnedAway: Promise<string>;
+  stop(): Promise<void>;
+}
+
+/** Retries are at most 30 s apart, so that a window of contact is used. */
+export const GAP_BACKOFF: Backoff = { first: 1_000, longest: 30_000 };
+/** An answer may take so long, in ms; how long one is waited for follows how long they do take. */
+export const LONGEST_ANSWER = 30 * 60_000;
+/** How the link stands is told at most so often, in ms. */
+const TELL_PAUSE = 1_000;
+/** Signs of life alone are told so often, in ms. */
+const LIFE_PAUSE = 10_000;
+
+/** Begins to keep a walk in agreement with another hub. */
+export async function startWalkLink(parts: WalkLinkParts): Promise<WalkLink> {
+  const { walk, farName, board, time, later, now } = parts;
+  const near = await NearWalk.open(parts);
+  const seen = seenReporter(parts);
+  const link = new Link({
+    near: {
+      outbox: (limit) => near.outbox(limit),
+      unsent: () => near.unsent(),
+      settle: (settled) => near.settle(settled),
+      cursor: () => near.cursor(),
+      watch: (onChange) => near.watch(onChange),
+      takeIn: async (entries, cursor) => {
+        await near.takeIn(entries, cursor);
+        seen.report(cursor);
+      },
+    },
+    far: parts.side,
+    time,
+    settings: { backoff: GAP_BACKOFF, answer: { first: 15_000, longest: LONGEST_ANSWER } },
+  });
+  let isStopped = false;
+  let shown: FarHub | null = null;
+  let shownAt = 0;
+  let cancel: (() => void) | null = null;
+  let turnAway: (words: string) => void = () => {};
+  const turnedAway = new Promise<string>((resolve) => {
+    turnAway = resolve;
+  });
+
+  const tell = async (): Promise<void> => {
+    const { kind, words, trouble, heardAt, hello } = link.status();
+    const { count, words: refusal } = near.refusals;
+    const refused =
+      count === 0 ? null : `${count} ${count === 1 ? "entry was" : "entries were"} refused: ${refusal}`;
+    const [unsent, sentUpTo] = [await near.unsent(), await near.sentUpTo()];
+    if (isStopped) return;
+    const next: FarHub = {
+      name: hello?.name ?? farName,
+      state: kind === "ended" ? "refused" : kind,
+      sentUpTo,
+      unsent,
+      heardAt,
+      words: kind === "ended" ? words : (trouble ?? refused),
+    };
+    const isNews = shown === null || newsOf(next) !== newsOf(shown);
+    if (isNews || now() - shownAt >= LIFE_PAUSE) {
+      [shown, shownAt] = [next, now()];
+      board.put(walk, [next]);
+    }
+    if (kind === "ended") turnAway(words ?? "");
+  };
+  const tellSoon = (): void => {
+    if (isStopped || cancel) return;
+    cancel = later(shown === null ? 0 : TELL_PAUSE, () => {
+      cancel = null;
+      // What keeps it from being told is the store's trouble, which others tell.
+      tell().catch(() => {});
+    });
+  };
+
+  const unwatch = link.watch(tellSoon);
+  tellSoon();
+  link.start();
+  return {
+    turnedAway,
+    stop: async () => {
+      isStopped = true;
+      unwatch();
+      cancel?.();
+      seen.stop();
+      await link.stop();
+    },
+  };
+}
+
+/** What of a link's state is worth telling at once. */
+function newsOf({ heardAt: _heardAt, sentUpTo, ...news }: FarHub): string {
+  // With nothing unsent the time goes on with the clock.
+  return JSON.stringify({ ...news, sentUpTo: news.unsent === 0 ? "all" : sentUpTo });
+}
+
+/** Says how far this hub has read: the last word only, one request at a time. */
+function seenReporter({ seen, later }: Pick<WalkLinkParts, "seen" | "later">) {
+  let [next, isBusy]: [Cursor | null, boolean] = [null, false];
+  let cancel: () => void = () => {};
+  const go = async (): Promise<void> => {
+    const cursor = next;
+    next = null;
+    if (cursor) await seen(cursor).catch(() => {});
+    if (next === null) isBusy = false;
+    else cancel = later(TELL_PAUSE, () => void go());
+  };
+  return {
+    report: (cursor: Cursor): void => {
+      next = cursor;
+      if (isBusy) return;
+      isBusy = true;
+      cancel = later(0, () => void go());
+    },
+    stop: (): void => {
+      next = null;
+      isBusy = true;
+      cancel();
+    },
+  };
+}
+
+/** How a walk stands that has no link yet. */
+export function unlinkedHub(name: string, unsent: number, refusal: string | null): FarHub {
+  return {
+    name,
+    state: refusal === null ? "linking" : "refused",
+    sentUpTo: null,
+    unsent,
+    heardAt: null,
+    words: refusal,
+  };
+}

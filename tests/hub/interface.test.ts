@@ -8,6 +8,7 @@ import {
   presenceSchema,
   pushAnswerSchema,
 } from "../../src/core/log/index.ts";
+import { EngineTroubleError } from "../../src/hub/engine/index.ts";
 import { NOON, TestHub, WALK } from "./test-hub.ts";
 import { written, writtenNotes } from "./written-entry.ts";
 
@@ -32,6 +33,21 @@ describe("[HUB] the interface, row by row", () => {
     const clock = await hub.ask("GET", "/api/clock");
     expect(clock.headers["cache-control"]).toBe("no-store");
     expect(hubClockSchema.parse(clock.json()).now).toBe(NOON);
+  });
+
+  it("says 503 in a sentence while its store cannot be written, and is well again after", async () => {
+    const { keep } = hub.engine;
+    const { put } = keep;
+    for (const cause of [new EngineTroubleError("The disk is full."), new Error("something else")]) {
+      hub.now = (hub.now + 2000) as typeof hub.now;
+      Object.assign(keep, { put: () => Promise.reject(cause) });
+      const answer = await hub.ask("GET", "/api/health");
+      expect([answer.statusCode, hubErrorSchema.parse(answer.json()).error]).toEqual([503, "store"]);
+    }
+    Object.assign(keep, { put });
+    hub.now = (hub.now + 2000) as typeof hub.now;
+    expect((await hub.ask("GET", "/api/health")).statusCode).toBe(200);
+    hub.now = NOON;
   });
 
   it("gives figures without naming a walk or device", async () => {

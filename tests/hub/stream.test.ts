@@ -145,7 +145,9 @@ describe("[HUB] the event stream", () => {
 
   it("ends when the token is withdrawn, leaves or is replaced", async () => {
     const marker = await hub.join("/devices/m", "marker");
-    const streams = [await follow({}, marker), await follow({}, marker)];
+    const second = await TestHub.open({}, hub.engine);
+    const elsewhere = `${await second.listen()}/api/walks/${WALK}/entries`;
+    const streams = [await follow({}, marker), await EventStream.open(elsewhere, marker)];
     await Promise.all(streams.map(caughtUp));
     const device = encodeURIComponent("/devices/m");
     await hub.ask("DELETE", `/api/walks/${WALK}/followers/${device}`, { token });
@@ -155,6 +157,21 @@ describe("[HUB] the event stream", () => {
     await caughtUp(replaced);
     await hub.join(DEVICE);
     await replaced.ended;
+    await second.close();
+  });
+
+  it("gives signs of life, and ends when the token's time is over", async () => {
+    const answer = await fetch(url, {
+      headers: { accept: "text/event-stream", authorization: `Bearer ${token}` },
+    });
+    const { admission, fanOut } = hub.hub.parts;
+    const beat = () => fanOut.beat((member) => admission.isGood(member));
+    beat();
+    beat();
+    hub.now = (NOON + 31 * 24 * 3_600_000) as Instant;
+    beat();
+    const said = await answer.text();
+    expect(said.match(/^: alive$/gm)).toHaveLength(2);
   });
 
   it("cuts off who does not read, without holding up the others", async () => {

@@ -1,5 +1,7 @@
 import type { FastifyInstance } from "fastify";
 import { formatInstant } from "../../core/units/index.ts";
+import { AnswerError } from "../answer/index.ts";
+import { EngineTroubleError } from "../engine/index.ts";
 import type { HubParts } from "./hub-parts.ts";
 
 /** Whether the store can be written is tried at most so often, in ms. */
@@ -14,7 +16,12 @@ export function healthRoutes(app: FastifyInstance, { engine, surroundings, metri
     if (!tried || Math.abs(surroundings.now() - tried.at) > TRIED_EVERY) {
       tried = { at: surroundings.now(), outcome: engine.keep.put("health", now()) };
     }
-    await tried.outcome;
+    try {
+      await tried.outcome;
+    } catch (cause) {
+      if (cause instanceof EngineTroubleError) throw cause;
+      throw new AnswerError(503, "store", "The store of this hub cannot be written.", 5);
+    }
     return { status: "ok", engine: engine.kind, epoch: engine.epoch, now: now() };
   });
 

@@ -27,7 +27,7 @@ export class Latch {
   /** Waits for so many ms, `null` without an end, or until raised or aborted; true when it was raised. Leaves it lowered. */
   async wait(ms: number | null, signal: AbortSignal, time: Pick<LinkTime, "wait">): Promise<boolean> {
     const over = new AbortController();
-    const release = () => over.abort();
+    const release = () => over.abort(OVER);
     this.#release = release;
     signal.addEventListener("abort", release, { once: true });
     if (this.#isRaised || signal.aborted) release();
@@ -39,6 +39,9 @@ export class Latch {
     return wasRaised;
   }
 }
+
+/** Why something was aborted that nobody needs any more; without a reason given, each abort makes an error with a stack. */
+export const OVER = "over";
 
 /** Resolves once a signal is aborted. */
 export function aborted(signal: AbortSignal): Promise<void> {

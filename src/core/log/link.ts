@@ -9,7 +9,7 @@ import type { BatchLimits } from "./first-batch.ts";
 import { firstBatch } from "./first-batch.ts";
 import { Inbox } from "./inbox.ts";
 import type { LinkTime } from "./latch.ts";
-import { aborted, Latch } from "./latch.ts";
+import { aborted, Latch, OVER } from "./latch.ts";
 import type { FarMessage, FarSide, NearSide, Settled } from "./link-sides.ts";
 import { TurnedAwayError, UnreachableError } from "./link-sides.ts";
 import type { LinkState } from "./link-status.ts";
@@ -107,13 +107,13 @@ export class Link {
 
   /** Ends the link for good; resolves once nothing of it is under way any more. */
   async stop(): Promise<void> {
-    this.#stop.abort();
+    this.#stop.abort(OVER);
     await this.#work;
   }
 
   /** The network came back, or the device woke up: tries at once, and distrusts a stream that was silent for long. */
   wake(): void {
-    if (this.#time.now() - this.#streamHeardAt > this.#settings.silence / 2) this.#stream?.abort();
+    if (this.#time.now() - this.#streamHeardAt > this.#settings.silence / 2) this.#stream?.abort(OVER);
     this.#raiseHope();
   }
 
@@ -160,7 +160,7 @@ export class Link {
     let isLate = false;
     void this.#time.wait(answerTime.allowed, over.signal).then(() => {
       isLate = !over.signal.aborted;
-      over.abort();
+      over.abort(OVER);
     });
     try {
       const answer = await Promise.race([
@@ -176,7 +176,7 @@ export class Link {
       if (isLate) answerTime.missed();
       throw error;
     } finally {
-      over.abort();
+      over.abort(OVER);
     }
   }
 
@@ -210,7 +210,7 @@ export class Link {
     let failure: unknown = null;
     const fail = (error: unknown) => {
       failure ??= error;
-      over.abort();
+      over.abort(OVER);
     };
     const keep: ConstructorParameters<typeof Inbox>[0] = async (entries, cursor) => {
       await this.#near.takeIn(entries, cursor);
@@ -231,7 +231,7 @@ export class Link {
     } catch (error) {
       failure ??= error;
     } finally {
-      over.abort();
+      over.abort(OVER);
       this.#stream = null;
       await inbox.emptied();
     }
@@ -302,7 +302,7 @@ export class Link {
     const words = error instanceof Error ? error.message : String(error);
     if (error instanceof TurnedAwayError) {
       this.#set({ kind: "ended", words });
-      this.#stop.abort();
+      this.#stop.abort(OVER);
       return false;
     }
     if (error instanceof UnreachableError) this.#set({ words });
@@ -327,7 +327,7 @@ export class Link {
   #within(): AbortController {
     const over = new AbortController();
     const { signal } = this.#stop;
-    const abort = () => over.abort();
+    const abort = () => over.abort(OVER);
     if (signal.aborted) abort();
     signal.addEventListener("abort", abort, { once: true, signal: over.signal });
     return over;

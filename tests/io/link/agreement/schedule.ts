@@ -123,8 +123,8 @@ export interface Ending {
   readonly logs: readonly string[];
   /** Per device: the state document of the screen that was open all along. */
   readonly screens: readonly string[];
-  /** Per device: the state document of the log folded in one go. */
-  readonly states: readonly string[];
+  /** The state document of a hub's log folded in one go. */
+  readonly state: string;
   /** Per hub: the entries in their order, as JSON Lines. */
   readonly hubs: readonly string[];
   /** How often each tap is in the log, by its mark. */
@@ -208,6 +208,8 @@ export async function played(schedule: Schedule): Promise<Ending> {
     await deviceOf(event.kind === "tap" ? event.step : 0).look();
   }
 
+  // A closed walk is not forecast, which takes longer than all the rest; some are left open.
+  if (schedule.seed % 8 > 0) await tapped(first, { name: "walk.closed", data: { end: "complete" } });
   for (const one of devices) one.wire.set(GOOD);
   gap?.wire.set(GOOD);
   await time.pass(6 * MINUTE);
@@ -219,14 +221,12 @@ export async function played(schedule: Schedule): Promise<Ending> {
 
   const logs: string[] = [];
   const screens: string[] = [];
-  const states: string[] = [];
   let aside = 0;
+  const end = (START + DAY) as Instant;
   for (const one of devices) {
     const { entries } = await one.store.read(WALK, 0);
     logs.push(writeLines(mergeEntries(entries).ordered));
-    const end = (START + DAY) as Instant;
     screens.push(JSON.stringify(stateDocument(await one.look(), end)));
-    states.push(JSON.stringify(stateDocument(foldLog(entries), end)));
     aside += (await one.store.links.aside(WALK)).length;
   }
   const taps = new Map(made.map((mark) => [mark, 0]));
@@ -242,7 +242,7 @@ export async function played(schedule: Schedule): Promise<Ending> {
     time: time.now,
     logs,
     screens,
-    states,
+    state: JSON.stringify(stateDocument(foldLog(hubs[0]?.log.map(({ entry }) => entry) ?? []), end)),
     hubs: hubs.map(({ log }) => writeLines(mergeEntries(log.map(({ entry }) => entry)).ordered)),
     taps,
     conflictsBetweenHubs: hubs.reduce((sum, hub) => sum + hub.conflictsBetweenHubs, 0),

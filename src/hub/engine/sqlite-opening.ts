@@ -45,7 +45,7 @@ const SCHEMA = `
 
 /**
  * Opens the database of a data folder, or makes one in a folder that never had one. Offsets go with an epoch; it is made
- * anew when the file is a copy or was brought back from one (its inode or its seal is not what it was). Throws
+ * anew when the file is a copy or was brought back from one (its inode, birth or seal is not what it was). Throws
  * {@link EngineTroubleError} when the log cannot be had whole and written.
  */
 export function openDatabase(folder: string): OpenDatabase {
@@ -155,8 +155,9 @@ function sealAnew(
   folder: string,
   seals: readonly string[] | null,
 ): string {
-  const { dev, ino } = statSync(file, { bigint: true });
-  const place = `${dev}:${ino}`;
+  // A copy put where the file was may well get its inode number, but is born later.
+  const { dev, ino, birthtimeNs } = statSync(file, { bigint: true });
+  const place = `${dev}:${ino}:${birthtimeNs}`;
   const oldSeal = aboutOf(database, "seal");
   const isWhatItWas =
     oldSeal !== null && seals?.includes(oldSeal) === true && aboutOf(database, "place") === place;

@@ -1,0 +1,104 @@
+import { randomBytes } from "node:crypto";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Entry, FarHub } from "../../../src/core/log/index.ts";
+import type { Instant, WalkId } from "../../../src/core/units/index.ts";
+import { openEngine } from "../../../src/hub/engine/index.ts";
+import { type OpenHub, openHub } from "../../../src/hub/open-hub.ts";
+import type { ServerOptions } from "../../../src/hub/routes/index.ts";
+import { WALK } from "../engine/written-notes.ts";
+
+const LIMITS = { perToken: 1e9, perAddress: 1e9, filesPerAddress: 1e9, wrongCodes: 1e9 };
+
+/** A hub in this process that listens on a port of its own, and can be closed and opened again. */
+export class LiveHub {
+  readonly #folder = mkdtempSync(join(tmpdir(), "tetherline-live-"));
+  readonly #name: string;
+  readonly #tls: ServerOptions["tls"];
+  #hub: OpenHub | null = null;
+  #port = 0;
+  /** The hub's clock. */
+  now: () => Instant = () => Date.now() as Instant;
+
+  constructor(name: string, tls: ServerOptions["tls"] = null) {
+    this.#name = name;
+    this.#tls = tls;
+  }
+
+  async open(): Promise<this> {
+    const now = () => this.now();
+    const engine = await openEngine({ data: join(this.#folder, "data"), engine: null, now });
+    this.#hub = await openHub(
+      engine,
+      { now, randomBytes },
+      { name: this.#name, newOwnerCode: false },
+      {
+        tls: this.#tls,
+        insistsOnTls: false,
+        authority: null,
+        app: null,
+        limits: LIMITS,
+        address: () => null,
+        tell: () => {},
+      },
+    );
+    await this.#hub.server.listen({ port: this.#port, host: "127.0.0.1" });
+    const address = this.#hub.server.server.address();
+    if (address === null || typeof address === "string") throw new Error("no port");
+    this.#port = address.port;
+    return this;
+  }
+
+  get parts(): OpenHub["parts"] {
+    if (!this.#hub) throw new Error("the hub is closed");
+    return this.#hub.parts;
+  }
+
+  get port(): number {
+    return this.#port;
+  }
+
+  get ownerCode(): string {
+    return this.parts.admission.ownerCode;
+  }
+
+  async close(): Promise<void> {
+    await this.#hub?.close();
+    this.#hub = null;
+  }
+
+  /** Sets a copy of its data aside, of a closed hub. */
+  backUp(): void {
+    cpSync(join(this.#folder, "data"), join(this.#folder, "backup"), { recursive: true });
+  }
+
+  /** Brings the copy back, of a closed hub. */
+  bringBack(): void {
+    rmSync(join(this.#folder, "data"), { recursive: true });
+    cpSync(join(this.#folder, "backup"), join(this.#folder, "data"), { recursive: true });
+  }
+
+  async remove(): Promise<void> {
+    await this.close();
+    rmSync(this.#folder, { recursive: true, force: true });
+  }
+
+  /** Entries of a device of this hub's own side. */
+  async write(entries: readonly Entry[], walk: WalkId = WALK): Promise<void> {
+    const offered = entries.map(({ wire }) => wire);
+    const { results } = await this.parts.intake.take(walk, offered, null);
+    for (const result of results) if ("reason" in result) throw new Error(result.words);
+  }
+
+  /** Source and number of everything it has of a walk, in its own order. */
+  async keys(walk: WalkId = WALK): Promise<readonly string[]> {
+    const kept = await this.parts.engine.read(walk, 0, 1_000_000);
+    return kept.map(({ source, id }) => `${source} ${Number(id)}`);
+  }
+
+  /** How it says that it is linked for a walk. */
+  beyond(walk: WalkId = WALK): FarHub | undefined {
+    return this.parts.beyond.of(walk)[0];
+  }
+}

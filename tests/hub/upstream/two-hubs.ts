@@ -1,0 +1,96 @@
+import { expect } from "vitest";
+import type { LinkTime } from "../../../src/core/log/index.ts";
+import type { WalkId } from "../../../src/core/units/index.ts";
+import {
+  askFar,
+  type FarClient,
+  farClient,
+  machineTime,
+  startUpstream,
+  type Upstream,
+} from "../../../src/hub/upstream/index.ts";
+import { WALK } from "../engine/written-notes.ts";
+import { GapProxy } from "./gap-proxy.ts";
+import { LiveHub } from "./live-hub.ts";
+
+/** For what comes within seconds. */
+export const PATIENT = { timeout: 20_000, interval: 25 };
+/** A device of either side. */
+export const HERE = "/devices/vehicle";
+export const THERE = "/devices/ground";
+
+/** Where a link is to differ from the usual. */
+export interface LinkOver {
+  readonly code?: string;
+  readonly far?: FarClient;
+  readonly time?: LinkTime;
+}
+
+/** Two hubs with a stretch of network between them; the vehicle has the ground for its upstream. */
+export class TwoHubs {
+  readonly ground: LiveHub;
+  readonly vehicle: LiveHub;
+  readonly proxy: GapProxy;
+  /** What the vehicle's console was told. */
+  readonly told: string[] = [];
+  readonly #links: Upstream[] = [];
+
+  private constructor(ground: LiveHub, vehicle: LiveHub, proxy: GapProxy) {
+    this.ground = ground;
+    this.vehicle = vehicle;
+    this.proxy = proxy;
+  }
+
+  static async open(): Promise<TwoHubs> {
+    const [ground, vehicle] = [await new LiveHub("ground").open(), await new LiveHub("vehicle").open()];
+    return new TwoHubs(ground, vehicle, await GapProxy.open(() => ground.port));
+  }
+
+  /** The ground's interface over the proxy. */
+  get far(): FarClient {
+    return farClient(askFar({ origin: this.proxy.address, fingerprint: null }));
+  }
+
+  /** Links them. Waits are a twentieth of what they are, unless another time is given. */
+  link({ code = this.ground.ownerCode, far = this.far, time }: LinkOver = {}): void {
+    const real = machineTime({ now: () => this.vehicle.now() });
+    const { engine, beyond, id } = this.vehicle.parts;
+    this.#links.push(
+      startUpstream({
+        engine,
+        board: beyond,
+        id,
+        name: "vehicle",
+        far,
+        origin: this.proxy.address,
+        code,
+        time: time ?? { ...real, wait: (ms, signal) => real.wait(ms / 20, signal) },
+        tell: (words) => this.told.push(words),
+      }),
+    );
+  }
+
+  async unlink(): Promise<void> {
+    for (const link of this.#links.splice(0)) await link.stop();
+  }
+
+  async end(): Promise<void> {
+    await this.unlink();
+    await this.proxy.close();
+    await this.vehicle.remove();
+    await this.ground.remove();
+  }
+
+  /** How many entries both have, each once; -1 while they differ. */
+  async agreed(walk: WalkId = WALK): Promise<number> {
+    const [here, there] = [await this.vehicle.keys(walk), await this.ground.keys(walk)];
+    const isOnce = new Set(here).size === here.length && new Set(there).size === there.length;
+    const isSame = [...here].sort().join("\n") === [...there].sort().join("\n");
+    return isOnce && isSame ? here.length : -1;
+  }
+
+  /** Waits until both have so many entries of a walk. */
+  async agree(count: number, walk: WalkId = WALK, patience = PATIENT.timeout): Promise<void> {
+    await expect.poll(() => this.agreed(walk), { ...PATIENT, timeout: patience }).toBe(count);
+  }
+}

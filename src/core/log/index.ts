@@ -2,7 +2,6 @@ export type { AnswerLimits } from "./answer-time.ts";
 export { AnswerTime } from "./answer-time.ts";
 export type { Backoff } from "./backoff.ts";
 export { waitAfter } from "./backoff.ts";
-export { waitAfter } from "./backoff.ts";
 export type { Cursor } from "./cursor.ts";
 export { readCursor, writeCursor } from "./cursor.ts";
 export { deviceOf } from "./device-of.ts";

@@ -30,12 +30,47 @@ async function agrees(schedule: Schedule): Promise<void> {
   expect([conflictsBetweenHubs, aside]).toEqual([0, 0]);
 }
 
+/** Schedules that failed once, cut down. */
+const PINNED: Readonly<Record<string, Schedule>> = {
+  "entries settled with a lost store are offered again, though the walk itself did not change": {
+    seed: 1,
+    hubs: [0],
+    devices: [
+      { hub: 0, role: "marker", skew: 0 },
+      { hub: 0, role: "marker", skew: 0 },
+    ],
+    events: [
+      { after: 0, happening: { kind: "tap", device: 0, tap: "done", step: 0 } },
+      { after: 0, happening: { kind: "wire", device: 0, state: { kind: "up", delay: 50, oneIn: 0 } } },
+      { after: 200, happening: { kind: "loss", hub: 0 } },
+    ],
+  },
+  "an answer on its way while everything is to be sent again settles nothing before it": {
+    seed: 1,
+    hubs: [0],
+    devices: [
+      { hub: 0, role: "marker", skew: 0 },
+      { hub: 0, role: "marker", skew: 0 },
+    ],
+    events: [
+      { after: 200, happening: { kind: "restart", device: 0, off: 0 } },
+      { after: 48, happening: { kind: "tap", device: 0, tap: "done", step: 0 } },
+      { after: 202, happening: { kind: "loss", hub: 0 } },
+      { after: 0, happening: { kind: "tap", device: 0, tap: "done", step: 0 } },
+      { after: 0, happening: { kind: "wire", device: 3, state: { kind: "up", delay: 180_000, oneIn: 0 } } },
+      { after: 0, happening: { kind: "tap", device: 3, tap: "done", step: 0 } },
+    ],
+  },
+};
+
 describe("[LINK] devices in agreement", () => {
   it(
     `after ${RUNS} random schedules, whatever was dropped, delayed, doubled or restarted`,
     { timeout: 900_000 },
     () => fc.assert(fc.asyncProperty(schedules(false), agrees), { numRuns: RUNS, seed: SEED }),
   );
+
+  it.each(Object.entries(PINNED))("%s", (_, schedule) => agrees(schedule));
 
   it("also when hubs lose what they had confirmed", { timeout: 300_000 }, () =>
     fc.assert(fc.asyncProperty(schedules(true), agrees), { numRuns: Math.ceil(RUNS / 20), seed: SEED }),

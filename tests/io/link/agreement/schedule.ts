@@ -84,7 +84,7 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
   { weight: 2, arbitrary: fc.record({ kind: fc.constant("restart" as const), device, off }) },
   { weight: 1, arbitrary: fc.record({ kind: fc.constant("hub" as const), hub: fc.nat(1), off }) },
   { weight: 1, arbitrary: fc.record({ kind: fc.constant("clock" as const), device, skew }) },
-  { weight: 1, arbitrary: fc.record({ kind: fc.constant("wake" as const), device }) },
+  { weight: 3, arbitrary: fc.record({ kind: fc.constant("wake" as const), device }) },
 );
 
 /** Without `loses`, what hubs have confirmed they keep. */
@@ -195,9 +195,13 @@ export async function played(schedule: Schedule): Promise<Ending> {
         });
         break;
       }
-      case "loss":
-        hubOf(event.hub).loseAll();
+      case "loss": {
+        const at = hubOf(event.hub);
+        if (at === hubs[1]) gap?.stop();
+        at.loseAll();
+        if (at === hubs[1]) gap?.start();
         break;
+      }
       case "clock":
         deviceOf(event.device).skew = event.skew;
         break;

@@ -90,8 +90,11 @@ export class SmallDevice {
     this.#link = null;
   }
 
+  /** Wakes up, and compares its clock while entries may be under way. */
   wake(): void {
     this.#link?.wake();
+    const over = new AbortController();
+    this.#compareClocks(over.signal).catch(() => over.abort());
   }
 
   enter(draft: Draft): Promise<unknown> {

@@ -106,15 +106,20 @@ export class SmallHub {
 
   /** This hub as the near side of its link with another one. */
   nearSide(upstream: string): NearSide {
+    let from = 0;
     const waiting = () =>
       this.log.filter(({ offset, via }) => offset > this.#upstream.pushed && via !== upstream);
     return {
-      outbox: async (limit) =>
-        waiting()
+      outbox: async (limit) => {
+        from = this.#upstream.pushed;
+        return waiting()
           .slice(0, limit)
-          .map(({ entry }) => entry),
+          .map(({ entry }) => entry);
+      },
       unsent: async () => waiting().length,
       settle: async (settled) => {
+        // Meanwhile the other hub lost its store, and everything is to be sent once more.
+        if (this.#upstream.pushed < from) return;
         for (const { entry, result } of settled) {
           // A hub stamps nothing anew: it offers again what the other's clock has not reached.
           if (result.outcome === "refused" && result.reason === "ahead") return;

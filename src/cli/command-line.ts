@@ -189,8 +189,11 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
     .option("--name <text>", "what people call this hub; the machine's name, unless given", nameValue)
     .option("--plain", "plain HTTP, for a proxy in front that does TLS")
     .option("--new-owner-code", "make another owner's code; the old one is of no use any more")
-    .option("--upstream <url>", "another hub to link with (not built yet)")
-    .option("--upstream-code <code>", "a relay's code of that hub (not built yet)")
+    .option(
+      "--upstream <url>",
+      "another hub to link with over a gap; #fingerprint behind it trusts that certificate",
+    )
+    .option("--upstream-code <code>", "that hub's owner's code (all walks), or an invitation as relay (one)")
     .option("--rate <n>", "requests a minute that one device may make", rateValue, 30_000)
     .option("--app <folder>", "the built app, unless it is where the build puts it")
     .action(async (flags: HubFlags) => {

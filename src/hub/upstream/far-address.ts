@@ -24,7 +24,7 @@ export function readFarAddress(text: string): FarAddress | null {
     return null;
   }
   if (url.hash === "") return { origin: url.origin, fingerprint: null };
-  const [, digits] = FINGERPRINT.exec(decodeURIComponent(url.hash.slice(1))) ?? [];
+  const [, digits] = FINGERPRINT.exec(url.hash.slice(1)) ?? [];
   if (digits === undefined || url.protocol !== "https:") return null;
   return { origin: url.origin, fingerprint: digits.replaceAll(":", "").toUpperCase() };
 }

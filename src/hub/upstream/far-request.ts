@@ -1,3 +1,4 @@
+import { X509Certificate } from "node:crypto";
 import { type IncomingMessage, request as plainRequest, type RequestOptions } from "node:http";
 import { Agent, request as secureRequest } from "node:https";
 import type { Duplex } from "node:stream";
@@ -17,6 +18,9 @@ export interface FarRequest {
 
 /** Asks another hub; resolves once the head of its answer is there. Rejects with `UnreachableError`. */
 export type AskFar = (request: FarRequest) => Promise<IncomingMessage>;
+
+/** Certificates that sign one another, at most. */
+const LONGEST_CHAIN = 5;
 
 /**
  * Asks by node's own client: it sets no limit to how long an answer takes, whereas `fetch` gives up after five minutes,
@@ -59,23 +63,35 @@ function pinnedAgent(fingerprint: string): Agent {
       port: Number(options.port ?? 443),
       rejectUnauthorized: false,
     });
-    const fail = (cause: Error) => callback?.(cause, socket);
-    socket.once("error", fail);
+    let isAnswered = false;
+    const answer = (cause: Error | null): void => {
+      if (isAnswered) return;
+      isAnswered = true;
+      callback?.(cause, socket);
+    };
+    // Stays, so that an error before the request has the socket ends nothing but the request.
+    socket.on("error", answer);
     socket.once("secureConnect", () => {
-      socket.off("error", fail);
-      if (isPinned(socket.getPeerCertificate(true), fingerprint)) callback?.(null, socket);
-      else socket.destroy(new Error("it shows another certificate than the one named in --upstream"));
+      if (isPinned(socket.getPeerCertificate(true), fingerprint)) return answer(null);
+      answer(new Error("it shows another certificate than the one named in --upstream"));
+      socket.destroy();
     });
     return undefined;
   };
   return agent;
 }
 
+/** Whether a certificate with this fingerprint is shown, or one that it has signed, itself or through others shown. */
 function isPinned(shown: DetailedPeerCertificate, fingerprint: string): boolean {
-  const seen = new Set<DetailedPeerCertificate>();
-  for (let one = shown; one?.fingerprint256 && !seen.has(one); one = one.issuerCertificate) {
+  let one = shown;
+  for (let length = 0; length < LONGEST_CHAIN && one?.raw; length += 1) {
     if (one.fingerprint256.replaceAll(":", "") === fingerprint) return true;
-    seen.add(one);
+    const { issuerCertificate: issuer } = one;
+    // Issuers are found by name: without their signature anybody could append the certificate that is looked for.
+    if (!issuer?.raw || !new X509Certificate(one.raw).verify(new X509Certificate(issuer.raw).publicKey)) {
+      return false;
+    }
+    one = issuer;
   }
   return false;
 }

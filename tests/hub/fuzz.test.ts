@@ -1,0 +1,141 @@
+import { connect } from "node:net";
+import { fc } from "@fast-check/vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import {
+  type Credentials,
+  type Malformed,
+  malformedAddresses,
+  malformedBatches,
+  malformedBytes,
+  malformedCredentials,
+  malformedCursors,
+  malformedForms,
+} from "./malformed.ts";
+import { TestHub, WALK } from "./test-hub.ts";
+import { writtenNotes } from "./written-entry.ts";
+
+/** How many are sent at once, and in how many groups. */
+const GROUP = 50;
+const requests = (count: number) => ({ numRuns: count / GROUP, verbose: 0 as const });
+
+const DEVICE = "/devices/lead";
+const unlimited = { perToken: 1e9, perAddress: 1e9, filesPerAddress: 1e9, wrongCodes: 1e9 };
+let hub: TestHub;
+let port: number;
+let credentials: Credentials;
+let before: string;
+let sent = 0;
+
+/** Everything that a request could have changed. */
+async function kept(): Promise<string> {
+  const { keep } = hub.engine;
+  return JSON.stringify([
+    await hub.engine.walks(),
+    await hub.log(),
+    await hub.engine.refused(WALK, 10),
+    [...(await keep.list(""))].filter(([key]) => key !== "health").sort(),
+  ]);
+}
+
+beforeAll(async () => {
+  hub = await TestHub.open({ limits: unlimited });
+  const lead = await hub.join(DEVICE);
+  await hub.push(lead, writtenNotes(DEVICE, 1, 3));
+  port = Number(new URL(await hub.listen()).port);
+  credentials = { device: DEVICE, lead, owner: hub.owner };
+  before = await kept();
+});
+afterAll(async () => {
+  await hub.close();
+  // Fewer would mean that a family was left out or cut short.
+  expect(sent).toBeGreaterThanOrEqual(100_000);
+});
+
+/** Sends one; throws when it was not refused. */
+async function refused({ request, refused: statuses }: Malformed): Promise<void> {
+  const answer = await hub.hub.server.inject(request);
+  if (!statuses.includes(answer.statusCode)) {
+    throw new Error(
+      `${answer.statusCode} ${answer.body.slice(0, 300)} to ${JSON.stringify(request).slice(0, 2000)}`,
+    );
+  }
+  const said = answer.json<{ error?: unknown; words?: unknown; results?: { outcome: string }[] }>();
+  const isRefusal =
+    answer.statusCode === 200
+      ? (said.results ?? []).every(({ outcome }) => outcome === "refused")
+      : typeof said.error === "string" &&
+        typeof said.words === "string" &&
+        !/\bat .*:\d+:\d+|node_modules/.test(answer.body);
+  if (!isRefusal)
+    throw new Error(`${answer.body.slice(0, 300)} to ${JSON.stringify(request).slice(0, 2000)}`);
+}
+
+const families: readonly [string, number, (with_: Credentials) => fc.Arbitrary<Malformed>][] = [
+  ["batches of entries", 25_000, malformedBatches],
+  ["tokens and cookies", 25_000, malformedCredentials],
+  ["cursors", 20_000, malformedCursors],
+  ["walks, devices and paths", 15_000, malformedAddresses],
+  ["joining and inviting", 13_000, malformedForms],
+];
+
+describe("[HUB] of 100,000 malformed requests none is accepted, none is a mistake of ours", () => {
+  it.each(families)("%s (%d)", { timeout: 120_000 }, async (_what, count, malformed) => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(malformed(credentials), { minLength: GROUP, maxLength: GROUP, size: "max" }),
+        async (group) => {
+          sent += group.length;
+          await Promise.all(group.map(refused));
+          expect(hub.told).toEqual([]);
+        },
+      ),
+      requests(count),
+    );
+    expect(await kept()).toBe(before);
+  });
+
+  it("bytes on a connection (2000)", { timeout: 120_000 }, async () => {
+    let answered = 0;
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(malformedBytes(credentials), { minLength: GROUP, maxLength: GROUP, size: "max" }),
+        async (group) => {
+          sent += group.length;
+          const answers = await Promise.all(group.map(answerTo));
+          answered += answers.filter((answer) => answer !== "").length;
+          for (const [index, answer] of answers.entries()) {
+            if (answer !== "" && !/^HTTP\/1\.1 4\d\d /.test(answer)) {
+              throw new Error(
+                `${answer.slice(0, 300)} to ${JSON.stringify(group[index]?.toString("latin1")).slice(0, 500)}`,
+              );
+            }
+          }
+          expect(hub.told).toEqual([]);
+        },
+      ),
+      requests(2_000),
+    );
+    // What is waited for in vain is the lesser part.
+    expect(answered).toBeGreaterThan(1_000);
+    expect((await hub.ask("GET", "/api/health")).statusCode).toBe(200);
+    expect(await kept()).toBe(before);
+  });
+});
+
+/** What comes back for some bytes; empty when the server just hangs up, or waits for more. */
+function answerTo(bytes: Buffer): Promise<string> {
+  return new Promise((resolve) => {
+    let answer = "";
+    const socket = connect(port, "127.0.0.1");
+    socket.on("data", (chunk) => {
+      answer += chunk.toString("latin1");
+      socket.destroy();
+    });
+    socket.once("error", () => {});
+    socket.once("close", () => resolve(answer));
+    socket.once("end", () => socket.destroy());
+    socket.write(bytes);
+    // A server that waits for more is told that there is none.
+    setTimeout(() => socket.end(), 50);
+  });
+}

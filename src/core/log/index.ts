@@ -21,6 +21,7 @@ export type {
 } from "./exchange.ts";
 export {
   beyondSchema,
+  FARTHEST_AHEAD,
   helloSchema,
   hubClockSchema,
   hubErrorSchema,

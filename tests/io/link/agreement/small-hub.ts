@@ -7,7 +7,7 @@ import type {
   PushResult,
   Role,
 } from "../../../../src/core/log/index.ts";
-import { FARTHEST_AHEAD, isSameEntry, keyOf, roleRefusal, wallOf } from "../../../../src/core/log/index.ts";
+import { isSameEntry, isTooFarAhead, keyOf, roleRefusal } from "../../../../src/core/log/index.ts";
 import type { Instant } from "../../../../src/core/units/index.ts";
 import type { VirtualTime } from "./virtual-time.ts";
 
@@ -156,7 +156,7 @@ export class SmallHub {
     });
     const refusal = roleRefusal(entry, role, device);
     if (refusal) return refused(refusal.reason);
-    if (wallOf(entry.hlc) > this.now + FARTHEST_AHEAD) return refused("ahead");
+    if (isTooFarAhead(entry.hlc, this.now)) return refused("ahead");
     const other = this.#byKey.get(keyOf(entry));
     if (other) {
       return isSameEntry(other.entry, entry) ? { source, id, outcome: "known" } : refused("conflict");

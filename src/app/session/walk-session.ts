@@ -51,13 +51,16 @@ export class WalkSession {
    */
   async enter(drafts: readonly Draft[], onKept?: () => void): Promise<readonly Entry[]> {
     this.#entering += 1;
+    const edition = this.#edition;
     try {
       const entries = await this.#store.append(this.walk, drafts);
       if (onKept) {
         onKept();
         await nextFrame();
       }
-      this.#take(entries);
+      // Once entries were changed in place, these may be in the store in another form: it alone is to be gone by.
+      if (this.#edition === edition) this.#take(entries);
+      else this.#hasNews = true;
       return entries;
     } finally {
       this.#entering -= 1;
@@ -78,7 +81,10 @@ export class WalkSession {
   }
 
   #take(entries: readonly Entry[]): void {
-    if (this.#fold.add(entries) === 0) return;
+    if (this.#fold.add(entries) > 0) this.#show();
+  }
+
+  #show(): void {
     this.#folded = this.#fold.folded;
     for (const listener of this.#listeners) listener();
   }
@@ -90,34 +96,36 @@ export class WalkSession {
   }
 
   /** Reads what came since; a call while reading has it read once more, so that nothing is missed. */
-  async #readOn(): Promise<void> {
-    if (this.#reading) {
-      this.#stale = true;
-      return this.#reading;
-    }
-    this.#reading = this.#readPages();
+  #readOn(): Promise<void> {
+    if (this.#reading) this.#stale = true;
+    else this.#reading = this.#readPages();
+    return this.#reading;
+  }
+
+  async #readPages(): Promise<void> {
     try {
-      await this.#reading;
+      do {
+        this.#stale = false;
+        const page = await this.#store.read(this.walk, this.#offset);
+        if (this.#edition === null || page.edition === this.#edition) {
+          this.#edition = page.edition;
+          this.#offset = page.offset;
+          this.#take(page.entries);
+        } else await this.#readAnew();
+      } while (this.#stale);
     } finally {
+      // In the same turn as the last look whether there is more: word that comes later begins anew.
       this.#reading = null;
     }
   }
 
-  async #readPages(): Promise<void> {
-    do {
-      this.#stale = false;
-      const page = await this.#store.read(this.walk, this.#offset);
-      if (this.#edition !== null && page.edition !== this.#edition) {
-        // Entries were changed in place: what was folded of them counts no more.
-        this.#fold = new WalkFold();
-        this.#offset = 0;
-        this.#edition = page.edition;
-        this.#stale = true;
-        continue;
-      }
-      this.#edition = page.edition;
-      this.#offset = page.offset;
-      this.#take(page.entries);
-    } while (this.#stale);
+  /** Entries were changed in place: what was folded of them counts no more, once all there is now can take its place. */
+  async #readAnew(): Promise<void> {
+    const { entries, offset, edition } = await this.#store.read(this.walk, 0);
+    this.#fold = new WalkFold();
+    this.#offset = offset;
+    this.#edition = edition;
+    this.#fold.add(entries);
+    this.#show();
   }
 }

@@ -1,9 +1,10 @@
 import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
 import { describe, expect, it, vi } from "vitest";
 import { WalkSession } from "../../../src/app/session/index.ts";
-import type { Draft } from "../../../src/core/log/index.ts";
+import type { Draft, Entry } from "../../../src/core/log/index.ts";
+import { readEntry, tick } from "../../../src/core/log/index.ts";
 import type { Instant, StepId, WalkId } from "../../../src/core/units/index.ts";
-import { openStore } from "../../../src/io/store/index.ts";
+import { MemoryEntryStore, openStore } from "../../../src/io/store/index.ts";
 import { fileWith, step } from "../../core/procedure-builder.ts";
 
 const walk = "walk-1" as WalkId;
@@ -88,5 +89,117 @@ describe("a walk as a screen has it open", () => {
     const entries = await session.enter([draft("step.done", { step: "a" })]);
     await session.strike(entries, Date.UTC(2031, 3, 2, 10) as Instant, "iv", "undone");
     expect(session.folded().ledger?.steps[0]?.status).toBe("open");
+  });
+});
+
+/** A linked walk in memory, whose entries a hub's clock may change in place, and whose reading can be held up. */
+async function linked() {
+  let time = Date.UTC(2031, 3, 2, 9);
+  const now = () => {
+    time += 1000;
+    return time as Instant;
+  };
+  const store = new MemoryEntryStore("/devices/iv-tablet", now);
+  const draft = (name: string, data: object = {}) => ({ name, data, at: now(), actor: "iv" }) as Draft;
+  await store.append(walk, [draft("walk.opened", { procedure: file, mode: "live" }), draft("clock.started")]);
+  await store.links.join({
+    walk,
+    origin: "https://hub.example",
+    hub: "hub-1",
+    hubName: "Hub",
+    role: "lead",
+    name: "Inside",
+    device: store.source,
+    joinedAt: now(),
+  });
+  const { read } = MemoryEntryStore.prototype;
+  let offset = 0;
+  /** The entry made last comes back from the hub with another hybrid time. */
+  const restampLast = async () => {
+    const last = (await read.call(store, walk, 0)).entries.at(-1) as Entry;
+    const { entry } = readEntry({ ...last.wire, hlc: tick(last.hlc, now()) });
+    offset += 1;
+    await store.links.takeIn(walk, [entry as Entry], { epoch: "one", offset });
+  };
+  /** Holds up every reading that begins from now on. */
+  const holdReading = () => {
+    let open = () => {};
+    const gate = new Promise<void>((resolve) => {
+      open = resolve;
+    });
+    const asked = vi.spyOn(store, "read").mockImplementation(async (...place) => {
+      await gate;
+      return read.apply(store, place);
+    });
+    const letGo = () => {
+      asked.mockRestore();
+      open();
+    };
+    return { asked, letGo };
+  };
+  return { store, draft, restampLast, holdReading };
+}
+
+it("misses nothing of which word comes in the moment in which something else was shown", async () => {
+  const { store, draft } = await linked();
+  const session = new WalkSession(store, walk);
+  await session.follow();
+  const end = session.subscribe(() => {
+    end();
+    void store.append(walk, [draft("step.done", { step: "b" })]);
+  });
+  await store.append(walk, [draft("step.done", { step: "a" })]);
+  await vi.waitFor(() =>
+    expect(session.folded().ledger?.steps.map(({ status }) => status)).toEqual(["done", "done"]),
+  );
+});
+
+describe("[LINK] a walk whose log is changed in place while a screen has it open", () => {
+  it("[LOG3] shows what is entered meanwhile once, and never as a conflict", async () => {
+    const { store, draft, restampLast, holdReading } = await linked();
+    const session = new WalkSession(store, walk);
+    await session.follow();
+    const reading = holdReading();
+    await store.append(walk, [draft("note.made", { text: "from another tab" })]);
+    await vi.waitFor(() => expect(reading.asked).toHaveBeenCalled());
+    await session.enter([draft("step.done", { step: "a" })], () => {
+      void restampLast().then(reading.letGo);
+    });
+    await vi.waitFor(() => expect(session.folded().ledger?.notes).toHaveLength(1));
+    const { ledger, ignored, entries } = session.folded();
+    expect(ledger?.steps[0]?.status).toBe("done");
+    expect(ignored).toEqual([]);
+    expect(entries.at(-1)?.hlc).toBe((await store.read(walk, 0)).entries.at(-1)?.hlc);
+  });
+
+  it("never shows less than there is, whatever is entered while it is read anew", async () => {
+    const { store, draft, restampLast, holdReading } = await linked();
+    await store.append(walk, [draft("step.done", { step: "a" })]);
+    const session = new WalkSession(store, walk);
+    await session.follow();
+    const shown = new Set<unknown>();
+    session.subscribe(() => shown.add(session.folded().ledger?.steps[0]?.status));
+    let reading = holdReading();
+    await restampLast();
+    await vi.waitFor(() => expect(reading.asked).toHaveBeenCalledTimes(1));
+    reading.letGo();
+    reading = holdReading();
+    await vi.waitFor(() => expect(reading.asked).toHaveBeenCalled());
+    await session.enter([draft("step.done", { step: "b" })]);
+    reading.letGo();
+    await vi.waitFor(() => expect(session.folded().ledger?.steps[1]?.status).toBe("done"));
+    await vi.waitFor(() => expect(session.folded().ignored).toEqual([]));
+    expect([...shown]).toEqual(["done"]);
+  });
+
+  it("shows that nothing is left of it when all of it was taken off the device", async () => {
+    const { store } = await linked();
+    const session = new WalkSession(store, walk);
+    await session.follow();
+    const onChange = vi.fn();
+    session.subscribe(onChange);
+    await store.removeWalk(walk);
+    await vi.waitFor(() => expect(onChange).toHaveBeenCalled());
+    expect(session.folded()).toMatchObject({ ledger: null, entries: [] });
   });
 });

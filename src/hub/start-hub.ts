@@ -1,6 +1,6 @@
-import { mkdir } from "node:fs/promises";
 import { shownCode } from "./admission/index.ts";
 import { hasApp } from "./app-files/index.ts";
+import { makeFolder } from "./data-folder/index.ts";
 import { type Engine, EngineTroubleError, openEngine } from "./engine/index.ts";
 import { addressesOf } from "./hub-addresses.ts";
 import { type HubOptions, HubTroubleError, isOnlyHere } from "./hub-options.ts";
@@ -52,7 +52,7 @@ export async function startHub(options: HubOptions, { out, err }: HubConsole): P
 async function start(options: HubOptions, { out, err }: HubConsole): Promise<RunningHub> {
   const { port, host, data, name, newOwnerCode, engine: address } = options;
   checkOptions(options);
-  await mkdir(data, { recursive: true });
+  makeFolder(data);
   const engine = await openEngine({ data, engine: address, now: machineSurroundings.now });
   let hub: OpenHub | null = null;
   try {

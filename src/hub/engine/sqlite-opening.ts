@@ -1,7 +1,8 @@
 import { randomBytes } from "node:crypto";
-import { accessSync, constants, existsSync, mkdirSync, statSync, writeFileSync } from "node:fs";
+import { accessSync, constants, existsSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
+import { makeFolder } from "../data-folder/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 import { inWords, withWords } from "./sqlite-trouble.ts";
 import { markerPath, readMarker, writeMarker } from "./store-marker.ts";
@@ -50,7 +51,7 @@ const SCHEMA = `
  */
 export function openDatabase(folder: string): OpenDatabase {
   const file = join(folder, FILE);
-  withWords(folder, () => mkdirSync(folder, { recursive: true, mode: 0o700 }));
+  withWords(folder, () => makeFolder(folder));
   const seals = withWords(folder, () => readMarker(folder));
   if (seals !== null) insistOnFile(file, folder);
   // SQLite falls back to reading alone, and fails late and with other words.

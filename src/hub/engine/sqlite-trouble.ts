@@ -14,7 +14,7 @@ const WORDS: readonly (readonly [code: string, words: (place: string) => string]
   ["EACCES", (place) => `${place} may not be written: give the hub a data folder that it may write.`],
   ["EPERM", (place) => `${place} may not be written: give the hub a data folder that it may write.`],
   ["EROFS", (place) => `${place} may not be written: give the hub a data folder that it may write.`],
-  // What mkdir says on a read-only file system.
+  // What mkdir says in a file system of the kernel, and of a link to nowhere.
   ["ENOENT", (place) => `${place} cannot be made: give the hub a data folder that it may write.`],
   ["ENOTDIR", (place) => `${place} is not in a folder: give the hub a data folder.`],
   ["EEXIST", (place) => `${place} is not a folder: give the hub a data folder.`],

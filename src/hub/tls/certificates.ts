@@ -1,7 +1,8 @@
 import { X509Certificate } from "node:crypto";
-import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
+import { readFile, rename, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { createSecureContext } from "node:tls";
+import { makeFolder } from "../data-folder/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import type { MachineNames } from "./machine-names.ts";
 import { type KeyedCertificate, newAuthority, newLeaf } from "./self-made.ts";
@@ -60,7 +61,7 @@ export async function selfMadeCertificate(
 ): Promise<HubCertificate> {
   const folder = join(data, "tls");
   try {
-    await mkdir(folder, { recursive: true, mode: 0o700 });
+    makeFolder(folder);
     const keptAuthority = await keptPair(folder, "authority");
     const authority =
       keptAuthority && isLasting(keptAuthority, surroundings)

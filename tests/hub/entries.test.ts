@@ -2,7 +2,7 @@ import { fc, test } from "@fast-check/vitest";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { WireEntry } from "../../src/core/log/index.ts";
 import { SequenceRanges } from "../../src/hub/entries/sequence-ranges.ts";
-import { NOON, TestHub } from "./test-hub.ts";
+import { NOON, TestHub, WALK } from "./test-hub.ts";
 import { written, writtenNotes } from "./written-entry.ts";
 
 const DEVICE = "/devices/d";
@@ -69,6 +69,26 @@ describe("[HUB] judging entries", () => {
         .split("\n")
         .map((line) => (JSON.parse(line) as WireEntry).id),
     ).toEqual(entries.map(({ id }) => id));
+  });
+
+  it("knows what it keeps, and what is in conflict with it, though its clock was set back since", async () => {
+    const one = written(DEVICE, 1);
+    await push([one]);
+    hub.now = (NOON - 3_600_000) as typeof NOON;
+    const { results } = await push([
+      one,
+      written(DEVICE, 1, { data: { text: "otherwise" } }),
+      written(DEVICE, 2),
+      written(DEVICE, 3, { at: hub.now }),
+    ]);
+    expect(results.map(({ outcome, reason }) => [outcome, reason])).toEqual([
+      ["known", undefined],
+      ["refused", "conflict"],
+      ["refused", "ahead"],
+      ["accepted", undefined],
+    ]);
+    expect(await hub.engine.refused(WALK, 10)).toMatchObject([{ reason: "conflict" }]);
+    expect((await hub.log()).match(/\n/g)).toHaveLength(2);
   });
 
   it("keeps further attributes and unknown types of a newer version", async () => {

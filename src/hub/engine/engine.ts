@@ -22,6 +22,9 @@ export type AppendOutcome =
   | { readonly kind: "known" }
   | { readonly kind: "conflict" };
 
+/** How an entry stands beside what is kept; `null`: there is none with its source and id. */
+export type Standing = "known" | "conflict" | null;
+
 /** What goes with entries that are appended. */
 export interface AppendOptions {
   readonly via?: string;
@@ -68,6 +71,8 @@ export interface Engine {
    * entries the second is known, of different ones with the same source and id the second is in conflict.
    */
   append(walk: WalkId, entries: readonly Entry[], options?: AppendOptions): Promise<readonly AppendOutcome[]>;
+  /** How entries of one walk stand beside what is kept, in the order given; keeps nothing of them. */
+  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Standing[]>;
   /** The entries of a walk behind an offset, in order, at most `limit`. */
   read(walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]>;
   /** Offset of the last entry of a walk; 0 when it has none. */

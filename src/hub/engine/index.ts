@@ -6,6 +6,7 @@ export type {
   KeptEntry,
   KeptWalk,
   RefusedEntry,
+  Standing,
 } from "./engine.ts";
 export { EngineTroubleError } from "./engine.ts";
 export type { EnginePlace } from "./open-engine.ts";

@@ -78,6 +78,7 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
           for (const [key, value] of marks ?? []) await small.keep.put(key, value);
           return outcomes;
         }),
+      compare: (walk, offered) => ask(() => entries.compare(walk, offered)),
       read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
       head: (walk) => ask(() => entries.head(walk)),
       walks: () => ask(() => entries.walks()),

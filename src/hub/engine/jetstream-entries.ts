@@ -4,7 +4,7 @@ import { DiscardPolicy, JetStreamApiError, type StoredMsg } from "@nats-io/jetst
 import { headers, type MsgHdrs } from "@nats-io/transport-node";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { AppendOutcome, EngineTroubleError, KeptEntry, KeptWalk } from "./engine.ts";
+import type { AppendOutcome, EngineTroubleError, KeptEntry, KeptWalk, Standing } from "./engine.ts";
 import { ANSWER_TIME, type WantedStream } from "./jetstream-connection.ts";
 import { readStream } from "./read-stream.ts";
 import { sameEntry } from "./same-entry.ts";
@@ -15,6 +15,7 @@ import { keyToken, ofToken, toToken } from "./subject-token.ts";
 /** The stream of entries. */
 export interface JetstreamEntries {
   append(walk: WalkId, entries: readonly Entry[], via: string | null): Promise<readonly AppendOutcome[]>;
+  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Standing[]>;
   read(walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]>;
   head(walk: WalkId): Promise<number>;
   walks(): Promise<readonly KeptWalk[]>;
@@ -75,6 +76,8 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
     for (const [walk, kept] of told) tell(walk, kept);
   });
 
+  const subjectOf = (walk: WalkId, entry: Entry) => `${prefix}.${toToken(walk)}.${keyToken(entry)}`;
+
   /** Offers an entry until a server has said what became of it. */
   const offer = async (
     walk: WalkId,
@@ -82,7 +85,7 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
     via: string | null,
     attempt: string,
   ): Promise<AppendOutcome> => {
-    const subject = `${prefix}.${toToken(walk)}.${keyToken(entry)}`;
+    const subject = subjectOf(walk, entry);
     const text = JSON.stringify(entry.wire);
     const about = headers();
     about.set(RECEIVED, String(now()));
@@ -131,6 +134,13 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
       const attempt = randomBytes(9).toString("base64url");
       return Promise.all(entries.map((entry, index) => offer(walk, entry, via, `${attempt}.${index}`)));
     },
+    compare: (walk, entries) =>
+      Promise.all(
+        entries.map(async (entry) => {
+          const other = await there(subjectOf(walk, entry), performance.now() + PATIENCE);
+          return other && standing(other, entry);
+        }),
+      ),
     read,
     head: async (walk) => {
       await tail.caughtUp();
@@ -150,7 +160,11 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
 /** Whether what is there is this very entry (kept by an attempt whose answer was lost), an equal one, or another. */
 function outcomeBeside(other: StoredMsg, entry: Entry, attempt: string): AppendOutcome {
   if (other.header.get(ATTEMPT) === attempt) return { kind: "accepted", offset: other.seq };
-  return { kind: sameEntry(other.string(), entry) ? "known" : "conflict" };
+  return { kind: standing(other, entry) };
+}
+
+function standing(other: StoredMsg, entry: Entry): "known" | "conflict" {
+  return sameEntry(other.string(), entry) ? "known" : "conflict";
 }
 
 function walkOf(subject: string): WalkId {

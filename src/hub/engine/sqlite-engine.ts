@@ -96,6 +96,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
         if (waiting.length === 0) setImmediate(commitWaiting);
         waiting.push({ walk, entries: offered, options, resolve, reject });
       }),
+    compare: (walk, offered) => ask(() => offered.map((entry) => entries.compare(walk, entry))),
     read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
     head: (walk) => ask(() => entries.head(walk)),
     walks: () => ask(() => entries.walks()),

@@ -1,7 +1,7 @@
 import type Database from "better-sqlite3";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { AppendOutcome, KeptEntry, KeptWalk, RefusedEntry } from "./engine.ts";
+import type { AppendOutcome, KeptEntry, KeptWalk, RefusedEntry, Standing } from "./engine.ts";
 import { sameEntry } from "./same-entry.ts";
 
 /** The tables of entries. */
@@ -13,6 +13,7 @@ export interface SqliteEntries {
     received: Instant,
     via: string | null,
   ): { outcome: AppendOutcome; kept: KeptEntry | null };
+  compare(walk: WalkId, entry: Entry): Standing;
   read(walk: WalkId, after: number, limit: number): readonly KeptEntry[];
   head(walk: WalkId): number;
   walks(): readonly KeptWalk[];
@@ -58,7 +59,18 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       SELECT number, text, reason, received FROM refused WHERE walk = ? ORDER BY number DESC LIMIT ?)
     ORDER BY number`);
 
+  const beside = (row: WalkRow, entry: Entry): Standing => {
+    const { source, id } = entry.wire;
+    const other = textOf.get(row.number, source, id);
+    if (other === undefined) return null;
+    return sameEntry(other, entry) ? "known" : "conflict";
+  };
+
   return {
+    compare: (walk, entry) => {
+      const row = walkOf.get(walk);
+      return row ? beside(row, entry) : null;
+    },
     add: (walk, entry, received, via) => {
       const row = walkOf.get(walk) ?? newWalk.get(walk);
       if (!row) throw new Error(`no row for the walk ${walk}`);
@@ -74,11 +86,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       };
       const { changes } = insert.run(row.number, kept.offset, source, id, sequence, received, via, kept.text);
       if (changes === 0) {
-        const other = textOf.get(row.number, source, id);
-        return {
-          outcome: { kind: other !== undefined && sameEntry(other, entry) ? "known" : "conflict" },
-          kept: null,
-        };
+        return { outcome: { kind: beside(row, entry) ?? "conflict" }, kept: null };
       }
       grown.run(kept.offset, row.number);
       return { outcome: { kind: "accepted", offset: kept.offset }, kept };

@@ -1,10 +1,10 @@
 import type { Entry, PushResult, Refusal, SequenceGap } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
-import type { AppendOptions, Engine } from "../engine/index.ts";
+import type { AppendOptions, AppendOutcome, Engine } from "../engine/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import { GapBook } from "./gap-book.ts";
-import { judgeEntry, type Offerer } from "./judge-entry.ts";
+import { type Judgement, judgeEntry, type Offerer } from "./judge-entry.ts";
 
 /** Hears what became of entries, for the figures. */
 export interface IntakeListener {
@@ -42,23 +42,16 @@ export class Intake {
   ): Promise<TakenBatch> {
     const now = this.#surroundings.now();
     const judged = offered.map((value) => judgeEntry(value, walk, offerer, now));
-    const good = judged.flatMap(({ entry }) => (entry ? [entry] : []));
-    // An empty batch may still carry marks.
-    const outcomes =
-      good.length > 0 || options.marks
-        ? await this.#listener.timed(() => this.#engine.append(walk, good, options))
-        : [];
-    let next = 0;
+    const kinds = await this.#offer(walk, judged, options);
     const there: Entry[] = [];
     const results: PushResult[] = [];
     for (const { entry, refusal } of judged) {
-      if (!entry) {
+      const kind = entry && kinds.get(entry);
+      if (!entry || !kind) {
+        if (!refusal) throw new EngineTroubleError("The store did not say what became of an entry.");
         results.push({ ...refusal, outcome: "refused" });
         continue;
       }
-      const kind = outcomes[next]?.kind;
-      if (kind === undefined) throw new EngineTroubleError("The store did not say what became of an entry.");
-      next += 1;
       const { source, id } = entry.wire;
       if (kind === "conflict") {
         await this.#engine.keepRefused(walk, {
@@ -83,6 +76,33 @@ export class Intake {
         there.map(({ wire }) => wire),
       ),
     };
+  }
+
+  /** Offers what may be kept to the store, and asks it for the rest; what became of all that it has by now. */
+  async #offer(
+    walk: WalkId,
+    judged: readonly Judgement[],
+    options: AppendOptions,
+  ): Promise<ReadonlyMap<Entry, AppendOutcome["kind"]>> {
+    const good = judged.flatMap(({ entry, refusal }) => (entry && !refusal ? [entry] : []));
+    const kinds = new Map<Entry, AppendOutcome["kind"]>();
+    // An empty batch may still carry marks.
+    if (good.length > 0 || options.marks) {
+      const outcomes = await this.#listener.timed(() => this.#engine.append(walk, good, options));
+      for (const [index, { kind }] of outcomes.entries()) {
+        const entry = good[index];
+        if (entry) kinds.set(entry, kind);
+      }
+    }
+    const doubtful = judged.flatMap(({ entry, refusal }) => (entry && refusal ? [entry] : []));
+    if (doubtful.length > 0) {
+      const standings = await this.#engine.compare(walk, doubtful);
+      for (const [index, entry] of doubtful.entries()) {
+        const standing = standings[index];
+        if (standing) kinds.set(entry, standing);
+      }
+    }
+    return kinds;
   }
 
   close(): void {

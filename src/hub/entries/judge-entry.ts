@@ -5,18 +5,18 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 /** Who offers entries: a device in its role, or `null` for the hub's owner, who brings back whole logs. */
 export type Offerer = { readonly role: Role; readonly device: string } | null;
 
-/** An entry that may be kept, or why a value may not. */
+/** Why a value may not be kept. */
+export interface RefusedOffer {
+  readonly source: string | null;
+  readonly id: string | null;
+  readonly reason: Refusal;
+  readonly words: string;
+}
+
+/** An entry that may be kept, or why a value may not; with both, an entry that may not unless it is kept already. */
 export type Judgement =
-  | { readonly entry: Entry; readonly refusal: null }
-  | {
-      readonly entry: null;
-      readonly refusal: {
-        readonly source: string | null;
-        readonly id: string | null;
-        readonly reason: Refusal;
-        readonly words: string;
-      };
-    };
+  | { readonly entry: Entry; readonly refusal: RefusedOffer | null }
+  | { readonly entry: null; readonly refusal: RefusedOffer };
 
 /** Halves of characters and control characters would not come back from every store as they went in. */
 const UNSTEADY = /[\p{Cc}\p{Cs}]/u;
@@ -29,8 +29,8 @@ const textOf = (value: unknown, key: "source" | "id"): string | null => {
 
 /** Judges a value offered as an entry of a walk at `now`, by the hub's clock. */
 export function judgeEntry(value: unknown, walk: WalkId, offerer: Offerer, now: Instant): Judgement {
-  const refused = (reason: Refusal, words: string): Judgement => ({
-    entry: null,
+  const refused = (reason: Refusal, words: string, known: Entry | null = null): Judgement => ({
+    entry: known,
     refusal: { source: textOf(value, "source"), id: textOf(value, "id"), reason, words },
   });
   const { entry, problem } = readEntry(value);
@@ -46,9 +46,11 @@ export function judgeEntry(value: unknown, walk: WalkId, offerer: Offerer, now: 
   const mayNot = offerer && roleRefusal(entry, offerer.role, offerer.device);
   if (mayNot) return refused(mayNot.reason, `It may not be written: ${mayNot.words}.`);
   if (isTooFarAhead(entry.hlc, now)) {
+    // What is kept was not ahead when it came: it is the hub's clock that was set back.
     return refused(
       "ahead",
       `Its hlc is ${Math.round((wallOf(entry.hlc) - now) / 1000)} s ahead of the hub's clock: set the device's clock and stamp it anew.`,
+      entry,
     );
   }
   return { entry, refusal: null };

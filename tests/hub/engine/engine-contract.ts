@@ -50,6 +50,16 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
       await store.end();
     });
 
+    test("says how entries stand beside what is kept, and keeps nothing of them", async () => {
+      const engine = await open();
+      await engine.append(WALK, notes(1, 1));
+      const offered = [note({ number: 1 }), note({ number: 1, text: "another" }), note({ number: 2 })];
+      expect(await engine.compare(WALK, offered)).toEqual(["known", "conflict", null]);
+      expect(await engine.compare(OTHER, notes(1, 1, { walk: OTHER }))).toEqual([null]);
+      expect((await engine.read(WALK, 0, 100)).length).toBe(1);
+      expect((await engine.walks()).map(({ walk }) => walk)).toEqual([WALK]);
+    });
+
     test("entries are read in the order in which they were kept, by offsets that grow", async () => {
       const engine = await open();
       await engine.append(WALK, notes(1, 3));

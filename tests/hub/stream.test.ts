@@ -79,6 +79,23 @@ describe("[HUB] the event stream", () => {
     expect([byHeader.entries, byQuery.entries]).toEqual([digits(5), digits(3, 4, 5)]);
   });
 
+  it("says where a follower is though there is nothing to send: in an empty walk, from the head, with all withheld", async () => {
+    const cursors = (stream: EventStream) =>
+      stream.events.flatMap(({ event, id }) => (event === "cursor" ? [id] : []));
+    const empty = await follow();
+    await caughtUp(empty);
+    expect([empty.entries, cursors(empty)]).toEqual([[], [`${hub.engine.epoch}:0`]]);
+    const relay = await hub.join("/hubs/far", "relay");
+    await hub.push(relay, writtenNotes("/devices/over-there", 1, 3));
+    const head = await cursorAt(3);
+    const atHead = await follow({ "last-event-id": head });
+    const withheld = await follow({}, relay);
+    for (const stream of [atHead, withheld]) {
+      await caughtUp(stream);
+      expect([stream.entries, new Set(cursors(stream))]).toEqual([[], new Set([head])]);
+    }
+  });
+
   it("replays all to a cursor of an unknown epoch or ahead of the store, and refuses what is none", async () => {
     await hub.push(token, writtenNotes(DEVICE, 1, 3));
     for (const id of ["another-epoch:2", `${hub.engine.epoch}:${10 ** 15}`]) {

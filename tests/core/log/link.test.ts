@@ -123,6 +123,18 @@ describe("[LINK] what waits to be sent", () => {
     expect(offers).toEqual([0, 20_000]);
   });
 
+  it("waits out its pause though there was hope before it was offered", async () => {
+    const { push, near, link, stream, offers } = begin();
+    await pass(0);
+    stream().hear(heard(7));
+    link.wake();
+    await pass(0);
+    push.mockRejectedValueOnce(gone());
+    near.put(numberedEntries(1));
+    await pass(499);
+    expect(offers).toEqual([0]);
+  });
+
   it("that is refused as ahead and stays is not offered again without a pause", async () => {
     const { push, offers } = begin({}, numberedEntries(2));
     push.mockImplementation(async (entries) => answerFor(entries, "ahead"));
@@ -191,6 +203,32 @@ describe("[LINK] an answer that does not come", () => {
     await pass(200_000);
     expect(near.settledTo).toHaveLength(2);
     expect(push).toHaveBeenCalledTimes(calls + 1);
+  });
+});
+
+describe("[LINK] what answers take", () => {
+  it("is learned anew: once one came quickly, the next is not waited for so long", async () => {
+    const { push, near, offers } = begin({}, numberedEntries(1));
+    push.mockImplementation(() => new Promise(() => {}));
+    await pass(HOUR);
+    push.mockImplementation(async (entries) => answerFor(entries));
+    await pass(HOUR);
+    expect(near.waiting).toEqual([]);
+    const begunAnew = offers.length;
+    push.mockImplementation(() => new Promise(() => {}));
+    near.put(numberedEntries(1, 2));
+    await pass(46_000);
+    expect(offers.slice(begunAnew).map((offer) => offer - 2 * HOUR)).toEqual([0, 15_500]);
+  });
+
+  it("is learned from the first word of a stream too", async () => {
+    const { stream, streams } = begin();
+    while (streams.length < 6) await pass(1000);
+    stream().hear(heard(1));
+    stream().end(gone());
+    while (streams.length < 7) await pass(1000);
+    await pass(41_000);
+    expect(streams[6]?.signal.aborted).toBe(true);
   });
 });
 
@@ -396,6 +434,21 @@ describe("[LINK] a link that is stopped", () => {
     await pass(HOUR);
     expect(idsOf(near.taken)).toEqual([1]);
     expect(push).not.toHaveBeenCalled();
+  });
+
+  it("is over only once what was heard is kept", async () => {
+    const { stream, link, near } = begin();
+    await pass(0);
+    const takeIn = near.takeIn;
+    near.takeIn = async (...heardThen) => {
+      await new Promise((resolve) => setTimeout(resolve, 5000));
+      return takeIn(...heardThen);
+    };
+    stream().hear(heard(1));
+    await pass(0);
+    const keptAtTheEnd = link.stop().then(() => idsOf(near.taken));
+    await pass(5000);
+    expect(await keptAtTheEnd).toEqual([1]);
   });
 
   it("before it was begun never begins", async () => {

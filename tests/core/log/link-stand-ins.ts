@@ -1,4 +1,4 @@
-import { vi } from "vitest";
+import { afterEach, beforeEach, expect, vi } from "vitest";
 import type {
   Cursor,
   Entry,
@@ -10,8 +10,10 @@ import type {
   PushResult,
   Refusal,
 } from "../../../src/core/log/index.ts";
-import { keyOf, Link } from "../../../src/core/log/index.ts";
+import { keyOf, Link, UnreachableError } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
+import { ZERO } from "../log-writer.ts";
+import { numberedEntry } from "./numbered-entry.ts";
 
 /** A stream that a test speaks on. */
 export interface HeldStream {
@@ -70,7 +72,7 @@ export function answerFor(entries: readonly Entry[], reason: Refusal | null = nu
 }
 
 /** A link under virtual time between a plain near side and a far side whose every word is a test's. */
-export function heldLink({
+function heldLink({
   random = () => 0,
   settings = {},
 }: {
@@ -114,3 +116,45 @@ export function heldLink({
   };
   return { link, near, push, offers, streams, stream };
 }
+
+/** Has the tests of a file run under virtual time; what it returns begins a link, which is stopped behind the test. */
+export function heldLinks() {
+  let begun: ReturnType<typeof heldLink>[] = [];
+  beforeEach(() => {
+    vi.useFakeTimers({ now: ZERO });
+  });
+  afterEach(async () => {
+    for (const { link, streams } of begun) {
+      const stopped = link.stop();
+      for (const stream of streams) stream.end();
+      await stopped;
+    }
+    // Nothing of a link that was stopped waits for anything.
+    expect(vi.getTimerCount()).toBe(0);
+    expect(begun.every(({ near }) => near.watchers.size === 0)).toBe(true);
+    begun = [];
+    vi.useRealTimers();
+  });
+  return (parts: Parameters<typeof heldLink>[0] = {}, waiting: readonly Entry[] = []) => {
+    const made = heldLink(parts);
+    begun.push(made);
+    made.near.put(waiting);
+    made.link.start();
+    return made;
+  };
+}
+
+/** Lets so many ms pass. */
+export const pass = (ms: number) => vi.advanceTimersByTimeAsync(ms);
+
+/** The other side could not be reached. */
+export const gone = (retryAfter: number | null = null) => new UnreachableError("gone", { retryAfter });
+
+export const idsOf = (entries: readonly Entry[]) => entries.map(({ wire }) => Number(wire.id));
+
+/** A place in the other side's log. */
+export const at = (offset: number, epoch = "one"): Cursor => ({ epoch, offset });
+
+/** What a stream says of the entry of this number. */
+export const heard = (number: number, epoch = "one") =>
+  ({ kind: "entry", entry: numberedEntry(number), cursor: at(number, epoch) }) as const;

@@ -14,14 +14,25 @@ const withoutWasm = (): Plugin => ({
   load: (id) => (id === "\0no-satellite-wasm" ? "export {};" : null),
 });
 
+/** What the hub answers itself; everything else under its address is the app. */
+const HUB_PATHS = [/^\/api\//, /^\/metrics$/, /^\/tetherline-hub\.crt$/];
+
 const config = defineConfig({
   root: "src/app",
-  server: { fs: { allow: [checkout] } },
+  // With hot reload the app asks the hub that `npm start` runs.
+  server: {
+    fs: { allow: [checkout] },
+    proxy: Object.fromEntries(HUB_PATHS.map(({ source }) => [source, "http://localhost:4173"])),
+  },
   build: {
     outDir: "../../dist",
     emptyOutDir: true,
     target: "es2022",
     rolldownOptions: {
+      // Zod is told not to make code before any schema is made: in one file with it that holds whichever chunk comes first.
+      output: {
+        codeSplitting: { groups: [{ name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ }] },
+      },
       treeshake: {
         // @ionic/core 9.0 declares no `sideEffects`; without this every one of its components is bundled.
         moduleSideEffects: [
@@ -64,6 +75,7 @@ const config = defineConfig({
       workbox: {
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,json}"],
         navigateFallback: "index.html",
+        navigateFallbackDenylist: HUB_PATHS,
         // From the first visit on, pages opened later come from the store, so that losing the network does no harm.
         clientsClaim: true,
         cleanupOutdatedCaches: true,

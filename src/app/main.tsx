@@ -1,3 +1,4 @@
+import "./no-eval.ts";
 import { setupIonicReact } from "@ionic/react";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";

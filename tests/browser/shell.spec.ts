@@ -20,6 +20,32 @@ test("the shell opens with its name and no error", async ({ page }) => {
   expect(errors).toEqual([]);
 });
 
+test("[HUB] nothing on the first screens goes against the hub's content security policy", async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const seen: string[] = [];
+    Object.assign(window, { violationsSeen: seen });
+    addEventListener("securitypolicyviolation", (event) =>
+      seen.push(`${event.violatedDirective}: ${event.blockedURI}`),
+    );
+  });
+  for (const path of ["/", "/plan/osier-ranging-head", "/join"]) {
+    await page.goto(path, { waitUntil: "networkidle" });
+    await expect(page.getByRole("heading", { level: 1 }).filter({ visible: true }).first()).toBeVisible();
+    expect(await page.evaluate(() => Reflect.get(window, "violationsSeen"))).toEqual([]);
+  }
+});
+
+test("[HUB] a page under the service worker leaves the hub's own addresses to the hub", async ({ page }) => {
+  await page.goto("/");
+  await untilStoredForOffline(page);
+  const health = await page.goto("/api/health");
+  expect(await health?.json()).toMatchObject({ status: "ok" });
+  const metrics = await page.goto("/metrics");
+  expect(await metrics?.text()).toContain("# HELP");
+});
+
 test("a reload without a network shows the same screen in its own typeface", async ({ page, context }) => {
   await page.goto("/");
   await untilStoredForOffline(page);

@@ -5,6 +5,9 @@ import {
   expect,
   type Page,
 } from "@playwright/test";
+import { GapProxy } from "../machine/gap-proxy.ts";
+import { chooseFile } from "./imported-walk.ts";
+import { shortFile } from "./short-walk.ts";
 import type { StartedHub } from "./started-hub.ts";
 
 /** A tablet: a browser context of its own and the page it follows the walk on. */
@@ -16,10 +19,10 @@ export interface Tablet {
 /** A tablet that has nothing on it yet, pointed at a hub. */
 export async function newTablet(
   browser: Browser,
-  hub: StartedHub,
+  { address }: Pick<StartedHub, "address">,
   options: BrowserContextOptions,
 ): Promise<Tablet> {
-  const context = await browser.newContext({ ...options, baseURL: hub.address });
+  const context = await browser.newContext({ ...options, baseURL: address });
   return { context, page: await context.newPage() };
 }
 
@@ -64,6 +67,47 @@ export async function joinWalk({ page }: Tablet, code: string, name: string): Pr
   await page.getByLabel("Who uses this tablet").fill(name);
   await page.getByRole("button", { name: "Join the walk" }).click();
   await expect(page.locator(".follow-bar")).toBeVisible();
+}
+
+/** Three tablets on one walk of the short trial, all linked: inside (leads), ground (marks) and a back room (watches). */
+export interface ThreeTablets {
+  readonly iv: Tablet;
+  readonly ground: Tablet;
+  readonly watcher: Tablet;
+  readonly pages: readonly Page[];
+  /** The network of the one inside. */
+  readonly gap: GapProxy;
+  close(): Promise<void>;
+}
+
+export async function threeTablets(
+  browser: Browser,
+  hub: StartedHub,
+  options: BrowserContextOptions,
+): Promise<ThreeTablets> {
+  const gap = await GapProxy.open(() => Number(new URL(hub.address).port));
+  const iv = await newTablet(browser, gap, options);
+  const ground = await newTablet(browser, hub, options);
+  const watcher = await newTablet(browser, hub, options);
+  const tablets = [iv, ground, watcher];
+  await iv.page.goto("/");
+  await chooseFile(iv.page, { name: "short.procedure.json", text: JSON.stringify(shortFile) });
+  await iv.page.getByRole("button", { name: "Follow Short trial", exact: true }).click();
+  await shareWalk(iv.page, hub, "Inside");
+  await joinWalk(ground, await inviteFor(iv.page, "Marker"), "Ground");
+  await joinWalk(watcher, await inviteFor(iv.page, "Watcher"), "Back room");
+  for (const { page } of tablets) await expect(linkCell(page)).toContainText("Linked");
+  return {
+    iv,
+    ground,
+    watcher,
+    pages: tablets.map(({ page }) => page),
+    gap,
+    close: async () => {
+      for (const { context } of tablets) await context.close();
+      await gap.close();
+    },
+  };
 }
 
 /** Each step of the list with its stage and times, as one text. */

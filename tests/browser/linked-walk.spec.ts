@@ -3,14 +3,14 @@ import { violations } from "./axe-violations.ts";
 import { chooseFile } from "./imported-walk.ts";
 import {
   inviteFor,
-  joinWalk,
   linkCell,
   listText,
   newTablet,
   openLinkPanel,
   shareWalk,
+  threeTablets,
 } from "./linked-tablet.ts";
-import { shortFile } from "./short-walk.ts";
+import { shortWalk } from "./short-walk.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
 import { startClock } from "./walk-by-tapping.ts";
 
@@ -30,20 +30,12 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
   viewport,
 }) => {
   test.slow();
-  const options = { viewport, hasTouch: true };
-  const iv = await newTablet(browser, hub, options);
-  const ground = await newTablet(browser, hub, options);
-  const watcher = await newTablet(browser, hub, options);
-  const pages = [iv.page, ground.page, watcher.page];
+  const { iv, ground, watcher, pages, gap, close } = await threeTablets(browser, hub, {
+    viewport,
+    hasTouch: true,
+  });
 
-  await test.step("IV opens a walk and shares it, ground joins as marker, a third as watcher", async () => {
-    await iv.page.goto("/");
-    await chooseFile(iv.page, { name: "short.procedure.json", text: JSON.stringify(shortFile) });
-    await iv.page.getByRole("button", { name: "Follow Short trial", exact: true }).click();
-    await shareWalk(iv.page, hub, "Inside");
-    await joinWalk(ground, await inviteFor(iv.page, "Marker"), "Ground");
-    await joinWalk(watcher, await inviteFor(iv.page, "Watcher"), "Back room");
-    for (const page of pages) await expect(linkCell(page)).toContainText("Linked");
+  await test.step("the lead sees who follows, and hands out codes", async () => {
     const panel = await openLinkPanel(iv.page);
     for (const name of ["Inside", "Ground", "Back room"]) await expect(panel.getByText(name)).toBeVisible();
     await panel.getByRole("button", { name: "Make a code" }).click();
@@ -62,6 +54,7 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
 
   await test.step("IV is offline; both mark on, one step both of them", async () => {
     await iv.context.setOffline(true);
+    gap.set("closed");
     await iv.page.locator(doneIn("ev1-check")).click();
     await iv.page.locator(doneIn("iv-power")).click();
     await expect(linkCell(iv.page)).toContainText("2 not sent");
@@ -71,6 +64,7 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
   });
 
   await test.step("IV returns: all three screens agree", async () => {
+    await gap.set("open");
     await iv.context.setOffline(false);
     for (const page of pages) {
       await expect(linkCell(page)).toContainText("all sent", { timeout: 60_000 });
@@ -83,7 +77,65 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
     for (const page of pages) await expect.poll(() => listText(page)).toBe(expected);
   });
 
-  for (const { context } of [iv, ground, watcher]) await context.close();
+  await close();
+});
+
+test("[HUB] a mark and a skip of one step at once: the order decides, both show it, the loser is told", async ({
+  browser,
+  viewport,
+}) => {
+  test.slow();
+  const { iv, ground, watcher, pages, gap, close } = await threeTablets(browser, hub, {
+    viewport,
+    hasTouch: true,
+  });
+  await startClock(iv.page);
+  for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
+  await expect(iv.page.locator(doneIn("ev2-check"))).toBeVisible();
+  await iv.context.setOffline(true);
+  gap.set("closed");
+  await ground.page.locator(stage("ev2-check")).getByRole("button").last().click();
+  const panel = ground.page.getByRole("dialog");
+  await panel.getByLabel("Reason or note").fill("no time");
+  await panel.getByRole("button", { name: "Skip this step" }).click();
+  await expect(watcher.page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "skipped");
+  // Later by the clock, so that the skip stands first in the order.
+  await iv.page.locator(doneIn("ev2-check")).click();
+  await expect(iv.page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "done");
+  await gap.set("open");
+  await iv.context.setOffline(false);
+  for (const page of pages) {
+    await expect(page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "skipped", {
+      timeout: 60_000,
+    });
+  }
+  await expect(iv.page.locator(".notice-strip")).toContainText("did not count");
+  await iv.page.getByRole("button", { name: "Understood" }).click();
+  await expect(iv.page.locator(".notice-strip")).toHaveCount(0);
+  await expect(ground.page.locator(".notice-strip")).toHaveCount(0);
+  await close();
+});
+
+test("[HUB] the hub is killed under the tablets and comes back: what was marked meanwhile arrives", async ({
+  browser,
+  viewport,
+}) => {
+  test.slow();
+  const { iv, ground, pages, close } = await threeTablets(browser, hub, { viewport, hasTouch: true });
+  await startClock(iv.page);
+  for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
+  await hub.kill();
+  await expect(linkCell(ground.page)).toContainText("Linking", { timeout: 60_000 });
+  await ground.page.locator(doneIn("ev2-check")).click();
+  await iv.page.locator(doneIn("ev1-check")).click();
+  await expect(linkCell(ground.page)).toContainText("1 not sent");
+  await hub.start();
+  for (const page of pages) {
+    for (const step of ["ev1-check", "ev2-check"])
+      await expect(page.locator(stage(step))).toHaveAttribute("data-stage", "done", { timeout: 90_000 });
+    await expect(linkCell(page)).toContainText("all sent");
+  }
+  await close();
 });
 
 test("[HUB] a walk of before, brought in as a file, is shared whole; a QR address fills in the code", async ({
@@ -91,7 +143,6 @@ test("[HUB] a walk of before, brought in as a file, is shared whole; a QR addres
   viewport,
 }) => {
   const options = { viewport, hasTouch: true };
-  const { shortWalk } = await import("./short-walk.ts");
   const written = shortWalk(10, "walk-from-a-file").enter("step.done", { step: "ev2-check" }, 3);
   const lead = await newTablet(browser, hub, options);
   await lead.page.goto("/");

@@ -9,8 +9,10 @@ export interface StartedHub {
   /** Without a slash at the end. */
   readonly address: string;
   readonly ownerCode: string;
-  /** Ends the process as a lost machine would, and starts it anew on the same port and data. */
-  restart(): Promise<void>;
+  /** Ends the process as a lost machine would. */
+  kill(): Promise<void>;
+  /** Starts it anew after a kill, on the same port and data. */
+  start(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -23,8 +25,8 @@ export async function startHubProcess(from: number, ...options: readonly string[
   return {
     address: running.address,
     ownerCode: running.ownerCode,
-    restart: async () => {
-      await ended(running.child, "SIGKILL");
+    kill: () => ended(running.child, "SIGKILL"),
+    start: async () => {
       running = await start();
     },
     stop: async () => {

@@ -150,7 +150,9 @@ export function malformedBatches({ device, lead }: Credentials): fc.Arbitrary<Ma
       weight: 6,
       arbitrary: fc
         .array(brokenEntry(device), { minLength: 1, maxLength: 4 })
-        .map((batch) => post(JSON.stringify(batch), [200])),
+        .map((batch) => JSON.stringify(batch))
+        // A key that would change an object's prototype makes the whole body one that is not read.
+        .map((text) => post(text, text.includes('"__proto__"') ? [200, 400] : [200])),
     },
     { weight: 1, arbitrary: anyText.filter((text) => !isJson(text)).map((text) => post(text, [400])) },
     {

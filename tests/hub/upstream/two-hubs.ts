@@ -9,8 +9,8 @@ import {
   startUpstream,
   type Upstream,
 } from "../../../src/hub/upstream/index.ts";
+import { GapProxy } from "../../machine/gap-proxy.ts";
 import { WALK } from "../engine/written-notes.ts";
-import { GapProxy } from "./gap-proxy.ts";
 import { LiveHub } from "./live-hub.ts";
 
 /** For what comes within seconds. */

@@ -1,7 +1,7 @@
 import { once } from "node:events";
 import { connect, createServer, type Server, type Socket } from "node:net";
 
-/** A stretch of network between two hubs that can be cut, slowed, and made to swallow everything. */
+/** A stretch of network before a hub that can be cut, slowed, and made to swallow everything. */
 export class GapProxy {
   readonly #server: Server;
   readonly #sockets = new Set<Socket>();

@@ -3,6 +3,7 @@ import {
   helloSchema,
   hubClockSchema,
   hubErrorSchema,
+  hubWalksSchema,
   invitationSchema,
   joinedSchema,
   presenceSchema,
@@ -167,8 +168,31 @@ describe("[HUB] the interface, row by row", () => {
     expect((await hub.ask("GET", "/api/walks")).statusCode).toBe(401);
     const empty = await hub.join("/devices/e", "lead", "walk-empty");
     expect((await hub.ask("GET", "/api/walks", { token: empty })).json()).toEqual({
-      walks: [{ walk: "walk-empty", entries: 0, cursor: `${hub.engine.epoch}:0` }],
+      walks: [{ walk: "walk-empty", title: null, entries: 0, cursor: `${hub.engine.epoch}:0` }],
     });
+  });
+
+  it("says what a walk is called once the entry that opened it is there", async () => {
+    const token = await hub.join("/devices/t", "lead", "walk-titled");
+    const titles = async () =>
+      hubWalksSchema
+        .parse((await hub.ask("GET", "/api/walks", { token: hub.owner })).json())
+        .walks.map(({ title }) => title);
+    const open = (number: number, procedure: unknown) =>
+      written("/devices/t", number, {
+        subject: "walk-titled",
+        type: "tetherline.walk.opened",
+        data: { procedure, mode: "live" },
+      });
+    await hub.push(token, [open(1, "no object"), open(2, { title: 7 })], "walk-titled");
+    expect(await titles()).not.toContain("Ring exchange");
+    await hub.push(
+      token,
+      [open(3, { title: " Ring exchange " }), open(4, { title: "Later" })],
+      "walk-titled",
+    );
+    expect(await titles()).toContain("Ring exchange");
+    expect(await titles()).not.toContain("Later");
   });
 
   it("tells a device who it is, and takes how far it has read", async () => {

@@ -14,11 +14,14 @@ export interface Asking {
   readonly submit: () => Promise<void>;
 }
 
+/** What the hub can say that ends the asking: everything but that it did not do it. */
+type Granted = Exclude<JoinOutcome, { kind: "refused" | "unreachable" }>;
+
 /** Keeps what is typed into such a form and asks the hub once it is sent; the name is kept for the next time. */
 export function useAsking(
   given: string,
   ask: (code: string, name: string) => Promise<JoinOutcome>,
-  onJoined: (outcome: Extract<JoinOutcome, { kind: "joined" }>) => void = () => {},
+  onGranted: (outcome: Granted) => void = () => {},
 ): Asking {
   const [code, setCode] = useState(given);
   const [name, setName] = useState(() => storedFollower() ?? "");
@@ -29,9 +32,9 @@ export function useAsking(
     setProblem(null);
     const outcome = await ask(code.trim(), name.trim());
     setIsAsking(false);
-    if (outcome.kind !== "joined") return setProblem(outcome.words);
+    if ("words" in outcome) return setProblem(outcome.words);
     storeFollower(name.trim());
-    onJoined(outcome);
+    onGranted(outcome);
   };
   return { code, setCode, name, setName, isAsking, problem, submit };
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Instant } from "../units/index.ts";
+import type { Instant, WalkId } from "../units/index.ts";
 import { INSTANT_PATTERN, parseInstant } from "../units/index.ts";
 import { ROLES } from "./role.ts";
 
@@ -112,6 +112,24 @@ export type Hello = z.output<typeof helloSchema>;
 
 /** Answer of `/api/clock`. */
 export const hubClockSchema = z.object({ now: instant });
+
+/** The walks of a hub, for its owner. `title` is that of the procedure, `null` when not known. */
+export const hubWalksSchema = z.object({
+  walks: z.array(
+    z.object({
+      walk: z
+        .string()
+        .min(1)
+        .max(200)
+        .transform((text) => text as WalkId),
+      title: z.string().nullable().default(null),
+      entries: z.number().int().nonnegative().default(0),
+    }),
+  ),
+});
+
+/** A walk that a hub keeps, as read. */
+export type HubWalk = z.output<typeof hubWalksSchema>["walks"][number];
 
 /** Answer to joining: what was given, to whom. `token` only when it was asked for as a bearer token. */
 export const joinedSchema = z.object({

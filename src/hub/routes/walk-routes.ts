@@ -3,6 +3,7 @@ import { z } from "zod";
 import { ROLES, readCursor, writeCursor } from "../../core/log/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import { AnswerError } from "../answer/index.ts";
+import { WalkTitles } from "../entries/index.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { bodyOf } from "./request-body.ts";
 import { callerOf, memberFor, walkToLead } from "./who-asks.ts";
@@ -27,6 +28,8 @@ export function walkRoutes(
   { engine, admission, presence, surroundings }: HubParts,
   address: () => string | null,
 ): void {
+  const titles = new WalkTitles(engine);
+
   app.get("/api/walks", async (request) => {
     const caller = callerOf(request);
     const kept = await engine.walks();
@@ -34,11 +37,14 @@ export function walkRoutes(
     const walks =
       own === null ? kept : [kept.find(({ walk }) => walk === own) ?? { walk: own, entries: 0, head: 0 }];
     return {
-      walks: walks.map(({ walk, entries, head }) => ({
-        walk,
-        entries,
-        cursor: writeCursor({ epoch: engine.epoch, offset: head }),
-      })),
+      walks: await Promise.all(
+        walks.map(async ({ walk, entries, head }) => ({
+          walk,
+          title: await titles.of(walk),
+          entries,
+          cursor: writeCursor({ epoch: engine.epoch, offset: head }),
+        })),
+      ),
     };
   });
 

@@ -1,9 +1,10 @@
 import type { IncomingMessage } from "node:http";
 import { createParser } from "eventsource-parser";
-import { z } from "zod";
+import type { z } from "zod";
 import type { Cursor, Entry, FarSide, Joined, PushAnswer } from "../../core/log/index.ts";
 import {
   hubErrorSchema,
+  hubWalksSchema,
   joinedSchema,
   messageOf,
   pushAnswerSchema,
@@ -37,8 +38,6 @@ const LONGEST = 16_000_000;
 const BATCH = "application/cloudevents-batch+json";
 /** Statuses that say that what was sent is wrong, and will be wrong again. */
 const UNACCEPTABLE: ReadonlySet<number> = new Set([400, 413, 415, 422]);
-
-const walksSchema = z.object({ walks: z.array(z.object({ walk: z.string().min(1).max(200) })) });
 
 /** What was sent is not to the other hub's liking. */
 class UnacceptableError extends Error {
@@ -112,8 +111,8 @@ export function farClient(ask: AskFar): FarClient {
   return {
     walks: async (code, signal) => {
       const headers = { authorization: `Bearer ${code}` };
-      const { walks } = await askFor(walksSchema, { method: "GET", path: "/api/walks", headers, signal });
-      return walks.map(({ walk }) => walk as WalkId);
+      const { walks } = await askFor(hubWalksSchema, { method: "GET", path: "/api/walks", headers, signal });
+      return walks.map(({ walk }) => walk);
     },
     join: (code, walk, { device, name }, signal) =>
       askFor(joinedSchema, {

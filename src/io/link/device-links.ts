@@ -6,7 +6,7 @@ import { HubRefusedError } from "./hub-answers.ts";
 import type { HubClient } from "./hub-client.ts";
 import type { Candidacy, Locks } from "./leadership.ts";
 import { stand } from "./leadership.ts";
-import type { JoinOutcome, LinkKeeper, LinkStatus, Sharing } from "./link-keeper.ts";
+import type { Joining, JoinOutcome, LinkKeeper, LinkStatus, Sharing } from "./link-keeper.ts";
 import { aloneStatus, othersStatus, ownStatus } from "./link-status.ts";
 import type { PageParts } from "./page-signals.ts";
 import { watchPage } from "./page-signals.ts";
@@ -105,9 +105,18 @@ export class DeviceLinks implements LinkKeeper {
     };
   }
 
-  join({ code, name }: { readonly code: string; readonly name: string }): Promise<JoinOutcome> {
+  async join({ code: entered, name, walk }: Joining): Promise<JoinOutcome> {
     const { hub, store } = this.#parts;
-    return this.#joining(name, () => hub.join({ code: bare(code), device: store.device, name }));
+    const code = bare(entered);
+    const request = { code, device: store.device, name, ...(walk === undefined ? {} : { walk }) };
+    return this.#joining(name, async () => {
+      try {
+        return await hub.join(request);
+      } catch (error) {
+        if (!(error instanceof HubRefusedError) || error.reason !== "walk-needed") throw error;
+        return { kind: "which", walks: await hub.walks(code) };
+      }
+    });
   }
 
   share(sharing: Sharing): Promise<JoinOutcome> {
@@ -164,11 +173,12 @@ export class DeviceLinks implements LinkKeeper {
 
   async #joining(
     name: string,
-    ask: () => Promise<Joined>,
+    ask: () => Promise<Joined | Extract<JoinOutcome, { kind: "which" }>>,
     afterwards = async (): Promise<void> => {},
   ): Promise<JoinOutcome> {
     try {
       const joined = await ask();
+      if ("kind" in joined) return joined;
       await this.#keep(joined, name);
       await afterwards();
       return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };

@@ -4,6 +4,13 @@ import { hubErrorSchema, TurnedAwayError, UnreachableError } from "../../core/lo
 /** The hub understood and would not: what it said is for the reader. */
 export class HubRefusedError extends Error {
   override readonly name = "HubRefusedError";
+  /** In a word, as the hub put it. */
+  readonly reason: string;
+
+  constructor(reason: string, words: string) {
+    super(words);
+    this.reason = reason;
+  }
 }
 
 /** As much of the platform's `fetch` as is used. */
@@ -20,11 +27,13 @@ export async function answerTo(fetch: Fetch, address: string, init: RequestInit)
     throw new UnreachableError(NOT_REACHED, { cause });
   }
   if (response.ok) return response;
-  const said = await wordsOf(response);
+  const said = await refusalOf(response);
   const { status } = response;
-  if (status === 401 || status === 403) throw new TurnedAwayError(said ?? "The hub refused this device.");
-  if (said !== null && status < 500 && status !== 413 && status !== 429) throw new HubRefusedError(said);
-  throw new UnreachableError(said ?? (status === 404 ? "There is no hub here." : NOT_REACHED), {
+  if (status === 401 || status === 403)
+    throw new TurnedAwayError(said?.words ?? "The hub refused this device.");
+  if (said !== null && status < 500 && status !== 413 && status !== 429)
+    throw new HubRefusedError(said.error, said.words);
+  throw new UnreachableError(said?.words ?? (status === 404 ? "There is no hub here." : NOT_REACHED), {
     retryAfter: retryAfterOf(response),
   });
 }
@@ -45,10 +54,10 @@ export async function readAs<Schema extends z.ZodType>(
   return parsed.data;
 }
 
-async function wordsOf(response: Response): Promise<string | null> {
+async function refusalOf(response: Response): Promise<z.output<typeof hubErrorSchema> | null> {
   try {
     const parsed = hubErrorSchema.safeParse(await response.json());
-    return parsed.success ? parsed.data.words : null;
+    return parsed.success ? parsed.data : null;
   } catch {
     return null;
   }

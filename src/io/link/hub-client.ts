@@ -1,6 +1,7 @@
-import type { Cursor, Entry, Invitation, Joined, PushAnswer, Role } from "../../core/log/index.ts";
+import type { Cursor, Entry, HubWalk, Invitation, Joined, PushAnswer, Role } from "../../core/log/index.ts";
 import {
   hubClockSchema,
+  hubWalksSchema,
   invitationSchema,
   joinedSchema,
   pushAnswerSchema,
@@ -18,6 +19,13 @@ export interface JoinRequest {
   readonly name: string;
   /** With the owner's code: which walk. */
   readonly walk?: WalkId;
+}
+
+/** What goes along with a small request. */
+interface SmallRequest {
+  readonly body?: unknown;
+  readonly ownerCode?: string;
+  readonly signal?: AbortSignal | undefined;
 }
 
 /** How long the answer to something small may take, in ms. */
@@ -38,20 +46,29 @@ export class HubClient {
 
   /** What the hub's clock shows. */
   async clock(signal?: AbortSignal): Promise<Instant> {
-    return (await readAs(await this.#ask("GET", "/api/clock", undefined, signal), hubClockSchema)).now;
+    return (await readAs(await this.#ask("GET", "/api/clock", { signal }), hubClockSchema)).now;
   }
 
   async join(request: JoinRequest): Promise<Joined> {
-    return readAs(await this.#ask("POST", "/api/join", { ...request, use: "cookie" }), joinedSchema);
+    return readAs(
+      await this.#ask("POST", "/api/join", { body: { ...request, use: "cookie" } }),
+      joinedSchema,
+    );
+  }
+
+  /** All walks that the hub keeps, for its owner's code. */
+  async walks(ownerCode: string): Promise<readonly HubWalk[]> {
+    const response = await this.#ask("GET", "/api/walks", { ownerCode });
+    return (await readAs(response, hubWalksSchema)).walks;
   }
 
   async leave(walk: WalkId): Promise<void> {
-    await this.#ask("POST", `${pathOf(walk)}/leave`, {});
+    await this.#ask("POST", `${pathOf(walk)}/leave`, { body: {} });
   }
 
   async invite(walk: WalkId, role: Role, minutes: number): Promise<Invitation> {
     return readAs(
-      await this.#ask("POST", `${pathOf(walk)}/invitations`, { role, minutes }),
+      await this.#ask("POST", `${pathOf(walk)}/invitations`, { body: { role, minutes } }),
       invitationSchema,
     );
   }
@@ -62,7 +79,7 @@ export class HubClient {
 
   /** Tells how far this device has read. */
   async present(walk: WalkId, cursor: Cursor, signal: AbortSignal): Promise<void> {
-    await this.#ask("POST", `${pathOf(walk)}/presence`, { cursor: writeCursor(cursor) }, signal);
+    await this.#ask("POST", `${pathOf(walk)}/presence`, { body: { cursor: writeCursor(cursor) }, signal });
   }
 
   /** Offers entries, with the owner's code when they are not this device's. Its answer may take as long as the signal lets it. */
@@ -76,7 +93,7 @@ export class HubClient {
       method: "POST",
       headers: {
         "content-type": "application/cloudevents-batch+json",
-        ...(ownerCode === undefined ? {} : { authorization: `Bearer ${ownerCode}` }),
+        ...ownersHead(ownerCode),
       },
       body: JSON.stringify(entries.map(({ wire }) => wire)),
       signal,
@@ -95,7 +112,11 @@ export class HubClient {
     });
   }
 
-  async #ask(method: string, path: string, body?: unknown, signal?: AbortSignal): Promise<Response> {
+  async #ask(
+    method: string,
+    path: string,
+    { body, ownerCode, signal }: SmallRequest = {},
+  ): Promise<Response> {
     const over = new AbortController();
     const abort = () => over.abort();
     const timer = setTimeout(abort, PATIENCE);
@@ -105,15 +126,21 @@ export class HubClient {
       return await answerTo(this.#fetch, `${this.#origin}${path}`, {
         method,
         signal: over.signal,
-        ...(body === undefined
-          ? {}
-          : { headers: { "content-type": "application/json" }, body: JSON.stringify(body) }),
+        headers: {
+          ...(body === undefined ? {} : { "content-type": "application/json" }),
+          ...ownersHead(ownerCode),
+        },
+        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
       });
     } finally {
       clearTimeout(timer);
       signal?.removeEventListener("abort", abort);
     }
   }
+}
+
+function ownersHead(ownerCode: string | undefined): Record<string, string> {
+  return ownerCode === undefined ? {} : { authorization: `Bearer ${ownerCode}` };
 }
 
 function pathOf(walk: WalkId): string {

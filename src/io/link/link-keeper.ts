@@ -1,4 +1,4 @@
-import type { ClockOffset, FarHub, Follower, Invitation, Role } from "../../core/log/index.ts";
+import type { ClockOffset, FarHub, Follower, HubWalk, Invitation, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
 /** Something about a link that its reader must be told until they put it away. */
@@ -32,9 +32,21 @@ export interface LinkStatus {
 
 /** What came of joining or sharing. */
 export type JoinOutcome =
+  /** The code is the owner's, which opens every walk: one of these must be chosen. */
+  | { readonly kind: "which"; readonly walks: readonly HubWalk[] }
   | { readonly kind: "joined"; readonly walk: WalkId; readonly role: Role }
   | { readonly kind: "refused"; readonly words: string }
   | { readonly kind: "unreachable"; readonly words: string };
+
+/** What joining a walk takes. */
+export interface Joining {
+  /** Of an invitation, or the owner's. */
+  readonly code: string;
+  /** Who uses this device. */
+  readonly name: string;
+  /** With the owner's code: which walk. */
+  readonly walk?: WalkId;
+}
 
 /** What sharing a walk takes. */
 export interface Sharing {
@@ -51,8 +63,8 @@ export interface LinkKeeper {
   status(walk: WalkId): LinkStatus;
   /** Calls back after each change of {@link status}; returns the end of it. A walk that is watched is linked before others. */
   watch(walk: WalkId, onChange: () => void): () => void;
-  /** Joins the walk that a code is for. */
-  join(joining: { readonly code: string; readonly name: string }): Promise<JoinOutcome>;
+  /** Joins the walk that a code is for, or with the owner's code the one that is named, as its lead. */
+  join(joining: Joining): Promise<JoinOutcome>;
   /** Brings a walk of this device to the hub, with all of its entries whoever made them, and joins it as its lead. */
   share(sharing: Sharing): Promise<JoinOutcome>;
   /** Makes a code for others, good for so many minutes; rejects with a sentence for the reader as message. */

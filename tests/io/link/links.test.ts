@@ -68,6 +68,21 @@ describe("[LINK] a walk on two tablets", () => {
     expect(await hub.log()).toContain("from the marker");
   });
 
+  it("is chosen among all of the hub's with the owner's code, and led from then on", async () => {
+    const { lead } = await twoTablets();
+    const owner = await tablet();
+    const asked = await owner.links.join({ code: ` ${hub.owner} `, name: "Far lead" });
+    expect(asked).toMatchObject({ kind: "which", walks: [{ walk: WALK, title: "Ring exchange" }] });
+    expect(owner.links.status(WALK).kind).toBe("alone");
+    expect(await owner.links.join({ code: hub.owner, name: "Far lead", walk: WALK })).toEqual({
+      kind: "joined",
+      walk: WALK,
+      role: "lead",
+    });
+    await lead.append(WALK, note("seen by all"));
+    await eventually(async () => (await orderedTexts(owner)).includes("seen by all"));
+  });
+
   it("shows who follows, in which role and how far each has read", async () => {
     const { lead, marker } = await twoTablets();
     const { followers } = await statusWhen(lead.links, WALK, (status) => status.followers.length === 2);

@@ -1,0 +1,37 @@
+import { readEntry } from "../../core/log/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
+import type { Engine } from "../engine/index.ts";
+
+/** A walk is opened by its first entry; after a merge of two devices others may stand before it. */
+const LOOKED_THROUGH = 50;
+const LONGEST = 200;
+
+/** What the walks of a hub are called: the titles of their procedures, as the entries that opened them have them. */
+export class WalkTitles {
+  readonly #engine: Engine;
+  readonly #found = new Map<WalkId, string>();
+
+  constructor(engine: Engine) {
+    this.#engine = engine;
+  }
+
+  /** The title of a walk, cut to 200 characters; `null` while no entry gives one. */
+  async of(walk: WalkId): Promise<string | null> {
+    const found = this.#found.get(walk);
+    if (found !== undefined) return found;
+    for (const { text } of await this.#engine.read(walk, 0, LOOKED_THROUGH)) {
+      const fact = readEntry(JSON.parse(text)).entry?.read.fact;
+      const title = fact?.name === "walk.opened" ? titleOf(fact.procedure) : null;
+      if (title === null) continue;
+      this.#found.set(walk, title);
+      return title;
+    }
+    return null;
+  }
+}
+
+function titleOf(procedure: unknown): string | null {
+  if (typeof procedure !== "object" || procedure === null || !("title" in procedure)) return null;
+  const { title } = procedure;
+  return typeof title === "string" && title.trim() !== "" ? title.trim().slice(0, LONGEST) : null;
+}

@@ -71,9 +71,9 @@ export class DexieLinkStore implements LinkStore {
   async outbox(walk: WalkId, limit: number): Promise<Outbox> {
     return this.#read(async () => {
       const link = await this.#links.get(walk);
-      if (!link) return { entries: [], from: 0 };
+      if (!link) return { entries: [], round: 0 };
       const kept = await this.#rows.firstOf(walk, link.pushed, limit, isOf(link));
-      return { entries: kept.map(({ entry }) => entry), from: link.pushed };
+      return { entries: kept.map(({ entry }) => entry), round: link.round ?? 0 };
     });
   }
 
@@ -84,7 +84,7 @@ export class DexieLinkStore implements LinkStore {
     });
   }
 
-  settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed> {
+  settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
       const [link, row] = await Promise.all([this.#linkOf(walk), this.#rows.rowOf(walk)]);
       const here = await this.#rows.finder(
@@ -93,7 +93,7 @@ export class DexieLinkStore implements LinkStore {
       );
       const isAhead = settled.some(({ result }) => "reason" in result && result.reason === "ahead");
       const all = isAhead ? await this.#rows.entriesOf(walk) : [];
-      return this.#apply(row, settleChange(this.#view(link, row), settled, from, here, all));
+      return this.#apply(row, settleChange(this.#view(link, row), settled, round, here, all));
     });
   }
 

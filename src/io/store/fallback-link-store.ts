@@ -68,8 +68,8 @@ export class FallbackLinkStore implements LinkStore {
     return this.#ask((links) => links.unsent(walk), walk);
   }
 
-  settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed> {
-    return this.#change(walk, (links) => links.settle(walk, settled, from));
+  settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
+    return this.#change(walk, (links) => links.settle(walk, settled, round));
   }
 
   takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {

@@ -13,7 +13,7 @@ import {
 } from "../../core/log/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 import type { AsideEntry, KeptNotice, LinkRow } from "./link-row.ts";
-import { joinedRow } from "./link-row.ts";
+import { joinedRow, nextRound } from "./link-row.ts";
 import type { WalkRow } from "./walk-row.ts";
 import { withEntries } from "./walk-row.ts";
 
@@ -82,13 +82,13 @@ export function aheadBy({ offset }: ClockOffset): Duration {
 }
 
 /**
- * What becomes of entries that were offered, the oldest behind the offset `from`. `here` finds what is kept under their keys; `all` are all entries of the walk,
- * needed only when one was refused as `ahead`.
+ * What becomes of entries that were offered in a `round`. `here` finds what is kept under their keys; `all` are all entries
+ * of the walk, needed only when one was refused as `ahead`.
  */
 export function settleChange(
   view: LinkView,
   settled: readonly Settled[],
-  from: number,
+  round: number,
   here: (key: string) => KeptEntry | undefined,
   all: readonly KeptEntry[],
 ): LinkChange {
@@ -127,8 +127,8 @@ export function settleChange(
       ...asideNotices(aside, now),
       ...restampNotices(stamped.remove.length, view.row.ahead ?? null, now),
     ]),
-    // Meanwhile everything is to be sent once more: that these are settled says nothing about those before them.
-    pushed: link.pushed < from ? link.pushed : pushed,
+    // Meanwhile everything is to be sent once more: what another store said of these says nothing about this one.
+    pushed: (link.round ?? 0) === round ? pushed : link.pushed,
   };
 }
 
@@ -168,7 +168,7 @@ export function takeInChange(
     add,
     queue,
     aside,
-    link: withNotices({ ...link, cursor }, [
+    link: withNotices({ ...link, cursor, ...(isOtherStore ? { round: nextRound(link) } : {}) }, [
       ...asideNotices(foreign, now),
       ...anewNotices(queue.length, now),
     ]),

@@ -33,6 +33,8 @@ export interface LinkRow {
   readonly cursor: Cursor | null;
   /** Offset here up to which everything that is to be sent was settled. */
   readonly pushed: number;
+  /** How often it was begun anew to send everything, so that what was offered before settles nothing; missing for never. */
+  readonly round?: number;
   readonly clock: ClockOffset | null;
   /** The offset that was entered in the log last, in ms. */
   readonly loggedOffset: Duration | null;
@@ -53,14 +55,21 @@ export interface AsideEntry {
   readonly at: Instant;
 }
 
+/** The {@link LinkRow.round} in which everything is sent once more. */
+export function nextRound(row: LinkRow | null): number {
+  return (row?.round ?? 0) + 1;
+}
+
 /** The row after joining, anew or again: what was read and sent stays settled with the same hub. */
 export function joinedRow(before: LinkRow | null, joining: Joining): LinkRow {
   const isSameHub = before !== null && before.origin === joining.origin && before.hub === joining.hub;
+  // Each joining is compared in the log.
+  if (isSameHub) return { ...before, loggedOffset: null, ...joining };
   return {
-    cursor: isSameHub ? before.cursor : null,
-    pushed: isSameHub ? before.pushed : 0,
-    clock: isSameHub ? before.clock : null,
-    // Each joining is compared in the log.
+    cursor: null,
+    pushed: 0,
+    round: nextRound(before),
+    clock: null,
     loggedOffset: null,
     notices: before?.notices ?? [],
     ...joining,

@@ -15,8 +15,8 @@ export interface Changed {
 /** The beginning of what is to be sent. */
 export interface Outbox {
   readonly entries: readonly Entry[];
-  /** Offset up to which everything was settled. */
-  readonly from: number;
+  /** See `LinkRow.round`. */
+  readonly round: number;
 }
 
 /** A walk has no link any more: somebody left it meanwhile. */
@@ -44,8 +44,8 @@ export interface LinkStore {
   outbox(walk: WalkId, limit: number): Promise<Outbox>;
   /** How many there are in all. */
   unsent(walk: WalkId): Promise<number>;
-  /** See `NearSide.settle`; `from` is that of the outbox that they came from. */
-  settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed>;
+  /** See `NearSide.settle`; `round` is that of the outbox that they came from. */
+  settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed>;
   /**
    * See `NearSide.takeIn`. Where entries disagree under one key the hub's stays; ours is set aside and, were it the
    * device's own, entered anew under its next number.

@@ -11,7 +11,7 @@ import {
   unlinkedRow,
 } from "./link-changes.ts";
 import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
-import { joinedRow } from "./link-row.ts";
+import { joinedRow, nextRound } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
 import type { MemoryRows } from "./memory-rows.ts";
@@ -52,7 +52,7 @@ export class MemoryLinkStore implements LinkStore {
   /** Goes on with links of another store; nothing of them counts as read or sent. */
   adopt(rows: readonly LinkRow[]): void {
     for (const row of rows) {
-      this.#put({ ...row, cursor: null, pushed: 0 });
+      this.#put({ ...row, cursor: null, pushed: 0, round: nextRound(row) });
       if (row.clock) this.#rows.setRow({ ...this.#rows.rowOf(row.walk), ahead: aheadBy(row.clock) });
     }
   }
@@ -72,17 +72,17 @@ export class MemoryLinkStore implements LinkStore {
     const entries = this.#waiting(walk)
       .slice(0, limit)
       .map(({ entry }) => entry);
-    return { entries, from: this.#links.get(walk)?.pushed ?? 0 };
+    return { entries, round: this.#links.get(walk)?.round ?? 0 };
   }
 
   async unsent(walk: WalkId): Promise<number> {
     return this.#waiting(walk).length;
   }
 
-  async settle(walk: WalkId, settled: readonly Settled[], from: number): Promise<Changed> {
+  async settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
     const view = this.#view(this.#linkOf(walk));
     const here = (key: string) => this.#rows.find(walk, key);
-    return this.#apply(walk, settleChange(view, settled, from, here, this.#rows.entriesOf(walk)));
+    return this.#apply(walk, settleChange(view, settled, round, here, this.#rows.entriesOf(walk)));
   }
 
   async takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {

@@ -6,15 +6,15 @@ import type { WalkStore } from "./walk-store.ts";
 export function nearSideOf(store: WalkStore, walk: WalkId): NearSide {
   const { links } = store;
   const watchers = new Set<() => void>();
-  let from = 0;
+  let round = 0;
   return {
     outbox: async (limit) => {
       const outbox = await links.outbox(walk, limit);
-      from = outbox.from;
+      round = outbox.round;
       return outbox.entries;
     },
     unsent: () => links.unsent(walk),
-    settle: async (settled) => void (await links.settle(walk, settled, from)),
+    settle: async (settled) => void (await links.settle(walk, settled, round)),
     cursor: async () => (await links.get(walk))?.cursor ?? null,
     takeIn: async (entries, cursor) => {
       const { isResent } = await links.takeIn(walk, entries, cursor);

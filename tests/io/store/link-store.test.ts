@@ -2,88 +2,18 @@
 import "fake-indexeddb/auto";
 
 import { describe, expect, it, vi } from "vitest";
-import type { Entry, Refusal, Settled } from "../../../src/core/log/index.ts";
-import { mergeEntries, stamp } from "../../../src/core/log/index.ts";
+import type { Refusal } from "../../../src/core/log/index.ts";
 import type { Duration, Instant } from "../../../src/core/units/index.ts";
-import type { Joining, WalkStore } from "../../../src/io/store/index.ts";
-import { FallbackEntryStore, MemoryEntryStore } from "../../../src/io/store/index.ts";
+import type { Joining } from "../../../src/io/store/index.ts";
 import { NotLinkedError } from "../../../src/io/store/link-store.ts";
+import { joinedStore, KINDS } from "./joined-store.ts";
 import { accepted, at, clock, ground, joining, refused, restamped } from "./link-stand-ins.ts";
-import {
-  entryFrom,
-  failWrites,
-  freshIndexedDb,
-  note,
-  openTab,
-  otherWalk,
-  source,
-  start,
-  textsOf,
-  until,
-  walk,
-} from "./stand-ins.ts";
+import { entryFrom, otherWalk, start, textsOf, until, walk } from "./stand-ins.ts";
 
 const DAY = 86_400_000;
-const memorySource = `${source}/memory-k7f3`;
-
-type Opened = (now: () => Instant) => Promise<WalkStore>;
-
-const KINDS: readonly (readonly [kind: string, open: Opened])[] = [
-  ["on disk", async (now) => (await openTab(freshIndexedDb(), now)).store],
-  ["in memory", async (now) => new MemoryEntryStore(source, now)],
-  [
-    "on disk as long as that works",
-    async (now) => {
-      const { store } = await openTab(freshIndexedDb(), now);
-      return new FallbackEntryStore({ durable: store, memorySource, now });
-    },
-  ],
-  ["of a device without a disk", async (now) => new FallbackEntryStore({ durable: null, memorySource, now })],
-  [
-    "whose disk is full",
-    async (now) => {
-      const { database, store } = await openTab(freshIndexedDb(), now);
-      const log = new FallbackEntryStore({ durable: store, memorySource, now });
-      failWrites(database, "QuotaExceededError");
-      await log.append(otherWalk, [note("no room for this")]);
-      return log;
-    },
-  ],
-];
 
 describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
-  async function joined(more: Partial<Joining> = {}) {
-    let time: number = start;
-    const now = () => time as Instant;
-    const store = await open(now);
-    await store.links.join({ ...joining, ...more });
-    const { links } = store;
-    await links.takeIn(walk, [], at(0));
-    const outbox = async () => (await links.outbox(walk, 100)).entries;
-    /** Offers all that waits and has the hub answer so. */
-    const settle = async (answer: (entry: Entry, index: number) => Settled) => {
-      const { entries, round } = await links.outbox(walk, 100);
-      return links.settle(walk, entries.map(answer), round);
-    };
-    return {
-      store,
-      links,
-      outbox,
-      settle,
-      append: (...texts: readonly string[]) =>
-        store.append(
-          walk,
-          texts.map((text) => note(text)),
-        ),
-      here: async () => mergeEntries((await store.read(walk, 0)).entries).ordered,
-      edition: async () => (await store.read(walk, 0)).edition,
-      notices: async () =>
-        ((await links.get(walk))?.notices ?? []).map(({ kind, count, reason }) => [kind, count, reason]),
-      setTime: (ms: number) => {
-        time = ms;
-      },
-    };
-  }
+  const joined = (more: Partial<Joining> = {}) => joinedStore(open, more);
 
   it("are kept, and forgotten when a walk is left", async () => {
     const { links } = await joined();
@@ -147,6 +77,16 @@ describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
     expect(await links.unsent(walk)).toBe(0);
     expect(await links.unsent(otherWalk)).toBe(0);
     expect((await links.outbox(otherWalk, 9)).entries).toEqual([]);
+  });
+
+  it("send all of their own when others' entries, made later, were settled before", async () => {
+    const { store, links, append, outbox } = await joined();
+    await append("a");
+    const foreign = entryFrom(ground, 1);
+    await store.takeIn([foreign]);
+    const { round } = await links.outbox(walk, 9);
+    await links.settle(walk, [accepted(foreign)], round);
+    expect(textsOf(await outbox())).toEqual(["a"]);
   });
 
   it("keep what comes from the hub together with how far it was read, and do not send it back", async () => {
@@ -268,6 +208,19 @@ describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
     expect(await notices()).toEqual([["anew", 1, null]]);
   });
 
+  it("enter ours anew once, and not behind a time that the hub would refuse", async () => {
+    const { store, links, append, outbox } = await joined();
+    const [ours] = await append("ours");
+    if (!ours) throw new Error("nothing was appended");
+    await store.takeIn([restamped(entryFrom(ground, 1), start + DAY)]);
+    const theirs = entryFrom(ours.wire.source, 1, { data: { text: "theirs" } });
+    await links.takeIn(walk, [theirs, theirs], at(1));
+    expect(await links.aside(walk)).toHaveLength(1);
+    const anew = (await outbox()).at(-1);
+    expect(anew?.wire.data).toEqual({ text: "ours" });
+    expect(Number(anew?.hlc.slice(0, 15))).toBe(start);
+  });
+
   it("let the hub's entry count where another device's differs, and do not enter that anew", async () => {
     const { store, links, outbox, here, notices } = await joined();
     await store.takeIn([entryFrom(ground, 1, { data: { text: "as imported" } })]);
@@ -276,90 +229,6 @@ describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
     expect(await outbox()).toEqual([]);
     expect(await links.aside(walk)).toHaveLength(1);
     expect(await notices()).toEqual([["aside", 1, "conflict"]]);
-  });
-
-  it("take the hub's hybrid time of an entry that differs in nothing else, without a word", async () => {
-    const { links, append, settle, here, notices, outbox } = await joined();
-    const [entry] = await append("a");
-    if (!entry) throw new Error("nothing was appended");
-    await settle((one) => accepted(one));
-    await links.takeIn(walk, [restamped(entry, start - 5)], at(1));
-    expect((await here()).map(({ hlc }) => hlc)).toEqual([restamped(entry, start - 5).hlc]);
-    expect(await links.aside(walk)).toEqual([]);
-    expect(await notices()).toEqual([]);
-    expect(await outbox()).toEqual([]);
-  });
-
-  it("offer an entry as the hub has it that was stamped anew while it was under way", async () => {
-    const { links, append, outbox, here } = await joined();
-    const [entry] = await append("a", "b");
-    if (!entry) throw new Error("nothing was appended");
-    const underWay = await links.outbox(walk, 9);
-    // The clock turns out to be a day ahead while they are on their way.
-    await links.setClock(walk, clock(-DAY), "own");
-    expect((await here()).every(({ hlc }) => Number(hlc.slice(0, 15)) < start)).toBe(true);
-    await links.settle(
-      walk,
-      underWay.entries.map((one) => accepted(one)),
-      underWay.round,
-    );
-    const now = await here();
-    expect(now.map(({ hlc }) => hlc)).toEqual(underWay.entries.map(({ hlc }) => hlc));
-    expect(textsOf(await outbox())).toEqual(["a", "b"]);
-  });
-
-  it("stamp what is refused as ahead anew by the hub's clock, with all behind it, in its order", async () => {
-    const { links, append, settle, outbox, here, notices, setTime } = await joined();
-    await append("early");
-    await settle((entry) => accepted(entry));
-    setTime(start + DAY);
-    await append("a", "b");
-    await links.takeIn(walk, [entryFrom(ground, 1)], at(2));
-    await append("c");
-    setTime(start + 60_000);
-    await settle((entry) => refused(entry, "ahead"));
-    const waiting = await outbox();
-    expect(textsOf(waiting)).toEqual(["a", "b", "c"]);
-    expect(waiting.every(({ hlc }) => Number(hlc.slice(0, 15)) === start + 60_000)).toBe(true);
-    expect(textsOf(await here())).toEqual(["early", "note 1", "a", "b", "c"]);
-    expect(await notices()).toEqual([["restamped", 3, null]]);
-  });
-
-  it("have hybrid times go by the hub's clock from then on, until the walk is left", async () => {
-    const { links, append, settle } = await joined();
-    const wall = async () => Number((await append("x"))[0]?.hlc.slice(0, 15));
-    await links.setClock(walk, clock(500), "own");
-    expect(await wall()).toBe(start);
-    await links.setClock(walk, clock(501), "own");
-    expect(await wall()).toBe(start + 501);
-    expect((await links.get(walk))?.clock).toEqual(clock(501));
-    await settle((entry) => accepted(entry));
-    await links.leave(walk);
-    // Behind what was seen, and no further.
-    expect(await wall()).toBe(start + 501);
-  });
-
-  it("stamp anew what a hub's clock would refuse: what waits, or with every all that was not settled", async () => {
-    const { store, links, append, outbox, here } = await joined();
-    const day = `${String(start + DAY).padStart(15, "0")}-0000`;
-    await store.takeIn([entryFrom(ground, 1, { hlc: day })]);
-    await append("a");
-    await links.setClock(walk, clock(0), "own");
-    expect((await outbox()).map(({ hlc }) => Number(hlc.slice(0, 15)))).toEqual([start]);
-    expect((await here()).map(({ hlc }) => hlc).includes(day as Entry["hlc"])).toBe(true);
-    await links.setClock(walk, clock(0), "every");
-    expect((await here()).some(({ hlc }) => hlc === day)).toBe(false);
-  });
-
-  it("before joining stamp anew on sharing, for a walk without a link", async () => {
-    const { store, links } = await joined();
-    await links.leave(walk);
-    const far = stamp(note("far"), walk, { source: ground, made: 0, seen: null }, (start + DAY) as Instant);
-    await store.takeIn([far]);
-    const { removed, added } = await links.setClock(walk, clock(0), "every");
-    expect([textsOf(removed), textsOf(added)]).toEqual([["far"], ["far"]]);
-    expect(Number((await store.append(walk, [note("a")]))[0]?.hlc.slice(0, 15))).toBe(start);
-    expect(await links.get(walk)).toBeNull();
   });
 
   it("reject what is about a walk that was left meanwhile, and do nothing", async () => {

@@ -8,7 +8,7 @@ import type { Joining } from "../../../src/io/store/index.ts";
 import { NotLinkedError } from "../../../src/io/store/link-store.ts";
 import { joinedStore, KINDS } from "./joined-store.ts";
 import { accepted, at, clock, ground, joining, refused, restamped } from "./link-stand-ins.ts";
-import { entryFrom, otherWalk, start, textsOf, until, walk } from "./stand-ins.ts";
+import { entryFrom, otherWalk, source, start, textsOf, until, walk } from "./stand-ins.ts";
 
 const DAY = 86_400_000;
 

@@ -93,6 +93,7 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
             from: 1,
             upTo: null,
             limit: MOST_REFUSED,
+            enough: null,
           };
           const messages = await readStream(streams, wish);
           return messages.slice(-limit).map((message) => message.json<RefusedEntry>());

@@ -6,6 +6,7 @@ import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { AppendOutcome, EngineTroubleError, KeptEntry, KeptWalk, Standing } from "./engine.ts";
 import { ANSWER_TIME, type WantedStream } from "./jetstream-connection.ts";
+import { readAhead } from "./read-ahead.ts";
 import { readStream } from "./read-stream.ts";
 import { sameEntry } from "./same-entry.ts";
 import type { Streams } from "./stream-push.ts";
@@ -39,6 +40,10 @@ const FINAL: ReadonlySet<number> = new Set([10_047, 10_054, 10_023]);
 const RECEIVED = "Tetherline-Received";
 const VIA = "Tetherline-Via";
 const ATTEMPT = "Tetherline-Attempt";
+/** Who asks for so many entries goes on to the next; so many, and so many bytes of them, are read at once for both. */
+const SMALLEST_PAGE = 50;
+const MOST_AHEAD = 5_000;
+const ENOUGH = 1_000_000;
 /** An entry is offered again for so long while no server answers, in ms. */
 const PATIENCE = 10_000;
 const PAUSE = 200;
@@ -120,14 +125,22 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
     }
   };
 
-  const read = async (walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]> => {
+  // The server takes as long to look for the first entry as to send hundreds.
+  const read = readAhead(async (walk, after, least) => {
     await tail.caughtUp();
     const head = walks.get(walk)?.head ?? 0;
-    if (after >= head || limit < 1) return [];
-    const subject = `${prefix}.${toToken(walk)}.*`;
-    const messages = await readStream(streams, { stream, subject, from: after + 1, upTo: head, limit });
+    if (after >= head || least < 1) return [];
+    const isPage = least >= SMALLEST_PAGE;
+    const messages = await readStream(streams, {
+      stream,
+      subject: `${prefix}.${toToken(walk)}.*`,
+      from: after + 1,
+      upTo: head,
+      limit: isPage ? Math.max(least, MOST_AHEAD) : least,
+      enough: isPage ? { least, length: ENOUGH } : null,
+    });
     return messages.map((message) => keptOf(message, decoder));
-  };
+  });
 
   return {
     append: async (walk, entries, via) => {

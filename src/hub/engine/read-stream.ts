@@ -13,6 +13,8 @@ export interface ReadWish {
   readonly upTo: number | null;
   /** At most so many. */
   readonly limit: number;
+  /** With so many at least it ends too once they are long enough together, in bytes; `null`: it does not. */
+  readonly enough: { readonly least: number; readonly length: number } | null;
 }
 
 /** Reading may take so long, in ms. */
@@ -37,7 +39,8 @@ export async function readStream(streams: Streams, wish: ReadWish): Promise<read
 
 /** Reads on until all is there (true) or the server breaks off (false). */
 async function readOn(streams: Streams, wish: ReadWish, messages: JsMsg[]): Promise<boolean> {
-  const { stream, subject, from, upTo, limit } = wish;
+  const { stream, subject, from, upTo, limit, enough } = wish;
+  let length = messages.reduce((sum, { data }) => sum + data.length, 0);
   let finish = (): void => {};
   const finished = new Promise<void>((resolve) => {
     finish = resolve;
@@ -51,7 +54,12 @@ async function readOn(streams: Streams, wish: ReadWish, messages: JsMsg[]): Prom
     onMessage: (message) => {
       if (isDone) return;
       messages.push(message);
-      isDone = messages.length >= limit || (upTo === null ? message.info.pending === 0 : message.seq >= upTo);
+      length += message.data.length;
+      const isEnough = enough !== null && messages.length >= enough.least && length >= enough.length;
+      isDone =
+        isEnough ||
+        messages.length >= limit ||
+        (upTo === null ? message.info.pending === 0 : message.seq >= upTo);
       if (isDone) finish();
     },
   });

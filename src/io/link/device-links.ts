@@ -28,6 +28,8 @@ export interface DeviceLinksParts {
   readonly page: PageParts | null;
 }
 
+const NOT_THE_OWNERS = "This is not the owner’s code of this hub: look at its console.";
+
 /** So many walks are linked at once: a browser opens six connections to one place, and each link holds one. */
 const MOST = 4;
 
@@ -125,8 +127,13 @@ export class DeviceLinks implements LinkKeeper {
     const code = bare(sharing.ownerCode);
     let refused: readonly Settled[] = [];
     const ask = async () => {
-      refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now });
-      return hub.join({ code, device: store.device, name, walk });
+      try {
+        refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now });
+        return await hub.join({ code, device: store.device, name, walk });
+      } catch (cause) {
+        if (!(cause instanceof TurnedAwayError)) throw cause;
+        throw new TurnedAwayError(NOT_THE_OWNERS, { cause });
+      }
     };
     return this.#joining(name, ask, async () => {
       if (refused.length > 0) await store.log.links.settle(walk, refused, 0);

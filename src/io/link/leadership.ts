@@ -16,8 +16,8 @@ export interface Candidacy {
 }
 
 /**
- * Has `lead` called whenever this page is the one, with a signal that is aborted when it no longer is; without locks each
- * page takes itself for the one, which costs traffic and does no harm.
+ * Has `lead` called whenever this page is the one, with a signal that is aborted when it no longer is; without locks, or
+ * where the browser grants none, each page takes itself for the one, which costs traffic and does no harm.
  */
 export function stand(locks: Locks | null, name: string, lead: (signal: AbortSignal) => void): Candidacy {
   const ended = new AbortController();
@@ -37,7 +37,10 @@ export function stand(locks: Locks | null, name: string, lead: (signal: AbortSig
       mine.abort();
     };
     ended.signal.addEventListener("abort", over, { once: true });
+    let isGranted = false;
+    let isDenied = false;
     const whileHeld = async () => {
+      isGranted = true;
       if (ended.signal.aborted) return;
       isLeading = true;
       lead(term.signal);
@@ -48,14 +51,19 @@ export function stand(locks: Locks | null, name: string, lead: (signal: AbortSig
     };
     locks
       .request(name, steal ? { steal: true } : { signal: mine.signal }, whileHeld)
-      // Taken over by another page, or no longer wanted.
-      .catch(() => {})
+      .catch((error: unknown) => {
+        // Otherwise it was taken over by another page, or is no longer wanted.
+        isDenied = !isGranted && !(error instanceof Error && error.name === "AbortError");
+      })
       .finally(() => {
         term.abort();
         ended.signal.removeEventListener("abort", over);
         if (queued !== mine) return;
-        isLeading = false;
-        if (!ended.signal.aborted) ask(false);
+        isLeading = isDenied;
+        if (ended.signal.aborted) return;
+        // Asked again, it would be denied again at once, and so on without an end.
+        if (isDenied) lead(ended.signal);
+        else ask(false);
       });
   };
   ask(false);

@@ -225,6 +225,12 @@ describe("[LINK] what goes wrong is said in words", () => {
       kind: "refused",
       words: expect.stringContaining("code") as string,
     });
+    await one.append(WALK, opened("Ring exchange"));
+    expect(await one.links.share({ walk: WALK, ownerCode: "abc def ghj", name: "Ground" })).toMatchObject({
+      kind: "refused",
+      words: expect.stringContaining("owner’s code") as string,
+    });
+    expect(one.links.status(WALK).kind).toBe("alone");
     one.browser.disconnect();
     expect(await one.links.join({ code: hub.owner, name: "Ground" })).toEqual({
       kind: "unreachable",

@@ -12,6 +12,8 @@ export interface KeptWords {
   readonly detail: string;
   /** True when the reader must act. */
   readonly alarming: boolean;
+  /** True when all is as usual: left out where there is no room. */
+  readonly usual: boolean;
 }
 
 interface FollowBarProps {
@@ -80,7 +82,7 @@ export function FollowBar({ state, now, change, kept, onKept, mode, odds }: Foll
       <button
         type="button"
         className="follow-cell follow-kept"
-        data-minor={!kept.alarming || undefined}
+        data-minor={kept.usual || undefined}
         aria-label={`${kept.title}, ${kept.detail}: link and followers`}
         onClick={onKept}
       >

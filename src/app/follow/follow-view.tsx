@@ -41,7 +41,8 @@ interface FollowViewProps {
   readonly clock: () => Instant;
   /** What that clock is ahead of the device's own, whose times are what is entered. */
   readonly correction: Duration;
-  readonly kept: KeptWords;
+  /** How the log is kept, at this moment. */
+  readonly kept: () => KeptWords;
   /** What this device may do in the walk. */
   readonly may: { readonly mark: boolean; readonly close: boolean };
   /** False on a device that looks on while another plays the rehearsal. */
@@ -180,7 +181,7 @@ export function FollowView({
         state={state}
         now={at}
         change={nextChange(outline, ledger.windows, state.pet)}
-        kept={kept}
+        kept={kept()}
         onKept={() => setPanel("link")}
         mode={mode}
       />

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import type { CSSProperties, ReactNode } from "react";
 import { useRef, useState } from "react";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Strand } from "../braid/index.ts";
@@ -133,7 +133,7 @@ function DoneButtons({
   readonly isKept: boolean;
   readonly onKept: (isKept: boolean) => void;
 }) {
-  const { step } = row.entry;
+  const { step, performers } = row.entry;
   const decide = step.decide;
   const isUnderWay = useRef(false);
   const [chosen, setChosen] = useState<string | null>(null);
@@ -148,8 +148,12 @@ function DoneButtons({
   };
   if (!decide) {
     return (
-      <DoneButton isKept={isKept} onTap={() => void markDone(`${calls} done: ${step.do}`)}>
-        <StrandEdge lanes={row.entry.performers} strands={strands} />
+      <DoneButton
+        strands={performers.length}
+        isKept={isKept}
+        onTap={() => void markDone(`${calls} done: ${step.do}`)}
+      >
+        <StrandEdge lanes={performers} strands={strands} />
         <span className="done-who">{calls}</span>
         <DoneWord word={row.stage === "working" ? "Done" : "Done already"} kept="✓ done" isKept={isKept} />
       </DoneButton>
@@ -161,10 +165,11 @@ function DoneButtons({
       {decide.outcomes.map((outcome) => (
         <DoneButton
           key={outcome}
+          strands={performers.length}
           isKept={isKept}
           onTap={() => void markDone(`${calls}: ${outcome}`, { decision: decide.id, outcome })}
         >
-          <StrandEdge lanes={row.entry.performers} strands={strands} />
+          <StrandEdge lanes={performers} strands={strands} />
           <span className="done-who">{calls}</span>
           <DoneWord
             word={outcome.replaceAll("-", " ")}
@@ -197,16 +202,25 @@ function DoneWord({
 
 /** Marks done. Once that is kept it stays in place, so that the focus does too, until the list has caught up. */
 function DoneButton({
+  strands,
   isKept,
   onTap,
   children,
 }: {
+  /** How many strands run along its edge. */
+  readonly strands: number;
   readonly isKept: boolean;
   readonly onTap: () => void;
   readonly children: ReactNode;
 }) {
   return (
-    <button type="button" className="done-button" aria-disabled={isKept || undefined} {...useTap(onTap)}>
+    <button
+      type="button"
+      className="done-button"
+      style={{ "--strands": strands } as CSSProperties}
+      aria-disabled={isKept || undefined}
+      {...useTap(onTap)}
+    >
       {children}
     </button>
   );

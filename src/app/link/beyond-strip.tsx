@@ -1,23 +1,32 @@
-import type { FarHub } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { beyondWords } from "./link-words.ts";
+import type { LinkStatus } from "../../io/link/index.ts";
+import { beyondWords, isHub, seenWords } from "./link-words.ts";
 
-/** What the hubs beyond a gap can have seen, always in sight while there are any. */
+/**
+ * What those beyond a gap can have seen, always in sight while there are any: the hub that this one sends to, and hubs
+ * that link with this one.
+ */
 export function BeyondStrip({
-  hubs,
+  link: { beyond, followers },
   petZero,
   now,
 }: {
-  readonly hubs: readonly FarHub[];
+  readonly link: Pick<LinkStatus, "beyond" | "followers">;
   readonly petZero: Instant | null;
   readonly now: Instant;
 }) {
-  if (hubs.length === 0) return null;
+  const hubs = followers.filter(isHub);
+  if (beyond.length + hubs.length === 0) return null;
   return (
     <section className="beyond-strip" aria-label="Over the gap">
-      {hubs.map((hub) => (
-        <span key={hub.name} data-state={hub.state}>
+      {beyond.map((hub) => (
+        <span key={hub.name} data-away={hub.state === "linked" ? undefined : true}>
           {beyondWords(hub, petZero, now)}
+        </span>
+      ))}
+      {hubs.map((hub) => (
+        <span key={hub.device} data-away={hub.present ? undefined : true}>
+          {hub.name} {seenWords(hub, petZero, now)}
         </span>
       ))}
     </section>

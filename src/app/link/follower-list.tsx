@@ -1,6 +1,6 @@
 import type { Follower } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { seenWords } from "./link-words.ts";
+import { roleWords, seenWords } from "./link-words.ts";
 
 interface FollowerListProps {
   readonly followers: readonly Follower[];
@@ -23,7 +23,7 @@ export function FollowerList({ followers, device, petZero, now, onWithdraw }: Fo
       {inOrder.map((follower) => (
         <li key={follower.device} data-present={follower.present || undefined}>
           <span className="follower-words">
-            <b>{follower.name || "unnamed"}</b> {follower.role}
+            <b>{follower.name || "unnamed"}</b> {roleWords(follower)}
             {follower.device === device && " · this tablet"}
             <span className="hint">{seenWords(follower, petZero, now)}</span>
           </span>

@@ -64,7 +64,7 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
         </p>
       )}
       {invitation && (
-        <div className="invitation" role="status">
+        <div className="invitation" role="status" ref={intoView}>
           <QrCode text={joinAddress(invitation)} label="The address to join at, as a QR code" />
           <div>
             <p className="invitation-code">{codeText(invitation.code)}</p>
@@ -81,6 +81,11 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
       )}
     </section>
   );
+}
+
+/** Brings what has just appeared into view, below the fold of the panel as it may be. */
+function intoView(element: HTMLElement | null): void {
+  element?.scrollIntoView({ block: "nearest" });
 }
 
 const LOCAL = /^(localhost|127\.\d+\.\d+\.\d+|\[::1\])$/;

@@ -16,6 +16,7 @@ interface LinkPanelProps {
   readonly walk: WalkId;
   readonly link: LinkStatus;
   readonly petZero: Instant | null;
+  /** By the clock that everybody on the walk goes by. */
   readonly now: Instant;
   readonly onClose: () => void;
 }
@@ -29,7 +30,7 @@ const STATES = {
 
 /** How this walk is linked with other devices, who follows it, and how to let others in. */
 export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps) {
-  const { links } = useServices();
+  const { links, now: deviceNow } = useServices();
   const [problem, setProblem] = useState<string | null>(null);
   const { kind, role, hubName, unsent, heardAt, followers, beyond, clock, words, device } = link;
   const isLead = role !== null && mayLead(role) && kind !== "ended";
@@ -53,7 +54,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
         <Fact name="Hub">{hubName ?? window.location.host}</Fact>
         {role !== null && <Fact name="This tablet">{role}</Fact>}
         <Fact name="Entries">{unsentWords(unsent)}</Fact>
-        <Fact name="Last word">{heardWords(heardAt, now)}</Fact>
+        <Fact name="Last word">{heardWords(heardAt, deviceNow())}</Fact>
         {clock && <Fact name="Clock here">{clockWords(clock)}</Fact>}
       </dl>
       {words !== null && <p className="link-problem">{words}</p>}
@@ -98,7 +99,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
 /** How the clock here stands against the hub's, in words. */
 function clockWords({ offset, error }: NonNullable<LinkStatus["clock"]>): string {
   const off = Math.abs(inSeconds(offset));
-  const within = ` (± ${inSeconds(error).toFixed(2)} s)`;
+  const within = ` (±\u00a0${Math.max(0.01, inSeconds(error)).toFixed(2)}\u00a0s)`;
   if (off <= inSeconds(error)) return `agrees with the hub’s${within}`;
   const size =
     off < 120

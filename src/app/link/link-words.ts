@@ -16,36 +16,38 @@ export function unsentWords(unsent: number): string {
   return unsent === 0 ? "all sent" : `${unsent} not sent`;
 }
 
-/** How long ago the other side was last heard, in words. */
+/** How long ago the other side was last heard, in words; both by the same clock. */
 export function heardWords(heardAt: Instant | null, now: Instant): string {
   if (heardAt === null) return "never heard";
   const ago = Math.max(0, between(heardAt, now)) as Duration;
   return ago < 60_000 ? `heard ${Math.round(ago / 1000)} s ago` : `heard ${lengthText(ago)} ago`;
 }
 
-/** How the log is kept and linked, for the bar of the follow screen. */
+/** How the log is kept and linked, for the bar of the follow screen; `now` by the clock of this device. */
 export function linkWords(link: LinkStatus, store: StoreStatus, now: Instant): KeptWords {
   if (store.kind === "memory") {
-    return { title: "In memory only", detail: "export before closing", alarming: true };
+    return { title: "In memory only", detail: "export before closing", alarming: true, usual: false };
   }
   const ago = link.heardAt === null ? null : between(link.heardAt, now);
   switch (link.kind) {
     case "alone":
-      return { title: "Alone", detail: "kept here", alarming: false };
+      return { title: "Alone", detail: "kept here", alarming: false, usual: true };
     case "linking":
       return {
         title: `Linking · ${heardWords(link.heardAt, now)}`,
         detail: unsentWords(link.unsent),
         alarming: link.unsent > 0 || ago === null || ago > LONG_SILENCE,
+        usual: false,
       };
     case "linked":
       return {
         title: ago !== null && ago > FRESH ? `Linked · ${heardWords(link.heardAt, now)}` : "Linked",
         detail: unsentWords(link.unsent),
         alarming: false,
+        usual: true,
       };
     case "ended":
-      return { title: "Link ended", detail: "kept here only", alarming: true };
+      return { title: "Link ended", detail: "kept here only", alarming: true, usual: false };
   }
 }
 
@@ -61,6 +63,14 @@ const AS_GOOD_AS_NOW = 15_000;
 
 /** The same for a follower, who tells how far it has read every half minute. */
 const SEEN_AS_GOOD_AS_NOW = AS_GOOD_AS_NOW + 30_000;
+
+/** Whether a follower is another hub, which stands for everybody beyond a gap. */
+export const isHub = ({ role }: Follower) => role === "relay";
+
+/** A follower's role, in words. */
+export function roleWords({ role }: Follower): string {
+  return role === "relay" ? "another hub" : role;
+}
 
 /** What a follower can have seen, in words. */
 export function seenWords(

@@ -14,7 +14,7 @@ export function ShareForm({ walk }: { readonly walk: WalkId }) {
         void asking.submit();
       }}
     >
-      <p>
+      <p className="share-words">
         This walk is on this device alone. Brought to the hub at <b>{window.location.host}</b>, it can be
         followed and marked from other tablets; everything here is still kept here first.
       </p>

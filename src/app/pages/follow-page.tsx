@@ -41,7 +41,7 @@ export function FollowPage() {
           ledger={folded.ledger}
           clock={clock}
           correction={lead}
-          kept={linkWords(link, status, now())}
+          kept={() => linkWords(link, status, now())}
           may={{
             mark: link.role === null || mayMark(link.role),
             close: link.role === null || mayLead(link.role),
@@ -49,7 +49,7 @@ export function FollowPage() {
           playsHere={playsHere(folded, link)}
           notices={notices}
           onPutAway={putAway}
-          beyond={(at) => <BeyondStrip hubs={link.beyond} petZero={petZero} now={at} />}
+          beyond={(at) => <BeyondStrip link={link} petZero={petZero} now={at} />}
           linkPanel={(at, close) => (
             <LinkPanel walk={walk} link={link} petZero={petZero} now={at} onClose={close} />
           )}

@@ -16,7 +16,8 @@ const tablet = {
 };
 
 /** What is the same at every size is looked at in one. */
-const atOneSize = /\/(bring-in|first-load|linked-roles|linked-walk|print|keyboard|shell)\.spec\.ts$/;
+const atOneSize =
+  /\/(bring-in|first-load|linked-hubs|linked-roles|linked-walk|print|keyboard|shell)\.spec\.ts$/;
 
 const config = defineConfig({
   testDir: "tests/browser",

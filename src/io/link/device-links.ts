@@ -122,13 +122,13 @@ export class DeviceLinks implements LinkKeeper {
   }
 
   share(sharing: Sharing): Promise<JoinOutcome> {
-    const { hub, store, now } = this.#parts;
+    const { hub, store, now, time } = this.#parts;
     const { walk, name } = sharing;
     const code = bare(sharing.ownerCode);
     let refused: readonly Settled[] = [];
     const ask = async () => {
       try {
-        refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now });
+        refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now, wait: time.wait });
         return await hub.join({ code, device: store.device, name, walk });
       } catch (cause) {
         if (!(cause instanceof TurnedAwayError)) throw cause;
@@ -374,7 +374,7 @@ export class DeviceLinks implements LinkKeeper {
   }
 }
 
-/** A code as it was meant: blanks in it are for the eye. */
+/** A code as it was meant: blanks and dashes of any kind in it are for the eye. */
 function bare(code: string): string {
-  return code.replaceAll(/\s/g, "");
+  return code.replaceAll(/[^\p{L}\p{N}]/gu, "");
 }

@@ -1,3 +1,4 @@
+import type { z } from "zod";
 import type { Cursor, Entry, HubWalk, Invitation, Joined, PushAnswer, Role } from "../../core/log/index.ts";
 import {
   hubClockSchema,
@@ -46,40 +47,36 @@ export class HubClient {
 
   /** What the hub's clock shows. */
   async clock(signal?: AbortSignal): Promise<Instant> {
-    return (await readAs(await this.#ask("GET", "/api/clock", { signal }), hubClockSchema)).now;
+    return (await this.#ask("GET", "/api/clock", as(hubClockSchema), { signal })).now;
   }
 
-  async join(request: JoinRequest): Promise<Joined> {
-    return readAs(
-      await this.#ask("POST", "/api/join", { body: { ...request, use: "cookie" } }),
-      joinedSchema,
-    );
+  join(request: JoinRequest): Promise<Joined> {
+    return this.#ask("POST", "/api/join", as(joinedSchema), { body: { ...request, use: "cookie" } });
   }
 
   /** All walks that the hub keeps, for its owner's code. */
   async walks(ownerCode: string): Promise<readonly HubWalk[]> {
-    const response = await this.#ask("GET", "/api/walks", { ownerCode });
-    return (await readAs(response, hubWalksSchema)).walks;
+    return (await this.#ask("GET", "/api/walks", as(hubWalksSchema), { ownerCode })).walks;
   }
 
   async leave(walk: WalkId): Promise<void> {
-    await this.#ask("POST", `${pathOf(walk)}/leave`, { body: {} });
+    await this.#ask("POST", `${pathOf(walk)}/leave`, unread, { body: {} });
   }
 
-  async invite(walk: WalkId, role: Role, minutes: number): Promise<Invitation> {
-    return readAs(
-      await this.#ask("POST", `${pathOf(walk)}/invitations`, { body: { role, minutes } }),
-      invitationSchema,
-    );
+  invite(walk: WalkId, role: Role, minutes: number): Promise<Invitation> {
+    return this.#ask("POST", `${pathOf(walk)}/invitations`, as(invitationSchema), {
+      body: { role, minutes },
+    });
   }
 
   async withdraw(walk: WalkId, device: string): Promise<void> {
-    await this.#ask("DELETE", `${pathOf(walk)}/followers/${encodeURIComponent(device)}`);
+    await this.#ask("DELETE", `${pathOf(walk)}/followers/${encodeURIComponent(device)}`, unread);
   }
 
   /** Tells how far this device has read. */
   async present(walk: WalkId, cursor: Cursor, signal: AbortSignal): Promise<void> {
-    await this.#ask("POST", `${pathOf(walk)}/presence`, { body: { cursor: writeCursor(cursor) }, signal });
+    const body = { cursor: writeCursor(cursor) };
+    await this.#ask("POST", `${pathOf(walk)}/presence`, unread, { body, signal });
   }
 
   /** Offers entries, with the owner's code when they are not this device's. Its answer may take as long as the signal lets it. */
@@ -112,18 +109,20 @@ export class HubClient {
     });
   }
 
-  async #ask(
+  /** Asks and reads the answer, all of it within {@link PATIENCE}. */
+  async #ask<Answer>(
     method: string,
     path: string,
+    read: (response: Response) => Promise<Answer>,
     { body, ownerCode, signal }: SmallRequest = {},
-  ): Promise<Response> {
+  ): Promise<Answer> {
     const over = new AbortController();
     const abort = () => over.abort();
     const timer = setTimeout(abort, PATIENCE);
     signal?.addEventListener("abort", abort, { once: true });
     if (signal?.aborted) abort();
     try {
-      return await answerTo(this.#fetch, `${this.#origin}${path}`, {
+      const response = await answerTo(this.#fetch, `${this.#origin}${path}`, {
         method,
         signal: over.signal,
         headers: {
@@ -132,6 +131,7 @@ export class HubClient {
         },
         ...(body === undefined ? {} : { body: JSON.stringify(body) }),
       });
+      return await read(response);
     } finally {
       clearTimeout(timer);
       signal?.removeEventListener("abort", abort);
@@ -142,6 +142,14 @@ export class HubClient {
 function ownersHead(ownerCode: string | undefined): Record<string, string> {
   return ownerCode === undefined ? {} : { authorization: `Bearer ${ownerCode}` };
 }
+
+/** Reads an answer by its schema. */
+function as<Schema extends z.ZodType>(schema: Schema): (response: Response) => Promise<z.output<Schema>> {
+  return (response) => readAs(response, schema);
+}
+
+/** For an answer of which only the status counts. */
+async function unread(): Promise<void> {}
 
 function pathOf(walk: WalkId): string {
   return `/api/walks/${encodeURIComponent(walk)}`;

@@ -1,4 +1,4 @@
-import type { BatchLimits, Settled } from "../../core/log/index.ts";
+import type { BatchLimits, LinkTime, PushAnswer, Settled } from "../../core/log/index.ts";
 import { deviceOf, firstBatch, UnreachableError } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { DeviceStore } from "../store/index.ts";
@@ -13,7 +13,11 @@ interface HandOverParts {
   readonly store: DeviceStore;
   readonly hub: HubClient;
   readonly now: () => Instant;
+  readonly wait: LinkTime["wait"];
 }
+
+/** How long the answer to a batch may take, in ms. */
+const PATIENCE = 120_000;
 
 /**
  * Hands a walk's entries that were not made on this device over to a hub, as only its owner may, before the walk is
@@ -22,7 +26,7 @@ interface HandOverParts {
  */
 export async function handOver(
   { walk, ownerCode }: Sharing,
-  { store, hub, now }: HandOverParts,
+  { store, hub, now, wait }: HandOverParts,
 ): Promise<readonly Settled[]> {
   const { log, device } = store;
   await log.links.setClock(walk, await compareClocks(() => hub.clock(), now), "every");
@@ -32,7 +36,7 @@ export async function handOver(
   for (let sent = 0; sent < foreign.length; ) {
     const batch = firstBatch(foreign.slice(sent, sent + LIMITS.batch), LIMITS);
     sent += batch.length;
-    const { results } = await hub.push(walk, batch, new AbortController().signal, ownerCode);
+    const { results } = await inTime(wait, (signal) => hub.push(walk, batch, signal, ownerCode));
     if (results.length !== batch.length) throw new UnreachableError("The hub's answer could not be read.");
     for (const [index, entry] of batch.entries()) {
       const result = results[index];
@@ -40,4 +44,18 @@ export async function handOver(
     }
   }
   return refused;
+}
+
+/** The answer, if it comes within {@link PATIENCE}. */
+async function inTime(
+  wait: LinkTime["wait"],
+  ask: (signal: AbortSignal) => Promise<PushAnswer>,
+): Promise<PushAnswer> {
+  const over = new AbortController();
+  void wait(PATIENCE, over.signal).then(() => over.abort());
+  try {
+    return await ask(over.signal);
+  } finally {
+    over.abort();
+  }
 }

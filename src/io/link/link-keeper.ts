@@ -19,6 +19,8 @@ export interface LinkStatus {
   readonly device: string;
   /** How many entries the hub has not been heard to have. */
   readonly unsent: number;
+  /** How many entries of other devices the hub has not been heard to have: they came by a file, and this one may not send them. */
+  readonly onlyHere: number;
   /** When the hub was last heard, by the clock of this device. */
   readonly heardAt: Instant | null;
   readonly followers: readonly Follower[];

@@ -11,6 +11,7 @@ export function aloneStatus(device: string): LinkStatus {
     hubName: null,
     device,
     unsent: 0,
+    onlyHere: 0,
     heardAt: null,
     followers: [],
     beyond: [],
@@ -38,7 +39,8 @@ function keptStatus(row: LinkRow) {
     at: notice.at,
     words: noticeWords(notice),
   }));
-  return { role: row.role, hubName: row.hubName, device: row.device, clock: row.clock, notices };
+  const { role, hubName, device, clock, onlyHere = [] } = row;
+  return { role, hubName, device, clock, notices, onlyHere: onlyHere.length };
 }
 
 function wordsOf({ kind, words, trouble, unreadable }: LinkState): string | null {

@@ -4,6 +4,7 @@ import { sortedOut } from "./conflicts.ts";
 import type { TetherlineDatabase } from "./database.ts";
 import { DexieLinkStore } from "./dexie-link-store.ts";
 import { DexieRows, watched } from "./dexie-rows.ts";
+import { withUnheard } from "./only-here.ts";
 import type { WalkCard } from "./walk-card.ts";
 import { cardsOf } from "./walk-card.ts";
 import type { WalkRow } from "./walk-row.ts";
@@ -36,13 +37,16 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
-    return this.#rows.write(["entries", "walks"], async () => {
+    return this.#rows.write(["entries", "walks", "links"], async () => {
       let [added, known] = [0, 0];
       const conflicting: Entry[] = [];
       for (const [walk, some] of byWalk(entries)) {
         const here = await this.#rows.finder(walk, some);
         const sorted = sortedOut(some, (key) => here(key)?.entry);
         await this.#add(await this.#rows.rowOf(walk), sorted.fresh);
+        const link = await this.#database.links.get(walk);
+        const noted = link && withUnheard(link, sorted.fresh);
+        if (noted && noted !== link) await this.#database.links.put(noted);
         added += sorted.fresh.length;
         known += sorted.known;
         conflicting.push(...sorted.conflicting);

@@ -9,6 +9,7 @@ import {
   aheadBy,
   clockChange,
   isAheadOf,
+  isOtherStore,
   isResent,
   settleChange,
   takeInChange,
@@ -107,7 +108,8 @@ export class DexieLinkStore implements LinkStore {
       ]);
       const isAllSent =
         head <= link.pushed || (await this.#rows.countOf(walk, link.pushed, isOf(link))) === 0;
-      return this.#apply(row, takeInChange(this.#view(link, row), entries, cursor, here, isAllSent));
+      const all = isOtherStore(link, cursor) ? await this.#rows.entriesOf(walk) : [];
+      return this.#apply(row, takeInChange(this.#view(link, row), entries, cursor, here, isAllSent, all));
     });
   }
 

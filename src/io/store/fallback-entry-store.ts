@@ -163,6 +163,10 @@ export class FallbackEntryStore implements WalkStore {
         await durable.takeIn(entries);
         for (const entry of entries) this.#unsaved.delete(keyOf(entry));
       }
+      // Among them were entries of the hub, which only the links in memory can tell from others.
+      for (const { walk, onlyHere = [] } of await this.#memory.links.all()) {
+        await durable.links.change(walk, (row) => ({ ...row, onlyHere }));
+      }
       this.#setStatus(DURABLE);
     } catch (error) {
       const trouble = troubleOf(error);

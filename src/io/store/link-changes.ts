@@ -14,6 +14,7 @@ import {
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 import type { AsideEntry, KeptNotice, LinkRow } from "./link-row.ts";
 import { joinedRow, nextRound } from "./link-row.ts";
+import { withHeard, withUnheard } from "./only-here.ts";
 import type { WalkRow } from "./walk-row.ts";
 import { withEntries } from "./walk-row.ts";
 
@@ -123,7 +124,7 @@ export function settleChange(
     add: [],
     queue: [...queue, ...stamped.queue],
     aside,
-    link: withNotices(link, [
+    link: withNotices(withHeard(link, aside), [
       ...asideNotices(aside, now),
       ...restampNotices(stamped.remove.length, view.row.ahead ?? null, now),
     ]),
@@ -132,13 +133,22 @@ export function settleChange(
   };
 }
 
-/** What becomes of entries from the hub. `isAllSent`: nothing waits to be sent. */
+/** Whether how far the hub's log was read tells that it is another log than before: made anew, or an older copy. */
+export function isOtherStore({ cursor: before }: LinkRow, cursor: Cursor): boolean {
+  return before?.epoch !== cursor.epoch || before.offset > cursor.offset;
+}
+
+/**
+ * What becomes of entries from the hub. `isAllSent`: nothing waits to be sent; `all` are all entries of the walk, needed
+ * only when it {@link isOtherStore}.
+ */
 export function takeInChange(
   view: LinkView,
   entries: readonly Entry[],
   cursor: Cursor,
   here: (key: string) => KeptEntry | undefined,
   isAllSent: boolean,
+  all: readonly KeptEntry[],
 ): LinkChange {
   const { link, row, source, now } = view;
   const remove: KeptEntry[] = [];
@@ -159,20 +169,25 @@ export function takeInChange(
   }
   const add = [...fresh.values()];
   const queue = enteredAnew(displaced, withEntries(row, add, source), source, hubClock(view));
-  // What a store had accepted that was lost, or came back from an older copy, the one there is may never have got.
-  const { cursor: before } = link;
-  const isOtherStore = before?.epoch !== cursor.epoch || before.offset > cursor.offset;
+  // What a store had that was lost, or came back from an older copy, the one there is may never have got.
+  const isAnew = isOtherStore(link, cursor);
+  const unheard = isAnew
+    ? withUnheard(
+        { ...link, round: nextRound(link) },
+        all.map(({ entry }) => entry),
+      )
+    : link;
   const foreign = aside.filter(({ wire }) => deviceOf(wire.source) !== link.device);
   return {
     remove,
     add,
     queue,
     aside,
-    link: withNotices({ ...link, cursor, ...(isOtherStore ? { round: nextRound(link) } : {}) }, [
+    link: withNotices({ ...withHeard(unheard, entries), cursor }, [
       ...asideNotices(foreign, now),
       ...anewNotices(queue.length, now),
     ]),
-    pushed: isOtherStore && link.pushed > 0 ? 0 : isAllSent ? null : link.pushed,
+    pushed: isAnew && link.pushed > 0 ? 0 : isAllSent ? null : link.pushed,
   };
 }
 

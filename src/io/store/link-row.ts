@@ -39,6 +39,8 @@ export interface LinkRow {
   /** The offset that was entered in the log last, in ms. */
   readonly loggedOffset: Duration | null;
   readonly notices: readonly KeptNotice[];
+  /** Keys of entries of other devices that the hub was not heard to have, and this one may not send; missing for none. */
+  readonly onlyHere?: readonly string[];
 }
 
 /** What is known of a link on joining. */

@@ -37,6 +37,7 @@ export class MemoryEntryStore implements WalkStore {
     for (const [walk, some] of byWalk(entries)) {
       const sorted = sortedOut(some, (key) => this.#rows.find(walk, key)?.entry);
       this.#rows.change(walk, [], sorted.fresh);
+      this.links.noteUnheard(walk, sorted.fresh);
       added += sorted.fresh.length;
       known += sorted.known;
       conflicting.push(...sorted.conflicting);

@@ -4,6 +4,7 @@ import type { LinkChange } from "./link-changes.ts";
 import {
   aheadBy,
   clockChange,
+  isOtherStore,
   isResent,
   isWaiting,
   settleChange,
@@ -15,6 +16,7 @@ import { joinedRow, nextRound } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
 import type { MemoryRows } from "./memory-rows.ts";
+import { withUnheard } from "./only-here.ts";
 
 /** The links of walks in memory; each call is done in one go. */
 export class MemoryLinkStore implements LinkStore {
@@ -89,7 +91,8 @@ export class MemoryLinkStore implements LinkStore {
     const view = this.#view(this.#linkOf(walk));
     const here = (key: string) => this.#rows.find(walk, key);
     const isAllSent = this.#waiting(walk).length === 0;
-    return this.#apply(walk, takeInChange(view, entries, cursor, here, isAllSent));
+    const all = isOtherStore(view.link, cursor) ? this.#rows.entriesOf(walk) : [];
+    return this.#apply(walk, takeInChange(view, entries, cursor, here, isAllSent, all));
   }
 
   async setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
@@ -99,6 +102,13 @@ export class MemoryLinkStore implements LinkStore {
     const view = this.#view(kept ?? unlinkedRow(walk));
     const change = clockChange(view, clock, this.#rows.entriesOf(walk), scope);
     return this.#apply(walk, kept ? change : { ...change, link: null });
+  }
+
+  /** Takes note of entries that came to be here otherwise than from the hub. */
+  noteUnheard(walk: WalkId, entries: readonly Entry[]): void {
+    const row = this.#links.get(walk);
+    const noted = row && withUnheard(row, entries);
+    if (noted && noted !== row) this.#put(noted);
   }
 
   async aside(walk: WalkId): Promise<readonly AsideEntry[]> {

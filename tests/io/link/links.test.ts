@@ -293,4 +293,23 @@ describe("[LINK] the history of a walk", () => {
     expect(log.filter((line) => line.includes("/devices/elsewhere"))).toHaveLength(1200);
     expect(log.filter((line) => line.includes("walk.opened"))).toHaveLength(1);
   });
+
+  it("tells how many entries of other devices the hub has not got, until the walk is shared again", async () => {
+    const { lead, marker } = await twoTablets();
+    await marker.append(WALK, note("over the hub"));
+    await eventually(async () => (await orderedTexts(lead)).includes("over the hub"));
+    expect(lead.links.status(WALK).onlyHere).toBe(0);
+    await lead.store.log.takeIn([
+      entryFrom("/devices/elsewhere", 1),
+      entryFrom("/devices/elsewhere", 2),
+      entryFrom(lead.store.device, 900),
+    ]);
+    await statusWhen(lead.links, WALK, ({ onlyHere, unsent }) => onlyHere === 2 && unsent === 0);
+    const code = hub.owner.toUpperCase().replace(/^(.{3})(.{3})/, "$1\u2013$2 - ");
+    expect(await lead.links.share({ walk: WALK, ownerCode: code, name: "Inside" })).toMatchObject({
+      kind: "joined",
+    });
+    await statusWhen(lead.links, WALK, ({ kind, onlyHere }) => kind === "linked" && onlyHere === 0);
+    expect((await orderedTexts(marker)).filter((text) => /^note [12]$/.test(text))).toHaveLength(2);
+  });
 });

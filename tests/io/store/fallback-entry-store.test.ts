@@ -4,6 +4,7 @@ import "fake-indexeddb/auto";
 import { describe, expect, it, vi } from "vitest";
 import { keyOf, mergeEntries } from "../../../src/core/log/index.ts";
 import { FallbackEntryStore, openStore } from "../../../src/io/store/index.ts";
+import { at, ground, joining } from "./link-stand-ins.ts";
 import {
   entryFrom,
   failWrites,
@@ -116,6 +117,20 @@ describe("a store whose disk fills up in the middle of a walk", () => {
     await log.append(walk, [note("b")]);
     expect(await allTexts(log)).toEqual(["a", "b"]);
     expect(log.status()).toMatchObject({ reason: "lost" });
+  });
+
+  it("[LINK] tells the hub's entries from those of a file, when the disk is back too", async () => {
+    const { database, log } = await withDisk();
+    await log.links.join(joining);
+    await log.links.takeIn(walk, [], at(0));
+    const disk = failWrites(database, "QuotaExceededError");
+    await log.links.takeIn(walk, [entryFrom(ground, 1)], at(1));
+    await log.takeIn([entryFrom(ground, 2)]);
+    expect(log.status()).toMatchObject({ kind: "memory", unsaved: 2 });
+    disk.mend();
+    expect(await log.retry()).toEqual({ kind: "durable" });
+    const row = await log.links.get(walk);
+    expect(row?.onlyHere).toEqual([keyOf(entryFrom(ground, 2))]);
   });
 
   it("finds the reason inside a failed commit", async () => {

@@ -100,6 +100,44 @@ describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
     expect(textsOf(await outbox())).toEqual(["a"]);
   });
 
+  it("know which entries of other devices came by a file and were not heard of from the hub", async () => {
+    const { store, links, append, settle } = await joined();
+    const onlyHere = async () => (await links.get(walk))?.onlyHere ?? [];
+    await append("a");
+    await links.takeIn(walk, [entryFrom(ground, 1)], at(1));
+    expect(await onlyHere()).toEqual([]);
+    await store.takeIn([1, 2, 3, 4].map((number) => entryFrom(ground, number)));
+    await store.takeIn([entryFrom(source, 50)]);
+    expect(await onlyHere()).toEqual(
+      [2, 3, 4].map((number) => `${ground} ${entryFrom(ground, number).wire.id}`),
+    );
+    await links.takeIn(
+      walk,
+      [entryFrom(ground, 3), entryFrom(ground, 4, { data: { text: "other" } })],
+      at(3),
+    );
+    expect(await onlyHere()).toHaveLength(1);
+    // As after sharing: the hub refused what the owner brought.
+    await links.settle(walk, [refused(entryFrom(ground, 2), "not-an-entry")], 0);
+    expect(await onlyHere()).toEqual([]);
+    await settle((entry) => accepted(entry));
+  });
+
+  it("hold all entries of other devices to be only here until a new hub, or a new store of it, is heard", async () => {
+    const { store, links } = await joined();
+    const count = async () => (await links.get(walk))?.onlyHere?.length ?? 0;
+    await links.takeIn(walk, [entryFrom(ground, 1), entryFrom(ground, 2)], at(2));
+    await links.takeIn(walk, [entryFrom(ground, 1)], at(1, "two"));
+    expect(await count()).toBe(1);
+    await links.takeIn(walk, [entryFrom(ground, 2)], at(2, "two"));
+    expect(await count()).toBe(0);
+    await links.leave(walk);
+    await store.takeIn([entryFrom(ground, 3)]);
+    await links.join(joining);
+    await links.takeIn(walk, [entryFrom(ground, 1), entryFrom(ground, 2)], at(2));
+    expect(await count()).toBe(1);
+  });
+
   it("send what is entered while the hub's entries come in", async () => {
     const { links, append, settle, outbox } = await joined();
     await append("a");

@@ -9,7 +9,7 @@ import { useServices } from "../session/index.ts";
 import { FollowerList } from "./follower-list.tsx";
 import { InviteForm } from "./invite-form.tsx";
 import "./link.css";
-import { beyondWords, heardWords, unsentWords } from "./link-words.ts";
+import { beyondWords, heardWords, onlyHereWords, unsentWords } from "./link-words.ts";
 import { ShareForm } from "./share-form.tsx";
 
 interface LinkPanelProps {
@@ -32,7 +32,7 @@ const STATES = {
 export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps) {
   const { links, now: deviceNow } = useServices();
   const [problem, setProblem] = useState<string | null>(null);
-  const { kind, role, hubName, unsent, heardAt, followers, beyond, clock, words, device } = link;
+  const { kind, role, hubName, unsent, onlyHere, heardAt, followers, beyond, clock, words, device } = link;
   const isLead = role !== null && mayLead(role) && kind !== "ended";
   const tried = (work: Promise<void>) => {
     setProblem(null);
@@ -58,6 +58,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
         {clock && <Fact name="Clock here">{clockWords(clock)}</Fact>}
       </dl>
       {words !== null && <p className="link-problem">{words}</p>}
+      {onlyHere > 0 && <p className="link-problem">{onlyHereWords(onlyHere)}</p>}
       {beyond.length > 0 && (
         <>
           <h3>Over the gap</h3>

@@ -16,6 +16,13 @@ export function unsentWords(unsent: number): string {
   return unsent === 0 ? "all sent" : `${unsent} not sent`;
 }
 
+/** What a reader is told of entries of other devices that the hub has not got. */
+export function onlyHereWords(count: number): string {
+  const [are, them] =
+    count === 1 ? ["1 entry of another device is", "it"] : [`${count} entries of other devices are`, "them"];
+  return `${are} only on this tablet. To bring ${them} to the hub, leave it and share the walk again with the owner’s code.`;
+}
+
 /** How long ago the other side was last heard, in words; both by the same clock. */
 export function heardWords(heardAt: Instant | null, now: Instant): string {
   if (heardAt === null) return "never heard";

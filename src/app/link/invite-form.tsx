@@ -4,6 +4,7 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 import { between, lengthText, NO_TIME } from "../../core/units/index.ts";
 import { useServices } from "../session/index.ts";
 import { codeText } from "./code-text.ts";
+import { errorWords } from "./link-words.ts";
 import { QrCode } from "./qr-code.tsx";
 
 const OFFERED: readonly { readonly role: Role; readonly title: string; readonly words: string }[] = [
@@ -28,7 +29,7 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
       setInvitation(await links.invite(walk, role, MINUTES));
     } catch (error) {
       setInvitation(null);
-      setProblem(`The hub gave no code: ${error instanceof Error ? error.message : "unknown error"}.`);
+      setProblem(`The hub gave no code: ${errorWords(error)}`);
     }
   };
   return (

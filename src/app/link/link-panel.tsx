@@ -9,7 +9,7 @@ import { useServices } from "../session/index.ts";
 import { FollowerList } from "./follower-list.tsx";
 import { InviteForm } from "./invite-form.tsx";
 import "./link.css";
-import { beyondWords, heardWords, onlyHereWords, unsentWords } from "./link-words.ts";
+import { beyondWords, errorWords, heardWords, onlyHereWords, unsentWords } from "./link-words.ts";
 import { ShareForm } from "./share-form.tsx";
 
 interface LinkPanelProps {
@@ -36,9 +36,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
   const isLead = role !== null && mayLead(role) && kind !== "ended";
   const tried = (work: Promise<void>) => {
     setProblem(null);
-    work.catch((error: unknown) =>
-      setProblem(`That did not work: ${error instanceof Error ? error.message : "unknown error"}.`),
-    );
+    work.catch((error: unknown) => setProblem(`That did not work: ${errorWords(error)}`));
   };
   if (kind === "alone") {
     return (

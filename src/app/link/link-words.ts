@@ -23,6 +23,12 @@ export function onlyHereWords(count: number): string {
   return `${are} only on this tablet. To bring ${them} to the hub, leave it and share the walk again with the owner’s code.`;
 }
 
+/** What an error says, as the end of a sentence, whether or not it is one itself. */
+export function errorWords(error: unknown): string {
+  const words = error instanceof Error && error.message !== "" ? error.message : "unknown error";
+  return /[.!?]$/.test(words) ? words : `${words}.`;
+}
+
 /** How long ago the other side was last heard, in words; both by the same clock. */
 export function heardWords(heardAt: Instant | null, now: Instant): string {
   if (heardAt === null) return "never heard";

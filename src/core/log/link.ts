@@ -132,14 +132,14 @@ export class Link {
       try {
         const batch = firstBatch(await this.#near.outbox(this.#settings.batch), this.#settings);
         if (batch.length === 0) {
-          this.#noteTrouble("push", null);
+          this.#noteSent();
           await this.#outbox.wait(null, signal, this.#time);
           continue;
         }
         this.#pushHope.lower();
         const settled = await this.#offer(batch, answerTime);
         await this.#near.settle(settled);
-        this.#noteTrouble("push", null);
+        this.#noteSent();
         void this.#count();
         // Entries that are refused and stay would be offered again and again without a pause.
         const isStuck = settled.every(({ result }) => "reason" in result && result.reason === "ahead");
@@ -166,7 +166,7 @@ export class Link {
       const answer = await Promise.race([
         this.#far.push(batch, over.signal),
         aborted(over.signal).then((): never => {
-          throw new UnreachableError("no answer in time");
+          throw new UnreachableError("No answer came in time.");
         }),
       ]);
       answerTime.met(Math.max(0, this.#time.now() - since));
@@ -255,7 +255,7 @@ export class Link {
       if (left > 0) await this.#time.wait(left, over.signal);
       else {
         if (isFirst()) answerTime.missed();
-        fail(new UnreachableError(`nothing was heard for ${Math.round(limit / 1000)} s`));
+        fail(new UnreachableError(`Nothing was heard for ${Math.round(limit / 1000)} s.`));
       }
     }
   }
@@ -308,6 +308,12 @@ export class Link {
     if (error instanceof UnreachableError) this.#set({ words });
     else this.#noteTrouble(direction, words);
     return true;
+  }
+
+  /** Nothing keeps entries from being sent; what is said of the stream stays while that is missing. */
+  #noteSent(): void {
+    this.#noteTrouble("push", null);
+    if (this.#state.kind === "linked") this.#set({ words: null });
   }
 
   #noteTrouble(direction: "push" | "pull", words: string | null): void {
@@ -364,11 +370,11 @@ export class Link {
 
 /** Each entry with its result; an answer to something else is as good as none. */
 function pairedWith(batch: readonly Entry[], { results }: PushAnswer): readonly Settled[] {
-  if (results.length !== batch.length) throw new UnreachableError("the answer does not fit what was sent");
+  if (results.length !== batch.length) throw new UnreachableError("The answer does not fit what was sent.");
   return batch.map((entry, index) => {
     const result = results[index];
     if (!result || (result.id !== null && result.id !== entry.wire.id)) {
-      throw new UnreachableError("the answer does not fit what was sent");
+      throw new UnreachableError("The answer does not fit what was sent.");
     }
     return { entry, result };
   });

@@ -46,7 +46,7 @@ function keptStatus(row: LinkRow) {
 function wordsOf({ kind, words, trouble, unreadable }: LinkState): string | null {
   if (kind === "ended") return words;
   if (trouble !== null) return `This tablet cannot keep up with the hub: ${trouble}. It goes on trying.`;
-  if (kind === "linking" && words !== null) return words;
+  if (words !== null) return words;
   if (unreadable === 0) return null;
   const entries = unreadable === 1 ? "1 entry of the hub is" : `${unreadable} entries of the hub are`;
   return `${entries} missing here: this version of the app cannot read them. Update the app.`;

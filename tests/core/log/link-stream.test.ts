@@ -93,7 +93,7 @@ describe("[LINK] a stream on which nothing is heard", () => {
     expect(link.status().kind).toBe("linked");
     await pass(1000);
     expect(streams[0]?.signal.aborted).toBe(true);
-    expect(link.status()).toMatchObject({ kind: "linking", words: "nothing was heard for 40 s" });
+    expect(link.status()).toMatchObject({ kind: "linking", words: "Nothing was heard for 40 s." });
     await pass(1000);
     expect(streams).toHaveLength(2);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from "vitest";
 import type { PushAnswer } from "../../../src/core/log/index.ts";
+import { UnreachableError } from "../../../src/core/log/index.ts";
 import { answerFor, gone, heard, heldLinks, idsOf, pass } from "./link-stand-ins.ts";
 import { numberedEntries } from "./numbered-entry.ts";
 
@@ -123,9 +124,33 @@ describe("[LINK] what waits to be sent", () => {
     });
     await pass(100);
     expect(near.settledTo).toEqual([]);
-    expect(link.status()).toMatchObject({ unsent: 2, words: "the answer does not fit what was sent" });
+    expect(link.status()).toMatchObject({ unsent: 2, words: "The answer does not fit what was sent." });
     await pass(1000);
     expect(near.settledTo.map(([, outcome]) => outcome)).toEqual(["accepted", "accepted"]);
+  });
+
+  it("is said to be refused for as long as it is, though the stream is open", async () => {
+    const { push, stream, link, near } = begin({}, numberedEntries(1));
+    push.mockRejectedValue(new UnreachableError("The hub’s disk is full."));
+    await pass(0);
+    stream().hear(heard(7));
+    await pass(3000);
+    expect(link.status()).toMatchObject({ kind: "linked", words: "The hub’s disk is full.", unsent: 1 });
+    push.mockImplementation(async (entries) => answerFor(entries));
+    await pass(10_000);
+    expect(near.waiting).toEqual([]);
+    expect(link.status()).toMatchObject({ kind: "linked", words: null });
+  });
+
+  it("that is sent says nothing of a stream that is still missing", async () => {
+    const { stream, link, near } = begin();
+    await pass(0);
+    stream().end(gone());
+    await pass(0);
+    near.put(numberedEntries(1));
+    await pass(0);
+    expect(near.waiting).toEqual([]);
+    expect(link.status()).toMatchObject({ kind: "linking", words: "gone" });
   });
 
   it("is tried again, and the trouble told, when this side's store fails", async () => {

@@ -1,5 +1,5 @@
 import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
-import { keyOf } from "../../core/log/index.ts";
+import { isSameButStamp, keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { FallbackLinkStore } from "./fallback-link-store.ts";
 import type { Changed } from "./link-store.ts";
@@ -10,6 +10,7 @@ import { DURABLE, inMemory } from "./store-status.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleOf } from "./store-trouble.ts";
 import type { WalkCard } from "./walk-card.ts";
+import { byWalk } from "./walk-row.ts";
 import type { WalkStore } from "./walk-store.ts";
 
 /**
@@ -160,7 +161,8 @@ export class FallbackEntryStore implements WalkStore {
     try {
       while (this.#unsaved.size > 0) {
         const entries = [...this.#unsaved.values()];
-        await durable.takeIn(entries);
+        const { conflicting } = await durable.takeIn(entries);
+        await this.#replaceStamps(durable, conflicting);
         for (const entry of entries) this.#unsaved.delete(keyOf(entry));
       }
       // Among them were entries of the hub, which only the links in memory can tell from others.
@@ -174,6 +176,21 @@ export class FallbackEntryStore implements WalkStore {
       this.#setStatus(inMemory(trouble, this.#unsaved.size));
     }
     return this.#status;
+  }
+
+  /** Has entries that were stamped anew in memory take the place of what the disk still has of them. */
+  async #replaceStamps(durable: WalkStore, entries: readonly Entry[]): Promise<void> {
+    for (const [walk, some] of byWalk(entries)) {
+      const link = await durable.links.get(walk);
+      const cursor = link && (link.cursor ?? (await this.#memory.links.get(walk))?.cursor);
+      if (!cursor) continue;
+      const onDisk = new Map((await durable.read(walk, 0)).entries.map((entry) => [keyOf(entry), entry]));
+      const restamped = some.filter((entry) => {
+        const old = onDisk.get(keyOf(entry));
+        return old !== undefined && isSameButStamp(old, entry);
+      });
+      await durable.links.takeIn(walk, restamped, cursor);
+    }
   }
 
   /** The answer of the disk while it is trusted; `null` from the first trouble on. */

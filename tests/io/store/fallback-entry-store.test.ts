@@ -2,9 +2,10 @@
 import "fake-indexeddb/auto";
 
 import { describe, expect, it, vi } from "vitest";
-import { keyOf, mergeEntries } from "../../../src/core/log/index.ts";
+import { keyOf, mergeEntries, wallOf } from "../../../src/core/log/index.ts";
+import type { Instant } from "../../../src/core/units/index.ts";
 import { FallbackEntryStore, openStore } from "../../../src/io/store/index.ts";
-import { at, ground, joining } from "./link-stand-ins.ts";
+import { at, clock, ground, joining } from "./link-stand-ins.ts";
 import {
   entryFrom,
   failWrites,
@@ -131,6 +132,29 @@ describe("a store whose disk fills up in the middle of a walk", () => {
     expect(await log.retry()).toEqual({ kind: "durable" });
     const row = await log.links.get(walk);
     expect(row?.onlyHere).toEqual([keyOf(entryFrom(ground, 2))]);
+  });
+
+  it("[LINK] has on disk what was stamped anew in memory, when the disk is back", async () => {
+    let time = start + 86_400_000;
+    const parts = freshIndexedDb();
+    const now = () => time as Instant;
+    const { database, store } = await openTab(parts, now);
+    const log = new FallbackEntryStore({ durable: store, memorySource, now });
+    await log.links.join(joining);
+    await log.links.takeIn(walk, [], at(0));
+    await log.append(walk, [note("a day ahead")]);
+    const disk = failWrites(database, "QuotaExceededError");
+    await log.append(walk, [note("in memory")]);
+    time = start;
+    await log.links.takeIn(walk, [], at(1));
+    await log.links.setClock(walk, clock(0), "own");
+    const inMemory = mergeEntries((await log.read(walk, 0)).entries).ordered;
+    expect(inMemory.map(({ hlc }) => wallOf(hlc))).toEqual([start, start]);
+    disk.mend();
+    expect(await log.retry()).toEqual({ kind: "durable" });
+    expect(mergeEntries((await store.read(walk, 0)).entries).ordered).toEqual(inMemory);
+    expect(await log.links.unsent(walk)).toBe(2);
+    expect(await log.links.aside(walk)).toEqual([]);
   });
 
   it("finds the reason inside a failed commit", async () => {

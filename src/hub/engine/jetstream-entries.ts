@@ -41,7 +41,7 @@ const RECEIVED = "Tetherline-Received";
 const VIA = "Tetherline-Via";
 const ATTEMPT = "Tetherline-Attempt";
 /** Who asks for so many entries goes on to the next; so many, and so many bytes of them, are read at once for both. */
-const SMALLEST_PAGE = 50;
+const SMALLEST_PAGE = 100;
 const MOST_AHEAD = 5_000;
 const ENOUGH = 1_000_000;
 /** An entry is offered again for so long while no server answers, in ms. */

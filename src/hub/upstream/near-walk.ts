@@ -25,8 +25,9 @@ export class NearWalk implements NearSide {
   readonly #cursorKey: string;
   readonly #outgoing: Outgoing;
   readonly #watchers = new Set<{ readonly onChange: () => void }>();
-  /** Offsets of what was offered last, by key. */
+  /** Offsets of what was offered last, by key, and in which round. */
   #offered = new Map<string, OutgoingEntry>();
+  #round = 0;
   #forgetDue: () => void = () => {};
 
   private constructor(parts: NearWalkParts, outgoing: Outgoing) {
@@ -55,11 +56,12 @@ export class NearWalk implements NearSide {
 
   async outbox(limit: number): Promise<readonly Entry[]> {
     const now = this.#parts.now();
+    const { round } = this.#outgoing;
     const due = this.#outgoing.early.filter((early) => early.due <= now);
     const waiting = await this.#outgoing.waiting();
     const chosen = [...due, ...waiting].slice(0, limit).sort((a, b) => a.offset - b.offset);
     const kept = await this.#outgoing.read(chosen.map(({ offset }) => offset));
-    this.#offered = new Map();
+    [this.#offered, this.#round] = [new Map(), round];
     const entries: Entry[] = [];
     for (const { text, offset, received } of kept) {
       const { entry, problem } = readEntry(JSON.parse(text));
@@ -89,7 +91,7 @@ export class NearWalk implements NearSide {
         early.push({ ...offered, due });
       } else refusals.push(result.words);
     }
-    await this.#outgoing.settle(offsets, early, refusals);
+    await this.#outgoing.settle({ round: this.#round, offsets, early, refusals });
     this.#awaitDue();
   }
 

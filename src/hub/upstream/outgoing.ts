@@ -28,6 +28,18 @@ const outgoingSchema = z.object({
   words: z.string().nullable(),
 });
 
+type OutgoingState = z.output<typeof outgoingSchema>;
+
+/** What became of entries that were offered. */
+export interface SettledOffsets {
+  /** When they were. */
+  readonly round: number;
+  readonly offsets: ReadonlySet<number>;
+  readonly early: readonly EarlyEntry[];
+  /** What the other hub said of those that it would not have. */
+  readonly refusals: readonly string[];
+}
+
 const PAGE = 500;
 
 /** What is to go to another hub of one walk: everything behind a mark that did not come from there. */
@@ -36,20 +48,16 @@ export class Outgoing {
   readonly #walk: WalkId;
   readonly #far: string;
   readonly #key: string;
-  #state: z.output<typeof outgoingSchema>;
+  #state: OutgoingState;
   #waiting: OutgoingEntry[] = [];
   #scanned: number;
   #scan: Promise<void> | null = null;
   /** Counts how often looking began anew. */
   #round = 0;
+  /** Ends when the last change of the state is kept: each begins with what the one before it came to. */
+  #changed: Promise<void> = Promise.resolve();
 
-  private constructor(
-    engine: Engine,
-    walk: WalkId,
-    far: string,
-    key: string,
-    state: z.output<typeof outgoingSchema>,
-  ) {
+  private constructor(engine: Engine, walk: WalkId, far: string, key: string, state: OutgoingState) {
     this.#engine = engine;
     this.#walk = walk;
     this.#far = far;
@@ -97,6 +105,11 @@ export class Outgoing {
     return this.#waiting;
   }
 
+  /** Counts how often everything came to be offered anew: what was offered before that is not settled by any answer. */
+  get round(): number {
+    return this.#round;
+  }
+
   /** Whether anything was ever settled. */
   get hasSent(): boolean {
     return this.#state.mark > 0;
@@ -117,34 +130,37 @@ export class Outgoing {
     return found;
   }
 
-  /** Notes that entries are settled, or early; durable when resolved. */
-  async settle(
-    offsets: ReadonlySet<number>,
-    early: readonly EarlyEntry[],
-    refusals: readonly string[],
-  ): Promise<void> {
-    this.#waiting = this.#waiting.filter(({ offset }) => !offsets.has(offset));
-    const mark = (this.#waiting[0]?.offset ?? this.#scanned + 1) - 1;
-    await this.#put({
-      ...this.#state,
-      mark: Math.max(mark, this.#state.mark),
-      early: [...this.#state.early.filter(({ offset }) => !offsets.has(offset)), ...early],
-      refused: this.#state.refused + refusals.length,
-      words: refusals.at(-1) ?? this.#state.words,
+  /** Notes that entries that were offered in a {@link round} are settled, or early; durable when resolved. */
+  async settle({ round, offsets, early, refusals }: SettledOffsets): Promise<void> {
+    const others = () => this.#waiting.filter(({ offset }) => !offsets.has(offset));
+    await this.#change((state) => {
+      if (round !== this.#round) return state;
+      const mark = (others()[0]?.offset ?? this.#scanned + 1) - 1;
+      return {
+        ...state,
+        mark: Math.max(mark, state.mark),
+        early: [...state.early.filter(({ offset }) => !offsets.has(offset)), ...early],
+        refused: state.refused + refusals.length,
+        words: refusals.at(-1) ?? state.words,
+      };
     });
+    // Only now: what could not be kept is offered again.
+    if (round === this.#round) this.#waiting = others();
   }
 
   /** The other hub's store is of this epoch; of another than before, it may have lost what it had. True when it may. */
   async meets(farEpoch: string): Promise<boolean> {
-    const { farEpoch: before } = this.#state;
-    if (before === farEpoch) return false;
-    const isAnother = before !== null;
-    const again = isAnother ? await this.#engine.head(this.#walk) : this.#state.again;
-    await this.#put({ ...this.#state, farEpoch, again, ...(isAnother ? { mark: 0, early: [] } : {}) });
-    if (isAnother) {
+    if (this.#state.farEpoch === farEpoch) return false;
+    const head = await this.#engine.head(this.#walk);
+    let isAnother = false;
+    await this.#change((state) => {
+      isAnother = state.farEpoch !== null && state.farEpoch !== farEpoch;
+      if (!isAnother) return { ...state, farEpoch };
+      // At once: an answer that comes while this is being kept belongs to what was.
       this.#round += 1;
       [this.#waiting, this.#scanned] = [[], 0];
-    }
+      return { ...state, farEpoch, again: head, mark: 0, early: [] };
+    });
     return isAnother;
   }
 
@@ -161,8 +177,14 @@ export class Outgoing {
     }
   }
 
-  async #put(state: z.output<typeof outgoingSchema>): Promise<void> {
-    await this.#engine.keep.put(this.#key, JSON.stringify(state));
-    this.#state = state;
+  #change(change: (state: OutgoingState) => OutgoingState): Promise<void> {
+    const changing = this.#changed.then(async () => {
+      const state = change(this.#state);
+      if (state === this.#state) return;
+      await this.#engine.keep.put(this.#key, JSON.stringify(state));
+      this.#state = state;
+    });
+    this.#changed = changing.catch(() => {});
+    return changing;
   }
 }

@@ -1,0 +1,111 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { Entry, Settled } from "../../../src/core/log/index.ts";
+import type { Instant } from "../../../src/core/units/index.ts";
+import { type Engine, openEngine } from "../../../src/hub/engine/index.ts";
+import { NearWalk } from "../../../src/hub/upstream/near-walk.ts";
+import { NOON, notes, WALK } from "../engine/written-notes.ts";
+import { HERE, THERE } from "./two-hubs.ts";
+
+const FAR = "/hubs/far";
+const numbers = (entries: readonly Entry[]) => entries.map(({ wire }) => Number(wire.sequence));
+
+describe("[LINK] this side of a walk", () => {
+  let folder: string;
+  let engine: Engine;
+  let now: Instant;
+  /** What is to be called back, and after how many ms. */
+  let timers: { readonly ms: number; readonly work: () => void }[];
+
+  const open = (over: Partial<Engine> = {}) =>
+    NearWalk.open({
+      engine: { ...engine, ...over },
+      walk: WALK,
+      far: FAR,
+      now: () => now,
+      later: (ms, work) => {
+        const timer = { ms, work };
+        timers.push(timer);
+        return () => {
+          timers = timers.filter((one) => one !== timer);
+        };
+      },
+    });
+  const cursor = (epoch: string, offset = 0) => ({ epoch, offset });
+  const accepted = (entries: readonly Entry[]): Settled[] =>
+    entries.map((entry) => ({ entry, result: { ...idOf(entry), outcome: "accepted" } }));
+  const ahead = (entries: readonly Entry[]): Settled[] =>
+    entries.map((entry) => ({
+      entry,
+      result: { ...idOf(entry), outcome: "refused", reason: "ahead", words: "ahead" },
+    }));
+  const idOf = ({ wire: { source, id } }: Entry) => ({ source, id });
+
+  beforeEach(async () => {
+    folder = mkdtempSync(join(tmpdir(), "tetherline-near-"));
+    now = NOON;
+    timers = [];
+    engine = await openEngine({ data: folder, engine: null, now: () => now });
+  });
+  afterEach(async () => {
+    await engine.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  test("an answer to what was sent before the other hub lost its store settles nothing", async () => {
+    const near = await open();
+    await near.takeIn([], cursor("first"));
+    await engine.append(WALK, notes(1, 3, { source: HERE }));
+    const offered = await near.outbox(10);
+    expect(numbers(offered)).toEqual([1, 2, 3]);
+    await near.takeIn([], cursor("second"));
+    expect(await near.unsent()).toBe(3);
+    await near.settle(accepted(offered));
+    expect(await near.unsent()).toBe(3);
+    expect(numbers(await (await open()).outbox(10))).toEqual([1, 2, 3]);
+    await near.settle(accepted(await near.outbox(10)));
+    expect(await near.unsent()).toBe(0);
+  });
+
+  test("what could not be noted as early still waits", async () => {
+    await engine.append(WALK, notes(1, 2, { source: HERE }));
+    let isFull = true;
+    const put: Engine["keep"]["put"] = (...pair) =>
+      isFull ? Promise.reject(new Error("full")) : engine.keep.put(...pair);
+    const near = await open({ keep: { ...engine.keep, put } });
+    await expect(near.settle(ahead(await near.outbox(10)))).rejects.toThrow("full");
+    expect(await near.unsent()).toBe(2);
+    isFull = false;
+    const offered = await near.outbox(10);
+    expect(numbers(offered)).toEqual([1, 2]);
+    await near.settle([...accepted(offered.slice(0, 1)), ...ahead(offered.slice(1))]);
+    expect(await near.unsent()).toBe(1);
+  });
+
+  test("what is settled and what is learnt of the other hub at the same time do not undo one another", async () => {
+    let puts = 0;
+    const slow: Engine["keep"] = {
+      ...engine.keep,
+      put: async (key, value) => {
+        puts += 1;
+        await wait(20);
+        await engine.keep.put(key, value);
+      },
+    };
+    const near = await open({ keep: slow });
+    await near.takeIn(notes(1, 2, { source: THERE }), cursor("first", 2));
+    await engine.append(WALK, notes(1, 3, { source: HERE }));
+    const offered = await near.outbox(10);
+    expect(offered).toHaveLength(3);
+    puts = 0;
+    const learning = near.takeIn([], cursor("second"));
+    await expect.poll(() => puts, { interval: 1 }).toBe(1);
+    await Promise.all([learning, near.settle(accepted(offered))]);
+    // It lost everything, also what came from there: all of it goes, after a restart too.
+    expect(await near.unsent()).toBe(5);
+    expect(await (await open()).unsent()).toBe(5);
+  });
+});

@@ -23,7 +23,7 @@ export class Follower {
   #hasOverrun = false;
   readonly #ended = new AbortController();
 
-  /** `relay` names the hub that reads, which is not sent what it brought; `null` for a device. */
+  /** `relay` names the hub that reads, which is not sent what it brought, unless it reads from the beginning; `null` for a device. */
   constructor(response: ServerResponse, epoch: string, relay: string | null) {
     this.#response = response;
     this.#epoch = epoch;
@@ -45,11 +45,13 @@ export class Follower {
 
   /** Sends everything behind an offset, up to what is told by then, and is live from there on. */
   async catchUp(read: ReadEntries, after: number): Promise<void> {
+    // A hub that has nothing of this log may have lost what it brought itself.
+    const withholds = after === 0 ? () => false : this.#withholds;
     let sent = after;
     while (!this.#ended.signal.aborted) {
       this.#hasOverrun = false;
       const page = await read(sent, PAGE);
-      this.#send(entriesText(this.#epoch, page, this.#withholds));
+      this.#send(entriesText(this.#epoch, page, withholds));
       sent = page.at(-1)?.offset ?? sent;
       if (page.length === PAGE || this.#hasOverrun) {
         await this.#drained();
@@ -57,7 +59,7 @@ export class Follower {
       }
       const queued = this.#queue.filter(({ offset }) => offset > sent);
       this.#queue = [];
-      this.#send(entriesText(this.#epoch, queued, this.#withholds));
+      this.#send(entriesText(this.#epoch, queued, withholds));
       this.#send(cursorText(this.#epoch, queued.at(-1)?.offset ?? sent));
       this.#isLive = true;
       return;

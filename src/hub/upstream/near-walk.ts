@@ -96,8 +96,10 @@ export class NearWalk implements NearSide {
   }
 
   async cursor(): Promise<Cursor | null> {
-    const kept = await this.#parts.engine.keep.get(this.#cursorKey);
-    return kept === null ? null : readCursor(kept);
+    const { engine } = this.#parts;
+    const [epoch, cursor = ""] = (await engine.keep.get(this.#cursorKey))?.split(" ") ?? [];
+    // A store that was brought back from a copy may have lost what it had sent, which only the beginning gives again.
+    return epoch === engine.epoch ? readCursor(cursor) : null;
   }
 
   async takeIn(entries: readonly Entry[], cursor: Cursor): Promise<void> {
@@ -105,7 +107,7 @@ export class NearWalk implements NearSide {
     const mine = entries.filter((entry) => entry.walk === walk);
     const outcomes = await engine.append(walk, mine, {
       via: far,
-      marks: new Map([[this.#cursorKey, writeCursor(cursor)]]),
+      marks: new Map([[this.#cursorKey, `${engine.epoch} ${writeCursor(cursor)}`]]),
     });
     for (const [index, { kind }] of outcomes.entries()) {
       const entry = mine[index];

@@ -171,6 +171,28 @@ describe("[LINK] of a hub with another one", { timeout: 60_000 }, () => {
     await hubs.agree(10);
   });
 
+  test("brought back from a copy itself, it gets again what it had sent since", async () => {
+    const { ground, vehicle } = hubs;
+    await vehicle.write(notes(1, 3, { source: HERE }));
+    hubs.link();
+    await hubs.agree(3);
+    await hubs.unlink();
+    await vehicle.close();
+    vehicle.backUp();
+    await vehicle.open();
+    hubs.link();
+    await vehicle.write(notes(4, 6, { source: HERE }));
+    await ground.write(notes(1, 2, { source: THERE }));
+    await hubs.agree(8);
+    await hubs.unlink();
+    await vehicle.close();
+    vehicle.bringBack();
+    await vehicle.open();
+    expect(await vehicle.keys()).not.toContain(`${HERE} 4`);
+    hubs.link();
+    await hubs.agree(8);
+  });
+
   test("an entry ahead of the other hub's clock waits until its time has come, and holds nothing up", async () => {
     const { ground, vehicle } = hubs;
     let ahead = 100_000;

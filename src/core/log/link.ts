@@ -4,7 +4,6 @@ import { AnswerTime } from "./answer-time.ts";
 import type { Backoff } from "./backoff.ts";
 import { waitAfter } from "./backoff.ts";
 import type { Entry } from "./entry.ts";
-import type { PushAnswer } from "./exchange.ts";
 import type { BatchLimits } from "./first-batch.ts";
 import { firstBatch } from "./first-batch.ts";
 import { Inbox } from "./inbox.ts";
@@ -14,6 +13,7 @@ import type { FarMessage, FarSide, NearSide, Settled } from "./link-sides.ts";
 import { TurnedAwayError, UnreachableError } from "./link-sides.ts";
 import type { LinkState } from "./link-status.ts";
 import { UNLINKED } from "./link-status.ts";
+import { pairedWith } from "./paired-with.ts";
 
 /** How a link behaves; times in ms. */
 export interface LinkSettings extends BatchLimits {
@@ -63,6 +63,10 @@ export class Link {
   readonly #pushHope = new Latch();
   readonly #pullHope = new Latch();
   #stream: AbortController | null = null;
+  /** What is offered now, and since when. */
+  #offered: { readonly over: AbortController; readonly since: number } | null = null;
+  /** How long the stream took for its first word, when it last came. */
+  #trip = 0;
   #state = UNLINKED;
   /** When anything came down the stream there is, or it was opened. */
   #streamHeardAt = 0;
@@ -111,10 +115,18 @@ export class Link {
     await this.#work;
   }
 
-  /** The network came back, or the device woke up: tries at once, and distrusts a stream that was silent for long. */
+  /** The network came back, or the device woke up: tries at once, and distrusts what nothing was heard of for long. */
   wake(): void {
     if (this.#time.now() - this.#streamHeardAt > this.#settings.silence / 2) this.#stream?.abort(OVER);
+    this.#distrustOffer();
     this.#raiseHope();
+  }
+
+  /** Gives up an offer that seems to have been made into a gap: its answer may never come, and is waited for for minutes. */
+  #distrustOffer(): void {
+    if (!this.#offered) return;
+    const { over, since } = this.#offered;
+    if (this.#time.now() - since > Math.max(this.#settings.silence / 2, 3 * this.#trip)) over.abort(OVER);
   }
 
   #raiseHope(): void {
@@ -157,6 +169,7 @@ export class Link {
   async #offer(batch: readonly Entry[], answerTime: AnswerTime): Promise<readonly Settled[]> {
     const over = this.#within();
     const since = this.#time.now();
+    this.#offered = { over, since };
     let isLate = false;
     void this.#time.wait(answerTime.allowed, over.signal).then(() => {
       isLate = !over.signal.aborted;
@@ -176,6 +189,7 @@ export class Link {
       if (isLate) answerTime.missed();
       throw error;
     } finally {
+      this.#offered = null;
       over.abort(OVER);
     }
   }
@@ -220,7 +234,10 @@ export class Link {
     let isFirst = true;
     const hear = (message: FarMessage) => {
       if (over.signal.aborted) return;
-      if (isFirst) answerTime.met(Math.max(0, this.#time.now() - since));
+      if (isFirst) {
+        this.#trip = Math.max(0, this.#time.now() - since);
+        answerTime.met(this.#trip);
+      }
       isFirst = false;
       this.#streamHeardAt = this.#time.now();
       this.#hear(message, inbox);
@@ -286,6 +303,7 @@ export class Link {
     }
     if (this.#state.kind === "linking") {
       this.#set({ kind: "linked", words: null });
+      this.#distrustOffer();
       this.#pushHope.raise();
     }
   }
@@ -366,16 +384,4 @@ export class Link {
     this.#state = { ...before, ...change };
     for (const watcher of [...this.#watchers]) watcher();
   }
-}
-
-/** Each entry with its result; an answer to something else is as good as none. */
-function pairedWith(batch: readonly Entry[], { results }: PushAnswer): readonly Settled[] {
-  if (results.length !== batch.length) throw new UnreachableError("The answer does not fit what was sent.");
-  return batch.map((entry, index) => {
-    const result = results[index];
-    if (!result || (result.id !== null && result.id !== entry.wire.id)) {
-      throw new UnreachableError("The answer does not fit what was sent.");
-    }
-    return { entry, result };
-  });
 }

@@ -197,6 +197,52 @@ describe("[LINK] an answer that does not come", () => {
   });
 });
 
+describe("[LINK] an offer under way when the other side is there again", () => {
+  /** A link whose offers vanish and which by now waits for minutes for their answers. */
+  async function patient() {
+    const made = begin({}, numberedEntries(1));
+    made.push.mockImplementation(() => new Promise(() => {}));
+    await pass(HOUR);
+    const { length } = made.offers;
+    while (made.offers.length === length) await pass(1000);
+    await pass(60_000);
+    expect(made.offers).toHaveLength(length + 1);
+    made.push.mockImplementation(async (entries) => answerFor(entries));
+    return { ...made, offered: length + 1 };
+  }
+
+  it("is given up for another once the stream comes back", async () => {
+    const { streams, stream, offered, offers, near } = await patient();
+    const { length } = streams;
+    stream().end(gone());
+    while (streams.length === length) await pass(1000);
+    expect(offers).toHaveLength(offered);
+    stream().hear(heard(7));
+    await pass(0);
+    expect(offers).toHaveLength(offered + 1);
+    expect(near.waiting).toEqual([]);
+  });
+
+  it("is given up for another when the device wakes up", async () => {
+    const { link, offered, offers } = await patient();
+    link.wake();
+    await pass(0);
+    expect(offers).toHaveLength(offered + 1);
+  });
+
+  it("is left its time when the stream took as long to come back", async () => {
+    const { streams, stream, offered, offers } = await patient();
+    const { length } = streams;
+    stream().end(gone());
+    while (streams.length === length) await pass(1000);
+    // The first word takes minutes over this link, and so do answers.
+    await pass(120_000);
+    stream().hear(heard(7));
+    await pass(0);
+    expect(offers).toHaveLength(offered);
+  });
+});
+
 describe("[LINK] what answers take", () => {
   it("is learned anew: once one came quickly, the next is not waited for so long", async () => {
     const { push, near, offers } = begin({}, numberedEntries(1));

@@ -1,0 +1,16 @@
+import type { Entry } from "./entry.ts";
+import type { PushAnswer } from "./exchange.ts";
+import type { Settled } from "./link-sides.ts";
+import { UnreachableError } from "./link-sides.ts";
+
+/** Each entry with its result; throws an {@link UnreachableError} for an answer to something else, which is as good as none. */
+export function pairedWith(batch: readonly Entry[], { results }: PushAnswer): readonly Settled[] {
+  if (results.length !== batch.length) throw new UnreachableError("The answer does not fit what was sent.");
+  return batch.map((entry, index) => {
+    const result = results[index];
+    if (!result || (result.id !== null && result.id !== entry.wire.id)) {
+      throw new UnreachableError("The answer does not fit what was sent.");
+    }
+    return { entry, result };
+  });
+}

@@ -81,12 +81,13 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async removeWalk(walk: WalkId): Promise<boolean> {
-    return this.#rows.write(["entries", "walks", "links"], async () => {
+    return this.#rows.write(["entries", "walks", "links", "aside"], async () => {
       const { made, seen, edition = 0 } = await this.#rows.rowOf(walk);
       await this.#rows.removeAll(walk);
       await this.#database.walks.put({ ...emptyRow(walk), made, seen, edition: edition + 1 });
       // What a link has read of a walk is gone with it.
       await this.#database.links.delete(walk);
+      await this.#database.aside.where("walk").equals(walk).delete();
       return true;
     });
   }

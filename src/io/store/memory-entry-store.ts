@@ -68,7 +68,7 @@ export class MemoryEntryStore implements WalkStore {
 
   async removeWalk(walk: WalkId): Promise<boolean> {
     this.#rows.removeAll(walk);
-    await this.links.leave(walk);
+    await this.links.remove(walk);
     return true;
   }
 

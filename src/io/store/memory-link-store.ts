@@ -23,7 +23,7 @@ export class MemoryLinkStore implements LinkStore {
   readonly #rows: MemoryRows;
   readonly #now: () => Instant;
   readonly #links = new Map<WalkId, LinkRow>();
-  readonly #aside: AsideEntry[] = [];
+  #aside: AsideEntry[] = [];
   readonly #listeners = new Set<() => void>();
 
   constructor(rows: MemoryRows, now: () => Instant) {
@@ -63,6 +63,12 @@ export class MemoryLinkStore implements LinkStore {
     const { ahead: _, ...row } = this.#rows.rowOf(walk);
     this.#rows.setRow(row);
     if (this.#links.delete(walk)) this.#tell();
+  }
+
+  /** Forgets all that is kept of a walk. */
+  async remove(walk: WalkId): Promise<void> {
+    this.#aside = this.#aside.filter((one) => one.walk !== walk);
+    await this.leave(walk);
   }
 
   async change(walk: WalkId, change: (row: LinkRow) => LinkRow): Promise<void> {

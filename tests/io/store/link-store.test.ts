@@ -282,10 +282,13 @@ describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
     expect(await links.get(walk)).toBeNull();
   });
 
-  it("are gone with a walk that is taken off the device", async () => {
-    const { store, links, append } = await joined();
+  it("are gone with a walk that is taken off the device, and so is what was set aside of it", async () => {
+    const { store, links, append, settle } = await joined();
+    await append("b");
+    await settle((entry) => refused(entry, "role"));
     await append("a");
     await store.removeWalk(walk);
+    expect(await links.aside(walk)).toEqual([]);
     expect(await links.get(walk)).toBeNull();
     expect(await links.unsent(walk)).toBe(0);
   });

@@ -2,13 +2,20 @@ import { z } from "zod";
 import type { WalkId } from "../../core/units/index.ts";
 import type { Keep } from "../engine/index.ts";
 
-const ticketSchema = z.object({ token: z.string().min(1), hub: z.string().min(1), hubName: z.string() });
+const ticketSchema = z.object({
+  token: z.string().min(1),
+  hub: z.string().min(1),
+  hubName: z.string(),
+  /** The mark of the invitation that it was given for; `null` when it was the owner's code. */
+  invitation: z.string().nullable().default(null),
+});
 
 /** What another hub gave this one for a walk: a token, and who it is. */
 export type Ticket = z.output<typeof ticketSchema>;
 
 /** The tickets of another hub, kept so that a restart needs no code. */
 export interface UpstreamBook {
+  /** All that can be read: for the others this hub has to be let in anew. */
   all(): Promise<ReadonlyMap<WalkId, Ticket>>;
   put(walk: WalkId, ticket: Ticket): Promise<void>;
   remove(walk: WalkId): Promise<void>;
@@ -21,11 +28,20 @@ export function upstreamBook(keep: Keep, origin: string): UpstreamBook {
     all: async () => {
       const tickets = new Map<WalkId, Ticket>();
       for (const [key, value] of await keep.list(prefix)) {
-        tickets.set(key.slice(prefix.length) as WalkId, ticketSchema.parse(JSON.parse(value)));
+        const { data: ticket } = ticketSchema.safeParse(jsonOf(value));
+        if (ticket) tickets.set(key.slice(prefix.length) as WalkId, ticket);
       }
       return tickets;
     },
     put: (walk, ticket) => keep.put(`${prefix}${walk}`, JSON.stringify(ticket)),
     remove: (walk) => keep.remove(`${prefix}${walk}`),
   };
+}
+
+function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
+  }
 }

@@ -1,5 +1,6 @@
+import { createHash } from "node:crypto";
 import type { LinkTime } from "../../core/log/index.ts";
-import { AnswerTime, TurnedAwayError, waitAfter } from "../../core/log/index.ts";
+import { AnswerTime, TurnedAwayError, UnreachableError, waitAfter } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import type { Engine } from "../engine/index.ts";
@@ -35,6 +36,7 @@ const LOOK_PAUSE = 5_000;
 /** A code or token that was turned away is tried again after so long, in ms: more often would be taken for guessing. */
 const REFUSED_PAUSE = 60_000;
 const NO_RELAY = "The invitation is not one for a hub: make one of the role relay.";
+const ANOTHER_WALK = "What answers there is no hub that this one knows.";
 const ITSELF = "That is this hub itself: give the address of another one.";
 
 /** Links this hub with another one and keeps to it until stopped: whatever goes wrong is told, waited out and tried again. */
@@ -57,6 +59,10 @@ class UpstreamLinks implements Upstream {
   readonly #unfollow: () => void;
   /** Whether the code is the owner's or an invitation; `null` until the other hub was heard. */
   #mode: "owner" | "invitation" | null = null;
+  /** What an invitation is known by where it must not be written down. */
+  readonly #invitation: string;
+  /** Whether the invitation has let this hub in, now or before. */
+  #isInvited = false;
   #farName: string;
   #refusal: string | null = null;
   #told: string | null = null;
@@ -65,6 +71,7 @@ class UpstreamLinks implements Upstream {
   constructor(parts: UpstreamParts) {
     this.#parts = parts;
     this.#book = upstreamBook(parts.engine.keep, parts.origin);
+    this.#invitation = createHash("sha256").update(`${parts.origin} ${parts.code}`).digest("base64url");
     this.#scope = new Scope(parts.time);
     this.#farName = new URL(parts.origin).host;
     this.#unfollow = parts.engine.follow((walk) => {
@@ -138,11 +145,9 @@ class UpstreamLinks implements Upstream {
   }
 
   async #lookByInvitation(): Promise<number> {
-    // A ticket from before is as good as the invitation, which may have expired since.
-    if (this.#links.size === 0) {
-      await this.#join(null);
-      this.#mode = "invitation";
-    }
+    // Its ticket from before is as good as the invitation, which may have expired since.
+    if (!this.#isInvited) await this.#join(null);
+    this.#mode = "invitation";
     return REFUSED_PAUSE;
   }
 
@@ -152,9 +157,14 @@ class UpstreamLinks implements Upstream {
     const { token, hub, hubName, role } = joined;
     if (role !== "relay" || token === undefined) throw new TurnedAwayError(NO_RELAY);
     if (hub === id) throw new TurnedAwayError(ITSELF);
-    const ticket = { token, hub, hubName };
-    await this.#book.put(joined.walk as WalkId, ticket);
-    await this.#begin(joined.walk as WalkId, ticket);
+    if (walk !== null && joined.walk !== walk) throw new UnreachableError(ANOTHER_WALK);
+    const joinedWalk = joined.walk as WalkId;
+    const before = this.#links.get(joinedWalk);
+    this.#links.delete(joinedWalk);
+    await before?.stop();
+    const ticket = { token, hub, hubName, invitation: walk === null ? this.#invitation : null };
+    await this.#begin(joinedWalk, ticket);
+    await this.#book.put(joinedWalk, ticket);
   }
 
   async #begin(walk: WalkId, ticket: Ticket): Promise<void> {
@@ -174,11 +184,17 @@ class UpstreamLinks implements Upstream {
       seen: (cursor) => this.#ask((signal) => far.seen(walk, ticket.token, cursor, signal)),
     });
     this.#links.set(walk, link);
+    const isInvited = ticket.invitation === this.#invitation;
+    this.#isInvited ||= isInvited;
     void link.turnedAway.then(async (words) => {
+      // Another one has taken its place, for which it was turned away.
+      if (this.#links.get(walk) !== link) return;
       this.#turnedAway(walk, words);
       await link.stop();
-      await this.#book.remove(walk).catch(() => {});
+      if (this.#links.get(walk) !== link) return;
       this.#links.delete(walk);
+      if (isInvited) this.#isInvited = false;
+      await this.#book.remove(walk).catch(() => {});
     });
   }
 

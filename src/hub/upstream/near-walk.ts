@@ -1,3 +1,4 @@
+import { min } from "d3-array";
 import type { Cursor, Entry, NearSide, Settled } from "../../core/log/index.ts";
 import { FARTHEST_AHEAD, keyOf, readCursor, readEntry, wallOf, writeCursor } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
@@ -16,6 +17,8 @@ export interface NearWalkParts {
   readonly later: (ms: number, work: () => void) => () => void;
 }
 
+/** The clock is looked at so often at least while something is early, in ms: it may be set, and timers are not so patient. */
+const LONGEST_PAUSE = 3_600_000;
 /** An entry that is ahead of the other hub's clock is offered again after so long at the earliest, in ms. */
 const EARLY_PAUSE = 5_000;
 
@@ -48,10 +51,9 @@ export class NearWalk implements NearSide {
   /** Everything that this hub had got by then is kept over there; `null` when nothing is. */
   async sentUpTo(): Promise<Instant | null> {
     const [first] = await this.#outgoing.waiting();
-    const open = [...(first ? [first] : []), ...this.#outgoing.early];
-    if (open.length === 0) return this.#parts.now();
-    if (!this.#outgoing.hasSent) return null;
-    return (Math.min(...open.map(({ received }) => received)) - 1) as Instant;
+    const open = min([...(first ? [first] : []), ...this.#outgoing.early], ({ received }) => received);
+    if (open === undefined) return this.#parts.now();
+    return this.#outgoing.hasSent ? ((open - 1) as Instant) : null;
   }
 
   async outbox(limit: number): Promise<readonly Entry[]> {
@@ -63,13 +65,20 @@ export class NearWalk implements NearSide {
     const kept = await this.#outgoing.read(chosen.map(({ offset }) => offset));
     [this.#offered, this.#round] = [new Map(), round];
     const entries: Entry[] = [];
+    const unreadable = new Map<number, string>();
     for (const { text, offset, received } of kept) {
       const { entry, problem } = readEntry(JSON.parse(text));
-      if (!entry) throw new Error(`an entry that was kept is none: ${problem}`);
+      if (!entry) {
+        unreadable.set(offset, `An entry of this hub cannot be read by this version: ${problem}.`);
+        continue;
+      }
       this.#offered.set(keyOf(entry), { offset, received });
       entries.push(entry);
     }
-    return entries;
+    if (unreadable.size === 0) return entries;
+    const [offsets, refusals] = [new Set(unreadable.keys()), [...unreadable.values()]];
+    await this.#outgoing.settle({ round, offsets, early: [], refusals });
+    return entries.length > 0 ? entries : this.outbox(limit);
   }
 
   async unsent(): Promise<number> {
@@ -145,7 +154,11 @@ export class NearWalk implements NearSide {
     this.#forgetDue();
     const { early } = this.#outgoing;
     if (early.length === 0 || this.#watchers.size === 0) return;
-    const first = Math.min(...early.map(({ due }) => due));
-    this.#forgetDue = this.#parts.later(Math.max(0, first - this.#parts.now()), () => this.#tell());
+    const first = min(early, ({ due }) => due) ?? 0;
+    const left = Math.min(LONGEST_PAUSE, Math.max(0, first - this.#parts.now()));
+    this.#forgetDue = this.#parts.later(left, () => {
+      if (first > this.#parts.now()) this.#awaitDue();
+      else this.#tell();
+    });
   }
 }

@@ -4,13 +4,14 @@ import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Entry, Settled } from "../../../src/core/log/index.ts";
-import type { Instant } from "../../../src/core/units/index.ts";
+import { type Instant, parseInstant } from "../../../src/core/units/index.ts";
 import { type Engine, openEngine } from "../../../src/hub/engine/index.ts";
 import { NearWalk } from "../../../src/hub/upstream/near-walk.ts";
 import { NOON, notes, WALK } from "../engine/written-notes.ts";
 import { HERE, THERE } from "./two-hubs.ts";
 
 const FAR = "/hubs/far";
+const HOUR = 3_600_000;
 const numbers = (entries: readonly Entry[]) => entries.map(({ wire }) => Number(wire.sequence));
 
 describe("[LINK] this side of a walk", () => {
@@ -83,6 +84,60 @@ describe("[LINK] this side of a walk", () => {
     expect(numbers(offered)).toEqual([1, 2]);
     await near.settle([...accepted(offered.slice(0, 1)), ...ahead(offered.slice(1))]);
     expect(await near.unsent()).toBe(1);
+  });
+
+  test("what is early is awaited for hours at a time, whatever the clock does meanwhile", async () => {
+    await engine.append(WALK, notes(1, 2, { source: HERE }));
+    now = ((parseInstant("2021-04-02T09:12:31.500Z") ?? 0) - 40 * 24 * HOUR) as Instant;
+    const near = await open();
+    let told = 0;
+    const stop = near.watch(() => {
+      told += 1;
+    });
+    await near.settle(ahead(await near.outbox(10)));
+    const fire = () => {
+      const [timer] = timers.splice(0);
+      expect(timer?.ms).toBeLessThanOrEqual(HOUR);
+      timer?.work();
+    };
+    for (let turn = 0; turn < 3; turn += 1) fire();
+    expect([told, timers.length]).toEqual([0, 1]);
+    now = (now + 40 * 24 * HOUR) as Instant;
+    fire();
+    expect([told, timers.length, numbers(await near.outbox(10))]).toEqual([1, 0, [1, 2]]);
+    stop();
+  });
+
+  test("says up to when all is sent with very many entries that are early", async () => {
+    const count = 150_000;
+    const early = Array.from({ length: count }, (_, index) => ({
+      offset: index + 1,
+      received: NOON - index,
+      due: NOON + HOUR,
+    }));
+    const state = {
+      epoch: engine.epoch,
+      farEpoch: "first",
+      mark: count,
+      again: 0,
+      early,
+      refused: 0,
+      words: null,
+    };
+    await engine.keep.put(`upstream.out ${FAR} ${WALK}`, JSON.stringify(state));
+    const near = await open();
+    expect([await near.unsent(), await near.sentUpTo()]).toEqual([count, NOON - count]);
+  });
+
+  test("an entry that this version cannot read holds nothing up and is told of", async () => {
+    await engine.append(WALK, notes(1, 4, { source: HERE }));
+    const near = await open({
+      read: async (...wish) =>
+        (await engine.read(...wish)).map((kept) => (kept.offset < 3 ? { ...kept, text: '{"odd":1}' } : kept)),
+    });
+    expect(numbers(await near.outbox(2))).toEqual([3, 4]);
+    expect([await near.unsent(), near.refusals.count]).toEqual([2, 2]);
+    expect(near.refusals.words).toMatch(/cannot be read/);
   });
 
   test("what is settled and what is learnt of the other hub at the same time do not undo one another", async () => {

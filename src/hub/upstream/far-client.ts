@@ -35,6 +35,8 @@ export interface RelayName {
 
 /** Characters of one event or answer, at most. */
 const LONGEST = 16_000_000;
+/** Characters of what another hub says of a failure, at most. */
+const LONGEST_WORDS = 300;
 const BATCH = "application/cloudevents-batch+json";
 /** Statuses that say that what was sent is wrong, and will be wrong again. */
 const UNACCEPTABLE: ReadonlySet<number> = new Set([400, 413, 415, 422]);
@@ -187,9 +189,14 @@ async function textOf(answer: IncomingMessage): Promise<string> {
   return text;
 }
 
+/** What another hub says of a failure, as one short line: it goes to the console. */
 function wordsOf(text: string): string | null {
   const parsed = hubErrorSchema.safeParse(jsonOf(text));
-  return parsed.success ? parsed.data.words : null;
+  if (!parsed.success) return null;
+  return parsed.data.words
+    .replaceAll(/[\p{Cc}\p{Cf}\s]+/gu, " ")
+    .trim()
+    .slice(0, LONGEST_WORDS);
 }
 
 function jsonOf(text: string): unknown {

@@ -38,6 +38,7 @@ export function askFar({ origin, fingerprint }: FarAddress): AskFar {
         signal,
         headers: { ...headers, ...length },
         ...agent,
+        ...({ givenUp: signal } satisfies PinnedOptions),
       });
       request.once("response", (answer) => {
         // Without a listener, an answer that breaks off would end the process.
@@ -54,21 +55,32 @@ function unreachable(origin: string, cause: Error): UnreachableError {
   return new UnreachableError(`The hub at ${origin} cannot be reached (${code}).`, { cause });
 }
 
+/** What the agent below is told besides: the request's own signal is kept from agents. */
+interface PinnedOptions {
+  readonly givenUp?: AbortSignal;
+}
+
 /** Connections on which the other side has shown a certificate with this fingerprint, or one made by it. */
 function pinnedAgent(fingerprint: string): Agent {
   const agent = new Agent({ keepAlive: true });
-  agent.createConnection = (options: RequestOptions, callback): Duplex | null | undefined => {
+  agent.createConnection = (options: RequestOptions & PinnedOptions, callback): Duplex | null | undefined => {
     const socket = connect({
       host: options.host ?? options.hostname ?? "localhost",
       port: Number(options.port ?? 443),
       rejectUnauthorized: false,
     });
+    const { givenUp } = options;
+    // A request that is given up before it has its socket ends with the socket only.
+    const abandon = () => socket.destroy(new Error("given up"));
     let isAnswered = false;
     const answer = (cause: Error | null): void => {
       if (isAnswered) return;
       isAnswered = true;
+      givenUp?.removeEventListener("abort", abandon);
       callback?.(cause, socket);
     };
+    givenUp?.addEventListener("abort", abandon, { once: true });
+    if (givenUp?.aborted) abandon();
     // Stays, so that an error before the request has the socket ends nothing but the request.
     socket.on("error", answer);
     socket.once("secureConnect", () => {

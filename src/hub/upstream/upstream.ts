@@ -120,7 +120,7 @@ class UpstreamLinks implements Upstream {
 
   /** Links with every walk that either hub has, or with the one of the invitation; how long to wait before the next look. */
   async #look(): Promise<number> {
-    const { far, code, engine } = this.#parts;
+    const { far, code, engine, board } = this.#parts;
     if (this.#mode === "invitation") return this.#lookByInvitation();
     let there: readonly WalkId[];
     try {
@@ -130,15 +130,18 @@ class UpstreamLinks implements Upstream {
       throw cause;
     }
     this.#mode = "owner";
-    const here = (await engine.walks()).map(({ walk }) => walk);
-    for (const walk of new Set([...there, ...here])) {
-      if (this.#links.has(walk) || (this.#notBefore.get(walk) ?? 0) > this.#parts.time.now()) continue;
+    const here = new Map((await engine.walks()).map(({ walk, entries }) => [walk, entries]));
+    for (const walk of new Set([...there, ...here.keys()])) {
+      if (this.#links.has(walk) || this.#mustWait(walk)) continue;
       try {
         await this.#join(walk);
       } catch (cause) {
         // The other walks are not to suffer from one that is turned away.
         if (!(cause instanceof TurnedAwayError)) throw cause;
         this.#turnedAway(walk, cause.message);
+        const unlinked = unlinkedHub(this.#farName, here.get(walk) ?? 0, cause.message);
+        const [shown = unlinked] = board.of(walk);
+        board.put(walk, [{ ...shown, state: "refused", words: cause.message }]);
       }
     }
     return LOOK_PAUSE;
@@ -196,6 +199,12 @@ class UpstreamLinks implements Upstream {
       if (isInvited) this.#isInvited = false;
       await this.#book.remove(walk).catch(() => {});
     });
+  }
+
+  #mustWait(walk: WalkId): boolean {
+    const left = (this.#notBefore.get(walk) ?? 0) - this.#parts.time.now();
+    // Longer than that only a clock that was set back makes it.
+    return left > 0 && left <= REFUSED_PAUSE;
   }
 
   #turnedAway(walk: WalkId, words: string): void {

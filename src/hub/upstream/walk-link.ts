@@ -10,7 +10,7 @@ export interface WalkLinkParts extends NearWalkParts {
   readonly farName: string;
   readonly board: BeyondBoard;
   readonly time: LinkTime;
-  /** Says over there how far this hub has read; failures do not matter. */
+  /** Says over there how far this hub has read; rejects when it did not get through. */
   readonly seen: (cursor: Cursor) => Promise<void>;
 }
 
@@ -112,27 +112,34 @@ function newsOf({ heardAt: _heardAt, sentUpTo, ...news }: FarHub): string {
   return JSON.stringify({ ...news, sentUpTo: news.unsent === 0 ? "all" : sentUpTo });
 }
 
-/** Says how far this hub has read: the last word only, one request at a time. */
+/** Says how far this hub has read: the last word only, one request at a time, and again when it did not get through. */
 function seenReporter({ seen, later }: Pick<WalkLinkParts, "seen" | "later">) {
   let [next, isBusy]: [Cursor | null, boolean] = [null, false];
+  let isStopped = false;
   let cancel: () => void = () => {};
   const go = async (): Promise<void> => {
     const cursor = next;
     next = null;
-    if (cursor) await seen(cursor).catch(() => {});
+    const isSaid =
+      cursor === null ||
+      (await seen(cursor).then(
+        () => true,
+        () => false,
+      ));
+    if (isStopped) return;
+    if (!isSaid) next ??= cursor;
     if (next === null) isBusy = false;
-    else cancel = later(TELL_PAUSE, () => void go());
+    else cancel = later(isSaid ? TELL_PAUSE : GAP_BACKOFF.longest, () => void go());
   };
   return {
     report: (cursor: Cursor): void => {
       next = cursor;
-      if (isBusy) return;
+      if (isBusy || isStopped) return;
       isBusy = true;
       cancel = later(0, () => void go());
     },
     stop: (): void => {
-      next = null;
-      isBusy = true;
+      isStopped = true;
       cancel();
     },
   };

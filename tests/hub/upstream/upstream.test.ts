@@ -282,6 +282,19 @@ describe("[LINK] of a hub with another one", { timeout: 60_000 }, () => {
     await hubs.agree(3);
   });
 
+  test("a clock that is set back meanwhile makes that minute no day", async () => {
+    const { ground, vehicle } = hubs;
+    vehicle.now = () => (Date.now() + 50_000) as Instant;
+    await vehicle.write(notes(1, 1, { source: HERE }));
+    hubs.link();
+    await hubs.agree(1);
+    await ground.parts.admission.withdraw(WALK, vehicle.parts.id);
+    await vehicle.write(notes(2, 2, { source: HERE }));
+    await expect.poll(() => vehicle.beyond()?.state, PATIENT).toBe("refused");
+    vehicle.now = () => (Date.now() - 24 * 3_600_000) as Instant;
+    await hubs.agree(2);
+  });
+
   test("linked with itself, it says so", async () => {
     await hubs.vehicle.write(notes(1, 1, { source: HERE }));
     const far: FarClient = {
@@ -294,6 +307,8 @@ describe("[LINK] of a hub with another one", { timeout: 60_000 }, () => {
     hubs.link({ far });
     await expect.poll(() => hubs.told.join(), PATIENT).toMatch(/this hub itself/);
     expect(await hubs.ground.keys()).toEqual([]);
+    const refused = { state: "refused", words: expect.stringMatching(/this hub itself/), unsent: 1 };
+    await expect.poll(() => hubs.vehicle.beyond(), PATIENT).toMatchObject(refused);
   });
 
   test("the other hub shows how far this one has read", async () => {
@@ -305,5 +320,21 @@ describe("[LINK] of a hub with another one", { timeout: 60_000 }, () => {
     await expect
       .poll(async () => (await ground.parts.presence.of(WALK)).followers, PATIENT)
       .toMatchObject([{ ...relay, seenUpTo: expect.anything() }]);
+  });
+
+  test("that is said again when it was lost on the way", async () => {
+    const { ground, vehicle, far } = hubs;
+    let lost = 0;
+    const seen: FarClient["seen"] = (...said) => {
+      lost += 1;
+      return lost > 2 ? far.seen(...said) : Promise.reject(new Error("lost"));
+    };
+    await ground.write(notes(1, 1, { source: THERE }));
+    hubs.link({ far: { ...far, seen } });
+    await hubs.agree(1);
+    const read = async () =>
+      (await ground.parts.presence.of(WALK)).followers.find(({ device }) => device === vehicle.parts.id)
+        ?.seenUpTo;
+    await expect.poll(read, PATIENT).toEqual(expect.any(String));
   });
 });

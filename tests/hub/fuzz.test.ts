@@ -3,6 +3,7 @@ import { fc } from "@fast-check/vitest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import {
   type Credentials,
+  KEPT,
   type Malformed,
   malformedAddresses,
   malformedBatches,
@@ -40,7 +41,7 @@ async function kept(): Promise<string> {
 beforeAll(async () => {
   hub = await TestHub.open({ limits: unlimited });
   const lead = await hub.join(DEVICE);
-  await hub.push(lead, writtenNotes(DEVICE, 1, 3));
+  await hub.push(lead, writtenNotes(DEVICE, 1, KEPT));
   port = Number(new URL(await hub.listen()).port);
   credentials = { device: DEVICE, lead, owner: hub.owner };
   before = await kept();

@@ -14,7 +14,7 @@ export function asksForPage({ method, url, headers }: FastifyRequest): boolean {
   return (
     (method === "GET" || method === "HEAD") &&
     !/^\/(api|metrics)(\/|$)/.test(path) &&
-    !/\.[^/]*$/.test(path) &&
+    !/\/\.|\.[^/]*$/.test(path) &&
     /text\/html|\*\/\*/.test(headers.accept ?? "*/*")
   );
 }

@@ -2,16 +2,14 @@ import { connect } from "node:net";
 import { fc } from "@fast-check/vitest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import {
-  type Credentials,
-  KEPT,
-  type Malformed,
   malformedAddresses,
-  malformedBatches,
   malformedBytes,
   malformedCredentials,
   malformedCursors,
   malformedForms,
 } from "./malformed.ts";
+import { KEPT, malformedBatches } from "./malformed-entries.ts";
+import type { Credentials, Malformed } from "./malformed-request.ts";
 import { TestHub, WALK } from "./test-hub.ts";
 import { writtenNotes } from "./written-entry.ts";
 

@@ -47,7 +47,14 @@ describe("[HUB] the app is served", () => {
       ]);
       expect(answer.body).toContain("<title>app</title>");
     }
-    for (const url of ["/assets/gone.js", "/api", "/api/none", "/gone.png", "/metrics/none", "/.git/config"]) {
+    for (const url of [
+      "/assets/gone.js",
+      "/api",
+      "/api/none",
+      "/gone.png",
+      "/metrics/none",
+      "/.git/config",
+    ]) {
       const answer = await hub.ask("GET", url, { headers: { accept: "text/html" } });
       expect([url, answer.statusCode, answer.json().error]).toEqual([url, 404, "not-found"]);
     }

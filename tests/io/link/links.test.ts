@@ -201,6 +201,28 @@ describe("[LINK] clocks", () => {
     ).toBe(true);
   });
 
+  it("finds out anew how its clock stands when the hub's is set back, and gets its entries through", async () => {
+    const standing = hub.now;
+    const { lead, marker } = await twoTablets(now, () => standing);
+    await allSent(lead);
+    hub.now = (standing - 3_600_000) as Instant;
+    await marker.append(WALK, note("behind the hub’s back"));
+    await eventually(async () => (await orderedTexts(lead)).includes("behind the hub’s back"));
+    await allSent(marker);
+    expect(marker.links.status(WALK).clock?.offset).toBe(-3_600_000);
+  });
+
+  it("of a watcher are compared, and nothing is entered", async () => {
+    const { lead } = await twoTablets();
+    const { code } = await lead.links.invite(WALK, "watcher", 15);
+    const watcher = await tablet({ now: () => (hub.now + 3000) as Instant });
+    await watcher.links.join({ code, name: "Window" });
+    const { notices } = await statusWhen(watcher.links, WALK, ({ clock }) => clock?.offset === -3000);
+    await eventually(async () => (await orderedTexts(lead)).length === (await orderedTexts(watcher)).length);
+    const own = (await watcher.entries(WALK)).filter(({ wire }) => wire.source === watcher.store.device);
+    expect([own, notices]).toEqual([[], []]);
+  });
+
   it("tells a joined tablet's user when its clock was set a day ahead", async () => {
     let off = 0;
     const { lead, marker } = await twoTablets(now, () => (hub.now + off) as Instant);

@@ -2,6 +2,7 @@
 import "fake-indexeddb/auto";
 
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import type { Instant } from "../../../src/core/units/index.ts";
 import type { Channel } from "../../../src/io/link/status-channel.ts";
 import { TestHub, WALK } from "../../hub/test-hub.ts";
 import { note, opened } from "../store/stand-ins.ts";
@@ -67,6 +68,19 @@ describe("[LINK] two pages of a tablet", () => {
     await second.append(WALK, note("after the first page"));
     await eventually(async () => (await hub.log()).includes("after the first page"));
     await statusWhen(second.links, WALK, ({ kind, unsent }) => kind === "linked" && unsent === 0);
+  });
+
+  it("both go on when the device was taken off and one of them joins again", async () => {
+    const { first, second } = await twoPages();
+    const { code } = await first.links.invite(WALK, "marker", 15);
+    await first.links.withdraw(WALK, first.store.device);
+    await statusWhen(second.links, WALK, ({ kind }) => kind === "ended");
+    await statusWhen(first.links, WALK, ({ kind }) => kind === "ended");
+    hub.now = (hub.now + 1000) as Instant;
+    expect(await second.links.join({ code, name: "Inside" })).toMatchObject({ kind: "joined" });
+    for (const one of [first, second]) {
+      await statusWhen(one.links, WALK, ({ kind, role }) => kind === "linked" && role === "marker");
+    }
   });
 
   it("both know when the walk is left on one of them", async () => {

@@ -165,6 +165,14 @@ test("[HUB] a walk of before, brought in as a file, is shared whole; a QR addres
   expect(await violations(third.page, ".join-page")).toEqual([]);
   await third.page.getByRole("button", { name: "Join the walk" }).click();
   await expect(third.page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "done");
+  const panel = await openLinkPanel(third.page);
+  await expect(panel.getByText("Ground lead")).toBeVisible();
+  await lead.page.goto("/");
+  const saved = lead.page.waitForEvent("download");
+  await lead.page.getByLabel("More for Short trial").click();
+  await lead.page.getByRole("button", { name: "Export and remove from this device" }).click();
+  await saved;
+  await expect(panel.getByText("Ground lead")).toHaveCount(0);
   await second.page.goto("/join/AAA-AAA-AAA");
   await second.page.getByLabel("Who uses this tablet").fill("Second");
   await second.page.getByRole("button", { name: "Join the walk" }).click();

@@ -13,7 +13,7 @@ const LOG_TYPE = "application/jsonl";
 
 /** The shelf of this device. */
 export function ShelfPage() {
-  const { store, now } = useServices();
+  const { store, links, now } = useServices();
   const shelf = useShelf();
   const storage = useStorageWords();
   const router = useIonRouter();
@@ -54,7 +54,9 @@ export function ShelfPage() {
         told(
           saveLog(walk).then(async (saved) => {
             // Nothing is taken off the device before the reader has it.
-            if (saved !== "cancelled") await store.log.removeWalk(walk);
+            if (saved === "cancelled") return;
+            if (links.status(walk).kind !== "alone") await links.leave(walk);
+            await store.log.removeWalk(walk);
           }),
         ),
       join: () => router.push("/join"),
@@ -68,7 +70,7 @@ export function ShelfPage() {
       backUp: () =>
         told(writeBackup(store, now()).then((text) => saveText(backupFileName(now()), text, LOG_TYPE))),
     };
-  }, [store, now, router]);
+  }, [store, links, now, router]);
   useEffect(() => {
     const paste = (event: ClipboardEvent) => {
       const isTyping = event.target instanceof HTMLElement && event.target.matches("input, textarea, select");

@@ -2,6 +2,7 @@ import type { WalkId } from "../units/index.ts";
 import { readCursor } from "./cursor.ts";
 import { readEntry } from "./entry.ts";
 import { beyondSchema, helloSchema, presenceSchema } from "./exchange.ts";
+import { jsonOf } from "./json-of.ts";
 import type { FarMessage } from "./link-sides.ts";
 
 /** A server-sent event, as parsers give it. */
@@ -40,13 +41,5 @@ export function messageOf({ event, id, data }: StreamEvent, walk: WalkId): FarMe
     }
     default:
       return null;
-  }
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return undefined;
   }
 }

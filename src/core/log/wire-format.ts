@@ -1,5 +1,6 @@
 import type { Entry } from "./entry.ts";
 import { readEntry } from "./entry.ts";
+import { jsonOf } from "./json-of.ts";
 
 /** A line of a log that could not be read as an entry. */
 export interface LineProblem {
@@ -27,14 +28,6 @@ export function readLines(text: string): ReadLines {
     else problems.push({ line: index + 1, problem: value === undefined ? "it is not JSON" : read.problem });
   }
   return { entries, problems };
-}
-
-function jsonOf(line: string): unknown {
-  try {
-    return JSON.parse(line) as unknown;
-  } catch {
-    return undefined;
-  }
 }
 
 /** Writes entries as JSON Lines, in the order given, each line ended. */

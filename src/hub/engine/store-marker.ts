@@ -1,6 +1,7 @@
 import { closeSync, fsyncSync, openSync, readFileSync, renameSync, writeSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { z } from "zod";
+import { jsonOf } from "../../core/log/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 
 const MARKER = "hub-store.json";
@@ -51,13 +52,5 @@ export function writeMarker(folder: string, seals: readonly string[]): void {
     fsyncSync(folderFile);
   } finally {
     closeSync(folderFile);
-  }
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return null;
   }
 }

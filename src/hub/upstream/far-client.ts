@@ -6,8 +6,10 @@ import {
   hubErrorSchema,
   hubWalksSchema,
   joinedSchema,
+  jsonOf,
   messageOf,
   pushAnswerSchema,
+  retryAfterOf,
   TurnedAwayError,
   UnreachableError,
   writeCursor,
@@ -56,10 +58,7 @@ export function farClient(ask: AskFar): FarClient {
     const words = wordsOf(await textOf(answer)) ?? `The other hub answered ${statusCode}.`;
     if (statusCode === 401 || statusCode === 403) throw new TurnedAwayError(words);
     if (UNACCEPTABLE.has(statusCode)) throw new UnacceptableError(words);
-    const after = headers["retry-after"];
-    throw new UnreachableError(words, {
-      retryAfter: /^\d{1,6}$/.test(after ?? "") ? Number(after) * 1000 : null,
-    });
+    throw new UnreachableError(words, { retryAfter: retryAfterOf(headers["retry-after"]) });
   };
   const askFor = async <Schema extends z.ZodType>(
     schema: Schema,
@@ -197,12 +196,4 @@ function wordsOf(text: string): string | null {
     .replaceAll(/[\p{Cc}\p{Cf}\s]+/gu, " ")
     .trim()
     .slice(0, LONGEST_WORDS);
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return undefined;
-  }
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { jsonOf } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { Keep } from "../engine/index.ts";
 
@@ -36,12 +37,4 @@ export function upstreamBook(keep: Keep, origin: string): UpstreamBook {
     put: (walk, ticket) => keep.put(`${prefix}${walk}`, JSON.stringify(ticket)),
     remove: (walk) => keep.remove(`${prefix}${walk}`),
   };
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return undefined;
-  }
 }

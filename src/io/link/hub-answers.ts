@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { hubErrorSchema, TurnedAwayError, UnreachableError } from "../../core/log/index.ts";
+import { hubErrorSchema, retryAfterOf, TurnedAwayError, UnreachableError } from "../../core/log/index.ts";
 
 /** The hub understood and would not: what it said is for the reader. */
 export class HubRefusedError extends Error {
@@ -34,7 +34,7 @@ export async function answerTo(fetch: Fetch, address: string, init: RequestInit)
   if (said !== null && status < 500 && status !== 413 && status !== 429)
     throw new HubRefusedError(said.error, said.words);
   throw new UnreachableError(said?.words ?? (status === 404 ? "There is no hub here." : NOT_REACHED), {
-    retryAfter: retryAfterOf(response),
+    retryAfter: retryAfterOf(response.headers.get("retry-after")),
   });
 }
 
@@ -61,10 +61,4 @@ async function refusalOf(response: Response): Promise<z.output<typeof hubErrorSc
   } catch {
     return null;
   }
-}
-
-/** In ms (RFC 9110, section 10.2.3, in seconds only). */
-function retryAfterOf({ headers }: Response): number | null {
-  const text = headers.get("retry-after");
-  return text !== null && /^\d{1,6}$/.test(text) ? Number(text) * 1000 : null;
 }

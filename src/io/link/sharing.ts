@@ -1,5 +1,5 @@
 import type { BatchLimits, LinkTime, PushAnswer, Settled } from "../../core/log/index.ts";
-import { deviceOf, firstBatch, UnreachableError } from "../../core/log/index.ts";
+import { deviceOf, firstBatch, pairedWith } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { DeviceStore } from "../store/index.ts";
 import { compareClocks } from "./compare-clocks.ts";
@@ -36,12 +36,8 @@ export async function handOver(
   for (let sent = 0; sent < foreign.length; ) {
     const batch = firstBatch(foreign.slice(sent, sent + LIMITS.batch), LIMITS);
     sent += batch.length;
-    const { results } = await inTime(wait, (signal) => hub.push(walk, batch, signal, ownerCode));
-    if (results.length !== batch.length) throw new UnreachableError("The hub's answer could not be read.");
-    for (const [index, entry] of batch.entries()) {
-      const result = results[index];
-      if (result?.outcome === "refused") refused.push({ entry, result });
-    }
+    const answer = await inTime(wait, (signal) => hub.push(walk, batch, signal, ownerCode));
+    refused.push(...pairedWith(batch, answer).filter(({ result }) => result.outcome === "refused"));
   }
   return refused;
 }

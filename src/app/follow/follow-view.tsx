@@ -5,6 +5,7 @@ import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
+import { errorWords } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import type { WalkSession } from "../session/index.ts";
 import { beatsOf, storedFollower, storeFollower, useSeconds } from "../session/index.ts";
@@ -124,10 +125,7 @@ export function FollowView({
         () => minusLead(now(), correction),
         actor,
         (entered) => startTransition(() => setJust(entered)),
-        (error) =>
-          setFailure(
-            `That could not be kept: ${error instanceof Error ? error.message : "unknown error"}. Note it on paper and tap again.`,
-          ),
+        (error) => setFailure(`That could not be kept: ${errorWords(error)} Note it on paper and tap again.`),
       ),
     [session, now, correction, actor],
   );

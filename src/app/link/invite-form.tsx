@@ -2,9 +2,9 @@ import { useState } from "react";
 import type { Invitation, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { between, lengthText, NO_TIME } from "../../core/units/index.ts";
+import { errorWords } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
 import { codeText } from "./code-text.ts";
-import { errorWords } from "./link-words.ts";
 import { QrCode } from "./qr-code.tsx";
 
 const OFFERED: readonly { readonly role: Role; readonly title: string; readonly words: string }[] = [

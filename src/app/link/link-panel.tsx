@@ -4,12 +4,12 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
 import { SidePanel } from "../follow/index.ts";
-import { Fact } from "../parts/index.ts";
+import { errorWords, Fact } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
 import { FollowerList } from "./follower-list.tsx";
 import { InviteForm } from "./invite-form.tsx";
 import "./link.css";
-import { beyondWords, errorWords, heardWords, onlyHereWords, unsentWords } from "./link-words.ts";
+import { beyondWords, heardWords, onlyHereWords, unsentWords } from "./link-words.ts";
 import { ShareForm } from "./share-form.tsx";
 
 interface LinkPanelProps {

@@ -23,12 +23,6 @@ export function onlyHereWords(count: number): string {
   return `${are} only on this tablet. To bring ${them} to the hub, leave it and share the walk again with the owner’s code.`;
 }
 
-/** What an error says, as the end of a sentence, whether or not it is one itself. */
-export function errorWords(error: unknown): string {
-  const words = error instanceof Error && error.message !== "" ? error.message : "unknown error";
-  return /[.!?]$/.test(words) ? words : `${words}.`;
-}
-
 /** How long ago the other side was last heard, in words; both by the same clock. */
 export function heardWords(heardAt: Instant | null, now: Instant): string {
   if (heardAt === null) return "never heard";
@@ -81,8 +75,8 @@ const SEEN_AS_GOOD_AS_NOW = AS_GOOD_AS_NOW + 30_000;
 export const isHub = ({ role }: Follower) => role === "relay";
 
 /** A follower's role, in words. */
-export function roleWords({ role }: Follower): string {
-  return role === "relay" ? "another hub" : role;
+export function roleWords(follower: Follower): string {
+  return isHub(follower) ? "another hub" : follower.role;
 }
 
 /** What a follower can have seen, in words. */

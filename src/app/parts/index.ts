@@ -1,6 +1,7 @@
 import "./parts.css";
 
 export { AlertBox } from "./alert-box.tsx";
+export { errorWords } from "./error-words.ts";
 export { Fact } from "./fact.tsx";
 export { MistakeBoundary } from "./mistake-boundary.tsx";
 export { Performers } from "./performers.tsx";

@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { codeText } from "../../../src/app/link/code-text.ts";
 import {
   beyondWords,
-  errorWords,
   heardWords,
   linkWords,
   momentWords,
@@ -11,6 +10,7 @@ import {
   seenWords,
   unsentWords,
 } from "../../../src/app/link/link-words.ts";
+import { errorWords } from "../../../src/app/parts/index.ts";
 import type { LinkStatus } from "../../../src/io/link/index.ts";
 import type { StoreStatus } from "../../../src/io/store/index.ts";
 import { ZERO } from "../../core/log-writer.ts";

@@ -9,7 +9,8 @@ const LONGEST = 200;
 /** What the walks of a hub are called: the titles of their procedures, as the entries that opened them have them. */
 export class WalkTitles {
   readonly #engine: Engine;
-  readonly #found = new Map<WalkId, string>();
+  /** `null` for a walk that has none where it is looked for: entries never change. */
+  readonly #found = new Map<WalkId, string | null>();
 
   constructor(engine: Engine) {
     this.#engine = engine;
@@ -19,13 +20,15 @@ export class WalkTitles {
   async of(walk: WalkId): Promise<string | null> {
     const found = this.#found.get(walk);
     if (found !== undefined) return found;
-    for (const { text } of await this.#engine.read(walk, 0, LOOKED_THROUGH)) {
+    const kept = await this.#engine.read(walk, 0, LOOKED_THROUGH);
+    for (const { text } of kept) {
       const fact = readEntry(JSON.parse(text)).entry?.read.fact;
       const title = fact?.name === "walk.opened" ? titleOf(fact.procedure) : null;
       if (title === null) continue;
       this.#found.set(walk, title);
       return title;
     }
+    if (kept.length === LOOKED_THROUGH) this.#found.set(walk, null);
     return null;
   }
 }

@@ -2,7 +2,7 @@ import { expect, type Page, test } from "@playwright/test";
 import { GapProxy } from "../machine/gap-proxy.ts";
 import { violations } from "./axe-violations.ts";
 import { chooseFile } from "./imported-walk.ts";
-import { linkCell, listText, newTablet, shareWalk } from "./linked-tablet.ts";
+import { linkCell, listText, newTablet, shareWalk, startClockForAll } from "./linked-tablet.ts";
 import { shortFile } from "./short-walk.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
 import { startClock } from "./walk-by-tapping.ts";
@@ -57,8 +57,7 @@ test("[HUB] two sites mark on while nothing comes over the gap, see how far the 
     await planner.page.getByRole("button", { name: "Join the walk" }).click();
     await expect(linkCell(planner.page)).toContainText("Linked");
     await expect(strip(planner.page)).toContainText("Vehicle has seen all");
-    await startClock(inside.page);
-    for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
+    await startClockForAll(inside.page, pages);
   });
 
   await test.step("nothing comes over: each goes on, and sees how old the other's knowledge is", async () => {

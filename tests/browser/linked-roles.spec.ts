@@ -1,8 +1,7 @@
 import { expect, test } from "@playwright/test";
 import { forgedRequests } from "./forged-requests.ts";
-import { linkCell, listText, openLinkPanel, threeTablets } from "./linked-tablet.ts";
+import { linkCell, listText, openLinkPanel, startClockForAll, threeTablets } from "./linked-tablet.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
-import { startClock } from "./walk-by-tapping.ts";
 
 let hub: StartedHub;
 
@@ -18,8 +17,7 @@ test("[HUB] a watcher cannot mark by any request, and once taken off sees nothin
 }) => {
   test.slow();
   const { iv, watcher, pages, close } = await threeTablets(browser, hub, { viewport, hasTouch: true });
-  await startClock(iv.page);
-  for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
+  await startClockForAll(iv.page, pages);
 
   await test.step("neither on the screen nor by a request of its page", async () => {
     await expect(watcher.page.locator(".done-button")).toHaveCount(0);

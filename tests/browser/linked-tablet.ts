@@ -9,6 +9,7 @@ import { GapProxy } from "../machine/gap-proxy.ts";
 import { chooseFile } from "./imported-walk.ts";
 import { shortFile } from "./short-walk.ts";
 import type { StartedHub } from "./started-hub.ts";
+import { startClock } from "./walk-by-tapping.ts";
 
 /** A tablet: a browser context of its own and the page it follows the walk on. */
 export interface Tablet {
@@ -108,6 +109,12 @@ export async function threeTablets(
       await gap.close();
     },
   };
+}
+
+/** Starts the clock of the walk on one tablet; resolves once it runs on all. */
+export async function startClockForAll(starting: Page, pages: readonly Page[]): Promise<void> {
+  await startClock(starting);
+  for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
 }
 
 /** Each step of the list with its stage and times, as one text. */

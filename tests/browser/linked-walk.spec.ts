@@ -8,11 +8,11 @@ import {
   newTablet,
   openLinkPanel,
   shareWalk,
+  startClockForAll,
   threeTablets,
 } from "./linked-tablet.ts";
 import { shortWalk } from "./short-walk.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
-import { startClock } from "./walk-by-tapping.ts";
 
 let hub: StartedHub;
 
@@ -45,8 +45,7 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
   });
 
   await test.step("the clock and a mark on one are seen on all", async () => {
-    await startClock(iv.page);
-    for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
+    await startClockForAll(iv.page, pages);
     await ground.page.locator(doneIn("ev2-check")).click();
     for (const page of pages)
       await expect(page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "done");
@@ -89,8 +88,7 @@ test("[HUB] a mark and a skip of one step at once: the order decides, both show 
     viewport,
     hasTouch: true,
   });
-  await startClock(iv.page);
-  for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
+  await startClockForAll(iv.page, pages);
   await expect(iv.page.locator(doneIn("ev2-check"))).toBeVisible();
   await iv.context.setOffline(true);
   gap.set("closed");
@@ -122,8 +120,7 @@ test("[HUB] the hub is killed under the tablets and comes back: what was marked 
 }) => {
   test.slow();
   const { iv, ground, pages, close } = await threeTablets(browser, hub, { viewport, hasTouch: true });
-  await startClock(iv.page);
-  for (const page of pages) await expect(page.locator(".follow-bar")).toContainText("Running");
+  await startClockForAll(iv.page, pages);
   await hub.kill();
   await expect(linkCell(ground.page)).toContainText("Linking", { timeout: 60_000 });
   await ground.page.locator(doneIn("ev2-check")).click();

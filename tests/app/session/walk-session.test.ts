@@ -6,6 +6,7 @@ import { readEntry, tick } from "../../../src/core/log/index.ts";
 import type { Instant, StepId, WalkId } from "../../../src/core/units/index.ts";
 import { MemoryEntryStore, openStore } from "../../../src/io/store/index.ts";
 import { fileWith, step } from "../../core/procedure-builder.ts";
+import { joining } from "../../io/store/link-stand-ins.ts";
 
 const walk = "walk-1" as WalkId;
 const file = fileWith([step("a", "ev1", 5), step("b", "ev1", 5)]);
@@ -102,16 +103,7 @@ async function linked() {
   const store = new MemoryEntryStore("/devices/iv-tablet", now);
   const draft = (name: string, data: object = {}) => ({ name, data, at: now(), actor: "iv" }) as Draft;
   await store.append(walk, [draft("walk.opened", { procedure: file, mode: "live" }), draft("clock.started")]);
-  await store.links.join({
-    walk,
-    origin: "https://hub.example",
-    hub: "hub-1",
-    hubName: "Hub",
-    role: "lead",
-    name: "Inside",
-    device: store.source,
-    joinedAt: now(),
-  });
+  await store.links.join({ ...joining, walk, device: store.source, joinedAt: now() });
   const { read } = MemoryEntryStore.prototype;
   let offset = 0;
   /** The entry made last comes back from the hub with another hybrid time. */

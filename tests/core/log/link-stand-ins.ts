@@ -12,6 +12,7 @@ import type {
 } from "../../../src/core/log/index.ts";
 import { keyOf, Link, UnreachableError } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
+import { waited } from "../../../src/io/link/timers.ts";
 import { ZERO } from "../log-writer.ts";
 import { numberedEntry } from "./numbered-entry.ts";
 
@@ -96,18 +97,8 @@ function heldLink({
         streams.push({ after, signal, hear, end });
       }),
   };
-  const wait = (ms: number, signal: AbortSignal) =>
-    new Promise<void>((resolve) => {
-      if (signal.aborted) return resolve();
-      const end = () => {
-        clearTimeout(timer);
-        signal.removeEventListener("abort", end);
-        resolve();
-      };
-      const timer = setTimeout(end, ms);
-      signal.addEventListener("abort", end);
-    });
-  const link = new Link({ near, far, time: { now: () => Date.now(), random, wait }, settings });
+  const time = { now: () => Date.now(), random, wait: waited };
+  const link = new Link({ near, far, time, settings });
   /** The stream there is now. */
   const stream = (): HeldStream => {
     const last = streams.at(-1);

@@ -5,42 +5,63 @@ import type { InstantSpan } from "./crossings.ts";
 
 const DAY = 86_400_000;
 
-/** When the Sun is above a site's horizon in [from, to] (upper limb, standard refraction), from rise to set. */
+/**
+ * When the Sun is above a site's horizon in [from, to] (upper limb, standard refraction), from rise to set.
+ *
+ * A rise or a set is the same instant whatever `from` is: it is looked for from midnight to midnight (UTC), not from `from` on.
+ */
 export function sunUpSpansOf(
   { latitude, longitude, height }: Site,
   from: Instant,
   to: Instant,
 ): InstantSpan[] {
   const observer = new Observer(latitude, longitude, height);
-  const days = Math.max(1, (to - from) / DAY + 1);
-  // A rise is kept positive and a set negative, so that one list in time tells both.
-  const edges: number[] = [];
-  let next: number | null = null;
+  // The day before is looked through too, since its search reaches past midnight.
+  const first = Math.floor(from / DAY - 1) * DAY;
+  const crossings: Crossing[] = [];
+  for (let midnight = first; midnight < to; midnight += DAY)
+    crossings.push(...crossingsOf(observer, midnight));
+  crossings.sort((a, b) => a.at - b.at);
+  // What comes next says whether it is day; the limb itself is asked only when the Sun neither rises nor sets.
+  const [next] = crossings;
+  let rise = (next ? !next.rises : isUp(observer, from)) ? first : null;
+  const spans: InstantSpan[] = [];
+  const add = (start: number, end: number): void => {
+    const span = { start: Math.max(start, from) as Instant, end: Math.min(end, to) as Instant };
+    if (span.end > span.start) spans.push(span);
+  };
+  for (const { at, rises } of crossings) {
+    if (rises) rise ??= at;
+    else if (rise !== null) {
+      add(rise, at);
+      rise = null;
+    }
+  }
+  if (rise !== null) add(rise, to);
+  return spans;
+}
+
+interface Crossing {
+  readonly at: number;
+  readonly rises: boolean;
+}
+
+/** Further than the search's own tolerance (0.1 s), so that no rise is lost between two days; one found by both counts once. */
+const OVERLAP = 60_000;
+
+/** Rises and sets of the day that begins at a midnight, in no order. */
+function crossingsOf(observer: Observer, midnight: number): Crossing[] {
+  const crossings: Crossing[] = [];
+  const end = midnight + DAY + OVERLAP;
   for (const direction of [1, -1]) {
-    for (let at = from as number; at < to; ) {
-      const found = SearchRiseSet(Body.Sun, observer, direction, MakeTime(new Date(at)), days);
+    for (let at = midnight; at < end; at += 60_000) {
+      const found = SearchRiseSet(Body.Sun, observer, direction, MakeTime(new Date(at)), (end - at) / DAY);
       if (!found) break;
       at = found.date.getTime();
-      if (next === null || at < Math.abs(next)) next = at * direction;
-      if (at > to) break;
-      edges.push(at * direction);
-      at += 60_000;
+      crossings.push({ at, rises: direction === 1 });
     }
   }
-  const inTime = edges.toSorted((a, b) => Math.abs(a) - Math.abs(b));
-  const spans: InstantSpan[] = [];
-  // What comes next says whether it is day now; the limb itself is asked only when the Sun neither rises nor sets.
-  const isDay = next === null ? isUp(observer, from) : next < 0;
-  let start: number | null = isDay ? from : null;
-  for (const edge of inTime) {
-    if (edge > 0) start ??= edge;
-    else if (start !== null) {
-      spans.push({ start: start as Instant, end: -edge as Instant });
-      start = null;
-    }
-  }
-  if (start !== null) spans.push({ start: start as Instant, end: to });
-  return spans;
+  return crossings;
 }
 
 /** The upper limb stands on the horizon when the centre is 50′ below it: 34′ of refraction and 16′ of the Sun's radius. */

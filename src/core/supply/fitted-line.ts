@@ -6,7 +6,7 @@ export interface FittedLine {
   readonly spread: number | null;
 }
 
-/** The line of ordinary least squares through points [x, y]; `null` when fewer than two x differ. */
+/** The line of ordinary least squares through points [x, y]; `null` when fewer than two x differ, or the numbers are too large to reckon with. */
 export function fittedLine(points: readonly (readonly [x: number, y: number])[]): FittedLine | null {
   const count = points.length;
   const meanX = points.reduce((sum, [x]) => sum + x, 0) / count;
@@ -17,5 +17,6 @@ export function fittedLine(points: readonly (readonly [x: number, y: number])[])
   const slope = sxy / sxx;
   const at = (x: number) => meanY + slope * (x - meanX);
   const squares = points.reduce((sum, [x, y]) => sum + (y - at(x)) ** 2, 0);
+  if (!Number.isFinite(squares)) return null;
   return { slope, at, spread: count > 2 ? Math.sqrt(squares / (count - 2)) : null };
 }

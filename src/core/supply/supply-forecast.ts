@@ -50,8 +50,8 @@ export interface SupplyForecast {
 
 /**
  * The forecast of a supply at `now` from its readings up to then, in any order ([FOR3]): ordinary least squares through the last
- * {@link READINGS_FITTED} since the last refill. With fewer than two, all at one time, or a line that does not fall (a stuck gauge
- * is no comfort), the planned rate from the last reading; without any, from full at PET 0. A last reading
+ * {@link READINGS_FITTED} since the last refill. With fewer than two, all at one time, values too large to reckon with, or a line
+ * that does not fall (a stuck gauge is no comfort), the planned rate from the last reading; without any, from full at PET 0. A last reading
  * at or below the redline counts as the redline met no later than that reading. Readings that are no finite numbers are passed over.
  */
 export function supplyForecast(

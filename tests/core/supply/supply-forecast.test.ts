@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import type { Reading } from "../../../src/core/supply/index.ts";
+import type { Reading, SupplyPlan } from "../../../src/core/supply/index.ts";
 import { limitingSupply, READINGS_FITTED, supplyForecast, turnBack } from "../../../src/core/supply/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import { ofSeconds } from "../../../src/core/units/index.ts";
@@ -98,7 +98,16 @@ describe("the forecast of a supply", () => {
     redline: fc.double({ noNaN: true, noDefaultInfinity: true }),
     perHour: fc.double({ min: 0, max: 1e308, noNaN: true }),
   });
-  test.prop([anyPlan, fc.array(anyReading, { maxLength: 12 }), fc.integer({ min: 0, max: 1e8 })])(
+  const tooLarge: [SupplyPlan, Reading[], number] = [
+    { full: 0, redline: 0, perHour: 0 },
+    [-8, 4, 19, 5].map((at, place) => ({
+      at: at as Duration,
+      value: place === 0 ? 1.3828408729710123e307 : 0,
+    })),
+    19,
+  ];
+  const given = [anyPlan, fc.array(anyReading, { maxLength: 12 }), fc.integer({ min: 0, max: 1e8 })] as const;
+  test.prop([...given], { examples: [tooLarge] })(
     "[FOR3] is never NaN, and its time is always whole milliseconds",
     (plan, list, now) => {
       const found = supplyForecast(plan, list, now as Duration);

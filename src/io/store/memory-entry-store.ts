@@ -27,6 +27,8 @@ export class MemoryEntryStore implements WalkStore {
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
     const row = this.#rows.rowToFollow(walk, this.#now());
     const entries = stampInOrder(row, drafts, this.source, this.#now);
+    // As on disk: a time that the hub would refuse is not followed again once it was passed over.
+    if (entries.length > 0) this.#rows.setRow(row);
     this.#rows.change(walk, [], entries);
     return entries;
   }

@@ -6,17 +6,24 @@ const litReact = fileURLToPath(new URL("node_modules/@lit/react/index.js", impor
 
 const standInWorker = fileURLToPath(new URL("tests/app/update/stand-in-worker.ts", import.meta.url));
 
+const setupFiles = ["tests/machine/property-seed.ts"];
+
 const config = defineConfig({
   test: {
     reporters: ["default"],
     coverage: { provider: "v8", include: ["src/**/*.{ts,tsx}"], reporter: ["text-summary", "html"] },
     projects: [
-      { test: { name: "core", include: ["tests/core/**/*.test.ts"], testTimeout: 30_000 } },
+      { test: { name: "core", include: ["tests/core/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
       {
-        test: { name: "edges", include: ["tests/{io,cli,hub,procedures}/**/*.test.ts"], testTimeout: 30_000 },
+        test: {
+          name: "edges",
+          include: ["tests/{io,cli,hub,procedures}/**/*.test.ts"],
+          testTimeout: 30_000,
+          setupFiles,
+        },
       },
-      { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 30_000 } },
-      { test: { name: "house", include: ["tests/house/**/*.test.ts"], testTimeout: 60_000 } },
+      { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
+      { test: { name: "house", include: ["tests/house/**/*.test.ts"], testTimeout: 60_000, setupFiles } },
       {
         plugins: [react()],
         // Under Node's conditions @lit/react resolves to a build that drops Ionic's handlers and properties.
@@ -31,7 +38,7 @@ const config = defineConfig({
           name: "parts",
           environment: "jsdom",
           include: ["tests/app/**/*.test.{ts,tsx}"],
-          setupFiles: ["tests/app/set-up-browser.ts"],
+          setupFiles: [...setupFiles, "tests/app/set-up-browser.ts"],
           server: { deps: { inline: [/@ionic\//, /@stencil\//, /@lit\//, /ionicons/] } },
         },
       },

@@ -66,7 +66,7 @@ export function contactSpansOf(orbit: Orbit, site: Site, from: Instant, to: Inst
       },
       from,
       to,
-      orbit.period / LOOKS,
+      orbit.quickPeriod / LOOKS,
     );
   } catch (error) {
     if (error instanceof UndefinedDepthError) return null;

@@ -15,7 +15,7 @@ export interface LightSpans {
   readonly darkness: readonly InstantSpan[];
 }
 
-/** So many looks a revolution; shadow comes once a revolution. */
+/** So many looks a revolution, closer on an ellipse; shadow comes once a revolution. */
 const LOOKS = 24;
 
 /** What of [from, to] the given spans, in order and apart, leave over; nothing shorter than a millisecond. */
@@ -36,7 +36,7 @@ export function lightSpansOf(orbit: Orbit, from: Instant, to: Instant): LightSpa
     const position = orbit.at(instant as Instant);
     return position && shadowDepth(position, sunAt(instant));
   };
-  const stride = orbit.period / LOOKS;
+  const stride = orbit.quickPeriod / LOOKS;
   try {
     const darkness = spansBelow((at) => depthAt(at)?.umbra ?? null, from, to, stride);
     const shaded = spansBelow((at) => depthAt(at)?.penumbra ?? null, from, to, stride);

@@ -15,6 +15,8 @@ export interface Orbit {
   readonly elements: ElementSet;
   /** Time of one revolution, in ms. */
   readonly period: Duration;
+  /** Time of one revolution if all of it were as quick as the perigee, in ms: the period where the orbit is a circle, shorter elsewhere. */
+  readonly quickPeriod: Duration;
   /** The position in TEME; `null` when the model says the orbit has decayed or is none. */
   at(instant: Instant): Vector | null;
 }
@@ -46,6 +48,7 @@ export function orbitOf(elements: ElementSet): Orbit {
   return {
     elements,
     period: Math.round(DAY / elements.meanMotion) as Duration,
+    quickPeriod: quickPeriodOf(elements),
     at: (instant) => {
       // The library's epoch is cut to the millisecond; the time since the epoch is not.
       const minutes = (instant - elements.epoch - elements.epochRest) / MINUTE;
@@ -55,6 +58,15 @@ export function orbitOf(elements: ElementSet): Orbit {
       return position;
     },
   };
+}
+
+/** No orbit clear of the ground goes round quicker than this, not even for a moment: 2π √(R³ / 2μ), a parabola that touches it. */
+const QUICKEST = 59 * MINUTE;
+
+/** By Kepler's second law the angle at the perigee grows (1 + e)² / (1 − e²)^1.5 times as fast as on average. */
+function quickPeriodOf({ meanMotion, eccentricity: e }: ElementSet): Duration {
+  const quick = ((DAY / meanMotion) * (1 - e ** 2) ** 1.5) / (1 + e) ** 2;
+  return Math.round(Math.max(quick, QUICKEST)) as Duration;
 }
 
 /** How old an element set is at an instant, below zero before its epoch. */

@@ -46,9 +46,11 @@ export function keplerOrbit(
   const motion = Math.sqrt(gravity / a ** 3);
   const start = Math.atan2(dot(position, q) / (a * Math.sqrt(1 - e * e)), dot(position, p) / a + e);
   const meanAtEpoch = start - e * Math.sin(start);
+  const period = (2 * Math.PI * 1000) / motion;
   return {
     elements: anyElements(),
-    period: Math.round((2 * Math.PI * 1000) / motion) as Duration,
+    period: Math.round(period) as Duration,
+    quickPeriod: Math.round((period * (1 - e * e) ** 1.5) / (1 + e) ** 2) as Duration,
     at: (instant) => {
       const mean = meanAtEpoch + (motion * (instant - epoch)) / 1000;
       let eccentric = mean + e * Math.sin(mean);

@@ -88,13 +88,16 @@ export class DexieLinkStore implements LinkStore {
   settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
       const [link, row] = await Promise.all([this.#linkOf(walk), this.#rows.rowOf(walk)]);
-      const here = await this.#rows.finder(
-        walk,
-        settled.map(({ entry }) => entry),
-      );
+      const [here, waiting] = await Promise.all([
+        this.#rows.finder(
+          walk,
+          settled.map(({ entry }) => entry),
+        ),
+        this.#rows.firstOf(walk, link.pushed, settled.length + 1, isOf(link)),
+      ]);
       const isAhead = settled.some(({ result }) => "reason" in result && result.reason === "ahead");
       const all = isAhead ? await this.#rows.entriesOf(walk) : [];
-      return this.#apply(row, settleChange(this.#view(link, row), settled, round, here, all));
+      return this.#apply(row, settleChange(this.#view(link, row), settled, round, here, waiting, all));
     });
   }
 

@@ -83,17 +83,19 @@ export function aheadBy({ offset }: ClockOffset): Duration {
 }
 
 /**
- * What becomes of entries that were offered in a `round`. `here` finds what is kept under their keys; `all` are all entries
- * of the walk, needed only when one was refused as `ahead`.
+ * What becomes of entries that were offered in a `round`. `here` finds what is kept under their keys; `waiting` are the first in
+ * the outbox, one more than were offered; `all` are all entries of the walk, needed only when one was refused as `ahead`.
  */
 export function settleChange(
   view: LinkView,
   settled: readonly Settled[],
   round: number,
   here: (key: string) => KeptEntry | undefined,
+  waiting: readonly KeptEntry[],
   all: readonly KeptEntry[],
 ): LinkChange {
   const { link, now } = view;
+  const done = new Set<string>();
   const remove: KeptEntry[] = [];
   const queue: Entry[] = [];
   const aside: AsideEntry[] = [];
@@ -103,7 +105,7 @@ export function settleChange(
     const kept = here(keyOf(entry));
     if (!kept) continue;
     const isUnchanged = isSameEntry(kept.entry, entry);
-    // The device's own are offered from the oldest on; what else is settled says nothing about those before it.
+    if (isUnchanged || result.outcome !== "refused") done.add(keyOf(entry));
     if (isUnchanged && isOwn(link, entry)) pushed = Math.max(pushed, kept.offset);
     if (result.outcome !== "refused") {
       if (isUnchanged) continue;
@@ -118,6 +120,9 @@ export function settleChange(
       aside.push({ walk: link.walk, wire: entry.wire, reason: result.reason, at: now });
     }
   }
+  // One that was stamped anew, and back again by the hub's own, went behind entries that were not offered with it.
+  const left = waiting.find(({ entry }) => !done.has(keyOf(entry)));
+  if (left) pushed = Math.min(pushed, left.offset - 1);
   const stamped = stampedAnew(view, ahead, all, (kept) => isWaiting(link, kept));
   return {
     remove: [...remove, ...stamped.remove],

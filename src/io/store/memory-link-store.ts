@@ -90,7 +90,10 @@ export class MemoryLinkStore implements LinkStore {
   async settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
     const view = this.#view(this.#linkOf(walk));
     const here = (key: string) => this.#rows.find(walk, key);
-    return this.#apply(walk, settleChange(view, settled, round, here, this.#rows.entriesOf(walk)));
+    return this.#apply(
+      walk,
+      settleChange(view, settled, round, here, this.#waiting(walk), this.#rows.entriesOf(walk)),
+    );
   }
 
   async takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {

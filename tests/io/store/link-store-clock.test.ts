@@ -44,6 +44,28 @@ describe.each(KINDS)("[LINK] hybrid times and the links of a store %s", (_, open
     expect(textsOf(await outbox())).toEqual(["a", "b"]);
   });
 
+  it("still offer what was made between an entry's being stamped anew and its coming back as the hub has it", async () => {
+    const { links, append, outbox } = await joined();
+    await append("a");
+    const underWay = await links.outbox(walk, 9);
+    await links.setClock(walk, clock(-DAY), "own");
+    await append("b");
+    // The stream brings it before the answer does: it goes behind what was made since.
+    await links.takeIn(walk, underWay.entries, at(1));
+    await links.settle(
+      walk,
+      underWay.entries.map((one) => accepted(one)),
+      underWay.round,
+    );
+    expect(textsOf(await outbox())).toEqual(["b", "a"]);
+    await links.settle(
+      walk,
+      (await links.outbox(walk, 9)).entries.map((one) => accepted(one)),
+      underWay.round,
+    );
+    expect(await outbox()).toEqual([]);
+  });
+
   it("stamp what is refused as ahead anew by the hub's clock, with all behind it, in its order", async () => {
     const { links, append, settle, outbox, here, notices, setTime } = await joined();
     await append("early");

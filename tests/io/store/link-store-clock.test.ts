@@ -45,7 +45,7 @@ describe.each(KINDS)("[LINK] hybrid times and the links of a store %s", (_, open
   });
 
   it("still offer what was made between an entry's being stamped anew and its coming back as the hub has it", async () => {
-    const { links, append, outbox } = await joined();
+    const { links, append, outbox, settle } = await joined();
     await append("a");
     const underWay = await links.outbox(walk, 9);
     await links.setClock(walk, clock(-DAY), "own");
@@ -58,11 +58,7 @@ describe.each(KINDS)("[LINK] hybrid times and the links of a store %s", (_, open
       underWay.round,
     );
     expect(textsOf(await outbox())).toEqual(["b", "a"]);
-    await links.settle(
-      walk,
-      (await links.outbox(walk, 9)).entries.map((one) => accepted(one)),
-      underWay.round,
-    );
+    await settle((entry) => accepted(entry));
     expect(await outbox()).toEqual([]);
   });
 

@@ -23,6 +23,7 @@ export const importTable = {
     "core/supply",
   ],
   "core/log": ["core/procedure", "core/units"],
+  "core/link": ["core/log", "core/units"],
   "core/walk": [
     "core/plan",
     "core/log",
@@ -35,7 +36,7 @@ export const importTable = {
   ],
   "core/review": ["core/plan", "core/log", "core/walk", "core/procedure", "core/order", "core/units"],
   io: ["core"],
-  hub: ["core/log", "core/units"],
+  hub: ["core/link", "core/log", "core/units"],
   cli: ["core", "io/files"],
   app: ["core", "io"],
 };

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { z } from "zod";
-import { joinedSchema } from "../../src/core/log/index.ts";
+import { joinedSchema } from "../../src/core/link/index.ts";
 import type { NatsServers } from "../machine/nats-server.ts";
 
 /** One of what is measured beside one another, in a process of its own. */

@@ -8,7 +8,7 @@ import {
   joinedSchema,
   presenceSchema,
   pushAnswerSchema,
-} from "../../src/core/log/index.ts";
+} from "../../src/core/link/index.ts";
 import { EngineTroubleError } from "../../src/hub/engine/index.ts";
 import { NOON, TestHub, WALK } from "./test-hub.ts";
 import { written, writtenNotes } from "./written-entry.ts";

@@ -1,6 +1,6 @@
 import { request } from "node:http";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { beyondSchema, helloSchema, presenceSchema, readCursor } from "../../src/core/log/index.ts";
+import { beyondSchema, helloSchema, presenceSchema, readCursor } from "../../src/core/link/index.ts";
 import type { Instant } from "../../src/core/units/index.ts";
 import { EventStream } from "./event-stream.ts";
 import { NOON, TestHub, WALK } from "./test-hub.ts";

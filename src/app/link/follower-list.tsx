@@ -1,4 +1,4 @@
-import type { Follower } from "../../core/log/index.ts";
+import type { Follower } from "../../core/link/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { roleWords, seenWords } from "./link-words.ts";
 

@@ -1,5 +1,6 @@
 import { useState } from "react";
-import type { Invitation, Role } from "../../core/log/index.ts";
+import type { Invitation } from "../../core/link/index.ts";
+import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { between, lengthText, NO_TIME } from "../../core/units/index.ts";
 import { errorWords } from "../parts/index.ts";

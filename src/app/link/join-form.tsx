@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { HubWalk } from "../../core/log/index.ts";
+import type { HubWalk } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { useServices } from "../session/index.ts";
 import { AskButton, CodeField, NameField } from "./asking-fields.tsx";

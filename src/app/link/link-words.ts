@@ -1,4 +1,4 @@
-import type { FarHub, Follower } from "../../core/log/index.ts";
+import type { FarHub, Follower } from "../../core/link/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { between, clockText, formatInstant, hourMinuteText, lengthText } from "../../core/units/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";

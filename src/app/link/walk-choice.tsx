@@ -1,4 +1,4 @@
-import type { HubWalk } from "../../core/log/index.ts";
+import type { HubWalk } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 
 interface WalkChoiceProps {

@@ -1,9 +1,12 @@
 import type { Instant } from "../units/index.ts";
 import type { Entry } from "./entry.ts";
 import { compareEntries } from "./entry.ts";
-import { FARTHEST_AHEAD } from "./exchange.ts";
+
 import type { HybridTime } from "./hybrid-clock.ts";
 import { laterOf, tick, wallOf } from "./hybrid-clock.ts";
+
+/** How far a hybrid time may be ahead of a hub's clock before the hub refuses its entry, in ms (inclusive). */
+export const FARTHEST_AHEAD = 60_000;
 
 /** Whether a hub whose clock shows `clock` would refuse a hybrid time as being ahead of it. */
 export function isTooFarAhead(time: HybridTime, clock: Instant): boolean {

@@ -1,4 +1,4 @@
-import type { FarHub } from "../../core/log/index.ts";
+import type { FarHub } from "../../core/link/index.ts";
 import { formatInstant, type WalkId } from "../../core/units/index.ts";
 
 /** What is known of the hubs beyond this one, per walk; whoever links with them writes it, streams tell it. */

@@ -1,4 +1,4 @@
-import type { SequenceGap } from "../../core/log/index.ts";
+import type { SequenceGap } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { SequenceRanges } from "./sequence-ranges.ts";

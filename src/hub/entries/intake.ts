@@ -1,4 +1,5 @@
-import type { Entry, PushResult, Refusal, SequenceGap } from "../../core/log/index.ts";
+import type { PushResult, RefusalReason, SequenceGap } from "../../core/link/index.ts";
+import type { Entry } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { AppendOptions, AppendOutcome, Engine } from "../engine/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
@@ -8,7 +9,7 @@ import { type Judgement, judgeEntry, type Offerer } from "./judge-entry.ts";
 
 /** Hears what became of entries, for the figures. */
 export interface IntakeListener {
-  counted(outcome: "accepted" | "known" | Refusal): void;
+  counted(outcome: "accepted" | "known" | RefusalReason): void;
   /** Calls `append` and takes its time. */
   timed<T>(append: () => Promise<T>): Promise<T>;
 }

@@ -1,4 +1,5 @@
-import type { Entry, Refusal, Role } from "../../core/log/index.ts";
+import type { RefusalReason } from "../../core/link/index.ts";
+import type { Entry, Role } from "../../core/log/index.ts";
 import { isKnownType, isTooFarAhead, readEntry, roleRefusal, wallOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
@@ -9,7 +10,7 @@ export type Offerer = { readonly role: Role; readonly device: string } | null;
 export interface RefusedOffer {
   readonly source: string | null;
   readonly id: string | null;
-  readonly reason: Refusal;
+  readonly reason: RefusalReason;
   readonly words: string;
 }
 
@@ -29,7 +30,7 @@ const textOf = (value: unknown, key: "source" | "id"): string | null => {
 
 /** Judges a value offered as an entry of a walk at `now`, by the hub's clock. */
 export function judgeEntry(value: unknown, walk: WalkId, offerer: Offerer, now: Instant): Judgement {
-  const refused = (reason: Refusal, words: string, known: Entry | null = null): Judgement => ({
+  const refused = (reason: RefusalReason, words: string, known: Entry | null = null): Judgement => ({
     entry: known,
     refusal: { source: textOf(value, "source"), id: textOf(value, "id"), reason, words },
   });

@@ -1,4 +1,4 @@
-import type { Cursor } from "../../core/log/index.ts";
+import type { Cursor } from "../../core/link/index.ts";
 import { formatInstant, type Instant, type WalkId } from "../../core/units/index.ts";
 import type { Admission, Member } from "../admission/index.ts";
 import type { Engine } from "../engine/index.ts";

@@ -1,6 +1,6 @@
 import { Readable } from "node:stream";
 import type { FastifyInstance, FastifyRequest } from "fastify";
-import { readCursor, writeCursor } from "../../core/log/index.ts";
+import { readCursor, writeCursor } from "../../core/link/index.ts";
 import { formatInstant, type WalkId } from "../../core/units/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Engine } from "../engine/index.ts";

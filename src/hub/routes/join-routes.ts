@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { z } from "zod";
-import { type Hello, type Joined, ROLES } from "../../core/log/index.ts";
+import type { Hello, Joined } from "../../core/link/index.ts";
+import { ROLES } from "../../core/log/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import { deviceSchema, nameSchema, walkSchema } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";

@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { z } from "zod";
-import { ROLES, readCursor, writeCursor } from "../../core/log/index.ts";
+import { readCursor, writeCursor } from "../../core/link/index.ts";
+import { ROLES } from "../../core/log/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { WalkTitles } from "../entries/index.ts";

@@ -1,4 +1,4 @@
-import { writeCursor } from "../../core/log/index.ts";
+import { writeCursor } from "../../core/link/index.ts";
 import type { KeptEntry } from "../engine/index.ts";
 
 /** Entries as unnamed server-sent events, their cursors as ids. `withheld` are left out; their end goes as a `cursor` event. */

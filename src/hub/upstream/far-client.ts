@@ -1,19 +1,20 @@
 import type { IncomingMessage } from "node:http";
 import { createParser } from "eventsource-parser";
 import type { z } from "zod";
-import type { Cursor, Entry, FarSide, Joined, PushAnswer } from "../../core/log/index.ts";
+import type { Cursor, FarSide, Joined, PushAnswer } from "../../core/link/index.ts";
 import {
   hubErrorSchema,
   hubWalksSchema,
   joinedSchema,
-  jsonOf,
   messageOf,
   pushAnswerSchema,
   retryAfterOf,
   TurnedAwayError,
   UnreachableError,
   writeCursor,
-} from "../../core/log/index.ts";
+} from "../../core/link/index.ts";
+import type { Entry } from "../../core/log/index.ts";
+import { jsonOf } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { AskFar, FarRequest } from "./far-request.ts";
 

@@ -3,7 +3,7 @@ import { type IncomingMessage, request as plainRequest, type RequestOptions } fr
 import { Agent, request as secureRequest } from "node:https";
 import type { Duplex } from "node:stream";
 import { connect, type DetailedPeerCertificate } from "node:tls";
-import { UnreachableError } from "../../core/log/index.ts";
+import { UnreachableError } from "../../core/link/index.ts";
 import type { FarAddress } from "./far-address.ts";
 
 /** A request to another hub. */

@@ -1,5 +1,5 @@
 import { setTimeout } from "node:timers/promises";
-import type { LinkTime } from "../../core/log/index.ts";
+import type { LinkTime } from "../../core/link/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 
 /** Time and chance of this machine, for links. */

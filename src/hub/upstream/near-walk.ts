@@ -1,6 +1,8 @@
 import { min } from "d3-array";
-import type { Cursor, Entry, NearSide, Settled } from "../../core/log/index.ts";
-import { FARTHEST_AHEAD, keyOf, readCursor, readEntry, wallOf, writeCursor } from "../../core/log/index.ts";
+import type { Cursor, NearSide, Settled } from "../../core/link/index.ts";
+import { readCursor, writeCursor } from "../../core/link/index.ts";
+import type { Entry } from "../../core/log/index.ts";
+import { FARTHEST_AHEAD, keyOf, readEntry, wallOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { type EarlyEntry, Outgoing, type OutgoingEntry } from "./outgoing.ts";

@@ -1,4 +1,4 @@
-import type { LinkTime } from "../../core/log/index.ts";
+import type { LinkTime } from "../../core/link/index.ts";
 
 /** Waits and requests that end together. */
 export class Scope {

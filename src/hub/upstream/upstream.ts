@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
-import type { LinkTime } from "../../core/log/index.ts";
-import { AnswerTime, TurnedAwayError, UnreachableError, waitAfter } from "../../core/log/index.ts";
+import type { LinkTime } from "../../core/link/index.ts";
+import { AnswerTime, TurnedAwayError, UnreachableError, waitAfter } from "../../core/link/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import type { Engine } from "../engine/index.ts";

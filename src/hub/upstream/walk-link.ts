@@ -1,5 +1,5 @@
-import type { Backoff, Cursor, FarHub, FarSide, LinkTime } from "../../core/log/index.ts";
-import { Link } from "../../core/log/index.ts";
+import type { Backoff, Cursor, FarHub, FarSide, LinkTime } from "../../core/link/index.ts";
+import { Link } from "../../core/link/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import { NearWalk, type NearWalkParts } from "./near-walk.ts";
 

@@ -1,5 +1,6 @@
-import type { ClockOffset, RoundTrip } from "../../core/log/index.ts";
-import { clockOffset, UnreachableError } from "../../core/log/index.ts";
+import type { RoundTrip } from "../../core/link/index.ts";
+import { clockOffsetOf, UnreachableError } from "../../core/link/index.ts";
+import type { ClockOffset } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 
 const TRIPS = 8;
@@ -21,7 +22,7 @@ export async function compareClocks(ask: () => Promise<Instant>, now: () => Inst
       break;
     }
   }
-  const offset = clockOffset(trips);
+  const offset = clockOffsetOf(trips);
   if (!offset) throw new UnreachableError("The clock of this device was set while it was compared.");
   return offset;
 }

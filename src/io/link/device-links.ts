@@ -1,5 +1,6 @@
-import type { Invitation, Joined, LinkTime, Role, Settled } from "../../core/log/index.ts";
-import { TurnedAwayError, UnreachableError } from "../../core/log/index.ts";
+import type { Invitation, Joined, LinkTime, Settled } from "../../core/link/index.ts";
+import { TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
+import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { DeviceStore, LinkRow } from "../store/index.ts";
 import { HubRefusedError } from "./hub-answers.ts";

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { hubErrorSchema, retryAfterOf, TurnedAwayError, UnreachableError } from "../../core/log/index.ts";
+import { hubErrorSchema, retryAfterOf, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
 
 /** The hub understood and would not: what it said is for the reader. */
 export class HubRefusedError extends Error {

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Cursor, Entry, HubWalk, Invitation, Joined, PushAnswer, Role } from "../../core/log/index.ts";
+import type { Cursor, HubWalk, Invitation, Joined, PushAnswer } from "../../core/link/index.ts";
 import {
   hubClockSchema,
   hubWalksSchema,
@@ -7,7 +7,8 @@ import {
   joinedSchema,
   pushAnswerSchema,
   writeCursor,
-} from "../../core/log/index.ts";
+} from "../../core/link/index.ts";
+import type { Entry, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Fetch } from "./hub-answers.ts";
 import { answerTo, readAs } from "./hub-answers.ts";

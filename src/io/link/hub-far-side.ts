@@ -1,6 +1,6 @@
 import { createParser } from "eventsource-parser";
-import type { FarMessage, FarSide } from "../../core/log/index.ts";
-import { messageOf, UnreachableError } from "../../core/log/index.ts";
+import type { FarMessage, FarSide } from "../../core/link/index.ts";
+import { messageOf, UnreachableError } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { HubClient } from "./hub-client.ts";
 

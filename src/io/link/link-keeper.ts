@@ -1,4 +1,5 @@
-import type { ClockOffset, FarHub, Follower, HubWalk, Invitation, Role } from "../../core/log/index.ts";
+import type { FarHub, Follower, HubWalk, Invitation } from "../../core/link/index.ts";
+import type { ClockOffset, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
 /** Something about a link that its reader must be told until they put it away. */

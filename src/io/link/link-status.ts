@@ -1,4 +1,4 @@
-import type { LinkState } from "../../core/log/index.ts";
+import type { LinkState } from "../../core/link/index.ts";
 import type { LinkRow } from "../store/index.ts";
 import type { LinkNotice, LinkStatus } from "./link-keeper.ts";
 import { noticeWords } from "./notice-words.ts";

@@ -1,9 +1,9 @@
-import type { Refusal } from "../../core/log/index.ts";
+import type { RefusalReason } from "../../core/link/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { lengthText } from "../../core/units/index.ts";
 import type { KeptNotice } from "../store/index.ts";
 
-const WHY_ASIDE: Readonly<Record<Refusal, string>> = {
+const WHY_ASIDE: Readonly<Record<RefusalReason, string>> = {
   "not-an-entry": "the hub cannot read such entries",
   "other-walk": "the hub takes entries of this walk only",
   "other-source": "the hub takes only what was made on this tablet",

@@ -1,5 +1,5 @@
-import type { FarSide, LinkState, LinkTime } from "../../core/log/index.ts";
-import { Link, writeCursor } from "../../core/log/index.ts";
+import type { FarSide, LinkState, LinkTime } from "../../core/link/index.ts";
+import { Link, writeCursor } from "../../core/link/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { LinkRow, WalkStore } from "../store/index.ts";
 import { nearSideOf } from "../store/index.ts";

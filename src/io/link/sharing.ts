@@ -1,5 +1,6 @@
-import type { BatchLimits, LinkTime, PushAnswer, Settled } from "../../core/log/index.ts";
-import { deviceOf, firstBatch, pairedWith } from "../../core/log/index.ts";
+import type { BatchLimits, LinkTime, PushAnswer, Settled } from "../../core/link/index.ts";
+import { firstBatch, pairedWith } from "../../core/link/index.ts";
+import { deviceOf } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { DeviceStore } from "../store/index.ts";
 import { compareClocks } from "./compare-clocks.ts";

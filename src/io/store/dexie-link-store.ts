@@ -1,4 +1,5 @@
-import type { ClockOffset, Cursor, Entry, Settled } from "../../core/log/index.ts";
+import type { Cursor, Settled } from "../../core/link/index.ts";
+import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import { deviceOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { EntryRow } from "./database.ts";

@@ -1,4 +1,5 @@
-import type { ClockOffset, Cursor, Entry, HybridTime, Refusal, Settled } from "../../core/log/index.ts";
+import type { Cursor, RefusalReason, Settled } from "../../core/link/index.ts";
+import type { ClockOffset, Entry, HybridTime } from "../../core/log/index.ts";
 import {
   deviceOf,
   highestWithin,
@@ -288,7 +289,7 @@ function anewNotices(count: number, at: Instant): readonly KeptNotice[] {
 }
 
 function asideNotices(aside: readonly AsideEntry[], at: Instant): readonly KeptNotice[] {
-  const counts = new Map<Refusal, number>();
+  const counts = new Map<RefusalReason, number>();
   for (const { reason } of aside) counts.set(reason, (counts.get(reason) ?? 0) + 1);
   return [...counts].map(([reason, count]) => ({
     key: `aside-${reason}-${at}`,

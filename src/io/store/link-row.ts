@@ -1,4 +1,5 @@
-import type { ClockOffset, Cursor, Refusal, Role, WireEntry } from "../../core/log/index.ts";
+import type { Cursor, RefusalReason } from "../../core/link/index.ts";
+import type { ClockOffset, Role, WireEntry } from "../../core/log/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 
 /** Something about the link that its user should know and has not yet put away. */
@@ -10,7 +11,7 @@ export interface KeptNotice {
   /** Of how many entries. */
   readonly count: number;
   /** Why, for `aside`. */
-  readonly reason: Refusal | null;
+  readonly reason: RefusalReason | null;
   /** How far the hub's clock was ahead, for `restamped`; `null` when not known. */
   readonly ahead: Duration | null;
 }
@@ -53,7 +54,7 @@ export type Joining = Pick<
 export interface AsideEntry {
   readonly walk: WalkId;
   readonly wire: WireEntry;
-  readonly reason: Refusal;
+  readonly reason: RefusalReason;
   readonly at: Instant;
 }
 

@@ -1,4 +1,5 @@
-import type { ClockOffset, Cursor, Entry, Settled } from "../../core/log/index.ts";
+import type { Cursor, Settled } from "../../core/link/index.ts";
+import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
 

@@ -1,4 +1,4 @@
-import type { NearSide } from "../../core/log/index.ts";
+import type { NearSide } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { WalkStore } from "./walk-store.ts";
 

@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { vi } from "vitest";
 import type { Services } from "../../../src/app/session/index.ts";
 import { ServicesContext } from "../../../src/app/session/index.ts";
-import type { FarHub, Follower } from "../../../src/core/log/index.ts";
+import type { FarHub, Follower } from "../../../src/core/link/index.ts";
 import type { Duration, Instant, WalkId } from "../../../src/core/units/index.ts";
 import type { LinkKeeper, LinkStatus } from "../../../src/io/link/index.ts";
 import { ZERO } from "../../core/log-writer.ts";

@@ -1,5 +1,6 @@
 import { setTimeout as wait } from "node:timers/promises";
-import { keyOf, pushAnswerSchema } from "../../../src/core/log/index.ts";
+import { pushAnswerSchema } from "../../../src/core/link/index.ts";
+import { keyOf } from "../../../src/core/log/index.ts";
 import { note, WALK } from "../engine/written-notes.ts";
 
 /** A device that writes as fast as it is answered, and again what was not answered. */

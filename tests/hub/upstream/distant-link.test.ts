@@ -1,7 +1,7 @@
 import { setMaxListeners } from "node:events";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import type { FarSide } from "../../../src/core/log/index.ts";
-import { UnreachableError } from "../../../src/core/log/index.ts";
+import type { FarSide } from "../../../src/core/link/index.ts";
+import { UnreachableError } from "../../../src/core/link/index.ts";
 import type { FarClient } from "../../../src/hub/upstream/index.ts";
 import { notes } from "../engine/written-notes.ts";
 import { HERE, THERE, TwoHubs } from "./two-hubs.ts";

@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import type { LinkTime } from "../../../src/core/log/index.ts";
+import type { LinkTime } from "../../../src/core/link/index.ts";
 import type { WalkId } from "../../../src/core/units/index.ts";
 import {
   askFar,

@@ -1,5 +1,5 @@
 import { setTimeout as realWait } from "node:timers/promises";
-import type { LinkTime } from "../../../src/core/log/index.ts";
+import type { LinkTime } from "../../../src/core/link/index.ts";
 
 /** Time that goes on only when it is told to. */
 export class VirtualTime implements LinkTime {

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from "vitest";
-import { UnreachableError } from "../../../src/core/log/index.ts";
+import { UnreachableError } from "../../../src/core/link/index.ts";
 import type { Duration, Instant } from "../../../src/core/units/index.ts";
 import { betterOf, compareClocks } from "../../../src/io/link/compare-clocks.ts";
 import { start } from "../store/stand-ins.ts";

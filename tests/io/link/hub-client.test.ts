@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { UnreachableError } from "../../../src/core/log/index.ts";
+import { UnreachableError } from "../../../src/core/link/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import type { Fetch } from "../../../src/io/link/hub-answers.ts";
 import { HubClient } from "../../../src/io/link/hub-client.ts";

@@ -1,4 +1,5 @@
-import type { Entry, Settled } from "../../../src/core/log/index.ts";
+import type { Settled } from "../../../src/core/link/index.ts";
+import type { Entry } from "../../../src/core/log/index.ts";
 import { mergeEntries } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import type { Joining, WalkStore } from "../../../src/io/store/index.ts";

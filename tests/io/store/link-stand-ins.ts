@@ -1,4 +1,5 @@
-import type { Entry, PushResult, Refusal, Settled } from "../../../src/core/log/index.ts";
+import type { PushResult, RefusalReason, Settled } from "../../../src/core/link/index.ts";
+import type { Entry } from "../../../src/core/log/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import type { Joining } from "../../../src/io/store/index.ts";
 import { entryFrom, source, start, walk } from "./stand-ins.ts";
@@ -32,7 +33,7 @@ export const accepted = (entry: Entry, outcome: "accepted" | "known" = "accepted
   result: { source: entry.wire.source, id: entry.wire.id, outcome },
 });
 /** An entry that a hub would not have. */
-export const refused = (entry: Entry, reason: Refusal): Settled => {
+export const refused = (entry: Entry, reason: RefusalReason): Settled => {
   const { source: of, id } = entry.wire;
   const result: PushResult = { source: of, id, outcome: "refused", reason, words: "no" };
   return { entry, result };

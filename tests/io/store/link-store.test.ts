@@ -2,7 +2,7 @@
 import "fake-indexeddb/auto";
 
 import { describe, expect, it, vi } from "vitest";
-import type { Refusal } from "../../../src/core/log/index.ts";
+import type { RefusalReason } from "../../../src/core/link/index.ts";
 import type { Duration, Instant } from "../../../src/core/units/index.ts";
 import type { Joining } from "../../../src/io/store/index.ts";
 import { NotLinkedError } from "../../../src/io/store/link-store.ts";
@@ -198,7 +198,7 @@ describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
     expect(textsOf(await outbox())).toEqual(["a"]);
   });
 
-  it.each<Refusal>(["role", "other-source", "not-an-entry", "other-walk"])(
+  it.each<RefusalReason>(["role", "other-source", "not-an-entry", "other-walk"])(
     "set aside what is refused as %s, keep it with the reason and tell so once for all",
     async (reason) => {
       const { links, append, settle, outbox, here, notices, edition } = await joined();

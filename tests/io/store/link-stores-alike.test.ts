@@ -3,7 +3,8 @@ import "fake-indexeddb/auto";
 
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { mergeEntries, type Settled } from "../../../src/core/log/index.ts";
+import type { Settled } from "../../../src/core/link/index.ts";
+import { mergeEntries } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import type { WalkStore } from "../../../src/io/store/index.ts";
 import { MemoryEntryStore } from "../../../src/io/store/index.ts";

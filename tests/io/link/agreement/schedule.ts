@@ -1,6 +1,7 @@
 import fc from "fast-check";
+import { Link } from "../../../../src/core/link/index.ts";
 import type { Draft, Role } from "../../../../src/core/log/index.ts";
-import { keyOf, Link, mergeEntries, writeLines } from "../../../../src/core/log/index.ts";
+import { keyOf, mergeEntries, writeLines } from "../../../../src/core/log/index.ts";
 import type { Instant, StepId } from "../../../../src/core/units/index.ts";
 import { foldLog, stateDocument } from "../../../../src/core/walk/index.ts";
 import { fileWith, step } from "../../../core/procedure-builder.ts";

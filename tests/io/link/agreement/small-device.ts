@@ -1,5 +1,5 @@
+import { clockOffsetOf, Link } from "../../../../src/core/link/index.ts";
 import type { Draft, Role } from "../../../../src/core/log/index.ts";
-import { clockOffset, Link } from "../../../../src/core/log/index.ts";
 import type { Instant, WalkId } from "../../../../src/core/units/index.ts";
 import { WalkFold } from "../../../../src/core/walk/index.ts";
 import { MemoryEntryStore, nearSideOf } from "../../../../src/io/store/index.ts";
@@ -123,7 +123,7 @@ export class SmallDevice {
   async #compareClocks(signal: AbortSignal): Promise<void> {
     const sent = this.now;
     const said = await this.wire.clock(signal);
-    const clock = clockOffset([{ sent, said, received: this.now }]);
+    const clock = clockOffsetOf([{ sent, said, received: this.now }]);
     if (clock) await this.store.links.setClock(WALK, clock, "own");
   }
 }

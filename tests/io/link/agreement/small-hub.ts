@@ -1,12 +1,11 @@
 import type {
   Cursor,
-  Entry,
   FarMessage,
   NearSide,
   PushAnswer,
   PushResult,
-  Role,
-} from "../../../../src/core/log/index.ts";
+} from "../../../../src/core/link/index.ts";
+import type { Entry, Role } from "../../../../src/core/log/index.ts";
 import { isSameEntry, isTooFarAhead, keyOf, roleRefusal } from "../../../../src/core/log/index.ts";
 import type { Instant } from "../../../../src/core/units/index.ts";
 import type { VirtualTime } from "./virtual-time.ts";

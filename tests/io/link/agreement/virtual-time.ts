@@ -1,5 +1,5 @@
 import TinyQueue from "tinyqueue";
-import type { LinkTime } from "../../../../src/core/log/index.ts";
+import type { LinkTime } from "../../../../src/core/link/index.ts";
 import type { Instant } from "../../../../src/core/units/index.ts";
 
 interface Timer {

@@ -1,5 +1,6 @@
-import type { FarMessage, FarSide, Role } from "../../../../src/core/log/index.ts";
-import { UnreachableError } from "../../../../src/core/log/index.ts";
+import type { FarMessage, FarSide } from "../../../../src/core/link/index.ts";
+import { UnreachableError } from "../../../../src/core/link/index.ts";
+import type { Role } from "../../../../src/core/log/index.ts";
 import type { Instant } from "../../../../src/core/units/index.ts";
 import type { SmallHub } from "./small-hub.ts";
 import type { VirtualTime } from "./virtual-time.ts";

@@ -1,5 +1,5 @@
+import type { Entry } from "../log/index.ts";
 import type { Cursor } from "./cursor.ts";
-import type { Entry } from "./entry.ts";
 import type { FarHub, Follower, Hello, PushAnswer, PushResult } from "./exchange.ts";
 
 /** Something that came down the stream of a hub. */

@@ -1,4 +1,4 @@
-import type { Entry } from "./entry.ts";
+import type { Entry } from "../log/index.ts";
 import type { PushAnswer } from "./exchange.ts";
 import type { Settled } from "./link-sides.ts";
 import { UnreachableError } from "./link-sides.ts";

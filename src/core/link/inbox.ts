@@ -1,5 +1,5 @@
+import type { Entry } from "../log/index.ts";
 import type { Cursor } from "./cursor.ts";
-import type { Entry } from "./entry.ts";
 
 /** Something that came down a stream, and how far the stream is read with it. */
 interface Heard {

@@ -1,7 +1,7 @@
 import { z } from "zod";
+import { ROLES } from "../log/index.ts";
 import type { Instant, WalkId } from "../units/index.ts";
 import { INSTANT_PATTERN, parseInstant } from "../units/index.ts";
-import { ROLES } from "./role.ts";
 
 const instant = z
   .string()
@@ -9,14 +9,18 @@ const instant = z
   .transform(parseInstant)
   .pipe(z.custom<Instant>((value) => value !== null));
 
-/** Why a hub refused an entry. `ahead`: its hybrid time is over {@link FARTHEST_AHEAD} ahead of the hub's clock. */
-export const REFUSALS = ["not-an-entry", "other-walk", "other-source", "role", "ahead", "conflict"] as const;
+/** Why a hub refused an entry. `ahead`: its hybrid time is more than a minute (`FARTHEST_AHEAD`) ahead of the hub's clock. */
+export const REFUSAL_REASONS = [
+  "not-an-entry",
+  "other-walk",
+  "other-source",
+  "role",
+  "ahead",
+  "conflict",
+] as const;
 
-/** One of {@link REFUSALS}. */
-export type Refusal = (typeof REFUSALS)[number];
-
-/** How far a hybrid time may be ahead of a hub's clock, in ms (inclusive). */
-export const FARTHEST_AHEAD = 60_000;
+/** One of {@link REFUSAL_REASONS}. */
+export type RefusalReason = (typeof REFUSAL_REASONS)[number];
 
 /** What became of one entry of a batch. */
 export const pushResultSchema = z.union([
@@ -30,7 +34,7 @@ export const pushResultSchema = z.union([
     source: z.string().nullable(),
     id: z.string().nullable(),
     outcome: z.literal("refused"),
-    reason: z.enum(REFUSALS),
+    reason: z.enum(REFUSAL_REASONS),
     words: z.string(),
   }),
 ]);

@@ -1,9 +1,9 @@
+import type { Entry } from "../log/index.ts";
 import type { Instant } from "../units/index.ts";
 import type { AnswerLimits } from "./answer-time.ts";
 import { AnswerTime } from "./answer-time.ts";
 import type { Backoff } from "./backoff.ts";
 import { waitAfter } from "./backoff.ts";
-import type { Entry } from "./entry.ts";
 import type { BatchLimits } from "./first-batch.ts";
 import { firstBatch } from "./first-batch.ts";
 import { Inbox } from "./inbox.ts";

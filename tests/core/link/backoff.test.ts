@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { AnswerTime, waitAfter } from "../../../src/core/log/index.ts";
+import { AnswerTime, waitAfter } from "../../../src/core/link/index.ts";
 
 const backoff = { first: 1000, longest: 60_000 };
 

@@ -1,7 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import type { RoundTrip } from "../../../src/core/log/index.ts";
-import { clockOffset } from "../../../src/core/log/index.ts";
+import type { RoundTrip } from "../../../src/core/link/index.ts";
+import { clockOffsetOf } from "../../../src/core/link/index.ts";
 import { ZERO } from "../log-writer.ts";
 
 const trip = (sent: number, said: number, received: number) =>
@@ -11,19 +11,19 @@ describe("[LINK] the offset of a clock", () => {
   it("is that of the shortest of several round trips, wherever it stands among them", () => {
     const trips = [trip(0, 5900, 1000), trip(2000, 7020, 2040), trip(3000, 9000, 3600)];
     for (const order of [trips, trips.toReversed(), [...trips.slice(1), ...trips.slice(0, 1)]]) {
-      expect(clockOffset(order)).toEqual({ offset: 5000, error: 20 });
+      expect(clockOffsetOf(order)).toEqual({ offset: 5000, error: 20 });
     }
   });
 
   it("is right within half the trip, rounded up", () => {
-    expect(clockOffset([trip(0, -990, 25)])).toEqual({ offset: -1002, error: 13 });
-    expect(clockOffset([trip(0, 7, 0)])).toEqual({ offset: 7, error: 0 });
+    expect(clockOffsetOf([trip(0, -990, 25)])).toEqual({ offset: -1002, error: 13 });
+    expect(clockOffsetOf([trip(0, 7, 0)])).toEqual({ offset: 7, error: 0 });
   });
 
   it("leaves out a trip during which the clock here was set back", () => {
-    expect(clockOffset([trip(1000, 500, 0)])).toBeNull();
-    expect(clockOffset([trip(1000, 500, 0), trip(0, 150, 300)])).toEqual({ offset: 0, error: 150 });
-    expect(clockOffset([])).toBeNull();
+    expect(clockOffsetOf([trip(1000, 500, 0)])).toBeNull();
+    expect(clockOffsetOf([trip(1000, 500, 0), trip(0, 150, 300)])).toEqual({ offset: 0, error: 150 });
+    expect(clockOffsetOf([])).toBeNull();
   });
 
   test.prop([
@@ -37,7 +37,7 @@ describe("[LINK] the offset of a clock", () => {
       { minLength: 1, maxLength: 8 },
     ),
   ])("is within its error of the true one however unequal the two ways are", (offset, ways) => {
-    const found = clockOffset(
+    const found = clockOffsetOf(
       ways.map(({ sent, there, back }) => trip(sent, sent + there + offset, sent + there + back)),
     );
     expect(found).not.toBeNull();

@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { readCursor, writeCursor } from "../../../src/core/log/index.ts";
+import { readCursor, writeCursor } from "../../../src/core/link/index.ts";
 
 const letters = [..."ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_-"];
 const epochs = fc.string({ unit: fc.constantFrom(...letters), minLength: 1, maxLength: 64 });

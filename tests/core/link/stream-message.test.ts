@@ -1,9 +1,9 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { messageOf } from "../../../src/core/log/index.ts";
+import { messageOf } from "../../../src/core/link/index.ts";
 import type { WalkId } from "../../../src/core/units/index.ts";
+import { numberedEntry } from "../log/numbered-entry.ts";
 import { ZERO } from "../log-writer.ts";
-import { numberedEntry } from "./numbered-entry.ts";
 
 const walk = "walk-1" as WalkId;
 const entry = numberedEntry(7);

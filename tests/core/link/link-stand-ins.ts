@@ -1,20 +1,21 @@
 import { afterEach, beforeEach, expect, vi } from "vitest";
 import type {
   Cursor,
-  Entry,
   FarMessage,
   FarSide,
   LinkSettings,
   NearSide,
   PushAnswer,
   PushResult,
-  Refusal,
-} from "../../../src/core/log/index.ts";
-import { keyOf, Link, UnreachableError } from "../../../src/core/log/index.ts";
+  RefusalReason,
+} from "../../../src/core/link/index.ts";
+import { Link, UnreachableError } from "../../../src/core/link/index.ts";
+import type { Entry } from "../../../src/core/log/index.ts";
+import { keyOf } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import { waited } from "../../../src/io/link/timers.ts";
+import { numberedEntry } from "../log/numbered-entry.ts";
 import { ZERO } from "../log-writer.ts";
-import { numberedEntry } from "./numbered-entry.ts";
 
 /** A stream that a test speaks on. */
 export interface HeldStream {
@@ -62,7 +63,7 @@ export class PlainNearSide implements NearSide {
 }
 
 /** An answer to a batch: each accepted, or refused for a reason. */
-export function answerFor(entries: readonly Entry[], reason: Refusal | null = null): PushAnswer {
+export function answerFor(entries: readonly Entry[], reason: RefusalReason | null = null): PushAnswer {
   const results = entries.map(
     ({ wire: { source, id } }): PushResult =>
       reason === null

@@ -1,8 +1,8 @@
 import { describe, expect, it, vi } from "vitest";
-import { TurnedAwayError } from "../../../src/core/log/index.ts";
+import { TurnedAwayError } from "../../../src/core/link/index.ts";
+import { numberedEntries } from "../log/numbered-entry.ts";
 import { ZERO } from "../log-writer.ts";
 import { at, gone, heard, heldLinks, idsOf, pass } from "./link-stand-ins.ts";
-import { numberedEntries } from "./numbered-entry.ts";
 
 const HOUR = 3_600_000;
 const begin = heldLinks();

@@ -1,8 +1,8 @@
 import { describe, expect, it, vi } from "vitest";
-import type { PushAnswer } from "../../../src/core/log/index.ts";
-import { UnreachableError } from "../../../src/core/log/index.ts";
+import type { PushAnswer } from "../../../src/core/link/index.ts";
+import { UnreachableError } from "../../../src/core/link/index.ts";
+import { numberedEntries } from "../log/numbered-entry.ts";
 import { answerFor, gone, heard, heldLinks, idsOf, pass } from "./link-stand-ins.ts";
-import { numberedEntries } from "./numbered-entry.ts";
 
 const HOUR = 3_600_000;
 const begin = heldLinks();

@@ -1,8 +1,7 @@
+import { jsonOf, readEntry } from "../log/index.ts";
 import type { WalkId } from "../units/index.ts";
 import { readCursor } from "./cursor.ts";
-import { readEntry } from "./entry.ts";
 import { beyondSchema, helloSchema, presenceSchema } from "./exchange.ts";
-import { jsonOf } from "./json-of.ts";
 import type { FarMessage } from "./link-sides.ts";
 
 /** A server-sent event, as parsers give it. */

@@ -1,4 +1,4 @@
-import type { Entry } from "./entry.ts";
+import type { Entry } from "../log/index.ts";
 
 /** How much is offered at once. */
 export interface BatchLimits {

@@ -1,7 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { firstBatch } from "../../../src/core/log/index.ts";
-import { numberedEntries, numberedEntry } from "./numbered-entry.ts";
+import { firstBatch } from "../../../src/core/link/index.ts";
+import { numberedEntries, numberedEntry } from "../log/numbered-entry.ts";
 
 const longest = (count: number, batchLength: number) => ({ batch: count, batchLength });
 

@@ -1,8 +1,9 @@
 import { describe, expect, it, vi } from "vitest";
-import { Inbox } from "../../../src/core/log/inbox.ts";
-import type { Cursor, Entry } from "../../../src/core/log/index.ts";
+import { Inbox } from "../../../src/core/link/inbox.ts";
+import type { Cursor } from "../../../src/core/link/index.ts";
+import type { Entry } from "../../../src/core/log/index.ts";
+import { numberedEntry } from "../log/numbered-entry.ts";
 import { at, idsOf } from "./link-stand-ins.ts";
-import { numberedEntry } from "./numbered-entry.ts";
 
 /** An inbox whose keeping is let go one batch at a time. */
 function heldInbox(largest = 100) {

@@ -1,0 +1,43 @@
+export type { AnswerLimits } from "./answer-time.ts";
+export { AnswerTime } from "./answer-time.ts";
+export type { Backoff } from "./backoff.ts";
+export { waitAfter } from "./backoff.ts";
+export type { Cursor } from "./cursor.ts";
+export { readCursor, writeCursor } from "./cursor.ts";
+export type {
+  FarHub,
+  Follower,
+  Hello,
+  HubWalk,
+  Invitation,
+  Joined,
+  PushAnswer,
+  PushResult,
+  RefusalReason,
+  SequenceGap,
+} from "./exchange.ts";
+export {
+  beyondSchema,
+  helloSchema,
+  hubClockSchema,
+  hubErrorSchema,
+  hubWalksSchema,
+  invitationSchema,
+  joinedSchema,
+  presenceSchema,
+  pushAnswerSchema,
+} from "./exchange.ts";
+export type { BatchLimits } from "./first-batch.ts";
+export { firstBatch } from "./first-batch.ts";
+export type { LinkTime } from "./latch.ts";
+export type { LinkParts, LinkSettings } from "./link.ts";
+export { Link } from "./link.ts";
+export type { FarMessage, FarSide, NearSide, Settled } from "./link-sides.ts";
+export { TurnedAwayError, UnreachableError } from "./link-sides.ts";
+export type { LinkState } from "./link-status.ts";
+export { pairedWith } from "./paired-with.ts";
+export { retryAfterOf } from "./retry-after.ts";
+export type { RoundTrip } from "./round-trips.ts";
+export { clockOffsetOf } from "./round-trips.ts";
+export type { StreamEvent } from "./stream-message.ts";
+export { messageOf } from "./stream-message.ts";

@@ -40,8 +40,8 @@ interface FollowViewProps {
   readonly ledger: Ledger;
   /** The clock that everybody on the walk goes by: the device's, put right by what is known of it. */
   readonly clock: () => Instant;
-  /** What that clock is ahead of the device's own, whose times are what is entered. */
-  readonly correction: Duration;
+  /** That clock less the device's own, whose times are what is entered. */
+  readonly clockOffset: Duration;
   /** How the log is kept, at this moment. */
   readonly kept: () => KeptWords;
   /** What this device may do in the walk. */
@@ -80,7 +80,7 @@ export function FollowView({
   folded,
   ledger,
   clock,
-  correction,
+  clockOffset,
   kept,
   may,
   playsHere,
@@ -122,12 +122,12 @@ export function FollowView({
       // The step itself is shown first, the way to undo it right after.
       followActions(
         session,
-        () => minusLead(now(), correction),
+        () => ownTime(now(), clockOffset),
         actor,
         (entered) => startTransition(() => setJust(entered)),
         (error) => setFailure(`That could not be kept: ${errorWords(error)} Note it on paper and tap again.`),
       ),
-    [session, now, correction, actor],
+    [session, now, clockOffset, actor],
   );
   const actions = may.mark ? entering : null;
 
@@ -300,7 +300,7 @@ export function FollowView({
 }
 
 /** The time by the device's own clock of a moment by the clock of the walk. */
-const minusLead = (at: Instant, lead: Duration): Instant => (at - lead) as Instant;
+const ownTime = (at: Instant, clockOffset: Duration): Instant => (at - clockOffset) as Instant;
 
 function Tool({ onPress, children }: { readonly onPress: () => void; readonly children: string }) {
   return (

@@ -11,7 +11,7 @@ import { keepAwake } from "../../io/device/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
 import { FollowView } from "../follow/index.ts";
 import { BeyondStrip, LinkPanel, linkWords, useLink, useNotices } from "../link/index.ts";
-import { clockLead, useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
+import { ownClockOffset, useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
 
 /** Follows one walk. */
 export function FollowPage() {
@@ -29,8 +29,8 @@ export function FollowPage() {
     const keeper = keepAwake();
     return () => keeper.release();
   }, [isOn]);
-  const lead = clockLead(folded, link.device);
-  const clock = useCallback(() => later(now(), lead), [now, lead]);
+  const clockOffset = ownClockOffset(folded, link.device);
+  const clock = useCallback(() => later(now(), clockOffset), [now, clockOffset]);
   const petZero = folded.ledger?.petZero ?? null;
   return (
     <IonPage>
@@ -40,7 +40,7 @@ export function FollowPage() {
           folded={folded}
           ledger={folded.ledger}
           clock={clock}
-          correction={lead}
+          clockOffset={clockOffset}
           kept={() => linkWords(link, status, now())}
           may={{
             mark: link.role === null || mayMark(link.role),

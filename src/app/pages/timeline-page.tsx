@@ -8,7 +8,7 @@ import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
-import { clockLead, useSeconds, useServices, useWalkSession } from "../session/index.ts";
+import { ownClockOffset, useSeconds, useServices, useWalkSession } from "../session/index.ts";
 import { TimelineView } from "../timeline/index.ts";
 
 /** A walk along time: plan, what was done, what is forecast. */
@@ -51,8 +51,8 @@ export function TimelinePage() {
 function LiveTimeline({ ledger, folded }: { readonly ledger: Ledger; readonly folded: Folded }) {
   const { now, store } = useServices();
   const { mode, outline } = ledger.opened;
-  const lead = clockLead(folded, store.device);
-  const seconds = useMemo(() => secondsOf({ clock: () => later(now(), lead) }), [now, lead]);
+  const clockOffset = ownClockOffset(folded, store.device);
+  const seconds = useMemo(() => secondsOf({ clock: () => later(now(), clockOffset) }), [now, clockOffset]);
   const second = useSeconds(seconds);
   // A rehearsal has a clock of its own, which stands where its last entry does unless it is being followed.
   const at = mode === "rehearsal" ? (folded.lastAt ?? second) : second;

@@ -1,7 +1,7 @@
+import { appliedOffset } from "../../core/log/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { between, clockText, inSeconds, later, lengthText, NO_TIME } from "../../core/units/index.ts";
 import type { ClockReading } from "../../core/walk/index.ts";
-import { correction } from "../../core/walk/index.ts";
 import { ReviewTable } from "./review-table.tsx";
 
 interface ClockTableProps {
@@ -15,7 +15,7 @@ interface ClockTableProps {
 /** How the clocks of the devices stood against the hub's, and whether times are shown corrected by that; nothing for a walk of one device. */
 export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockTableProps) {
   if (readings.length === 0) return null;
-  const isMoved = readings.some((reading) => correction(reading) !== NO_TIME);
+  const isMoved = readings.some((reading) => appliedOffset(reading) !== NO_TIME);
   return (
     <>
       <ReviewTable
@@ -25,11 +25,11 @@ export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockT
         rows={readings.map((reading) => ({
           key: `${reading.device} ${reading.entry.wire.id}`,
           cells: [
-            petZero === null ? "" : clockText(between(petZero, later(reading.at, correction(reading)))),
+            petZero === null ? "" : clockText(between(petZero, later(reading.at, appliedOffset(reading)))),
             reading.device.replace("/devices/", ""),
             offsetWords(reading.offset),
             `± ${inSeconds(reading.error).toFixed(3)} s`,
-            correction(reading) === NO_TIME ? "as entered" : asEntered ? "not corrected" : "corrected",
+            appliedOffset(reading) === NO_TIME ? "as entered" : asEntered ? "not corrected" : "corrected",
           ],
         }))}
         empty=""

@@ -6,7 +6,7 @@ import { later } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
-import { clockLead, useServices, useWalkSession } from "../session/index.ts";
+import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
 import { type ExportKind, ReviewView } from "./review-view.tsx";
 
@@ -27,7 +27,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   // A walk that is still going on is looked at as it stands when its log last grew.
   const review = useMemo(() => {
     const present =
-      folded.ledger?.opened.mode === "live" ? later(now(), clockLead(folded, store.device)) : null;
+      folded.ledger?.opened.mode === "live" ? later(now(), ownClockOffset(folded, store.device)) : null;
     return reviewOf(folded, present ?? folded.lastAt ?? now());
   }, [folded, now, store.device]);
   if (!review) {

@@ -1,6 +1,6 @@
-export { clockLead } from "./clock-lead.ts";
 export { storedFollower, storeFollower } from "./follower-role.ts";
 export { chooseLight, currentLightChoice } from "./light-choice.ts";
+export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";
 export { useLightChoice } from "./use-light-choice.ts";

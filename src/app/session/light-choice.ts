@@ -1,7 +1,8 @@
 import type { RecordedLight } from "../../core/plan/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 
 const STORED_AS = "tetherline.light";
-const listeners = new Set<() => void>();
+const listeners = new Listeners();
 
 let known: { readonly text: string | null; readonly choice: RecordedLight | null } = {
   text: null,
@@ -43,11 +44,8 @@ export function chooseLight(choice: RecordedLight | null): void {
   } catch {
     // Without a store the choice lasts for this visit.
   }
-  for (const listener of listeners) listener();
+  listeners.tell();
 }
 
-/** Calls back after each change; returns the end of it. */
-export function watchLightChoice(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-}
+/** Calls back after each change; returns a function that ends it. */
+export const watchLightChoice = listeners.add;

@@ -1,5 +1,6 @@
 import type { Draft, Entry, EntryStore } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { WalkFold } from "../../core/walk/index.ts";
 import { nextFrame } from "./next-frame.ts";
@@ -9,7 +10,7 @@ export class WalkSession {
   readonly walk: WalkId;
   readonly #store: EntryStore;
   #fold = new WalkFold();
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Listeners();
   #folded: Folded;
   #offset = 0;
   /** The edition of the log that was read; `null` before anything was. */
@@ -39,11 +40,8 @@ export class WalkSession {
   /** The log as folded so far; the same object until something changes. */
   readonly folded = (): Folded => this.#folded;
 
-  /** Calls back after each change; returns the end of it. */
-  readonly subscribe = (listener: () => void): (() => void) => {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
-  };
+  /** Calls back after each change; returns a function that ends it. */
+  readonly subscribe = this.#listeners.add;
 
   /**
    * Enters what happened; resolves once it is kept ([LOG5]), and only then shows it. `onKept` is called as soon as it is
@@ -86,7 +84,7 @@ export class WalkSession {
 
   #show(): void {
     this.#folded = this.#fold.folded;
-    for (const listener of this.#listeners) listener();
+    this.#listeners.tell();
   }
 
   #readNews(): void {

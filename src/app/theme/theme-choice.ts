@@ -1,3 +1,4 @@
+import { Listeners } from "../../core/units/index.ts";
 /** What a reader may choose: a theme, or `auto`, which follows the device between day and night. */
 export const themeChoices = ["auto", "day", "night", "dim"] as const;
 
@@ -9,7 +10,7 @@ export type Theme = Exclude<ThemeChoice, "auto">;
 const STORED_AS = "tetherline.theme";
 const DEVICE_IS_DARK = "(prefers-color-scheme: dark)";
 
-const listeners = new Set<() => void>();
+const listeners = new Listeners();
 
 /** The stored choice; `auto` when nothing, or nothing known, is stored, or the store is denied. */
 export function currentThemeChoice(): ThemeChoice {
@@ -39,14 +40,11 @@ export function chooseTheme(choice: ThemeChoice): void {
     // Without a store the choice lasts for this visit.
   }
   applyTheme();
-  for (const listener of listeners) listener();
+  listeners.tell();
 }
 
-/** Calls back after each choice; returns the way to stop. */
-export function subscribeToThemeChoice(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-}
+/** Calls back after each choice; returns a function that ends it. */
+export const subscribeToThemeChoice = listeners.add;
 
 /** Sets `data-theme` on the document and follows the device from now on. Call once, before the first paint. */
 export function startTheme(): void {

@@ -1,5 +1,6 @@
 import type { Entry } from "../log/index.ts";
 import type { Instant } from "../units/index.ts";
+import { Listeners } from "../units/index.ts";
 import type { AnswerLimits } from "./answer-time.ts";
 import { AnswerTime } from "./answer-time.ts";
 import type { Backoff } from "./backoff.ts";
@@ -56,7 +57,7 @@ export class Link {
   readonly #time: LinkTime;
   readonly #settings: LinkSettings;
   readonly #stop = new AbortController();
-  readonly #watchers = new Set<() => void>();
+  readonly #watchers = new Listeners();
   /** Raised when the outbox may have grown. */
   readonly #outbox = new Latch();
   /** Raised when there is hope: either direction stops waiting out its failures. */
@@ -86,12 +87,8 @@ export class Link {
   /** How the link stands; the same object until it changes. */
   readonly status = (): LinkState => this.#state;
 
-  /** Calls back after each change of {@link status}; returns the end of it. */
-  readonly watch = (onChange: () => void): (() => void) => {
-    const watcher = () => onChange();
-    this.#watchers.add(watcher);
-    return () => this.#watchers.delete(watcher);
-  };
+  /** Calls back after each change of {@link status}; returns a function that ends it. */
+  readonly watch = this.#watchers.add;
 
   /** Begins; once only. */
   start(): void {
@@ -382,6 +379,6 @@ export class Link {
     const keys = Object.keys(change) as (keyof LinkState)[];
     if (before.kind === "ended" || keys.every((key) => change[key] === before[key])) return;
     this.#state = { ...before, ...change };
-    for (const watcher of [...this.#watchers]) watcher();
+    this.#watchers.tell();
   }
 }

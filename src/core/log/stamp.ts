@@ -29,10 +29,11 @@ export interface Pen {
   /** The latest hybrid time seen in this walk, from anyone. */
   readonly seen: HybridTime | null;
   /**
-   * How far the clock of a hub that the walk is linked with is ahead of the device's. Hybrid times then go by the hub's
-   * clock, and one seen that a hub would refuse is not followed; without it any is.
+   * The clock of the hub that the walk is linked with, less the device's. With it, hybrid times go by the hub's clock, and
+   * a time seen that the hub would refuse is not followed. Without it, hybrid times go by the device's clock and follow
+   * every time seen.
    */
-  readonly ahead?: Duration;
+  readonly clockOffset?: Duration;
 }
 
 /** An entry this program wrote that it cannot read back: a mistake of ours. */
@@ -67,8 +68,8 @@ export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry
   return entry;
 }
 
-function hybridTimeOf({ seen, ahead }: Pen, now: Instant): HybridTime {
-  if (ahead === undefined) return tick(seen, now);
-  const clock = (now + ahead) as Instant;
+function hybridTimeOf({ seen, clockOffset }: Pen, now: Instant): HybridTime {
+  if (clockOffset === undefined) return tick(seen, now);
+  const clock = (now + clockOffset) as Instant;
   return tick(seen !== null && isTooFarAhead(seen, clock) ? null : seen, clock);
 }

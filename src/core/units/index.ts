@@ -31,3 +31,4 @@ export type {
 export { ID_PATTERN } from "./ids.ts";
 export type { Instant } from "./instant.ts";
 export { between, formatInstant, INSTANT_PATTERN, later, parseInstant } from "./instant.ts";
+export { Listeners } from "./listeners.ts";

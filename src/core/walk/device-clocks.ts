@@ -1,5 +1,5 @@
 import type { ClockOffset, Entry } from "../log/index.ts";
-import { compareEntries, deviceOf, WORTH_TELLING } from "../log/index.ts";
+import { appliedOffset, compareEntries, deviceOf } from "../log/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { later, NO_TIME, ofSeconds } from "../units/index.ts";
 
@@ -17,8 +17,8 @@ export interface ClockReading extends ClockOffset {
 export interface DeviceClocks {
   /** In the order of the log. */
   readonly readings: readonly ClockReading[];
-  /** What is to be added to the time of an entry: zero for a device that was never compared, or is right within half a second. */
-  correctionOf(entry: Entry): Duration;
+  /** The clock offset to add to the time of an entry: zero for a device that was never compared, or is right within half a second. */
+  clockOffsetOf(entry: Entry): Duration;
 }
 
 /** The reading an entry is; `null` when it is none. */
@@ -51,22 +51,17 @@ export function deviceClocks(entries: Iterable<Entry>): DeviceClocks {
   }
   return {
     readings,
-    correctionOf: (entry) => {
+    clockOffsetOf: (entry) => {
       const own = byDevice.size === 0 ? undefined : byDevice.get(deviceOf(entry.wire.source));
       if (!own) return NO_TIME;
       const reading = own.findLast((one) => compareEntries(one.entry, entry) <= 0) ?? own[0];
-      return reading ? correction(reading) : NO_TIME;
+      return reading ? appliedOffset(reading) : NO_TIME;
     },
   };
 }
 
-/** What a reading adds to times: nothing when the clock is right within half a second. */
-export function correction({ offset }: Pick<ClockReading, "offset">): Duration {
-  return Math.abs(offset) > WORTH_TELLING ? offset : NO_TIME;
-}
-
 /** An entry with its time as the hub's clock would have had it. */
 export function corrected(entry: Entry, clocks: DeviceClocks): Entry {
-  const by = clocks.correctionOf(entry);
-  return by === NO_TIME ? entry : { ...entry, at: later(entry.at, by) };
+  const clockOffset = clocks.clockOffsetOf(entry);
+  return clockOffset === NO_TIME ? entry : { ...entry, at: later(entry.at, clockOffset) };
 }

@@ -1,6 +1,6 @@
 export { basePlanOf } from "./base-plan.ts";
 export type { ClockReading } from "./device-clocks.ts";
-export { corrected, correction, deviceClocks } from "./device-clocks.ts";
+export { corrected, deviceClocks } from "./device-clocks.ts";
 export type { Forecast, ForecastStep } from "./forecast.ts";
 export { forecastOf } from "./forecast.ts";
 export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";

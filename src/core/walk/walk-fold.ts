@@ -158,7 +158,7 @@ export class WalkFold {
     this.#clocks = deviceClocks([...before.readings.map(({ entry }) => entry), ...fresh]);
     if (this.#asEntered) return Number.POSITIVE_INFINITY;
     const moved = this.#entries.findIndex(
-      (entry) => before.correctionOf(entry) !== this.#clocks.correctionOf(entry),
+      (entry) => before.clockOffsetOf(entry) !== this.#clocks.clockOffsetOf(entry),
     );
     return moved === -1 ? Number.POSITIVE_INFINITY : moved;
   }

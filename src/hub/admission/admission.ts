@@ -4,7 +4,7 @@ import type { Keep } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import { readCode } from "./codes.ts";
 import { Invitations, type MadeInvitation } from "./invitations.ts";
-import { type Caller, type Member, STANDING } from "./member.ts";
+import { type Caller, type Member, RANK } from "./member.ts";
 import { MemberBook, type MemberListener } from "./member-book.ts";
 import { OwnerCode } from "./owner-code.ts";
 import { Tokens } from "./tokens.ts";
@@ -13,7 +13,7 @@ import { Tokens } from "./tokens.ts";
 const TOKEN_LIFE = 30 * 24 * 3_600_000;
 
 /** Somebody who asks to be let in. */
-export interface JoinRequest {
+export interface Applicant {
   /** As it was entered. */
   readonly code: string;
   readonly device: string;
@@ -27,7 +27,7 @@ export interface JoinRequest {
 }
 
 /** Let in, or why not. */
-export type JoinOutcome =
+export type Admittance =
   | { readonly kind: "joined"; readonly member: Member; readonly token: string }
   | { readonly kind: "bad-code" | "walk-needed" | "device-taken" };
 
@@ -86,7 +86,7 @@ export class Admission {
     return expires > this.#surroundings.now() && this.#members.get(walk, device)?.token === token;
   }
 
-  async join({ code, device, name, walk, role, caller }: JoinRequest): Promise<JoinOutcome> {
+  async join({ code, device, name, walk, role, caller }: Applicant): Promise<Admittance> {
     const read = readCode(code);
     if (read === null) return { kind: "bad-code" };
     const isOwner = this.#owner.is(read);
@@ -118,7 +118,7 @@ export class Admission {
     const there = await this.#members.ask(walk, device);
     if (!there || there.expires <= this.#surroundings.now()) return false;
     const isItself = caller?.kind === "member" && caller.member.token === there.token;
-    return !isItself && STANDING[there.role] > STANDING[role];
+    return !isItself && RANK[there.role] > RANK[role];
   }
 
   invite(walk: WalkId, role: Role, minutes: number): Promise<MadeInvitation> {

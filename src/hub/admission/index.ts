@@ -1,4 +1,4 @@
-export type { JoinOutcome, JoinRequest } from "./admission.ts";
+export type { Admittance, Applicant } from "./admission.ts";
 export { Admission } from "./admission.ts";
 export { readCode, shownCode } from "./codes.ts";
 export type { MadeInvitation } from "./invitations.ts";

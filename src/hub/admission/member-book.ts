@@ -1,4 +1,5 @@
 import type { WalkId } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import type { Keep } from "../engine/index.ts";
 import { MEMBERS, memberKey } from "./kept-keys.ts";
 import { type Member, memberSchema } from "./member.ts";
@@ -26,7 +27,7 @@ export class MemberBook {
   readonly #keep: Keep;
   readonly #members = new Map<string, Member>();
   readonly #walks = new Map<WalkId, Map<string, Member>>();
-  readonly #listeners = new Set<MemberListener>();
+  readonly #listeners = new Listeners<[before: Member | null, walk: WalkId]>();
   #stopWatching: () => void = () => {};
 
   private constructor(keep: Keep) {
@@ -76,10 +77,12 @@ export class MemberBook {
     this.#apply(key, null);
   }
 
-  /** Tells of changes from now on; returns the end of it. */
+  /** Tells a listener of every change; returns a function that ends it. */
   listen(listener: MemberListener): () => void {
-    this.#listeners.add(listener);
-    return () => void this.#listeners.delete(listener);
+    return this.#listeners.add((before, walk) => {
+      if (before) listener.ended?.(before);
+      listener.changed?.(walk);
+    });
   }
 
   close(): void {
@@ -98,9 +101,7 @@ export class MemberBook {
       const inWalk = this.#walks.get(member.walk) ?? new Map<string, Member>();
       this.#walks.set(member.walk, inWalk.set(member.device, member));
     }
-    for (const listener of [...this.#listeners]) {
-      if (before) listener.ended?.(before);
-      listener.changed?.((member ?? before)?.walk as WalkId);
-    }
+    const changed = member ?? before;
+    if (changed) this.#listeners.tell(before, changed.walk);
   }
 }

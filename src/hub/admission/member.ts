@@ -51,4 +51,4 @@ export type Caller =
   | { readonly kind: "member"; readonly member: Member; readonly by: "bearer" | "cookie" };
 
 /** What a role can do to others: a code never takes over a device that can do more. */
-export const STANDING: Readonly<Record<Role, number>> = { watcher: 0, marker: 1, relay: 2, lead: 2 };
+export const RANK: Readonly<Record<Role, number>> = { watcher: 0, marker: 1, relay: 2, lead: 2 };

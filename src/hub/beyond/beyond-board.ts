@@ -1,10 +1,10 @@
 import type { FarHub } from "../../core/link/index.ts";
-import { formatInstant, type WalkId } from "../../core/units/index.ts";
+import { formatInstant, Listeners, type WalkId } from "../../core/units/index.ts";
 
 /** What is known of the hubs beyond this one, per walk; whoever links with them writes it, streams tell it. */
 export class BeyondBoard {
   readonly #hubs = new Map<WalkId, readonly FarHub[]>();
-  readonly #listeners = new Set<(walk: WalkId) => void>();
+  readonly #listeners = new Listeners<[walk: WalkId]>();
 
   /** The hubs that this one is linked with for a walk, or would be. */
   of(walk: WalkId): readonly FarHub[] {
@@ -13,14 +13,11 @@ export class BeyondBoard {
 
   put(walk: WalkId, hubs: readonly FarHub[]): void {
     this.#hubs.set(walk, hubs);
-    for (const changed of [...this.#listeners]) changed(walk);
+    this.#listeners.tell(walk);
   }
 
-  /** Calls back for each change from now on; returns the end of it. */
-  listen(changed: (walk: WalkId) => void): () => void {
-    this.#listeners.add(changed);
-    return () => void this.#listeners.delete(changed);
-  }
+  /** Calls back after each change of a walk; returns a function that ends it. */
+  readonly listen = this.#listeners.add;
 }
 
 /** The hubs beyond as sent in event `beyond`: instants as text. */

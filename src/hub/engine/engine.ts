@@ -2,7 +2,7 @@ import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
 /** An entry as a hub keeps it. */
-export interface KeptEntry {
+export interface StoredEntry {
   /** Where it stands among the entries of its walk; above 0, grows, not dense. */
   readonly offset: number;
   /** The CloudEvent in JSON, on one line. */
@@ -23,7 +23,7 @@ export type AppendOutcome =
   | { readonly kind: "conflict" };
 
 /** How an entry stands beside what is kept; `null`: there is none with its source and id. */
-export type Standing = "known" | "conflict" | null;
+export type Comparison = "known" | "conflict" | null;
 
 /** What goes with entries that are appended. */
 export interface AppendOptions {
@@ -33,7 +33,7 @@ export interface AppendOptions {
 }
 
 /** A walk that has entries. */
-export interface KeptWalk {
+export interface StoredWalk {
   readonly walk: WalkId;
   readonly entries: number;
   /** Offset of its last entry. */
@@ -72,17 +72,17 @@ export interface Engine {
    */
   append(walk: WalkId, entries: readonly Entry[], options?: AppendOptions): Promise<readonly AppendOutcome[]>;
   /** How entries of one walk stand beside what is kept, in the order given; keeps nothing of them. */
-  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Standing[]>;
+  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Comparison[]>;
   /** The entries of a walk behind an offset, in order, at most `limit`. */
-  read(walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]>;
+  read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   /** Offset of the last entry of a walk; 0 when it has none. */
   head(walk: WalkId): Promise<number>;
-  walks(): Promise<readonly KeptWalk[]>;
+  walks(): Promise<readonly StoredWalk[]>;
   /**
    * Calls back with what was appended from now on, by this or another hub, each walk's in order of offset and each entry
    * once; returns the end of it. What is read up to offset n and what is told after n leave nothing out between them.
    */
-  follow(onAppended: (walk: WalkId, kept: readonly KeptEntry[]) => void): () => void;
+  follow(onAppended: (walk: WalkId, kept: readonly StoredEntry[]) => void): () => void;
   keepRefused(walk: WalkId, refused: RefusedEntry): Promise<void>;
   /** The last of them, oldest first, at most `limit`. */
   refused(walk: WalkId, limit: number): Promise<readonly RefusedEntry[]>;

@@ -1,12 +1,12 @@
 export type {
   AppendOptions,
   AppendOutcome,
+  Comparison,
   Engine,
   Keep,
-  KeptEntry,
-  KeptWalk,
   RefusedEntry,
-  Standing,
+  StoredEntry,
+  StoredWalk,
 } from "./engine.ts";
 export { EngineTroubleError } from "./engine.ts";
 export type { EnginePlace } from "./open-engine.ts";

@@ -4,7 +4,7 @@ import { DiscardPolicy, JetStreamApiError, type StoredMsg } from "@nats-io/jetst
 import { headers, type MsgHdrs } from "@nats-io/transport-node";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { AppendOutcome, EngineTroubleError, KeptEntry, KeptWalk, Standing } from "./engine.ts";
+import type { AppendOutcome, Comparison, EngineTroubleError, StoredEntry, StoredWalk } from "./engine.ts";
 import { ANSWER_TIME, type WantedStream } from "./jetstream-connection.ts";
 import { readAhead } from "./read-ahead.ts";
 import { readStream } from "./read-stream.ts";
@@ -16,10 +16,10 @@ import { keyToken, ofToken, toToken } from "./subject-token.ts";
 /** The stream of entries. */
 export interface JetstreamEntries {
   append(walk: WalkId, entries: readonly Entry[], via: string | null): Promise<readonly AppendOutcome[]>;
-  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Standing[]>;
-  read(walk: WalkId, after: number, limit: number): Promise<readonly KeptEntry[]>;
+  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Comparison[]>;
+  read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   head(walk: WalkId): Promise<number>;
-  walks(): Promise<readonly KeptWalk[]>;
+  walks(): Promise<readonly StoredWalk[]>;
   caughtUp(): Promise<void>;
   close(): void;
 }
@@ -29,7 +29,7 @@ export interface EntriesWish {
   readonly streams: Streams;
   readonly stream: string;
   readonly now: () => Instant;
-  readonly tell: (walk: WalkId, kept: readonly KeptEntry[]) => void;
+  readonly tell: (walk: WalkId, kept: readonly StoredEntry[]) => void;
   readonly trouble: (cause: unknown) => EngineTroubleError;
 }
 
@@ -68,7 +68,7 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
   const decoder = new TextDecoder();
 
   const tail = followStream(streams, stream, (messages) => {
-    const told = new Map<WalkId, KeptEntry[]>();
+    const told = new Map<WalkId, StoredEntry[]>();
     for (const message of messages) {
       const walk = walkOf(message.subject);
       const { entries } = walks.get(walk) ?? { entries: 0 };
@@ -151,7 +151,7 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
       Promise.all(
         entries.map(async (entry) => {
           const other = await there(subjectOf(walk, entry), performance.now() + PATIENCE);
-          return other && standing(other, entry);
+          return other && comparison(other, entry);
         }),
       ),
     read,
@@ -173,10 +173,10 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
 /** Whether what is there is this very entry (kept by an attempt whose answer was lost), an equal one, or another. */
 function outcomeBeside(other: StoredMsg, entry: Entry, attempt: string): AppendOutcome {
   if (other.header.get(ATTEMPT) === attempt) return { kind: "accepted", offset: other.seq };
-  return { kind: standing(other, entry) };
+  return { kind: comparison(other, entry) };
 }
 
-function standing(other: StoredMsg, entry: Entry): "known" | "conflict" {
+function comparison(other: StoredMsg, entry: Entry): "known" | "conflict" {
   return sameEntry(other.string(), entry) ? "known" : "conflict";
 }
 
@@ -187,7 +187,7 @@ function walkOf(subject: string): WalkId {
 function keptOf(
   { seq, data, headers: about }: { seq: number; data: Uint8Array; headers?: MsgHdrs | undefined },
   decoder: TextDecoder,
-): KeptEntry {
+): StoredEntry {
   const text = decoder.decode(data);
   const { source, id, sequence } = JSON.parse(text) as Entry["wire"];
   const via = about?.get(VIA) ?? "";

@@ -1,8 +1,8 @@
 import { setTimeout as wait } from "node:timers/promises";
 import { JetStreamApiCodes, JetStreamApiError, type JsMsg } from "@nats-io/jetstream";
 import { type KV, Kvm } from "@nats-io/kv";
+import { Listeners } from "../../core/units/index.ts";
 import type { EngineTroubleError, Keep } from "./engine.ts";
-import { noListeners } from "./listeners.ts";
 import type { Streams } from "./stream-push.ts";
 import { followStream } from "./stream-tail.ts";
 import { ofToken, toToken } from "./subject-token.ts";
@@ -33,7 +33,7 @@ export async function openJetstreamKeep(
   // Answers come from the leader alone, so that what was put is found.
   const store = await new Kvm(streams.client).create(bucket, { history: 1, replicas, allow_direct: false });
   const values = new Map<string, string>();
-  const changes = noListeners<[key: string, value: string | null]>();
+  const changes = new Listeners<[key: string, value: string | null]>();
   const decoder = new TextDecoder();
 
   const tail = followStream(streams, `KV_${bucket}`, (messages) => {

@@ -1,8 +1,8 @@
 import type { WalkId } from "../../core/units/index.ts";
-import type { KeptEntry } from "./engine.ts";
+import type { StoredEntry } from "./engine.ts";
 
 /** Reads the entries of a walk behind an offset: at least `least` of them where there are so many, and perhaps more. */
-export type ReadOn = (walk: WalkId, after: number, least: number) => Promise<readonly KeptEntry[]>;
+export type ReadOn = (walk: WalkId, after: number, least: number) => Promise<readonly StoredEntry[]>;
 
 /** Entries of a walk that follow one another. */
 interface Stretch {
@@ -10,7 +10,7 @@ interface Stretch {
   /** It begins behind this offset and ends with that one, and leaves nothing out between. */
   readonly after: number;
   readonly last: number;
-  readonly kept: readonly KeptEntry[];
+  readonly kept: readonly StoredEntry[];
 }
 
 /** So many stretches are remembered. */
@@ -40,7 +40,7 @@ export function readAhead(
   };
 
   return async (walk, after, limit) => {
-    const page: KeptEntry[] = [];
+    const page: StoredEntry[] = [];
     for (let from = after; page.length < limit; ) {
       const known = stretches.find((one) => one.walk === walk && one.after <= from && from < one.last);
       const least = limit - page.length;

@@ -1,8 +1,8 @@
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { AppendOptions, AppendOutcome, Engine, KeptEntry } from "./engine.ts";
+import { Listeners } from "../../core/units/index.ts";
+import type { AppendOptions, AppendOutcome, Engine, StoredEntry } from "./engine.ts";
 import { EngineTroubleError } from "./engine.ts";
-import { noListeners } from "./listeners.ts";
 import { sqliteEntries } from "./sqlite-entries.ts";
 import { sqliteKeep } from "./sqlite-keep.ts";
 import { openDatabase } from "./sqlite-opening.ts";
@@ -20,7 +20,7 @@ interface Waiting {
 /** What a transaction wrote. */
 interface Written {
   readonly outcomes: readonly (readonly AppendOutcome[])[];
-  readonly told: ReadonlyMap<WalkId, readonly KeptEntry[]>;
+  readonly told: ReadonlyMap<WalkId, readonly StoredEntry[]>;
 }
 
 /**
@@ -32,7 +32,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
   const open = openDatabase(folder);
   const { database, file } = open;
   const entries = sqliteEntries(database);
-  const appended = noListeners<[walk: WalkId, kept: readonly KeptEntry[]]>();
+  const appended = new Listeners<[walk: WalkId, kept: readonly StoredEntry[]]>();
   let isClosed = false;
 
   const ask = async <T>(work: () => T): Promise<T> => {
@@ -44,7 +44,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
   let waiting: Waiting[] = [];
 
   const write = database.transaction((group: readonly Waiting[]): Written => {
-    const told = new Map<WalkId, KeptEntry[]>();
+    const told = new Map<WalkId, StoredEntry[]>();
     const received = now();
     const outcomes = group.map(({ walk, entries: offered, options }) => {
       const inOrder = offered.map((entry) => {

@@ -1,7 +1,7 @@
 import type Database from "better-sqlite3";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { AppendOutcome, KeptEntry, KeptWalk, RefusedEntry, Standing } from "./engine.ts";
+import type { AppendOutcome, Comparison, RefusedEntry, StoredEntry, StoredWalk } from "./engine.ts";
 import { sameEntry } from "./same-entry.ts";
 
 /** The tables of entries. */
@@ -12,11 +12,11 @@ export interface SqliteEntries {
     entry: Entry,
     received: Instant,
     via: string | null,
-  ): { outcome: AppendOutcome; kept: KeptEntry | null };
-  compare(walk: WalkId, entry: Entry): Standing;
-  read(walk: WalkId, after: number, limit: number): readonly KeptEntry[];
+  ): { outcome: AppendOutcome; kept: StoredEntry | null };
+  compare(walk: WalkId, entry: Entry): Comparison;
+  read(walk: WalkId, after: number, limit: number): readonly StoredEntry[];
   head(walk: WalkId): number;
-  walks(): readonly KeptWalk[];
+  walks(): readonly StoredWalk[];
   keepRefused(walk: WalkId, refused: RefusedEntry): void;
   refused(walk: WalkId, limit: number): readonly RefusedEntry[];
 }
@@ -24,15 +24,15 @@ export interface SqliteEntries {
 /** So many refused entries are kept of each walk. */
 export const MOST_REFUSED = 1_000;
 
-interface WalkRow {
+interface WalkHead {
   readonly number: number;
   readonly head: number;
 }
 
 /** Reads and writes the tables of entries of an open database. */
 export function sqliteEntries(database: Database.Database): SqliteEntries {
-  const walkOf = database.prepare<[string], WalkRow>("SELECT number, head FROM walks WHERE walk = ?");
-  const newWalk = database.prepare<[string], WalkRow>(
+  const walkOf = database.prepare<[string], WalkHead>("SELECT number, head FROM walks WHERE walk = ?");
+  const newWalk = database.prepare<[string], WalkHead>(
     "INSERT INTO walks (walk, entries, head) VALUES (?, 0, 0) RETURNING number, head",
   );
   const grown = database.prepare("UPDATE walks SET entries = entries + 1, head = ? WHERE number = ?");
@@ -44,10 +44,10 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       "SELECT text FROM entries WHERE walk = ? AND source = ? AND id = ?",
     )
     .pluck();
-  const after = database.prepare<[string, number, number], KeptEntry>(`
+  const after = database.prepare<[string, number, number], StoredEntry>(`
     SELECT "offset", text, source, id, sequence, received, via FROM entries
     WHERE walk = (SELECT number FROM walks WHERE walk = ?) AND "offset" > ? ORDER BY "offset" LIMIT ?`);
-  const all = database.prepare<[], KeptWalk>(
+  const all = database.prepare<[], StoredWalk>(
     "SELECT walk, entries, head FROM walks WHERE entries > 0 ORDER BY walk",
   );
   const refuse = database.prepare("INSERT INTO refused (walk, received, reason, text) VALUES (?, ?, ?, ?)");
@@ -59,7 +59,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       SELECT number, text, reason, received FROM refused WHERE walk = ? ORDER BY number DESC LIMIT ?)
     ORDER BY number`);
 
-  const beside = (row: WalkRow, entry: Entry): Standing => {
+  const beside = (row: WalkHead, entry: Entry): Comparison => {
     const { source, id } = entry.wire;
     const other = textOf.get(row.number, source, id);
     if (other === undefined) return null;

@@ -1,6 +1,6 @@
 import type Database from "better-sqlite3";
+import { Listeners } from "../../core/units/index.ts";
 import type { Keep } from "./engine.ts";
-import { noListeners } from "./listeners.ts";
 
 /** The table of small things; `put` writes within the transaction that is open, `tell` is for after it. */
 export interface SqliteKeep {
@@ -20,7 +20,7 @@ export function sqliteKeep(database: Database.Database, ask: <T>(work: () => T) 
   const from = database
     .prepare<[string], [string, string]>("SELECT key, value FROM keep WHERE key >= ? ORDER BY key")
     .raw();
-  const changes = noListeners<[key: string, value: string | null]>();
+  const changes = new Listeners<[key: string, value: string | null]>();
 
   return {
     keep: {

@@ -97,10 +97,10 @@ export class Intake {
     }
     const doubtful = judged.flatMap(({ entry, refusal }) => (entry && refusal ? [entry] : []));
     if (doubtful.length > 0) {
-      const standings = await this.#engine.compare(walk, doubtful);
+      const comparisons = await this.#engine.compare(walk, doubtful);
       for (const [index, entry] of doubtful.entries()) {
-        const standing = standings[index];
-        if (standing) kinds.set(entry, standing);
+        const comparison = comparisons[index];
+        if (comparison) kinds.set(entry, comparison);
       }
     }
     return kinds;

@@ -38,8 +38,8 @@ export function startNews(sources: NewsSources, tell: (words: string) => void): 
     }
   };
   const gather = (walk: WalkId) => {
-    if (gathering.has(walk) || fanOut.followersOf(walk) === 0) return;
-    const pause = GATHERED + GATHERED_PER_PAIR * fanOut.followersOf(walk) ** 2;
+    if (gathering.has(walk) || fanOut.subscribersOf(walk) === 0) return;
+    const pause = GATHERED + GATHERED_PER_PAIR * fanOut.subscribersOf(walk) ** 2;
     gathering.set(walk, setTimeout(() => void sendPresence(walk), pause).unref());
   };
 

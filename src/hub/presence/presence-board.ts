@@ -1,5 +1,5 @@
 import type { Cursor } from "../../core/link/index.ts";
-import { formatInstant, type Instant, type WalkId } from "../../core/units/index.ts";
+import { formatInstant, type Instant, Listeners, type WalkId } from "../../core/units/index.ts";
 import type { Admission, Member } from "../admission/index.ts";
 import type { Engine } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
@@ -32,7 +32,7 @@ export class PresenceBoard {
   readonly #elsewhere = new Map<string, DeviceSign & { readonly came: Instant }>();
   /** When the entry came that a device has yet to read, by walk and offset read; it never changes. */
   readonly #unread = new Map<string, Instant>();
-  readonly #listeners = new Set<(walk: WalkId) => void>();
+  readonly #listeners = new Listeners<[walk: WalkId]>();
   readonly #stopHearing: () => void;
 
   constructor(engine: Engine, admission: Admission, surroundings: Surroundings) {
@@ -61,11 +61,8 @@ export class PresenceBoard {
     this.#change(member, () => ({ read }));
   }
 
-  /** Calls back for each change from now on; returns the end of it. */
-  listen(changed: (walk: WalkId) => void): () => void {
-    this.#listeners.add(changed);
-    return () => void this.#listeners.delete(changed);
-  }
+  /** Calls back after each change of a walk; returns a function that ends it. */
+  readonly listen = this.#listeners.add;
 
   /** Tells the other hubs what is here, and forgets what has not been heard of for long. */
   beat(): void {
@@ -79,7 +76,7 @@ export class PresenceBoard {
     for (const [key, sign] of this.#elsewhere) {
       if (sign.streams === 0 || sign.came + HOLDS >= now) continue;
       this.#elsewhere.set(key, { ...sign, streams: 0 });
-      this.#tell(sign.walk as WalkId);
+      this.#listeners.tell(sign.walk as WalkId);
     }
   }
 
@@ -139,18 +136,14 @@ export class PresenceBoard {
     const changed = { ...sign, ...change(sign), heard: this.#surroundings.now() };
     this.#here.set(keyOf(member), changed);
     this.#engine.whisper(TOPIC, JSON.stringify(changed));
-    this.#tell(member.walk);
+    this.#listeners.tell(member.walk);
   }
 
   #hear(text: string): void {
     const sign = deviceSignSchema.safeParse(JSON.parse(text)).data;
     if (!sign || sign.hub === this.#hub) return;
     this.#elsewhere.set(`${sign.hub} ${keyOf(sign)}`, { ...sign, came: this.#surroundings.now() });
-    this.#tell(sign.walk as WalkId);
-  }
-
-  #tell(walk: WalkId): void {
-    for (const changed of [...this.#listeners]) changed(walk);
+    this.#listeners.tell(sign.walk as WalkId);
   }
 }
 

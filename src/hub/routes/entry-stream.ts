@@ -1,7 +1,7 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { formatInstant } from "../../core/units/index.ts";
 import { beyondDocument } from "../beyond/index.ts";
-import { eventText, Follower } from "../stream/index.ts";
+import { eventText, Subscriber } from "../stream/index.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { walkFor } from "./who-asks.ts";
 
@@ -27,14 +27,14 @@ export function openStream(
   });
   response.flushHeaders();
 
-  const follower = new Follower(response, engine.epoch, member?.role === "relay" ? member.device : null);
-  const leave = fanOut.add(walk, follower, member);
+  const subscriber = new Subscriber(response, engine.epoch, member?.role === "relay" ? member.device : null);
+  const leave = fanOut.add(walk, subscriber, member);
   const gone = member ? presence.opened(member) : () => {};
   response.once("close", () => {
     leave();
     gone();
   });
-  follower.write(
+  subscriber.write(
     eventText("hello", {
       hub: id,
       name,
@@ -44,11 +44,11 @@ export function openStream(
     }),
   );
   const tell = async () => {
-    await follower.catchUp((read, limit) => engine.read(walk, read, limit), after);
-    follower.write(eventText("presence", await presence.of(walk)));
-    follower.write(eventText("beyond", beyondDocument(beyond.of(walk))));
+    await subscriber.catchUp((read, limit) => engine.read(walk, read, limit), after);
+    subscriber.write(eventText("presence", await presence.of(walk)));
+    subscriber.write(eventText("beyond", beyondDocument(beyond.of(walk))));
   };
-  // The store fails: the follower comes back when it can, and is told why then.
+  // The store fails: the subscriber comes back when it can, and is told why then.
   tell().catch(() => response.destroy());
   return reply;
 }

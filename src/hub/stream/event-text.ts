@@ -1,11 +1,11 @@
 import { writeCursor } from "../../core/link/index.ts";
-import type { KeptEntry } from "../engine/index.ts";
+import type { StoredEntry } from "../engine/index.ts";
 
 /** Entries as unnamed server-sent events, their cursors as ids. `withheld` are left out; their end goes as a `cursor` event. */
 export function entriesText(
   epoch: string,
-  kept: readonly KeptEntry[],
-  withheld: (entry: KeptEntry) => boolean = () => false,
+  kept: readonly StoredEntry[],
+  withheld: (entry: StoredEntry) => boolean = () => false,
 ): string {
   let text = "";
   let passed: number | null = null;

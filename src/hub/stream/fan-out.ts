@@ -1,12 +1,12 @@
 import type { WalkId } from "../../core/units/index.ts";
 import type { Member } from "../admission/index.ts";
-import type { Engine, KeptEntry } from "../engine/index.ts";
+import type { Engine, StoredEntry } from "../engine/index.ts";
 import { entriesText, HEARTBEAT_TEXT } from "./event-text.ts";
-import type { Follower } from "./follower.ts";
+import type { Subscriber } from "./subscriber.ts";
 
 /** Who reads a stream; `member` is `null` for the hub's owner. */
 interface Reader {
-  readonly follower: Follower;
+  readonly subscriber: Subscriber;
   readonly member: Member | null;
 }
 
@@ -32,10 +32,10 @@ export class FanOut {
   }
 
   /** Adds a stream, so that it hears of everything from now on; returns the end of it. */
-  add(walk: WalkId, follower: Follower, member: Member | null): () => void {
+  add(walk: WalkId, subscriber: Subscriber, member: Member | null): () => void {
     const readers = this.#walks.get(walk) ?? new Set<Reader>();
     this.#walks.set(walk, readers);
-    const reader = { follower, member };
+    const reader = { subscriber, member };
     readers.add(reader);
     return () => {
       readers.delete(reader);
@@ -47,44 +47,44 @@ export class FanOut {
   async send(walk: WalkId, text: string): Promise<void> {
     const shared = Buffer.from(text);
     const readers = [...(this.#walks.get(walk) ?? [])];
-    for (const [index, { follower }] of readers.entries()) {
-      if (follower.isLive) follower.write(shared);
+    for (const [index, { subscriber }] of readers.entries()) {
+      if (subscriber.isLive) subscriber.write(shared);
       if (index % AT_ONCE === AT_ONCE - 1) await new Promise(setImmediate);
     }
   }
 
   /** How many streams of a walk are open. */
-  followersOf(walk: WalkId): number {
+  subscribersOf(walk: WalkId): number {
     return this.#walks.get(walk)?.size ?? 0;
   }
 
   /** A sign of life to everybody; ends the streams of those for whom `isGood` no longer holds. */
   beat(isGood: (member: Member) => boolean): void {
     for (const readers of this.#walks.values()) {
-      for (const { follower, member } of [...readers]) {
-        if (member && !isGood(member)) follower.end();
-        else follower.write(HEARTBEAT_TEXT);
+      for (const { subscriber, member } of [...readers]) {
+        if (member && !isGood(member)) subscriber.end();
+        else subscriber.write(HEARTBEAT_TEXT);
       }
     }
   }
 
   /** Ends the streams of a token. */
   end({ walk, token }: Member): void {
-    for (const { follower, member } of [...(this.#walks.get(walk) ?? [])]) {
-      if (member?.token === token) follower.end();
+    for (const { subscriber, member } of [...(this.#walks.get(walk) ?? [])]) {
+      if (member?.token === token) subscriber.end();
     }
   }
 
   /** Ends all streams. */
   close(): void {
     this.#stopFollowing();
-    for (const readers of this.#walks.values()) for (const { follower } of [...readers]) follower.end();
+    for (const readers of this.#walks.values()) for (const { subscriber } of [...readers]) subscriber.end();
   }
 
-  #tell(walk: WalkId, kept: readonly KeptEntry[]): void {
+  #tell(walk: WalkId, kept: readonly StoredEntry[]): void {
     const readers = this.#walks.get(walk);
     if (!readers) return;
     const shared = Buffer.from(entriesText(this.#epoch, kept));
-    for (const { follower } of [...readers]) follower.hear(kept, shared);
+    for (const { subscriber } of [...readers]) subscriber.hear(kept, shared);
   }
 }

@@ -1,3 +1,3 @@
 export { eventText } from "./event-text.ts";
 export { FanOut } from "./fan-out.ts";
-export { Follower } from "./follower.ts";
+export { Subscriber } from "./subscriber.ts";

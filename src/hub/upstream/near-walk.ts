@@ -4,6 +4,7 @@ import { readCursor, writeCursor } from "../../core/link/index.ts";
 import type { Entry } from "../../core/log/index.ts";
 import { FARTHEST_AHEAD, keyOf, readEntry, wallOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { type EarlyEntry, Outgoing, type OutgoingEntry } from "./outgoing.ts";
 
@@ -29,7 +30,7 @@ export class NearWalk implements NearSide {
   readonly #parts: NearWalkParts;
   readonly #cursorKey: string;
   readonly #outgoing: Outgoing;
-  readonly #watchers = new Set<{ readonly onChange: () => void }>();
+  readonly #watchers = new Listeners();
   /** Offsets of what was offered last, by key, and in which round. */
   #offered = new Map<string, OutgoingEntry>();
   #round = 0;
@@ -129,26 +130,21 @@ export class NearWalk implements NearSide {
         received: now(),
       });
     }
-    if (await this.#outgoing.meets(cursor.epoch)) this.#tell();
+    if (await this.#outgoing.meets(cursor.epoch)) this.#watchers.tell();
   }
 
   watch(onChange: () => void): () => void {
     const { engine, walk, far } = this.#parts;
-    const watcher = { onChange };
-    this.#watchers.add(watcher);
+    const unwatch = this.#watchers.add(onChange);
     const stop = engine.follow((changed, kept) => {
       if (changed === walk && kept.some(({ via }) => via !== far)) onChange();
     });
     this.#awaitDue();
     return () => {
-      this.#watchers.delete(watcher);
+      unwatch();
       stop();
       if (this.#watchers.size === 0) this.#forgetDue();
     };
-  }
-
-  #tell(): void {
-    for (const { onChange } of this.#watchers) onChange();
   }
 
   /** Says that the outbox has grown once the first of what is early is due. */
@@ -160,7 +156,7 @@ export class NearWalk implements NearSide {
     const left = Math.min(LONGEST_PAUSE, Math.max(0, first - this.#parts.now()));
     this.#forgetDue = this.#parts.later(left, () => {
       if (first > this.#parts.now()) this.#awaitDue();
-      else this.#tell();
+      else this.#watchers.tell();
     });
   }
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { Engine, KeptEntry } from "../engine/index.ts";
+import type { Engine, StoredEntry } from "../engine/index.ts";
 
 /** An entry of this hub that the other one has not been heard to have. */
 export interface OutgoingEntry {
@@ -116,10 +116,10 @@ export class Outgoing {
   }
 
   /** Reads entries by their offsets, which are in order. */
-  async read(offsets: readonly number[]): Promise<readonly KeptEntry[]> {
+  async read(offsets: readonly number[]): Promise<readonly StoredEntry[]> {
     const wanted = new Set(offsets);
     const last = offsets.at(-1) ?? 0;
-    const found: KeptEntry[] = [];
+    const found: StoredEntry[] = [];
     for (let after = (offsets[0] ?? 1) - 1; after < last; ) {
       const page = await this.#engine.read(this.#walk, after, Math.min(PAGE, last - after));
       found.push(...page.filter(({ offset }) => wanted.has(offset)));

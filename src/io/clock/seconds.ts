@@ -1,4 +1,5 @@
 import type { Instant } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import type { PageVisibility } from "./page-visibility.ts";
 import type { Clock } from "./system-clock.ts";
 import { systemClock } from "./system-clock.ts";
@@ -7,7 +8,7 @@ import { systemClock } from "./system-clock.ts";
 export interface Seconds {
   /** The moment of the last tick; the same until the next one, so that a screen draws one moment as a whole. */
   readonly now: () => Instant;
-  /** Calls back at each tick; ticking stops when nobody watches. Returns the end of it. */
+  /** Calls back at each tick; ticking stops when nobody watches. Returns a function that ends it. */
   readonly watch: (onTick: () => void) => () => void;
 }
 
@@ -28,7 +29,7 @@ export function secondsOf({
   from = 0 as Instant,
   page = document,
 }: SecondsParts = {}): Seconds {
-  const watchers = new Set<() => void>();
+  const watchers = new Listeners();
   let last = clock();
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -40,7 +41,7 @@ export function secondsOf({
   };
   const tick = () => {
     last = clock();
-    for (const watcher of [...watchers]) watcher();
+    watchers.tell();
     schedule();
   };
   const onVisibility = () => (page.hidden ? clearTimeout(timer) : tick());
@@ -52,15 +53,14 @@ export function secondsOf({
       return last;
     },
     watch: (onTick) => {
-      const watcher = () => onTick();
       if (watchers.size === 0) {
         last = clock();
         page.addEventListener("visibilitychange", onVisibility);
       }
-      watchers.add(watcher);
+      const unwatch = watchers.add(onTick);
       if (watchers.size === 1) schedule();
       return () => {
-        watchers.delete(watcher);
+        unwatch();
         if (watchers.size > 0) return;
         clearTimeout(timer);
         page.removeEventListener("visibilitychange", onVisibility);

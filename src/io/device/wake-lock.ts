@@ -1,10 +1,11 @@
+import { Listeners } from "../../core/units/index.ts";
 /** Whether the screen is kept awake: `absent` when the browser cannot, `denied` when it would not (low battery, no secure context). */
 export type WakeStatus = "awake" | "resting" | "denied" | "absent";
 
 /** Keeps the screen awake for as long as it is wanted. */
 export interface WakeKeeper {
   readonly status: () => WakeStatus;
-  /** Calls back after each change of the status; returns the end of it. */
+  /** Calls back after each change of the status; returns a function that ends it. */
   readonly watch: (onChange: () => void) => () => void;
   /** Lets the screen sleep again; for good. */
   readonly release: () => void;
@@ -22,7 +23,7 @@ export interface WakeParts {
  */
 export function keepAwake(parts: WakeParts = { wakeLock: navigator.wakeLock, page: document }): WakeKeeper {
   const { wakeLock, page } = parts;
-  const watchers = new Set<() => void>();
+  const watchers = new Listeners();
   let status: WakeStatus = wakeLock ? "resting" : "absent";
   let sentinel: WakeLockSentinel | null = null;
   let isWanted = true;
@@ -31,7 +32,7 @@ export function keepAwake(parts: WakeParts = { wakeLock: navigator.wakeLock, pag
   const become = (next: WakeStatus) => {
     if (next === status) return;
     status = next;
-    for (const watcher of [...watchers]) watcher();
+    watchers.tell();
   };
 
   const acquire = async () => {
@@ -59,11 +60,7 @@ export function keepAwake(parts: WakeParts = { wakeLock: navigator.wakeLock, pag
 
   return {
     status: () => status,
-    watch: (onChange) => {
-      const watcher = () => onChange();
-      watchers.add(watcher);
-      return () => watchers.delete(watcher);
-    },
+    watch: watchers.add,
     release: () => {
       isWanted = false;
       page.removeEventListener("visibilitychange", onVisibility);

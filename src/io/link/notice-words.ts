@@ -13,12 +13,12 @@ const WHY_ASIDE: Readonly<Record<RefusalReason, string>> = {
 };
 
 /** What a notice says to the reader, in one or two sentences. */
-export function noticeWords({ kind, count, reason, ahead }: KeptNotice): string {
+export function noticeWords({ kind, count, reason, clockOffset }: KeptNotice): string {
   const entries = `${count} ${count === 1 ? "entry" : "entries"}`;
   const were = count === 1 ? "was" : "were";
   switch (kind) {
     case "restamped":
-      return `${entries} ${were} put in order by the hub’s clock, because the clock of this tablet ${clockWords(ahead)}. Set it right.`;
+      return `${entries} ${were} put in order by the hub’s clock, because the clock of this tablet ${clockWords(clockOffset)}. Set it right.`;
     case "anew":
       return `${entries} ${were} entered again under new numbers, because the hub had others in their place. Nothing is lost.`;
     case "aside":
@@ -26,8 +26,8 @@ export function noticeWords({ kind, count, reason, ahead }: KeptNotice): string 
   }
 }
 
-function clockWords(ahead: Duration | null): string {
-  if (ahead === null || ahead >= 0) return "ran ahead";
-  const by = -ahead as Duration;
+function clockWords(clockOffset: Duration | null): string {
+  if (clockOffset === null || clockOffset >= 0) return "ran ahead";
+  const by = -clockOffset as Duration;
   return `is ${by < 60_000 ? `${Math.round(by / 1000)} s` : lengthText(by)} ahead`;
 }

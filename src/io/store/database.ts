@@ -2,8 +2,8 @@ import type { EntityTable } from "dexie";
 import { Dexie } from "dexie";
 import type { WireEntry } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import type { AsideEntry, LinkRow } from "./link-row.ts";
-import type { WalkRow } from "./walk-row.ts";
+import type { AsideEntry } from "./link-row.ts";
+import type { StoredLinkRow, StoredWalkSummary } from "./stored-rows.ts";
 
 /** An entry as kept: what was written, and its place in the order of arrival. */
 export interface EntryRow {
@@ -47,10 +47,10 @@ export const DATABASE_NAME = "tetherline";
  */
 export class TetherlineDatabase extends Dexie {
   readonly entries!: EntityTable<EntryRow, "offset">;
-  readonly walks!: EntityTable<WalkRow, "walk">;
+  readonly walks!: EntityTable<StoredWalkSummary, "walk">;
   readonly procedures!: EntityTable<ProcedureRow, "key">;
   readonly device!: EntityTable<DeviceRow, "key">;
-  readonly links!: EntityTable<LinkRow, "walk">;
+  readonly links!: EntityTable<StoredLinkRow, "walk">;
   readonly aside!: EntityTable<AsideRow, "number">;
 
   constructor(name: string = DATABASE_NAME, parts?: IndexedDbParts) {

@@ -7,9 +7,9 @@ import { DexieRows, watched } from "./dexie-rows.ts";
 import { withUnheard } from "./only-here.ts";
 import type { WalkCard } from "./walk-card.ts";
 import { cardsOf } from "./walk-card.ts";
-import type { WalkRow } from "./walk-row.ts";
-import { byWalk, emptyRow, stampInOrder, withEntries } from "./walk-row.ts";
 import type { WalkStore } from "./walk-store.ts";
+import type { WalkSummary } from "./walk-summary.ts";
+import { byWalk, emptySummary, stampInOrder, withEntries } from "./walk-summary.ts";
 
 /** Entries in IndexedDB. Every tab on the database enters under the same source. */
 export class DexieEntryStore implements WalkStore {
@@ -29,9 +29,9 @@ export class DexieEntryStore implements WalkStore {
 
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
     return this.#rows.write(["entries", "walks"], async () => {
-      const row = await this.#rows.rowToFollow(walk, this.#now());
-      const entries = stampInOrder(row, drafts, this.source, this.#now);
-      await this.#add(row, entries);
+      const summary = await this.#rows.summaryToFollow(walk, this.#now());
+      const entries = stampInOrder(summary, drafts, this.source, this.#now);
+      await this.#add(summary, entries);
       return entries;
     });
   }
@@ -43,10 +43,10 @@ export class DexieEntryStore implements WalkStore {
       for (const [walk, some] of byWalk(entries)) {
         const here = await this.#rows.finder(walk, some);
         const sorted = sortedOut(some, (key) => here(key)?.entry);
-        await this.#add(await this.#rows.rowOf(walk), sorted.fresh);
-        const link = await this.#database.links.get(walk);
+        await this.#add(await this.#rows.summaryOf(walk), sorted.fresh);
+        const link = await this.#rows.linkOf(walk);
         const noted = link && withUnheard(link, sorted.fresh);
-        if (noted && noted !== link) await this.#database.links.put(noted);
+        if (noted && noted !== link) await this.#rows.putLink(noted);
         added += sorted.fresh.length;
         known += sorted.known;
         conflicting.push(...sorted.conflicting);
@@ -58,13 +58,13 @@ export class DexieEntryStore implements WalkStore {
   async read(walk: WalkId, offset: number): Promise<EntryPage> {
     const { entries, walks } = this.#database;
     // Together, so that the edition is that of the entries.
-    const [kept, row] = await this.#database.transaction("r", [entries, walks], () =>
+    const [kept, summary] = await this.#database.transaction("r", [entries, walks], () =>
       Promise.all([this.#rows.entriesOf(walk, offset), walks.get(walk)]),
     );
     return {
       entries: kept.map(({ entry }) => entry),
       offset: kept.at(-1)?.offset ?? offset,
-      edition: row?.edition ?? 0,
+      edition: summary?.edition ?? 0,
     };
   }
 
@@ -73,7 +73,7 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async walks(): Promise<readonly WalkCard[]> {
-    return cardsOf(await this.#database.walks.toArray());
+    return cardsOf(await this.#rows.allSummaries());
   }
 
   watchWalks(onChange: () => void): () => void {
@@ -82,9 +82,9 @@ export class DexieEntryStore implements WalkStore {
 
   async removeWalk(walk: WalkId): Promise<boolean> {
     return this.#rows.write(["entries", "walks", "links", "aside"], async () => {
-      const { made, seen, edition = 0 } = await this.#rows.rowOf(walk);
+      const { made, seen, edition = 0 } = await this.#rows.summaryOf(walk);
       await this.#rows.removeAll(walk);
-      await this.#database.walks.put({ ...emptyRow(walk), made, seen, edition: edition + 1 });
+      await this.#rows.putSummary({ ...emptySummary(walk), made, seen, edition: edition + 1 });
       // What a link has read of a walk is gone with it.
       await this.#database.links.delete(walk);
       await this.#database.aside.where("walk").equals(walk).delete();
@@ -92,12 +92,12 @@ export class DexieEntryStore implements WalkStore {
     });
   }
 
-  async #add(row: WalkRow, entries: readonly Entry[]): Promise<void> {
+  async #add(summary: WalkSummary, entries: readonly Entry[]): Promise<void> {
     if (entries.length === 0) return;
     // Both at once, so that it is one way through the browser; should one fail, neither is kept.
     await Promise.all([
       this.#database.entries.bulkAdd(entries.map(({ wire }) => ({ wire }))),
-      this.#database.walks.put(withEntries(row, entries, this.source)),
+      this.#rows.putSummary(withEntries(summary, entries, this.source)),
     ]);
   }
 }

@@ -1,13 +1,12 @@
 import type { Cursor, Settled } from "../../core/link/index.ts";
 import type { ClockOffset, Entry } from "../../core/log/index.ts";
-import { deviceOf } from "../../core/log/index.ts";
+import { appliedOffset, deviceOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { EntryRow } from "./database.ts";
 import type { DexieRows } from "./dexie-rows.ts";
 import { watched } from "./dexie-rows.ts";
 import type { LinkChange } from "./link-changes.ts";
 import {
-  aheadBy,
   clockChange,
   isAheadOf,
   isOtherStore,
@@ -16,12 +15,12 @@ import {
   takeInChange,
   unlinkedRow,
 } from "./link-changes.ts";
-import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
+import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
-import type { WalkRow } from "./walk-row.ts";
-import { rebuiltRow, withEntries } from "./walk-row.ts";
+import type { WalkSummary } from "./walk-summary.ts";
+import { rebuiltSummary, withEntries } from "./walk-summary.ts";
 
 const TABLES = ["entries", "walks", "links", "aside"] as const;
 
@@ -36,21 +35,21 @@ export class DexieLinkStore implements LinkStore {
   }
 
   all(): Promise<readonly LinkRow[]> {
-    return this.#links.toArray();
+    return this.#rows.allLinks();
   }
 
-  async get(walk: WalkId): Promise<LinkRow | null> {
-    return (await this.#links.get(walk)) ?? null;
+  get(walk: WalkId): Promise<LinkRow | null> {
+    return this.#rows.linkOf(walk);
   }
 
   watch(onChange: () => void): () => void {
     return watched(() => this.#links.toArray(), onChange);
   }
 
-  join(joining: Joining): Promise<LinkRow> {
+  join(joining: NewLink): Promise<LinkRow> {
     return this.#rows.write(["links"], async () => {
       const row = joinedRow(await this.get(joining.walk), joining);
-      await this.#links.put(row);
+      await this.#rows.putLink(row);
       return row;
     });
   }
@@ -58,21 +57,21 @@ export class DexieLinkStore implements LinkStore {
   leave(walk: WalkId): Promise<void> {
     return this.#rows.write(["links", "walks"], async () => {
       await this.#links.delete(walk);
-      const { ahead, ...row } = await this.#rows.rowOf(walk);
-      if (ahead !== undefined) await this.#rows.database.walks.put(row);
+      const { clockOffset, ...row } = await this.#rows.summaryOf(walk);
+      if (clockOffset !== undefined) await this.#rows.putSummary(row);
     });
   }
 
   change(walk: WalkId, change: (row: LinkRow) => LinkRow): Promise<void> {
     return this.#rows.write(["links"], async () => {
-      const row = await this.#links.get(walk);
-      if (row) await this.#links.put(change(row));
+      const row = await this.#rows.linkOf(walk);
+      if (row) await this.#rows.putLink(change(row));
     });
   }
 
   async outbox(walk: WalkId, limit: number): Promise<Outbox> {
     return this.#read(async () => {
-      const link = await this.#links.get(walk);
+      const link = await this.#rows.linkOf(walk);
       if (!link) return { entries: [], round: 0 };
       const kept = await this.#rows.firstOf(walk, link.pushed, limit, isOf(link));
       return { entries: kept.map(({ entry }) => entry), round: link.round ?? 0 };
@@ -81,14 +80,14 @@ export class DexieLinkStore implements LinkStore {
 
   async unsent(walk: WalkId): Promise<number> {
     return this.#read(async () => {
-      const link = await this.#links.get(walk);
+      const link = await this.#rows.linkOf(walk);
       return link ? this.#rows.countOf(walk, link.pushed, isOf(link)) : 0;
     });
   }
 
   settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
-      const [link, row] = await Promise.all([this.#linkOf(walk), this.#rows.rowOf(walk)]);
+      const [link, row] = await Promise.all([this.#linkOf(walk), this.#rows.summaryOf(walk)]);
       const [here, waiting] = await Promise.all([
         this.#rows.finder(
           walk,
@@ -106,7 +105,7 @@ export class DexieLinkStore implements LinkStore {
     return this.#rows.write(TABLES, async () => {
       const [link, row, head, here] = await Promise.all([
         this.#linkOf(walk),
-        this.#rows.rowOf(walk),
+        this.#rows.summaryOf(walk),
         this.#rows.head(walk),
         this.#rows.finder(walk, entries),
       ]);
@@ -119,15 +118,19 @@ export class DexieLinkStore implements LinkStore {
 
   setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
-      const [kept, before] = await Promise.all([this.#links.get(walk), this.#rows.rowOf(walk)]);
+      const [kept, before] = await Promise.all([this.#rows.linkOf(walk), this.#rows.summaryOf(walk)]);
       if (!kept && scope === "own") throw new NotLinkedError(walk);
       const link = kept ?? unlinkedRow(walk);
-      const row: WalkRow = { ...before, ahead: aheadBy(clock) };
+      const row: WalkSummary = { ...before, clockOffset: appliedOffset(clock) };
       const view = this.#view(link, row);
       const hasAhead = await this.#rows.countOf(walk, link.pushed, ({ wire }) => isAheadOf(view, wire.hlc));
       const all = hasAhead > 0 ? await this.#rows.entriesOf(walk) : [];
       const change = clockChange(view, clock, all, scope);
-      return this.#apply(row, kept ? change : { ...change, link: null }, row.ahead !== before.ahead);
+      return this.#apply(
+        row,
+        kept ? change : { ...change, link: null },
+        row.clockOffset !== before.clockOffset,
+      );
     });
   }
 
@@ -145,17 +148,17 @@ export class DexieLinkStore implements LinkStore {
   }
 
   async #linkOf(walk: WalkId): Promise<LinkRow> {
-    const link = await this.#links.get(walk);
+    const link = await this.#rows.linkOf(walk);
     if (!link) throw new NotLinkedError(walk);
     return link;
   }
 
-  #view(link: LinkRow, row: WalkRow) {
+  #view(link: LinkRow, row: WalkSummary) {
     return { link, row, source: this.#rows.source, now: this.#now() };
   }
 
-  async #apply(before: WalkRow, change: LinkChange, isNewRow = false): Promise<Changed> {
-    const { entries, walks, links, aside } = this.#rows.database;
+  async #apply(before: WalkSummary, change: LinkChange, isNewRow = false): Promise<Changed> {
+    const { entries, aside } = this.#rows.database;
     const { walk } = before;
     if (change.remove.length > 0) await entries.bulkDelete(change.remove.map(({ offset }) => offset));
     const last = change.add.length > 0 ? await entries.bulkAdd(change.add.map(({ wire }) => ({ wire }))) : 0;
@@ -164,17 +167,17 @@ export class DexieLinkStore implements LinkStore {
     const added = [...change.add, ...change.queue];
     const row =
       change.remove.length > 0
-        ? rebuiltRow(
+        ? rebuiltSummary(
             before,
             (await this.#rows.entriesOf(walk)).map(({ entry }) => entry),
             this.#rows.source,
           )
         : withEntries(before, added, this.#rows.source);
     // A change of the row is what readers of the walk are told by.
-    if (added.length > 0 || change.remove.length > 0 || isNewRow) await walks.put(row);
+    if (added.length > 0 || change.remove.length > 0 || isNewRow) await this.#rows.putSummary(row);
     if (change.link) {
       const { link } = change;
-      await links.put({ ...link, pushed: change.pushed ?? Math.max(link.pushed, last) });
+      await this.#rows.putLink({ ...link, pushed: change.pushed ?? Math.max(link.pushed, last) });
     }
     return {
       added,

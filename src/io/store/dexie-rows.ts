@@ -3,9 +3,11 @@ import type { Entry, HybridTime } from "../../core/log/index.ts";
 import { highestWithin, keyOf, readEntry, UnreadableEntryError } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { EntryRow, TetherlineDatabase } from "./database.ts";
-import type { KeptEntry } from "./link-changes.ts";
-import type { WalkRow } from "./walk-row.ts";
-import { emptyRow, isPoisoned } from "./walk-row.ts";
+import type { PlacedEntry } from "./link-changes.ts";
+import type { LinkRow } from "./link-row.ts";
+import { linkRowOf, storedLinkRow, storedWalkSummary, walkSummaryOf } from "./stored-rows.ts";
+import type { WalkSummary } from "./walk-summary.ts";
+import { emptySummary, isPoisoned } from "./walk-summary.ts";
 
 /** The database is no longer the one this store was opened on: it was wiped, and sequence numbers in it start anew. */
 class ReplacedDatabaseError extends Error {
@@ -43,21 +45,46 @@ export class DexieRows {
     });
   }
 
-  async rowOf(walk: WalkId): Promise<WalkRow> {
-    return (await this.database.walks.get(walk)) ?? emptyRow(walk);
+  async summaryOf(walk: WalkId): Promise<WalkSummary> {
+    const stored = await this.database.walks.get(walk);
+    return stored ? walkSummaryOf(stored) : emptySummary(walk);
   }
 
-  /** The row as the next entry follows it: without a hybrid time that the hub would refuse. */
-  async rowToFollow(walk: WalkId, now: Instant): Promise<WalkRow> {
-    const row = await this.rowOf(walk);
-    if (!isPoisoned(row, now)) return row;
+  async putSummary(summary: WalkSummary): Promise<void> {
+    await this.database.walks.put(storedWalkSummary(summary));
+  }
+
+  /** The summaries of all walks, in no order. */
+  async allSummaries(): Promise<readonly WalkSummary[]> {
+    return (await this.database.walks.toArray()).map(walkSummaryOf);
+  }
+
+  /** `null` for a walk without a link. */
+  async linkOf(walk: WalkId): Promise<LinkRow | null> {
+    const stored = await this.database.links.get(walk);
+    return stored ? linkRowOf(stored) : null;
+  }
+
+  async putLink(row: LinkRow): Promise<void> {
+    await this.database.links.put(storedLinkRow(row));
+  }
+
+  /** The rows of all links, in no order. */
+  async allLinks(): Promise<readonly LinkRow[]> {
+    return (await this.database.links.toArray()).map(linkRowOf);
+  }
+
+  /** The summary as the next entry follows it: without a hybrid time that the hub would refuse. */
+  async summaryToFollow(walk: WalkId, now: Instant): Promise<WalkSummary> {
+    const summary = await this.summaryOf(walk);
+    if (!isPoisoned(summary, now)) return summary;
     const times = (await this.entriesOf(walk)).map(({ entry }) => entry.hlc);
-    const seen: HybridTime | null = highestWithin(times, (now + (row.ahead ?? 0)) as Instant);
-    return { ...row, seen };
+    const seen: HybridTime | null = highestWithin(times, (now + (summary.clockOffset ?? 0)) as Instant);
+    return { ...summary, seen };
   }
 
   /** The entries of a walk behind an offset, in order of arrival. */
-  async entriesOf(walk: WalkId, after = 0): Promise<readonly KeptEntry[]> {
+  async entriesOf(walk: WalkId, after = 0): Promise<readonly PlacedEntry[]> {
     return (await this.#behind(walk, after).toArray()).map(keptOf);
   }
 
@@ -72,7 +99,7 @@ export class DexieRows {
     after: number,
     limit: number,
     isSuch: (row: EntryRow) => boolean,
-  ): Promise<readonly KeptEntry[]> {
+  ): Promise<readonly PlacedEntry[]> {
     return (await this.#behind(walk, after).filter(isSuch).limit(limit).toArray()).map(keptOf);
   }
 
@@ -83,7 +110,7 @@ export class DexieRows {
   }
 
   /** What is kept under the keys of some entries of a walk. */
-  async finder(walk: WalkId, entries: readonly Entry[]): Promise<(key: string) => KeptEntry | undefined> {
+  async finder(walk: WalkId, entries: readonly Entry[]): Promise<(key: string) => PlacedEntry | undefined> {
     const { entries: table } = this.database;
     const rows =
       entries.length < MANY
@@ -105,7 +132,7 @@ export class DexieRows {
   }
 }
 
-function keptOf({ offset, wire }: EntryRow): KeptEntry {
+function keptOf({ offset, wire }: EntryRow): PlacedEntry {
   const { entry, problem } = readEntry(wire);
   if (!entry) throw new UnreadableEntryError(`at offset ${offset}: ${problem}`);
   return { offset, entry };

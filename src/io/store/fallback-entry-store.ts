@@ -1,6 +1,7 @@
 import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
 import { isSameButStamp, keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import { FallbackLinkStore } from "./fallback-link-store.ts";
 import type { Changed } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
@@ -10,8 +11,8 @@ import { DURABLE, inMemory } from "./store-status.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleOf } from "./store-trouble.ts";
 import type { WalkCard } from "./walk-card.ts";
-import { byWalk } from "./walk-row.ts";
 import type { WalkStore } from "./walk-store.ts";
+import { byWalk } from "./walk-summary.ts";
 
 /**
  * Offsets in memory begin above all on disk: whoever reads on after the change is given the whole walk once more, which
@@ -45,7 +46,7 @@ export class FallbackEntryStore implements WalkStore {
   readonly #copied = new Map<WalkId, number>();
   /** The edition of each walk on disk that passed through. */
   readonly #editions = new Map<WalkId, number>();
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Listeners();
   readonly links: FallbackLinkStore;
   #readsMemory: boolean;
   #status: StoreStatus;
@@ -73,12 +74,8 @@ export class FallbackEntryStore implements WalkStore {
   /** The same object until it changes. */
   status = (): StoreStatus => this.#status;
 
-  /** Calls back after each change of {@link status}; returns the end of it. */
-  watchStatus = (onChange: () => void): (() => void) => {
-    const listener = () => onChange();
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
-  };
+  /** Calls back after each change of {@link status}; returns a function that ends it. */
+  readonly watchStatus = this.#listeners.add;
 
   /** True when an entry was confirmed as kept in memory only, and still is. */
   isUnsaved(entry: Entry): boolean {
@@ -277,7 +274,7 @@ export class FallbackEntryStore implements WalkStore {
     const same = JSON.stringify(status) === JSON.stringify(this.#status);
     if (same) return;
     this.#status = status;
-    for (const listener of this.#listeners) queueMicrotask(listener);
+    this.#listeners.tellSoon();
   }
 }
 

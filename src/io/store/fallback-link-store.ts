@@ -1,7 +1,7 @@
 import type { Cursor, Settled } from "../../core/link/index.ts";
 import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
-import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
+import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import type { MemoryLinkStore } from "./memory-link-store.ts";
 
@@ -49,7 +49,7 @@ export class FallbackLinkStore implements LinkStore {
     };
   }
 
-  join(joining: Joining): Promise<LinkRow> {
+  join(joining: NewLink): Promise<LinkRow> {
     return this.#ask((links) => links.join(joining));
   }
 

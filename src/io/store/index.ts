@@ -3,7 +3,7 @@ export { TetherlineDatabase } from "./database.ts";
 export { DexieEntryStore } from "./dexie-entry-store.ts";
 export { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
 export { FallbackEntryStore } from "./fallback-entry-store.ts";
-export type { AsideEntry, Joining, KeptNotice, LinkRow } from "./link-row.ts";
+export type { AsideEntry, KeptNotice, LinkRow, NewLink } from "./link-row.ts";
 export type { Changed, LinkStore } from "./link-store.ts";
 export { MemoryEntryStore } from "./memory-entry-store.ts";
 export { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";

@@ -10,24 +10,23 @@ import {
   laterOf,
   restamp,
   tick,
-  WORTH_TELLING,
 } from "../../core/log/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 import type { AsideEntry, KeptNotice, LinkRow } from "./link-row.ts";
 import { joinedRow, nextRound } from "./link-row.ts";
 import { withHeard, withUnheard } from "./only-here.ts";
-import type { WalkRow } from "./walk-row.ts";
-import { withEntries } from "./walk-row.ts";
+import type { WalkSummary } from "./walk-summary.ts";
+import { withEntries } from "./walk-summary.ts";
 
 /** An entry and its place in the order of arrival. */
-export interface KeptEntry {
+export interface PlacedEntry {
   readonly offset: number;
   readonly entry: Entry;
 }
 
 /** What is to be done to a walk and its link, worked out beforehand so that every store does the same. */
 export interface LinkChange {
-  readonly remove: readonly KeptEntry[];
+  readonly remove: readonly PlacedEntry[];
   /** Entries that need not be sent. */
   readonly add: readonly Entry[];
   /** Entries that go behind those and are to be sent. */
@@ -47,7 +46,7 @@ export function isResent({ link, pushed }: LinkChange): boolean {
 /** What a change is worked out from. */
 export interface LinkView {
   readonly link: LinkRow;
-  readonly row: WalkRow;
+  readonly row: WalkSummary;
   /** The source under which the store enters what is new. */
   readonly source: string;
   readonly now: Instant;
@@ -70,18 +69,13 @@ function isOwn({ device }: Pick<LinkRow, "device">, { wire }: Entry): boolean {
 }
 
 /** Whether an entry is in the outbox. */
-export function isWaiting(link: LinkRow, { entry, offset }: KeptEntry): boolean {
+export function isWaiting(link: LinkRow, { entry, offset }: PlacedEntry): boolean {
   return offset > link.pushed && isOwn(link, entry);
 }
 
 /** The hub's clock as far as it is known here. */
 const hubClock = ({ row, now }: Pick<LinkView, "row" | "now">): Instant =>
-  (now + (row.ahead ?? 0)) as Instant;
-
-/** What hybrid times are moved by: an offset that is not worth telling is none. */
-export function aheadBy({ offset }: ClockOffset): Duration {
-  return (Math.abs(offset) > WORTH_TELLING ? offset : 0) as Duration;
-}
+  (now + (row.clockOffset ?? 0)) as Instant;
 
 /**
  * What becomes of entries that were offered in a `round`. `here` finds what is kept under their keys; `waiting` are the first in
@@ -91,16 +85,16 @@ export function settleChange(
   view: LinkView,
   settled: readonly Settled[],
   round: number,
-  here: (key: string) => KeptEntry | undefined,
-  waiting: readonly KeptEntry[],
-  all: readonly KeptEntry[],
+  here: (key: string) => PlacedEntry | undefined,
+  waiting: readonly PlacedEntry[],
+  all: readonly PlacedEntry[],
 ): LinkChange {
   const { link, now } = view;
   const done = new Set<string>();
-  const remove: KeptEntry[] = [];
+  const remove: PlacedEntry[] = [];
   const queue: Entry[] = [];
   const aside: AsideEntry[] = [];
-  const ahead: KeptEntry[] = [];
+  const ahead: PlacedEntry[] = [];
   let pushed = link.pushed;
   for (const { entry, result } of settled) {
     const kept = here(keyOf(entry));
@@ -132,7 +126,7 @@ export function settleChange(
     aside,
     link: withNotices(withHeard(link, aside), [
       ...asideNotices(aside, now),
-      ...restampNotices(stamped.remove.length, view.row.ahead ?? null, now),
+      ...restampNotices(stamped.remove.length, view.row.clockOffset ?? null, now),
     ]),
     // Meanwhile everything is to be sent once more: what another store said of these says nothing about this one.
     pushed: (link.round ?? 0) === round ? pushed : link.pushed,
@@ -152,12 +146,12 @@ export function takeInChange(
   view: LinkView,
   entries: readonly Entry[],
   cursor: Cursor,
-  here: (key: string) => KeptEntry | undefined,
+  here: (key: string) => PlacedEntry | undefined,
   isAllSent: boolean,
-  all: readonly KeptEntry[],
+  all: readonly PlacedEntry[],
 ): LinkChange {
   const { link, row, source, now } = view;
-  const remove: KeptEntry[] = [];
+  const remove: PlacedEntry[] = [];
   const aside: AsideEntry[] = [];
   const displaced: Entry[] = [];
   const fresh = new Map<string, Entry>();
@@ -201,11 +195,11 @@ export function takeInChange(
 export function clockChange(
   view: LinkView,
   clock: ClockOffset,
-  all: readonly KeptEntry[],
+  all: readonly PlacedEntry[],
   scope: "own" | "every",
 ): LinkChange {
   const { link, row, now } = view;
-  const isIn = (kept: KeptEntry) => (scope === "own" ? isWaiting(link, kept) : kept.offset > link.pushed);
+  const isIn = (kept: PlacedEntry) => (scope === "own" ? isWaiting(link, kept) : kept.offset > link.pushed);
   const tooFar = all.filter((kept) => isIn(kept) && isAheadOf(view, kept.entry.hlc));
   const { remove, queue } = stampedAnew(view, tooFar, all, isIn);
   return {
@@ -213,7 +207,7 @@ export function clockChange(
     add: [],
     queue,
     aside: [],
-    link: withNotices({ ...link, clock }, restampNotices(remove.length, row.ahead ?? null, now)),
+    link: withNotices({ ...link, clock }, restampNotices(remove.length, row.clockOffset ?? null, now)),
     pushed: link.pushed,
   };
 }
@@ -235,14 +229,14 @@ function withNotices(link: LinkRow, notices: readonly KeptNotice[]): LinkRow {
  */
 function stampedAnew(
   view: LinkView,
-  refused: readonly KeptEntry[],
-  all: readonly KeptEntry[],
-  isWaiting: (kept: KeptEntry) => boolean,
+  refused: readonly PlacedEntry[],
+  all: readonly PlacedEntry[],
+  isWaiting: (kept: PlacedEntry) => boolean,
 ): Pick<LinkChange, "remove" | "queue"> {
   const [first] = refused.map(({ entry }) => entry.hlc).sort();
   if (first === undefined) return { remove: [], queue: [] };
   const offsets = new Set(refused.map(({ offset }) => offset));
-  const [remove, rest] = [[] as KeptEntry[], [] as KeptEntry[]];
+  const [remove, rest] = [[] as PlacedEntry[], [] as PlacedEntry[]];
   for (const kept of all) {
     const moves = offsets.has(kept.offset) || (isWaiting(kept) && kept.entry.hlc >= first);
     (moves ? remove : rest).push(kept);
@@ -265,7 +259,7 @@ function stampedAnew(
 /** Entries whose key another entry has, under the next numbers. */
 function enteredAnew(
   entries: readonly Entry[],
-  row: WalkRow,
+  row: WalkSummary,
   source: string,
   clock: Instant,
 ): readonly Entry[] {
@@ -280,12 +274,14 @@ function enteredAnew(
   });
 }
 
-function restampNotices(count: number, ahead: Duration | null, at: Instant): readonly KeptNotice[] {
-  return count === 0 ? [] : [{ key: `restamped-${at}`, at, kind: "restamped", count, reason: null, ahead }];
+function restampNotices(count: number, clockOffset: Duration | null, at: Instant): readonly KeptNotice[] {
+  return count === 0
+    ? []
+    : [{ key: `restamped-${at}`, at, kind: "restamped", count, reason: null, clockOffset }];
 }
 
 function anewNotices(count: number, at: Instant): readonly KeptNotice[] {
-  return count === 0 ? [] : [{ key: `anew-${at}`, at, kind: "anew", count, reason: null, ahead: null }];
+  return count === 0 ? [] : [{ key: `anew-${at}`, at, kind: "anew", count, reason: null, clockOffset: null }];
 }
 
 function asideNotices(aside: readonly AsideEntry[], at: Instant): readonly KeptNotice[] {
@@ -297,6 +293,6 @@ function asideNotices(aside: readonly AsideEntry[], at: Instant): readonly KeptN
     kind: "aside",
     count,
     reason,
-    ahead: null,
+    clockOffset: null,
   }));
 }

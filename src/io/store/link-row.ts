@@ -12,8 +12,8 @@ export interface KeptNotice {
   readonly count: number;
   /** Why, for `aside`. */
   readonly reason: RefusalReason | null;
-  /** How far the hub's clock was ahead, for `restamped`; `null` when not known. */
-  readonly ahead: Duration | null;
+  /** The hub's clock less the device's at that time, for `restamped`; `null` when not known. */
+  readonly clockOffset: Duration | null;
 }
 
 /** A walk that is shared through a hub, as kept. */
@@ -45,7 +45,7 @@ export interface LinkRow {
 }
 
 /** What is known of a link on joining. */
-export type Joining = Pick<
+export type NewLink = Pick<
   LinkRow,
   "walk" | "origin" | "hub" | "hubName" | "role" | "name" | "device" | "joinedAt"
 >;
@@ -64,7 +64,7 @@ export function nextRound(row: LinkRow | null): number {
 }
 
 /** The row after joining, anew or again: what was read and sent stays settled with the same hub. */
-export function joinedRow(before: LinkRow | null, joining: Joining): LinkRow {
+export function joinedRow(before: LinkRow | null, joining: NewLink): LinkRow {
   const isSameHub = before !== null && before.origin === joining.origin && before.hub === joining.hub;
   // Each joining is compared in the log.
   if (isSameHub) return { ...before, loggedOffset: null, ...joining };

@@ -1,7 +1,7 @@
 import type { Cursor, Settled } from "../../core/link/index.ts";
 import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
-import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
+import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 
 /** What a link did to the entries of a walk. */
 export interface Changed {
@@ -36,7 +36,7 @@ export interface LinkStore {
   /** Calls back whenever {@link all} may have changed, by this or another tab; returns the end of it. */
   watch(onChange: () => void): () => void;
   /** Keeps that a walk was joined. */
-  join(joining: Joining): Promise<LinkRow>;
+  join(joining: NewLink): Promise<LinkRow>;
   /** Forgets the link of a walk; its entries stay. Nothing to do without one. */
   leave(walk: WalkId): Promise<void>;
   /** Changes a row; nothing to do without a link. */

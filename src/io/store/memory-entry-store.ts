@@ -6,8 +6,8 @@ import { MemoryLinkStore } from "./memory-link-store.ts";
 import { MemoryRows } from "./memory-rows.ts";
 import type { WalkCard } from "./walk-card.ts";
 import { cardsOf } from "./walk-card.ts";
-import { byWalk, stampInOrder } from "./walk-row.ts";
 import type { WalkStore } from "./walk-store.ts";
+import { byWalk, stampInOrder } from "./walk-summary.ts";
 
 /** Entries in memory: the same behaviour as on disk, but they end with the page. */
 export class MemoryEntryStore implements WalkStore {
@@ -25,10 +25,10 @@ export class MemoryEntryStore implements WalkStore {
   }
 
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
-    const row = this.#rows.rowToFollow(walk, this.#now());
-    const entries = stampInOrder(row, drafts, this.source, this.#now);
+    const summary = this.#rows.summaryToFollow(walk, this.#now());
+    const entries = stampInOrder(summary, drafts, this.source, this.#now);
     // As on disk: a time that the hub would refuse is not followed again once it was passed over.
-    if (entries.length > 0) this.#rows.setRow(row);
+    if (entries.length > 0) this.#rows.setSummary(summary);
     this.#rows.change(walk, [], entries);
     return entries;
   }
@@ -52,7 +52,7 @@ export class MemoryEntryStore implements WalkStore {
     return {
       entries: kept.map(({ entry }) => entry),
       offset: kept.at(-1)?.offset ?? offset,
-      edition: this.#rows.rowOf(walk).edition ?? 0,
+      edition: this.#rows.summaryOf(walk).edition ?? 0,
     };
   }
 

@@ -1,9 +1,10 @@
 import type { Cursor, Settled } from "../../core/link/index.ts";
 import type { ClockOffset, Entry } from "../../core/log/index.ts";
+import { appliedOffset } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import type { LinkChange } from "./link-changes.ts";
 import {
-  aheadBy,
   clockChange,
   isOtherStore,
   isResent,
@@ -12,7 +13,7 @@ import {
   takeInChange,
   unlinkedRow,
 } from "./link-changes.ts";
-import type { AsideEntry, Joining, LinkRow } from "./link-row.ts";
+import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow, nextRound } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
@@ -25,7 +26,7 @@ export class MemoryLinkStore implements LinkStore {
   readonly #now: () => Instant;
   readonly #links = new Map<WalkId, LinkRow>();
   #aside: AsideEntry[] = [];
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Listeners();
 
   constructor(rows: MemoryRows, now: () => Instant) {
     this.#rows = rows;
@@ -41,12 +42,10 @@ export class MemoryLinkStore implements LinkStore {
   }
 
   watch(onChange: () => void): () => void {
-    const listener = () => onChange();
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
+    return this.#listeners.add(onChange);
   }
 
-  async join(joining: Joining): Promise<LinkRow> {
+  async join(joining: NewLink): Promise<LinkRow> {
     const row = joinedRow(this.#links.get(joining.walk) ?? null, joining);
     this.#put(row);
     return row;
@@ -56,14 +55,15 @@ export class MemoryLinkStore implements LinkStore {
   adopt(rows: readonly LinkRow[]): void {
     for (const row of rows) {
       this.#put({ ...row, cursor: null, pushed: 0, round: nextRound(row) });
-      if (row.clock) this.#rows.setRow({ ...this.#rows.rowOf(row.walk), ahead: aheadBy(row.clock) });
+      if (row.clock)
+        this.#rows.setSummary({ ...this.#rows.summaryOf(row.walk), clockOffset: appliedOffset(row.clock) });
     }
   }
 
   async leave(walk: WalkId): Promise<void> {
-    const { ahead: _, ...row } = this.#rows.rowOf(walk);
-    this.#rows.setRow(row);
-    if (this.#links.delete(walk)) this.#tell();
+    const { clockOffset: _, ...row } = this.#rows.summaryOf(walk);
+    this.#rows.setSummary(row);
+    if (this.#links.delete(walk)) this.#listeners.tellSoon();
   }
 
   /** Forgets all that is kept of a walk. */
@@ -108,7 +108,7 @@ export class MemoryLinkStore implements LinkStore {
   async setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
     const kept = this.#links.get(walk);
     if (!kept && scope === "own") throw new NotLinkedError(walk);
-    this.#rows.setRow({ ...this.#rows.rowOf(walk), ahead: aheadBy(clock) });
+    this.#rows.setSummary({ ...this.#rows.summaryOf(walk), clockOffset: appliedOffset(clock) });
     const view = this.#view(kept ?? unlinkedRow(walk));
     const change = clockChange(view, clock, this.#rows.entriesOf(walk), scope);
     return this.#apply(walk, kept ? change : { ...change, link: null });
@@ -137,7 +137,7 @@ export class MemoryLinkStore implements LinkStore {
   }
 
   #view(link: LinkRow) {
-    return { link, row: this.#rows.rowOf(link.walk), source: this.#rows.source, now: this.#now() };
+    return { link, row: this.#rows.summaryOf(link.walk), source: this.#rows.source, now: this.#now() };
   }
 
   #apply(walk: WalkId, change: LinkChange): Changed {
@@ -155,10 +155,6 @@ export class MemoryLinkStore implements LinkStore {
 
   #put(row: LinkRow): void {
     this.#links.set(row.walk, row);
-    this.#tell();
-  }
-
-  #tell(): void {
-    for (const listener of this.#listeners) queueMicrotask(listener);
+    this.#listeners.tellSoon();
   }
 }

@@ -1,4 +1,5 @@
 import type { Instant } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import type { ProcedureRow } from "./database.ts";
 import type { AddedProcedure, KeptProcedure, ProcedureShelf } from "./procedure-shelf.ts";
 import { freeKey, inShelfOrder, keptOf, unkeyedRow } from "./procedure-shelf.ts";
@@ -6,7 +7,7 @@ import { freeKey, inShelfOrder, keptOf, unkeyedRow } from "./procedure-shelf.ts"
 /** Procedures in memory, where nothing can be stored. */
 export class MemoryProcedureShelf implements ProcedureShelf {
   readonly #rows = new Map<string, ProcedureRow>();
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Listeners();
   readonly #now: () => Instant;
 
   constructor(now: () => Instant) {
@@ -31,22 +32,16 @@ export class MemoryProcedureShelf implements ProcedureShelf {
     if (known) return { kind: "known", procedure: keptOf(known), findings };
     const added = { ...row, key: freeKey(row.id, (key) => this.#rows.has(key)) };
     this.#rows.set(added.key, added);
-    this.#tell();
+    this.#listeners.tellSoon();
     return { kind: "added", procedure: keptOf(added), findings };
   }
 
   async removeProcedure(key: string): Promise<void> {
     this.#rows.delete(key);
-    this.#tell();
+    this.#listeners.tellSoon();
   }
 
   watchProcedures(onChange: () => void): () => void {
-    const listener = () => onChange();
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
-  }
-
-  #tell(): void {
-    for (const listener of this.#listeners) queueMicrotask(listener);
+    return this.#listeners.add(onChange);
   }
 }

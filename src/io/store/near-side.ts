@@ -1,11 +1,12 @@
 import type { NearSide } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
 import type { WalkStore } from "./walk-store.ts";
 
 /** This device's side of the link of a walk. */
 export function nearSideOf(store: WalkStore, walk: WalkId): NearSide {
   const { links } = store;
-  const watchers = new Set<() => void>();
+  const resent = new Listeners();
   let round = 0;
   return {
     outbox: async (limit) => {
@@ -19,15 +20,12 @@ export function nearSideOf(store: WalkStore, walk: WalkId): NearSide {
     takeIn: async (entries, cursor) => {
       const { isResent } = await links.takeIn(walk, entries, cursor);
       // The walk itself is as it was, so that nobody else would tell.
-      if (isResent) for (const watcher of watchers) watcher();
+      if (isResent) resent.tell();
     },
     watch: (onChange) => {
-      const watcher = () => onChange();
-      watchers.add(watcher);
-      const unwatch = store.watch(walk, watcher);
+      const ends = [resent.add(onChange), store.watch(walk, onChange)];
       return () => {
-        unwatch();
-        watchers.delete(watcher);
+        for (const end of ends) end();
       };
     },
   };

@@ -2,7 +2,7 @@ import type { FactName } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { WalkPhase } from "../../core/walk/index.ts";
 import type { WalkMark } from "./walk-mark.ts";
-import type { WalkRow } from "./walk-row.ts";
+import type { WalkSummary } from "./walk-summary.ts";
 
 /** A walk as a list of walks shows it. What counts is the walk's folded log; this is a glance at it. */
 export interface WalkCard {
@@ -48,7 +48,7 @@ function phaseOf(marks: readonly WalkMark[]): WalkPhase {
 }
 
 /** The card of a walk. */
-function cardOf({ walk, opening, marks, lastAt, count }: WalkRow): WalkCard {
+function cardOf({ walk, opening, marks, lastAt, count }: WalkSummary): WalkCard {
   return {
     walk,
     procedure: opening?.procedure ?? null,
@@ -63,7 +63,7 @@ function cardOf({ walk, opening, marks, lastAt, count }: WalkRow): WalkCard {
 }
 
 /** Cards as a shelf shows them: the walk in which something happened last comes first; walks that are not here left out. */
-export function cardsOf(rows: readonly WalkRow[]): readonly WalkCard[] {
+export function cardsOf(rows: readonly WalkSummary[]): readonly WalkCard[] {
   return rows
     .filter(({ count }) => count > 0)
     .map(cardOf)

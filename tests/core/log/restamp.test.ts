@@ -79,11 +79,16 @@ describe("[LINK] entries stamped anew", () => {
 
 describe("[LINK] stamping on a device whose clock is off", () => {
   const draft = { name: "note.made", data: { text: "seen" }, at: clock, actor: "iv" } as const;
-  const stamped = (seen: HybridTime | null, ahead?: number) =>
+  const stamped = (seen: HybridTime | null, clockOffset?: number) =>
     stamp(
       draft,
       "walk-1" as WalkId,
-      { source: "/devices/a", made: 0, seen, ...(ahead === undefined ? {} : { ahead: ahead as Duration }) },
+      {
+        source: "/devices/a",
+        made: 0,
+        seen,
+        ...(clockOffset === undefined ? {} : { clockOffset: clockOffset as Duration }),
+      },
       clock,
     );
 

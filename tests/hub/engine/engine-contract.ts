@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Entry } from "../../../src/core/log/index.ts";
 import { keyOf, readEntry } from "../../../src/core/log/index.ts";
 import type { WalkId } from "../../../src/core/units/index.ts";
-import type { AppendOutcome, Engine, KeptEntry } from "../../../src/hub/engine/index.ts";
+import type { AppendOutcome, Engine, StoredEntry } from "../../../src/hub/engine/index.ts";
 import { NOON, note, notes, WALK } from "./written-notes.ts";
 
 /** A store that engines are opened on. */
@@ -245,7 +245,7 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
         }),
       );
       await new Promise((resolve) => setTimeout(resolve, 25));
-      const told: KeptEntry[] = [];
+      const told: StoredEntry[] = [];
       const stop = another.follow((walk, kept) => {
         if (walk === WALK) told.push(...kept);
       });
@@ -322,7 +322,7 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
         try {
           const [one, two] = [await fresh.open(), isShared ? await fresh.open() : null];
           opened.push(one, ...(two ? [two] : []));
-          const told: KeptEntry[] = [];
+          const told: StoredEntry[] = [];
           one.follow((_walk, kept) => told.push(...kept));
           const answered = await Promise.all(
             batches.map(async ({ client, batch }) => {
@@ -359,6 +359,6 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
   });
 }
 
-function isGrowing(kept: readonly KeptEntry[]): boolean {
+function isGrowing(kept: readonly StoredEntry[]): boolean {
   return kept.every(({ offset }, index) => offset > (kept[index - 1]?.offset ?? 0));
 }

@@ -6,8 +6,8 @@ import { afterEach, describe, expect, test } from "vitest";
 import {
   type Engine,
   EngineTroubleError,
-  type KeptEntry,
   openEngine,
+  type StoredEntry,
 } from "../../../src/hub/engine/index.ts";
 import { readNatsAddress } from "../../../src/hub/engine/nats-address.ts";
 import { type NatsServers, startNats, whyNoNats } from "../../machine/nats-server.ts";
@@ -86,7 +86,7 @@ describe.skipIf(skipped !== null)(
       nats = await startNats({ count: 1 });
       const [server] = nats.servers;
       const [one, two] = [await open(nats.url), await open(nats.url)];
-      const told: KeptEntry[] = [];
+      const told: StoredEntry[] = [];
       two.follow((_walk, kept) => told.push(...kept));
       const watched: (string | null)[] = [];
       two.keep.watch("", (_key, value) => watched.push(value));

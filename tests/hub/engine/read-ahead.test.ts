@@ -1,19 +1,19 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
-import type { KeptEntry } from "../../../src/hub/engine/index.ts";
+import type { StoredEntry } from "../../../src/hub/engine/index.ts";
 import { readAhead } from "../../../src/hub/engine/read-ahead.ts";
 import { WALK } from "./written-notes.ts";
 
 const SECOND = "walk-2" as WalkId;
-const at = (offset: number): KeptEntry => ({
+const at = (offset: number): StoredEntry => ({
   ...{ offset, text: "", source: "", id: String(offset), sequence: "", received: 0 as Instant, via: null },
 });
-const offsets = (page: readonly KeptEntry[]) => page.map(({ offset }) => offset);
+const offsets = (page: readonly StoredEntry[]) => page.map(({ offset }) => offset);
 
 /** Two walks that share offsets, as in a stream of all walks, and how often they were asked. */
 class TwoWalks {
-  readonly #logs = new Map<WalkId, KeptEntry[]>([
+  readonly #logs = new Map<WalkId, StoredEntry[]>([
     [WALK, []],
     [SECOND, []],
   ]);
@@ -33,11 +33,11 @@ class TwoWalks {
     }
   }
 
-  behind(walk: WalkId, after: number, limit: number): readonly KeptEntry[] {
+  behind(walk: WalkId, after: number, limit: number): readonly StoredEntry[] {
     return (this.#logs.get(walk) ?? []).filter(({ offset }) => offset > after).slice(0, limit);
   }
 
-  readonly readOn = async (walk: WalkId, after: number, least: number): Promise<readonly KeptEntry[]> => {
+  readonly readOn = async (walk: WalkId, after: number, least: number): Promise<readonly StoredEntry[]> => {
     this.asked += 1;
     const kept = this.behind(walk, after, least + this.#ahead);
     await null;

@@ -44,7 +44,7 @@ describe("[LINK] what a screen is told of a link", () => {
       { ...row, role: "marker", notices: [] },
       { ...UNLINKED, kind: "linked", unsent: 4 },
     );
-    const notice = { key: "k", at: start, kind: "anew", count: 2, reason: null, ahead: null } as const;
+    const notice = { key: "k", at: start, kind: "anew", count: 2, reason: null, clockOffset: null } as const;
     expect(othersStatus({ ...row, notices: [notice] }, said, 9)).toMatchObject({
       kind: "linked",
       role: "lead",

@@ -5,7 +5,7 @@ import type { KeptNotice } from "../../../src/io/store/index.ts";
 import { start } from "../store/stand-ins.ts";
 
 const notice = (
-  more: Partial<Omit<KeptNotice, "ahead">> & { readonly ahead?: number | null },
+  more: Partial<Omit<KeptNotice, "clockOffset">> & { readonly clockOffset?: number | null },
 ): KeptNotice => ({
   key: "k",
   at: start,
@@ -13,24 +13,24 @@ const notice = (
   count: 1,
   reason: null,
   ...more,
-  ahead: (more.ahead ?? null) as Duration | null,
+  clockOffset: (more.clockOffset ?? null) as Duration | null,
 });
 
 it.each<[Parameters<typeof notice>[0], string]>([
   [
-    { ahead: -90_000 },
+    { clockOffset: -90_000 },
     "1 entry was put in order by the hub’s clock, because the clock of this tablet is 90 s ahead. Set it right.",
   ],
   [
-    { count: 3, ahead: -59_400 },
+    { count: 3, clockOffset: -59_400 },
     "3 entries were put in order by the hub’s clock, because the clock of this tablet is 59 s ahead. Set it right.",
   ],
   [
-    { count: 2, ahead: -86_400_000 },
+    { count: 2, clockOffset: -86_400_000 },
     "2 entries were put in order by the hub’s clock, because the clock of this tablet is 24 h 00 min ahead. Set it right.",
   ],
   [
-    { ahead: 0 },
+    { clockOffset: 0 },
     "1 entry was put in order by the hub’s clock, because the clock of this tablet ran ahead. Set it right.",
   ],
   [

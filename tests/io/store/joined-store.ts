@@ -2,7 +2,7 @@ import type { Settled } from "../../../src/core/link/index.ts";
 import type { Entry } from "../../../src/core/log/index.ts";
 import { mergeEntries } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
-import type { Joining, WalkStore } from "../../../src/io/store/index.ts";
+import type { NewLink, WalkStore } from "../../../src/io/store/index.ts";
 import { FallbackEntryStore, MemoryEntryStore } from "../../../src/io/store/index.ts";
 import { at, joining } from "./link-stand-ins.ts";
 import { failWrites, freshIndexedDb, note, openTab, otherWalk, source, start, walk } from "./stand-ins.ts";
@@ -36,7 +36,7 @@ export const KINDS: readonly (readonly [kind: string, open: Opened])[] = [
 ];
 
 /** A walk joined in a store, of which nothing was read yet but how far it goes. */
-export async function joinedStore(open: Opened, more: Partial<Joining> = {}) {
+export async function joinedStore(open: Opened, more: Partial<NewLink> = {}) {
   let time: number = start;
   const now = () => time as Instant;
   const store = await open(now);

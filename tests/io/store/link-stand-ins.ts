@@ -1,14 +1,14 @@
 import type { PushResult, RefusalReason, Settled } from "../../../src/core/link/index.ts";
 import type { Entry } from "../../../src/core/log/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
-import type { Joining } from "../../../src/io/store/index.ts";
+import type { NewLink } from "../../../src/io/store/index.ts";
 import { entryFrom, source, start, walk } from "./stand-ins.ts";
 
 /** Another device. */
 export const ground = "/devices/ground";
 
 /** A walk joined as its lead. */
-export const joining: Joining = {
+export const joining: NewLink = {
   walk,
   origin: "https://hub.example",
   hub: "hub-1",

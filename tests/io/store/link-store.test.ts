@@ -4,7 +4,7 @@ import "fake-indexeddb/auto";
 import { describe, expect, it, vi } from "vitest";
 import type { RefusalReason } from "../../../src/core/link/index.ts";
 import type { Duration, Instant } from "../../../src/core/units/index.ts";
-import type { Joining } from "../../../src/io/store/index.ts";
+import type { NewLink } from "../../../src/io/store/index.ts";
 import { NotLinkedError } from "../../../src/io/store/link-store.ts";
 import { joinedStore, KINDS } from "./joined-store.ts";
 import { accepted, at, clock, ground, joining, refused, restamped } from "./link-stand-ins.ts";
@@ -13,7 +13,7 @@ import { entryFrom, otherWalk, source, start, textsOf, until, walk } from "./sta
 const DAY = 86_400_000;
 
 describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
-  const joined = (more: Partial<Joining> = {}) => joinedStore(open, more);
+  const joined = (more: Partial<NewLink> = {}) => joinedStore(open, more);
 
   it("are kept, and forgotten when a walk is left", async () => {
     const { links } = await joined();

@@ -8,7 +8,7 @@ import { markOf, openingOf } from "./walk-mark.ts";
  * What a store keeps of a walk beside its entries, so that neither the next sequence number nor a list of walks needs
  * a look at all of them. It follows from the entries alone, whatever the order they came in.
  */
-export interface WalkRow {
+export interface WalkSummary {
   readonly walk: WalkId;
   /** The highest sequence number that the store's own source has in this walk. */
   readonly made: number;
@@ -22,12 +22,12 @@ export interface WalkRow {
   readonly marks: readonly WalkMark[];
   /** How often entries were replaced or taken out; missing for never. */
   readonly edition?: number;
-  /** How far the clock of the hub is ahead of this device's, as hybrid times follow it; missing where there is no hub. */
-  readonly ahead?: Duration;
+  /** The hub's clock less this device's, as far as hybrid times are corrected by it; missing while no hub was compared with. */
+  readonly clockOffset?: Duration;
 }
 
-/** The row of a walk that has no entries. */
-export function emptyRow(walk: WalkId): WalkRow {
+/** The summary of a walk that has no entries. */
+export function emptySummary(walk: WalkId): WalkSummary {
   return { walk, made: 0, seen: null, count: 0, lastAt: null, opening: null, marks: [] };
 }
 
@@ -45,10 +45,10 @@ function takenBy({ wire }: Entry): number {
     .reduce((most, next) => (next > most && next <= HIGHEST_SEQUENCE ? next : most), 0);
 }
 
-/** The row after entries were added. */
-export function withEntries(row: WalkRow, entries: readonly Entry[], source: string): WalkRow {
-  let { made, seen, lastAt, opening } = row;
-  const marks = [...row.marks];
+/** The summary after entries were added. */
+export function withEntries(summary: WalkSummary, entries: readonly Entry[], source: string): WalkSummary {
+  let { made, seen, lastAt, opening } = summary;
+  const marks = [...summary.marks];
   for (const entry of entries) {
     if (entry.wire.source === source) made = Math.max(made, takenBy(entry));
     if (wallOf(entry.hlc) <= LAST_INSTANT) seen = laterOf(seen, entry.hlc);
@@ -58,37 +58,42 @@ export function withEntries(row: WalkRow, entries: readonly Entry[], source: str
     const mark = markOf(entry);
     if (mark) marks.push(mark);
   }
-  if (marks.length > row.marks.length) marks.sort((a, b) => (a.order < b.order ? -1 : 1));
-  return { ...row, made, seen, count: row.count + entries.length, lastAt, opening, marks };
+  if (marks.length > summary.marks.length) marks.sort((a, b) => (a.order < b.order ? -1 : 1));
+  return { ...summary, made, seen, count: summary.count + entries.length, lastAt, opening, marks };
 }
 
-/** The row after entries were replaced or taken out: worked out again from those there are now. */
-export function rebuiltRow(row: WalkRow, entries: readonly Entry[], source: string): WalkRow {
-  const { walk, made, ahead, edition = 0 } = row;
+/** The summary after entries were replaced or taken out: worked out again from those there are now. */
+export function rebuiltSummary(summary: WalkSummary, entries: readonly Entry[], source: string): WalkSummary {
+  const { walk, made, clockOffset, edition = 0 } = summary;
   // A number that was used stays used.
-  const bare = { ...emptyRow(walk), made, edition: edition + 1, ...(ahead === undefined ? {} : { ahead }) };
+  const bare = {
+    ...emptySummary(walk),
+    made,
+    edition: edition + 1,
+    ...(clockOffset === undefined ? {} : { clockOffset }),
+  };
   return withEntries(bare, entries, source);
 }
 
 /** Whether the latest hybrid time of a linked walk is one that its hub would refuse, so that the next must follow another. */
-export function isPoisoned({ seen, ahead }: WalkRow, now: Instant): boolean {
-  return ahead !== undefined && seen !== null && isTooFarAhead(seen, (now + ahead) as Instant);
+export function isPoisoned({ seen, clockOffset }: WalkSummary, now: Instant): boolean {
+  return clockOffset !== undefined && seen !== null && isTooFarAhead(seen, (now + clockOffset) as Instant);
 }
 
 /** Makes the entries of drafts in their order, each numbered and timed after the one before it. */
 export function stampInOrder(
-  row: WalkRow,
+  summary: WalkSummary,
   drafts: readonly Draft[],
   source: string,
   now: () => Instant,
 ): readonly Entry[] {
-  let { made, seen } = row;
-  const { ahead } = row;
+  let { made, seen } = summary;
+  const { clockOffset } = summary;
   return drafts.map((draft) => {
     const entry = stamp(
       draft,
-      row.walk,
-      { source, made, seen, ...(ahead === undefined ? {} : { ahead }) },
+      summary.walk,
+      { source, made, seen, ...(clockOffset === undefined ? {} : { clockOffset }) },
       now(),
     );
     made += 1;

@@ -1,25 +1,25 @@
 import { once } from "node:events";
 import type { ServerResponse } from "node:http";
-import type { KeptEntry } from "../engine/index.ts";
+import type { StoredEntry } from "../engine/index.ts";
 import { cursorText, entriesText } from "./event-text.ts";
 
-/** A follower that has so much unread, in bytes, is cut off: it comes back to where it was when it can. */
+/** A subscriber that has so much unread, in bytes, is cut off: it comes back to where it was when it can. */
 const MOST_BUFFERED = 4 * 1024 * 1024;
 /** Small enough that a page of large entries does no harm. */
 const PAGE = 200;
-/** So many entries are remembered while a follower reads what was there before; beyond that it reads on. */
+/** So many entries are remembered while a subscriber reads what was there before; beyond that it reads on. */
 const MOST_QUEUED = 1000;
 
 /** Reads entries behind an offset, at most so many. */
-export type ReadEntries = (after: number, limit: number) => Promise<readonly KeptEntry[]>;
+export type ReadEntries = (after: number, limit: number) => Promise<readonly StoredEntry[]>;
 
 /** One open stream: first it reads what is there, then it hears what is told. */
-export class Follower {
+export class Subscriber {
   readonly #response: ServerResponse;
   readonly #epoch: string;
-  readonly #withholds: (entry: KeptEntry) => boolean;
+  readonly #withholds: (entry: StoredEntry) => boolean;
   #isLive = false;
-  #queue: KeptEntry[] = [];
+  #queue: StoredEntry[] = [];
   #hasOverrun = false;
   readonly #ended = new AbortController();
 
@@ -37,7 +37,7 @@ export class Follower {
   }
 
   /** Hears of entries appended; `shared` is their text for everybody from whom nothing is withheld. */
-  hear(kept: readonly KeptEntry[], shared: Buffer): void {
+  hear(kept: readonly StoredEntry[], shared: Buffer): void {
     if (!this.#isLive) this.#remember(kept);
     else if (kept.some(this.#withholds)) this.write(entriesText(this.#epoch, kept, this.#withholds));
     else this.write(shared);
@@ -66,7 +66,7 @@ export class Follower {
     }
   }
 
-  /** Sends text; cuts the follower off when it has too much unread. */
+  /** Sends text; cuts the subscriber off when it has too much unread. */
   write(text: string | Buffer): void {
     // What was unread before counts: a large batch of its own cuts nobody off.
     if (this.#response.writableLength > MOST_BUFFERED) this.#response.destroy();
@@ -82,7 +82,7 @@ export class Follower {
     if (!this.#ended.signal.aborted && text.length > 0) this.#response.write(text);
   }
 
-  #remember(kept: readonly KeptEntry[]): void {
+  #remember(kept: readonly StoredEntry[]): void {
     this.#queue.push(...kept);
     if (this.#queue.length <= MOST_QUEUED) return;
     this.#queue = [];

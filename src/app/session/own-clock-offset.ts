@@ -1,10 +1,10 @@
+import { appliedOffset } from "../../core/log/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { NO_TIME } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
-import { correction } from "../../core/walk/index.ts";
 
 /** How far the clock that a walk goes by is ahead of a device's own, by the device's last reading in the log. */
-export function clockLead({ clocks }: Folded, device: string): Duration {
+export function ownClockOffset({ clocks }: Folded, device: string): Duration {
   const reading = clocks.findLast((one) => one.device === device);
-  return reading ? correction(reading) : NO_TIME;
+  return reading ? appliedOffset(reading) : NO_TIME;
 }

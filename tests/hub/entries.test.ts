@@ -1,6 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import type { WireEntry } from "../../src/core/log/index.ts";
+import type { HybridTime, WireEntry } from "../../src/core/log/index.ts";
+import { tick } from "../../src/core/log/index.ts";
 import { SequenceRanges } from "../../src/hub/entries/sequence-ranges.ts";
 import { NOON, TestHub, WALK } from "./test-hub.ts";
 import { written, writtenNotes } from "./written-entry.ts";
@@ -54,6 +55,21 @@ describe("[HUB] judging entries", () => {
     }
     const kept = (await hub.log()).trimEnd().split("\n");
     expect(kept.map((line) => (JSON.parse(line) as WireEntry).id)).toEqual(["0000000001", "0000000005"]);
+  });
+
+  it("[SEL8] knows an entry that was stamped anew since, and says under which time it is kept", async () => {
+    const one = written(DEVICE, 1);
+    await push([one]);
+    const other = tick(one.hlc as HybridTime, NOON);
+    const { results } = await push([
+      { ...one, hlc: other, hlcmade: one.hlc },
+      { ...one, hlc: other },
+    ]);
+    expect(results).toMatchObject([
+      { source: DEVICE, id: one.id, outcome: "known", hlc: one.hlc },
+      { outcome: "refused", reason: "conflict" },
+    ]);
+    expect(await hub.engine.refused(WALK, 10)).toHaveLength(1);
   });
 
   it("is idempotent however often and however split a batch comes, whatever the clock says meanwhile", async () => {

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { ROLES } from "../log/index.ts";
+import type { HybridTime } from "../log/index.ts";
+import { HYBRID_TIME_PATTERN, ROLES } from "../log/index.ts";
 import type { Instant, WalkId } from "../units/index.ts";
 import { INSTANT_PATTERN, parseInstant } from "../units/index.ts";
 
@@ -28,6 +29,12 @@ export const pushResultSchema = z.union([
     source: z.string(),
     id: z.string(),
     outcome: z.enum(["accepted", "known"]),
+    /** The hybrid time under which the hub has an entry that is known to it, where it is another than the one offered. */
+    hlc: z
+      .string()
+      .regex(HYBRID_TIME_PATTERN)
+      .transform((text) => text as HybridTime)
+      .optional(),
   }),
   z.object({
     /** `null` when what was offered has none. */

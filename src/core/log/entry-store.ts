@@ -17,8 +17,10 @@ export interface EntryPage {
 /** What taking in entries from elsewhere came to. */
 export interface TakenIn {
   readonly added: number;
-  /** Were here already. */
+  /** How many were here already, restamped ones included. */
   readonly known: number;
+  /** Those that are here under another stamp, which stays. */
+  readonly restamped: readonly Entry[];
   /** Another entry with the same `source` and `id` is here; these were left out. */
   readonly conflicting: readonly Entry[];
 }

@@ -23,6 +23,8 @@ export const wireEntrySchema = z.looseObject({
   recordedtime: instantText.optional(),
   sequence: z.string().regex(/^\d{1,20}$/),
   hlc: z.string().regex(HYBRID_TIME_PATTERN),
+  /** The `hlc` that the entry was made with, once it was stamped anew. */
+  hlcmade: z.string().regex(HYBRID_TIME_PATTERN).optional(),
   actor: z.string().max(200).optional(),
   datacontenttype: z.string().optional(),
   data: z.unknown().optional(),

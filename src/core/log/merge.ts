@@ -1,5 +1,7 @@
+import { canonicalText } from "./canonical-text.ts";
 import type { Entry } from "./entry.ts";
 import { compareEntries, keyOf } from "./entry.ts";
+import { likenessOf, statementOf } from "./statement.ts";
 
 /** A set of entries in their order. */
 export interface MergedEntries {
@@ -9,46 +11,43 @@ export interface MergedEntries {
   readonly conflicting: readonly Entry[];
 }
 
-/** A JSON text that does not depend on the order in which keys were written. */
-function canonicalText(value: unknown): string {
-  return JSON.stringify(value, (_key, part: unknown) =>
-    typeof part === "object" && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  );
-}
-
-/** Whether two entries say exactly the same, whatever the order of their keys. */
-export function isSameEntry(a: Entry, b: Entry): boolean {
-  return a.wire === b.wire || canonicalText(a.wire) === canonicalText(b.wire);
-}
-
-/** Whether two entries differ in their hybrid times at most: one of them was stamped anew. */
-export function isSameButStamp(a: Entry, b: Entry): boolean {
-  return canonicalText({ ...a.wire, hlc: "" }) === canonicalText({ ...b.wire, hlc: "" });
-}
-
 /**
- * Puts entries from any number of devices together: duplicates fall out, the rest is ordered. Of two different entries
- * with the same `source` and `id` the one whose canonical text sorts first counts, so that every device takes the same.
+ * Puts entries from any number of devices together. Of several entries with the same `source` and `id` the one whose
+ * canonical text sorts first counts, so that every device takes the same one. Those that make the same statement under
+ * another stamp are the same entry and are dropped; one entry of each other statement is conflicting.
  */
 export function mergeEntries(entries: Iterable<Entry>): MergedEntries {
   const chosen = new Map<string, Entry>();
-  const conflicting = new Map<string, Entry>();
+  /** All forms of those that came in more than one, by key. */
+  const forms = new Map<string, Entry[]>();
   for (const entry of entries) {
     const key = keyOf(entry);
-    const other = chosen.get(key);
-    if (!other || other.wire === entry.wire) {
+    const first = chosen.get(key);
+    if (!first) {
       chosen.set(key, entry);
       continue;
     }
-    const [text, otherText] = [canonicalText(entry.wire), canonicalText(other.wire)];
-    if (text === otherText) continue;
-    chosen.set(key, text < otherText ? entry : other);
-    conflicting.set(`${key} ${text < otherText ? otherText : text}`, text < otherText ? other : entry);
+    const known = forms.get(key) ?? [first];
+    if (known.some((one) => likenessOf(one, entry) === "identical")) continue;
+    forms.set(key, [...known, entry]);
   }
-  return {
-    ordered: [...chosen.values()].sort(compareEntries),
-    conflicting: [...conflicting].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, entry]) => entry),
-  };
+  const conflicting: Entry[] = [];
+  for (const key of [...forms.keys()].sort()) {
+    const [counts, ...others] = oneOfEachStatement(forms.get(key) ?? []);
+    if (counts) chosen.set(key, counts);
+    conflicting.push(...others);
+  }
+  return { ordered: [...chosen.values()].sort(compareEntries), conflicting };
 }
+
+/** The first entry of each statement, all in the order of their canonical texts. */
+function oneOfEachStatement(forms: readonly Entry[]): readonly Entry[] {
+  const statements = new Map<string, Entry>();
+  for (const { entry } of forms.map((entry) => ({ entry, text: canonicalText(entry.wire) })).sort(byText)) {
+    const statement = canonicalText(statementOf(entry.wire));
+    if (!statements.has(statement)) statements.set(statement, entry);
+  }
+  return [...statements.values()];
+}
+
+const byText = (a: { readonly text: string }, b: { readonly text: string }) => (a.text < b.text ? -1 : 1);

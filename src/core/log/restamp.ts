@@ -4,6 +4,7 @@ import { compareEntries } from "./entry.ts";
 
 import type { HybridTime } from "./hybrid-clock.ts";
 import { laterOf, tick, wallOf } from "./hybrid-clock.ts";
+import { withStamp } from "./statement.ts";
 
 /** How far a hybrid time may be ahead of a hub's clock before the hub refuses its entry, in ms (inclusive). */
 export const FARTHEST_AHEAD = 60_000;
@@ -21,8 +22,8 @@ export function highestWithin(times: Iterable<HybridTime>, clock: Instant): Hybr
 }
 
 /**
- * The same entries, in the order of the log, with hybrid times of `clock` in their old order, each after `seen` (`null`
- * for nothing); all else of them stays. A `seen` that is itself too far ahead is not followed.
+ * Stamps entries anew: the same statements, in the order of the log, with hybrid times of `clock` that keep that order.
+ * The first time is after `seen`, unless `seen` is `null` or itself too far ahead of `clock`.
  */
 export function restamp(
   entries: readonly Entry[],
@@ -33,6 +34,6 @@ export function restamp(
   return [...entries].sort(compareEntries).map((entry) => {
     const hlc = tick(last, clock);
     last = hlc;
-    return { ...entry, hlc, wire: { ...entry.wire, hlc } };
+    return withStamp(entry, hlc);
   });
 }

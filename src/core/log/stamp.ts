@@ -7,6 +7,7 @@ import { typeOf } from "./fact.ts";
 import type { HybridTime } from "./hybrid-clock.ts";
 import { tick } from "./hybrid-clock.ts";
 import { isTooFarAhead } from "./restamp.ts";
+import { sequenceText } from "./sequence-text.ts";
 
 /** Something that happened and is about to be entered. */
 export type Draft = {
@@ -46,7 +47,7 @@ export class UnreadableEntryError extends Error {
  * and the entry's `time` and `recordedtime` are by the clock of the device, right or wrong.
  */
 export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry {
-  const sequence = String(pen.made + 1).padStart(10, "0");
+  const sequence = sequenceText(pen.made + 1);
   const wire: WireEntry = {
     specversion: "1.0",
     id: sequence,

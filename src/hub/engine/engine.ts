@@ -1,4 +1,4 @@
-import type { Entry } from "../../core/log/index.ts";
+import type { Entry, HybridTime } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
 /** An entry as a hub keeps it. */
@@ -16,14 +16,16 @@ export interface StoredEntry {
   readonly via: string | null;
 }
 
-/** What became of one entry. `conflict`: another, different entry has its source and id. */
-export type AppendOutcome =
-  | { readonly kind: "accepted"; readonly offset: number }
-  | { readonly kind: "known" }
+/**
+ * What comparing an entry with the one stored under its source and id came to. `known`: it is the same entry, with the
+ * stored hybrid time where that is another one. `conflict`: the stored entry is a different one.
+ */
+export type Comparison =
+  | { readonly kind: "known"; readonly hlc?: HybridTime }
   | { readonly kind: "conflict" };
 
-/** How an entry stands beside what is kept; `null`: there is none with its source and id. */
-export type Comparison = "known" | "conflict" | null;
+/** What became of one entry. */
+export type AppendOutcome = { readonly kind: "accepted"; readonly offset: number } | Comparison;
 
 /** What goes with entries that are appended. */
 export interface AppendOptions {
@@ -71,8 +73,8 @@ export interface Engine {
    * entries the second is known, of different ones with the same source and id the second is in conflict.
    */
   append(walk: WalkId, entries: readonly Entry[], options?: AppendOptions): Promise<readonly AppendOutcome[]>;
-  /** How entries of one walk stand beside what is kept, in the order given; keeps nothing of them. */
-  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Comparison[]>;
+  /** Compares entries of one walk with what is stored, in the order given, with `null` where there is nothing; stores none of them. */
+  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly (Comparison | null)[]>;
   /** The entries of a walk behind an offset, in order, at most `limit`. */
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   /** Offset of the last entry of a walk; 0 when it has none. */

@@ -4,11 +4,12 @@ import { DiscardPolicy, JetStreamApiError, type StoredMsg } from "@nats-io/jetst
 import { headers, type MsgHdrs } from "@nats-io/transport-node";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { compareEntry } from "./compare-entry.ts";
 import type { AppendOutcome, Comparison, EngineTroubleError, StoredEntry, StoredWalk } from "./engine.ts";
 import { ANSWER_TIME, type WantedStream } from "./jetstream-connection.ts";
 import { readAhead } from "./read-ahead.ts";
 import { readStream } from "./read-stream.ts";
-import { sameEntry } from "./same-entry.ts";
+
 import type { Streams } from "./stream-push.ts";
 import { followStream } from "./stream-tail.ts";
 import { keyToken, ofToken, toToken } from "./subject-token.ts";
@@ -16,7 +17,7 @@ import { keyToken, ofToken, toToken } from "./subject-token.ts";
 /** The stream of entries. */
 export interface JetstreamEntries {
   append(walk: WalkId, entries: readonly Entry[], via: string | null): Promise<readonly AppendOutcome[]>;
-  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly Comparison[]>;
+  compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly (Comparison | null)[]>;
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   head(walk: WalkId): Promise<number>;
   walks(): Promise<readonly StoredWalk[]>;
@@ -151,7 +152,7 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
       Promise.all(
         entries.map(async (entry) => {
           const other = await there(subjectOf(walk, entry), performance.now() + PATIENCE);
-          return other && comparison(other, entry);
+          return other && compareEntry(other.string(), entry);
         }),
       ),
     read,
@@ -173,11 +174,7 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
 /** Whether what is there is this very entry (kept by an attempt whose answer was lost), an equal one, or another. */
 function outcomeBeside(other: StoredMsg, entry: Entry, attempt: string): AppendOutcome {
   if (other.header.get(ATTEMPT) === attempt) return { kind: "accepted", offset: other.seq };
-  return { kind: comparison(other, entry) };
-}
-
-function comparison(other: StoredMsg, entry: Entry): "known" | "conflict" {
-  return sameEntry(other.string(), entry) ? "known" : "conflict";
+  return compareEntry(other.string(), entry);
 }
 
 function walkOf(subject: string): WalkId {

@@ -1,8 +1,8 @@
 import type Database from "better-sqlite3";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { compareEntry } from "./compare-entry.ts";
 import type { AppendOutcome, Comparison, RefusedEntry, StoredEntry, StoredWalk } from "./engine.ts";
-import { sameEntry } from "./same-entry.ts";
 
 /** The tables of entries. */
 export interface SqliteEntries {
@@ -13,7 +13,7 @@ export interface SqliteEntries {
     received: Instant,
     via: string | null,
   ): { outcome: AppendOutcome; kept: StoredEntry | null };
-  compare(walk: WalkId, entry: Entry): Comparison;
+  compare(walk: WalkId, entry: Entry): Comparison | null;
   read(walk: WalkId, after: number, limit: number): readonly StoredEntry[];
   head(walk: WalkId): number;
   walks(): readonly StoredWalk[];
@@ -59,17 +59,16 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       SELECT number, text, reason, received FROM refused WHERE walk = ? ORDER BY number DESC LIMIT ?)
     ORDER BY number`);
 
-  const beside = (row: WalkHead, entry: Entry): Comparison => {
+  const compare = (row: WalkHead, entry: Entry): Comparison | null => {
     const { source, id } = entry.wire;
     const other = textOf.get(row.number, source, id);
-    if (other === undefined) return null;
-    return sameEntry(other, entry) ? "known" : "conflict";
+    return other === undefined ? null : compareEntry(other, entry);
   };
 
   return {
     compare: (walk, entry) => {
       const row = walkOf.get(walk);
-      return row ? beside(row, entry) : null;
+      return row ? compare(row, entry) : null;
     },
     add: (walk, entry, received, via) => {
       const row = walkOf.get(walk) ?? newWalk.get(walk);
@@ -86,7 +85,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       };
       const { changes } = insert.run(row.number, kept.offset, source, id, sequence, received, via, kept.text);
       if (changes === 0) {
-        return { outcome: { kind: beside(row, entry) ?? "conflict" }, kept: null };
+        return { outcome: compare(row, entry) ?? { kind: "conflict" }, kept: null };
       }
       grown.run(kept.offset, row.number);
       return { outcome: { kind: "accepted", offset: kept.offset }, kept };

@@ -43,18 +43,18 @@ export class Intake {
   ): Promise<TakenBatch> {
     const now = this.#surroundings.now();
     const judged = offered.map((value) => judgeEntry(value, walk, offerer, now));
-    const kinds = await this.#offer(walk, judged, options);
+    const outcomes = await this.#offer(walk, judged, options);
     const there: Entry[] = [];
     const results: PushResult[] = [];
     for (const { entry, refusal } of judged) {
-      const kind = entry && kinds.get(entry);
-      if (!entry || !kind) {
+      const outcome = entry && outcomes.get(entry);
+      if (!entry || !outcome) {
         if (!refusal) throw new EngineTroubleError("The store did not say what became of an entry.");
         results.push({ ...refusal, outcome: "refused" });
         continue;
       }
       const { source, id } = entry.wire;
-      if (kind === "conflict") {
+      if (outcome.kind === "conflict") {
         await this.#engine.keepRefused(walk, {
           text: JSON.stringify(entry.wire),
           reason: "conflict",
@@ -64,7 +64,8 @@ export class Intake {
         results.push({ source, id, outcome: "refused", reason: "conflict", words });
       } else {
         there.push(entry);
-        results.push({ source, id, outcome: kind });
+        const hlc = outcome.kind === "known" ? outcome.hlc : undefined;
+        results.push({ source, id, outcome: outcome.kind, ...(hlc === undefined ? {} : { hlc }) });
       }
     }
     for (const result of results) {
@@ -84,15 +85,15 @@ export class Intake {
     walk: WalkId,
     judged: readonly Judgement[],
     options: AppendOptions,
-  ): Promise<ReadonlyMap<Entry, AppendOutcome["kind"]>> {
+  ): Promise<ReadonlyMap<Entry, AppendOutcome>> {
     const good = judged.flatMap(({ entry, refusal }) => (entry && !refusal ? [entry] : []));
-    const kinds = new Map<Entry, AppendOutcome["kind"]>();
+    const found = new Map<Entry, AppendOutcome>();
     // An empty batch may still carry marks.
     if (good.length > 0 || options.marks) {
       const outcomes = await this.#listener.timed(() => this.#engine.append(walk, good, options));
-      for (const [index, { kind }] of outcomes.entries()) {
+      for (const [index, outcome] of outcomes.entries()) {
         const entry = good[index];
-        if (entry) kinds.set(entry, kind);
+        if (entry) found.set(entry, outcome);
       }
     }
     const doubtful = judged.flatMap(({ entry, refusal }) => (entry && refusal ? [entry] : []));
@@ -100,10 +101,10 @@ export class Intake {
       const comparisons = await this.#engine.compare(walk, doubtful);
       for (const [index, entry] of doubtful.entries()) {
         const comparison = comparisons[index];
-        if (comparison) kinds.set(entry, comparison);
+        if (comparison) found.set(entry, comparison);
       }
     }
-    return kinds;
+    return found;
   }
 
   close(): void {

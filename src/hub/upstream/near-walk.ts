@@ -121,9 +121,11 @@ export class NearWalk implements NearSide {
       via: far,
       marks: new Map([[this.#cursorKey, `${engine.epoch} ${writeCursor(cursor)}`]]),
     });
-    for (const [index, { kind }] of outcomes.entries()) {
+    for (const [index, outcome] of outcomes.entries()) {
       const entry = mine[index];
-      if (kind !== "conflict" || !entry) continue;
+      // One that is known under another stamp leaves the two hubs with different orders, which somebody should see too.
+      const isHeldOtherwise = outcome.kind === "conflict" || (outcome.kind === "known" && outcome.hlc);
+      if (!isHeldOtherwise || !entry) continue;
       await engine.keepRefused(walk, {
         text: JSON.stringify(entry.wire),
         reason: "conflict",

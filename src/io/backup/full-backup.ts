@@ -59,7 +59,7 @@ export async function restoreBackup({ log, shelf }: BackupParts, text: string): 
   const [headLine = "", ...lines] = (text.startsWith("\uFEFF") ? text.slice(1) : text).split("\n");
   const header = objectIn(headLine);
   if (header?.["format"] !== BACKUP_FORMAT) {
-    const entries = { added: 0, known: 0, conflicting: [] };
+    const entries = { added: 0, known: 0, restamped: [], conflicting: [] };
     return {
       procedures: { added: 0, known: 0 },
       entries,

@@ -39,6 +39,7 @@ export class DexieEntryStore implements WalkStore {
   async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
     return this.#rows.write(["entries", "walks", "links"], async () => {
       let [added, known] = [0, 0];
+      const restamped: Entry[] = [];
       const conflicting: Entry[] = [];
       for (const [walk, some] of byWalk(entries)) {
         const here = await this.#rows.finder(walk, some);
@@ -49,9 +50,10 @@ export class DexieEntryStore implements WalkStore {
         if (noted && noted !== link) await this.#rows.putLink(noted);
         added += sorted.fresh.length;
         known += sorted.known;
+        restamped.push(...sorted.restamped);
         conflicting.push(...sorted.conflicting);
       }
-      return { added, known, conflicting };
+      return { added, known, restamped, conflicting };
     });
   }
 

@@ -1,5 +1,5 @@
 import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
-import { isSameButStamp, keyOf } from "../../core/log/index.ts";
+import { keyOf, likenessOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
 import { FallbackLinkStore } from "./fallback-link-store.ts";
@@ -158,8 +158,8 @@ export class FallbackEntryStore implements WalkStore {
     try {
       while (this.#unsaved.size > 0) {
         const entries = [...this.#unsaved.values()];
-        const { conflicting } = await durable.takeIn(entries);
-        await this.#replaceStamps(durable, conflicting);
+        const { restamped, conflicting } = await durable.takeIn(entries);
+        await this.#replaceStamps(durable, [...restamped, ...conflicting]);
         for (const entry of entries) this.#unsaved.delete(keyOf(entry));
       }
       // Among them were entries of the hub, which only the links in memory can tell from others.
@@ -184,7 +184,7 @@ export class FallbackEntryStore implements WalkStore {
       const onDisk = new Map((await durable.read(walk, 0)).entries.map((entry) => [keyOf(entry), entry]));
       const restamped = some.filter((entry) => {
         const old = onDisk.get(keyOf(entry));
-        return old !== undefined && isSameButStamp(old, entry);
+        return old !== undefined && likenessOf(old, entry) !== "different";
       });
       await durable.links.takeIn(walk, restamped, cursor);
     }

@@ -3,13 +3,14 @@ import type { ClockOffset, Entry, HybridTime } from "../../core/log/index.ts";
 import {
   deviceOf,
   highestWithin,
-  isSameButStamp,
-  isSameEntry,
   isTooFarAhead,
   keyOf,
   laterOf,
+  likenessOf,
+  remade,
   restamp,
   tick,
+  withStamp,
 } from "../../core/log/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 import type { AsideEntry, KeptNotice, LinkRow } from "./link-row.ts";
@@ -99,14 +100,15 @@ export function settleChange(
   for (const { entry, result } of settled) {
     const kept = here(keyOf(entry));
     if (!kept) continue;
-    const isUnchanged = isSameEntry(kept.entry, entry);
+    const isUnchanged = likenessOf(kept.entry, entry) === "identical";
     if (isUnchanged || result.outcome !== "refused") done.add(keyOf(entry));
     if (isUnchanged && isOwn(link, entry)) pushed = Math.max(pushed, kept.offset);
     if (result.outcome !== "refused") {
-      if (isUnchanged) continue;
-      // It was stamped anew while it was under way: what the hub has counts. Behind all else, it is offered once more.
+      const there = result.hlc === undefined ? entry : withStamp(entry, result.hlc);
+      if (likenessOf(kept.entry, there) === "identical") continue;
+      // The hub has it under another stamp, which counts. It goes behind all else and is offered once more.
       remove.push(kept);
-      queue.push(entry);
+      queue.push(there);
     } else if (!isUnchanged || result.reason === "conflict") {
       // In conflict: the hub's entry of that key is on its way here and settles it.
     } else if (result.reason === "ahead") ahead.push(kept);
@@ -159,11 +161,12 @@ export function takeInChange(
     const key = keyOf(entry);
     if (fresh.has(key)) continue;
     const kept = here(key);
-    if (kept && isSameEntry(kept.entry, entry)) continue;
+    const likeness = kept && likenessOf(kept.entry, entry);
+    if (likeness === "identical") continue;
     fresh.set(key, entry);
     if (!kept) continue;
     remove.push(kept);
-    if (isSameButStamp(kept.entry, entry)) continue;
+    if (likeness !== "different") continue;
     aside.push({ walk: link.walk, wire: kept.entry.wire, reason: "conflict", at: now });
     if (isOwn(link, kept.entry)) displaced.push(kept.entry);
   }
@@ -256,7 +259,7 @@ function stampedAnew(
   };
 }
 
-/** Entries whose key another entry has, under the next numbers. */
+/** Entries whose `source` and `id` another entry has, made again as entries of the store's own source. */
 function enteredAnew(
   entries: readonly Entry[],
   row: WalkSummary,
@@ -269,8 +272,7 @@ function enteredAnew(
     made += 1;
     const hlc = tick(seen, clock);
     seen = laterOf(seen, hlc);
-    const sequence = String(made).padStart(10, "0");
-    return { ...entry, hlc, wire: { ...entry.wire, source, id: sequence, sequence, hlc } };
+    return remade(entry, { source, number: made, hlc });
   });
 }
 

@@ -35,6 +35,7 @@ export class MemoryEntryStore implements WalkStore {
 
   async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
     let [added, known] = [0, 0];
+    const restamped: Entry[] = [];
     const conflicting: Entry[] = [];
     for (const [walk, some] of byWalk(entries)) {
       const sorted = sortedOut(some, (key) => this.#rows.find(walk, key)?.entry);
@@ -42,9 +43,10 @@ export class MemoryEntryStore implements WalkStore {
       this.links.noteUnheard(walk, sorted.fresh);
       added += sorted.fresh.length;
       known += sorted.known;
+      restamped.push(...sorted.restamped);
       conflicting.push(...sorted.conflicting);
     }
-    return { added, known, conflicting };
+    return { added, known, restamped, conflicting };
   }
 
   async read(walk: WalkId, offset: number): Promise<EntryPage> {

@@ -1,7 +1,7 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Entry } from "../../../src/core/log/index.ts";
-import { keyOf, readEntry } from "../../../src/core/log/index.ts";
+import { keyOf, readEntry, tick, withStamp } from "../../../src/core/log/index.ts";
 import type { WalkId } from "../../../src/core/units/index.ts";
 import type { AppendOutcome, Engine, StoredEntry } from "../../../src/hub/engine/index.ts";
 import { NOON, note, notes, WALK } from "./written-notes.ts";
@@ -54,7 +54,7 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
       const engine = await open();
       await engine.append(WALK, notes(1, 1));
       const offered = [note({ number: 1 }), note({ number: 1, text: "another" }), note({ number: 2 })];
-      expect(await engine.compare(WALK, offered)).toEqual(["known", "conflict", null]);
+      expect(await engine.compare(WALK, offered)).toEqual([{ kind: "known" }, { kind: "conflict" }, null]);
       expect(await engine.compare(OTHER, notes(1, 1, { walk: OTHER }))).toEqual([null]);
       expect((await engine.read(WALK, 0, 100)).length).toBe(1);
       expect((await engine.walks()).map(({ walk }) => walk)).toEqual([WALK]);
@@ -106,6 +106,19 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
         "seen",
         "seen",
       ]);
+    });
+
+    test("[SEL8] the same statement under another stamp is known, with the time under which it is stored", async () => {
+      const engine = await open();
+      const [first, second] = [note({ number: 1 }), note({ number: 2 })];
+      const restamped = withStamp(first, tick(first.hlc, NOON));
+      expect(kinds(await engine.append(WALK, [first, second]))).toEqual(["accepted", "accepted"]);
+      const known = { kind: "known", hlc: first.hlc };
+      expect(await engine.append(WALK, [restamped])).toEqual([known]);
+      expect(await engine.compare(WALK, [restamped, first])).toEqual([known, { kind: "known" }]);
+      expect((await engine.read(WALK, 0, 10)).map(({ text }) => text)).toEqual(
+        [first, second].map(({ wire }) => JSON.stringify(wire)),
+      );
     });
 
     test("the same source and id in another walk is another entry", async () => {

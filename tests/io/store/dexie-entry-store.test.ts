@@ -4,7 +4,7 @@ import "fake-indexeddb/auto";
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
 import type { Draft } from "../../../src/core/log/index.ts";
-import { keyOf, mergeEntries } from "../../../src/core/log/index.ts";
+import { keyOf, mergeEntries, withStamp } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import {
   done,
@@ -123,10 +123,29 @@ describe("taking in", () => {
     const [a, b] = [entryFrom("/devices/ground", 1), entryFrom("/devices/ground", 2)];
     const forged = entryFrom("/devices/ground", 2, { data: { text: "another" } });
 
-    expect(await store.takeIn([a, b, a])).toEqual({ added: 2, known: 1, conflicting: [] });
-    expect(await store.takeIn([b, a])).toEqual({ added: 0, known: 2, conflicting: [] });
-    expect(await store.takeIn([forged])).toEqual({ added: 0, known: 0, conflicting: [forged] });
+    expect(await store.takeIn([a, b, a])).toEqual({ added: 2, known: 1, restamped: [], conflicting: [] });
+    expect(await store.takeIn([b, a])).toEqual({ added: 0, known: 2, restamped: [], conflicting: [] });
+    expect(await store.takeIn([forged])).toEqual({
+      added: 0,
+      known: 0,
+      restamped: [],
+      conflicting: [forged],
+    });
     expect(textsOf((await store.read(walk, 0)).entries)).toEqual(["note 1", "note 2"]);
+  });
+
+  it("[SEL8] knows an entry under another stamp, keeps its own, and says so", async () => {
+    const { store } = await openTab(freshIndexedDb());
+    const entry = entryFrom("/devices/ground", 1);
+    await store.takeIn([entry]);
+    const restamped = withStamp(entry, entryFrom("/devices/ground", 9).hlc);
+    expect(await store.takeIn([restamped])).toEqual({
+      added: 0,
+      known: 1,
+      restamped: [restamped],
+      conflicting: [],
+    });
+    expect((await store.read(walk, 0)).entries.map(({ wire }) => wire)).toEqual([entry.wire]);
   });
 
   it("does the same with thousands at once", async () => {
@@ -134,7 +153,12 @@ describe("taking in", () => {
     const many = Array.from({ length: 1000 }, (_, index) => entryFrom("/devices/ground", index + 1));
     expect((await store.takeIn(many.slice(0, 700))).added).toBe(700);
     const forged = entryFrom("/devices/ground", 3, { data: { text: "another" } });
-    expect(await store.takeIn([...many, forged])).toEqual({ added: 300, known: 700, conflicting: [forged] });
+    expect(await store.takeIn([...many, forged])).toEqual({
+      added: 300,
+      known: 700,
+      restamped: [],
+      conflicting: [forged],
+    });
   });
 
   it("takes an entry whose keys are in another order as known", async () => {

@@ -4,6 +4,7 @@ import "fake-indexeddb/auto";
 import { describe, expect, it, vi } from "vitest";
 import { keyOf, mergeEntries, wallOf } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
+import type { WalkStore } from "../../../src/io/store/index.ts";
 import { FallbackEntryStore, openStore } from "../../../src/io/store/index.ts";
 import { at, clock, ground, joining } from "./link-stand-ins.ts";
 import {
@@ -155,6 +156,30 @@ describe("a store whose disk fills up in the middle of a walk", () => {
     expect(mergeEntries((await store.read(walk, 0)).entries).ordered).toEqual(inMemory);
     expect(await log.links.unsent(walk)).toBe(2);
     expect(await log.links.aside(walk)).toEqual([]);
+  });
+
+  it("[SEL1] what is made again in memory names the entry it was made of, on disk too once that is back", async () => {
+    const { database, log, parts } = await withDisk();
+    await log.links.join(joining);
+    await log.links.takeIn(walk, [], at(0));
+    const [ours] = await log.append(walk, [note("ours")]);
+    if (!ours) throw new Error("nothing was appended");
+    const disk = failWrites(database, "QuotaExceededError");
+    await log.append(walk, [note("in memory")]);
+    const theirs = entryFrom(source, 1, { data: { text: "theirs" } });
+    await log.links.takeIn(walk, [theirs], at(1));
+    const remade = {
+      source: memorySource,
+      id: "0000000002",
+      remadefrom: keyOf(ours),
+      data: { text: "ours" },
+    };
+    const remadeIn = async (store: Pick<WalkStore, "read">) =>
+      (await store.read(walk, 0)).entries.filter(({ wire }) => "remadefrom" in wire).map(({ wire }) => wire);
+    expect(await remadeIn(log)).toMatchObject([remade]);
+    disk.mend();
+    expect(await log.retry()).toEqual({ kind: "durable" });
+    expect(await remadeIn((await openTab(parts)).store)).toMatchObject([remade]);
   });
 
   it("finds the reason inside a failed commit", async () => {

@@ -1,5 +1,5 @@
 import type { PushResult, RefusalReason, Settled } from "../../../src/core/link/index.ts";
-import type { Entry } from "../../../src/core/log/index.ts";
+import type { Entry, HybridTime } from "../../../src/core/log/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import type { NewLink } from "../../../src/io/store/index.ts";
 import { entryFrom, source, start, walk } from "./stand-ins.ts";
@@ -27,10 +27,19 @@ export const clock = (offset: number, error = 10) => ({
   error: error as Duration,
 });
 
-/** An entry that a hub has by now. */
-export const accepted = (entry: Entry, outcome: "accepted" | "known" = "accepted"): Settled => ({
+/** An entry that a hub has by now, under `hlc` where that is another than it was offered with. */
+export const accepted = (
+  entry: Entry,
+  outcome: "accepted" | "known" = "accepted",
+  hlc?: HybridTime,
+): Settled => ({
   entry,
-  result: { source: entry.wire.source, id: entry.wire.id, outcome },
+  result: {
+    source: entry.wire.source,
+    id: entry.wire.id,
+    outcome,
+    ...(hlc === undefined ? {} : { hlc }),
+  },
 });
 /** An entry that a hub would not have. */
 export const refused = (entry: Entry, reason: RefusalReason): Settled => {

@@ -44,6 +44,36 @@ describe.each(KINDS)("[LINK] hybrid times and the links of a store %s", (_, open
     expect(textsOf(await outbox())).toEqual(["a", "b"]);
   });
 
+  it("[SEL8] take the hybrid time under which the hub has an entry already, and offer it so", async () => {
+    const { links, append, settle, here, outbox, notices } = await joined();
+    const [entry] = await append("a", "b");
+    if (!entry) throw new Error("nothing was appended");
+    const { hlc } = restamped(entry, start - 5);
+    await settle((one) => accepted(one, "known", one.wire.id === entry.wire.id ? hlc : undefined));
+    const again = (await here()).find(({ wire }) => wire.id === entry.wire.id);
+    expect(again?.wire).toEqual({ ...entry.wire, hlc, hlcmade: entry.hlc });
+    expect(textsOf(await outbox())).toEqual(["a"]);
+    await settle((one) => accepted(one, "known"));
+    expect(await outbox()).toEqual([]);
+    expect(await here()).toHaveLength(2);
+    expect([await notices(), await links.aside(walk)]).toEqual([[], []]);
+  });
+
+  it("[SEL8] keep the hub's form that came down the stream before a belated answer", async () => {
+    const { links, append, here } = await joined();
+    const [entry] = await append("a");
+    if (!entry) throw new Error("nothing was appended");
+    await links.setClock(walk, clock(-DAY), "own");
+    const underWay = await links.outbox(walk, 9);
+    await links.takeIn(walk, [entry], at(1));
+    await links.settle(
+      walk,
+      underWay.entries.map((one) => accepted(one, "known", entry.hlc)),
+      underWay.round,
+    );
+    expect((await here()).map(({ wire }) => wire)).toEqual([entry.wire]);
+  });
+
   it("still offer what was made between an entry's being stamped anew and its coming back as the hub has it", async () => {
     const { links, append, outbox, settle } = await joined();
     await append("a");

@@ -3,6 +3,7 @@ import "fake-indexeddb/auto";
 
 import { describe, expect, it, vi } from "vitest";
 import type { RefusalReason } from "../../../src/core/link/index.ts";
+import { keyOf } from "../../../src/core/log/index.ts";
 import type { Duration, Instant } from "../../../src/core/units/index.ts";
 import type { NewLink } from "../../../src/io/store/index.ts";
 import { NotLinkedError } from "../../../src/io/store/link-store.ts";
@@ -238,7 +239,12 @@ describe.each(KINDS)("[LINK] the links of a store %s", (_, open) => {
     await links.takeIn(walk, [theirs], at(1));
     expect(new Set(textsOf(await here()))).toEqual(new Set(["theirs", "next", "ours"]));
     const [anew] = await outbox();
-    expect(anew?.wire).toMatchObject({ data: { text: "ours" }, id: "0000000003", sequence: "0000000003" });
+    expect(anew?.wire).toMatchObject({
+      data: { text: "ours" },
+      id: "0000000003",
+      sequence: "0000000003",
+      remadefrom: keyOf(ours),
+    });
     expect(await outbox()).toHaveLength(1);
     expect((await links.aside(walk)).map(({ wire, reason }) => [wire.data, reason])).toEqual([
       [{ text: "ours" }, "conflict"],

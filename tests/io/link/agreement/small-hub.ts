@@ -6,7 +6,13 @@ import type {
   PushResult,
 } from "../../../../src/core/link/index.ts";
 import type { Entry, Role } from "../../../../src/core/log/index.ts";
-import { isSameEntry, isTooFarAhead, keyOf, roleRefusal } from "../../../../src/core/log/index.ts";
+import {
+  isSameStatement,
+  isTooFarAhead,
+  keyOf,
+  likenessOf,
+  roleRefusal,
+} from "../../../../src/core/log/index.ts";
 import type { Instant } from "../../../../src/core/units/index.ts";
 import type { VirtualTime } from "./virtual-time.ts";
 
@@ -122,7 +128,7 @@ export class SmallHub {
         for (const { entry, result } of settled) {
           // A hub stamps nothing anew: it offers again what the other's clock has not reached.
           if (result.outcome === "refused" && result.reason === "ahead") return;
-          if (result.outcome === "refused") this.conflictsBetweenHubs += 1;
+          if (result.outcome === "refused" || result.hlc) this.conflictsBetweenHubs += 1;
           this.#upstream.pushed = Math.max(this.#upstream.pushed, this.#byKey.get(keyOf(entry))?.offset ?? 0);
         }
       },
@@ -132,7 +138,7 @@ export class SmallHub {
         for (const entry of entries) {
           const other = this.#byKey.get(keyOf(entry));
           if (!other) this.#append(entry, upstream);
-          else if (!isSameEntry(other.entry, entry)) this.conflictsBetweenHubs += 1;
+          else if (likenessOf(other.entry, entry) !== "identical") this.conflictsBetweenHubs += 1;
         }
         this.#upstream.cursor = cursor;
         this.#tell();
@@ -158,7 +164,9 @@ export class SmallHub {
     if (isTooFarAhead(entry.hlc, this.now)) return refused("ahead");
     const other = this.#byKey.get(keyOf(entry));
     if (other) {
-      return isSameEntry(other.entry, entry) ? { source, id, outcome: "known" } : refused("conflict");
+      if (!isSameStatement(other.entry, entry)) return refused("conflict");
+      const { hlc } = other.entry;
+      return { source, id, outcome: "known", ...(hlc === entry.hlc ? {} : { hlc }) };
     }
     this.#append(entry, via);
     return { source, id, outcome: "accepted" };

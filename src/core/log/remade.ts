@@ -1,0 +1,35 @@
+import type { Entry, WireEntry } from "./entry.ts";
+import { keyOf } from "./entry.ts";
+import type { HybridTime } from "./hybrid-clock.ts";
+import { sequenceText } from "./sequence-text.ts";
+import { statementOf } from "./statement.ts";
+
+/** Where an entry that is made again is put. */
+export interface NewPlace {
+  readonly source: string;
+  /** Its number in the sequence of that source, from 1. */
+  readonly number: number;
+  readonly hlc: HybridTime;
+}
+
+/** Attributes that tie an entry to the chain of its source ([SEL2]); an entry of another source has its own. */
+const CHAINED: ReadonlySet<string> = new Set(["prior", "sealkey"]);
+
+/**
+ * An entry of `source` that says again what another entry said whose `source` and `id` are not to be had. It is an entry
+ * of its own, with a statement of its own: the attribute `remadefrom` names the other one by `source` and `id`, with a
+ * blank between.
+ */
+export function remade(entry: Entry, { source, number, hlc }: NewPlace): Entry {
+  const said = Object.entries(statementOf(entry.wire)).filter(([attribute]) => !CHAINED.has(attribute));
+  const sequence = sequenceText(number);
+  const wire: WireEntry = {
+    ...(Object.fromEntries(said) as WireEntry),
+    source,
+    id: sequence,
+    sequence,
+    hlc,
+    remadefrom: keyOf(entry),
+  };
+  return { ...entry, hlc, wire };
+}

@@ -182,7 +182,7 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
     .description("serve the app, and keep the devices that follow a walk in agreement")
     .option("--port <n>", "the port to listen at; 0 takes any", portValue, 4173)
     .option("--host <name>", "where to listen: 0.0.0.0 for the whole network, with TLS", "localhost")
-    .option("--data <folder>", "where the log is kept", "./hub-data")
+    .option("--data <folder>", "where the log is kept; a folder for this user's data, unless given")
     .option("--cert <file>", "certificate in PEM; needs --key")
     .option("--key <file>", "its private key in PEM")
     .option("--engine <url>", "an engine that several hubs share: nats://host:port")

@@ -1,5 +1,6 @@
 import { hostname } from "node:os";
 import { fileURLToPath } from "node:url";
+import { hubDataFolder } from "./hub-data-folder.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 
@@ -29,7 +30,7 @@ export type ServeHub = (hubArguments: HubArguments, terminal: Terminal) => Promi
 export interface HubFlags {
   readonly port: number;
   readonly host: string;
-  readonly data: string;
+  readonly data?: string;
   readonly rate: number;
   readonly cert?: string;
   readonly key?: string;
@@ -51,12 +52,19 @@ export async function hubCommand(
   terminal: Terminal,
   serveHub: ServeHub,
 ): Promise<ExitStatus> {
-  const { port, host, data, rate, plain = false, newOwnerCode = false, app = BUILT_APP } = flags;
+  const { port, host, rate, plain = false, newOwnerCode = false, app = BUILT_APP } = flags;
+  const { folder, isEarlier } =
+    flags.data === undefined ? hubDataFolder() : { folder: flags.data, isEarlier: false };
+  if (isEarlier) {
+    terminal.out(
+      `The log that an earlier version kept in ${folder} is used where it is. Give --data to keep it elsewhere.\n`,
+    );
+  }
   await serveHub(
     {
       port,
       host,
-      data,
+      data: folder,
       certificate: flags.cert ?? null,
       key: flags.key ?? null,
       engine: flags.engine ?? null,

@@ -1,7 +1,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { existsSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { request } from "node:https";
 import { createServer } from "node:net";
+import { join, resolve as resolvePath } from "node:path";
 import { text } from "node:stream/consumers";
 import { afterAll, afterEach, describe, expect, it } from "vitest";
 import { freePort } from "../machine/free-port.ts";
@@ -29,9 +30,18 @@ interface Hub {
   readonly address: string;
 }
 
-const launch = (options: readonly string[]) => {
-  const child = spawn(process.execPath, ["src/tetherline.mjs", "hub", ...options], {
+/** Where a hub is started, and whose. */
+interface Place {
+  readonly cwd?: string;
+  readonly env?: NodeJS.ProcessEnv;
+}
+
+const PROGRAM = resolvePath("src/tetherline.mjs");
+
+const launch = (options: readonly string[], place: Place = {}) => {
+  const child = spawn(process.execPath, [PROGRAM, "hub", ...options], {
     stdio: ["ignore", "pipe", "pipe"],
+    ...place,
   });
   running.add(child);
   return child;
@@ -43,8 +53,10 @@ const ended = (child: ChildProcess) =>
   });
 
 /** Starts a hub and waits for the address, its last line. */
-async function started(...options: readonly string[]): Promise<Hub> {
-  const child = launch(options);
+const started = (...options: readonly string[]): Promise<Hub> => startedIn({}, ...options);
+
+async function startedIn(place: Place, ...options: readonly string[]): Promise<Hub> {
+  const child = launch(options, place);
   return new Promise((resolve, reject) => {
     let printed = "";
     let trouble = "";
@@ -152,6 +164,64 @@ describe("[HUB] the command", () => {
   });
 });
 
+describe("[HUB] where the log is kept", () => {
+  /** A user of this machine who has no hub yet. */
+  const newUser = (more: NodeJS.ProcessEnv = {}) => {
+    const home = newFolder();
+    mkdirSync(home);
+    const { XDG_DATA_HOME: _, ...environment } = process.env;
+    return {
+      home,
+      env: { ...environment, HOME: home, LOCALAPPDATA: join(home, "AppData"), ...more },
+    };
+  };
+  const folderOf = ({ lines }: Hub) => /log kept in (.*)\.$/m.exec(lines.join("\n"))?.[1] ?? "";
+  const isLinux = process.platform === "linux";
+
+  it("is a folder of the user's own: starting a hub leaves the checkout as it was", async () => {
+    const { home, env } = newUser();
+    const before = readdirSync(".");
+    const hub = await startedIn({ env }, "--port", await port());
+    expect(readdirSync(".")).toEqual(before);
+    expect(folderOf(hub).startsWith(home)).toBe(true);
+    if (isLinux) expect(folderOf(hub)).toBe(join(home, ".local", "share", "tetherline"));
+    expect(readdirSync(folderOf(hub))).toContain("walks.sqlite");
+    expect((await fetch(`${hub.address}/api/health`)).status).toBe(200);
+    hub.child.kill("SIGTERM");
+    expect(await ended(hub.child)).toBe(0);
+  });
+
+  it.runIf(isLinux)("follows XDG_DATA_HOME, and --data before that", async () => {
+    const shared = newFolder();
+    const { home, env } = newUser({ XDG_DATA_HOME: shared });
+    const hub = await startedIn({ env }, "--port", await port());
+    expect(folderOf(hub)).toBe(join(shared, "tetherline"));
+    const data = newFolder();
+    const other = await startedIn({ env }, "--port", await port(), "--data", data);
+    expect(folderOf(other)).toBe(data);
+    expect(readdirSync(home)).toEqual([]);
+  });
+
+  it("is ./hub-data where an earlier version has left one, which is said", async () => {
+    const { home, env } = newUser();
+    const cwd = newFolder();
+    mkdirSync(cwd);
+    const number = await port();
+    const codeOf = ({ lines }: Hub) => lines.find((line) => line.startsWith("Owner's code: "));
+    const earlier = await startedIn({ env, cwd }, "--port", number, "--data", "./hub-data");
+    expect((await fetch(`${earlier.address}/api/health`)).status).toBe(200);
+    earlier.child.kill("SIGTERM");
+    await ended(earlier.child);
+    const hub = await startedIn({ env, cwd }, "--port", number);
+    expect(folderOf(hub)).toBe("./hub-data");
+    expect(hub.lines[0]).toMatch(
+      /^The log that an earlier version kept in \.\/hub-data is used where it is\./,
+    );
+    expect(codeOf(hub)).toBe(codeOf(earlier));
+    expect(readdirSync(home)).toEqual([]);
+  });
+});
+
 describe("[HUB] what cannot be served ends 2 with one sentence", () => {
   const SENTENCE = /^[^\n]+\.( \([A-Z_]+\))?\n$/;
 
@@ -223,9 +293,10 @@ describe("[HUB] what cannot be served ends 2 with one sentence", () => {
     [["--fast"], /Unknown option/],
     [["extra"], /Too many arguments/],
   ])("arguments of no use: %j", async (args, words) => {
+    const before = readdirSync(".");
     const { out, err, status } = await tetherline("hub", ...args);
     expect([out, status]).toEqual(["", 2]);
     expect(err).toMatch(words);
-    expect(existsSync("hub-data")).toBe(false);
+    expect(readdirSync(".")).toEqual(before);
   });
 });

@@ -96,16 +96,36 @@ describe("the tests", () => {
   });
 });
 
+/** What `.gitignore` lets lie about, as patterns of names. */
+const ignoredByGit = (): readonly string[] =>
+  readFileSync(".gitignore", "utf8")
+    .split("\n")
+    .map((line) => line.trim().replace(/\/$/, ""))
+    .filter((line) => line !== "" && !line.startsWith("#"));
+
 describe("the top level", () => {
   it("holds only what people read and what tools insist on", () => {
-    const made = [".git", "node_modules", "dist", "coverage", "test-results", "playwright-report"];
+    const made = [".git", ...ignoredByGit()];
     const belongs = [
       ...["README.md", "DEVELOPERS.md", "src", "tests", "procedures", "android", "ios"],
       ...["package.json", "package-lock.json", "tsconfig.json", "biome.json", ".dependency-cruiser.mjs"],
       ...["vite.config.ts", "vitest.config.ts", "playwright.config.ts", "capacitor.config.ts"],
       ...[".ci", ".gitignore", ".gitattributes"],
     ];
-    expect(readdirSync(".").filter((name) => !made.includes(name) && !belongs.includes(name))).toEqual([]);
+    expect(
+      readdirSync(".").filter(
+        (name) => !belongs.includes(name) && !made.some((pattern) => matchesGlob(name, pattern)),
+      ),
+    ).toEqual([]);
+  });
+
+  it("starts what ships from the source", () => {
+    const { scripts } = JSON.parse(readFileSync("package.json", "utf8")) as {
+      scripts: Record<string, string>;
+    };
+    const started = /\S+\.(ts|mjs)\b/.exec(scripts["start"] ?? "")?.[0];
+    expect(started).toMatch(/^src\//);
+    expect(filesUnder("src")).toContain(started);
   });
 
   it("pins every package to one version", () => {

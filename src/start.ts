@@ -10,4 +10,4 @@ const options = process.argv
     option === "--host" && (all[index + 1] ?? "-").startsWith("-") ? "--host=0.0.0.0" : option,
   );
 process.argv.splice(2, Number.POSITIVE_INFINITY, "hub", ...options);
-await import("../../src/main.ts");
+await import("./main.ts");

@@ -1,0 +1,31 @@
+import { readdirSync } from "node:fs";
+import envPaths from "env-paths";
+
+/** Where a hub keeps its log when its owner names no folder. */
+export interface HubDataFolder {
+  readonly folder: string;
+  /** Whether an earlier version made it in the folder that the hub is started from. */
+  readonly isEarlier: boolean;
+}
+
+/** The folder that earlier versions made in whichever folder they were started from. */
+const EARLIER_FOLDER = "./hub-data";
+
+/**
+ * The folder that the platform has for the data of this user's programs (on Linux `$XDG_DATA_HOME/tetherline`, or
+ * `~/.local/share/tetherline`). A log that an earlier version left in `./hub-data` is used where it is, so that an update
+ * loses no walk.
+ */
+export function hubDataFolder(): HubDataFolder {
+  if (hasFiles(EARLIER_FOLDER)) return { folder: EARLIER_FOLDER, isEarlier: true };
+  return { folder: envPaths("tetherline", { suffix: "" }).data, isEarlier: false };
+}
+
+function hasFiles(folder: string): boolean {
+  try {
+    return readdirSync(folder).length > 0;
+  } catch {
+    // It is not there, or is no folder.
+    return false;
+  }
+}

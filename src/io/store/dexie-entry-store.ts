@@ -98,7 +98,7 @@ export class DexieEntryStore implements WalkStore {
     if (entries.length === 0) return;
     // Both at once, so that it is one way through the browser; should one fail, neither is kept.
     await Promise.all([
-      this.#database.entries.bulkAdd(entries.map(({ wire }) => ({ wire }))),
+      this.#rows.addEntries(entries),
       this.#rows.putSummary(withEntries(summary, entries, this.source)),
     ]);
   }

@@ -161,8 +161,8 @@ export class DexieLinkStore implements LinkStore {
     const { entries, aside } = this.#rows.database;
     const { walk } = before;
     if (change.remove.length > 0) await entries.bulkDelete(change.remove.map(({ offset }) => offset));
-    const last = change.add.length > 0 ? await entries.bulkAdd(change.add.map(({ wire }) => ({ wire }))) : 0;
-    if (change.queue.length > 0) await entries.bulkAdd(change.queue.map(({ wire }) => ({ wire })));
+    const last = await this.#rows.addEntries(change.add);
+    await this.#rows.addEntries(change.queue);
     if (change.aside.length > 0) await aside.bulkAdd([...change.aside]);
     const added = [...change.add, ...change.queue];
     const row =

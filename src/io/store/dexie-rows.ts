@@ -1,8 +1,9 @@
 import { Dexie, liveQuery } from "dexie";
 import type { Entry, HybridTime } from "../../core/log/index.ts";
-import { highestWithin, keyOf, readEntry, UnreadableEntryError } from "../../core/log/index.ts";
+import { highestWithin, keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { EntryRow, TetherlineDatabase } from "./database.ts";
+import { KnownEntries } from "./known-entries.ts";
 import type { PlacedEntry } from "./link-changes.ts";
 import type { LinkRow } from "./link-row.ts";
 import { linkRowOf, storedLinkRow, storedWalkSummary, walkSummaryOf } from "./stored-rows.ts";
@@ -26,6 +27,7 @@ type TableName = "entries" | "walks" | "device" | "links" | "aside";
 export class DexieRows {
   readonly database: TetherlineDatabase;
   readonly source: string;
+  readonly #known = new KnownEntries();
 
   constructor(database: TetherlineDatabase, source: string) {
     this.database = database;
@@ -85,7 +87,7 @@ export class DexieRows {
 
   /** The entries of a walk behind an offset, in order of arrival. */
   async entriesOf(walk: WalkId, after = 0): Promise<readonly PlacedEntry[]> {
-    return (await this.#behind(walk, after).toArray()).map(keptOf);
+    return (await this.#behind(walk, after).toArray()).map(this.#placed);
   }
 
   /** How many entries of a walk behind an offset are such. */
@@ -100,7 +102,7 @@ export class DexieRows {
     limit: number,
     isSuch: (row: EntryRow) => boolean,
   ): Promise<readonly PlacedEntry[]> {
-    return (await this.#behind(walk, after).filter(isSuch).limit(limit).toArray()).map(keptOf);
+    return (await this.#behind(walk, after).filter(isSuch).limit(limit).toArray()).map(this.#placed);
   }
 
   /** Offset of the last entry of a walk; 0 for none. */
@@ -116,8 +118,17 @@ export class DexieRows {
       entries.length < MANY
         ? table.where(BY_KEY).anyOf(entries.map(({ wire }) => [walk, wire.source, wire.id]))
         : this.#behind(walk, 0);
-    const here = new Map((await rows.toArray()).map(keptOf).map((kept) => [keyOf(kept.entry), kept]));
+    const here = new Map((await rows.toArray()).map(this.#placed).map((kept) => [keyOf(kept.entry), kept]));
     return (key) => here.get(key);
+  }
+
+  /** Adds entries behind all others, in their order; returns the offset of the last one, 0 when there is none. */
+  async addEntries(entries: readonly Entry[]): Promise<number> {
+    if (entries.length === 0) return 0;
+    const last = await this.database.entries.bulkAdd(entries.map(({ wire }) => ({ wire })));
+    // Should the transaction fail, other entries are given these offsets.
+    Dexie.currentTransaction.on("complete", () => this.#known.note(entries, last));
+    return last;
   }
 
   /** Deletes all entries of a walk. */
@@ -125,17 +136,16 @@ export class DexieRows {
     await this.#behind(walk, 0).delete();
   }
 
+  readonly #placed = (row: EntryRow): PlacedEntry => ({
+    offset: row.offset,
+    entry: this.#known.entryOf(row),
+  });
+
   #behind(walk: WalkId, after: number) {
     return this.database.entries
       .where(BY_OFFSET)
       .between([walk, after > 0 ? after : Dexie.minKey], [walk, Dexie.maxKey], false);
   }
-}
-
-function keptOf({ offset, wire }: EntryRow): PlacedEntry {
-  const { entry, problem } = readEntry(wire);
-  if (!entry) throw new UnreadableEntryError(`at offset ${offset}: ${problem}`);
-  return { offset, entry };
 }
 
 /** Calls back after each change of what a query reads; says nothing once the database is closed. */

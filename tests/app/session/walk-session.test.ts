@@ -1,9 +1,10 @@
 import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
 import { describe, expect, it, vi } from "vitest";
 import { WalkSession } from "../../../src/app/session/index.ts";
-import type { Draft, Entry } from "../../../src/core/log/index.ts";
+import type { Draft, Entry, EntryPage } from "../../../src/core/log/index.ts";
 import { readEntry, tick } from "../../../src/core/log/index.ts";
 import type { Instant, StepId, WalkId } from "../../../src/core/units/index.ts";
+import { WalkFold } from "../../../src/core/walk/index.ts";
 import { MemoryEntryStore, openStore } from "../../../src/io/store/index.ts";
 import { fileWith, step } from "../../core/procedure-builder.ts";
 import { joining } from "../../io/store/link-stand-ins.ts";
@@ -57,6 +58,25 @@ describe("a walk as a screen has it open", () => {
     await session.enter([draft("step.done", { step: "a" })], () => told.push("told"));
     expect(told.slice(0, 3)).toEqual(["kept", "told", "folded"]);
     expect(session.folded().ledger?.steps[0]?.status).toBe("done");
+  });
+
+  it("folds an entry of its own once: what the store gives back of it is the very object", async () => {
+    const { store, draft } = await opened();
+    const given = vi.spyOn(WalkFold.prototype, "add");
+    const session = new WalkSession(store.log, walk);
+    await session.follow();
+    const read = vi.spyOn(store.log, "read");
+    const [entry] = await session.enter([draft("step.done", { step: "a" })]);
+    // Word of it comes back from the store, and the log is read on.
+    await vi.waitFor(() => expect(read).toHaveBeenCalled());
+    const [page] = await Promise.all(read.mock.results.map(({ value }) => value as Promise<EntryPage>));
+    expect(page?.entries).toHaveLength(1);
+    await vi.waitFor(() => expect(given.mock.calls.length).toBeGreaterThan(2));
+    const wires = given.mock.calls.flatMap(([entries]) => [...entries].map(({ wire }) => wire));
+    expect(wires.filter(({ id }) => id === entry?.wire.id)).toHaveLength(2);
+    expect(new Set(wires.filter(({ id }) => id === entry?.wire.id))).toEqual(new Set([entry?.wire]));
+    expect(new Set(wires).size).toBe(3);
+    given.mockRestore();
   });
 
   it("says nothing of an entry that could not be kept", async () => {

@@ -1,8 +1,9 @@
+import { HubClient, hubFarSide } from "../../src/core/link/index.ts";
 import { type Entry, readLines } from "../../src/core/log/index.ts";
 import type { WalkId } from "../../src/core/units/index.ts";
 import { foldLog } from "../../src/core/walk/index.ts";
-import { HubClient } from "../../src/io/link/hub-client.ts";
-import { hubFarSide } from "../../src/io/link/hub-far-side.ts";
+import { fetchHub, TABLET_MANNER } from "../../src/io/link/fetch-hub.ts";
+import { waited } from "../../src/io/link/timers.ts";
 
 /** What a newcomer took, in ms, from asking until its state was there, and how many entries it read. */
 export interface NewcomerReport {
@@ -16,14 +17,10 @@ const [origin = "", walk = "", token = ""] = process.argv.slice(2);
 
 /** As the app does. */
 async function overStream(): Promise<readonly Entry[]> {
-  const asMember: typeof fetch = (input, init) =>
-    fetch(input, {
-      ...init,
-      headers: { ...Object.fromEntries(new Headers(init?.headers)), authorization: `Bearer ${token}` },
-    });
+  const hub = new HubClient({ ask: fetchHub({ fetch, origin, wait: waited }), manner: TABLET_MANNER });
   const over = new AbortController();
   const entries: Entry[] = [];
-  await hubFarSide(new HubClient(asMember, origin), walk as WalkId)
+  await hubFarSide(hub, walk as WalkId, { credential: token })
     .follow(
       null,
       (message) => {

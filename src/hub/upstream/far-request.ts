@@ -3,21 +3,9 @@ import { type IncomingMessage, request as plainRequest, type RequestOptions } fr
 import { Agent, request as secureRequest } from "node:https";
 import type { Duplex } from "node:stream";
 import { connect, type DetailedPeerCertificate } from "node:tls";
+import type { AskHub, HubAnswer } from "../../core/link/index.ts";
 import { UnreachableError } from "../../core/link/index.ts";
 import type { FarAddress } from "./far-address.ts";
-
-/** A request to another hub. */
-export interface FarRequest {
-  readonly method: "GET" | "POST";
-  /** With a slash in front. */
-  readonly path: string;
-  readonly headers?: Readonly<Record<string, string>>;
-  readonly body?: string;
-  readonly signal: AbortSignal;
-}
-
-/** Asks another hub; resolves once the head of its answer is there. Rejects with `UnreachableError`. */
-export type AskFar = (request: FarRequest) => Promise<IncomingMessage>;
 
 /** Certificates that sign one another, at most. */
 const LONGEST_CHAIN = 5;
@@ -26,28 +14,37 @@ const LONGEST_CHAIN = 5;
  * Asks by node's own client: it sets no limit to how long an answer takes, whereas `fetch` gives up after five minutes,
  * which is less than some links' delay.
  */
-export function askFar({ origin, fingerprint }: FarAddress): AskFar {
+export function askFar({ origin, fingerprint }: FarAddress): AskHub {
   const agent = fingerprint === null ? {} : { agent: pinnedAgent(fingerprint) };
   const send = origin.startsWith("https:") ? secureRequest : plainRequest;
-  return ({ method, path, headers = {}, body, signal }) =>
+  return ({ method, path, headers, body, signal }) =>
     new Promise((resolve, reject) => {
       const fail = (cause: Error) => reject(unreachable(origin, cause));
       const length = body === undefined ? {} : { "content-length": String(Buffer.byteLength(body)) };
       const request = send(`${origin}${path}`, {
         method,
-        signal,
+        ...(signal === undefined ? {} : { signal }),
         headers: { ...headers, ...length },
         ...agent,
-        ...({ givenUp: signal } satisfies PinnedOptions),
+        ...((signal === undefined ? {} : { givenUp: signal }) satisfies PinnedOptions),
       });
       request.once("response", (answer) => {
         // Without a listener, an answer that breaks off would end the process.
         answer.on("error", () => {});
-        resolve(answer);
+        resolve(answerOf(answer));
       });
       request.on("error", fail);
       request.end(body);
     });
+}
+
+function answerOf(answer: IncomingMessage): HubAnswer {
+  return {
+    status: answer.statusCode ?? 0,
+    header: (name) => answer.headers[name]?.toString() ?? null,
+    text: answer.setEncoding("utf8"),
+    drop: () => void answer.destroy(),
+  };
 }
 
 function unreachable(origin: string, cause: Error): UnreachableError {

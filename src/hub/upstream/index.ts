@@ -2,7 +2,6 @@ export type { FarAddress } from "./far-address.ts";
 export { readFarAddress } from "./far-address.ts";
 export type { FarClient, RelayName } from "./far-client.ts";
 export { farClient } from "./far-client.ts";
-export type { AskFar, FarRequest } from "./far-request.ts";
 export { askFar } from "./far-request.ts";
 export { machineTime } from "./machine-time.ts";
 export type { Upstream, UpstreamParts } from "./upstream.ts";

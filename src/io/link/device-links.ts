@@ -1,10 +1,8 @@
-import type { Invitation, Joined, LinkTime, Settled } from "../../core/link/index.ts";
-import { TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
+import type { HubClient, Invitation, Joined, LinkTime, Settled } from "../../core/link/index.ts";
+import { HubRefusedError, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
 import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { DeviceStore, LinkRow } from "../store/index.ts";
-import { HubRefusedError } from "./hub-answers.ts";
-import type { HubClient } from "./hub-client.ts";
 import type { Candidacy, Locks } from "./leadership.ts";
 import { stand } from "./leadership.ts";
 import type { Joining, JoinOutcome, LinkKeeper, LinkStatus, Sharing } from "./link-keeper.ts";
@@ -111,13 +109,19 @@ export class DeviceLinks implements LinkKeeper {
   async join({ code: entered, name, walk }: Joining): Promise<JoinOutcome> {
     const { hub, store } = this.#parts;
     const code = bare(entered);
-    const request = { code, device: store.device, name, ...(walk === undefined ? {} : { walk }) };
+    const request = {
+      code,
+      device: store.device,
+      name,
+      ...(walk === undefined ? {} : { walk }),
+      use: "cookie",
+    } as const;
     return this.#joining(name, async () => {
       try {
         return await hub.join(request);
       } catch (error) {
         if (!(error instanceof HubRefusedError) || error.reason !== "walk-needed") throw error;
-        return { kind: "which", walks: await hub.walks(code) };
+        return { kind: "which", walks: await hub.walks({ credential: code }) };
       }
     });
   }
@@ -130,7 +134,7 @@ export class DeviceLinks implements LinkKeeper {
     const ask = async () => {
       try {
         refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now, wait: time.wait });
-        return await hub.join({ code, device: store.device, name, walk });
+        return await hub.join({ code, device: store.device, name, walk, use: "cookie" });
       } catch (cause) {
         if (!(cause instanceof TurnedAwayError)) throw cause;
         throw new TurnedAwayError(NOT_THE_OWNERS, { cause });

@@ -1,10 +1,10 @@
+import type { HubClient } from "../../core/link/index.ts";
 import type { ClockOffset } from "../../core/log/index.ts";
 import { mayMark, WORTH_TELLING } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
 import type { WalkStore } from "../store/index.ts";
 import { betterOf, compareClocks } from "./compare-clocks.ts";
-import type { HubClient } from "./hub-client.ts";
 
 /** What the clock of a link is made of. */
 interface LinkClockParts {
@@ -45,7 +45,7 @@ export class LinkClock {
 
   async #compare(): Promise<void> {
     const { walk, log, hub, now, signal } = this.#parts;
-    const found = await compareClocks(() => hub.clock(signal), now);
+    const found = await compareClocks(() => hub.clock({ signal }), now);
     const row = await log.links.get(walk);
     if (!row || signal.aborted) return;
     const clock = betterOf(row.clock, found);

@@ -1,8 +1,9 @@
+import { HubClient } from "../../core/link/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { DeviceStore } from "../store/index.ts";
 import { DeviceLinks } from "./device-links.ts";
-import type { Fetch } from "./hub-answers.ts";
-import { HubClient } from "./hub-client.ts";
+import type { Fetch } from "./fetch-hub.ts";
+import { fetchHub, TABLET_MANNER } from "./fetch-hub.ts";
 import type { Locks } from "./leadership.ts";
 import type { LinkKeeper } from "./link-keeper.ts";
 import type { PageParts } from "./page-signals.ts";
@@ -37,7 +38,7 @@ export function openLinks(parts: OpenLinksParts): LinkKeeper {
   const { channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel(CHANNEL) } = parts;
   return new DeviceLinks({
     store,
-    hub: new HubClient(fetch, origin),
+    hub: new HubClient({ ask: fetchHub({ fetch, origin, wait }), manner: TABLET_MANNER }),
     origin,
     now,
     time: { now, random, wait },

@@ -1,10 +1,8 @@
-import type { FarSide, LinkState, LinkTime } from "../../core/link/index.ts";
-import { Link, writeCursor } from "../../core/link/index.ts";
+import type { FarSide, HubClient, LinkState, LinkTime } from "../../core/link/index.ts";
+import { hubFarSide, Link, writeCursor } from "../../core/link/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { LinkRow, WalkStore } from "../store/index.ts";
 import { nearSideOf } from "../store/index.ts";
-import type { HubClient } from "./hub-client.ts";
-import { hubFarSide } from "./hub-far-side.ts";
 import { LinkClock } from "./link-clock.ts";
 
 /** How far this device has read is told at most so often when it changed, in ms. */
@@ -107,7 +105,7 @@ export class RunningLink {
       const text = cursor ? writeCursor(cursor) : "";
       since += PRESENCE_SOONEST;
       if (!cursor || (text === told && since < PRESENCE_LATEST)) return;
-      await hub.present(row.walk, cursor, signal);
+      await hub.present(row.walk, cursor, { signal });
       told = text;
       since = 0;
     });

@@ -1,10 +1,9 @@
-import type { BatchLimits, LinkTime, PushAnswer, Settled } from "../../core/link/index.ts";
-import { firstBatch, pairedWith } from "../../core/link/index.ts";
+import type { BatchLimits, HubClient, LinkTime, Settled } from "../../core/link/index.ts";
+import { firstBatch, pairedWith, timeLimit } from "../../core/link/index.ts";
 import { deviceOf } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { DeviceStore } from "../store/index.ts";
 import { compareClocks } from "./compare-clocks.ts";
-import type { HubClient } from "./hub-client.ts";
 import type { Sharing } from "./link-keeper.ts";
 
 const LIMITS: BatchLimits = { batch: 500, batchLength: 1_000_000 };
@@ -37,22 +36,9 @@ export async function handOver(
   for (let sent = 0; sent < foreign.length; ) {
     const batch = firstBatch(foreign.slice(sent, sent + LIMITS.batch), LIMITS);
     sent += batch.length;
-    const answer = await inTime(wait, (signal) => hub.push(walk, batch, signal, ownerCode));
+    const { signal, cancel } = timeLimit(PATIENCE, { wait });
+    const answer = await hub.push(walk, batch, { signal, credential: ownerCode }).finally(cancel);
     refused.push(...pairedWith(batch, answer).filter(({ result }) => result.outcome === "refused"));
   }
   return refused;
-}
-
-/** The answer, if it comes within {@link PATIENCE}. */
-async function inTime(
-  wait: LinkTime["wait"],
-  ask: (signal: AbortSignal) => Promise<PushAnswer>,
-): Promise<PushAnswer> {
-  const over = new AbortController();
-  void wait(PATIENCE, over.signal).then(() => over.abort());
-  try {
-    return await ask(over.signal);
-  } finally {
-    over.abort();
-  }
 }

@@ -57,10 +57,12 @@ describe("[LINK] over TLS", { timeout: 60_000 }, () => {
     const answer = await askFar({ origin: `https://127.0.0.1:${hub.port}`, fingerprint: pin })({
       method: "GET",
       path: "/api/clock",
+      headers: {},
+      isLong: false,
       signal: AbortSignal.timeout(10_000),
     });
-    answer.resume();
-    return answer.statusCode;
+    answer.drop();
+    return answer.status;
   };
 
   beforeEach(async () => {

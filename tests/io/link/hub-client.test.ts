@@ -1,14 +1,18 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { UnreachableError } from "../../../src/core/link/index.ts";
+import { HubClient, UnreachableError } from "../../../src/core/link/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
-import type { Fetch } from "../../../src/io/link/hub-answers.ts";
-import { HubClient } from "../../../src/io/link/hub-client.ts";
+import type { Fetch } from "../../../src/io/link/fetch-hub.ts";
+import { fetchHub, TABLET_MANNER } from "../../../src/io/link/fetch-hub.ts";
 import { handOver } from "../../../src/io/link/sharing.ts";
 import { waited } from "../../../src/io/link/timers.ts";
 import { FallbackEntryStore } from "../../../src/io/store/index.ts";
 import { entryFrom, source, standing, start, walk } from "../store/stand-ins.ts";
 
-const origin = "https://hub.example";
+const clientBy = (fetch: Fetch) =>
+  new HubClient({
+    ask: fetchHub({ fetch, origin: "https://hub.example", wait: waited }),
+    manner: TABLET_MANNER,
+  });
 
 /** A hub whose answers begin and never end, until they are given up. */
 const unending: Fetch = async (_, { signal }) =>
@@ -42,10 +46,10 @@ describe("[LINK] a hub that goes silent", () => {
     ["before it answers", silent],
     ["in the middle of an answer", unending],
   ])("%s is given up after half a minute", async (_, fetch) => {
-    const client = new HubClient(fetch, origin);
+    const client = clientBy(fetch);
     const asked = [
       client.clock(),
-      client.join({ code: "abcdefghj", device: source, name: "Inside" }),
+      client.join({ code: "abcdefghj", device: source, name: "Inside", use: "cookie" }),
       client.invite(walk as WalkId, "marker", 15),
     ];
     const outcomes = Promise.allSettled(asked);
@@ -65,7 +69,7 @@ describe("[LINK] a hub that goes silent", () => {
     const store = { log, device: source } as Parameters<typeof handOver>[1]["store"];
     const now = () => Date.now() as Instant;
     const sharing = { walk, ownerCode: "abcdefghj", name: "Inside" };
-    const outcome = handOver(sharing, { store, hub: new HubClient(fetch, origin), now, wait: waited });
+    const outcome = handOver(sharing, { store, hub: clientBy(fetch), now, wait: waited });
     const isGivenUp = vi.fn();
     outcome.catch(isGivenUp);
     await vi.advanceTimersByTimeAsync(119_000);

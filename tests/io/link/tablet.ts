@@ -1,6 +1,6 @@
 import type { Draft, Entry } from "../../../src/core/log/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
-import type { Fetch } from "../../../src/io/link/hub-answers.ts";
+import type { Fetch } from "../../../src/io/link/fetch-hub.ts";
 import type { LinkKeeper, LinkStatus, OpenLinksParts } from "../../../src/io/link/index.ts";
 import { openLinks } from "../../../src/io/link/index.ts";
 import { waited } from "../../../src/io/link/timers.ts";

@@ -1,0 +1,149 @@
+import type { z } from "zod";
+import type { Entry, Role } from "../log/index.ts";
+import type { Instant, WalkId } from "../units/index.ts";
+import type { Cursor } from "./cursor.ts";
+import { writeCursor } from "./cursor.ts";
+import type { HubWalk, Invitation, Joined, PushAnswer } from "./exchange.ts";
+import {
+  hubClockSchema,
+  hubWalksSchema,
+  invitationSchema,
+  joinedSchema,
+  pushAnswerSchema,
+} from "./exchange.ts";
+import type { HubManner } from "./hub-answers.ts";
+import { goodAnswer, readAs, textOf } from "./hub-answers.ts";
+import type { AskHub, HubAnswer, HubRequest } from "./hub-request.ts";
+
+/** What a client of a hub is made of. */
+export interface HubClientParts {
+  readonly ask: AskHub;
+  readonly manner: HubManner;
+}
+
+/** What a device, or another hub, says on joining. */
+export interface JoinRequest {
+  /** An invitation's code, or the owner's. */
+  readonly code: string;
+  readonly device: string;
+  readonly name: string;
+  /** Which walk; needed with the owner's code, while an invitation has its own. */
+  readonly walk?: WalkId;
+  /** The role that is wished for with the owner's code; lead unless given. */
+  readonly role?: Role;
+  /** How the token is given: in a cookie that no script sees, or in the answer. */
+  readonly use: "cookie" | "bearer";
+}
+
+/** What may go along with a request. */
+export interface RequestOptions {
+  /** A token or the owner's code; without one the asker's own credentials, such as a cookie, have to do. */
+  readonly credential?: string;
+  readonly signal?: AbortSignal;
+}
+
+const JSON_BODY = { "content-type": "application/json" };
+
+/**
+ * A hub, asked over HTTP. Everything rejects with an `UnreachableError`, a `TurnedAwayError` or a `HubRefusedError`, whose
+ * message is a sentence for the reader.
+ */
+export class HubClient {
+  readonly manner: HubManner;
+  readonly #ask: AskHub;
+
+  constructor({ ask, manner }: HubClientParts) {
+    this.#ask = ask;
+    this.manner = manner;
+  }
+
+  /** What the hub's clock shows. */
+  async clock(options: RequestOptions = {}): Promise<Instant> {
+    return (await this.#read(hubClockSchema, get("/api/clock", options))).now;
+  }
+
+  /** Asks to be let into a walk. */
+  join(request: JoinRequest, options: RequestOptions = {}): Promise<Joined> {
+    return this.#read(joinedSchema, post("/api/join", request, options));
+  }
+
+  /** The walks that the hub shows: all of them for the owner's code. */
+  async walks(options: RequestOptions): Promise<readonly HubWalk[]> {
+    return (await this.#read(hubWalksSchema, get("/api/walks", options))).walks;
+  }
+
+  /** Leaves a walk: the device's token is dead from then on. */
+  async leave(walk: WalkId): Promise<void> {
+    await this.#done(post(`${pathOf(walk)}/leave`, {}));
+  }
+
+  /** Makes a code for others that is good for so many minutes. */
+  invite(walk: WalkId, role: Role, minutes: number): Promise<Invitation> {
+    return this.#read(invitationSchema, post(`${pathOf(walk)}/invitations`, { role, minutes }));
+  }
+
+  /** Takes another device off a walk. */
+  async withdraw(walk: WalkId, device: string): Promise<void> {
+    const path = `${pathOf(walk)}/followers/${encodeURIComponent(device)}`;
+    await this.#done({ ...get(path), method: "DELETE" });
+  }
+
+  /** Tells the hub how far this reader has read. */
+  async present(walk: WalkId, cursor: Cursor, options: RequestOptions = {}): Promise<void> {
+    await this.#done(post(`${pathOf(walk)}/presence`, { cursor: writeCursor(cursor) }, options));
+  }
+
+  /** Offers entries; the answer may take as long as the signal allows. */
+  push(walk: WalkId, entries: readonly Entry[], options: RequestOptions = {}): Promise<PushAnswer> {
+    const batch = entries.map(({ wire }) => wire);
+    const { headers, ...request } = post(`${pathOf(walk)}/entries`, batch, options);
+    return this.#read(pushAnswerSchema, {
+      ...request,
+      headers: { ...headers, "content-type": "application/cloudevents-batch+json" },
+      isLong: true,
+    });
+  }
+
+  /** Opens the stream of a walk's log behind a cursor, or from its beginning. */
+  stream(walk: WalkId, after: Cursor | null, options: RequestOptions = {}): Promise<HubAnswer> {
+    const { headers, ...request } = get(`${pathOf(walk)}/entries`, options);
+    const resumed = after === null ? {} : { "last-event-id": writeCursor(after) };
+    return this.#good({
+      ...request,
+      headers: { ...headers, accept: "text/event-stream", ...resumed },
+      isLong: true,
+    });
+  }
+
+  #good(request: HubRequest): Promise<HubAnswer> {
+    return goodAnswer(this.#ask, request, this.manner);
+  }
+
+  async #read<Schema extends z.ZodType>(schema: Schema, request: HubRequest): Promise<z.output<Schema>> {
+    return readAs(await this.#good(request), schema, this.manner);
+  }
+
+  /** For an answer of which only the status counts. */
+  async #done(request: HubRequest): Promise<void> {
+    await textOf(await this.#good(request), this.manner);
+  }
+}
+
+function get(path: string, { credential, signal }: RequestOptions = {}): HubRequest {
+  return {
+    method: "GET",
+    path,
+    headers: credential === undefined ? {} : { authorization: `Bearer ${credential}` },
+    isLong: false,
+    ...(signal === undefined ? {} : { signal }),
+  };
+}
+
+function post(path: string, body: unknown, options: RequestOptions = {}): HubRequest {
+  const { headers, ...request } = get(path, options);
+  return { ...request, method: "POST", headers: { ...headers, ...JSON_BODY }, body: JSON.stringify(body) };
+}
+
+function pathOf(walk: WalkId): string {
+  return `/api/walks/${encodeURIComponent(walk)}`;
+}

@@ -1,0 +1,85 @@
+import type { AskHub, HubAnswer, HubManner, LinkTime } from "../../core/link/index.ts";
+import { timeLimit, UnreachableError } from "../../core/link/index.ts";
+
+/** As much of the platform's `fetch` as is used. */
+export type Fetch = (address: string, init: RequestInit) => Promise<Response>;
+
+/** What asking a hub from a page takes. */
+export interface FetchHubParts {
+  readonly fetch: Fetch;
+  /** Where the hub is: scheme, host and port. */
+  readonly origin: string;
+  readonly wait: LinkTime["wait"];
+}
+
+/** How long a small answer may take, all of it read, in ms. */
+const PATIENCE = 30_000;
+
+const NOT_REACHED = "The hub cannot be reached.";
+
+/** Asks a hub by `fetch`; the token is in a cookie that no script sees. */
+export function fetchHub({ fetch, origin, wait }: FetchHubParts): AskHub {
+  return async ({ method, path, headers, body, signal, isLong }) => {
+    const patience = isLong ? null : timeLimit(PATIENCE, { wait }, signal);
+    const over = patience?.signal ?? signal;
+    try {
+      const response = await fetch(`${origin}${path}`, {
+        method,
+        headers,
+        credentials: "same-origin",
+        cache: "no-store",
+        ...(body === undefined ? {} : { body }),
+        ...(over === undefined ? {} : { signal: over }),
+      });
+      return answerOf(response, () => patience?.cancel());
+    } catch (cause) {
+      patience?.cancel();
+      throw new UnreachableError(NOT_REACHED, { cause });
+    }
+  };
+}
+
+function answerOf(response: Response, onEnd: () => void): HubAnswer {
+  return {
+    status: response.status,
+    header: (name) => response.headers.get(name),
+    text: piecesOf(response.body, onEnd),
+    drop: () => {
+      onEnd();
+      response.body?.cancel().catch(() => {});
+    },
+  };
+}
+
+async function* piecesOf(
+  body: ReadableStream<Uint8Array> | null,
+  onEnd: () => void,
+): AsyncGenerator<string, void, void> {
+  const decoder = new TextDecoder();
+  const reader = body?.getReader();
+  try {
+    while (reader) {
+      const { done, value } = await reader.read();
+      if (done) return;
+      yield decoder.decode(value, { stream: true });
+    }
+  } finally {
+    onEnd();
+    // A reader that is let go of leaves the connection open.
+    reader?.cancel().catch(() => {});
+  }
+}
+
+/** How a tablet speaks of the hub to whoever reads its screen. */
+export const TABLET_MANNER: HubManner = {
+  failed: (status) => {
+    if (status === 401 || status === 403) return "The hub refused this device.";
+    return status === 404 ? "There is no hub here." : NOT_REACHED;
+  },
+  brokenOff: NOT_REACHED,
+  notJson: NOT_REACHED,
+  unknown: "What answers here is no hub that this app knows.",
+  noStream: "What answers here is no hub.",
+  streamLost: "The connection to the hub was lost.",
+  isRefusal: (status, isSaid) => isSaid && status < 500 && status !== 413 && status !== 429,
+};

@@ -7,29 +7,35 @@ interface Heard {
   readonly cursor: Cursor;
 }
 
+/** What an inbox is made of. */
+export interface InboxParts {
+  /** Keeps a batch together with how far the stream is read with it. */
+  readonly keep: (entries: readonly Entry[], cursor: Cursor) => Promise<void>;
+  /** Is told of the first failure to keep a batch; nothing is kept after it. */
+  readonly onFailure: (error: unknown) => void;
+  /** Entries in a batch, at most. */
+  readonly largest: number;
+}
+
 /**
  * What a stream brought and is not yet kept. Taking in begins in the same turn; whatever comes while one batch is being
  * kept goes into the next, so that a long log takes few transactions and a single entry no time.
  */
 export class Inbox {
-  readonly #keep: (entries: readonly Entry[], cursor: Cursor) => Promise<void>;
-  readonly #onFailure: (error: unknown) => void;
+  readonly #keep: InboxParts["keep"];
+  readonly #onFailure: InboxParts["onFailure"];
   readonly #largest: number;
   #waiting: Heard[] = [];
   #work: Promise<void> | null = null;
   #hasFailed = false;
 
-  /** `onFailure` is told of the first failure to keep a batch; nothing is kept after it. */
-  constructor(
-    keep: (entries: readonly Entry[], cursor: Cursor) => Promise<void>,
-    onFailure: (error: unknown) => void,
-    largest: number,
-  ) {
+  constructor({ keep, onFailure, largest }: InboxParts) {
     this.#keep = keep;
     this.#onFailure = onFailure;
     this.#largest = largest;
   }
 
+  /** Adds what came down the stream: an entry, or `null` where only the cursor moved. */
   put(entry: Entry | null, cursor: Cursor): void {
     if (this.#hasFailed) return;
     this.#waiting.push({ entry, cursor });

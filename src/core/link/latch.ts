@@ -13,7 +13,7 @@ export class Latch {
   #isRaised = false;
   #release: (() => void) | null = null;
 
-  /** Ends the wait there is, or the next one. */
+  /** Ends the wait that is under way, or the next one. */
   raise(): void {
     this.#isRaised = true;
     this.#release?.();
@@ -24,15 +24,16 @@ export class Latch {
     this.#isRaised = false;
   }
 
-  /** Waits for so many ms, `null` without an end, or until raised or aborted; true when it was raised. Leaves it lowered. */
+  /**
+   * Waits until raised or until the signal is aborted, but for so many ms at most (`null` sets no limit). Resolves with
+   * whether the latch was raised, and leaves it lowered.
+   */
   async wait(ms: number | null, signal: AbortSignal, time: Pick<LinkTime, "wait">): Promise<boolean> {
-    const over = new AbortController();
-    const release = () => over.abort(OVER);
-    this.#release = release;
-    signal.addEventListener("abort", release, { once: true });
-    if (this.#isRaised || signal.aborted) release();
-    await (ms === null ? aborted(over.signal) : time.wait(ms, over.signal));
-    signal.removeEventListener("abort", release);
+    const raised = new AbortController();
+    this.#release = () => raised.abort(OVER);
+    if (this.#isRaised) raised.abort(OVER);
+    const ended = AbortSignal.any([raised.signal, signal]);
+    await (ms === null ? aborted(ended) : time.wait(ms, ended));
     this.#release = null;
     const wasRaised = this.#isRaised;
     this.#isRaised = false;

@@ -16,7 +16,7 @@ function heldInbox(largest = 100) {
     if (failure) throw failure;
     kept.push([idsOf(entries), cursor]);
   };
-  const inbox = new Inbox(keep, onFailure, largest);
+  const inbox = new Inbox({ keep, onFailure, largest });
   const turns = () => new Promise((resolve) => setImmediate(resolve));
   return {
     inbox,

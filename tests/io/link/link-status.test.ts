@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { LinkState } from "../../../src/core/link/index.ts";
-import { UNLINKED } from "../../../src/core/link/link-status.ts";
+import { UNLINKED } from "../../../src/core/link/link-state.ts";
 import { aloneStatus, othersStatus, ownStatus } from "../../../src/io/link/link-status.ts";
 import { joinedRow } from "../../../src/io/store/link-row.ts";
 import { ground, joining } from "../store/link-stand-ins.ts";

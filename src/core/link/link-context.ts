@@ -1,0 +1,55 @@
+import { waitAfter } from "./backoff.ts";
+import type { Latch, LinkTime } from "./latch.ts";
+import { OVER } from "./latch.ts";
+import type { Direction, LinkReport } from "./link-report.ts";
+import type { LinkSettings } from "./link-settings.ts";
+import type { FarSide, NearSide } from "./link-sides.ts";
+import { TurnedAwayError, UnreachableError } from "./link-sides.ts";
+
+/** What both directions of a link share. */
+export interface LinkContext {
+  readonly near: NearSide;
+  readonly far: FarSide;
+  readonly time: LinkTime;
+  readonly settings: LinkSettings;
+  /** Is aborted when the link ends for good. */
+  readonly stop: AbortController;
+  readonly report: LinkReport;
+}
+
+/** The other side may ask to be left alone for so long at most, in ms. */
+const LONGEST_RETRY_AFTER = 600_000;
+
+/**
+ * Notes what made an attempt fail and decides whether there is another one: not once the link is stopped, and not once
+ * the other side has turned this one away, which ends the link.
+ */
+export function survives({ stop, report }: LinkContext, error: unknown, direction: Direction): boolean {
+  if (stop.signal.aborted) return false;
+  const words = error instanceof Error ? error.message : String(error);
+  if (error instanceof TurnedAwayError) {
+    report.set({ kind: "ended", words });
+    stop.abort(OVER);
+    return false;
+  }
+  if (error instanceof UnreachableError) report.set({ words });
+  else report.setTrouble(direction, words);
+  return true;
+}
+
+/** How long an error says that the other side wants to be left alone, in ms; `null` when it does not say. */
+export function retryAfterSaidBy(error: unknown): number | null {
+  return error instanceof UnreachableError ? error.retryAfter : null;
+}
+
+/** Waits after so many failures in a row; resolves with whether the latch was raised, which is a reason to hope. */
+export function sitOut(
+  { time, settings, stop }: LinkContext,
+  hope: Latch,
+  failures: number,
+  retryAfter: number | null,
+): Promise<boolean> {
+  const own = waitAfter(failures, time.random(), settings.backoff);
+  const asked = Math.min(retryAfter ?? 0, LONGEST_RETRY_AFTER);
+  return hope.wait(Math.max(own, asked), stop.signal, time);
+}

@@ -1,0 +1,125 @@
+import type { Entry } from "../log/index.ts";
+import { AnswerTime } from "./answer-time.ts";
+import { firstBatch } from "./first-batch.ts";
+import { aborted, Latch, OVER } from "./latch.ts";
+import type { LinkContext } from "./link-context.ts";
+import { retryAfterSaidBy, sitOut, survives } from "./link-context.ts";
+import type { Settled } from "./link-sides.ts";
+import { UnreachableError } from "./link-sides.ts";
+import { pairedWith } from "./paired-with.ts";
+import { timeLimit } from "./time-limit.ts";
+
+/** The direction of a link in which entries are offered to the other side. */
+export class Pusher {
+  readonly #context: LinkContext;
+  /** Raised when the outbox may have grown. */
+  readonly #outbox = new Latch();
+  /** Raised when there is reason to try again at once. */
+  readonly #hope = new Latch();
+  /** The offer that is under way, and when it was made. */
+  #offered: { readonly over: AbortController; readonly since: number } | null = null;
+  #isCounting = false;
+  #mustCount = false;
+
+  constructor(context: LinkContext) {
+    this.#context = context;
+  }
+
+  /** The outbox may have grown. */
+  noteOutbox(): void {
+    this.#outbox.raise();
+    void this.count();
+  }
+
+  /** There is reason to try again at once. */
+  raiseHope(): void {
+    this.#hope.raise();
+  }
+
+  /**
+   * Gives up an offer that seems to have been made while the other side could not be reached: its answer may never come,
+   * and would be waited for for minutes. `trip` is how long the other side last took to say its first word, in ms.
+   */
+  distrustOffer(trip: number): void {
+    if (!this.#offered) return;
+    const { time, settings } = this.#context;
+    const { over, since } = this.#offered;
+    if (time.now() - since > Math.max(settings.silence / 2, 3 * trip)) over.abort(OVER);
+  }
+
+  /** Offers what is in the outbox, and what comes into it, until the link ends. */
+  async run(): Promise<void> {
+    const { near, report, settings, stop, time } = this.#context;
+    const answerTime = new AnswerTime(settings.answer);
+    let failures = 0;
+    while (!stop.signal.aborted) {
+      let retryAfter: number | null = null;
+      this.#outbox.lower();
+      try {
+        const batch = firstBatch(await near.outbox(settings.batch), settings);
+        if (batch.length === 0) {
+          report.sent();
+          await this.#outbox.wait(null, stop.signal, time);
+          continue;
+        }
+        this.#hope.lower();
+        const settled = await this.#offer(batch, answerTime);
+        await near.settle(settled);
+        report.sent();
+        void this.count();
+        // Entries that are refused and stay would be offered again and again without a pause.
+        const isStuck = settled.every(({ result }) => "reason" in result && result.reason === "ahead");
+        failures = isStuck ? failures + 1 : 0;
+        if (failures === 0) continue;
+      } catch (error) {
+        if (!survives(this.#context, error, "push")) return;
+        failures += 1;
+        retryAfter = retryAfterSaidBy(error);
+      }
+      if (await sitOut(this.#context, this.#hope, failures, retryAfter)) failures = 0;
+    }
+  }
+
+  async #offer(batch: readonly Entry[], answerTime: AnswerTime): Promise<readonly Settled[]> {
+    const { far, report, stop, time } = this.#context;
+    const over = new AbortController();
+    const since = time.now();
+    this.#offered = { over, since };
+    const limit = timeLimit(answerTime.allowed, time, AbortSignal.any([over.signal, stop.signal]));
+    try {
+      const answer = await Promise.race([
+        far.push(batch, limit.signal),
+        aborted(limit.signal).then((): never => {
+          throw new UnreachableError("No answer came in time.");
+        }),
+      ]);
+      answerTime.met(Math.max(0, time.now() - since));
+      report.heard(time.now());
+      return pairedWith(batch, answer);
+    } catch (error) {
+      if (limit.isOver()) answerTime.missed();
+      throw error;
+    } finally {
+      this.#offered = null;
+      over.abort(OVER);
+    }
+  }
+
+  /** Counts the outbox and reports it; asked for while it is counting, it counts once more. */
+  async count(): Promise<void> {
+    this.#mustCount = true;
+    if (this.#isCounting) return;
+    this.#isCounting = true;
+    const { near, report, stop } = this.#context;
+    while (this.#mustCount && !stop.signal.aborted) {
+      this.#mustCount = false;
+      try {
+        report.set({ unsent: await near.unsent() });
+      } catch (error) {
+        // What keeps it from being counted keeps it from being offered, which is tried again.
+        report.set({ trouble: error instanceof Error ? error.message : String(error) });
+      }
+    }
+    this.#isCounting = false;
+  }
+}

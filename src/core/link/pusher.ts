@@ -1,12 +1,13 @@
 import type { Entry } from "../log/index.ts";
 import { AnswerTime } from "./answer-time.ts";
 import { firstBatch } from "./first-batch.ts";
-import { aborted, Latch, OVER } from "./latch.ts";
+import { aborted, Latch } from "./latch.ts";
 import type { LinkContext } from "./link-context.ts";
 import { retryAfterSaidBy, sitOut, survives } from "./link-context.ts";
 import type { Settled } from "./link-sides.ts";
 import { UnreachableError } from "./link-sides.ts";
 import { pairedWith } from "./paired-with.ts";
+import type { TimeLimit } from "./time-limit.ts";
 import { timeLimit } from "./time-limit.ts";
 
 /** The direction of a link in which entries are offered to the other side. */
@@ -17,7 +18,7 @@ export class Pusher {
   /** Raised when there is reason to try again at once. */
   readonly #hope = new Latch();
   /** The offer that is under way, and when it was made. */
-  #offered: { readonly over: AbortController; readonly since: number } | null = null;
+  #offered: { readonly limit: TimeLimit; readonly since: number } | null = null;
   #isCounting = false;
   #mustCount = false;
 
@@ -43,8 +44,8 @@ export class Pusher {
   distrustOffer(trip: number): void {
     if (!this.#offered) return;
     const { time, settings } = this.#context;
-    const { over, since } = this.#offered;
-    if (time.now() - since > Math.max(settings.silence / 2, 3 * trip)) over.abort(OVER);
+    const { limit, since } = this.#offered;
+    if (time.now() - since > Math.max(settings.silence / 2, 3 * trip)) limit.end();
   }
 
   /** Offers what is in the outbox, and what comes into it, until the link ends. */
@@ -82,10 +83,9 @@ export class Pusher {
 
   async #offer(batch: readonly Entry[], answerTime: AnswerTime): Promise<readonly Settled[]> {
     const { far, report, stop, time } = this.#context;
-    const over = new AbortController();
     const since = time.now();
-    this.#offered = { over, since };
-    const limit = timeLimit(answerTime.allowed, time, AbortSignal.any([over.signal, stop.signal]));
+    const limit = timeLimit(answerTime.allowed, time, stop.signal);
+    this.#offered = { limit, since };
     try {
       const answer = await Promise.race([
         far.push(batch, limit.signal),
@@ -97,11 +97,11 @@ export class Pusher {
       report.heard(time.now());
       return pairedWith(batch, answer);
     } catch (error) {
-      if (limit.isOver()) answerTime.missed();
+      if (limit.isLate()) answerTime.missed();
       throw error;
     } finally {
       this.#offered = null;
-      over.abort(OVER);
+      limit.end();
     }
   }
 

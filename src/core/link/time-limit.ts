@@ -3,29 +3,30 @@ import { OVER } from "./latch.ts";
 
 /** A limit to how long something may take. */
 export interface TimeLimit {
-  /** Is aborted when the time is over, or when the signal that was given is. */
+  /** Is aborted once the time is over, the limit was ended, or the given signal is aborted. */
   readonly signal: AbortSignal;
-  /** Whether it was the time that was over. */
-  isOver(): boolean;
-  /** Ends the limit: what was limited is done, and the signal is not aborted for lateness any more. */
-  cancel(): void;
+  /** Whether it was the time that was over first. */
+  isLate(): boolean;
+  /** Ends what was limited, or is called when it is done: then nothing is waited for any more. */
+  end(): void;
 }
 
-/** Sets a limit of so many ms, and the limits that a given signal sets. The platform's `AbortSignal.timeout` on a time that is passed in. */
+/**
+ * Limits something to so many ms, and to a given signal where there is one. This is the platform's `AbortSignal.timeout`
+ * on a time that is passed in.
+ */
 export function timeLimit(
   ms: number,
   { wait }: Pick<LinkTime, "wait">,
-  given: AbortSignal = new AbortController().signal,
+  given: AbortSignal | null = null,
 ): TimeLimit {
-  const late = new AbortController();
-  const done = new AbortController();
-  const ended = AbortSignal.any([done.signal, given]);
-  void wait(ms, ended).then(() => {
-    if (!ended.aborted) late.abort(OVER);
+  const own = new AbortController();
+  const signal = given ? AbortSignal.any([own.signal, given]) : own.signal;
+  let isLate = false;
+  void wait(ms, signal).then(() => {
+    if (signal.aborted) return;
+    isLate = true;
+    own.abort(OVER);
   });
-  return {
-    signal: AbortSignal.any([late.signal, given]),
-    isOver: () => late.signal.aborted,
-    cancel: () => done.abort(OVER),
-  };
+  return { signal, isLate: () => isLate, end: () => own.abort(OVER) };
 }

@@ -16,7 +16,7 @@ export interface NearWalkParts {
   readonly far: string;
   /** The clock of this hub. */
   readonly now: () => Instant;
-  /** Calls back after so many ms; returns how not to. */
+  /** Calls back after so many ms; returns a function that cancels the call. */
   readonly later: (ms: number, work: () => void) => () => void;
 }
 

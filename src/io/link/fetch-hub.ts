@@ -20,7 +20,7 @@ const NOT_REACHED = "The hub cannot be reached.";
 /** Asks a hub by `fetch`; the token is in a cookie that no script sees. */
 export function fetchHub({ fetch, origin, wait }: FetchHubParts): AskHub {
   return async ({ method, path, headers, body, signal, isLong }) => {
-    const patience = isLong ? null : timeLimit(PATIENCE, { wait }, signal);
+    const patience = isLong ? null : timeLimit(PATIENCE, { wait }, signal ?? null);
     const over = patience?.signal ?? signal;
     try {
       const response = await fetch(`${origin}${path}`, {
@@ -31,9 +31,9 @@ export function fetchHub({ fetch, origin, wait }: FetchHubParts): AskHub {
         ...(body === undefined ? {} : { body }),
         ...(over === undefined ? {} : { signal: over }),
       });
-      return answerOf(response, () => patience?.cancel());
+      return answerOf(response, () => patience?.end());
     } catch (cause) {
-      patience?.cancel();
+      patience?.end();
       throw new UnreachableError(NOT_REACHED, { cause });
     }
   };

@@ -36,8 +36,8 @@ export async function handOver(
   for (let sent = 0; sent < foreign.length; ) {
     const batch = firstBatch(foreign.slice(sent, sent + LIMITS.batch), LIMITS);
     sent += batch.length;
-    const { signal, cancel } = timeLimit(PATIENCE, { wait });
-    const answer = await hub.push(walk, batch, { signal, credential: ownerCode }).finally(cancel);
+    const { signal, end } = timeLimit(PATIENCE, { wait });
+    const answer = await hub.push(walk, batch, { signal, credential: ownerCode }).finally(end);
     refused.push(...pairedWith(batch, answer).filter(({ result }) => result.outcome === "refused"));
   }
   return refused;

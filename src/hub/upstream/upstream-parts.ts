@@ -1,0 +1,21 @@
+import type { LinkTime } from "../../core/link/index.ts";
+import type { BeyondBoard } from "../beyond/index.ts";
+import type { Engine } from "../engine/index.ts";
+import type { FarClient } from "./far-client.ts";
+
+/** What links this hub with another one. */
+export interface UpstreamParts {
+  readonly engine: Engine;
+  readonly board: BeyondBoard;
+  /** Name of this hub as a device, and what people call it. */
+  readonly id: string;
+  readonly name: string;
+  readonly far: FarClient;
+  /** Where the other hub is, for messages and to keep its tickets apart. */
+  readonly origin: string;
+  /** The other hub's owner's code, for all walks, or an invitation as relay, for one. */
+  readonly code: string;
+  readonly time: LinkTime;
+  /** For the console. */
+  readonly tell: (words: string) => void;
+}

@@ -75,7 +75,14 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
     );
     await hub.server.listen({ port, host });
     addresses = addressesOf(hub.server.addresses(), host, certificate ? "https" : "http");
-    out(introduction(engine, options, certificate, hub.parts.admission.ownerCode, app !== null));
+    out(
+      introduction(options, {
+        kind: engine.kind,
+        certificate,
+        ownerCode: hub.parts.admission.ownerCode,
+        hasApp: app !== null,
+      }),
+    );
     out(`${addresses.join("\n")}\n`);
     const link = linkUpstream(options, hub.parts, err);
     const { close } = hub;
@@ -141,12 +148,17 @@ async function certificateFor(options: HubOptions): Promise<HubCertificate | nul
   return selfMadeCertificate(data, name, machineNames(), machineSurroundings);
 }
 
+/** What a hub tells its owner of itself when it starts. */
+interface Introduced {
+  readonly kind: Engine["kind"];
+  readonly certificate: HubCertificate | null;
+  readonly ownerCode: string;
+  readonly hasApp: boolean;
+}
+
 function introduction(
-  { kind }: Engine,
   { name, data, app, host, plain }: HubOptions,
-  certificate: HubCertificate | null,
-  ownerCode: string,
-  hasApp: boolean,
+  { kind, certificate, ownerCode, hasApp }: Introduced,
 ): string {
   const lines = [`Tetherline hub "${name}", log kept in ${kind === "sqlite" ? data : kind}.`];
   if (!hasApp) lines.push(`No built app in ${app}: only the interface is served.`);

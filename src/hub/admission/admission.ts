@@ -31,6 +31,15 @@ export type Admittance =
   | { readonly kind: "joined"; readonly member: Member; readonly token: string }
   | { readonly kind: "bad-code" | "walk-needed" | "device-taken" };
 
+/** What admission is made of. */
+interface AdmissionParts {
+  readonly surroundings: Surroundings;
+  readonly owner: OwnerCode;
+  readonly tokens: Tokens;
+  readonly invitations: Invitations;
+  readonly members: MemberBook;
+}
+
 /** Who may come in and who is in: codes, tokens and members, shared by all hubs on one engine. */
 export class Admission {
   readonly #surroundings: Surroundings;
@@ -39,13 +48,7 @@ export class Admission {
   readonly #invitations: Invitations;
   readonly #members: MemberBook;
 
-  private constructor(
-    surroundings: Surroundings,
-    owner: OwnerCode,
-    tokens: Tokens,
-    invitations: Invitations,
-    members: MemberBook,
-  ) {
+  private constructor({ surroundings, owner, tokens, invitations, members }: AdmissionParts) {
     this.#surroundings = surroundings;
     this.#owner = owner;
     this.#tokens = tokens;
@@ -54,13 +57,13 @@ export class Admission {
   }
 
   static async open(keep: Keep, surroundings: Surroundings, newOwnerCode: boolean): Promise<Admission> {
-    return new Admission(
+    return new Admission({
       surroundings,
-      await OwnerCode.open(keep, surroundings, newOwnerCode),
-      await Tokens.open(keep, surroundings),
-      new Invitations(keep, surroundings),
-      await MemberBook.open(keep),
-    );
+      owner: await OwnerCode.open(keep, surroundings, newOwnerCode),
+      tokens: await Tokens.open(keep, surroundings),
+      invitations: new Invitations(keep, surroundings),
+      members: await MemberBook.open(keep),
+    });
   }
 
   /** The owner's code as it is kept; `shownCode` makes it readable. */

@@ -1,16 +1,16 @@
 import { randomBytes } from "node:crypto";
-import { setTimeout as wait } from "node:timers/promises";
-import { DiscardPolicy, JetStreamApiError, type StoredMsg } from "@nats-io/jetstream";
-import { headers, type MsgHdrs } from "@nats-io/transport-node";
+import { DiscardPolicy } from "@nats-io/jetstream";
+import type { MsgHdrs } from "@nats-io/transport-node";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { compareEntry } from "./compare-entry.ts";
-import type { AppendOutcome, Comparison, EngineTroubleError, StoredEntry, StoredWalk } from "./engine.ts";
-import { ANSWER_TIME, type WantedStream } from "./jetstream-connection.ts";
+import type { AppendOutcome, Comparison, StoredEntry, StoredWalk } from "./engine.ts";
+import type { OffersParts } from "./entry-offers.ts";
+import { entryOffers, RECEIVED, VIA } from "./entry-offers.ts";
+import type { WantedStream } from "./jetstream-connection.ts";
 import { readAhead } from "./read-ahead.ts";
 import { readStream } from "./read-stream.ts";
 
-import type { Streams } from "./stream-push.ts";
 import { followStream } from "./stream-tail.ts";
 import { keyToken, ofToken, toToken } from "./subject-token.ts";
 
@@ -26,28 +26,14 @@ export interface JetstreamEntries {
 }
 
 /** What the entries are kept and told with. */
-export interface EntriesWish {
-  readonly streams: Streams;
-  readonly stream: string;
-  readonly now: () => Instant;
+export interface EntriesWish extends OffersParts {
   readonly tell: (walk: WalkId, kept: readonly StoredEntry[]) => void;
-  readonly trouble: (cause: unknown) => EngineTroubleError;
 }
 
-/** The server's answer to a second message on a subject that may have one. */
-const SUBJECT_IS_TAKEN = 10_077;
-/** The server's answers that are final: the message is too large, or there is no room. */
-const FINAL: ReadonlySet<number> = new Set([10_047, 10_054, 10_023]);
-const RECEIVED = "Tetherline-Received";
-const VIA = "Tetherline-Via";
-const ATTEMPT = "Tetherline-Attempt";
 /** Who asks for so many entries goes on to the next; so many, and so many bytes of them, are read at once for both. */
 const SMALLEST_PAGE = 100;
 const MOST_AHEAD = 5_000;
 const ENOUGH = 1_000_000;
-/** An entry is offered again for so long while no server answers, in ms. */
-const PATIENCE = 10_000;
-const PAUSE = 200;
 
 /** A subject for each entry, so that no entry can be there twice however long ago it came. */
 export function entriesStream(name: string): WantedStream {
@@ -82,49 +68,8 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
     for (const [walk, kept] of told) tell(walk, kept);
   });
 
+  const offers = entryOffers({ streams, stream, now, trouble });
   const subjectOf = (walk: WalkId, entry: Entry) => `${prefix}.${toToken(walk)}.${keyToken(entry)}`;
-
-  /** Offers an entry until a server has said what became of it. */
-  const offer = async (
-    walk: WalkId,
-    entry: Entry,
-    via: string | null,
-    attempt: string,
-  ): Promise<AppendOutcome> => {
-    const subject = subjectOf(walk, entry);
-    const text = JSON.stringify(entry.wire);
-    const about = headers();
-    about.set(RECEIVED, String(now()));
-    about.set(ATTEMPT, attempt);
-    if (via !== null) about.set(VIA, toToken(via));
-    const end = performance.now() + PATIENCE;
-    for (;;) {
-      try {
-        const { seq } = await streams.client.publish(subject, text, { headers: about, timeout: ANSWER_TIME });
-        return { kind: "accepted", offset: seq };
-      } catch (cause) {
-        const code = cause instanceof JetStreamApiError ? cause.code : null;
-        if (code === SUBJECT_IS_TAKEN) {
-          const other = await there(subject, end);
-          if (other) return outcomeBeside(other, entry, attempt);
-        } else if ((code !== null && FINAL.has(code)) || isTooLarge(cause) || performance.now() > end)
-          throw trouble(cause);
-      }
-      await wait(PAUSE);
-    }
-  };
-
-  /** The message that is there on a subject. */
-  const there = async (subject: string, end: number): Promise<StoredMsg | null> => {
-    for (;;) {
-      try {
-        return await streams.manager.streams.getMessage(stream, { last_by_subj: subject });
-      } catch (cause) {
-        if (performance.now() > end) throw trouble(cause);
-      }
-      await wait(PAUSE);
-    }
-  };
 
   // The server takes as long to look for the first entry as to send hundreds.
   const read = readAhead(async (walk, after, least) => {
@@ -146,12 +91,16 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
   return {
     append: async (walk, entries, via) => {
       const attempt = randomBytes(9).toString("base64url");
-      return Promise.all(entries.map((entry, index) => offer(walk, entry, via, `${attempt}.${index}`)));
+      return Promise.all(
+        entries.map((entry, index) =>
+          offers.offer({ subject: subjectOf(walk, entry), entry, via, attempt: `${attempt}.${index}` }),
+        ),
+      );
     },
     compare: (walk, entries) =>
       Promise.all(
         entries.map(async (entry) => {
-          const other = await there(subjectOf(walk, entry), performance.now() + PATIENCE);
+          const other = await offers.find(subjectOf(walk, entry));
           return other && compareEntry(other.string(), entry);
         }),
       ),
@@ -169,12 +118,6 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
     caughtUp: () => tail.caughtUp(),
     close: () => tail.close(),
   };
-}
-
-/** Whether what is there is this very entry (kept by an attempt whose answer was lost), an equal one, or another. */
-function outcomeBeside(other: StoredMsg, entry: Entry, attempt: string): AppendOutcome {
-  if (other.header.get(ATTEMPT) === attempt) return { kind: "accepted", offset: other.seq };
-  return compareEntry(other.string(), entry);
 }
 
 function walkOf(subject: string): WalkId {
@@ -197,8 +140,4 @@ function keptOf(
     received: Number(about?.get(RECEIVED)) as Instant,
     via: via === "" ? null : ofToken(via),
   };
-}
-
-function isTooLarge(cause: unknown): boolean {
-  return cause instanceof Error && /max_payload|maximum payload/i.test(cause.message);
 }

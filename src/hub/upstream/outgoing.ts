@@ -40,6 +40,17 @@ export interface SettledOffsets {
   readonly refusals: readonly string[];
 }
 
+/** What the outgoing entries of a walk are made of. */
+interface OutgoingParts {
+  readonly engine: Engine;
+  readonly walk: WalkId;
+  /** The name of the other hub. */
+  readonly far: string;
+  /** Where the state is kept. */
+  readonly key: string;
+  readonly state: OutgoingState;
+}
+
 const PAGE = 500;
 
 /** What is to go to another hub of one walk: everything behind a mark that did not come from there. */
@@ -57,7 +68,7 @@ export class Outgoing {
   /** Ends when the last change of the state is kept: each begins with what the one before it came to. */
   #changed: Promise<void> = Promise.resolve();
 
-  private constructor(engine: Engine, walk: WalkId, far: string, key: string, state: OutgoingState) {
+  private constructor({ engine, walk, far, key, state }: OutgoingParts) {
     this.#engine = engine;
     this.#walk = walk;
     this.#far = far;
@@ -80,7 +91,7 @@ export class Outgoing {
       words: null,
     };
     const isGood = kept.success && kept.data.epoch === engine.epoch;
-    return new Outgoing(engine, walk, far, key, isGood ? kept.data : fresh);
+    return new Outgoing({ engine, walk, far, key, state: isGood ? kept.data : fresh });
   }
 
   get refused(): number {

@@ -2,23 +2,18 @@ import type { Cursor, Settled } from "../../core/link/index.ts";
 import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import { appliedOffset, deviceOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { clockChange } from "./clock-change.ts";
 import type { EntryRow } from "./database.ts";
 import type { DexieRows } from "./dexie-rows.ts";
 import { watched } from "./dexie-rows.ts";
-import type { LinkChange } from "./link-changes.ts";
-import {
-  clockChange,
-  isAheadOf,
-  isOtherStore,
-  isResent,
-  settleChange,
-  takeInChange,
-  unlinkedRow,
-} from "./link-changes.ts";
+import type { LinkChange, LinkView } from "./link-change.ts";
+import { isAheadOf, isResent, unlinkedRow } from "./link-change.ts";
 import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
+import { settleChange } from "./settle-change.ts";
+import { isOtherStore, takeInChange } from "./take-in-change.ts";
 import type { WalkSummary } from "./walk-summary.ts";
 import { rebuiltSummary, withEntries } from "./walk-summary.ts";
 
@@ -87,8 +82,8 @@ export class DexieLinkStore implements LinkStore {
 
   settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
-      const [link, row] = await Promise.all([this.#linkOf(walk), this.#rows.summaryOf(walk)]);
-      const [here, waiting] = await Promise.all([
+      const [link, summary] = await Promise.all([this.#linkOf(walk), this.#rows.summaryOf(walk)]);
+      const [find, waiting] = await Promise.all([
         this.#rows.finder(
           walk,
           settled.map(({ entry }) => entry),
@@ -97,13 +92,16 @@ export class DexieLinkStore implements LinkStore {
       ]);
       const isAhead = settled.some(({ result }) => "reason" in result && result.reason === "ahead");
       const all = isAhead ? await this.#rows.entriesOf(walk) : [];
-      return this.#apply(row, settleChange(this.#view(link, row), settled, round, here, waiting, all));
+      return this.#apply(
+        summary,
+        settleChange(this.#view(link, summary), { settled, round, find, waiting, all }),
+      );
     });
   }
 
   takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
-      const [link, row, head, here] = await Promise.all([
+      const [link, summary, head, find] = await Promise.all([
         this.#linkOf(walk),
         this.#rows.summaryOf(walk),
         this.#rows.head(walk),
@@ -112,7 +110,10 @@ export class DexieLinkStore implements LinkStore {
       const isAllSent =
         head <= link.pushed || (await this.#rows.countOf(walk, link.pushed, isOf(link))) === 0;
       const all = isOtherStore(link, cursor) ? await this.#rows.entriesOf(walk) : [];
-      return this.#apply(row, takeInChange(this.#view(link, row), entries, cursor, here, isAllSent, all));
+      return this.#apply(
+        summary,
+        takeInChange(this.#view(link, summary), { entries, cursor, find, isAllSent, all }),
+      );
     });
   }
 
@@ -121,16 +122,13 @@ export class DexieLinkStore implements LinkStore {
       const [kept, before] = await Promise.all([this.#rows.linkOf(walk), this.#rows.summaryOf(walk)]);
       if (!kept && scope === "own") throw new NotLinkedError(walk);
       const link = kept ?? unlinkedRow(walk);
-      const row: WalkSummary = { ...before, clockOffset: appliedOffset(clock) };
-      const view = this.#view(link, row);
+      const summary: WalkSummary = { ...before, clockOffset: appliedOffset(clock) };
+      const view = this.#view(link, summary);
       const hasAhead = await this.#rows.countOf(walk, link.pushed, ({ wire }) => isAheadOf(view, wire.hlc));
       const all = hasAhead > 0 ? await this.#rows.entriesOf(walk) : [];
-      const change = clockChange(view, clock, all, scope);
-      return this.#apply(
-        row,
-        kept ? change : { ...change, link: null },
-        row.clockOffset !== before.clockOffset,
-      );
+      const change = clockChange(view, { clock, all, scope });
+      const isNewSummary = summary.clockOffset !== before.clockOffset;
+      return this.#apply(summary, kept ? change : { ...change, link: null }, isNewSummary);
     });
   }
 
@@ -153,11 +151,11 @@ export class DexieLinkStore implements LinkStore {
     return link;
   }
 
-  #view(link: LinkRow, row: WalkSummary) {
-    return { link, row, source: this.#rows.source, now: this.#now() };
+  #view(link: LinkRow, summary: WalkSummary): LinkView {
+    return { link, summary, source: this.#rows.source, now: this.#now() };
   }
 
-  async #apply(before: WalkSummary, change: LinkChange, isNewRow = false): Promise<Changed> {
+  async #apply(before: WalkSummary, change: LinkChange, isNewSummary = false): Promise<Changed> {
     const { entries, aside } = this.#rows.database;
     const { walk } = before;
     if (change.remove.length > 0) await entries.bulkDelete(change.remove.map(({ offset }) => offset));
@@ -165,7 +163,7 @@ export class DexieLinkStore implements LinkStore {
     await this.#rows.addEntries(change.queue);
     if (change.aside.length > 0) await aside.bulkAdd([...change.aside]);
     const added = [...change.add, ...change.queue];
-    const row =
+    const summary =
       change.remove.length > 0
         ? rebuiltSummary(
             before,
@@ -173,8 +171,8 @@ export class DexieLinkStore implements LinkStore {
             this.#rows.source,
           )
         : withEntries(before, added, this.#rows.source);
-    // A change of the row is what readers of the walk are told by.
-    if (added.length > 0 || change.remove.length > 0 || isNewRow) await this.#rows.putSummary(row);
+    // A change of the summary is what readers of the walk are told by.
+    if (added.length > 0 || change.remove.length > 0 || isNewSummary) await this.#rows.putSummary(summary);
     if (change.link) {
       const { link } = change;
       await this.#rows.putLink({ ...link, pushed: change.pushed ?? Math.max(link.pushed, last) });

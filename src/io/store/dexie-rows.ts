@@ -4,7 +4,7 @@ import { highestWithin, keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { EntryRow, TetherlineDatabase } from "./database.ts";
 import { KnownEntries } from "./known-entries.ts";
-import type { PlacedEntry } from "./link-changes.ts";
+import type { PlacedEntry } from "./link-change.ts";
 import type { LinkRow } from "./link-row.ts";
 import { linkRowOf, storedLinkRow, storedWalkSummary, walkSummaryOf } from "./stored-rows.ts";
 import type { WalkSummary } from "./walk-summary.ts";

@@ -3,22 +3,17 @@ import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import { appliedOffset } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
-import type { LinkChange } from "./link-changes.ts";
-import {
-  clockChange,
-  isOtherStore,
-  isResent,
-  isWaiting,
-  settleChange,
-  takeInChange,
-  unlinkedRow,
-} from "./link-changes.ts";
+import { clockChange } from "./clock-change.ts";
+import type { LinkChange, LinkView } from "./link-change.ts";
+import { isResent, isWaiting, unlinkedRow } from "./link-change.ts";
 import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow, nextRound } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { NotLinkedError } from "./link-store.ts";
 import type { MemoryRows } from "./memory-rows.ts";
 import { withUnheard } from "./only-here.ts";
+import { settleChange } from "./settle-change.ts";
+import { isOtherStore, takeInChange } from "./take-in-change.ts";
 
 /** The links of walks in memory; each call is done in one go. */
 export class MemoryLinkStore implements LinkStore {
@@ -90,19 +85,17 @@ export class MemoryLinkStore implements LinkStore {
 
   async settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
     const view = this.#view(this.#linkOf(walk));
-    const here = (key: string) => this.#rows.find(walk, key);
-    return this.#apply(
-      walk,
-      settleChange(view, settled, round, here, this.#waiting(walk), this.#rows.entriesOf(walk)),
-    );
+    const find = (key: string) => this.#rows.find(walk, key);
+    const [waiting, all] = [this.#waiting(walk), this.#rows.entriesOf(walk)];
+    return this.#apply(walk, settleChange(view, { settled, round, find, waiting, all }));
   }
 
   async takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {
     const view = this.#view(this.#linkOf(walk));
-    const here = (key: string) => this.#rows.find(walk, key);
+    const find = (key: string) => this.#rows.find(walk, key);
     const isAllSent = this.#waiting(walk).length === 0;
     const all = isOtherStore(view.link, cursor) ? this.#rows.entriesOf(walk) : [];
-    return this.#apply(walk, takeInChange(view, entries, cursor, here, isAllSent, all));
+    return this.#apply(walk, takeInChange(view, { entries, cursor, find, isAllSent, all }));
   }
 
   async setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
@@ -110,7 +103,7 @@ export class MemoryLinkStore implements LinkStore {
     if (!kept && scope === "own") throw new NotLinkedError(walk);
     this.#rows.setSummary({ ...this.#rows.summaryOf(walk), clockOffset: appliedOffset(clock) });
     const view = this.#view(kept ?? unlinkedRow(walk));
-    const change = clockChange(view, clock, this.#rows.entriesOf(walk), scope);
+    const change = clockChange(view, { clock, all: this.#rows.entriesOf(walk), scope });
     return this.#apply(walk, kept ? change : { ...change, link: null });
   }
 
@@ -136,8 +129,8 @@ export class MemoryLinkStore implements LinkStore {
     return link;
   }
 
-  #view(link: LinkRow) {
-    return { link, row: this.#rows.summaryOf(link.walk), source: this.#rows.source, now: this.#now() };
+  #view(link: LinkRow): LinkView {
+    return { link, summary: this.#rows.summaryOf(link.walk), source: this.#rows.source, now: this.#now() };
   }
 
   #apply(walk: WalkId, change: LinkChange): Changed {

@@ -2,7 +2,7 @@ import type { Entry } from "../../core/log/index.ts";
 import { highestWithin, keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
-import type { PlacedEntry } from "./link-changes.ts";
+import type { PlacedEntry } from "./link-change.ts";
 import type { WalkSummary } from "./walk-summary.ts";
 import { emptySummary, isPoisoned, rebuiltSummary, withEntries } from "./walk-summary.ts";
 

@@ -1,0 +1,69 @@
+import type { Entry, HybridTime } from "../../core/log/index.ts";
+import { deviceOf, isTooFarAhead } from "../../core/log/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { AsideEntry, LinkRow } from "./link-row.ts";
+import { joinedRow } from "./link-row.ts";
+import type { WalkSummary } from "./walk-summary.ts";
+
+/** An entry and its place in the order of arrival. */
+export interface PlacedEntry {
+  readonly offset: number;
+  readonly entry: Entry;
+}
+
+/** What is to be done to a walk and its link. It is worked out before anything is done, so that every store does the same. */
+export interface LinkChange {
+  readonly remove: readonly PlacedEntry[];
+  /** Entries that need not be sent. */
+  readonly add: readonly Entry[];
+  /** Entries that go behind those and are to be sent. */
+  readonly queue: readonly Entry[];
+  readonly aside: readonly AsideEntry[];
+  /** `null` when there is none. */
+  readonly link: LinkRow | null;
+  /** The new {@link LinkRow.pushed}; `null` for the offset of the last of `add`, or as it was when there is none. */
+  readonly pushed: number | null;
+}
+
+/** Whether a change has entries sent once more that were settled. */
+export function isResent({ link, pushed }: LinkChange): boolean {
+  return link !== null && pushed !== null && pushed < link.pushed;
+}
+
+/** What a change is worked out from. */
+export interface LinkView {
+  readonly link: LinkRow;
+  readonly summary: WalkSummary;
+  /** The source under which the store enters what is new. */
+  readonly source: string;
+  readonly now: Instant;
+}
+
+/** Finds what is kept under the key of an entry. */
+export type FindEntry = (key: string) => PlacedEntry | undefined;
+
+/** The hub's clock as far as it is known here. */
+export function hubClock({ summary, now }: Pick<LinkView, "summary" | "now">): Instant {
+  return (now + (summary.clockOffset ?? 0)) as Instant;
+}
+
+/** Whether the hub would refuse a hybrid time as being ahead of its clock. */
+export function isAheadOf(view: Pick<LinkView, "summary" | "now">, time: string): boolean {
+  return isTooFarAhead(time as HybridTime, hubClock(view));
+}
+
+/** Stands in for the link of a walk that has none: nothing of it was sent. */
+export function unlinkedRow(walk: WalkId): LinkRow {
+  const none = { walk, origin: "", hub: "", hubName: "", role: "lead", name: "", device: "" } as const;
+  return joinedRow(null, { ...none, joinedAt: 0 as Instant });
+}
+
+/** Whether an entry is of the device that is linked. */
+export function isOwn({ device }: Pick<LinkRow, "device">, { wire }: Pick<Entry, "wire">): boolean {
+  return deviceOf(wire.source) === device;
+}
+
+/** Whether an entry is in the outbox. */
+export function isWaiting(link: LinkRow, { entry, offset }: PlacedEntry): boolean {
+  return offset > link.pushed && isOwn(link, entry);
+}

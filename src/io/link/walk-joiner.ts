@@ -1,0 +1,97 @@
+import type { HubClient, Joined, LinkTime, Settled } from "../../core/link/index.ts";
+import { HubRefusedError, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { DeviceStore } from "../store/index.ts";
+import type { Joining, JoinOutcome, Sharing } from "./link-keeper.ts";
+import { handOver } from "./sharing.ts";
+
+/** What joining walks takes. */
+export interface WalkJoinerParts {
+  readonly store: DeviceStore;
+  readonly hub: HubClient;
+  /** Where the hub is. */
+  readonly origin: string;
+  readonly now: () => Instant;
+  readonly time: Pick<LinkTime, "wait">;
+  /** Is called once a walk was joined and that is kept. */
+  readonly onJoined: (walk: WalkId) => Promise<void>;
+}
+
+const NOT_THE_OWNERS = "This is not the owner’s code of this hub: look at its console.";
+
+/** Joins walks on a hub, and brings walks of this device there. */
+export class WalkJoiner {
+  readonly #parts: WalkJoinerParts;
+
+  constructor(parts: WalkJoinerParts) {
+    this.#parts = parts;
+  }
+
+  /** See `LinkKeeper.join`. */
+  async join({ code: entered, name, walk }: Joining): Promise<JoinOutcome> {
+    const { hub, store } = this.#parts;
+    const code = bare(entered);
+    const ofWalk = walk === undefined ? {} : { walk };
+    const request = { code, device: store.device, name, ...ofWalk, use: "cookie" } as const;
+    return this.#joined(name, async () => {
+      try {
+        return await hub.join(request);
+      } catch (error) {
+        if (!(error instanceof HubRefusedError) || error.reason !== "walk-needed") throw error;
+        return { kind: "which", walks: await hub.walks({ credential: code }) };
+      }
+    });
+  }
+
+  /** See `LinkKeeper.share`. */
+  share(sharing: Sharing): Promise<JoinOutcome> {
+    const { hub, store, now, time } = this.#parts;
+    const { walk, name } = sharing;
+    const code = bare(sharing.ownerCode);
+    let refused: readonly Settled[] = [];
+    const ask = async () => {
+      try {
+        refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now, wait: time.wait });
+        return await hub.join({ code, device: store.device, name, walk, use: "cookie" });
+      } catch (cause) {
+        if (!(cause instanceof TurnedAwayError)) throw cause;
+        throw new TurnedAwayError(NOT_THE_OWNERS, { cause });
+      }
+    };
+    return this.#joined(name, ask, async () => {
+      if (refused.length > 0) await store.log.links.settle(walk, refused, 0);
+    });
+  }
+
+  async #joined(
+    name: string,
+    ask: () => Promise<Joined | Extract<JoinOutcome, { kind: "which" }>>,
+    afterwards = async (): Promise<void> => {},
+  ): Promise<JoinOutcome> {
+    try {
+      const joined = await ask();
+      if ("kind" in joined) return joined;
+      await this.#keep(joined, name);
+      await afterwards();
+      return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };
+    } catch (error) {
+      const words = error instanceof Error ? error.message : String(error);
+      if (error instanceof UnreachableError) return { kind: "unreachable", words };
+      const isSaid = error instanceof TurnedAwayError || error instanceof HubRefusedError;
+      return { kind: "refused", words: isSaid ? words : `This tablet could not keep it: ${words}.` };
+    }
+  }
+
+  async #keep({ walk: joined, role, hub, hubName, device }: Joined, name: string): Promise<void> {
+    const { store, origin, now, onJoined } = this.#parts;
+    const walk = joined as WalkId;
+    const joinedAt = now();
+    await store.log.links.join({ walk, origin, hub, hubName, role, name, device, joinedAt });
+    await onJoined(walk);
+  }
+}
+
+/** A code as it was meant: blanks and dashes of any kind in it are for the eye. */
+function bare(code: string): string {
+  return code.replaceAll(/[^\p{L}\p{N}]/gu, "");
+}

@@ -36,7 +36,7 @@ export { HubClient } from "./hub-client.ts";
 export { hubFarSide } from "./hub-far-side.ts";
 export type { AskHub, HubAnswer, HubRequest } from "./hub-request.ts";
 export type { LinkTime } from "./latch.ts";
-export { Latch } from "./latch.ts";
+export { aborted, Latch } from "./latch.ts";
 export type { LinkParts } from "./link.ts";
 export { Link } from "./link.ts";
 export type { LinkSettings } from "./link-settings.ts";

@@ -1,3 +1,5 @@
+import { aborted } from "../../core/link/index.ts";
+
 /** As much of the Web Locks API (W3C) as is used. */
 export interface Locks {
   request(
@@ -32,32 +34,25 @@ export function stand(locks: Locks | null, name: string, lead: (signal: AbortSig
     const term = new AbortController();
     const mine = new AbortController();
     queued = mine;
-    const over = () => {
-      term.abort();
-      mine.abort();
-    };
-    ended.signal.addEventListener("abort", over, { once: true });
+    const termOver = AbortSignal.any([term.signal, ended.signal]);
+    const queueOver = AbortSignal.any([mine.signal, ended.signal]);
     let isGranted = false;
     let isDenied = false;
     const whileHeld = async () => {
       isGranted = true;
       if (ended.signal.aborted) return;
       isLeading = true;
-      lead(term.signal);
-      await new Promise<void>((resolve) => {
-        if (term.signal.aborted) resolve();
-        term.signal.addEventListener("abort", () => resolve(), { once: true });
-      });
+      lead(termOver);
+      await aborted(termOver);
     };
     locks
-      .request(name, steal ? { steal: true } : { signal: mine.signal }, whileHeld)
+      .request(name, steal ? { steal: true } : { signal: queueOver }, whileHeld)
       .catch((error: unknown) => {
         // Otherwise it was taken over by another page, or is no longer wanted.
         isDenied = !isGranted && !(error instanceof Error && error.name === "AbortError");
       })
       .finally(() => {
         term.abort();
-        ended.signal.removeEventListener("abort", over);
         if (queued !== mine) return;
         isLeading = isDenied;
         if (ended.signal.aborted) return;

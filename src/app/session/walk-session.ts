@@ -27,7 +27,7 @@ export class WalkSession {
     this.#folded = this.#fold.folded;
   }
 
-  /** Reads the log and follows it from then on; returns the end of following. Rejects when the log cannot be read. */
+  /** Reads the log and follows it from then on; returns a function that ends that. Rejects when the log cannot be read. */
   async follow(): Promise<() => void> {
     await this.#readOn();
     return this.#store.watch(this.walk, () => {
@@ -56,7 +56,7 @@ export class WalkSession {
         onKept();
         await nextFrame();
       }
-      // Once entries were changed in place, these may be in the store in another form: it alone is to be gone by.
+      // When entries were changed in place meanwhile, the store may hold these in another form: what it gives back counts.
       if (this.#edition === edition) this.#take(entries);
       else this.#hasNews = true;
       return entries;

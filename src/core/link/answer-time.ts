@@ -1,17 +1,17 @@
-/** How long an answer may take, in ms. */
+/** Between which limits the time that is allowed for an answer may lie, in ms. */
 export interface AnswerLimits {
-  /** To begin with, and at least ever. */
+  /** What is allowed at first, and never less than that. */
   readonly first: number;
-  /** At most ever. */
+  /** What is allowed at most. */
   readonly longest: number;
 }
 
-/** How many times the last answer the next one may take. */
+/** The next answer may take so many times as long as the last one did. */
 const MARGIN = 3;
 
 /**
- * How long an answer is waited for. It doubles with each answer that did not come, so that a link with minutes of delay is
- * found out, and comes back towards what answers do take.
+ * The time that is allowed for an answer. It doubles with each answer that does not come, so that even a link with minutes
+ * of delay gets its answers, and comes down again towards the time that answers take.
  */
 export class AnswerTime {
   readonly #limits: AnswerLimits;
@@ -22,7 +22,7 @@ export class AnswerTime {
     this.#allowed = limits.first;
   }
 
-  /** In ms. */
+  /** How long the next answer may take, in ms. */
   get allowed(): number {
     return this.#allowed;
   }

@@ -1,8 +1,8 @@
 /** How long is waited between attempts. */
 export interface Backoff {
-  /** Before the second attempt, at most, in ms. */
+  /** The longest wait before the second attempt, in ms. */
   readonly first: number;
-  /** At most ever, in ms. */
+  /** The longest wait before any attempt, in ms. */
   readonly longest: number;
 }
 

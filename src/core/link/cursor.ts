@@ -1,6 +1,6 @@
 /** How far a reader has read a hub's log: everything up to and including `offset`, in the store called `epoch`. */
 export interface Cursor {
-  /** Offsets of another epoch mean nothing: the store was made anew or brought back from a copy. */
+  /** The name of the store. Another name says that the store was made anew or brought back from a copy; its offsets are others. */
   readonly epoch: string;
   readonly offset: number;
 }

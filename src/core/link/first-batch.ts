@@ -1,14 +1,14 @@
 import type { Entry } from "../log/index.ts";
 
-/** How much is offered at once. */
+/** How much is offered at once, at most. */
 export interface BatchLimits {
-  /** Entries, at most. */
+  /** How many entries. */
   readonly batch: number;
-  /** Characters of JSON, at most; a longer entry goes alone. */
+  /** How many characters of JSON; an entry that is longer by itself goes alone. */
   readonly batchLength: number;
 }
 
-/** The entries at the beginning that go together; empty only for none. */
+/** The entries at the beginning of a list that are offered together; empty only when the list is. */
 export function firstBatch(entries: readonly Entry[], { batch, batchLength }: BatchLimits): readonly Entry[] {
   let length = 0;
   const end = entries.findIndex(({ wire }, index) => {

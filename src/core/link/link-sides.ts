@@ -8,7 +8,7 @@ export type FarMessage =
   | { readonly kind: "entry"; readonly entry: Entry; readonly cursor: Cursor }
   /** An entry that could not be read: it will be missing here, and is counted. */
   | { readonly kind: "unreadable"; readonly cursor: Cursor | null }
-  /** Nothing for this reader up to here. */
+  /** Up to here there is nothing more for this reader. */
   | { readonly kind: "cursor"; readonly cursor: Cursor }
   | { readonly kind: "presence"; readonly followers: readonly Follower[] }
   | { readonly kind: "beyond"; readonly hubs: readonly FarHub[] }
@@ -18,7 +18,7 @@ export type FarMessage =
 /** The other side could not be reached, or answered with a failure that may pass: the link tries again. */
 export class UnreachableError extends Error {
   override readonly name = "UnreachableError";
-  /** How long the other side asked to be left alone, in ms; `null` when it did not. */
+  /** How long the other side asked not to be asked again, in ms; `null` when it did not. */
   readonly retryAfter: number | null;
 
   constructor(message: string, options?: ErrorOptions & { readonly retryAfter?: number | null }) {
@@ -27,7 +27,7 @@ export class UnreachableError extends Error {
   }
 }
 
-/** The other side will not have this device any more (withdrawn, expired, unknown walk): the link ends. */
+/** The other side refuses this device from now on (it was withdrawn, its token expired, or the walk is unknown): the link ends. */
 export class TurnedAwayError extends Error {
   override readonly name = "TurnedAwayError";
 }
@@ -64,6 +64,6 @@ export interface NearSide {
   cursor(): Promise<Cursor | null>;
   /** Keeps entries from the other side together with how far it was read. Where two entries disagree under one key, the other side's stays. */
   takeIn(entries: readonly Entry[], cursor: Cursor): Promise<void>;
-  /** Calls back whenever the outbox may have grown; returns the end of it. */
+  /** Calls back whenever the outbox may have grown; returns a function that ends it. */
   watch(onChange: () => void): () => void;
 }

@@ -23,7 +23,7 @@ export interface LinkState {
   readonly unreadable: number;
 }
 
-/** A link that has not begun. */
+/** The state of a link that has not begun. */
 export const UNLINKED: LinkState = {
   kind: "linking",
   words: null,

@@ -3,7 +3,7 @@ import type { PushAnswer } from "./exchange.ts";
 import type { Settled } from "./link-sides.ts";
 import { UnreachableError } from "./link-sides.ts";
 
-/** Each entry with its result; throws an {@link UnreachableError} for an answer to something else, which is as good as none. */
+/** Each entry of a batch with its result. Throws an {@link UnreachableError} when the answer is to something else, which is as good as no answer. */
 export function pairedWith(batch: readonly Entry[], { results }: PushAnswer): readonly Settled[] {
   if (results.length !== batch.length) throw new UnreachableError("The answer does not fit what was sent.");
   return batch.map((entry, index) => {

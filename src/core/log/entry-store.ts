@@ -5,7 +5,7 @@ import type { Draft } from "./stamp.ts";
 /** Entries in the order in which a store got them. */
 export interface EntryPage {
   readonly entries: readonly Entry[];
-  /** Pass it on to read what came after; grows with every entry, not dense. */
+  /** The place of the last entry in the order of arrival: reading behind it gives what came after. It grows, and may skip numbers. */
   readonly offset: number;
   /**
    * Changes when entries of the walk were replaced or taken out (stamped anew by a hub's clock, overruled by another entry
@@ -14,7 +14,7 @@ export interface EntryPage {
   readonly edition: number;
 }
 
-/** What taking in entries from elsewhere came to. */
+/** What became of entries that a store was given from elsewhere. */
 export interface TakenIn {
   readonly added: number;
   /** How many were here already, restamped ones included. */
@@ -25,14 +25,14 @@ export interface TakenIn {
   readonly conflicting: readonly Entry[];
 }
 
-/** Where the entries of walks are kept. Everything a store has confirmed survives the end of the program. */
+/** Where the entries of walks are kept. Everything that a store has confirmed survives the end of the program. */
 export interface EntryStore {
-  /** Makes entries of drafts, in their order, and keeps them all or none; resolved only when they are durable ([LOG5]). */
+  /** Makes entries of drafts, in their order, and keeps all of them or none. Resolves only when they are durable ([LOG5]). */
   append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]>;
-  /** Keeps entries made elsewhere; duplicates are no error. Durable when resolved. */
+  /** Keeps entries that were made elsewhere; entries that are here already are no error. Resolves when they are durable. */
   takeIn(entries: readonly Entry[]): Promise<TakenIn>;
   /** The entries of a walk that came after `offset`; 0 reads all. */
   read(walk: WalkId, offset: number): Promise<EntryPage>;
-  /** Calls back whenever the walk's log may have grown, by this or another tab; returns the end of it. */
+  /** Calls back whenever the walk's log may have grown, by this or another tab; returns a function that ends it. */
   watch(walk: WalkId, onChange: () => void): () => void;
 }

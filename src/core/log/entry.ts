@@ -43,12 +43,12 @@ export interface Entry {
   readonly read: ReadFact;
 }
 
-/** An entry, or why a value is none. */
+/** An entry, or the reason why a value is not one. */
 export type ReadEntry =
   | { readonly entry: Entry; readonly problem: null }
   | { readonly entry: null; readonly problem: string };
 
-/** No entry of ours nests nearly so deep; what does would exhaust the stack of whoever writes or compares it. */
+/** No entry of this program nests nearly so deep. One that does would exhaust the stack of whatever writes or compares it. */
 const DEEPEST = 100;
 
 /** Whether lists and objects stand inside one another more than {@link DEEPEST} times. */
@@ -87,7 +87,7 @@ export function readEntry(value: unknown): ReadEntry {
   };
 }
 
-/** What makes an entry one and the same wherever it has been: `source` and `id` ([LOG1]). */
+/** The key of an entry: its `source` and `id`, which no two different entries share ([LOG1]). */
 export function keyOf({ wire }: Pick<Entry, "wire">): string {
   return `${wire.source} ${wire.id}`;
 }

@@ -46,7 +46,7 @@ const facts = {
   "note.made": z.object({ text: z.string().max(20_000), step: idOf<StepId>().optional() }),
   "hold.called": z.object({ reason: reason.optional() }),
   "hold.lifted": z.object({ reason: reason.optional() }),
-  /** The clock of the source against a hub's: what is to be added to it, right within plus or minus `error`, in seconds. */
+  /** The hub's clock less the source's, right within plus or minus `error`, both in seconds. */
   "clock.compared": z.object({
     hub: z.string().max(400),
     offset: z.number().min(-1e10).max(1e10),
@@ -81,7 +81,7 @@ export function isKnownType(type: string): boolean {
   return type.startsWith(PREFIX) && isFactName(type.slice(PREFIX.length));
 }
 
-/** A fact, or why an entry's type and data are none: unknown types come from newer versions and are kept ([LOG4]). */
+/** A fact, or the reason why an entry's type and data are not one. Unknown types come from newer versions and are kept ([LOG4]). */
 export type ReadFact =
   | { readonly fact: Fact; readonly problem: null }
   | { readonly fact: null; readonly problem: string };

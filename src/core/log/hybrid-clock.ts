@@ -53,7 +53,7 @@ export function receive(last: HybridTime | null, remote: HybridTime, now: Instan
   return write({ wall, counter: 0 });
 }
 
-/** The later of two readings; `null` is before all. */
+/** The later of two readings; `null` stands for none and is earlier than every reading. */
 export function laterOf(a: HybridTime | null, b: HybridTime | null): HybridTime | null {
   if (a === null) return b;
   return b === null || a > b ? a : b;

@@ -1,4 +1,4 @@
-/** The value of a JSON text; `undefined`, which no JSON text has as its value, when it is none. */
+/** The value of a JSON text; `undefined` when the text is not JSON (no JSON text has that value). */
 export function jsonOf(text: string): unknown {
   try {
     return JSON.parse(text) as unknown;

@@ -21,7 +21,7 @@ export type Draft = {
   };
 }[FactName];
 
-/** What a device knows of a walk's log when it makes an entry. */
+/** What a device knows about a walk's log at the moment when it makes an entry. */
 export interface Pen {
   /** The device, `/devices/…`. */
   readonly source: string;

@@ -9,13 +9,13 @@ export interface LineProblem {
   readonly problem: string;
 }
 
-/** What a log in JSON Lines came to. */
+/** What was read from a log in JSON Lines. */
 export interface ReadLines {
   readonly entries: readonly Entry[];
   readonly problems: readonly LineProblem[];
 }
 
-/** Reads a log: JSON Lines, one entry a line, empty lines let pass. Lines that are no entry are reported, the rest stands. */
+/** Reads a log in JSON Lines, one entry a line. Empty lines are skipped; a line that is no entry is reported and the others are read. */
 export function readLines(text: string): ReadLines {
   const entries: Entry[] = [];
   const problems: LineProblem[] = [];

@@ -151,7 +151,7 @@ export class Admission {
     return this.#members.remove(member);
   }
 
-  /** Tells of changes from now on; returns the end of it. */
+  /** Tells of changes from now on; returns a function that ends it. */
   listen(listener: MemberListener): () => void {
     return this.#members.listen(listener);
   }

@@ -30,8 +30,8 @@ export type AppendOutcome = { readonly kind: "accepted"; readonly offset: number
 /** What goes with entries that are appended. */
 export interface AppendOptions {
   readonly via?: string;
-  /** Kept under these keys together with the entries: in the same transaction where there are any, after them elsewhere. */
-  readonly marks?: ReadonlyMap<string, string>;
+  /** Values that are kept under these keys together with the entries: in the same transaction where the engine has any, after them elsewhere. */
+  readonly alsoKeep?: ReadonlyMap<string, string>;
 }
 
 /** A walk that has entries. */
@@ -49,7 +49,7 @@ export interface RefusedEntry {
   readonly received: Instant;
 }
 
-/** Small things that a hub must not forget, shared by all hubs on the same engine. Durable when resolved. */
+/** Small values by key that a hub must not forget, shared by all hubs on the same engine. Each promise resolves when its change is durable. */
 export interface Keep {
   get(key: string): Promise<string | null>;
   put(key: string, value: string): Promise<void>;
@@ -58,13 +58,13 @@ export interface Keep {
   remove(key: string): Promise<void>;
   /** All pairs whose key begins so. */
   list(prefix: string): Promise<ReadonlyMap<string, string>>;
-  /** Calls back for each change from now on, by this or another hub, with `null` for one removed; returns the end of it. */
+  /** Calls back for each change from now on, by this or another hub, with `null` for one removed; returns a function that ends it. */
   watch(prefix: string, onChange: (key: string, value: string | null) => void): () => void;
 }
 
 /** Where a hub keeps the entries of walks. What it has confirmed survives the end of the process. */
 export interface Engine {
-  /** In a word, for health and metrics: `sqlite`, `jetstream`. */
+  /** The kind of engine, for health and metrics: `sqlite` or `jetstream`. */
   readonly kind: string;
   /** The name of this store: offsets of another mean nothing here. Letters, digits, `-` and `_`. */
   readonly epoch: string;
@@ -82,16 +82,16 @@ export interface Engine {
   walks(): Promise<readonly StoredWalk[]>;
   /**
    * Calls back with what was appended from now on, by this or another hub, each walk's in order of offset and each entry
-   * once; returns the end of it. What is read up to offset n and what is told after n leave nothing out between them.
+   * once; returns a function that ends it. What is read up to offset n and what is told after n leave nothing out between them.
    */
   follow(onAppended: (walk: WalkId, kept: readonly StoredEntry[]) => void): () => void;
   keepRefused(walk: WalkId, refused: RefusedEntry): Promise<void>;
-  /** The last of them, oldest first, at most `limit`. */
+  /** The last refused entries that were kept, oldest first, at most `limit`. */
   refused(walk: WalkId, limit: number): Promise<readonly RefusedEntry[]>;
   readonly keep: Keep;
-  /** Says something to all other hubs on the same engine; may be lost. */
+  /** Sends a text to all other hubs on the same engine. It may be lost. */
   whisper(topic: string, text: string): void;
-  /** Calls back with what other hubs whispered; returns the end of it. */
+  /** Calls back with what other hubs whispered; returns a function that ends it. */
   onWhisper(topic: string, hear: (text: string) => void): () => void;
   /** Ends everything; what was confirmed is kept. */
   close(): Promise<void>;

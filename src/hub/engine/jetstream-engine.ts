@@ -72,10 +72,10 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
     return {
       kind: "jetstream",
       epoch: createHash("sha256").update(`${name} ${created}`).digest("base64url").slice(0, 16),
-      append: (walk, offered, { via = null, marks } = {}) =>
+      append: (walk, offered, { via = null, alsoKeep } = {}) =>
         ask(async () => {
           const outcomes = await entries.append(walk, offered, via);
-          for (const [key, value] of marks ?? []) await small.keep.put(key, value);
+          for (const [key, value] of alsoKeep ?? []) await small.keep.put(key, value);
           return outcomes;
         }),
       compare: (walk, offered) => ask(() => entries.compare(walk, offered)),

@@ -56,7 +56,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
         }
         return outcome;
       });
-      for (const [key, value] of options.marks ?? []) put(key, value);
+      for (const [key, value] of options.alsoKeep ?? []) put(key, value);
       return inOrder;
     });
     return { outcomes, told };
@@ -75,7 +75,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     }
     for (const [index, { resolve }] of group.entries()) resolve(written.outcomes[index] ?? []);
     for (const [walk, kept] of written.told) appended.tell(walk, kept);
-    for (const { options } of group) for (const [key, value] of options.marks ?? []) tellKeep(key, value);
+    for (const { options } of group) for (const [key, value] of options.alsoKeep ?? []) tellKeep(key, value);
   };
 
   const commitWaiting = (): void => {

@@ -88,8 +88,8 @@ export class Intake {
   ): Promise<ReadonlyMap<Entry, AppendOutcome>> {
     const good = judged.flatMap(({ entry, refusal }) => (entry && !refusal ? [entry] : []));
     const found = new Map<Entry, AppendOutcome>();
-    // An empty batch may still carry marks.
-    if (good.length > 0 || options.marks) {
+    // An empty batch may still carry values to keep.
+    if (good.length > 0 || options.alsoKeep) {
       const outcomes = await this.#listener.timed(() => this.#engine.append(walk, good, options));
       for (const [index, outcome] of outcomes.entries()) {
         const entry = good[index];

@@ -21,7 +21,7 @@ export interface NewsSources {
 
 /**
  * Tells the followers who is there and how the hubs beyond are, gives signs of life, and ends the streams of tokens that
- * are dead. Returns the end of it. `tell` hears of trouble.
+ * are dead. Returns a function that ends it. `tell` hears of trouble.
  */
 export function startNews(sources: NewsSources, tell: (words: string) => void): () => void {
   const { admission, fanOut, presence, beyond } = sources;

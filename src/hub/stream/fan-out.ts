@@ -31,7 +31,7 @@ export class FanOut {
     return size;
   }
 
-  /** Adds a stream, so that it hears of everything from now on; returns the end of it. */
+  /** Adds a stream, so that it hears of everything from now on; returns a function that ends it. */
   add(walk: WalkId, subscriber: Subscriber, member: Member | null): () => void {
     const readers = this.#walks.get(walk) ?? new Set<Reader>();
     this.#walks.set(walk, readers);

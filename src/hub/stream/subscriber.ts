@@ -13,7 +13,7 @@ const MOST_QUEUED = 1000;
 /** Reads entries behind an offset, at most so many. */
 export type ReadEntries = (after: number, limit: number) => Promise<readonly StoredEntry[]>;
 
-/** One open stream: first it reads what is there, then it hears what is told. */
+/** One open stream of events: first it is sent the entries that are stored, then those that are appended. */
 export class Subscriber {
   readonly #response: ServerResponse;
   readonly #epoch: string;
@@ -31,7 +31,7 @@ export class Subscriber {
     response.once("close", () => this.#ended.abort());
   }
 
-  /** Past what was there before. */
+  /** Whether everything that was stored before has been sent. */
   get isLive(): boolean {
     return this.#isLive;
   }

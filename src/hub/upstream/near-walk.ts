@@ -119,7 +119,7 @@ export class NearWalk implements NearSide {
     const mine = entries.filter((entry) => entry.walk === walk);
     const outcomes = await engine.append(walk, mine, {
       via: far,
-      marks: new Map([[this.#cursorKey, `${engine.epoch} ${writeCursor(cursor)}`]]),
+      alsoKeep: new Map([[this.#cursorKey, `${engine.epoch} ${writeCursor(cursor)}`]]),
     });
     for (const [index, outcome] of outcomes.entries()) {
       const entry = mine[index];

@@ -28,7 +28,7 @@ export interface ClockJumpParts {
 /** A jump of more than this is told, in ms. */
 const TOLERATED = 500;
 
-/** Calls back when the wall clock has moved against the steady clock by more than 0.5 s since the last jump; returns the end of it. */
+/** Calls back when the wall clock has moved against the steady clock by more than 0.5 s since the last jump; returns a function that ends it. */
 export function watchClockJumps(onJump: (jump: ClockJump) => void, parts: ClockJumpParts = {}): () => void {
   const { clock = systemClock, steady = () => performance.now(), page = document, every = 1000 } = parts;
   let [wall, ticks] = [clock(), steady()];

@@ -10,7 +10,7 @@ export function mayBeOnline({ navigator: { onLine } }: Pick<NetworkParts, "navig
   return onLine;
 }
 
-/** Calls back after each change of {@link mayBeOnline}; returns the end of it. */
+/** Calls back after each change of {@link mayBeOnline}; returns a function that ends it. */
 export function watchNetwork(onChange: () => void, parts: NetworkParts = window): () => void {
   const listener = () => onChange();
   parts.addEventListener("online", listener);

@@ -64,7 +64,7 @@ export interface Sharing {
 export interface LinkKeeper {
   /** How a walk is linked; the same object until it changes. */
   status(walk: WalkId): LinkStatus;
-  /** Calls back after each change of {@link status}; returns the end of it. A walk that is watched is linked before others. */
+  /** Calls back after each change of {@link status}; returns a function that ends it. A walk that is watched is linked before others. */
   watch(walk: WalkId, onChange: () => void): () => void;
   /** Joins the walk that a code is for, or with the owner's code the one that is named, as its lead. */
   join(joining: Joining): Promise<JoinOutcome>;

@@ -5,7 +5,7 @@ export interface PageParts {
   removeEventListener(type: "online" | "pageshow", listener: () => void): void;
 }
 
-/** Calls back when the network came back and when the page is shown (again); returns the end of it. */
+/** Calls back when the network came back and when the page is shown (again); returns a function that ends it. */
 export function watchPage(page: PageParts, onHope: () => void): () => void {
   const onVisibility = () => {
     if (page.document.visibilityState === "visible") onHope();

@@ -45,7 +45,7 @@ export class RunningLink {
 
   readonly status = (): LinkState => this.#link.status();
 
-  /** Calls back after each change of {@link status}; returns the end of it. */
+  /** Calls back after each change of {@link status}; returns a function that ends it. */
   readonly watch = (onChange: () => void): (() => void) => this.#link.watch(onChange);
 
   start(): void {

@@ -33,7 +33,7 @@ export interface LinkStore {
   all(): Promise<readonly LinkRow[]>;
   /** `null` for a walk without a link. */
   get(walk: WalkId): Promise<LinkRow | null>;
-  /** Calls back whenever {@link all} may have changed, by this or another tab; returns the end of it. */
+  /** Calls back whenever {@link all} may have changed, by this or another tab; returns a function that ends it. */
   watch(onChange: () => void): () => void;
   /** Keeps that a walk was joined. */
   join(joining: NewLink): Promise<LinkRow>;

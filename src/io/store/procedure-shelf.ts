@@ -40,7 +40,7 @@ export interface ProcedureShelf {
   addProcedure(text: string, importedAt?: Instant): Promise<AddedProcedure>;
   /** Takes a procedure off this device; walks keep the copy they were opened with. */
   removeProcedure(key: string): Promise<void>;
-  /** Calls back whenever {@link procedures} may have changed, by this or another tab; returns the end of it. */
+  /** Calls back whenever {@link procedures} may have changed, by this or another tab; returns a function that ends it. */
   watchProcedures(onChange: () => void): () => void;
 }
 

@@ -11,7 +11,7 @@ export interface WalkStore extends EntryStore {
   readonly links: LinkStore;
   /** All walks that have entries here, the one in which something happened last first. */
   walks(): Promise<readonly WalkCard[]>;
-  /** Calls back whenever {@link walks} may have changed, by this or another tab; returns the end of it. */
+  /** Calls back whenever {@link walks} may have changed, by this or another tab; returns a function that ends it. */
   watchWalks(onChange: () => void): () => void;
   /**
    * Takes a walk, all its entries and its link off this device; there is no way back but an export. The sequence numbers it used

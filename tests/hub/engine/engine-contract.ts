@@ -144,7 +144,7 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
 
     test("what was confirmed is there after opening again, under the same epoch", async () => {
       const engine = await open();
-      await engine.append(WALK, notes(1, 20), { via: "elsewhere", marks: new Map([["cursor", "x:1"]]) });
+      await engine.append(WALK, notes(1, 20), { via: "elsewhere", alsoKeep: new Map([["cursor", "x:1"]]) });
       const refused = { text: "{}", reason: "conflict", received: NOON };
       await engine.keepRefused(WALK, refused);
       const [kept, walks, { epoch }] = [await engine.read(WALK, 0, 100), await engine.walks(), engine];
@@ -159,17 +159,17 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
       expect(kinds(await again.append(WALK, notes(20, 21)))).toEqual(["known", "accepted"]);
     });
 
-    test("marks are kept with the entries, also without any, and whoever watches is told", async () => {
+    test("values are kept with the entries, also without any, and whoever watches is told", async () => {
       const engine = await open();
       const told: [string, string | null][] = [];
       const stop = engine.keep.watch("up/", (key, value) => told.push([key, value]));
       await engine.append(WALK, notes(1, 1), {
-        marks: new Map([
+        alsoKeep: new Map([
           ["up/a", "1"],
           ["down", "2"],
         ]),
       });
-      await engine.append(WALK, [], { marks: new Map([["up/a", "3"]]) });
+      await engine.append(WALK, [], { alsoKeep: new Map([["up/a", "3"]]) });
       expect(await engine.keep.list("up/")).toEqual(new Map([["up/a", "3"]]));
       await expect
         .poll(() => told)

@@ -95,7 +95,7 @@ export class SmallHub {
     return { results, gaps: [], now: this.now };
   }
 
-  /** Opens a stream; returns the end of it. Everything is heard in order. */
+  /** Opens a stream; returns a function that ends it. Everything is heard in order. */
   follow(after: Cursor | null, listener: Listener): () => void {
     const { hear, via } = listener;
     const from = after?.epoch === this.#epochName && after.offset <= this.head ? after.offset : 0;

@@ -2,7 +2,7 @@ import { setTimeout } from "node:timers/promises";
 import type { LinkTime } from "../../core/link/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 
-/** Time and chance of this machine, for links. */
+/** The time and the randomness of this machine, for links. */
 export function machineTime({ now }: Pick<Surroundings, "now">): LinkTime {
   return {
     now,

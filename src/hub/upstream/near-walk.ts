@@ -20,7 +20,7 @@ export interface NearWalkParts {
   readonly later: (ms: number, work: () => void) => () => void;
 }
 
-/** The clock is looked at so often at least while something is early, in ms: it may be set, and timers are not so patient. */
+/** While an entry is early, the clock is looked at this often at least, in ms: somebody may set it, and timers cannot wait for much longer. */
 const LONGEST_PAUSE = 3_600_000;
 /** An entry that is ahead of the other hub's clock is offered again after so long at the earliest, in ms. */
 const EARLY_PAUSE = 5_000;
@@ -46,7 +46,7 @@ export class NearWalk implements NearSide {
     return new NearWalk(parts, await Outgoing.open(parts.engine, parts.walk, parts.far));
   }
 
-  /** How many entries the other hub would not have, and what it said of the last. */
+  /** How many entries the other hub refused, and what it said of the last one. */
   get refusals(): { readonly count: number; readonly words: string | null } {
     return { count: this.#outgoing.refused, words: this.#outgoing.words };
   }
@@ -149,7 +149,7 @@ export class NearWalk implements NearSide {
     };
   }
 
-  /** Says that the outbox has grown once the first of what is early is due. */
+  /** Tells the watchers that the outbox has grown once the first early entry is due. */
   #awaitDue(): void {
     this.#forgetDue();
     const { early } = this.#outgoing;

@@ -2,14 +2,14 @@ import { z } from "zod";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Engine, StoredEntry } from "../engine/index.ts";
 
-/** An entry of this hub that the other one has not been heard to have. */
+/** An entry of this hub that the other one is not known to have. */
 export interface OutgoingEntry {
   readonly offset: number;
   /** When this hub got it. */
   readonly received: Instant;
 }
 
-/** One that the other hub found to be ahead of its clock, and when it is offered again. */
+/** An entry that the other hub found to be ahead of its clock, and when it is offered again. */
 export interface EarlyEntry extends OutgoingEntry {
   readonly due: Instant;
 }
@@ -18,12 +18,12 @@ const outgoingSchema = z.object({
   /** Of the store here, and of the other hub's. */
   epoch: z.string(),
   farEpoch: z.string().nullable(),
-  /** All up to here is settled, but for what is early. */
+  /** Everything up to this offset is settled, except for early entries. */
   mark: z.number().int().min(0),
-  /** Up to here everything goes, also what came from over there: the other hub lost some of it. */
+  /** Up to this offset everything is sent, even what came from the other hub, which has lost some of it. */
   again: z.number().int().min(0),
   early: z.array(z.object({ offset: z.number().int(), received: z.number(), due: z.number() })),
-  /** How many it would not have, and what it said of the last. */
+  /** How many entries the other hub refused, and what it said of the last one. */
   refused: z.number().int(),
   words: z.string().nullable(),
 });
@@ -53,7 +53,7 @@ interface OutgoingParts {
 
 const PAGE = 500;
 
-/** What is to go to another hub of one walk: everything behind a mark that did not come from there. */
+/** The entries of one walk that are to be sent to another hub: everything behind an offset that did not come from there. */
 export class Outgoing {
   readonly #engine: Engine;
   readonly #walk: WalkId;
@@ -65,7 +65,7 @@ export class Outgoing {
   #scan: Promise<void> | null = null;
   /** Counts how often looking began anew. */
   #round = 0;
-  /** Ends when the last change of the state is kept: each begins with what the one before it came to. */
+  /** Resolves when the last change of the state is kept: each change begins with the result of the one before. */
   #changed: Promise<void> = Promise.resolve();
 
   private constructor({ engine, walk, far, key, state }: OutgoingParts) {
@@ -107,7 +107,7 @@ export class Outgoing {
     return this.#state.early as unknown as readonly EarlyEntry[];
   }
 
-  /** Everything that waits, oldest first, but for what is early. */
+  /** Everything that waits to be sent, oldest first, except for early entries. */
   async waiting(): Promise<readonly OutgoingEntry[]> {
     this.#scan ??= this.#look().finally(() => {
       this.#scan = null;
@@ -116,7 +116,7 @@ export class Outgoing {
     return this.#waiting;
   }
 
-  /** Counts how often everything came to be offered anew: what was offered before that is not settled by any answer. */
+  /** How often sending began anew with everything. Answers to offers of an earlier round settle nothing. */
   get round(): number {
     return this.#round;
   }
@@ -159,7 +159,7 @@ export class Outgoing {
     if (round === this.#round) this.#waiting = others();
   }
 
-  /** The other hub's store is of this epoch; of another than before, it may have lost what it had. True when it may. */
+  /** Notes the epoch of the other hub's store. Resolves with true when it is another than before, so that the store may have lost what it had. */
   async meets(farEpoch: string): Promise<boolean> {
     if (this.#state.farEpoch === farEpoch) return false;
     const head = await this.#engine.head(this.#walk);

@@ -11,12 +11,12 @@ const ticketSchema = z.object({
   invitation: z.string().nullable().default(null),
 });
 
-/** What another hub gave this one for a walk: a token, and who it is. */
+/** What another hub gave this one on joining a walk: a token, and its own name. */
 export type Ticket = z.output<typeof ticketSchema>;
 
 /** The tickets of another hub, kept so that a restart needs no code. */
 export interface UpstreamBook {
-  /** All that can be read: for the others this hub has to be let in anew. */
+  /** All tickets that can be read; for the others this hub has to join anew. */
   all(): Promise<ReadonlyMap<WalkId, Ticket>>;
   put(walk: WalkId, ticket: Ticket): Promise<void>;
   remove(walk: WalkId): Promise<void>;

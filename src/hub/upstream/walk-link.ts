@@ -16,18 +16,18 @@ export interface WalkLinkParts extends NearWalkParts {
 
 /** The link of one walk with another hub. */
 export interface WalkLink {
-  /** Resolves once the other hub would not have this one any more, with what it said. */
+  /** Resolves with what the other hub said once it has turned this one away. */
   readonly turnedAway: Promise<string>;
   stop(): Promise<void>;
 }
 
-/** Retries are at most 30 s apart, so that a window of contact is used. */
+/** Attempts are at most 30 s apart, so that no window of contact is missed. */
 export const GAP_BACKOFF: Backoff = { first: 1_000, longest: 30_000 };
-/** An answer may take so long, in ms; how long one is waited for follows how long they do take. */
+/** The longest time that an answer may take, in ms; how long one is waited for follows how long answers do take. */
 export const LONGEST_ANSWER = 30 * 60_000;
-/** How the link stands is told at most so often, in ms. */
+/** How often the state of the link is told, at most, in ms. */
 const TELL_PAUSE = 1_000;
-/** Signs of life alone are told so often, in ms. */
+/** How often a mere sign of life is told, in ms. */
 const LIFE_PAUSE = 10_000;
 
 /** Begins to keep a walk in agreement with another hub. */
@@ -106,13 +106,13 @@ export async function startWalkLink(parts: WalkLinkParts): Promise<WalkLink> {
   };
 }
 
-/** What of a link's state is worth telling at once. */
+/** The parts of a link's state that are told at once when they change, as a text to compare. */
 function newsOf({ heardAt: _heardAt, sentUpTo, ...news }: FarHub): string {
   // With nothing unsent the time goes on with the clock.
   return JSON.stringify({ ...news, sentUpTo: news.unsent === 0 ? "all" : sentUpTo });
 }
 
-/** Says how far this hub has read: the last word only, one request at a time, and again when it did not get through. */
+/** Tells the other hub how far this one has read: one request at a time, always with the latest cursor, and again when a request failed. */
 function seenReporter({ seen, later }: Pick<WalkLinkParts, "seen" | "later">) {
   let [next, isBusy]: [Cursor | null, boolean] = [null, false];
   let isStopped = false;
@@ -145,7 +145,7 @@ function seenReporter({ seen, later }: Pick<WalkLinkParts, "seen" | "later">) {
   };
 }
 
-/** How a walk stands that has no link yet. */
+/** The state of a walk that has no link yet. */
 export function unlinkedHub(name: string, unsent: number, refusal: string | null): FarHub {
   return {
     name,

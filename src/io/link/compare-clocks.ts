@@ -5,10 +5,10 @@ import type { Instant } from "../../core/units/index.ts";
 
 const TRIPS = 8;
 
-/** Once a clock was asked for so long, what is known has to do, in ms. */
+/** After this long no further questions are asked, in ms: the answers so far have to do. */
 const LONG_ENOUGH = 10_000;
 
-/** Asks another clock several times; the offset by the shortest round trip. Rejects when it never answered. */
+/** Asks another clock several times and resolves with its offset by the shortest round trip. Rejects when it never answered. */
 export async function compareClocks(ask: () => Promise<Instant>, now: () => Instant): Promise<ClockOffset> {
   const trips: RoundTrip[] = [];
   const since = now();
@@ -27,7 +27,7 @@ export async function compareClocks(ask: () => Promise<Instant>, now: () => Inst
   return offset;
 }
 
-/** Which of two comparisons to go by: the later one, unless the earlier was closer and still fits. */
+/** The better of two comparisons: the later one, unless the earlier one was more exact and agrees with it. */
 export function betterOf(earlier: ClockOffset | null, later: ClockOffset): ClockOffset {
   if (!earlier || later.error <= earlier.error) return later;
   return Math.abs(later.offset - earlier.offset) <= later.error + earlier.error ? earlier : later;

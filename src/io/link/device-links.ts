@@ -30,7 +30,7 @@ export interface DeviceLinksParts {
   readonly page: PageParts | null;
 }
 
-/** Which walks are linked is looked over so often, in ms. */
+/** How often the choice of walks to link is made anew, in ms. */
 const LOOKED_OVER = 60_000;
 
 /** A hub may take so long to be told that this device leaves, in ms. */
@@ -45,7 +45,7 @@ export class DeviceLinks implements LinkKeeper {
   readonly #watchers = new Map<WalkId, Listeners>();
   readonly #over = new AbortController();
   readonly #background: Candidacy;
-  /** Has the right walks linked. */
+  /** Links the walks that are to be linked, and no others. */
   readonly #arranging = new OneAtATime(() => this.#arrange());
   /** Whether this page links walks that nobody looks at. */
   #isBackground = false;
@@ -133,7 +133,7 @@ export class DeviceLinks implements LinkKeeper {
     this.#parts.channel?.close();
   }
 
-  /** What ran under an earlier token, or had ended, begins anew. */
+  /** Ends the link that ran under an earlier token, or had ended, so that another one begins. */
   async #beginAnew(walk: WalkId): Promise<void> {
     const linked = this.#linked.get(walk);
     if (linked) rest(linked);
@@ -148,7 +148,7 @@ export class DeviceLinks implements LinkKeeper {
     void this.#arranging.run();
   }
 
-  /** The page that somebody looks at links what they look at: another one may be asleep. */
+  /** Has this page link a walk that somebody looks at here: the page that links it may be asleep. */
   #takeOver(walk: WalkId): void {
     const isSeen = this.#parts.page?.document.visibilityState === "visible";
     if (isSeen && this.#isWatched(walk)) this.#linked.get(walk)?.candidacy?.takeOver();
@@ -166,7 +166,7 @@ export class DeviceLinks implements LinkKeeper {
     }
   }
 
-  /** Has the right walks linked. A store that fails is asked again in a minute, or when somebody does something. */
+  /** Links the walks that are to be linked, and no others. A store that fails is asked again in a minute, or when somebody does something. */
   async #arrange(): Promise<void> {
     const { signal } = this.#over;
     if (signal.aborted) return;
@@ -179,7 +179,7 @@ export class DeviceLinks implements LinkKeeper {
     }
   }
 
-  /** Has the walks here be those of which the store keeps a link. */
+  /** Brings the walks here into line with the links that the store keeps. */
   async #followRows(): Promise<void> {
     const { links } = this.#parts.store.log;
     const rows = new Map((await links.all()).map((row) => [row.walk, row]));
@@ -221,7 +221,7 @@ export class DeviceLinks implements LinkKeeper {
     return firstToLink(wanted, ({ row }) => this.#isWatched(row.walk));
   }
 
-  /** Whether all of a walk was read, once at least, and sent. */
+  /** Whether a walk was read to its end at least once, and everything of it was sent. */
   async #isThrough({ row }: LinkedWalk): Promise<boolean> {
     return row.cursor !== null && (await this.#parts.store.log.links.unsent(row.walk)) === 0;
   }

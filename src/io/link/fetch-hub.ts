@@ -1,7 +1,7 @@
 import type { AskHub, HubAnswer, HubManner, LinkTime } from "../../core/link/index.ts";
 import { timeLimit, UnreachableError } from "../../core/link/index.ts";
 
-/** As much of the platform's `fetch` as is used. */
+/** The part of the platform's `fetch` that is used. */
 export type Fetch = (address: string, init: RequestInit) => Promise<Response>;
 
 /** What asking a hub from a page takes. */

@@ -1,6 +1,6 @@
 import { aborted } from "../../core/link/index.ts";
 
-/** As much of the Web Locks API (W3C) as is used. */
+/** The part of the Web Locks API (W3C) that is used. */
 export interface Locks {
   request(
     name: string,
@@ -9,16 +9,16 @@ export interface Locks {
   ): Promise<unknown>;
 }
 
-/** A wish to do something that one page of a device does at a time. */
+/** The wish of a page to do something that only one page of a device does at a time. */
 export interface Candidacy {
   /** Takes over from whichever page does it: this one is being looked at, the other may be asleep. */
   takeOver(): void;
-  /** Gives it up, for good. */
+  /** Gives the wish up for good. */
   end(): void;
 }
 
 /**
- * Has `lead` called whenever this page is the one, with a signal that is aborted when it no longer is; without locks, or
+ * Calls `lead` whenever this page becomes the one that leads, with a signal that is aborted when it stops being so. Without locks, or
  * where the browser grants none, each page takes itself for the one, which costs traffic and does no harm.
  */
 export function stand(locks: Locks | null, name: string, lead: (signal: AbortSignal) => void): Candidacy {

@@ -25,17 +25,17 @@ export class LinkClock {
     this.#parts = parts;
   }
 
-  /** Resolves once the clocks were compared since the link began; nothing is to be sent before. Rejects as the hub's answers do. */
+  /** Resolves once the clocks were compared since the link began: nothing may be sent before that. Rejects as the hub's answers do. */
   async compared(): Promise<void> {
     if (!this.#isCompared) await this.compare();
   }
 
-  /** The hub found entries ahead of its clock: what is known of it is out of date. */
+  /** Notes that the hub found entries ahead of its clock, so that the last comparison is out of date. */
   doubt(): void {
     this.#isCompared = false;
   }
 
-  /** Compares now; calls while it is under way are answered by the same comparison. */
+  /** Compares the clocks. Calls while a comparison is under way wait for that one. */
   compare(): Promise<void> {
     this.#work ??= this.#compare().finally(() => {
       this.#work = null;
@@ -65,7 +65,7 @@ export class LinkClock {
   }
 }
 
-/** Within the error of the comparison, another offset is no other. */
+/** Whether a comparison is worth an entry: a difference from the last one within its error is none. */
 function isNews({ offset, error }: ClockOffset, logged: number | null): boolean {
   return logged === null || Math.abs(offset - logged) > Math.max(WORTH_TELLING, error);
 }

@@ -2,7 +2,7 @@ import type { FarHub, Follower, HubWalk, Invitation } from "../../core/link/inde
 import type { ClockOffset, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
-/** Something about a link that its reader must be told until they put it away. */
+/** Something about a link that its reader is told until they put it away. */
 export interface LinkNotice {
   readonly key: string;
   readonly at: Instant;
@@ -11,22 +11,22 @@ export interface LinkNotice {
 
 /** How a walk is linked with a hub, for a screen. */
 export interface LinkStatus {
-  /** `alone` without a hub; `linked` while the hub's stream is open; `ended` when the hub will not have this device any more. */
+  /** `alone` without a hub; `linked` while the hub's stream is open; `ended` once the hub has turned this device away. */
   readonly kind: "alone" | "linking" | "linked" | "ended";
   /** `null` when alone. */
   readonly role: Role | null;
   readonly hubName: string | null;
   /** This device's source, as followers know it. */
   readonly device: string;
-  /** How many entries the hub has not been heard to have. */
+  /** How many entries the hub is not known to have. */
   readonly unsent: number;
-  /** How many entries of other devices the hub has not been heard to have: they came by a file, and this one may not send them. */
+  /** How many entries of other devices the hub is not known to have: they came from a file, and this device may not send them. */
   readonly onlyHere: number;
   /** When the hub was last heard, by the clock of this device. */
   readonly heardAt: Instant | null;
   readonly followers: readonly Follower[];
   readonly beyond: readonly FarHub[];
-  /** How far the hub's clock is ahead of the one here; `null` before it was compared. */
+  /** The hub's clock less the one here; `null` before they were compared. */
   readonly clock: ClockOffset | null;
   readonly notices: readonly LinkNotice[];
   /** Why it ended, or what is wrong; `null` when nothing is known to be. */

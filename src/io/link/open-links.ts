@@ -10,7 +10,7 @@ import type { PageParts } from "./page-signals.ts";
 import type { Channel } from "./status-channel.ts";
 import { waited } from "./timers.ts";
 
-/** What the links of a device need and may be given; what is not given is the platform's, where it has it. */
+/** What the links of a device are opened with. What is not given is taken from the platform, where it has it. */
 export interface OpenLinksParts {
   readonly store: DeviceStore;
   /** The device's clock. */

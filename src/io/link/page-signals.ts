@@ -1,4 +1,4 @@
-/** As much of a window as tells that there is hope of a network again, or that somebody looks. */
+/** The part of a window that tells that the network may be back, or that somebody looks at the page. */
 export interface PageParts {
   readonly document: Pick<Document, "visibilityState" | "addEventListener" | "removeEventListener">;
   addEventListener(type: "online" | "pageshow", listener: () => void): void;

@@ -5,13 +5,13 @@ import type { LinkRow, WalkStore } from "../store/index.ts";
 import { nearSideOf } from "../store/index.ts";
 import { LinkClock } from "./link-clock.ts";
 
-/** How far this device has read is told at most so often when it changed, in ms. */
+/** How often the hub is told how far this device has read, at most, in ms. */
 const PRESENCE_SOONEST = 5000;
 
-/** And at least so often, in ms. */
+/** How often the hub is told so even when nothing changed, in ms. */
 const PRESENCE_LATEST = 30_000;
 
-/** The clocks are compared so often, in ms. */
+/** How often the clocks are compared, in ms. */
 const CLOCK_EVERY = 300_000;
 
 /** What a running link is made of. */
@@ -66,7 +66,7 @@ export class RunningLink {
     await this.#link.stop();
   }
 
-  /** The hub, to which nothing is sent before the clocks were compared: what it would refuse is stamped anew first. */
+  /** The hub as a far side to which nothing is sent before the clocks were compared, so that what it would refuse is stamped anew first. */
   #farSide(): FarSide {
     const { hub, row } = this.#parts;
     const far = hubFarSide(hub, row.walk);
@@ -111,7 +111,7 @@ export class RunningLink {
     });
   }
 
-  /** Does something again and again while linked; what fails is done the next time. */
+  /** Does something again and again while linked. What fails is tried again the next time. */
   async #everSoOften(ms: number, work: () => Promise<void>): Promise<void> {
     const { signal } = this.#stop;
     while (!signal.aborted) {

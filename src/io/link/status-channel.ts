@@ -1,7 +1,7 @@
 import type { WalkId } from "../../core/units/index.ts";
 import type { LinkStatus } from "./link-keeper.ts";
 
-/** As much of a BroadcastChannel as is used. */
+/** The part of a BroadcastChannel that is used. */
 export interface Channel {
   postMessage(message: unknown): void;
   close(): void;
@@ -13,7 +13,7 @@ export type ChannelMessage =
   | { readonly kind: "status"; readonly walk: WalkId; readonly status: LinkStatus }
   | { readonly kind: "ask"; readonly walk: WalkId };
 
-/** Hears what other pages say on a channel; what another version of this app says there is let pass. */
+/** Calls back with what other pages say on a channel; messages of other versions of this app are ignored. */
 export function hearOn(channel: Channel, hear: (message: ChannelMessage) => void): void {
   channel.onmessage = ({ data }: MessageEvent<unknown>) => {
     if (typeof data !== "object" || data === null) return;

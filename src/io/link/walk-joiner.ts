@@ -91,7 +91,7 @@ export class WalkJoiner {
   }
 }
 
-/** A code as it was meant: blanks and dashes of any kind in it are for the eye. */
+/** A code without the blanks and dashes that make it easier to read. */
 function bare(code: string): string {
   return code.replaceAll(/[^\p{L}\p{N}]/gu, "");
 }

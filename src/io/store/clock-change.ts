@@ -13,7 +13,7 @@ export interface ClockNews {
   readonly scope: "own" | "every";
 }
 
-/** What follows from a comparison of clocks; the summary has the offset already. */
+/** The change that a comparison of clocks makes. The summary of the view has the new offset already. */
 export function clockChange(view: LinkView, { clock, all, scope }: ClockNews): LinkChange {
   const { link, summary, now } = view;
   const isIn = (placed: PlacedEntry) =>

@@ -1,7 +1,7 @@
 import type { Entry } from "../../core/log/index.ts";
 import { keyOf, likenessOf } from "../../core/log/index.ts";
 
-/** Entries from elsewhere, held against what a store has. */
+/** Entries from elsewhere, compared with what a store has. */
 export interface Sorted {
   /** Not here yet, each once, in the order given. */
   readonly fresh: readonly Entry[];

@@ -5,13 +5,13 @@ import type { Instant } from "../../core/units/index.ts";
 import type { AsideEntry } from "./link-row.ts";
 import type { StoredLinkRow, StoredWalkSummary } from "./stored-rows.ts";
 
-/** An entry as kept: what was written, and its place in the order of arrival. */
+/** A row of the table of entries: what was written, and its place in the order of arrival. */
 export interface EntryRow {
   readonly offset: number;
   readonly wire: WireEntry;
 }
 
-/** A procedure as kept. */
+/** A row of the table of procedures. */
 export interface ProcedureRow {
   readonly key: string;
   readonly id: string;
@@ -28,10 +28,10 @@ export interface DeviceRow {
   readonly value: string;
 }
 
-/** An entry set aside, and its place in the order of that. */
+/** A row of the table of entries that were set aside, numbered in the order in which that was done. */
 export type AsideRow = AsideEntry & { readonly number: number };
 
-/** Another IndexedDB than the global one: a test's. */
+/** An IndexedDB to use in place of the global one, for tests. */
 export interface IndexedDbParts {
   readonly indexedDB: IDBFactory;
   readonly IDBKeyRange: typeof globalThis.IDBKeyRange;

@@ -10,12 +10,12 @@ import { linkRowOf, storedLinkRow, storedWalkSummary, walkSummaryOf } from "./st
 import type { WalkSummary } from "./walk-summary.ts";
 import { emptySummary, isPoisoned } from "./walk-summary.ts";
 
-/** The database is no longer the one this store was opened on: it was wiped, and sequence numbers in it start anew. */
+/** The database was wiped since this store was opened on it, so that its sequence numbers start anew. */
 class ReplacedDatabaseError extends Error {
   override readonly name = "ReplacedDatabaseError";
 }
 
-/** From how many entries on one read of the whole walk is quicker than a look-up of each. */
+/** For this many entries or more, reading the whole walk is quicker than looking up each of them. */
 const MANY = 100;
 
 const BY_KEY = "[wire.subject+wire.source+wire.id]";
@@ -34,7 +34,7 @@ export class DexieRows {
     this.source = source;
   }
 
-  /** One transaction of its own: were it part of another, it would resolve before that one is complete. */
+  /** Does work in a write transaction of its own. As a part of another transaction it would resolve before that one is complete. */
   write<Result>(names: readonly TableName[], work: () => Promise<Result>): Promise<Result> {
     const { device } = this.database;
     return this.database.transaction("rw!", [...names, "device"], async () => {
@@ -76,7 +76,7 @@ export class DexieRows {
     return (await this.database.links.toArray()).map(linkRowOf);
   }
 
-  /** The summary as the next entry follows it: without a hybrid time that the hub would refuse. */
+  /** The summary to make the next entry from: its latest hybrid time is one that the hub would accept. */
   async summaryToFollow(walk: WalkId, now: Instant): Promise<WalkSummary> {
     const summary = await this.summaryOf(walk);
     if (!isPoisoned(summary, now)) return summary;
@@ -90,12 +90,12 @@ export class DexieRows {
     return (await this.#behind(walk, after).toArray()).map(this.#placed);
   }
 
-  /** How many entries of a walk behind an offset are such. */
+  /** How many entries of a walk behind an offset satisfy a condition. */
   countOf(walk: WalkId, after: number, isSuch: (row: EntryRow) => boolean): Promise<number> {
     return this.#behind(walk, after).filter(isSuch).count();
   }
 
-  /** The first of such entries of a walk behind an offset. */
+  /** The first entries of a walk behind an offset that satisfy a condition, at most `limit`. */
   async firstOf(
     walk: WalkId,
     after: number,
@@ -148,7 +148,7 @@ export class DexieRows {
   }
 }
 
-/** Calls back after each change of what a query reads; says nothing once the database is closed. */
+/** Calls back after each change of what a query reads, until the database is closed; returns a function that ends it. */
 export function watched(query: () => Promise<unknown>, onChange: () => void): () => void {
   const subscription = liveQuery(query).subscribe({ next: onChange, error: () => {} });
   return () => subscription.unsubscribe();

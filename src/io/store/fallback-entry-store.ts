@@ -24,7 +24,7 @@ const MEMORY_OFFSETS = 2 ** 40;
 export interface FallbackParts {
   /** `null` when there was no store on disk from the start. */
   readonly durable: WalkStore | null;
-  /** Why there was none; not looked at otherwise. */
+  /** Why there was none; ignored when there was one. */
   readonly reason?: StoreTrouble;
   /**
    * The source for what is entered in memory. It must be one of its own: the numbers after the last on disk are given
@@ -34,7 +34,7 @@ export interface FallbackParts {
   readonly now: () => Instant;
 }
 
-/** A store on disk as long as that works, then one in memory with everything that was read and entered so far. */
+/** A store that keeps entries on disk while that works, and otherwise in memory, together with everything that was read and entered before. */
 export class FallbackEntryStore implements WalkStore {
   readonly #durable: WalkStore | null;
   readonly #memory: MemoryEntryStore;
@@ -66,7 +66,7 @@ export class FallbackEntryStore implements WalkStore {
     });
   }
 
-  /** The source of what is entered now. */
+  /** The source under which the next entry is made. */
   get source(): string {
     return this.#status.kind === "durable" && this.#durable ? this.#durable.source : this.#memory.source;
   }
@@ -77,7 +77,7 @@ export class FallbackEntryStore implements WalkStore {
   /** Calls back after each change of {@link status}; returns a function that ends it. */
   readonly watchStatus = this.#listeners.add;
 
-  /** True when an entry was confirmed as kept in memory only, and still is. */
+  /** Whether an entry is kept in memory only at this moment. */
   isUnsaved(entry: Entry): boolean {
     return this.#unsaved.has(keyOf(entry));
   }
@@ -175,7 +175,7 @@ export class FallbackEntryStore implements WalkStore {
     return this.#status;
   }
 
-  /** Has entries that were stamped anew in memory take the place of what the disk still has of them. */
+  /** Puts entries that were stamped anew in memory in the place of the forms that the disk still has of them. */
   async #replaceStamps(durable: WalkStore, entries: readonly Entry[]): Promise<void> {
     for (const [walk, some] of byWalk(entries)) {
       const link = await durable.links.get(walk);
@@ -190,12 +190,12 @@ export class FallbackEntryStore implements WalkStore {
     }
   }
 
-  /** The answer of the disk while it is trusted; `null` from the first trouble on. */
+  /** The answer of the disk; `null` once there was trouble with it. */
   async #onDisk<Answer>(ask: (durable: WalkStore) => Promise<Answer>): Promise<Answer | null> {
     return this.#status.kind === "durable" ? this.#attempt(ask) : null;
   }
 
-  /** The answer of the disk; `null` in trouble, after which memory is read and written. */
+  /** The answer of the disk; `null` when it is in trouble, after which memory is read and written. */
   async #attempt<Answer>(ask: (durable: WalkStore) => Promise<Answer>): Promise<Answer | null> {
     if (!this.#durable) return null;
     try {
@@ -210,7 +210,7 @@ export class FallbackEntryStore implements WalkStore {
     }
   }
 
-  /** Has memory hold everything of a walk that is known: what passed through, and what came to the disk since. */
+  /** Copies everything that is known of a walk to memory: what passed through this store, and what came to the disk since. */
   async #copy(walk: WalkId): Promise<void> {
     if (!this.#copied.has(walk)) {
       this.#copied.set(walk, 0);
@@ -223,7 +223,7 @@ export class FallbackEntryStore implements WalkStore {
     await this.#followEdition(walk, page.edition);
   }
 
-  /** Entries on disk were replaced or taken out: what passed through before is no longer what is there. */
+  /** Follows a change of edition: entries on disk were replaced or taken out, so that what passed through before has to be read again. */
   async #followEdition(walk: WalkId, edition: number): Promise<void> {
     const known = this.#editions.get(walk);
     this.#editions.set(walk, edition);

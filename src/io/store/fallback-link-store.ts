@@ -11,15 +11,15 @@ export interface FallbackLinkParts {
   readonly memory: MemoryLinkStore;
   /** Whether the disk is trusted. */
   readonly isDurable: () => boolean;
-  /** The answer of the disk, in a list of one; `null` in trouble, after which it is no longer trusted. */
+  /** The answer of the disk, in a list of one; `null` when it is in trouble, after which it is not trusted. */
   readonly attempt: <Answer>(ask: () => Promise<Answer>) => Promise<readonly [Answer] | null>;
-  /** Has memory hold all of a walk. */
+  /** Copies everything of a walk to memory. */
   readonly copy: (walk: WalkId) => Promise<void>;
   /** Takes note of what was changed on disk, or in memory. */
   readonly note: (walk: WalkId, changed: Changed, where: "disk" | "memory") => Promise<void>;
 }
 
-/** Links on disk as long as that works, then in memory: there they read and send the whole walk once more. */
+/** Links that are kept on disk while that works, and otherwise in memory, where each walk is read and sent as a whole once more. */
 export class FallbackLinkStore implements LinkStore {
   readonly #parts: FallbackLinkParts;
   /** As last seen on disk. */

@@ -2,7 +2,7 @@ import type { Cursor, RefusalReason } from "../../core/link/index.ts";
 import type { ClockOffset, Role, WireEntry } from "../../core/log/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 
-/** Something about the link that its user should know and has not yet put away. */
+/** Something about a link that its user should know, until the user puts it away. */
 export interface KeptNotice {
   readonly key: string;
   readonly at: Instant;
@@ -32,15 +32,15 @@ export interface LinkRow {
   readonly joinedAt: Instant;
   /** How far the hub's log was read. */
   readonly cursor: Cursor | null;
-  /** Offset here up to which everything that is to be sent was settled. */
+  /** The offset in this store up to which everything that is to be sent is settled. */
   readonly pushed: number;
-  /** How often it was begun anew to send everything, so that what was offered before settles nothing; missing for never. */
+  /** How often sending began anew with everything; missing for never. Answers to offers of an earlier round settle nothing. */
   readonly round?: number;
   readonly clock: ClockOffset | null;
   /** The offset that was entered in the log last, in ms. */
   readonly loggedOffset: Duration | null;
   readonly notices: readonly KeptNotice[];
-  /** Keys of entries of other devices that the hub was not heard to have, and this one may not send; missing for none. */
+  /** Keys of entries of other devices that the hub is not known to have. This device may not send them; missing for none. */
   readonly onlyHere?: readonly string[];
 }
 
@@ -58,12 +58,12 @@ export interface AsideEntry {
   readonly at: Instant;
 }
 
-/** The {@link LinkRow.round} in which everything is sent once more. */
+/** The {@link LinkRow.round} that begins when everything is to be sent once more. */
 export function nextRound(row: LinkRow | null): number {
   return (row?.round ?? 0) + 1;
 }
 
-/** The row after joining, anew or again: what was read and sent stays settled with the same hub. */
+/** The row after joining. When the hub is the same as before, what was read and sent stays settled. */
 export function joinedRow(before: LinkRow | null, joining: NewLink): LinkRow {
   const isSameHub = before !== null && before.origin === joining.origin && before.hub === joining.hub;
   // Each joining is compared in the log.

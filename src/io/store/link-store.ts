@@ -5,7 +5,7 @@ import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 
 /** What a link did to the entries of a walk. */
 export interface Changed {
-  /** New here, or in the place of another of the same key. */
+  /** Entries that are new here, or took the place of another of the same key. */
   readonly added: readonly Entry[];
   /** No longer here in this form. */
   readonly removed: readonly Entry[];

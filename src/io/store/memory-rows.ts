@@ -34,7 +34,7 @@ export class MemoryRows {
     this.#rows.set(summary.walk, summary);
   }
 
-  /** The summary as the next entry follows it: without a hybrid time that the hub would refuse. */
+  /** The summary to make the next entry from: its latest hybrid time is one that the hub would accept. */
   summaryToFollow(walk: WalkId, now: Instant): WalkSummary {
     const summary = this.summaryOf(walk);
     if (!isPoisoned(summary, now)) return summary;

@@ -23,7 +23,7 @@ import {
   type Upstream,
 } from "./upstream/index.ts";
 
-/** Where a hub writes: what its owner is to know to `out`, trouble to `err`. */
+/** Where a hub writes: `out` gets what its owner is to know, `err` gets trouble. */
 export interface HubConsole {
   out(text: string): void;
   err(text: string): void;
@@ -176,7 +176,7 @@ function introduction(
   return `${lines.join("\n")}\n`;
 }
 
-/** A failure to start, as a sentence for the owner where it is one that he can do something about. */
+/** A failure to start, put into a sentence for the owner where it is one that the owner can do something about. */
 function asTrouble(cause: unknown, { port, host, data }: HubOptions): unknown {
   if (cause instanceof EngineTroubleError || cause instanceof CertificateTroubleError) {
     return new HubTroubleError(cause.message, { cause });

@@ -1,7 +1,7 @@
 import type { FarHub } from "../../core/link/index.ts";
 import { formatInstant, Listeners, type WalkId } from "../../core/units/index.ts";
 
-/** What is known of the hubs beyond this one, per walk; whoever links with them writes it, streams tell it. */
+/** What is known of the hubs beyond this one, for each walk. The links with them write it; the streams of events tell it. */
 export class BeyondBoard {
   readonly #hubs = new Map<WalkId, readonly FarHub[]>();
   readonly #listeners = new Listeners<[walk: WalkId]>();

@@ -3,7 +3,7 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 
 /** An entry as a hub keeps it. */
 export interface StoredEntry {
-  /** Where it stands among the entries of its walk; above 0, grows, not dense. */
+  /** The place of the entry in its walk: above 0, growing, with possible gaps. */
   readonly offset: number;
   /** The CloudEvent in JSON, on one line. */
   readonly text: string;
@@ -12,7 +12,7 @@ export interface StoredEntry {
   readonly sequence: string;
   /** When the hub got it, by the hub's clock. */
   readonly received: Instant;
-  /** The hub it came through (its device name); `null` when it came from a device. Never sent back there. */
+  /** The hub that it came through, by its device name, to which it is never sent back; `null` when it came from a device. */
   readonly via: string | null;
 }
 
@@ -27,7 +27,7 @@ export type Comparison =
 /** What became of one entry. */
 export type AppendOutcome = { readonly kind: "accepted"; readonly offset: number } | Comparison;
 
-/** What goes with entries that are appended. */
+/** What may go along with entries that are appended. */
 export interface AppendOptions {
   readonly via?: string;
   /** Values that are kept under these keys together with the entries: in the same transaction where the engine has any, after them elsewhere. */
@@ -53,10 +53,10 @@ export interface RefusedEntry {
 export interface Keep {
   get(key: string): Promise<string | null>;
   put(key: string, value: string): Promise<void>;
-  /** Puts only what is not there yet; false when it is. */
+  /** Puts a value unless the key has one already; resolves with whether it was put. */
   create(key: string, value: string): Promise<boolean>;
   remove(key: string): Promise<void>;
-  /** All pairs whose key begins so. */
+  /** All keys that begin with a prefix, with their values. */
   list(prefix: string): Promise<ReadonlyMap<string, string>>;
   /** Calls back for each change from now on, by this or another hub, with `null` for one removed; returns a function that ends it. */
   watch(prefix: string, onChange: (key: string, value: string | null) => void): () => void;
@@ -66,7 +66,7 @@ export interface Keep {
 export interface Engine {
   /** The kind of engine, for health and metrics: `sqlite` or `jetstream`. */
   readonly kind: string;
-  /** The name of this store: offsets of another mean nothing here. Letters, digits, `-` and `_`. */
+  /** The name of this store, of letters, digits, `-` and `_`. Offsets of a store of another name mean nothing here. */
   readonly epoch: string;
   /**
    * Keeps entries of one walk and tells what became of each, in the order given; resolved only when durable. Of equal

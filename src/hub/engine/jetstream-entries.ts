@@ -25,13 +25,14 @@ export interface JetstreamEntries {
   close(): void;
 }
 
-/** What the entries are kept and told with. */
+/** What the stream of entries is made of. */
 export interface EntriesWish extends OffersParts {
   readonly tell: (walk: WalkId, kept: readonly StoredEntry[]) => void;
 }
 
-/** Who asks for so many entries goes on to the next; so many, and so many bytes of them, are read at once for both. */
+/** Whoever asks for this many entries will ask for the next ones too, so that those are read along with them. */
 const SMALLEST_PAGE = 100;
+/** How many entries are read at once then, and after how many bytes of them that is enough. */
 const MOST_AHEAD = 5_000;
 const ENOUGH = 1_000_000;
 

@@ -17,8 +17,9 @@ interface Stretch {
 const MOST_STRETCHES = 8;
 
 /**
- * Gives out by pages what costs much to ask for and little to have more of: what was read beyond a page is remembered for
- * the next one, whoever asks, since entries never change. As {@link ReadOn}, but never more than `limit`.
+ * Gives out entries by pages from a source that takes long to ask, but hardly longer for more entries: what was read
+ * beyond a page is remembered for the next one, since entries never change. A page has never more than `limit`
+ * entries. /
  */
 export function readAhead(
   readOn: ReadOn,

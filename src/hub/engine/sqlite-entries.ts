@@ -6,7 +6,7 @@ import type { AppendOutcome, Comparison, RefusedEntry, StoredEntry, StoredWalk }
 
 /** The tables of entries. */
 export interface SqliteEntries {
-  /** Puts one behind the others of its walk, within the transaction that is open. */
+  /** Puts an entry behind the others of its walk, within the transaction that is open. */
   add(
     walk: WalkId,
     entry: Entry,

@@ -2,14 +2,14 @@ import type Database from "better-sqlite3";
 import { Listeners } from "../../core/units/index.ts";
 import type { Keep } from "./engine.ts";
 
-/** The table of small things; `put` writes within the transaction that is open, `tell` is for after it. */
+/** The table of small values. `put` writes within the transaction that is open; `tell` is to be called after it. */
 export interface SqliteKeep {
   readonly keep: Keep;
   put(key: string, value: string): void;
   tell(key: string, value: string): void;
 }
 
-/** Reads and writes the small things of an open database; `ask` is how it does anything, failures in words. */
+/** Reads and writes the small values of an open database. `ask` does each piece of work and puts failures into words. */
 export function sqliteKeep(database: Database.Database, ask: <T>(work: () => T) => Promise<T>): SqliteKeep {
   const get = database.prepare<[string], string>("SELECT value FROM keep WHERE key = ?").pluck();
   const put = database.prepare(

@@ -7,10 +7,10 @@ import type { Surroundings } from "../surroundings/index.ts";
 import { GapBook } from "./gap-book.ts";
 import { type Judgement, judgeEntry, type Offerer } from "./judge-entry.ts";
 
-/** Hears what became of entries, for the figures. */
+/** Is told what became of entries, for the hub's figures. */
 export interface IntakeListener {
   counted(outcome: "accepted" | "known" | RefusalReason): void;
-  /** Calls `append` and takes its time. */
+  /** Calls `append` and measures how long it takes. */
   timed<T>(append: () => Promise<T>): Promise<T>;
 }
 
@@ -80,7 +80,7 @@ export class Intake {
     };
   }
 
-  /** Offers what may be kept to the store, and asks it for the rest; what became of all that it has by now. */
+  /** Offers what may be kept to the store and compares the rest with it. Resolves with what became of each entry that the store has by then. */
   async #offer(
     walk: WalkId,
     judged: readonly Judgement[],

@@ -14,7 +14,7 @@ export interface RefusedOffer {
   readonly words: string;
 }
 
-/** An entry that may be kept, or why a value may not; with both, an entry that may not unless it is kept already. */
+/** An entry that may be kept, or why a value may not be. With both, an entry that may not be kept unless it is kept already. */
 export type Judgement =
   | { readonly entry: Entry; readonly refusal: RefusedOffer | null }
   | { readonly entry: null; readonly refusal: RefusedOffer };

@@ -8,7 +8,7 @@ import { eventText, type FanOut } from "../stream/index.ts";
 const BEAT = 15_000;
 /** Changes are gathered for so long, in ms. */
 const GATHERED = 200;
-/** A list of all goes to all, which grows with the square of their number; so long more for each pair, in ms. */
+/** How much longer changes are gathered for each pair of subscribers, in ms: a list of all goes to all, which grows with the square of their number. */
 const GATHERED_PER_PAIR = 0.1;
 
 /** What is told. */

@@ -6,7 +6,7 @@ import type { Surroundings } from "../surroundings/index.ts";
 import { type DeviceSign, deviceSignSchema, mergedSign } from "./device-sign.ts";
 
 const TOPIC = "presence";
-/** What another hub said of its streams holds for so long, in ms: three of its signs of life. */
+/** How long it counts what another hub process said of its streams, in ms: three of its signs of life. */
 const HOLDS = 45_000;
 
 /** Everybody in a walk, as sent: instants as text. */
@@ -30,7 +30,7 @@ export class PresenceBoard {
   readonly #hub: string;
   readonly #here = new Map<string, DeviceSign>();
   readonly #elsewhere = new Map<string, DeviceSign & { readonly came: Instant }>();
-  /** When the entry came that a device has yet to read, by walk and offset read; it never changes. */
+  /** When the entry behind an offset of a walk came, which never changes: a device that has read up to that offset has yet to read it. */
   readonly #unread = new Map<string, Instant>();
   readonly #listeners = new Listeners<[walk: WalkId]>();
   readonly #stopHearing: () => void;
@@ -43,7 +43,7 @@ export class PresenceBoard {
     this.#stopHearing = engine.onWhisper(TOPIC, (text) => this.#hear(text));
   }
 
-  /** A stream of a device was opened; returns what to call when it has ended. */
+  /** Notes that a stream of a device was opened; returns a function to call when it has ended. */
   opened(member: Member): () => void {
     this.#change(member, ({ streams }) => ({ streams: streams + 1 }));
     return () => this.#change(member, ({ streams }) => ({ streams: streams - 1 }));
@@ -113,7 +113,7 @@ export class PresenceBoard {
     this.#stopHearing();
   }
 
-  /** Who has read up to an offset has read everything that had come before the next entry came. */
+  /** The moment up to which a device has read everything: whoever has read up to an offset has read all that came before the next entry did. */
   async #seenUpTo(walk: WalkId, offset: number): Promise<Instant> {
     const key = `${offset} ${walk}`;
     const known = this.#unread.get(key);

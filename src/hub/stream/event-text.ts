@@ -20,7 +20,7 @@ export function entriesText(
   return passed === null ? text : text + cursorText(epoch, passed);
 }
 
-/** There is nothing (more) for this reader up to here. */
+/** An event that says that up to here there is nothing more for this reader. */
 export function cursorText(epoch: string, offset: number): string {
   return `event: cursor\nid: ${writeCursor({ epoch, offset })}\ndata: {}\n\n`;
 }
@@ -30,5 +30,5 @@ export function eventText(name: "hello" | "presence" | "beyond", data: unknown):
   return `event: ${name}\ndata: ${JSON.stringify(data)}\n\n`;
 }
 
-/** A comment: a sign of life. */
+/** A comment, which serves as a sign of life. */
 export const HEARTBEAT_TEXT = ": alive\n\n";

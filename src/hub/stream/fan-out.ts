@@ -4,19 +4,19 @@ import type { Engine, StoredEntry } from "../engine/index.ts";
 import { entriesText, HEARTBEAT_TEXT } from "./event-text.ts";
 import type { Subscriber } from "./subscriber.ts";
 
-/** Who reads a stream; `member` is `null` for the hub's owner. */
-interface Reader {
+/** A subscriber and the member whose token it came with; `null` for the hub's owner. */
+interface Subscription {
   readonly subscriber: Subscriber;
   readonly member: Member | null;
 }
 
-/** So many followers are written to before others get their turn, where it is a matter of news and not of entries. */
+/** News, which may wait, is written to so many subscribers before other work gets its turn. */
 const AT_ONCE = 50;
 
-/** All open streams of this hub: what is appended to a walk goes to whoever follows it. */
+/** All open streams of this hub. What is appended to a walk goes to its subscribers. */
 export class FanOut {
   readonly #epoch: string;
-  readonly #walks = new Map<WalkId, Set<Reader>>();
+  readonly #walks = new Map<WalkId, Set<Subscription>>();
   readonly #stopFollowing: () => void;
 
   constructor(engine: Engine) {
@@ -27,27 +27,27 @@ export class FanOut {
   /** How many streams are open. */
   get size(): number {
     let size = 0;
-    for (const readers of this.#walks.values()) size += readers.size;
+    for (const subscriptions of this.#walks.values()) size += subscriptions.size;
     return size;
   }
 
-  /** Adds a stream, so that it hears of everything from now on; returns a function that ends it. */
+  /** Adds a stream, so that it hears of everything that is appended after; returns a function that takes it out again. */
   add(walk: WalkId, subscriber: Subscriber, member: Member | null): () => void {
-    const readers = this.#walks.get(walk) ?? new Set<Reader>();
-    this.#walks.set(walk, readers);
-    const reader = { subscriber, member };
-    readers.add(reader);
+    const subscriptions = this.#walks.get(walk) ?? new Set<Subscription>();
+    this.#walks.set(walk, subscriptions);
+    const subscription = { subscriber, member };
+    subscriptions.add(subscription);
     return () => {
-      readers.delete(reader);
-      if (readers.size === 0 && this.#walks.get(walk) === readers) this.#walks.delete(walk);
+      subscriptions.delete(subscription);
+      if (subscriptions.size === 0 && this.#walks.get(walk) === subscriptions) this.#walks.delete(walk);
     };
   }
 
-  /** Sends news to everybody who follows a walk and has read what was there before. */
+  /** Sends news to all subscribers of a walk that have been sent what was stored before. */
   async send(walk: WalkId, text: string): Promise<void> {
     const shared = Buffer.from(text);
-    const readers = [...(this.#walks.get(walk) ?? [])];
-    for (const [index, { subscriber }] of readers.entries()) {
+    const subscriptions = [...(this.#walks.get(walk) ?? [])];
+    for (const [index, { subscriber }] of subscriptions.entries()) {
       if (subscriber.isLive) subscriber.write(shared);
       if (index % AT_ONCE === AT_ONCE - 1) await new Promise(setImmediate);
     }
@@ -58,10 +58,10 @@ export class FanOut {
     return this.#walks.get(walk)?.size ?? 0;
   }
 
-  /** A sign of life to everybody; ends the streams of those for whom `isGood` no longer holds. */
+  /** Sends a sign of life to everybody, and ends the streams of members that are not good any more. */
   beat(isGood: (member: Member) => boolean): void {
-    for (const readers of this.#walks.values()) {
-      for (const { subscriber, member } of [...readers]) {
+    for (const subscriptions of this.#walks.values()) {
+      for (const { subscriber, member } of [...subscriptions]) {
         if (member && !isGood(member)) subscriber.end();
         else subscriber.write(HEARTBEAT_TEXT);
       }
@@ -78,13 +78,14 @@ export class FanOut {
   /** Ends all streams. */
   close(): void {
     this.#stopFollowing();
-    for (const readers of this.#walks.values()) for (const { subscriber } of [...readers]) subscriber.end();
+    for (const subscriptions of this.#walks.values())
+      for (const { subscriber } of [...subscriptions]) subscriber.end();
   }
 
   #tell(walk: WalkId, kept: readonly StoredEntry[]): void {
-    const readers = this.#walks.get(walk);
-    if (!readers) return;
+    const subscriptions = this.#walks.get(walk);
+    if (!subscriptions) return;
     const shared = Buffer.from(entriesText(this.#epoch, kept));
-    for (const { subscriber } of [...readers]) subscriber.hear(kept, shared);
+    for (const { subscriber } of [...subscriptions]) subscriber.hear(kept, shared);
   }
 }

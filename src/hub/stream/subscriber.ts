@@ -3,11 +3,11 @@ import type { ServerResponse } from "node:http";
 import type { StoredEntry } from "../engine/index.ts";
 import { cursorText, entriesText } from "./event-text.ts";
 
-/** A subscriber that has so much unread, in bytes, is cut off: it comes back to where it was when it can. */
+/** A subscriber with so much unread, in bytes, is cut off. When it can, it comes back and reads on from where it was. */
 const MOST_BUFFERED = 4 * 1024 * 1024;
-/** Small enough that a page of large entries does no harm. */
+/** How many entries are read at once: few enough that a page of large ones does no harm. */
 const PAGE = 200;
-/** So many entries are remembered while a subscriber reads what was there before; beyond that it reads on. */
+/** How many new entries are remembered while a subscriber reads what was stored before; when there are more, it reads them from the store too. */
 const MOST_QUEUED = 1000;
 
 /** Reads entries behind an offset, at most so many. */
@@ -23,7 +23,7 @@ export class Subscriber {
   #hasOverrun = false;
   readonly #ended = new AbortController();
 
-  /** `relay` names the hub that reads, which is not sent what it brought, unless it reads from the beginning; `null` for a device. */
+  /** `relay` names the hub that reads, `null` stands for a device. A hub is not sent what it brought itself, unless it reads from the beginning. */
   constructor(response: ServerResponse, epoch: string, relay: string | null) {
     this.#response = response;
     this.#epoch = epoch;
@@ -36,14 +36,14 @@ export class Subscriber {
     return this.#isLive;
   }
 
-  /** Hears of entries appended; `shared` is their text for everybody from whom nothing is withheld. */
+  /** Takes entries that were appended; `shared` is their text for everybody from whom nothing is withheld. */
   hear(kept: readonly StoredEntry[], shared: Buffer): void {
     if (!this.#isLive) this.#remember(kept);
     else if (kept.some(this.#withholds)) this.write(entriesText(this.#epoch, kept, this.#withholds));
     else this.write(shared);
   }
 
-  /** Sends everything behind an offset, up to what is told by then, and is live from there on. */
+  /** Sends everything that is stored behind an offset; from there on the stream is live. */
   async catchUp(read: ReadEntries, after: number): Promise<void> {
     // A hub that has nothing of this log may have lost what it brought itself.
     const withholds = after === 0 ? () => false : this.#withholds;

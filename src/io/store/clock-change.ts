@@ -4,7 +4,7 @@ import type { LinkChange, LinkView, PlacedEntry } from "./link-change.ts";
 import { hubClock, isAheadOf, isWaiting } from "./link-change.ts";
 import { restampNotices, withNotices } from "./link-notices.ts";
 
-/** A comparison of clocks, and what it is held against. */
+/** A comparison of clocks, and the entries that it may change. */
 export interface ClockNews {
   readonly clock: ClockOffset;
   /** All entries of the walk. */

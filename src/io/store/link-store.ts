@@ -7,7 +7,7 @@ import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 export interface Changed {
   /** Entries that are new here, or took the place of another of the same key. */
   readonly added: readonly Entry[];
-  /** No longer here in this form. */
+  /** Entries that were taken out, or replaced by another form of them. */
   readonly removed: readonly Entry[];
   /** True when entries that were settled are to be sent once more. */
   readonly isResent: boolean;
@@ -26,8 +26,8 @@ export class NotLinkedError extends Error {
 }
 
 /**
- * What is kept of the links of walks. All of one call is done in one transaction and is durable when it resolves; those
- * about a walk without a link reject with {@link NotLinkedError} unless said otherwise.
+ * What is kept of the links of walks. Each call is one transaction and resolves when it is durable. A call about a
+ * walk without a link rejects with {@link NotLinkedError} unless said otherwise. /
  */
 export interface LinkStore {
   all(): Promise<readonly LinkRow[]>;
@@ -35,26 +35,27 @@ export interface LinkStore {
   get(walk: WalkId): Promise<LinkRow | null>;
   /** Calls back whenever {@link all} may have changed, by this or another tab; returns a function that ends it. */
   watch(onChange: () => void): () => void;
-  /** Keeps that a walk was joined. */
+  /** Keeps the link of a walk that was joined. */
   join(joining: NewLink): Promise<LinkRow>;
-  /** Forgets the link of a walk; its entries stay. Nothing to do without one. */
+  /** Forgets the link of a walk, whose entries stay. Does nothing without a link. */
   leave(walk: WalkId): Promise<void>;
-  /** Changes a row; nothing to do without a link. */
+  /** Changes the row of a link. Does nothing without a link. */
   change(walk: WalkId, change: (row: LinkRow) => LinkRow): Promise<void>;
   /** The oldest entries of the device's sources that are not settled, at most `limit`; none without a link. */
   outbox(walk: WalkId, limit: number): Promise<Outbox>;
-  /** How many there are in all. */
+  /** How many such entries there are in all. */
   unsent(walk: WalkId): Promise<number>;
   /** See `NearSide.settle`; `round` is that of the outbox that they came from. */
   settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed>;
   /**
-   * See `NearSide.takeIn`. Where entries disagree under one key the hub's stays; ours is set aside and, were it the
-   * device's own, entered anew under its next number.
+   * See `NearSide.takeIn`. Where two entries of one key differ, the hub's counts; ours is set aside and, if it is the
+   * device's own, made again under the device's next number. /
    */
   takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed>;
   /**
-   * Has hybrid times go by a hub's clock from now on, and stamps entries anew that it would refuse: those not settled of
-   * the device, or with `every` of any source. A walk without a link is treated as one of which nothing is settled.
+   * Corrects hybrid times by the offset of the hub's clock from now on, and stamps entries anew that the hub would
+   * refuse for their times: those of the device that are not settled, or with `every` those of any source. In a walk
+   * without a link nothing is settled. /
    */
   setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed>;
   /** What was set aside of a walk, oldest first. */

@@ -9,14 +9,14 @@ import { cardsOf } from "./walk-card.ts";
 import type { WalkStore } from "./walk-store.ts";
 import { byWalk, stampInOrder } from "./walk-summary.ts";
 
-/** Entries in memory: the same behaviour as on disk, but they end with the page. */
+/** Entries in memory. They behave as entries on disk do, but end with the page. */
 export class MemoryEntryStore implements WalkStore {
   readonly source: string;
   readonly links: MemoryLinkStore;
   readonly #now: () => Instant;
   readonly #rows: MemoryRows;
 
-  /** Offsets are above `offset`: one store can go on where another stopped. */
+  /** All offsets are above `offset`, so that one store can go on where another stopped. */
   constructor(source: string, now: () => Instant, offset = 0) {
     this.source = source;
     this.#now = now;
@@ -76,7 +76,7 @@ export class MemoryEntryStore implements WalkStore {
     return true;
   }
 
-  /** Takes out and puts in what another store of the same walk changed in place. */
+  /** Repeats a change in place that another store of the same walk has made. */
   adopt(walk: WalkId, removed: readonly Entry[], added: readonly Entry[]): void {
     const keys = new Set([...removed, ...added].map(keyOf));
     const gone = [...keys].flatMap((key) => this.#rows.find(walk, key) ?? []);

@@ -15,7 +15,7 @@ import { withUnheard } from "./only-here.ts";
 import { settleChange } from "./settle-change.ts";
 import { isOtherStore, takeInChange } from "./take-in-change.ts";
 
-/** The links of walks in memory; each call is done in one go. */
+/** The links of walks in memory. Each call does all of its work at once. */
 export class MemoryLinkStore implements LinkStore {
   readonly #rows: MemoryRows;
   readonly #now: () => Instant;
@@ -46,7 +46,7 @@ export class MemoryLinkStore implements LinkStore {
     return row;
   }
 
-  /** Goes on with links of another store; nothing of them counts as read or sent. */
+  /** Takes over links of another store, as links of which nothing was read or sent. */
   adopt(rows: readonly LinkRow[]): void {
     for (const row of rows) {
       this.#put({ ...row, cursor: null, pushed: 0, round: nextRound(row) });
@@ -107,7 +107,7 @@ export class MemoryLinkStore implements LinkStore {
     return this.#apply(walk, kept ? change : { ...change, link: null });
   }
 
-  /** Takes note of entries that came to be here otherwise than from the hub. */
+  /** Notes entries that came from elsewhere than the hub. */
   noteUnheard(walk: WalkId, entries: readonly Entry[]): void {
     const row = this.#links.get(walk);
     const noted = row && withUnheard(row, entries);

@@ -2,14 +2,14 @@ import type { Entry } from "../../core/log/index.ts";
 import { deviceOf, keyOf } from "../../core/log/index.ts";
 import type { LinkRow } from "./link-row.ts";
 
-/** The row when entries came to be here otherwise than from the hub: those of other devices may be nowhere else. */
+/** The row after entries came from elsewhere than the hub: those of other devices may be nowhere else. */
 export function withUnheard(row: LinkRow, entries: readonly Entry[]): LinkRow {
   const foreign = entries.filter(({ wire }) => deviceOf(wire.source) !== row.device).map(keyOf);
   if (foreign.length === 0) return row;
   return { ...row, onlyHere: [...new Set([...(row.onlyHere ?? []), ...foreign])] };
 }
 
-/** The row when the hub has entries, or they are no longer here. */
+/** The row after the hub was found to have entries, or they were taken out here. */
 export function withHeard(row: LinkRow, entries: readonly Pick<Entry, "wire">[]): LinkRow {
   const { onlyHere = [] } = row;
   if (onlyHere.length === 0 || entries.length === 0) return row;

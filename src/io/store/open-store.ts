@@ -11,7 +11,7 @@ import type { ProcedureShelf } from "./procedure-shelf.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleOnOpening } from "./store-trouble.ts";
 
-/** What opening the store needs and may be given. */
+/** What opening the store takes. */
 export interface OpenStoreParts {
   /** The clock, for the times of entries and imports. */
   readonly now: () => Instant;
@@ -31,7 +31,7 @@ export interface DeviceStore {
   readonly shelf: ProcedureShelf;
   /** The `source` of this device's entries, `/devices/…`. */
   readonly device: string;
-  /** Lets the database go; for tests and before the app is left. */
+  /** Closes the database; for tests, and before the app is left. */
   close(): void;
 }
 
@@ -95,7 +95,7 @@ async function openDatabase(
   }
 }
 
-/** The source kept in the database, or the fresh one, kept from now on; two tabs that ask at once get the same. */
+/** The source that the database has; when it has none, the fresh one is put there. Two tabs that ask at once get the same. */
 async function deviceSource(database: TetherlineDatabase, fresh: string): Promise<string> {
   await database.open();
   return database.transaction("rw", database.device, async () => {

@@ -28,8 +28,8 @@ export type AddedProcedure =
   | { readonly kind: "not-kept"; readonly reason: StoreTrouble; readonly findings: readonly Finding[] };
 
 /**
- * The procedures of a device. A procedure is one and the same when id, revision and text are: two texts that claim the
- * same id and revision are both kept, since only the reader can say which of them is right.
+ * The procedures of a device. Two procedures are the same when id, revision and text are. Two texts that claim the
+ * same id and revision are both kept, since only the reader can say which of them is right. /
  */
 export interface ProcedureShelf {
   /** By title, then the latest imported first. */

@@ -8,7 +8,7 @@ import { asideNotices, restampNotices, withNotices } from "./link-notices.ts";
 import type { AsideEntry } from "./link-row.ts";
 import { withHeard } from "./only-here.ts";
 
-/** Entries that were offered, and what they are held against. */
+/** Entries that were offered, and what is needed to settle them. */
 export interface SettleNews {
   readonly settled: readonly Settled[];
   /** The `LinkRow.round` in which they were offered. */

@@ -1,7 +1,7 @@
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleSentence } from "./store-trouble.ts";
 
-/** Whether what is entered now is on disk when it is confirmed. */
+/** Whether an entry that is confirmed at this moment is on disk. */
 export type StoreStatus =
   | { readonly kind: "durable" }
   | {

@@ -62,7 +62,7 @@ export function troubleOf(error: unknown): StoreTrouble | null {
   return isMistake ? null : "failed";
 }
 
-/** The same for an error on opening: what is a closed store later is a refusal then (private windows). */
+/** What an error on opening means: a store that is closed already then was refused (private windows). */
 export function troubleOnOpening(error: unknown): StoreTrouble | null {
   const trouble = troubleOf(error);
   return trouble === "lost" ? "denied" : trouble;

@@ -9,7 +9,7 @@ import { nextRound } from "./link-row.ts";
 import { withHeard, withUnheard } from "./only-here.ts";
 import { withEntries } from "./walk-summary.ts";
 
-/** Entries from the hub, and what they are held against. */
+/** Entries from the hub, and what is needed to take them in. */
 export interface TakeInNews {
   readonly entries: readonly Entry[];
   /** How far the hub's log is read with them. */
@@ -21,7 +21,7 @@ export interface TakeInNews {
   readonly all: readonly PlacedEntry[];
 }
 
-/** Whether how far the hub's log was read tells that it is another log than before: made anew, or an older copy. */
+/** Whether a cursor tells that the hub has another store than before: one that was made anew, or an older copy. */
 export function isOtherStore({ cursor: before }: LinkRow, cursor: Cursor): boolean {
   return before?.epoch !== cursor.epoch || before.offset > cursor.offset;
 }

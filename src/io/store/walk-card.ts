@@ -4,7 +4,7 @@ import type { WalkPhase } from "../../core/walk/index.ts";
 import type { WalkMark } from "./walk-mark.ts";
 import type { WalkSummary } from "./walk-summary.ts";
 
-/** A walk as a list of walks shows it. What counts is the walk's folded log; this is a glance at it. */
+/** A walk as a list of walks shows it, without folding its log. */
 export interface WalkCard {
   readonly walk: WalkId;
   /** The id of the procedure; `null` when its opening is not here, or does not say. */
@@ -29,7 +29,7 @@ const NEXT: Partial<Record<FactName, Partial<Record<WalkPhase, WalkPhase>>>> = {
   "walk.closed": { prepared: "closed", running: "closed", held: "closed" },
 };
 
-/** Strikes from the last to the first: one that is itself struck does nothing, and none reaches forward. */
+/** The keys of struck marks. Strikes are taken from the last to the first: one that is itself struck does nothing, and none reaches forward. */
 function struckOf(marks: readonly WalkMark[]): ReadonlySet<string> {
   const places = new Map(marks.map(({ key }, index) => [key, index]));
   const struck = new Set<string>();

@@ -31,7 +31,7 @@ const MARKING: ReadonlySet<FactName> = new Set([
   "entry.struck",
 ]);
 
-/** The order of the log ([LOG3]) as one text, its parts kept apart by a character below all that a name is written with. */
+/** The place of an entry in the order of the log ([LOG3]) as one text. Its parts are separated by a character that sorts before all others. */
 function orderOf({ wire }: Entry): string {
   return [wire.hlc, wire.source, wire.sequence, wire.id].join("\u0000");
 }

@@ -31,13 +31,13 @@ export function emptySummary(walk: WalkId): WalkSummary {
   return { walk, made: 0, seen: null, count: 0, lastAt: null, opening: null, marks: [] };
 }
 
-/** The highest number of ten digits: what is above it was not made by this program and is not counted on from. */
+/** The highest number of ten digits. A higher one was not made by this program, and counting does not go on from it. */
 const HIGHEST_SEQUENCE = 9_999_999_999;
 
 /** The last millisecond that RFC 3339 can write; a hybrid time beyond it is kept but not followed. */
 const LAST_INSTANT = Date.UTC(9999, 11, 31, 23, 59, 59, 999);
 
-/** The highest sequence number an entry takes up: its id is one too, as this program writes it. */
+/** The highest sequence number that an entry takes up: this program writes the number as `id` too. */
 function takenBy({ wire }: Entry): number {
   return [wire.sequence, wire.id]
     .filter((text) => /^\d+$/.test(text))
@@ -62,7 +62,7 @@ export function withEntries(summary: WalkSummary, entries: readonly Entry[], sou
   return { ...summary, made, seen, count: summary.count + entries.length, lastAt, opening, marks };
 }
 
-/** The summary after entries were replaced or taken out: worked out again from those there are now. */
+/** The summary after entries were replaced or taken out, worked out from all entries that are left. */
 export function rebuiltSummary(summary: WalkSummary, entries: readonly Entry[], source: string): WalkSummary {
   const { walk, made, clockOffset, edition = 0 } = summary;
   // A number that was used stays used.

@@ -74,14 +74,14 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
   };
 }
 
-type Opened =
+type OpenedDatabase =
   | { readonly database: TetherlineDatabase; readonly device: string }
   | { readonly reason: StoreTrouble };
 
 async function openDatabase(
   { name = DATABASE_NAME, indexedDb, patience = PATIENCE }: OpenStoreParts,
   freshSource: string,
-): Promise<Opened> {
+): Promise<OpenedDatabase> {
   let database: TetherlineDatabase | null = null;
   try {
     database = new TetherlineDatabase(name, indexedDb);

@@ -84,7 +84,12 @@ describe("a full backup", () => {
         expect(restored.procedures).toEqual({ added: before.procedures.length, known: 0 });
 
         const again = await restoreBackup(to, text);
-        expect(again.entries).toEqual({ added: 0, known: before.entries.length, conflicting: [] });
+        expect(again.entries).toEqual({
+          added: 0,
+          known: before.entries.length,
+          restamped: [],
+          conflicting: [],
+        });
         expect(again.procedures).toEqual({ added: 0, known: before.procedures.length });
         expect(await contentOf(to)).toEqual(before);
         from.close();
@@ -184,6 +189,7 @@ describe("the log of one walk", () => {
     expect(await importWalkLog(two, text)).toEqual({
       added: 3,
       known: 0,
+      restamped: [],
       conflicting: [],
       walks: [walk],
       problems: [],

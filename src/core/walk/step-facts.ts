@@ -5,9 +5,12 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
-import { gateOf, startOf, undecided } from "./gate.ts";
+import { blockersOf, startOf, undecided } from "./gate.ts";
+import { GrowingList } from "./growing-list.ts";
 import { withLanesAdvanced, withLanesRewound } from "./lane-progress.ts";
 import type { Ledger, StepProgress } from "./ledger.ts";
+import { progressOf } from "./ledger.ts";
+import { skipReason } from "./skip-reason.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
@@ -16,7 +19,7 @@ function activeStep(
   ledger: Ledger,
   id: StepId,
 ): { entry: OutlineStep; problem: null } | { entry: null; problem: string } {
-  const entry = ledger.opened.outline.step(id);
+  const entry = ledger.inForce.outline.step(id);
   if (!entry) return { entry: null, problem: `there is no step "${id}"` };
   const open = undecided(ledger, entry);
   if (open !== null && entry.step.when)
@@ -27,19 +30,16 @@ function activeStep(
   return { entry, problem: null };
 }
 
-function withStep(ledger: Ledger, index: number, change: Partial<StepProgress>): Ledger {
-  const steps = [...ledger.steps];
-  const before = steps[index];
-  if (before) steps[index] = { ...before, ...change };
-  return { ...ledger, steps };
+function withStep(ledger: Ledger, step: StepId, change: Partial<StepProgress>): Ledger {
+  return { ...ledger, steps: ledger.steps.with(step, { ...progressOf(ledger, step), ...change }) };
 }
 
 const earlier = (a: Instant, b: Instant): Instant => (a < b ? a : b);
 
 /** When a step that is complete at `finish` started: when it was said to, else when it was let, but not after `finish`. */
 function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
-  const opening = startOf(ledger, entry.index);
-  if (opening) return earlier(opening.at, finish);
+  const start = startOf(ledger, entry);
+  if (start) return earlier(start.at, finish);
   // Out of order, or its windows are past: the performers were on it since they were last free.
   const free = entry.performers.flatMap((lane) => ledger.lanes[lane]?.free ?? []);
   const latest = free.reduce((most, next) => (next > most ? next : most), ledger.petZero ?? finish);
@@ -50,25 +50,24 @@ function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
 export function stepStarted(ledger: Ledger, entry: Entry, fact: FactNamed<"step.started">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index } = active.entry;
-  if (ledger.steps[index]?.status !== "open") return ignored(`"${fact.step}" is already complete`);
-  const [blocker] = gateOf(ledger, index).blockers;
+  if (progressOf(ledger, fact.step).status !== "open") return ignored(`"${fact.step}" is already complete`);
+  const [blocker] = blockersOf(ledger, active.entry);
   if (blocker) return ignored(`"${fact.step}" cannot have started: "${blocker.step}" is not complete`);
-  return applied(withStep(ledger, index, { saidStart: entry.at }));
+  return applied(withStep(ledger, fact.step, { saidStart: entry.at }));
 }
 
 /** `step.done`: its moves happen now ([WLK2]). */
 export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.done">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step } = active.entry;
-  const before = ledger.steps[index];
-  if (before?.status === "done") return doneAgain(ledger, entry, index, before);
-  if (before?.status !== "open") return ignored(`"${fact.step}" is already ${before?.status}`);
-  const [blocker] = gateOf(ledger, index).blockers;
+  const { step } = active.entry;
+  const before = progressOf(ledger, step.id);
+  if (before.status === "done") return doneAgain(ledger, entry, step.id, before);
+  if (before.status !== "open") return ignored(`"${fact.step}" is already ${before.status}`);
+  const [blocker] = blockersOf(ledger, active.entry);
   if (blocker && !fact.outOfOrder)
     return ignored(`"${fact.step}" comes after "${blocker.step}", which is not complete`);
-  const done = withStep(ledger, index, {
+  const done = withStep(ledger, step.id, {
     status: "done",
     start: startBy(ledger, active.entry, entry.at),
     finish: entry.at,
@@ -76,12 +75,12 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
   let custody = done.custody;
-  const moves = [...done.moves];
+  let { moves } = done;
   for (const { item, to } of step.moves) {
     const after = moved(custody, item, to);
     if (!after) continue;
     custody = after;
-    moves.push({ at: entry.at, item, to, step: step.id });
+    moves = moves.and({ at: entry.at, item, to, step: step.id });
   }
   const deviations = blocker
     ? [
@@ -93,8 +92,7 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
 }
 
 /** A step that is done is marked once more: from another device, that confirms the mark that counts; it changes nothing else. */
-function doneAgain(ledger: Ledger, entry: Entry, index: number, before: StepProgress): Applied {
-  const id = ledger.opened.outline.steps[index]?.step.id;
+function doneAgain(ledger: Ledger, entry: Entry, id: StepId, before: StepProgress): Applied {
   const first = before.completedBy && deviceOf(before.completedBy.source);
   const device = deviceOf(entry.wire.source);
   if (device === first || before.alsoDone.some(({ source }) => deviceOf(source) === device)) {
@@ -102,7 +100,7 @@ function doneAgain(ledger: Ledger, entry: Entry, index: number, before: StepProg
   }
   const mark = { at: entry.at, actor: entry.wire.actor ?? null, source: entry.wire.source };
   return {
-    ledger: withStep(ledger, index, { alsoDone: [...before.alsoDone, mark] }),
+    ledger: withStep(ledger, id, { alsoDone: [...before.alsoDone, mark] }),
     ignored: `"${id}" is already done; this confirms it`,
   };
 }
@@ -111,17 +109,19 @@ function doneAgain(ledger: Ledger, entry: Entry, index: number, before: StepProg
 export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.skipped">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step, getAhead } = active.entry;
-  const status = ledger.steps[index]?.status;
+  const { step, getAhead } = active.entry;
+  const { status } = progressOf(ledger, step.id);
   if (status !== "open") return ignored(`"${fact.step}" is already ${status}`);
-  const skipped = withStep(ledger, index, {
+  const skipped = withStep(ledger, step.id, {
     status: "skipped",
     start: entry.at,
     finish: entry.at,
-    reason: fact.reason,
+    skipReason: fact.reason,
+    leftOut: fact.leftOut ?? null,
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
-  const text = fact.reason ? `Skipped: ${fact.reason}` : "Skipped";
+  const reason = skipReason(progressOf(skipped, step.id));
+  const text = reason ? `Skipped: ${reason}` : "Skipped";
   const deviations = getAhead
     ? skipped.deviations
     : [...skipped.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
@@ -132,22 +132,23 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
 export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step.reopened">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index } = active.entry;
-  const before = ledger.steps[index];
-  if (!before || before.status === "open") return ignored(`"${fact.step}" is open`);
-  const reopened = withStep(ledger, index, {
+  const before = progressOf(ledger, fact.step);
+  if (before.status === "open") return ignored(`"${fact.step}" is open`);
+  const reopened = withStep(ledger, fact.step, {
     status: "open",
     saidStart: before.status === "done" ? before.start : entry.at,
     start: null,
     finish: null,
     outOfOrder: false,
-    reason: fact.reason,
+    skipReason: "",
+    leftOut: null,
+    reopened: [...before.reopened, { at: entry.at, reason: fact.reason }],
     // What was confirmed is undone with the step; the records taken stand.
     confirmed: null,
     completedBy: null,
     alsoDone: [],
   });
-  const moves = ledger.moves.filter(({ step }) => step !== fact.step);
+  const moves = GrowingList.of(ledger.moves.toArray().filter(({ step }) => step !== fact.step));
   const undone = new Set<string>(["skipped", "out-of-order"]);
   return applied(
     withLanesRewound({
@@ -159,15 +160,15 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
   );
 }
 
-function custodyAfter({ opened }: Ledger, moves: Ledger["moves"]): Ledger["custody"] {
-  return movedInTurn(custodyAtStart(opened.outline.procedure), moves);
+function custodyAfter({ inForce }: Ledger, moves: Ledger["moves"]): Ledger["custody"] {
+  return movedInTurn(custodyAtStart(inForce.outline.procedure), moves);
 }
 
 /** `record.taken`: taken, and flagged when outside min..max ([WLK7]). */
 export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"record.taken">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step } = active.entry;
+  const { step } = active.entry;
   const record = step.records.find(({ id }) => id === fact.record);
   if (!record) return ignored(`"${fact.step}" has no record "${fact.record}"`);
   const { min, max } = record;
@@ -180,7 +181,7 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
     actor: entry.wire.actor ?? null,
     outOfRange: below || above,
   };
-  const next = withStep(ledger, index, { records: [...(ledger.steps[index]?.records ?? []), taken] });
+  const next = withStep(ledger, step.id, { records: [...progressOf(ledger, step.id).records, taken] });
   if (!taken.outOfRange) return applied(next);
   const unit = record.unit === "1" ? "" : ` ${record.unit}`;
   const text = `${record.label ?? record.id}: ${fact.value}${unit} is ${below ? `below ${min}` : `above ${max}`}${unit}`;
@@ -192,8 +193,8 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
 export function confirmGiven(ledger: Ledger, entry: Entry, fact: FactNamed<"confirm.given">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step } = active.entry;
+  const { step } = active.entry;
   if (!step.confirm) return ignored(`"${fact.step}" asks for no confirmation`);
-  if (ledger.steps[index]?.confirmed) return ignored(`"${fact.step}" is already confirmed`);
-  return applied(withStep(ledger, index, { confirmed: { at: entry.at, actor: entry.wire.actor ?? null } }));
+  if (progressOf(ledger, step.id).confirmed) return ignored(`"${fact.step}" is already confirmed`);
+  return applied(withStep(ledger, step.id, { confirmed: { at: entry.at, actor: entry.wire.actor ?? null } }));
 }

@@ -1,6 +1,7 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Entry } from "../../../src/core/log/index.ts";
+import type { StepId } from "../../../src/core/units/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { foldLog, overruledOf, stateDocument, WalkFold } from "../../../src/core/walk/index.ts";
 import { copyOf, LogWriter, minute, ZERO } from "../log-writer.ts";
@@ -14,7 +15,7 @@ const DAY = 24 * 60;
 
 function stepOf(entries: readonly Entry[], id: string) {
   const { ledger } = foldLog(entries);
-  const progress = ledger?.steps[ledger.opened.outline.step(id)?.index ?? -1];
+  const progress = ledger?.steps.get(id as StepId);
   if (!progress) throw new Error("no such step");
   return progress;
 }

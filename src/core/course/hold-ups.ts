@@ -36,7 +36,7 @@ export interface Situation {
   /** The decision on which the step hangs and that has not been taken, with when it will be as far as known; `null` when there is none. */
   undecided(entry: OutlineStep): { readonly decision: DecisionId; readonly until: Duration | null } | null;
   /** The hold or window that is closed once everything before the step lets it; asked only when nobody is waited for. */
-  closedGate(step: number, lags: readonly Duration[]): ClosedGate | null;
+  closedGate(step: number): ClosedGate | null;
 }
 
 /**
@@ -58,13 +58,7 @@ export function holdUpsOf(situation: Situation, step: number, at: Duration): rea
     const until = plus(finish, lag);
     if (until > at) lags.push({ kind: "lag", step: predecessor, until });
   }
-  const gate =
-    crew.length > 0
-      ? null
-      : situation.closedGate(
-          step,
-          lags.map(({ until }) => until),
-        );
+  const gate = crew.length > 0 ? null : situation.closedGate(step);
   return gate ? [...crew, ...lags, gate] : [...crew, ...lags];
 }
 

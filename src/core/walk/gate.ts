@@ -1,4 +1,4 @@
-import type { HoldUp, Situation } from "../course/index.ts";
+import type { ClosedGate, HoldUp, Situation } from "../course/index.ts";
 import { crewHoldUps } from "../course/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { DecisionId, Duration, Instant, StepId, WindowId } from "../units/index.ts";
@@ -9,7 +9,8 @@ import { isComplete, progressOf } from "./ledger.ts";
 
 /** The decision a step's `when` needs that has not been taken; `null` when all are. */
 export function undecided(ledger: Ledger, entry: OutlineStep): DecisionId | null {
-  const names = Object.keys(entry.step.when ?? {}) as DecisionId[];
+  if (!entry.step.when) return null;
+  const names = Object.keys(entry.step.when) as DecisionId[];
   return names.find((name) => !ledger.outcomes.has(name)) ?? null;
 }
 
@@ -20,35 +21,52 @@ export function stepOfLane(ledger: Ledger, lane: number): OutlineStep | null {
 }
 
 /** What the entries so far say of whether steps may start. Nothing is known of when open steps will be complete. */
-export function situationOf(ledger: Ledger): Omit<Situation, "closedGate"> {
-  const { network, petZero, opened } = ledger;
-  const { steps } = network.outline;
-  const idOf = (index: number) => steps[index]?.step.id as StepId;
-  return {
-    network,
-    isComplete: (index) => isComplete(ledger, idOf(index)),
-    finishOf: (index) => {
-      const { finish } = progressOf(ledger, idOf(index));
-      return finish === null ? null : between(petZero ?? opened.at, finish);
-    },
-    openBefore: (lane, index) => {
-      const first = stepOfLane(ledger, lane)?.index ?? index;
-      if (first === index) return null;
-      const lanes = network.lanes[lane] ?? [];
-      const last = lanes.findLast((one) => one < index && !isComplete(ledger, idOf(one))) ?? first;
-      return { first, last };
-    },
-    counts: () => true,
-    undecided: (entry) => {
-      const decision = undecided(ledger, entry);
-      return decision === null ? null : { decision, until: null };
-    },
-  };
+export class LedgerSituation implements Situation {
+  readonly network: Ledger["network"];
+  protected readonly ledger: Ledger;
+
+  constructor(ledger: Ledger) {
+    this.ledger = ledger;
+    this.network = ledger.network;
+  }
+
+  isComplete(step: number): boolean {
+    return isComplete(this.ledger, this.#idOf(step));
+  }
+
+  finishOf(step: number): Duration | null {
+    const { finish } = progressOf(this.ledger, this.#idOf(step));
+    return finish === null ? null : between(this.ledger.petZero ?? this.ledger.opened.at, finish);
+  }
+
+  openBefore(lane: number, step: number): { readonly first: number; readonly last: number } | null {
+    const first = stepOfLane(this.ledger, lane)?.index ?? step;
+    if (first === step) return null;
+    const steps = this.network.lanes[lane] ?? [];
+    return { first, last: steps.findLast((one) => one < step && !this.isComplete(one)) ?? first };
+  }
+
+  counts(): boolean {
+    return true;
+  }
+
+  undecided(entry: OutlineStep): { readonly decision: DecisionId; readonly until: Duration | null } | null {
+    const decision = undecided(this.ledger, entry);
+    return decision === null ? null : { decision, until: null };
+  }
+
+  closedGate(_step: number): ClosedGate | null {
+    return null;
+  }
+
+  #idOf(step: number): StepId {
+    return this.network.outline.steps[step]?.step.id as StepId;
+  }
 }
 
 /** Who holds up an open, active step: performers who have not come to it, and performers of predecessors that are not complete. */
 export function blockersOf(ledger: Ledger, entry: OutlineStep): readonly Extract<HoldUp, { kind: "crew" }>[] {
-  return crewHoldUps({ ...situationOf(ledger), closedGate: () => null }, entry);
+  return crewHoldUps(new LedgerSituation(ledger), entry);
 }
 
 /** When performers and predecessors, lags included, let a step start on which nobody is waited for. */

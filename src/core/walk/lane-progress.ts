@@ -3,10 +3,13 @@ import type { StepId } from "../units/index.ts";
 import type { LaneCommand, LaneStatus } from "./lane-machine.ts";
 import { statusAfter } from "./lane-machine.ts";
 import type { LaneProgress, Ledger } from "./ledger.ts";
-import { progressOf } from "./ledger.ts";
+import { isComplete, progressOf } from "./ledger.ts";
+
+/** What tells how far lanes have come. */
+type Progress = Pick<Ledger, "inForce" | "network" | "lanes" | "steps">;
 
 /** Follows a lane over its complete steps, from its step `from` on (from its first step when that is `null`). */
-function followed(ledger: Ledger, lane: number, from: StepId | null): Pick<LaneProgress, "next" | "free"> {
+function followed(ledger: Progress, lane: number, from: StepId | null): Pick<LaneProgress, "next" | "free"> {
   const { outline } = ledger.inForce;
   const indices = ledger.network.lanes[lane] ?? [];
   // A lane holds its steps in reading order.
@@ -36,23 +39,26 @@ export function lanesBegun(ledger: Ledger): readonly LaneProgress[] {
   });
 }
 
-/** The ledger with lanes moved on over what has become complete. */
-export function withLanesAdvanced(ledger: Ledger): Ledger {
-  const lanes = ledger.lanes.map((progress, lane) => {
-    if (progress.next === null) return progress;
-    const found = followed(ledger, lane, progress.next);
-    if (found.next === progress.next) return progress;
-    return { ...found, status: statusAfter(progress.status, found.next === null ? "finish" : "advance") };
-  });
-  return { ...ledger, lanes };
+/** The lanes moved on over what has become complete in a table of steps. */
+export function lanesAdvanced(ledger: Ledger, steps: Ledger["steps"]): Ledger["lanes"] {
+  const { inForce, network, lanes: before } = ledger;
+  let lanes: LaneProgress[] | null = null;
+  for (const [lane, { next, status }] of before.entries()) {
+    if (next === null || !isComplete({ steps }, next)) continue;
+    const found = followed({ inForce, network, lanes: before, steps }, lane, next);
+    lanes ??= [...before];
+    lanes[lane] = { ...found, status: statusAfter(status, found.next === null ? "finish" : "advance") };
+  }
+  return lanes ?? before;
 }
 
-/** The ledger with every lane followed anew from its beginning: after a step was reopened or a decision changed what is active. */
-export function withLanesRewound(ledger: Ledger): Ledger {
-  const lanes = ledger.lanes.map((progress, lane) => {
+/** The lanes followed anew from their beginning: after a step was reopened, or a decision changed what is active. */
+export function lanesRewound(ledger: Progress): Ledger["lanes"] {
+  return ledger.lanes.map((progress, lane) => {
     const found = followed(ledger, lane, null);
-    if (found.next === progress.next) return { ...progress, free: found.free };
+    if (found.next === progress.next) {
+      return found.free === progress.free ? progress : { ...progress, free: found.free };
+    }
     return { ...found, status: told(progress.status, "reopen", found.next) };
   });
-  return { ...ledger, lanes };
 }

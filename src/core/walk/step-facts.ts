@@ -7,7 +7,7 @@ import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import { blockersOf, startOf, undecided } from "./gate.ts";
 import { GrowingList } from "./growing-list.ts";
-import { withLanesAdvanced, withLanesRewound } from "./lane-progress.ts";
+import { lanesAdvanced, lanesRewound } from "./lane-progress.ts";
 import type { Ledger, StepProgress } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 import { skipReason } from "./skip-reason.ts";
@@ -30,8 +30,12 @@ function activeStep(
   return { entry, problem: null };
 }
 
+function changed(ledger: Ledger, step: StepId, change: Partial<StepProgress>): Ledger["steps"] {
+  return ledger.steps.with(step, { ...progressOf(ledger, step), ...change });
+}
+
 function withStep(ledger: Ledger, step: StepId, change: Partial<StepProgress>): Ledger {
-  return { ...ledger, steps: ledger.steps.with(step, { ...progressOf(ledger, step), ...change }) };
+  return { ...ledger, steps: changed(ledger, step, change) };
 }
 
 const earlier = (a: Instant, b: Instant): Instant => (a < b ? a : b);
@@ -67,15 +71,14 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   const [blocker] = blockersOf(ledger, active.entry);
   if (blocker && !fact.outOfOrder)
     return ignored(`"${fact.step}" comes after "${blocker.step}", which is not complete`);
-  const done = withStep(ledger, step.id, {
+  const steps = changed(ledger, step.id, {
     status: "done",
     start: startBy(ledger, active.entry, entry.at),
     finish: entry.at,
     outOfOrder: blocker !== undefined,
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
-  let custody = done.custody;
-  let { moves } = done;
+  let { custody, moves } = ledger;
   for (const { item, to } of step.moves) {
     const after = moved(custody, item, to);
     if (!after) continue;
@@ -84,11 +87,11 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   }
   const deviations = blocker
     ? [
-        ...done.deviations,
+        ...ledger.deviations,
         { kind: "out-of-order" as const, step: step.id, text: `Done before "${blocker.step}"`, at: entry.at },
       ]
-    : done.deviations;
-  return applied(withLanesAdvanced({ ...done, custody, moves, deviations }));
+    : ledger.deviations;
+  return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), custody, moves, deviations });
 }
 
 /** A step that is done is marked once more: from another device, that confirms the mark that counts; it changes nothing else. */
@@ -112,7 +115,7 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
   const { step, getAhead } = active.entry;
   const { status } = progressOf(ledger, step.id);
   if (status !== "open") return ignored(`"${fact.step}" is already ${status}`);
-  const skipped = withStep(ledger, step.id, {
+  const steps = changed(ledger, step.id, {
     status: "skipped",
     start: entry.at,
     finish: entry.at,
@@ -120,12 +123,12 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
     leftOut: fact.leftOut ?? null,
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
-  const reason = skipReason(progressOf(skipped, step.id));
+  const reason = skipReason(progressOf({ steps }, step.id));
   const text = reason ? `Skipped: ${reason}` : "Skipped";
   const deviations = getAhead
-    ? skipped.deviations
-    : [...skipped.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
-  return applied(withLanesAdvanced({ ...skipped, deviations }));
+    ? ledger.deviations
+    : [...ledger.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
+  return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), deviations });
 }
 
 /** `step.reopened`: open again from its first start; what its completion moved is where it was before. */
@@ -134,7 +137,7 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
   if (!active.entry) return ignored(active.problem);
   const before = progressOf(ledger, fact.step);
   if (before.status === "open") return ignored(`"${fact.step}" is open`);
-  const reopened = withStep(ledger, fact.step, {
+  const steps = changed(ledger, fact.step, {
     status: "open",
     saidStart: before.status === "done" ? before.start : entry.at,
     start: null,
@@ -148,20 +151,27 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
     completedBy: null,
     alsoDone: [],
   });
-  const moves = GrowingList.of(ledger.moves.toArray().filter(({ step }) => step !== fact.step));
   const undone = new Set<string>(["skipped", "out-of-order"]);
-  return applied(
-    withLanesRewound({
-      ...reopened,
-      moves,
-      custody: custodyAfter(ledger, moves),
-      deviations: ledger.deviations.filter(({ kind, step }) => step !== fact.step || !undone.has(kind)),
-    }),
-  );
+  return applied({
+    ...ledger,
+    ...withoutMovesOf(ledger, active.entry),
+    steps,
+    lanes: lanesRewound({ ...ledger, steps }),
+    deviations: ledger.deviations.filter(({ kind, step }) => step !== fact.step || !undone.has(kind)),
+  });
 }
 
-function custodyAfter({ inForce }: Ledger, moves: Ledger["moves"]): Ledger["custody"] {
-  return movedInTurn(custodyAtStart(inForce.outline.procedure), moves);
+/** Where the items are once a step has not moved any: as if only the other moves had been made. */
+function withoutMovesOf(
+  { inForce, moves, custody }: Ledger,
+  { step: { id, moves: own } }: OutlineStep,
+): Pick<Ledger, "moves" | "custody"> {
+  if (own.length === 0) return { moves, custody };
+  const others = moves.toArray().filter(({ step }) => step !== id);
+  return {
+    moves: GrowingList.of(others),
+    custody: movedInTurn(custodyAtStart(inForce.outline.procedure), others),
+  };
 }
 
 /** `record.taken`: taken, and flagged when outside min..max ([WLK7]). */

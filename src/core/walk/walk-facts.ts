@@ -3,7 +3,7 @@ import type { Entry, Fact } from "../log/index.ts";
 import type { Location } from "../procedure/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
-import { lanesBegun, withLanesRewound } from "./lane-progress.ts";
+import { lanesBegun, lanesRewound } from "./lane-progress.ts";
 import type { Ledger } from "./ledger.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
@@ -72,7 +72,8 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
     return ignored(`the decision was already taken so`);
   const outcomes = new Map(ledger.outcomes).set(fact.decision, fact.outcome);
   const decidedAt = new Map(ledger.decidedAt).set(fact.decision, entry.at);
-  return applied(withLanesRewound({ ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) }));
+  const next = { ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) };
+  return applied({ ...next, lanes: lanesRewound(next) });
 }
 
 /** `item.moved`: an item turned up elsewhere than the steps would have it. */

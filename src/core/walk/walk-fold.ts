@@ -71,9 +71,10 @@ export class WalkFold {
     const fresh: Entry[] = [];
     const doubled: Entry[] = [];
     for (const entry of incoming) {
-      const known = this.#byKey.get(keyOf(entry));
+      const key = keyOf(entry);
+      const known = this.#byKey.get(key);
       if (!known) {
-        this.#byKey.set(keyOf(entry), entry);
+        this.#byKey.set(key, entry);
         fresh.push(entry);
       } else if (!isSameEntry(known, entry)) doubled.push(entry);
     }
@@ -197,7 +198,8 @@ export class WalkFold {
 
   /** Struck entries are left out, and so are strikes, which are taken account of before; why one is idle is looked up when asked for. */
   #isLeftOut(entry: Entry): boolean {
-    return entry.read.fact?.name === "entry.struck" || this.#strikes.struck.has(keyOf(entry));
+    if (entry.read.fact?.name === "entry.struck") return true;
+    return this.#strikes.struck.size > 0 && this.#strikes.struck.has(keyOf(entry));
   }
 
   #ignored(): IgnoredEntry[] {

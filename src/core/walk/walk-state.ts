@@ -1,4 +1,4 @@
-import type { Course, HoldUp } from "../course/index.ts";
+import type { ClosedGate, Course, HoldUp } from "../course/index.ts";
 import { holdUpsOf } from "../course/index.ts";
 import { isPlaced } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
@@ -7,7 +7,7 @@ import type { CrewId, Duration, Instant, PlaceId, StepId } from "../units/index.
 import { between, minus } from "../units/index.ts";
 import { basePlanOf } from "./base-plan.ts";
 import { forecastOf } from "./forecast.ts";
-import { earliestStart, readyAt, situationOf, startOf, stepOfLane } from "./gate.ts";
+import { earliestStart, LedgerSituation, readyAt, startOf, stepOfLane } from "./gate.ts";
 import type { LaneStatus } from "./lane-machine.ts";
 import { statusAfter } from "./lane-machine.ts";
 import type { Ledger } from "./ledger.ts";
@@ -117,20 +117,8 @@ function statusAt(ledger: Ledger, lane: number, entry: OutlineStep | null, at: I
 }
 
 function waitingOn({ ledger, at, forecast }: Moment, entry: OutlineStep, lane: number): readonly HoldUp[] {
-  const { outline } = ledger.inForce;
-  const soFar = situationOf(ledger);
-  const expected = (index: number) =>
-    forecast?.steps.get(outline.steps[index]?.step.id as StepId)?.finish ?? null;
-  const holdUps = holdUpsOf(
-    {
-      ...soFar,
-      finishOf: (index) => soFar.finishOf(index) ?? expected(index),
-      closedGate: () => closedGateOf(ledger, entry, at),
-    },
-    entry.index,
-    petAt(ledger, at),
-  );
-  const self = outline.crew[lane]?.id;
+  const holdUps = holdUpsOf(new ExpectedSituation(ledger, at, forecast), entry.index, petAt(ledger, at));
+  const self = ledger.inForce.outline.crew[lane]?.id;
   const others = holdUps.filter(
     (one, place) =>
       one.kind !== "crew" || (one.crew !== self && place === firstOf(holdUps, one.crew, one.step)),
@@ -144,13 +132,31 @@ function firstOf(holdUps: readonly HoldUp[], crew: CrewId, step: StepId): number
   return holdUps.findIndex((one) => one.kind === "crew" && one.crew === crew && one.step === step);
 }
 
-/** The hold in force or the window that is closed once everything before a step lets it; `null` when neither is. */
-function closedGateOf(ledger: Ledger, entry: OutlineStep, at: Instant) {
-  const start = earliestStart(ledger, entry, readyAt(ledger, entry));
-  const pet = (instant: Instant) => between(ledger.petZero ?? ledger.opened.at, instant);
-  if (start?.hold) return { kind: "hold", since: pet(start.hold.from), until: null } as const;
-  if (!start?.window || start.at <= at) return null;
-  return { kind: "window", window: start.window, until: pet(start.at) } as const;
+/** The ledger's situation at an instant, with what the forecast expects of open steps. */
+class ExpectedSituation extends LedgerSituation {
+  readonly #at: Instant;
+  readonly #forecast: Course | null;
+
+  constructor(ledger: Ledger, at: Instant, forecast: Course | null) {
+    super(ledger);
+    this.#at = at;
+    this.#forecast = forecast;
+  }
+
+  override finishOf(step: number): Duration | null {
+    const id = this.network.outline.steps[step]?.step.id as StepId;
+    return super.finishOf(step) ?? this.#forecast?.steps.get(id)?.finish ?? null;
+  }
+
+  /** The hold in force or the window that is closed once everything before a step lets it; `null` when neither is. */
+  override closedGate(step: number): ClosedGate | null {
+    const entry = this.network.outline.steps[step];
+    const start = entry ? earliestStart(this.ledger, entry, readyAt(this.ledger, entry)) : null;
+    const pet = (instant: Instant) => between(this.ledger.petZero ?? this.ledger.opened.at, instant);
+    if (start?.hold) return { kind: "hold", since: pet(start.hold.from), until: null };
+    if (!start?.window || start.at <= this.#at) return null;
+    return { kind: "window", window: start.window, until: pet(start.at) };
+  }
 }
 
 /** Of the steps from the lane's current one on, the first that plan and forecast both have; of a finished lane the last. */

@@ -1,10 +1,13 @@
+import type { CourseStep, Wait } from "../core/course/index.ts";
+import { waitsBefore } from "../core/course/index.ts";
 import type { Light } from "../core/light/index.ts";
 import { lightFor } from "../core/light/index.ts";
-import type { Plan, PlannedStep } from "../core/plan/index.ts";
-import { HORIZON, planOf } from "../core/plan/index.ts";
+import type { Plan, Timeline } from "../core/plan/index.ts";
+import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { clockText, formatInstant, lengthText, ofSeconds } from "../core/units/index.ts";
+import { clockText, formatInstant, lengthText, minus, ofSeconds } from "../core/units/index.ts";
+import { HORIZON } from "../core/window/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
 import { orbitFile } from "./orbit-file.ts";
 import { counted, plainText, shortText } from "./plain-text.ts";
@@ -59,11 +62,12 @@ function inWords(plan: Plan, risk: RiskDocument | null): string {
   const { title, id, revision } = outline.procedure;
   const head = `${plainText(title)} (${id}${revision ? `, revision ${plainText(revision)}` : ""})\n`;
   if (!timeline) return `${head}No plan can be made.\n\n${CAUTION}\n`;
-  const steps = timeline.steps.filter((step) => step !== null);
+  const { course } = timeline;
+  const steps = [...course.steps.values()];
   const facts = [
     start === null ? "PET 0 at no given instant" : `PET 0 at ${formatInstant(start)}`,
     counted(steps.length, "step"),
-    `finish ${clockText(timeline.finish)}`,
+    `finish ${clockText(course.finish)}`,
     ...(margin === null ? [] : [`${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`]),
   ];
   const table = textTable(
@@ -77,9 +81,9 @@ function inWords(plan: Plan, risk: RiskDocument | null): string {
       { heading: "Action" },
       { heading: "Waits" },
     ],
-    steps.map((step) => row(plan, step)),
+    steps.map((step) => row(timeline, step)),
   );
-  const path = timeline.criticalPath.flatMap((index) => outline.steps[index]?.number ?? []);
+  const path = timeline.criticalPath.flatMap((step) => outline.step(step)?.number ?? []);
   return `${head}${facts.join(", ")}\n\n${table}\nCritical path: ${path.join(" → ") || "none"}\n${riskWords(risk)}\n${CAUTION}\n`;
 }
 
@@ -107,23 +111,25 @@ function riskWords(risk: RiskDocument | null): string {
   ].join("");
 }
 
-function row({ outline }: Plan, planned: PlannedStep): string[] {
-  const entry = outline.steps[planned.index];
+function row({ course, slack }: Timeline, planned: CourseStep): string[] {
+  const { outline } = course;
+  const entry = outline.step(planned.step);
+  const late = slack.get(planned.step);
   const callOf = (crew: string) => plainText(outline.crew[outline.lane(crew)]?.call ?? crew);
-  const waits = planned.waits.map(({ crew, time, on }) => {
-    const what =
-      "crew" in on
-        ? on.crew.map(callOf).join(" and ")
-        : "window" in on
-          ? `window ${on.window}`
-          : `the lag after ${on.lag}`;
-    return `${callOf(crew)} ${lengthText(time)} for ${what}`;
-  });
+  const waitOnWords = (on: Wait["on"]) => {
+    if (on === null) return "no reason";
+    if ("crew" in on) return on.crew.map(callOf).join(" and ");
+    if ("window" in on) return `window ${on.window}`;
+    return "lag" in on ? `the lag after ${on.lag}` : "a hold";
+  };
+  const waits = waitsBefore(course, planned.step).map(
+    ({ crew, from, to, on }) => `${callOf(crew)} ${lengthText(minus(to, from))} for ${waitOnWords(on)}`,
+  );
   return [
     entry?.number ?? "",
     clockText(planned.start),
     clockText(planned.finish),
-    planned.critical ? "critical" : clockText(planned.slack),
+    !late || late.critical ? "critical" : clockText(late.slack),
     (entry?.step.by ?? []).map(callOf).join(" + "),
     entry?.step.id ?? "",
     shortText(entry?.step.do ?? "", 48),

@@ -1,6 +1,7 @@
-import type { Plan, WaitOn } from "../core/plan/index.ts";
-import type { Outline } from "../core/procedure/index.ts";
-import { formatInstant, inSeconds } from "../core/units/index.ts";
+import type { CourseStep, Wait } from "../core/course/index.ts";
+import { waitsBefore } from "../core/course/index.ts";
+import type { Plan, Timeline } from "../core/plan/index.ts";
+import { formatInstant, inSeconds, NO_TIME } from "../core/units/index.ts";
 
 /** A plan as one JSON document; all times in seconds of PET, half-open nowhere: a step lasts from `start` to `finish`. */
 export interface PlanDocument {
@@ -19,37 +20,41 @@ export interface PlanDocument {
     readonly slack: number;
     readonly freeSlack: number;
     readonly critical: boolean;
-    readonly waits: readonly { readonly crew: string; readonly seconds: number; readonly on: WaitOn }[];
+    readonly waits: readonly { readonly crew: string; readonly seconds: number; readonly on: object }[];
   }[];
   readonly criticalPath: readonly string[];
 }
 
-const idAt = (outline: Outline, index: number): string => outline.steps[index]?.step.id ?? "";
+/** What a wait of a plan is for, without the step on which a wait for others ends. */
+const onDocument = (on: Wait["on"]): object => (on === null ? {} : "crew" in on ? { crew: on.crew } : on);
 
 /** The document of a plan: its steps in reading order; without steps and finish when there is no timeline. */
 export function planDocument({ outline, start, timeline }: Plan): PlanDocument {
   return {
     procedure: outline.procedure.id,
     start: start === null ? null : formatInstant(start),
-    finish: timeline && inSeconds(timeline.finish),
-    steps: (timeline?.steps ?? []).flatMap((step) =>
-      step === null
-        ? []
-        : [
-            {
-              id: idAt(outline, step.index),
-              by: outline.steps[step.index]?.step.by ?? [],
-              start: inSeconds(step.start),
-              finish: inSeconds(step.finish),
-              latestStart: inSeconds(step.latestStart),
-              latestFinish: inSeconds(step.latestFinish),
-              slack: inSeconds(step.slack),
-              freeSlack: inSeconds(step.freeSlack),
-              critical: step.critical,
-              waits: step.waits.map(({ crew, time, on }) => ({ crew, seconds: inSeconds(time), on })),
-            },
-          ],
-    ),
-    criticalPath: (timeline?.criticalPath ?? []).map((index) => idAt(outline, index)),
+    finish: timeline && inSeconds(timeline.course.finish),
+    steps: timeline ? [...timeline.course.steps.values()].map((step) => stepDocument(timeline, step)) : [],
+    criticalPath: timeline?.criticalPath ?? [],
+  };
+}
+
+function stepDocument({ course, slack }: Timeline, { step, start, finish }: CourseStep) {
+  const late = slack.get(step);
+  return {
+    id: step,
+    by: course.outline.step(step)?.step.by ?? [],
+    start: inSeconds(start),
+    finish: inSeconds(finish),
+    latestStart: inSeconds(late?.latestStart ?? start),
+    latestFinish: inSeconds(late?.latestFinish ?? finish),
+    slack: inSeconds(late?.slack ?? NO_TIME),
+    freeSlack: inSeconds(late?.freeSlack ?? NO_TIME),
+    critical: late?.critical ?? true,
+    waits: waitsBefore(course, step).map(({ crew, from, to, on }) => ({
+      crew,
+      seconds: inSeconds(to - from),
+      on: onDocument(on),
+    })),
   };
 }

@@ -1,4 +1,5 @@
 import { setTimeout as pause } from "node:timers/promises";
+import { marginOf } from "../core/course/index.ts";
 import { writeLines } from "../core/log/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { between, clockText, lengthText } from "../core/units/index.ts";
@@ -47,8 +48,8 @@ function ending({ ledger, at }: PlayedEntries): string {
   const forecast = forecastOf(ledger, at);
   const end = ledger.closed?.end ?? "open";
   if (!forecast) return end;
-  const { finish, margin } = forecast;
+  const margin = marginOf(forecast);
   const limit =
     margin === null ? "" : `, ${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`;
-  return `${end} at PET ${clockText(finish)}${limit}`;
+  return `${end} at PET ${clockText(forecast.finish)}${limit}`;
 }

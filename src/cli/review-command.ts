@@ -1,7 +1,7 @@
 import type { LaneReview, Review, StepReview, TaskReview } from "../core/review/index.ts";
 import { reviewCsv, reviewDocument, reviewOf, reviewXes, waitWords } from "../core/review/index.ts";
 import type { Duration } from "../core/units/index.ts";
-import { clockText, lengthText } from "../core/units/index.ts";
+import { clockText, lengthText, minus } from "../core/units/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -134,7 +134,7 @@ function tasksTable({ tasks }: Review): string {
 
 function stepsTable({ outline, steps }: Review): string {
   const row = (step: StepReview) => {
-    const entry = outline.steps[step.index];
+    const entry = outline.step(step.step);
     return [
       entry?.number ?? "",
       entry?.step.id ?? "",
@@ -147,8 +147,8 @@ function stepsTable({ outline, steps }: Review): string {
       signed(step.timeDifference),
       step.waits
         .map(
-          ({ crew, time, on }) =>
-            `${callOf(outline, crew)} ${lengthText(time)} for ${plainText(waitWords(outline, on))}`,
+          ({ crew, from, to, on }) =>
+            `${callOf(outline, crew)} ${lengthText(minus(to, from))} for ${plainText(waitWords(outline, on))}`,
         )
         .join("; "),
     ];

@@ -1,5 +1,6 @@
 import type { Plan } from "../core/plan/index.ts";
 import { riskModelOf, sampleRisk } from "../core/plan/index.ts";
+import type { StepId } from "../core/units/index.ts";
 import { inSeconds } from "../core/units/index.ts";
 
 /** The risk of a plan as one JSON document; times in seconds of PET, shares from 0 to 1. */
@@ -25,13 +26,11 @@ const seconds = (time: number | null) => (time === null ? null : inSeconds(time)
 
 /** Samples a plan so many times ([PLN5]); `null` when there is no timeline to sample. */
 export function riskDocument(plan: Plan, samples: number, seed: number): RiskDocument | null {
-  const { outline, network, whereabouts, windows, timeline } = plan;
-  if (!timeline) return null;
-  const limit = outline.procedure.limits.elapsed ?? null;
-  const risk = sampleRisk(riskModelOf({ network, times: whereabouts.times, windows, limit }), samples, seed);
-  const inOrder = network.order.toSorted((a, b) => a - b);
-  const byStep = (values: Float64Array) =>
-    Object.fromEntries(inOrder.map((index) => [outline.steps[index]?.step.id ?? "", values[index] ?? 0]));
+  if (!plan.timeline) return null;
+  const { course } = plan.timeline;
+  const risk = sampleRisk(riskModelOf(course), samples, seed);
+  const byStep = (values: ReadonlyMap<StepId, number>) =>
+    Object.fromEntries([...course.steps.keys()].map((step) => [step, values.get(step) ?? 0]));
   return {
     samples: risk.samples,
     seed: risk.seed,

@@ -1,7 +1,9 @@
+import type { HoldUp } from "../core/course/index.ts";
+import { marginOf } from "../core/course/index.ts";
 import type { Outline } from "../core/procedure/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, formatInstant, lengthText } from "../core/units/index.ts";
-import type { LaneState, WaitingOn, WalkState } from "../core/walk/index.ts";
+import type { LaneState, WalkState } from "../core/walk/index.ts";
 import { stateDocument, walkStateAt } from "../core/walk/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
@@ -27,8 +29,8 @@ export async function stateCommand(
 }
 
 function inWords({ folded }: FoldedFile, state: WalkState, instant: Instant): string {
-  const { opened } = state.ledger;
-  const { outline } = opened;
+  const { opened, inForce } = state.ledger;
+  const { outline } = inForce;
   const { forecast } = state;
   const title = plainText(outline.procedure.title);
   const clock = state.pet === null ? "clock not started" : `PET ${clockText(state.pet)}`;
@@ -47,7 +49,7 @@ function inWords({ folded }: FoldedFile, state: WalkState, instant: Instant): st
   const expected =
     forecast === null
       ? "No forecast can be made."
-      : `Forecast finish ${clockText(forecast.finish)}${marginWords(forecast.margin)}`;
+      : `Forecast finish ${clockText(forecast.finish)}${marginWords(marginOf(forecast))}`;
   const deviations = folded.deviations.map(
     ({ kind, step, text }) => `  ${kind}${step ? ` ${step}` : ""}: ${plainText(text)}\n`,
   );
@@ -65,7 +67,7 @@ const marginWords = (margin: Duration | null) =>
   margin === null ? "" : `, ${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`;
 
 function laneRow(outline: Outline, lane: LaneState): string[] {
-  const step = outline.steps[lane.step ?? -1]?.step;
+  const step = lane.step === null ? undefined : outline.step(lane.step)?.step;
   return [
     callOf(outline, lane.crew),
     lane.status,
@@ -73,7 +75,7 @@ function laneRow(outline: Outline, lane: LaneState): string[] {
     lane.behind === null ? "" : signed(lane.behind),
     step?.id ?? "",
     shortText(step?.do ?? "", 40),
-    lane.waitingOn.map((wait) => waitWords(outline, wait)).join("; "),
+    lane.waitingOn.map((holdUp) => holdUpWords(outline, holdUp)).join("; "),
   ];
 }
 
@@ -81,9 +83,15 @@ const callOf = (outline: Outline, crew: string) => plainText(outline.crew[outlin
 
 const signed = (behind: Duration) => (behind < 0 ? clockText(behind) : `+${clockText(behind)}`);
 
-function waitWords(outline: Outline, wait: WaitingOn): string {
-  if ("crew" in wait) return `${callOf(outline, wait.crew)} (${wait.step})`;
-  if ("window" in wait) return `window ${wait.window} until ${clockText(wait.until)}`;
-  if ("lag" in wait) return `the lag after ${wait.lag} until ${clockText(wait.until)}`;
-  return `the hold since ${clockText(wait.since)}`;
+function holdUpWords(outline: Outline, holdUp: HoldUp): string {
+  switch (holdUp.kind) {
+    case "crew":
+      return `${callOf(outline, holdUp.crew)} (${holdUp.step})`;
+    case "window":
+      return `window ${holdUp.window} until ${clockText(holdUp.until)}`;
+    case "lag":
+      return `the lag after ${holdUp.step} until ${clockText(holdUp.until)}`;
+    case "hold":
+      return `the hold since ${clockText(holdUp.since)}`;
+  }
 }

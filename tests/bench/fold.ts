@@ -35,7 +35,7 @@ const text = writeLines(entries);
 const folded = foldLog(entries);
 deepStrictEqual(
   plainReduce(entries).map(({ status, finish }) => [status, finish]),
-  folded.ledger?.steps.map(({ status, finish }) => [status, finish]),
+  [...(folded.ledger?.steps ?? [])].map(([, { status, finish }]) => [status, finish]),
 );
 
 const sources = [...new Set(entries.map(({ wire }) => wire.source))];

@@ -3,7 +3,7 @@ import { laterOf, readEntry, stamp } from "../../src/core/log/index.ts";
 import type { ProcedureFile } from "../../src/core/procedure/index.ts";
 import type { Duration, Instant, WalkId } from "../../src/core/units/index.ts";
 import { later } from "../../src/core/units/index.ts";
-import { type Folded, foldLog, type Ledger } from "../../src/core/walk/index.ts";
+import { type Folded, foldLog, type Ledger, type StepProgress } from "../../src/core/walk/index.ts";
 
 /** PET 0 of every walk that a {@link LogWriter} opens. */
 export const ZERO = Date.UTC(2031, 3, 2, 9) as Instant;
@@ -91,4 +91,9 @@ export function entryFrom(value: unknown): Entry {
   const { entry, problem } = readEntry(value);
   if (!entry) throw new Error(`not an entry: ${problem}`);
   return entry;
+}
+
+/** How far each step of a ledger has come, in reading order. */
+export function progressInOrder(ledger: Ledger | null | undefined): StepProgress[] {
+  return [...(ledger?.steps ?? [])].map(([, progress]) => progress);
 }

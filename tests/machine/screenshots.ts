@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "@playwright/test";
 import { readLines, stamp, writeLines } from "../../src/core/log/index.ts";
-import { type Duration, type Instant, later } from "../../src/core/units/index.ts";
-import { foldLog, walkStateAt, watchNote, watchStates } from "../../src/core/walk/index.ts";
+import { type Duration, type Instant, inSeconds, later } from "../../src/core/units/index.ts";
+import { foldLog, walkStateAt, watchStates } from "../../src/core/walk/index.ts";
 import { openImported } from "../browser/imported-walk.ts";
 import { bundledText, playedLog, procedureFile } from "../browser/written-walk.ts";
 import { chromiumArguments } from "./browser-launch.ts";
@@ -32,8 +32,9 @@ function watched({ walk, text }: ReturnType<typeof playedLog>): ReturnType<typeo
   let seen = folded.entries.at(-1)?.hlc ?? null;
   const notes = watchStates(walkStateAt(folded.ledger, at))
     .filter(({ isOpen }) => isOpen)
-    .map(({ watch }, made) => {
-      const draft = { name: "note.made", data: { text: watchNote(watch) }, at, actor: "iv" } as const;
+    .map(({ watch, due }, made) => {
+      const data = { watch: watch.id, due: inSeconds(due ?? 0) };
+      const draft = { name: "watch.kept", data, at, actor: "iv" } as const;
       const entry = stamp(draft, walk, { source: "/devices/iv-tablet", made, seen }, at);
       seen = entry.hlc;
       return entry;

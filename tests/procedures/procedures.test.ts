@@ -47,7 +47,7 @@ describe("the orbit walk", () => {
     expect(steps.length).toBeGreaterThanOrEqual(110);
     expect(steps.filter(({ step }) => step.by.length > 1).length).toBeGreaterThanOrEqual(15);
     expect(procedure.items.length).toBeGreaterThanOrEqual(25);
-    const hours = inMinutes(planOf(outline).timeline?.finish ?? 0) / 60;
+    const hours = inMinutes(planOf(outline).timeline?.course.finish ?? 0) / 60;
     expect(hours).toBeGreaterThan(5);
     expect(hours).toBeLessThan(7);
   });

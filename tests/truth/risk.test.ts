@@ -3,7 +3,7 @@ import type { Risk } from "../../src/core/plan/index.ts";
 import { planOf, riskModelOf, sampleRisk } from "../../src/core/plan/index.ts";
 import { pertQuantiles, QUANTILE_CELLS } from "../../src/core/plan/pert-quantiles.ts";
 import type { Outline, ProcedureFile } from "../../src/core/procedure/index.ts";
-import type { Duration } from "../../src/core/units/index.ts";
+import type { Duration, StepId } from "../../src/core/units/index.ts";
 import { formatDuration, inMinutes } from "../../src/core/units/index.ts";
 import { outlineFrom, step } from "../core/procedure-builder.ts";
 import cases from "./fixtures/risk.json" with { type: "json" };
@@ -41,9 +41,7 @@ const threePoint = ({ low, likely, high }: Activity) => ({
 const mean = ({ low, likely, high }: Activity) => text((low + 4 * likely + high) / 6);
 
 function riskOf(outline: Outline, samples: number, seed = 1): Risk {
-  const { network, whereabouts, windows } = planOf(outline);
-  const limit = outline.procedure.limits.elapsed ?? null;
-  return sampleRisk(riskModelOf({ network, times: whereabouts.times, windows, limit }), samples, seed);
+  return sampleRisk(riskModelOf(planOf(outline)), samples, seed);
 }
 
 const N = 40_000;
@@ -101,9 +99,9 @@ describe("published three-point networks", () => {
 
   it.each([reliable, critpath, atoz])("[PLN2] $id: the plan of the means", (one) => {
     const { timeline } = planOf(outlineOf(one.activities, mean));
-    expect(minutesOf(timeline?.finish ?? null)).toBe(one.finishOfMeans);
+    expect(minutesOf(timeline?.course.finish ?? null)).toBe(one.finishOfMeans);
     const critical = one.activities
-      .filter((_, index) => timeline?.steps[index]?.critical)
+      .filter(({ id }) => timeline?.slack.get(idOf(id) as StepId)?.critical)
       .map(({ id }) => id);
     expect(critical).toEqual("critical" in one ? one.critical : one.criticalOfMeans.split("-"));
   });
@@ -115,7 +113,7 @@ describe("published three-point networks", () => {
         reliable.means[id as keyof typeof reliable.means],
       ]);
     const { timeline } = planOf(outlineOf(reliable.activities, ({ high }) => text(high)));
-    expect(minutesOf(timeline?.finish ?? null)).toBe(reliable.allHigh);
+    expect(minutesOf(timeline?.course.finish ?? null)).toBe(reliable.allHigh);
   });
 
   it("[PLN5] mc-reliable: mean, spread, quantiles and criticality of ten million other samples", () => {
@@ -140,7 +138,7 @@ describe("published three-point networks", () => {
       );
     }
     for (const [id, share] of Object.entries(reliable.crit)) {
-      const found = risk.criticality[outline.step(idOf(id))?.index ?? -1] ?? Number.NaN;
+      const found = risk.criticality.get(idOf(id) as StepId) ?? Number.NaN;
       expectWithin(found, share, ofShare(share), id);
     }
   });

@@ -59,7 +59,7 @@ describe("supplies, against values from outside", () => {
   for (const { id, minutes: lengths, sum } of values.petSums) {
     it(`[PLN1] ${id}: steps one after the other add up to the PET stated`, () => {
       const outline = outlineFrom(lengths.map((length, index) => step(`s${index}`, "ev1", length)));
-      expect(hourMinuteText(planOf(outline).timeline?.finish ?? NO_TIME)).toBe(sum);
+      expect(hourMinuteText(planOf(outline).timeline?.course.finish ?? NO_TIME)).toBe(sum);
     });
   }
 });

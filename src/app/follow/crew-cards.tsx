@@ -53,9 +53,9 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
     }
     case "waiting": {
       // Whom one waits for says more than a lag that runs meanwhile.
-      const crew = lane.waitingOn.filter((wait) => "crew" in wait);
+      const crew = lane.waitingOn.filter((wait) => wait.kind === "crew");
       if (crew.length > 0 && crew.every((wait) => wait.crew === lane.crew)) return "waits for its decision";
-      return `waits for ${waitWords(ledger.opened.outline, crew.length ? crew : lane.waitingOn, ledger.petZero) || "its start"}`;
+      return `waits for ${waitWords(ledger.inForce.outline, crew.length ? crew : lane.waitingOn, ledger.petZero) || "its start"}`;
     }
   }
 }
@@ -64,7 +64,7 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
 function aboutWords({ pet }: WalkState, { status, expected, waitingOn }: LaneState): string {
   if (status !== "waiting" || pet === null || expected === null) return "";
   const left = (expected - pet) as Duration;
-  const isTimed = waitingOn.every((wait) => !("crew" in wait));
+  const isTimed = waitingOn.every(({ kind }) => kind !== "crew");
   return left < 30_000 || isTimed ? "" : `about ${lengthText(left)}`;
 }
 
@@ -79,8 +79,8 @@ function CrewCard({
   readonly strand: Strand;
   readonly onShow: (step: string) => void;
 }) {
-  const { outline } = state.ledger.opened;
-  const step = outline.steps[lane.step ?? -1]?.step;
+  const { outline } = state.ledger.inForce;
+  const step = lane.step === null ? undefined : outline.step(lane.step)?.step;
   const place =
     lane.place === null
       ? stationWords(outline.crew[strand.lane]?.station)

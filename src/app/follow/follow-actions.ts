@@ -1,6 +1,15 @@
 import type { Draft, Entry } from "../../core/log/index.ts";
 import type { Location } from "../../core/procedure/index.ts";
-import type { DecisionId, Instant, ItemId, RecordId, StepId } from "../../core/units/index.ts";
+import type {
+  DecisionId,
+  Duration,
+  Instant,
+  ItemId,
+  RecordId,
+  StepId,
+  WatchId,
+} from "../../core/units/index.ts";
+import { inSeconds } from "../../core/units/index.ts";
 import type { WalkSession } from "../session/index.ts";
 
 /** What was just entered and can be struck again. */
@@ -32,6 +41,7 @@ export interface FollowActions {
   confirm(step: StepId): Promise<void>;
   decide(decision: DecisionId, outcome: string): Promise<void>;
   note(text: string, step: StepId | null): Promise<void>;
+  keepWatch(watch: WatchId, due: Duration): Promise<void>;
   moveItem(item: ItemId, to: Location, reason: string): Promise<void>;
   readSupply(crew: string, supply: string, value: number): Promise<void>;
   hold(reason: string): Promise<void>;
@@ -78,6 +88,8 @@ export function followActions(
       enter([{ name: "decision.taken", data: { decision, outcome } }], `Decided: ${outcome}`),
     note: (text, step) =>
       enter([{ name: "note.made", data: step === null ? { text } : { text, step } }], "Note kept"),
+    keepWatch: (watch, due) =>
+      enter([{ name: "watch.kept", data: { watch, due: inSeconds(due) } }], "Note kept"),
     moveItem: (item, to, reason) => enter([{ name: "item.moved", data: { item, to, reason } }], "Item moved"),
     readSupply: (crew, supply, value) =>
       enter([{ name: "supply.read", data: { crew, supply, value } }], `Reading ${value}`),

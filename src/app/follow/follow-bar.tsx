@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { marginOf } from "../../core/course/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { clockText, formatInstant, hourMinuteText, lengthText, minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
@@ -40,7 +41,8 @@ function worstBehind({ lanes }: WalkState): Duration | null {
 /** The bar that never scrolls away: the clock, the phase, the margin, what changes next, how the log is kept. */
 export function FollowBar({ state, now, change, kept, onKept, mode, odds }: FollowBarProps) {
   const { forecast, phase, pet } = state;
-  const limit = state.ledger.opened.outline.procedure.limits.elapsed;
+  const margin = forecast && marginOf(forecast);
+  const limit = state.ledger.inForce.outline.procedure.limits.elapsed;
   const behind = worstBehind(state);
   return (
     <header className="follow-bar" data-phase={phase}>
@@ -60,9 +62,9 @@ export function FollowBar({ state, now, change, kept, onKept, mode, odds }: Foll
       {forecast ? (
         <Cell
           title={`Finish ${hourMinuteText(forecast.finish)}${limit === undefined ? "" : ` · limit ${hourMinuteText(limit)}`}`}
-          tone={forecast.margin !== null && forecast.margin < 0 ? "late" : undefined}
+          tone={margin !== null && margin < 0 ? "late" : undefined}
         >
-          {forecast.margin === null ? "no limit set" : marginWords(forecast.margin)}
+          {margin === null ? "no limit set" : marginWords(margin)}
           {odds !== null && (
             <span className="follow-odds">
               {` · ${oddsWords(odds)}`}
@@ -102,7 +104,7 @@ function TurnBackCell({ state }: { readonly state: WalkState }) {
   const { turnBack, limiting, longestReturn } = turnBackState(state);
   if (!turnBack || !longestReturn) return null;
   const left = minus(turnBack.at, pet);
-  const crew = limiting && ledger.opened.outline.crewMember(limiting.supply.crew)?.call;
+  const crew = limiting && ledger.inForce.outline.crewMember(limiting.supply.crew)?.call;
   const why =
     turnBack.because === "limit" ? "limit" : `${crew} ${limiting?.supply.label ?? limiting?.supply.id}`;
   return (

@@ -1,7 +1,8 @@
+import type { HoldUp } from "../../core/course/index.ts";
 import type { OutlineStep, Task } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
-import type { StepProgress, WaitingOn, WalkState } from "../../core/walk/index.ts";
+import type { StepProgress, WalkState } from "../../core/walk/index.ts";
 import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
 
 /** A heading above the steps of a task. */
@@ -14,10 +15,10 @@ export interface TaskRow extends BraidRow {
   readonly plannedFinish: Duration | null;
 }
 
-/** A crew member who stands before a step, and what for. */
-export interface Standing {
+/** A crew member who has come to a step and waits, and what for. */
+export interface WaitingHere {
   readonly lane: number;
-  readonly waitingOn: readonly WaitingOn[];
+  readonly waitingOn: readonly HoldUp[];
 }
 
 /** A step of the list. Times are in PET, forecast ones cut to the minute so that a row changes only when its text does. */
@@ -30,7 +31,7 @@ export interface StepRow extends BraidRow {
   readonly plannedStart: Duration | null;
   readonly plannedFinish: Duration | null;
   /** Crew members who have come to this step and cannot start it. */
-  readonly standing: readonly Standing[];
+  readonly waitingHere: readonly WaitingHere[];
   /** The decision that is still to be taken before it is known whether the step is done; `null` when known. */
   readonly hangsOn: string | null;
 }
@@ -44,13 +45,13 @@ const toMinute = (time: Duration | undefined): Duration | null =>
 /** The rows of a walk at an instant, in reading order. Steps that are not performed as decisions came out are left out. */
 export function followRows(state: WalkState): FollowRow[] {
   const { ledger, plan, forecast, lanes } = state;
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   const rows: FollowRow[] = [];
   let task: Task | null = null;
   let number = 0;
   for (const entry of outline.steps) {
     const { index, step } = entry;
-    const progress = ledger.steps[index];
+    const progress = ledger.steps.get(step.id);
     const hangsOn =
       Object.keys(step.when ?? {}).find((decision) => !ledger.outcomes.has(decision as never)) ?? null;
     if (!progress || (!ledger.network.activity.active[index] && hangsOn === null)) continue;
@@ -59,9 +60,9 @@ export function followRows(state: WalkState): FollowRow[] {
       number = Number(entry.number.split(".")[0]);
       rows.push(taskRow(state, task, number));
     }
-    const here = lanes.flatMap((lane, at) => (lane.step === index ? [{ at, ...lane }] : []));
-    const expected = forecast?.steps[index];
-    const planned = plan.timeline?.steps[index];
+    const here = lanes.flatMap((lane, at) => (lane.step === step.id ? [{ at, ...lane }] : []));
+    const expected = forecast?.steps.get(step.id);
+    const planned = plan.timeline?.course.steps.get(step.id);
     const petZero = ledger.petZero;
     const isComplete = progress.finish !== null && petZero !== null;
     rows.push({
@@ -79,7 +80,7 @@ export function followRows(state: WalkState): FollowRow[] {
           : toMinute(expected?.finish),
       plannedStart: planned?.start ?? null,
       plannedFinish: planned?.finish ?? null,
-      standing: here.flatMap(({ at, status, waitingOn }) =>
+      waitingHere: here.flatMap(({ at, status, waitingOn }) =>
         status === "waiting" ? [{ lane: at, waitingOn }] : [],
       ),
       hangsOn,
@@ -100,8 +101,8 @@ function stageOf(
 }
 
 function taskRow({ plan, ledger }: WalkState, task: Task, number: number): TaskRow {
-  const planned = ledger.opened.outline.steps.flatMap((entry) =>
-    entry.task === task ? (plan.timeline?.steps[entry.index] ?? []) : [],
+  const planned = ledger.inForce.outline.steps.flatMap((entry) =>
+    entry.task === task ? (plan.timeline?.course.steps.get(entry.step.id) ?? []) : [],
   );
   return {
     kind: "task",
@@ -116,12 +117,8 @@ function taskRow({ plan, ledger }: WalkState, task: Task, number: number): TaskR
 }
 
 /** Where each crew member stands on the braid. */
-export function followMarkers({ lanes, ledger }: WalkState): BraidMarker[] {
-  return lanes.map(({ step, status }, lane) => ({
-    lane,
-    at: ledger.opened.outline.steps[step ?? -1]?.step.id ?? null,
-    waiting: status === "waiting",
-  }));
+export function followMarkers({ lanes }: WalkState): BraidMarker[] {
+  return lanes.map(({ step, status }, lane) => ({ lane, at: step, waiting: status === "waiting" }));
 }
 
 /** True when two rows say the same, so that the one drawn may stand; with `lets` the times of steps to come may differ. */
@@ -137,7 +134,7 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
     a.entry === b.entry &&
-    JSON.stringify(a.standing) === JSON.stringify(b.standing)
+    JSON.stringify(a.waitingHere) === JSON.stringify(b.waitingHere)
   );
 }
 

@@ -91,7 +91,8 @@ export function FollowView({
   onGo,
   onExport,
 }: FollowViewProps) {
-  const { outline, mode } = ledger.opened;
+  const { outline } = ledger.inForce;
+  const { mode } = ledger.opened;
   const rehearsal = useRehearsal(session, clock, ledger, folded.lastAt);
   const lookedOn = useCallback(() => session.folded().lastAt ?? clock(), [session, clock]);
   const now = mode === "live" ? clock : playsHere ? rehearsal.now : lookedOn;

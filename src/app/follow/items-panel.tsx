@@ -16,7 +16,7 @@ const keyOfLocation = (location: Location): string =>
 /** Where every item is, and a way to say that one is elsewhere. */
 export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
   const { ledger } = state;
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   const { items, crew, places } = outline.procedure;
   const [item, setItem] = useState<ItemId | "">("");
   const [to, setTo] = useState("");

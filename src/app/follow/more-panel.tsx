@@ -24,7 +24,7 @@ export function MorePanel({
   onLink,
   onClose,
 }: MorePanelProps) {
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   const names = outline.crew.some(({ id }) => id === actor) || actor === "follower" ? [] : [actor];
   return (
     <SidePanel title="More" onClose={onClose}>

@@ -1,7 +1,7 @@
-import type { WindowSpans } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
+import type { WindowSpans } from "../../core/window/index.ts";
 
 /** The next time a window opens or closes, in words. */
 export interface NextChange {

@@ -31,15 +31,18 @@ export function NotesPanel({ state, actions, onClose }: WalkPanelProps) {
         <p className="hint">No notes yet. A note on one step is made at the step.</p>
       ) : (
         <ul className="plain-list">
-          {ledger.notes.toReversed().map((note) => (
-            <li key={`${note.at} ${note.text}`}>
-              <b>
-                {ledger.petZero === null ? "before the start" : clockText(between(ledger.petZero, note.at))}
-              </b>{" "}
-              {note.step !== null && `step ${ledger.opened.outline.step(note.step)?.number}: `}
-              {note.text}
-            </li>
-          ))}
+          {ledger.notes
+            .toArray()
+            .reverse()
+            .map((note) => (
+              <li key={`${note.at} ${note.text}`}>
+                <b>
+                  {ledger.petZero === null ? "before the start" : clockText(between(ledger.petZero, note.at))}
+                </b>{" "}
+                {note.step !== null && `step ${ledger.inForce.outline.step(note.step)?.number}: `}
+                {note.text}
+              </li>
+            ))}
         </ul>
       )}
     </SidePanel>

@@ -22,7 +22,7 @@ interface OpenStepProps {
 
 /** A step at which somebody is: alerts first, then the action, what to record, who confirms, and what marks it done. */
 export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPick }: OpenStepProps) {
-  const { entry, standing, progress, plannedStart, plannedFinish } = row;
+  const { entry, waitingHere, progress, plannedStart, plannedFinish } = row;
   const { step } = entry;
   const working = row.stage === "working";
   const early = !working && isOnlyEarly(row);
@@ -43,7 +43,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
             <AlertBox key={alert.text} alert={alert} />
           ))}
           <p className="open-do">{step.do}</p>
-          {standing.map(({ lane, waitingOn }) => (
+          {waitingHere.map(({ lane, waitingOn }) => (
             <p key={lane} className="open-standing">
               <b>{strands[lane]?.call}</b> is here and waits for{" "}
               {waitWords(outline, waitingOn) || "its start"}.
@@ -109,11 +109,12 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
 }
 
 /** True when nobody is missing and only a time has not come: whoever is there may still have done it. */
-function isOnlyEarly({ standing, entry }: StepRow): boolean {
+function isOnlyEarly({ waitingHere, entry }: StepRow): boolean {
   return (
-    standing.length === entry.performers.length &&
-    standing.every(
-      ({ waitingOn }) => waitingOn.length > 0 && waitingOn.every((wait) => "lag" in wait || "window" in wait),
+    waitingHere.length === entry.performers.length &&
+    waitingHere.every(
+      ({ waitingOn }) =>
+        waitingOn.length > 0 && waitingOn.every(({ kind }) => kind === "lag" || kind === "window"),
     )
   );
 }

@@ -10,7 +10,7 @@ import type { WalkPanelProps } from "./walk-panel-props.ts";
 /** The last reading of every supply with its age, and a new one. */
 export function ReadingsPanel({ state, now, actions, onClose }: WalkPanelProps) {
   const { ledger } = state;
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   const { supplies } = outline.procedure;
   const turn = turnBackState(state);
   const forecasts = new Map(
@@ -22,7 +22,9 @@ export function ReadingsPanel({ state, now, actions, onClose }: WalkPanelProps) 
       {supplies.length === 0 && <p className="hint">This procedure lists no supplies.</p>}
       {supplies.map(({ crew, id, label, unit, redline, full }) => {
         const key = `${crew} ${id}`;
-        const last = ledger.readings.findLast((reading) => reading.crew === crew && reading.supply === id);
+        const last = ledger.readings
+          .toArray()
+          .findLast((reading) => reading.crew === crew && reading.supply === id);
         const text = texts[key] ?? "";
         const value = Number(text.replace(",", "."));
         const isValue = text.trim() !== "" && Number.isFinite(value);
@@ -73,7 +75,7 @@ function headingWords(forecast: SupplyForecast | undefined): string {
 
 /** What sets the turn-back time, and what it is made of. */
 function TurnBackWords({ state, turn }: { readonly state: WalkState; readonly turn: TurnBackState }) {
-  const { outline } = state.ledger.opened;
+  const { outline } = state.ledger.inForce;
   const { turnBack, limiting, longestReturn } = turn;
   if (!turnBack || !longestReturn) return null;
   const call = outline.crewMember(longestReturn.crew)?.call;

@@ -3,6 +3,7 @@ import type { OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
+import { skipReason } from "../../core/walk/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
 import type { FollowActions } from "./follow-actions.ts";
@@ -20,13 +21,14 @@ interface StepPanelProps {
 export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
   const { step } = entry;
   const { ledger, plan, phase } = state;
-  const { outline } = ledger.opened;
-  const progress = ledger.steps[entry.index];
-  const planned = plan.timeline?.steps[entry.index];
+  const { outline } = ledger.inForce;
+  const progress = ledger.steps.get(step.id);
+  const planned = plan.timeline?.course.steps.get(step.id);
+  const said = progress && (skipReason(progress) || progress.reopened.at(-1)?.reason);
   const [reason, setReason] = useState("");
   const isOpen = progress?.status === "open";
   const isRunning = phase === "running" || phase === "held";
-  const isWorking = state.lanes.some(({ step: at, status }) => at === entry.index && status === "working");
+  const isWorking = state.lanes.some(({ step: at, status }) => at === step.id && status === "working");
   const calls = callsOf(outline, step.by);
   const then = (action: Promise<void>) => {
     void action.then(onClose);
@@ -44,7 +46,7 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
             {clockText(between(ledger.petZero, progress.finish))}
             {progress.completedBy?.actor && ` by ${actorsText([progress.completedBy], outline.crew)}`}
             {progress.alsoDone.length > 0 && ` · confirmed by ${actorsText(progress.alsoDone, outline.crew)}`}
-            {progress.reason && ` · ${progress.reason}`}
+            {said && ` · ${said}`}
           </Fact>
         )}
         {step.after.length > 0 && (

@@ -42,7 +42,7 @@ export function useRehearsal(
   const opened = ledger?.opened;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the times are drawn once per walk, not with every entry.
   const times = useMemo(
-    () => (ledger ? playedTimesOf(ledger, seededSource(seedOf(session.walk))) : []),
+    () => (ledger ? playedTimesOf(ledger, seededSource(seedOf(session.walk))) : new Map()),
     [session, opened],
   );
 

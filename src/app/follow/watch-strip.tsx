@@ -1,6 +1,6 @@
 import { clockText, hourMinuteText, minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
-import { watchNote, watchStates } from "../../core/walk/index.ts";
+import { watchStates } from "../../core/walk/index.ts";
 import { callsOf } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
@@ -13,7 +13,7 @@ export function WatchStrip({
   /** `null` for whoever only reads. */
   readonly actions: FollowActions | null;
 }) {
-  const { outline } = state.ledger.opened;
+  const { outline } = state.ledger.inForce;
   const { pet } = state;
   const watches = watchStates(state);
   const open = watches.filter(({ isOpen }) => isOpen).sort((a, b) => (a.due ?? 0) - (b.due ?? 0));
@@ -28,7 +28,7 @@ export function WatchStrip({
             <button
               type="button"
               className="plain-button"
-              onClick={() => void actions.note(watchNote(watch), null)}
+              onClick={() => void actions.keepWatch(watch.id, due ?? pet)}
             >
               Note it done
             </button>

@@ -1,10 +1,11 @@
 import { useDeferredValue, useMemo } from "react";
 import { lightFor, readOrbit } from "../../core/light/index.ts";
 import type { RecordedLight } from "../../core/plan/index.ts";
-import { HORIZON, scanStarts } from "../../core/plan/index.ts";
+import { scanStarts } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant, plus } from "../../core/units/index.ts";
+import { HORIZON } from "../../core/window/index.ts";
 import { LightField } from "./light-field.tsx";
 import { StartScanChart } from "./start-scan-chart.tsx";
 

@@ -19,7 +19,7 @@ export function useNotices(walk: WalkId, folded: Folded, link: LinkStatus): Noti
   const { links } = useServices();
   const [told, setTold] = useState(toldKeys);
   const overruled = useMemo(() => {
-    const outline = folded.ledger?.opened.outline;
+    const outline = folded.ledger?.inForce.outline;
     if (!outline) return [];
     return overruledOf(folded, link.device).map((one) => ({
       key: `${walk} ${one.key}`,

@@ -22,7 +22,7 @@ export function TimelinePage() {
       <IonContent>
         <main>
           <ScreenHead
-            title={ledger?.opened.outline.procedure.title ?? "Timeline"}
+            title={ledger?.inForce.outline.procedure.title ?? "Timeline"}
             what="Timeline of the walk"
           >
             <button type="button" className="plain-button" onClick={() => router.push(`/follow/${walk}`)}>
@@ -50,7 +50,8 @@ export function TimelinePage() {
 
 function LiveTimeline({ ledger, folded }: { readonly ledger: Ledger; readonly folded: Folded }) {
   const { now, store } = useServices();
-  const { mode, outline } = ledger.opened;
+  const { outline } = ledger.inForce;
+  const { mode } = ledger.opened;
   const clockOffset = ownClockOffset(folded, store.device);
   const seconds = useMemo(() => secondsOf({ clock: () => later(now(), clockOffset) }), [now, clockOffset]);
   const second = useSeconds(seconds);

@@ -1,7 +1,7 @@
+import type { HoldUp } from "../../core/course/index.ts";
 import type { Location, Outline, StepRecord } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
 import { formatInstant, hourMinuteText, later, lengthText } from "../../core/units/index.ts";
-import type { WaitingOn } from "../../core/walk/index.ts";
 
 const list = (words: readonly string[]): string =>
   words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
@@ -17,18 +17,18 @@ const windowLabel = (outline: Outline, id: string) =>
 /** What somebody waits on, in words: `EV2`, `Darkness at 2:14 (11:29 UTC)`, `the hold to be lifted`; UTC where PET 0 is known. */
 export function waitWords(
   outline: Outline,
-  waits: readonly WaitingOn[],
+  waits: readonly HoldUp[],
   petZero: Instant | null = null,
 ): string {
   const at = (pet: Duration) =>
     petZero === null
       ? hourMinuteText(pet)
       : `${hourMinuteText(pet)} (${formatInstant(later(petZero, pet)).slice(11, 16)} UTC)`;
-  const crew = [...new Set(waits.flatMap((wait) => ("crew" in wait ? [wait.crew] : [])))];
+  const crew = [...new Set(waits.flatMap((wait) => (wait.kind === "crew" ? [wait.crew] : [])))];
   const others = waits.flatMap((wait) => {
-    if ("window" in wait) return [`${windowLabel(outline, wait.window)} at ${at(wait.until)}`];
-    if ("lag" in wait) return [`time to pass until ${at(wait.until)}`];
-    return "hold" in wait ? ["the hold to be lifted"] : [];
+    if (wait.kind === "window") return [`${windowLabel(outline, wait.window)} at ${at(wait.until)}`];
+    if (wait.kind === "lag") return [`time to pass until ${at(wait.until)}`];
+    return wait.kind === "hold" ? ["the hold to be lifted"] : [];
   });
   return list([...(crew.length ? [callsOf(outline, crew)] : []), ...others]);
 }

@@ -119,7 +119,7 @@ function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: P
         <dd>{limit === undefined ? "no limit set" : `PET ${hourMinuteText(limit)}`}</dd>
         <dt>Planned finish</dt>
         <dd>
-          {plan.timeline ? `PET ${hourMinuteText(plan.timeline.finish)}` : "not planned"}
+          {plan.timeline ? `PET ${hourMinuteText(plan.timeline.course.finish)}` : "not planned"}
           {plan.margin !== null &&
             (plan.margin >= 0
               ? `, ${lengthText(plan.margin)} before the limit`

@@ -71,7 +71,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
                   step={entry.step}
                   number={entry.number}
                   entry={entry}
-                  planned={plan.timeline?.steps[entry.index] ?? null}
+                  planned={plan.timeline?.course.steps.get(entry.step.id) ?? null}
                 />
               ))}
           </TaskTable>
@@ -119,7 +119,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
 
 function taskRemark(outline: Outline, plan: Plan, task: Task): string {
   const own = outline.steps.filter((entry) => entry.task === task);
-  const planned = own.flatMap(({ index }) => plan.timeline?.steps[index] ?? []);
+  const planned = own.flatMap(({ step }) => plan.timeline?.course.steps.get(step.id) ?? []);
   const words: string[] = [];
   if (task.priority === "get-ahead") words.push("get-ahead: only if time allows");
   if (task.closeout) words.push("closeout: must be done on the way home");

@@ -1,4 +1,4 @@
-import type { PlannedStep } from "../../core/plan/index.ts";
+import type { CourseStep } from "../../core/course/index.ts";
 import type { Outline, OutlineStep, Step } from "../../core/procedure/index.ts";
 import { callsOf, limitWords, spanText } from "../parts/index.ts";
 import { AlertRow } from "./alert-row.tsx";
@@ -12,7 +12,7 @@ interface StepRowProps {
   /** `null` for a step of a contingency. */
   readonly entry: OutlineStep | null;
   /** `null` when the plan leaves it out. */
-  readonly planned: PlannedStep | null;
+  readonly planned: CourseStep | null;
 }
 
 /** A step as a row of its task's table: alerts first, then the action, then what is to be recorded, confirmed and decided. */

@@ -7,10 +7,11 @@ import type { Duration, StepId } from "../../core/units/index.ts";
  * When a watch falls due by the plan: every `every` from the finish of its first step (or PET 0) up to, not including,
  * the start of its last (or the plan's finish); in PET. Empty without a timeline.
  */
-export function watchDue({ timeline, outline }: Plan, watch: Watch): Duration[] {
+export function watchDue({ timeline }: Plan, watch: Watch): Duration[] {
   if (!timeline || watch.every <= 0) return [];
-  const planned = (id: StepId | undefined) => timeline.steps[outline.step(id ?? "")?.index ?? -1] ?? null;
+  const planned = (id: StepId | undefined) =>
+    id === undefined ? null : (timeline.course.steps.get(id) ?? null);
   const from = planned(watch.from)?.finish ?? 0;
-  const until = planned(watch.until)?.start ?? timeline.finish;
+  const until = planned(watch.until)?.start ?? timeline.course.finish;
   return range(from + watch.every, until, watch.every) as Duration[];
 }

@@ -1,4 +1,6 @@
-import type { Plan, PlannedStep } from "../../core/plan/index.ts";
+import type { CourseStep, Wait } from "../../core/course/index.ts";
+import { waitsBefore } from "../../core/course/index.ts";
+import type { Plan, Slack } from "../../core/plan/index.ts";
 import type { Finding, Outline, OutlineStep, Task } from "../../core/procedure/index.ts";
 import type { BraidRow } from "../braid/index.ts";
 
@@ -14,7 +16,10 @@ export interface PreparedStep extends BraidRow {
   readonly kind: "step";
   readonly entry: OutlineStep;
   /** `null` when it is not in the plan: in another branch, a get-ahead, or there is no plan. */
-  readonly planned: PlannedStep | null;
+  readonly planned: CourseStep | null;
+  /** `null` when it is not in the plan. */
+  readonly slack: Slack | null;
+  readonly waits: readonly Wait[];
   readonly findings: readonly Finding[];
 }
 
@@ -24,6 +29,7 @@ export type ReadRow = TaskHeading | PreparedStep;
 /** The rows of a procedure in reading order, each step with its plan and the findings that concern it. */
 export function readRows(outline: Outline, plan: Plan, findings: readonly Finding[]): ReadRow[] {
   let task: Task | null = null;
+  const { timeline } = plan;
   return outline.steps.flatMap((entry): ReadRow[] => {
     const row: PreparedStep = {
       kind: "step",
@@ -31,7 +37,9 @@ export function readRows(outline: Outline, plan: Plan, findings: readonly Findin
       lanes: entry.performers,
       stage: entry.step.when ? "maybe" : "later",
       entry,
-      planned: plan.timeline?.steps[entry.index] ?? null,
+      planned: timeline?.course.steps.get(entry.step.id) ?? null,
+      slack: timeline?.slack.get(entry.step.id) ?? null,
+      waits: timeline ? waitsBefore(timeline.course, entry.step.id) : [],
       findings: findings.filter(({ steps }) => steps.includes(entry.step.id)),
     };
     if (entry.task === task) return [row];

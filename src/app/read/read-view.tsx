@@ -1,7 +1,8 @@
 import { useCallback, useMemo } from "react";
-import type { Plan, PlannedStep } from "../../core/plan/index.ts";
+import type { Wait } from "../../core/course/index.ts";
+import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline } from "../../core/procedure/index.ts";
-import { clockText, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { clockText, hourMinuteText, lengthText, minus } from "../../core/units/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, Performers } from "../parts/index.ts";
 import type { ReadRow } from "./read-rows.ts";
@@ -42,7 +43,7 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
         <dl className="read-facts">
           <Fact name="Setting">{procedure.setting ?? "not said"}</Fact>
           <Fact name="Planned finish">
-            {plan.timeline ? hourMinuteText(plan.timeline.finish) : "no plan"}
+            {plan.timeline ? hourMinuteText(plan.timeline.course.finish) : "no plan"}
           </Fact>
           <Fact name="Elapsed limit">{limit === undefined ? "none" : hourMinuteText(limit)}</Fact>
           <Fact name="Margin">
@@ -114,17 +115,15 @@ function FindingItem({ finding }: { readonly finding: Finding }) {
   );
 }
 
-function waitText(outline: Outline, planned: PlannedStep | null): string[] {
-  return (planned?.waits ?? []).map(({ crew, time, on }) => {
-    const who = outline.crewMember(crew)?.call ?? crew;
-    if ("window" in on) {
-      const label = outline.procedure.windows.find(({ id }) => id === on.window)?.label ?? on.window;
-      return `${who} waits ${lengthText(time)} for ${label}`;
-    }
-    if ("lag" in on)
-      return `${who} waits ${lengthText(time)} after step ${outline.step(on.lag)?.number ?? on.lag}`;
-    return `${who} waits ${lengthText(time)} for ${callsOf(outline, on.crew)}`;
-  });
+function waitText(outline: Outline, { crew, from, to, on }: Wait): string {
+  const who = `${outline.crewMember(crew)?.call ?? crew} waits ${lengthText(minus(to, from))}`;
+  if (on === null) return who;
+  if ("window" in on) {
+    const label = outline.procedure.windows.find(({ id }) => id === on.window)?.label ?? on.window;
+    return `${who} for ${label}`;
+  }
+  if ("lag" in on) return `${who} after step ${outline.step(on.lag)?.number ?? on.lag}`;
+  return "crew" in on ? `${who} for ${callsOf(outline, on.crew)}` : `${who} for the hold`;
 }
 
 interface ReadRowProps {
@@ -146,8 +145,8 @@ function ReadRowItem({ row, outline, strands }: ReadRowProps) {
     );
   }
   const { step, number, performers } = row.entry;
-  const { planned } = row;
-  const waits = waitText(outline, planned);
+  const { planned, slack } = row;
+  const waits = row.waits.map((wait) => waitText(outline, wait));
   return (
     <li data-row={row.key} className="read-step">
       {step.alerts.map((alert) => (
@@ -159,7 +158,7 @@ function ReadRowItem({ row, outline, strands }: ReadRowProps) {
         <span className="read-do">{step.do}</span>
         <span className="read-times">
           {planned ? `${clockText(planned.start)} – ${clockText(planned.finish)}` : "not in the plan"}
-          {planned?.critical && " · critical"}
+          {slack?.critical && " · critical"}
         </span>
       </div>
       <ul className="read-notes">
@@ -211,7 +210,7 @@ function ReadRowItem({ row, outline, strands }: ReadRowProps) {
         {waits.map((wait) => (
           <li key={wait}>{wait}</li>
         ))}
-        {planned && planned.slack > 0 && <li>Slack {lengthText(planned.slack)}</li>}
+        {slack && slack.slack > 0 && <li>Slack {lengthText(slack.slack)}</li>}
         {row.findings.map((one) => (
           <FindingItem key={`${one.code} ${one.pointer}`} finding={one} />
         ))}

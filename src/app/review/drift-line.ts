@@ -12,11 +12,11 @@ export interface DriftPoint {
 export function driftOf({ outline, steps }: Review): DriftPoint[][] {
   return outline.crew.map((_, lane) =>
     steps
-      .flatMap(({ index, ending, actual, finishDifference }) =>
+      .flatMap(({ step, ending, actual, finishDifference }) =>
         ending === "done" &&
         actual &&
         finishDifference !== null &&
-        outline.steps[index]?.performers.includes(lane)
+        outline.step(step)?.performers.includes(lane)
           ? [{ pet: actual.finish, behind: finishDifference }]
           : [],
       )

@@ -1,5 +1,5 @@
 import type { Review, StepReview } from "../../core/review/index.ts";
-import { clockText, lengthText } from "../../core/units/index.ts";
+import { clockText, lengthText, minus } from "../../core/units/index.ts";
 import { behindTone, callsOf, limitWords, locationWords, unitText } from "../parts/index.ts";
 import { misplacedItems } from "./misplaced-items.ts";
 import { ReviewTable } from "./review-table.tsx";
@@ -112,8 +112,8 @@ export function ReviewTables({ review }: { readonly review: Review }) {
   );
 }
 
-function recordRows(review: Review, { index, ending, records }: StepReview) {
-  const entry = review.outline.steps[index];
+function recordRows(review: Review, { step, ending, records }: StepReview) {
+  const entry = review.outline.step(step);
   if (
     !entry ||
     ending === "not-performed" ||
@@ -126,9 +126,9 @@ function recordRows(review: Review, { index, ending, records }: StepReview) {
     const name = `${entry.number} ${entry.step.do}`;
     const unit = unitText(record.unit);
     if (record.taken.length === 0)
-      return [{ key: `${index} ${record.record}`, cells: [name, record.label, "not taken", allowed, "–"] }];
+      return [{ key: `${step} ${record.record}`, cells: [name, record.label, "not taken", allowed, "–"] }];
     return record.taken.map(({ value, at, outOfRange }, turn) => ({
-      key: `${index} ${record.record} ${turn}`,
+      key: `${step} ${record.record} ${turn}`,
       cells: [
         name,
         record.label,
@@ -144,9 +144,7 @@ function recordRows(review: Review, { index, ending, records }: StepReview) {
 }
 
 function noteRows(review: Review) {
-  const ofSteps = review.steps.flatMap(({ index, notes }) =>
-    notes.map((note) => ({ ...note, step: review.outline.steps[index]?.step.id ?? null })),
-  );
+  const ofSteps = review.steps.flatMap(({ step, notes }) => notes.map((note) => ({ ...note, step })));
   const all = [...ofSteps, ...review.notes.map((note) => ({ ...note, step: null }))];
   return all
     .sort((a, b) => a.at - b.at)
@@ -170,10 +168,10 @@ const ENDINGS = {
 
 function stepRow(review: Review, step: StepReview) {
   const { outline } = review;
-  const entry = outline.steps[step.index];
+  const entry = outline.step(step.step);
   const { planned, actual, ending, finishDifference } = step;
   return {
-    key: String(step.index),
+    key: step.step,
     cells: [
       <b key="number">{entry?.number}</b>,
       entry ? callsOf(outline, entry.step.by) : "",
@@ -187,7 +185,8 @@ function stepRow(review: Review, step: StepReview) {
       </span>,
       step.waits
         .map(
-          ({ crew, time, on }) => `${callsOf(outline, [crew])} ${lengthText(time)} ${waitedFor(outline, on)}`,
+          ({ crew, from, to, on }) =>
+            `${callsOf(outline, [crew])} ${lengthText(minus(to, from))} ${waitedFor(outline, on)}`,
         )
         .join("; ") || "–",
     ],

@@ -1,5 +1,5 @@
 import type { Outline } from "../../core/procedure/index.ts";
-import type { ActualWaitOn, LaneWait, Review } from "../../core/review/index.ts";
+import type { CausedWait, Review, WaitTotal } from "../../core/review/index.ts";
 import type { CrewId, Duration, Instant, StepId } from "../../core/units/index.ts";
 import { between, clockText, lengthText } from "../../core/units/index.ts";
 import { callsOf } from "../parts/index.ts";
@@ -45,14 +45,14 @@ const forCrew = (outline: Outline, crew: readonly CrewId[]) =>
   crew.length > 0 ? `for ${callsOf(outline, crew)}` : "after a step of their own";
 
 /** What somebody waited for before a step, in words. */
-export function waitedFor(outline: Outline, on: ActualWaitOn): string {
+export function waitedFor(outline: Outline, on: CausedWait["on"]): string {
   if ("crew" in on) return forCrew(outline, on.crew);
   if ("lag" in on) return `for the time after ${outline.step(on.lag)?.number ?? on.lag}`;
   return "window" in on ? `for ${windowLabel(outline, on.window)}` : "for the hold";
 }
 
 /** What a lane waited on over the walk, in words. */
-export function waitedOn(outline: Outline, on: LaneWait["on"]): string {
+export function waitedOn(outline: Outline, on: WaitTotal["on"]): string {
   if (typeof on === "object") return forCrew(outline, on.crew);
   return { lag: "for time to pass", window: "for a window", hold: "for a hold" }[on];
 }

@@ -51,7 +51,7 @@ export function summaryOf({ key, text, isImported }: ShelfText): ProcedureSummar
     size: [
       procedure.setting,
       `${steps.length} steps`,
-      plannedWords(planOf(outline).timeline?.finish ?? null, procedure.limits.elapsed ?? null),
+      plannedWords(planOf(outline).timeline?.course.finish ?? null, procedure.limits.elapsed ?? null),
     ]
       .filter(Boolean)
       .join(" · "),

@@ -1,14 +1,8 @@
-import type { PlannedStep, Timeline } from "../../core/plan/index.ts";
+import type { CourseStep } from "../../core/course/index.ts";
+import type { Slack, Timeline } from "../../core/plan/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
-
-/** How a step went, goes or will go; times in PET. */
-export interface FlownStep {
-  readonly start: Duration;
-  readonly finish: Duration;
-  readonly stage: "complete" | "skipped" | "in-work" | "to-come";
-}
 
 /** A step on the lane of one of its performers. */
 export interface LaneBar {
@@ -16,18 +10,12 @@ export interface LaneBar {
   readonly lane: number;
   readonly entry: OutlineStep;
   /** `null` when the plan leaves it out (a branch not expected, a get-ahead). */
-  readonly planned: PlannedStep | null;
+  readonly planned: CourseStep | null;
+  /** `null` when it is not planned. */
+  readonly slack: Slack | null;
   /** `null` on paper, and for a step the forecast leaves out. */
-  readonly flown: FlownStep | null;
+  readonly flown: CourseStep | null;
   readonly onCriticalPath: boolean;
-}
-
-/** How a step of a walk goes; `null` when the forecast leaves it out. */
-function flownStepOf(state: WalkState, index: number): FlownStep | null {
-  const step = state.forecast?.steps[index];
-  if (!step) return null;
-  const skipped = state.ledger.steps[index]?.status === "skipped";
-  return { start: step.start, finish: step.finish, stage: skipped ? "skipped" : step.stage };
 }
 
 /** When a bar starts, as shown: as flown if there is a walk, else as planned. */
@@ -45,12 +33,13 @@ export function laneBarsOf(outline: Outline, timeline: Timeline, state: WalkStat
   const path = new Set(timeline.criticalPath);
   const lanes: LaneBar[][] = outline.crew.map(() => []);
   for (const entry of outline.steps) {
-    const planned = timeline.steps[entry.index] ?? null;
-    const flown = state ? flownStepOf(state, entry.index) : null;
+    const planned = timeline.course.steps.get(entry.step.id) ?? null;
+    const slack = timeline.slack.get(entry.step.id) ?? null;
+    const flown = state?.forecast?.steps.get(entry.step.id) ?? null;
     if (!planned && !flown) continue;
     for (const lane of entry.performers) {
-      const key = `${lane} ${entry.index}`;
-      lanes[lane]?.push({ key, lane, entry, planned, flown, onCriticalPath: path.has(entry.index) });
+      const key = `${lane} ${entry.step.id}`;
+      lanes[lane]?.push({ key, lane, entry, planned, slack, flown, onCriticalPath: path.has(entry.step.id) });
     }
   }
   for (const bars of lanes) {

@@ -1,7 +1,7 @@
 import { memo } from "react";
+import type { Stage } from "../../core/course/index.ts";
 import type { Strand } from "../braid/index.ts";
 import type { LaneLayout } from "./chart-layout.ts";
-import type { FlownStep } from "./lane-bar.ts";
 import { fittedText } from "./step-words.ts";
 
 const LETTER = 8.4;
@@ -26,7 +26,7 @@ interface StepBarProps {
   /** As flown; `null` on paper. */
   readonly flownFrom: number | null;
   readonly flownTo: number;
-  readonly stage: FlownStep["stage"] | null;
+  readonly stage: Stage | null;
   /** Where the words may start, when the start of the bar is out of sight; else 0. */
   readonly seenFrom: number;
   /** Now, while in work; else 0. */
@@ -82,7 +82,7 @@ export const StepBar = memo(function StepBar(props: StepBarProps) {
         height={barHeight}
         number={props.number}
         action={props.action}
-        inverted={stage === "complete"}
+        inverted={stage === "done"}
       />
       {selected && (
         <rect
@@ -142,7 +142,7 @@ function FlownBar({
       />
     );
   }
-  return <rect className={stage === "complete" ? "timeline-done" : "timeline-to-come"} {...shape} />;
+  return <rect className={stage === "done" ? "timeline-done" : "timeline-to-come"} {...shape} />;
 }
 
 interface BarWordsProps {

@@ -1,24 +1,24 @@
+import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import { lengthText } from "../../core/units/index.ts";
+import { lengthText, minus } from "../../core/units/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { Fact } from "../parts/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
-import type { LaneWait } from "./lane-wait.ts";
 import { differenceText, performersOf, petText, spanText, waitReason } from "./step-words.ts";
 
 interface StepPanelProps {
   readonly outline: Outline;
   readonly bar: LaneBar;
   /** Every wait there is; those before this step are told. */
-  readonly waits: readonly LaneWait[];
+  readonly waits: readonly Wait[];
   readonly live: boolean;
 }
 
 /** What there is to say of the step that is chosen. */
 export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
-  const { entry, planned, flown } = bar;
+  const { entry, planned, slack, flown } = bar;
   const strands = strandsOf(outline.crew);
-  const own = waits.filter(({ step }) => step === entry.index);
+  const own = waits.filter(({ step }) => step === entry.step.id);
   const windows = entry.step.within.map(
     (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
   );
@@ -55,15 +55,15 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
             ? "nobody"
             : own
                 .map(
-                  ({ lane, from, to, on }) =>
-                    `${outline.crew[lane]?.call} ${lengthText((to - from) as typeof to)} ${waitReason(outline, on)}`,
+                  ({ crew, from, to, on }) =>
+                    `${outline.crewMember(crew)?.call} ${lengthText(minus(to, from))} ${waitReason(outline, on)}`,
                 )
                 .join("; ")}
         </Fact>
-        {planned && (
+        {slack && (
           <Fact name="Slack">
-            {planned.slack > 0
-              ? `${lengthText(planned.slack)}: may finish as late as ${petText(planned.latestFinish)}`
+            {slack.slack > 0
+              ? `${lengthText(slack.slack)}: may finish as late as ${petText(slack.latestFinish)}`
               : bar.onCriticalPath
                 ? "none: it lies on the critical path"
                 : "none: any delay moves the finish"}
@@ -79,7 +79,7 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
 function Flown({ bar: { flown } }: { readonly bar: LaneBar }) {
   if (!flown) return <Fact name="Forecast">left out: a get-ahead or a branch not taken</Fact>;
   switch (flown.stage) {
-    case "complete":
+    case "done":
       return <Fact name="Done">{spanText(flown.start, flown.finish)}</Fact>;
     case "skipped":
       return <Fact name="Skipped">at {petText(flown.finish)}</Fact>;
@@ -89,7 +89,7 @@ function Flown({ bar: { flown } }: { readonly bar: LaneBar }) {
           since {petText(flown.start)}, due {petText(flown.finish)}
         </Fact>
       );
-    case "to-come":
+    case "planned":
       return <Fact name="Forecast">{spanText(flown.start, flown.finish)}</Fact>;
   }
 }

@@ -1,8 +1,8 @@
+import type { Wait } from "../../core/course/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { CrewId, Duration } from "../../core/units/index.ts";
 import { clockText, hourMinuteText, lengthText } from "../../core/units/index.ts";
 import { callsOf } from "../parts/index.ts";
-import type { LaneWaitOn } from "./lane-wait.ts";
 
 /** Who does a step: `EV1 + Ground`. */
 export function performersOf(outline: Outline, { performers }: OutlineStep): string {
@@ -13,7 +13,7 @@ const byLane = (outline: Outline, crew: readonly CrewId[]) =>
   crew.toSorted((a, b) => outline.lane(a) - outline.lane(b));
 
 /** What a wait is for, behind the word "waits": `for EV2`. */
-export function waitReason(outline: Outline, on: LaneWaitOn): string {
+export function waitReason(outline: Outline, on: Wait["on"]): string {
   if (on === null) return "no reason in the log";
   if ("hold" in on) return "for the hold";
   if ("window" in on) {

@@ -1,9 +1,10 @@
 import type { KeyboardEvent, MouseEvent } from "react";
 import { useId, useMemo, useRef } from "react";
-import type { Span } from "../../core/plan/index.ts";
+import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
+import type { Span } from "../../core/window/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import { barBeside, nearestBar } from "./bar-walk.ts";
@@ -12,7 +13,6 @@ import { JointKnots } from "./joint-knots.tsx";
 import type { LaneBar } from "./lane-bar.ts";
 import { shownFinish, shownStart } from "./lane-bar.ts";
 import { LaneHeads } from "./lane-heads.tsx";
-import type { LaneWait } from "./lane-wait.ts";
 import { StepBar } from "./step-bar.tsx";
 import { performersOf, petText, waitReason } from "./step-words.ts";
 import { TaskHeads, taskSpansOf } from "./task-heads.tsx";
@@ -28,7 +28,7 @@ import { WaitMark } from "./wait-mark.tsx";
 interface TimeChartProps {
   readonly outline: Outline;
   readonly lanes: readonly (readonly LaneBar[])[];
-  readonly waits: readonly LaneWait[];
+  readonly waits: readonly Wait[];
   readonly windows: readonly WindowSpan[];
   readonly flags: readonly ChartFlag[];
   /** PET now; `null` on paper and before the clock is started. */
@@ -150,13 +150,14 @@ export function TimeChart(props: TimeChartProps) {
             ))}
             {waits.map((wait) => {
               const [from, to] = [scale.x(wait.from), scale.x(wait.to)];
+              const lane = outline.lane(wait.crew);
               return (
                 <WaitMark
-                  key={wait.key}
-                  colour={strands[wait.lane]?.colour ?? "currentColor"}
-                  dash={strands[wait.lane]?.dash ?? "none"}
-                  pattern={`${hatch}${wait.lane}`}
-                  top={laneTop(layout, wait.lane) + layout.lane.barTop + 9}
+                  key={`${wait.crew} ${wait.step} ${wait.from}`}
+                  colour={strands[lane]?.colour ?? "currentColor"}
+                  dash={strands[lane]?.dash ?? "none"}
+                  pattern={`${hatch}${lane}`}
+                  top={laneTop(layout, lane) + layout.lane.barTop + 9}
                   height={layout.lane.barHeight - 18}
                   from={from}
                   to={to}
@@ -192,7 +193,7 @@ export function TimeChart(props: TimeChartProps) {
             const strand = strands[lane];
             if (!strand) return null;
             return laneBars.map((bar) => {
-              const { planned, flown, entry, key } = bar;
+              const { planned, slack, flown, entry, key } = bar;
               const inWork = flown?.stage === "in-work";
               return (
                 <StepBar
@@ -210,7 +211,7 @@ export function TimeChart(props: TimeChartProps) {
                   reachable={reachable?.key === key}
                   plannedFrom={planned ? scale.x(planned.start) : null}
                   plannedTo={planned ? scale.x(planned.finish) : 0}
-                  latest={planned ? scale.x(planned.latestFinish) : 0}
+                  latest={slack ? scale.x(slack.latestFinish) : 0}
                   flownFrom={flown ? scale.x(flown.start) : null}
                   flownTo={flown ? scale.x(flown.finish) : 0}
                   stage={flown?.stage ?? null}
@@ -257,7 +258,7 @@ function barLabel(outline: Outline, { entry, planned, flown }: LaneBar): string 
   const went =
     flown === null
       ? ""
-      : flown.stage === "complete"
+      : flown.stage === "done"
         ? `, done ${petText(flown.start)} to ${petText(flown.finish)}`
         : flown.stage === "in-work"
           ? `, in work since ${petText(flown.start)}`

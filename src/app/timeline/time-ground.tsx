@@ -1,7 +1,7 @@
 import { memo } from "react";
-import type { Span } from "../../core/plan/index.ts";
 import type { TimeWindow } from "../../core/procedure/index.ts";
 import { hourMinuteText } from "../../core/units/index.ts";
+import type { Span } from "../../core/window/index.ts";
 import type { ChartLayout } from "./chart-layout.ts";
 import { SPAN_ROW } from "./chart-layout.ts";
 import { fittedText } from "./step-words.ts";

@@ -1,13 +1,14 @@
+import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import { lengthText } from "../../core/units/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import { lengthText, minus } from "../../core/units/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
-import type { LaneWait } from "./lane-wait.ts";
 import { differenceText, performersOf, petText, waitReason } from "./step-words.ts";
 
 interface TimelineTableProps {
   readonly outline: Outline;
   readonly lanes: readonly (readonly LaneBar[])[];
-  readonly waits: readonly LaneWait[];
+  readonly waits: readonly Wait[];
   readonly live: boolean;
 }
 
@@ -41,7 +42,7 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
                 </th>
               </tr>
               {rows.map((entry) => {
-                const { planned, flown, onCriticalPath } = byStep.get(entry.index) ?? {};
+                const { planned, slack, flown, onCriticalPath } = byStep.get(entry.index) ?? {};
                 return (
                   <tr key={entry.step.id}>
                     <td>{entry.number}</td>
@@ -66,14 +67,14 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
                     )}
                     <td>
                       {waits
-                        .filter(({ step }) => step === entry.index)
+                        .filter(({ step }) => step === entry.step.id)
                         .map(
-                          ({ lane, from, to, on }) =>
-                            `${outline.crew[lane]?.call} ${lengthText((to - from) as typeof to)} ${waitReason(outline, on)}`,
+                          ({ crew, from, to, on }) =>
+                            `${outline.crewMember(crew)?.call} ${lengthText(minus(to, from))} ${waitReason(outline, on)}`,
                         )
                         .join("; ") || "–"}
                     </td>
-                    <td>{slackWords(planned?.slack ?? null, onCriticalPath ?? false)}</td>
+                    <td>{slackWords(slack?.slack ?? null, onCriticalPath ?? false)}</td>
                   </tr>
                 );
               })}
@@ -86,13 +87,13 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
 }
 
 const stageWords = {
-  complete: "done",
+  done: "done",
   skipped: "skipped",
   "in-work": "in work",
-  "to-come": "to come",
+  planned: "to come",
 } as const;
 
-function slackWords(slack: NonNullable<LaneBar["planned"]>["slack"] | null, onCriticalPath: boolean): string {
+function slackWords(slack: Duration | null, onCriticalPath: boolean): string {
   if (slack === null) return "–";
   if (slack > 0) return lengthText(slack);
   return onCriticalPath ? "none, critical path" : "none";

@@ -1,14 +1,16 @@
 import type { KeyboardEvent } from "react";
 import { useMemo, useState } from "react";
-import type { Plan, Risk, Span, Timeline } from "../../core/plan/index.ts";
+import type { Wait } from "../../core/course/index.ts";
+import { waitsOf } from "../../core/course/index.ts";
+import type { Plan, Risk, Timeline } from "../../core/plan/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { hourMinuteText, lengthText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
+import type { Span } from "../../core/window/index.ts";
 import "../parts/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { laneBarsOf } from "./lane-bar.ts";
-import { flownWaitsOf, plannedWaitsOf } from "./lane-wait.ts";
 import { stackSpans } from "./stack-spans.ts";
 import { StepPanel } from "./step-panel.tsx";
 import { differenceText } from "./step-words.ts";
@@ -51,6 +53,11 @@ function NoTimeline({ plan }: { readonly plan: Plan }) {
   );
 }
 
+/** Shorter waits are the time between two taps. */
+const SHORTEST_WAIT = 5_000;
+
+const isWorthDrawing = ({ from, to }: Wait) => to - from > SHORTEST_WAIT;
+
 const WIDE = "(min-width: 700px)";
 const ROOM_BEHIND = 4 * 60_000;
 
@@ -64,10 +71,11 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
   const [asTable, setAsTable] = useState(false);
   const [chosenKey, setChosenKey] = useState<string | null>(null);
   const lanes = useMemo(() => laneBarsOf(outline, timeline, state), [outline, timeline, state]);
-  const waits = useMemo(
-    () => (state ? flownWaitsOf(state, lanes) : plannedWaitsOf(outline, timeline)),
-    [outline, timeline, state, lanes],
-  );
+  const course = state ? state.forecast : timeline.course;
+  const waits = useMemo(() => {
+    const all = course ? waitsOf(course) : [];
+    return live ? all.filter(isWorthDrawing) : all;
+  }, [course, live]);
   const spansById = state?.ledger.windows ?? plan.windows;
   const windows = useMemo((): WindowSpan[] => {
     const spans = outline.procedure.windows.flatMap((window) =>
@@ -77,7 +85,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
   }, [outline, spansById]);
   const limit = outline.procedure.limits.elapsed;
   const forecast = state?.forecast?.finish ?? null;
-  const flags = flagsOf(timeline.finish, forecast, limit ?? null, state?.phase === "closed");
+  const flags = flagsOf(timeline.course.finish, forecast, limit ?? null, state?.phase === "closed");
   const end = endOf(flags, now, bandOf(risk));
   const bars = lanes.flat();
   const chosen = bars.find(({ key }) => key === chosenKey) ?? firstToShow(bars, state);
@@ -96,7 +104,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
       <div className="timeline-bar">
         <p className="timeline-summary">
           <Summary
-            finish={timeline.finish}
+            finish={timeline.course.finish}
             forecast={forecast}
             limit={limit ?? null}
             ended={state?.phase === "closed"}

@@ -91,8 +91,8 @@ interface OutcomeProps {
 
 /** Finish, margin and probability as in the file, and as tried. */
 function Outcome({ plan, odds, result, triedOdds, empty }: OutcomeProps) {
-  const finish = plan.timeline?.finish ?? null;
-  const next = result.plan?.timeline?.finish ?? null;
+  const finish = plan.timeline?.course.finish ?? null;
+  const next = result.plan?.timeline?.course.finish ?? null;
   const by = finish !== null && next !== null ? next - finish : null;
   return (
     <div className="what-if-outcome" role="status">

@@ -22,10 +22,8 @@ interface WhatIfProps {
 }
 
 /** What is to be sampled for a plan; `null` without a timeline. */
-function modelOf({ timeline, network, whereabouts, windows, outline }: Plan) {
-  if (!timeline) return null;
-  const limit = outline.procedure.limits.elapsed ?? null;
-  return riskModelOf({ network, times: whereabouts.times, windows, limit });
+function modelOf({ timeline }: Plan) {
+  return timeline && riskModelOf(timeline.course);
 }
 
 /** The timeline of a plan with its risk, and what it would be if something were otherwise. */

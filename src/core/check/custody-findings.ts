@@ -12,7 +12,8 @@ export function custodyFindings(plan: Plan): Finding[] {
   const found: Finding[] = [];
   // One book for the whole plan: a copy for each move would cost steps × items.
   const custody = new Map(custodyAtStart(outline.procedure));
-  const startOf = (index: number) => timeline?.steps[index]?.start ?? 0;
+  const startOf = (index: number) =>
+    timeline?.course.steps.get(outline.steps[index]?.step.id as StepId)?.start ?? 0;
   // The sort is stable, so that steps which start at once keep to the order of the network.
   const inTime = [...network.order].sort((a, b) => startOf(a) - startOf(b));
   for (const index of inTime) {

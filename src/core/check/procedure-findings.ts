@@ -80,10 +80,10 @@ export function watchFindings({ outline, timeline }: Plan): Finding[] {
   return outline.procedure.watches.flatMap((watch, index) => {
     const timeOf = (id: StepId | undefined, end: "start" | "finish", otherwise: Duration) => {
       if (id === undefined) return otherwise;
-      return timeline.steps[outline.step(id)?.index ?? -1]?.[end] ?? null;
+      return timeline.course.steps.get(id)?.[end] ?? null;
     };
     const from = timeOf(watch.from, "finish", NO_TIME);
-    const until = timeOf(watch.until, "start", timeline.finish);
+    const until = timeOf(watch.until, "start", timeline.course.finish);
     if (from === null || until === null) return [];
     const steps = [watch.from, watch.until].flatMap((id) => id ?? []);
     const concerned = { steps, things: [watch.id] };

@@ -18,7 +18,7 @@ export function turnBackFindings({ outline, network, whereabouts, timeline }: Pl
     const beyond = (network.lanes[lane] ?? []).flatMap((index) => {
       const entry = outline.steps[index];
       const back = returns[index]?.[entry?.performers.indexOf(lane) ?? -1];
-      const finish = timeline.steps[index]?.finish ?? NO_TIME;
+      const finish = (entry && timeline.course.steps.get(entry.step.id)?.finish) ?? NO_TIME;
       if (!entry || !back || entry.task.closeout || finish > limit) return [];
       const latest = latestTurnBack(limit, back);
       return finish > latest ? [{ entry, back, latest, finish, over: finish - latest }] : [];
@@ -49,7 +49,7 @@ export function supplyFindings({ outline, network, timeline }: Plan): Finding[] 
     const { redlineAt } = supplyForecast(supply, [], NO_TIME);
     const last = network.lanes[outline.lane(supply.crew)]?.at(-1);
     const step = last === undefined ? null : outline.steps[last]?.step;
-    const finish = last === undefined ? null : timeline.steps[last]?.finish;
+    const finish = step && timeline.course.steps.get(step.id)?.finish;
     if (redlineAt === null || finish == null || !step || redlineAt >= finish) return [];
     const call = outline.crewMember(supply.crew)?.call ?? supply.crew;
     const message = `At the planned rate ${call}’s ${supply.label ?? supply.id} meets its redline at PET ${clockText(redlineAt)}, ${lengthText((finish - redlineAt) as Duration)} before ${call} is done with "${step.id}".`;

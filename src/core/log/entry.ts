@@ -1,15 +1,12 @@
 import { z } from "zod";
 import type { Instant, WalkId } from "../units/index.ts";
-import { INSTANT_PATTERN, parseInstant } from "../units/index.ts";
+import { parseInstant } from "../units/index.ts";
 import type { ReadFact } from "./fact.ts";
 import { readFact } from "./fact.ts";
 import type { HybridTime } from "./hybrid-clock.ts";
 import { HYBRID_TIME_PATTERN } from "./hybrid-clock.ts";
 
-const instantText = z
-  .string()
-  .regex(INSTANT_PATTERN)
-  .refine((text) => parseInstant(text) !== null);
+const instantText = z.string().refine((text) => parseInstant(text) !== null);
 
 /** An entry as it travels: a CloudEvents 1.0 event in JSON ([LOG1]). Further attributes of newer versions are kept. */
 export const wireEntrySchema = z.looseObject({
@@ -19,7 +16,8 @@ export const wireEntrySchema = z.looseObject({
   source: z.string().max(400).regex(/^\S+$/),
   type: z.string().min(1).max(200),
   subject: z.string().min(1).max(200),
-  time: instantText,
+  /** Read as an instant by {@link readEntry}. */
+  time: z.string(),
   recordedtime: instantText.optional(),
   sequence: z.string().regex(/^\d{1,20}$/),
   hlc: z.string().regex(HYBRID_TIME_PATTERN),
@@ -51,19 +49,18 @@ export type ReadEntry =
 /** No entry of this program nests nearly so deep. One that does would exhaust the stack of whatever writes or compares it. */
 const DEEPEST = 100;
 
-/** Whether lists and objects stand inside one another more than {@link DEEPEST} times. */
-function isTooDeep(value: unknown): boolean {
-  let level: unknown[] = [value];
-  for (let depth = 0; depth <= DEEPEST; depth += 1) {
-    level = level.flatMap((part) => (typeof part === "object" && part !== null ? Object.values(part) : []));
-    if (level.length === 0) return false;
+/** Whether lists and objects stand inside one another more than `levels` times. */
+function isDeeperThan(levels: number, value: unknown): boolean {
+  if (typeof value !== "object" || value === null) return false;
+  for (const key in value) {
+    if (levels === 0 || isDeeperThan(levels - 1, (value as Record<string, unknown>)[key])) return true;
   }
-  return true;
+  return false;
 }
 
 /** Reads a JSON value as an entry. */
 export function readEntry(value: unknown): ReadEntry {
-  if (isTooDeep(value)) return { entry: null, problem: "it is nested too deeply" };
+  if (isDeeperThan(DEEPEST, value)) return { entry: null, problem: "it is nested too deeply" };
   const parsed = wireEntrySchema.safeParse(value);
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
@@ -74,12 +71,13 @@ export function readEntry(value: unknown): ReadEntry {
     };
   }
   const wire = parsed.data;
+  const at = parseInstant(wire.time);
+  if (at === null) return { entry: null, problem: 'its attribute "time" is missing or wrong' };
   return {
     entry: {
       wire,
       walk: wire.subject as WalkId,
-      // The schema has seen to it that this is an instant.
-      at: parseInstant(wire.time) as Instant,
+      at,
       hlc: wire.hlc as HybridTime,
       read: readFact(wire.type, wire.data),
     },

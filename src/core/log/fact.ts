@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { locationSchema } from "../procedure/index.ts";
-import type { CrewId, DecisionId, ItemId, RecordId, StepId, SupplyId } from "../units/index.ts";
+import type { CrewId, DecisionId, ItemId, RecordId, StepId, SupplyId, WatchId } from "../units/index.ts";
 import { parseInstant } from "../units/index.ts";
 
 const idOf = <Id extends string>() =>
@@ -36,7 +36,12 @@ const facts = {
   "clock.started": z.object({}),
   "step.started": z.object({ step: idOf<StepId>() }),
   "step.done": z.object({ step: idOf<StepId>(), outOfOrder: z.boolean().default(false) }),
-  "step.skipped": z.object({ step: idOf<StepId>(), reason: reason.default("") }),
+  "step.skipped": z.object({
+    step: idOf<StepId>(),
+    reason: reason.default(""),
+    /** Skipped by a played crew for want of time: what the task would have taken, and the margin there was, in seconds. */
+    leftOut: z.object({ needed: z.number(), margin: z.number() }).optional(),
+  }),
   "step.reopened": z.object({ step: idOf<StepId>(), reason: reason.default("") }),
   "record.taken": z.object({ step: idOf<StepId>(), record: idOf<RecordId>(), value: z.number() }),
   "confirm.given": z.object({ step: idOf<StepId>() }),
@@ -52,7 +57,15 @@ const facts = {
     offset: z.number().min(-1e10).max(1e10),
     error: z.number().min(0).max(1e10),
   }),
-  "entry.struck": z.object({ source: z.string(), id: z.string(), reason: reason.optional() }),
+  "entry.struck": z.object({
+    source: z.string(),
+    id: z.string(),
+    reason: reason.optional(),
+    /** True when whoever made the entry took it back right away. */
+    undone: z.boolean().optional(),
+  }),
+  /** The watch was kept that fell due at `due`, in seconds of PET. */
+  "watch.kept": z.object({ watch: idOf<WatchId>(), due: z.number() }),
   "walk.closed": z.object({ end: z.enum(["complete", "terminated", "aborted"]), reason: reason.optional() }),
 } as const;
 

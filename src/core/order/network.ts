@@ -5,7 +5,7 @@ import type { Duration, StepId } from "../units/index.ts";
 import { NO_TIME } from "../units/index.ts";
 
 /** That one step must be complete, and a lag past, before another starts. Steps are reading order indices. */
-export interface Link {
+export interface Precedence {
   readonly from: number;
   readonly to: number;
   readonly lag: Duration;
@@ -20,21 +20,21 @@ export interface Network {
   /** For each crew member its active steps, in order. */
   readonly lanes: readonly (readonly number[])[];
   /** For each step (by reading order index) the links that lead to it, in reading order of their start. */
-  readonly before: readonly (readonly Link[])[];
+  readonly before: readonly (readonly Precedence[])[];
   /** For each step the links that lead away from it, in reading order of their end. */
-  readonly behind: readonly (readonly Link[])[];
+  readonly behind: readonly (readonly Precedence[])[];
   /** The active steps so that each stands behind its predecessors, ties in reading order; shorter than the active steps in a deadlock. */
   readonly order: readonly number[];
   /** The links round a ring of steps that wait on each other; empty when there is none. */
-  readonly ring: readonly Link[];
+  readonly ring: readonly Precedence[];
 }
 
 /** The network of the active steps, as `activityOf` gives them for a scenario. A deadlock is not an error here: it stands in `ring`. */
 export function networkOf(outline: Outline, activity: Activity): Network {
   const lanes = lanesOf(outline, activity.active);
-  const before: Link[][] = outline.steps.map(() => []);
-  const behind: Link[][] = outline.steps.map(() => []);
-  const connect = (link: Link) => {
+  const before: Precedence[][] = outline.steps.map(() => []);
+  const behind: Precedence[][] = outline.steps.map(() => []);
+  const connect = (link: Precedence) => {
     before[link.to]?.push(link);
     behind[link.from]?.push(link);
   };
@@ -71,8 +71,8 @@ export function networkOf(outline: Outline, activity: Activity): Network {
 /** Kahn (1962), always taking the ready step that stands first in reading order. */
 function topologicalOrder(
   active: readonly boolean[],
-  before: readonly (readonly Link[])[],
-  behind: readonly (readonly Link[])[],
+  before: readonly (readonly Precedence[])[],
+  behind: readonly (readonly Precedence[])[],
 ): number[] {
   const missing = before.map((links) => links.length);
   const ready = new TinyQueue<number>(
@@ -94,12 +94,12 @@ function topologicalOrder(
 /** Walks back from any step that could not be ordered until a step comes round again. */
 function ringOf(
   active: readonly boolean[],
-  before: readonly (readonly Link[])[],
+  before: readonly (readonly Precedence[])[],
   order: readonly number[],
-): Link[] {
+): Precedence[] {
   const ordered = new Set(order);
   const stuck = active.findIndex((isActive, index) => isActive && !ordered.has(index));
-  const path: Link[] = [];
+  const path: Precedence[] = [];
   const seenAt = new Map<number, number>();
   let at = stuck;
   while (!seenAt.has(at)) {
@@ -143,7 +143,8 @@ function withoutForwardLink({ outline, activity, before, behind, ring }: Network
   const forward = ring.filter(({ from, to, because }) => because === "after" && from > to);
   const [link] = forward;
   if (!link || forward.length > 1) return null;
-  const isKept = ({ from, to, because }: Link) => because === "lane" || from !== link.from || to !== link.to;
+  const isKept = ({ from, to, because }: Precedence) =>
+    because === "lane" || from !== link.from || to !== link.to;
   const order = topologicalOrder(
     activity.active,
     before.map((links) => links.filter(isKept)),

@@ -1,5 +1,6 @@
 import type { Network } from "../order/index.ts";
 import type { PlaceId } from "../units/index.ts";
+import { LaidLine } from "./laid-line.ts";
 import type { Ways } from "./ways.ts";
 import type { Whereabouts } from "./whereabouts.ts";
 
@@ -70,63 +71,35 @@ export function lineSpansOf(
   const steps = tetherStepsOf(network, whereabouts, lane);
   const spans = new Map<string, LineSpan[]>();
   const laid = new Map<string, Laid>();
-  let line: PlaceId[] = [];
+  let during = -1;
   const close = (key: string, { from, to }: Laid) => {
     const known = spans.get(key);
     if (known) known.push({ from, to });
     else spans.set(key, [{ from, to }]);
     laid.delete(key);
   };
-  const lay = (a: PlaceId, b: PlaceId, step: number) => {
-    const key = routeKey(a, b);
-    const known = laid.get(key);
-    if (known && known.times === 0 && known.to !== step) close(key, known);
-    const now = laid.get(key) ?? { times: 0, from: step, to: step };
-    now.times += 1;
-    laid.set(key, now);
-  };
-  const takeUp = (a: PlaceId, b: PlaceId, step: number) => {
-    const known = laid.get(routeKey(a, b));
-    if (!known) return;
-    known.times -= 1;
-    known.to = step;
-  };
-  const walk = (places: readonly PlaceId[], step: number) => {
-    for (const place of places) {
-      const here = line.at(-1);
-      if (here === undefined) line = [place];
-      else if (line.at(-2) === place) {
-        line.pop();
-        takeUp(here, place, step);
-      } else if (here !== place) {
-        line.push(place);
-        lay(here, place, step);
-      }
-    }
-  };
-  const walkTo = (place: PlaceId, step: number) => {
-    const here = line.at(-1) ?? place;
-    const way = ways.quickest(here, place) ?? ways.shortest(here, place);
-    if (way) walk(way.places, step);
-    else startAt(place, step);
-  };
-  const startAt = (place: PlaceId, step: number) => {
-    for (const [position, one] of line.entries()) {
-      const next = line[position + 1];
-      if (next !== undefined) takeUp(one, next, step);
-    }
-    line = [place];
-  };
-  const runFrom = (anchor: PlaceId, place: PlaceId, step: number) => {
-    const way = ways.shortest(anchor, place);
-    startAt(way ? anchor : place, step);
-    if (way) walk(way.places, step);
-  };
+  const line = new LaidLine(ways, {
+    lay: (a, b) => {
+      const key = routeKey(a, b);
+      const known = laid.get(key);
+      if (known && known.times === 0 && known.to !== during) close(key, known);
+      const now = laid.get(key) ?? { times: 0, from: during, to: during };
+      now.times += 1;
+      laid.set(key, now);
+    },
+    takeUp: (a, b) => {
+      const known = laid.get(routeKey(a, b));
+      if (!known) return;
+      known.times -= 1;
+      known.to = during;
+    },
+  });
   for (const { step, anchor, start, end, moved } of steps) {
-    if (start !== null && line.length === 0) runFrom(anchor, start, step);
-    if (start !== null) walkTo(start, step);
-    if (end !== null) walkTo(end, step);
-    if (moved !== null && end !== null) runFrom(moved, end, step);
+    during = step;
+    if (start !== null && line.end === null) line.runFrom(anchor, start);
+    if (start !== null) line.walkTo(start);
+    if (end !== null) line.walkTo(end);
+    if (moved !== null && end !== null) line.runFrom(moved, end);
   }
   const last = steps.at(-1)?.step;
   for (const [key, one] of [...laid]) {

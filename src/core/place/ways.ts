@@ -16,6 +16,8 @@ export interface Ways {
   quickest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Duration }) | null;
   /** The shortest way; `null` when no routes lead there. */
   shortest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Metres }) | null;
+  /** The length of the shortest route that joins two places with none between; `null` when none does, zero from a place to itself. */
+  leg(a: PlaceId, b: PlaceId): Metres | null;
   /** The quickest way to the refuge that is nearest in time; `null` when no routes with a time lead to one. */
   toRefuge(from: PlaceId): (Way & { readonly cost: Duration }) | null;
 }
@@ -89,8 +91,15 @@ export function waysOf(procedure: Procedure): Ways {
   const quickest = finder(procedure.routes, ({ time }) => time) as Ways["quickest"];
   const refuges = procedure.places.filter(({ refuge }) => refuge).map(({ id }) => id);
   const home = new Map<PlaceId, ReturnType<Ways["toRefuge"]>>();
+  const legs = new Map<string, Metres>();
+  for (const { between, length } of procedure.routes) {
+    const key = [...between].sort().join(" ");
+    const known = legs.get(key);
+    if (known === undefined || length < known) legs.set(key, length);
+  }
   const ways: Ways = {
     quickest,
+    leg: (a, b) => (a === b ? (0 as Metres) : (legs.get([a, b].sort().join(" ")) ?? null)),
     shortest: finder(procedure.routes, ({ length }) => length) as Ways["shortest"],
     toRefuge: (from) => {
       const found = home.get(from);

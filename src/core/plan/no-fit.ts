@@ -2,7 +2,7 @@ import type { Finding, OutlineStep, TimeWindow } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { Duration } from "../units/index.ts";
 import { clockText, NO_TIME } from "../units/index.ts";
-import type { Span, WindowSpans } from "./windows.ts";
+import type { Span, WindowSpans } from "../window/index.ts";
 
 const minutes = (time: number) => `${Math.round((time / 60_000) * 10) / 10} min`;
 

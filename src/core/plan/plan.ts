@@ -1,3 +1,4 @@
+import { marginOf } from "../course/index.ts";
 import type { Light } from "../light/index.ts";
 import { lightWords } from "../light/index.ts";
 import type { Network } from "../order/index.ts";
@@ -7,10 +8,10 @@ import { whereaboutsOf } from "../place/index.ts";
 import type { Finding, Outcomes, Outline } from "../procedure/index.ts";
 import { AS_EXPECTED, activityOf, finding } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
+import type { WindowSpans } from "../window/index.ts";
+import { windowSpansOf } from "../window/index.ts";
 import type { Timeline } from "./timeline.ts";
 import { planTimeline } from "./timeline.ts";
-import type { WindowSpans } from "./windows.ts";
-import { windowSpansOf } from "./windows.ts";
 
 /** What a plan may be asked with. */
 export interface PlanOptions {
@@ -58,17 +59,12 @@ export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
   if (deadlock) return unplanned([deadlock, ...whereabouts.findings]);
   if (whereabouts.findings.some(({ code }) => code === "place/no-way"))
     return unplanned(whereabouts.findings);
-  const { timeline, unfit } = planTimeline(
-    network,
-    whereabouts.times.map(({ likely }) => likely),
-    windows,
-  );
+  const { timeline, unfit } = planTimeline(network, whereabouts, windows);
   if (!timeline) return unplanned([...whereabouts.findings, ...unfit]);
-  const limit = outline.procedure.limits.elapsed;
   return {
     ...common,
     timeline,
-    margin: limit === undefined ? null : ((limit - timeline.finish) as Duration),
+    margin: marginOf(timeline.course),
     findings: [
       ...whereabouts.findings,
       ...unknownWindows(outline, windows),
@@ -80,12 +76,15 @@ export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
 
 function overLimit(outline: Outline, timeline: Timeline): Finding[] {
   const limit = outline.procedure.limits.elapsed;
-  if (limit === undefined || timeline.finish <= limit) return [];
-  const over = Math.ceil((timeline.finish - limit) / 60_000);
-  const last = outline.steps[timeline.criticalPath.at(-1) ?? -1];
+  const { course, criticalPath } = timeline;
+  if (limit === undefined || course.finish <= limit) return [];
+  const over = Math.ceil((course.finish - limit) / 60_000);
+  const last = criticalPath.at(-1);
   const message = `The plan runs ${over} min over the elapsed limit.`;
   return [
-    finding("error", "time/over-limit", "/limits/elapsed", message, { steps: last ? [last.step.id] : [] }),
+    finding("error", "time/over-limit", "/limits/elapsed", message, {
+      steps: last === undefined ? [] : [last],
+    }),
   ];
 }
 

@@ -1,7 +1,7 @@
 import type { Light } from "../light/index.ts";
 import { lightFor, readOrbit } from "../light/index.ts";
 import type { Instant } from "../units/index.ts";
-import { HORIZON } from "./windows.ts";
+import { HORIZON } from "../window/index.ts";
 
 /** Where day and night come from, as it is kept with a walk: the text of an orbit file, or a site on the surface in degrees and metres. */
 export type RecordedLight =

@@ -1,33 +1,15 @@
-import type { Network } from "../order/index.ts";
-import type { StepTime } from "../procedure/index.ts";
-import type { Duration } from "../units/index.ts";
+import type { Course } from "../course/index.ts";
+import type { StepId } from "../units/index.ts";
+import type { Span } from "../window/index.ts";
 import { pertQuantiles, probabilityBelow, QUANTILE_CELLS } from "./pert-quantiles.ts";
-import type { Span, WindowSpans } from "./windows.ts";
-
-/** How far a step has come when risk is asked for in the middle of a walk; PET. */
-export type StepStanding =
-  | { readonly stage: "complete"; readonly start: Duration; readonly finish: Duration }
-  | { readonly stage: "in-work"; readonly start: Duration };
-
-/** What risk is asked about. */
-export interface RiskQuestion {
-  readonly network: Network;
-  /** By reading order index. */
-  readonly times: readonly StepTime[];
-  readonly windows: WindowSpans;
-  readonly limit: Duration | null;
-  /** Nothing that has not begun starts before this PET; zero for a plan. */
-  readonly now?: Duration;
-  /** By reading order index; `null` for what has not begun. None for a plan. */
-  readonly standing?: readonly (StepStanding | null)[];
-}
 
 /**
- * A network ready for sampling: plain arrays and typed arrays only, so that it can be handed to a worker. Positions are
- * those of `order`; times are in ms.
+ * A course ready for sampling: plain arrays and typed arrays only, so that it can be handed to a worker. Positions are those
+ * of `steps`, an order in which every step stands behind its predecessors; times are in ms.
  */
 export interface RiskModel {
-  /** Reading order index by position. */
+  readonly steps: readonly StepId[];
+  /** The place of each position in reading order, which settles ties. */
   readonly order: Int32Array;
   /** Links to position p are those from `firstLink[p]` to before `firstLink[p + 1]`, in reading order of their start. */
   readonly firstLink: Int32Array;
@@ -52,19 +34,30 @@ export interface RiskModel {
   /** For each position the spans of each window it must lie in; `null` for none. */
   readonly within: readonly (readonly (readonly Span[])[] | null)[];
   readonly limit: number | null;
-  /** Reading order index of the last step of the procedure, for the size of answers. */
-  readonly steps: number;
 }
 
-/** Makes a network ready for sampling. It must have no deadlock. */
-export function riskModelOf({ network, times, windows, limit, now, standing }: RiskQuestion): RiskModel {
+/** What is sampled: a network with its times and windows, and how far its steps have come; nothing of a plan has begun. */
+export type Sampled = Pick<Course, "network" | "whereabouts" | "windows"> &
+  Partial<Pick<Course, "steps" | "now">>;
+
+/**
+ * Makes a plan or a course ready for sampling ([PLN5], [FOR2]): what is complete stays as it is, what is in work has lasted
+ * since it began, and nothing else starts before the course's `now`. Its network must have no deadlock.
+ */
+export function riskModelOf({ network, whereabouts, windows, now, steps }: Sampled): RiskModel {
   const { order, before, outline } = network;
+  const idOf = (index: number) => outline.steps[index]?.step.id as StepId;
   const count = order.length;
   const positionOf = new Int32Array(outline.steps.length).fill(-1);
   for (const [position, index] of order.entries()) positionOf[index] = position;
   const links = order.map((index) => before[index] ?? []);
   const total = links.reduce((sum, { length }) => sum + length, 0);
+  const begun = (index: number) => {
+    const step = steps?.get(idOf(index));
+    return step === undefined || step.stage === "planned" ? null : step;
+  };
   const model = {
+    steps: order.map(idOf),
     order: Int32Array.from(order),
     firstLink: new Int32Array(count + 1),
     linkFrom: new Int32Array(total),
@@ -77,14 +70,13 @@ export function riskModelOf({ network, times, windows, limit, now, standing }: R
     leastFinish: new Float64Array(count),
     ended: new Float64Array(count).fill(Number.NaN),
     alpha: new Float64Array(count).fill(1),
-    limit,
-    steps: outline.steps.length,
+    limit: outline.procedure.limits.elapsed ?? null,
   };
   const tables: Float64Array[] = [];
   const tableOf = new Map<number, number>();
   let link = 0;
   for (const [position, index] of order.entries()) {
-    const step = standing?.[index];
+    const step = begun(index);
     model.firstLink[position] = link;
     if (!step)
       for (const { from, lag } of links[position] ?? []) {
@@ -92,7 +84,7 @@ export function riskModelOf({ network, times, windows, limit, now, standing }: R
         model.linkLag[link] = lag;
         link += 1;
       }
-    const { low, likely, high } = times[index] ?? { low: 0, likely: 0, high: 0 };
+    const { low, likely, high } = whereabouts.times[index] ?? { low: 0, likely: 0, high: 0 };
     model.low[position] = low;
     model.width[position] = high - low;
     if (high > low) {
@@ -106,7 +98,7 @@ export function riskModelOf({ network, times, windows, limit, now, standing }: R
       model.table[position] = known * (QUANTILE_CELLS + 1);
     }
     if (!step) continue;
-    if (step.stage === "complete") {
+    if (step.stage !== "in-work") {
       model.ended[position] = step.finish;
       continue;
     }
@@ -127,7 +119,7 @@ export function riskModelOf({ network, times, windows, limit, now, standing }: R
     ...model,
     tables: joined,
     within: order.map((index) => {
-      if (standing?.[index]) return null;
+      if (begun(index)) return null;
       const spans = (outline.steps[index]?.step.within ?? []).flatMap((id) => {
         const known = windows.get(id);
         return known ? [known] : [];

@@ -1,7 +1,8 @@
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import type { StepId } from "../units/index.ts";
+import type { Span } from "../window/index.ts";
 import { QUANTILE_CELLS } from "./pert-quantiles.ts";
 import type { RiskModel } from "./risk-model.ts";
-import type { Span } from "./windows.ts";
 
 /** What sampling a plan came to ([PLN5]); times in ms of PET. */
 export interface Risk {
@@ -18,10 +19,10 @@ export interface Risk {
   readonly withinLimit: number | null;
   /** Share of samples in which some step finds no fitting span any more. */
   readonly unfit: number;
-  /** By reading order index: share of samples in which the step lies on the critical path as traced in [PLN2]. */
-  readonly criticality: Float64Array;
-  /** By reading order index: rank correlation (Spearman 1904) of the step's duration with the finish; zero for fixed durations. */
-  readonly influence: Float64Array;
+  /** Share of samples in which each step lies on the critical path as traced in [PLN2]. */
+  readonly criticality: ReadonlyMap<StepId, number>;
+  /** Rank correlation (Spearman 1904) of each step's duration with the finish; zero for fixed durations. */
+  readonly influence: ReadonlyMap<StepId, number>;
 }
 
 /** Rank correlations are taken over the first so many samples. */
@@ -179,15 +180,15 @@ function summary(model: RiskModel, { samples, seed, finishes, onPath, drawn, ran
   const squares = mean === null ? 0 : finishes.reduce((sum, value) => sum + (value - mean) ** 2, 0);
   const sorted = finishes.slice().sort();
   const { limit } = model;
-  const criticality = new Float64Array(model.steps);
-  const influence = new Float64Array(model.steps);
+  const criticality = new Map<StepId, number>();
+  const influence = new Map<StepId, number>();
   // Samples without a finish are left out of the finishes, so that ranks only go together when there are none.
   const ranks = complete === samples && ranked > 1 ? ranksOf(finishes.subarray(0, ranked)) : null;
-  for (const [at, index] of model.order.entries()) {
-    criticality[index] = complete > 0 ? (onPath[at] ?? 0) / complete : 0;
-    if (ranks && (model.table[at] ?? -1) >= 0 && Number.isNaN(model.ended[at])) {
-      influence[index] = correlation(ranksOf(drawn.subarray(at * ranked, (at + 1) * ranked)), ranks);
-    }
+  for (const [at, step] of model.steps.entries()) {
+    criticality.set(step, complete > 0 ? (onPath[at] ?? 0) / complete : 0);
+    const counts = ranks && (model.table[at] ?? -1) >= 0 && Number.isNaN(model.ended[at]);
+    const lengths = drawn.subarray(at * ranked, (at + 1) * ranked);
+    influence.set(step, counts ? correlation(ranksOf(lengths), ranks) : 0);
   }
   return {
     samples,

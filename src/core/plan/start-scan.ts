@@ -2,10 +2,10 @@ import type { Light } from "../light/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { later, NO_TIME } from "../units/index.ts";
+import { windowSpansOf } from "../window/index.ts";
 import { planOf } from "./plan.ts";
-import type { Timeline } from "./timeline.ts";
-import { planTimeline } from "./timeline.ts";
-import { windowSpansOf } from "./windows.ts";
+import type { EarliestTimes } from "./schedule.ts";
+import { earliestTimes } from "./schedule.ts";
 
 /** What going out at an instant would come to. */
 export interface StartTried {
@@ -45,10 +45,11 @@ export function scanStarts(
   let best: number | null = null;
   for (let index = 0; index < count; index += 1) {
     const start = later(from, (index * step) as Duration);
-    const { timeline } = planTimeline(network, times, windowSpansOf(outline.procedure, start, light));
-    const finish = timeline?.finish ?? null;
+    const windows = windowSpansOf(outline.procedure, start, light);
+    const earliest = earliestTimes({ network, times, windows });
+    const finish = earliest.unfit.length === 0 ? earliest.end : null;
     const margin = limit === undefined || finish === null ? null : ((limit - finish) as Duration);
-    tried.push({ start, finish, waits: timeline ? windowWaits(timeline) : NO_TIME, margin });
+    tried.push({ start, finish, waits: finish === null ? NO_TIME : windowWaits(earliest), margin });
     const least = best === null ? null : (tried[best]?.finish ?? null);
     if (finish !== null && (least === null || finish < least)) best = index;
   }
@@ -56,9 +57,6 @@ export function scanStarts(
 }
 
 /** How long windows put steps off, each step counted once. */
-function windowWaits({ steps }: Timeline): Duration {
-  const times = steps.map((step) =>
-    Math.max(0, ...(step?.waits ?? []).map(({ time, on }) => ("window" in on ? time : 0))),
-  );
-  return times.reduce((sum, time) => sum + time, 0) as Duration;
+function windowWaits({ start, ready }: EarliestTimes): Duration {
+  return start.reduce((sum, at, index) => sum + at - (ready[index] ?? at), 0) as Duration;
 }

@@ -1,18 +1,16 @@
 export type {
-  ActualWait,
-  ActualWaitOn,
+  CausedWait,
   ConfirmReview,
   LaneReview,
-  LaneWait,
   NoteReview,
   RecordReview,
   Review,
   StepEnding,
   StepReview,
-  Stretch,
   StruckReview,
   TaskReview,
   TaskStretch,
+  WaitTotal,
 } from "./review.ts";
 export { reviewCsv } from "./review-csv.ts";
 export type { ReviewDocument } from "./review-document.ts";

@@ -1,33 +1,29 @@
-import type { Outline } from "../procedure/index.ts";
-import type { CrewId, Duration, Instant } from "../units/index.ts";
-import { between, minus } from "../units/index.ts";
-import type { ActualWait, LaneReview, LaneWait, StepReview } from "./review.ts";
-import type { Doing } from "./step-waits.ts";
-import { unionOf } from "./step-waits.ts";
+import type { Course, CourseStep } from "../course/index.ts";
+import type { CrewMember } from "../procedure/index.ts";
+import type { Duration } from "../units/index.ts";
+import { minus, NO_TIME } from "../units/index.ts";
+import type { CausedWait, LaneReview, StepReview, WaitTotal } from "./review.ts";
 
 interface LaneMaterial {
-  readonly crew: CrewId;
-  readonly outline: Outline;
-  /** The steps it really did or is at, in the order of their starts. */
-  readonly doings: readonly Doing[];
-  readonly waits: readonly ActualWait[];
+  readonly member: CrewMember;
+  readonly flown: Course;
+  /** The steps of the lane in the order of time. */
+  readonly lane: readonly CourseStep[];
+  readonly waits: readonly CausedWait[];
   readonly steps: readonly StepReview[];
-  readonly petZero: Instant;
 }
 
 /** What became of one crew member's time. */
-export function laneReview({ crew, outline, doings, waits, steps, petZero }: LaneMaterial): LaneReview {
-  const finish = doings.reduce<Instant>((last, one) => (one.finish > last ? one.finish : last), petZero);
-  const until = between(petZero, finish);
-  const busy = unionOf(
-    doings.map((doing) => ({ ...doing, start: doing.start < petZero ? petZero : doing.start })),
-  );
-  const staying = doings.filter(({ index }) => outline.steps[index]?.step.to === undefined);
-  const translated = minus(busy, unionOf(staying));
+export function laneReview({ member, flown, lane, waits, steps }: LaneMaterial): LaneReview {
+  const doings = lane.filter(({ stage }) => stage !== "skipped");
+  const until = doings.reduce<Duration>((last, { finish }) => (finish > last ? finish : last), NO_TIME);
+  const busy = timeCovered(doings);
+  const staying = doings.filter(({ step }) => flown.outline.step(step)?.step.to === undefined);
+  const translated = minus(busy, timeCovered(staying));
   const waited = addedUp(waits);
   const waitedTime = waited.reduce((sum, { time }) => sum + time, 0) as Duration;
   return {
-    crew,
+    crew: member.id,
     until,
     worked: minus(busy, translated),
     translated,
@@ -38,13 +34,25 @@ export function laneReview({ crew, outline, doings, waits, steps, petZero }: Lan
   };
 }
 
-function addedUp(waits: readonly ActualWait[]): LaneWait[] {
-  const sums = new Map<string, LaneWait>();
-  for (const { on, time } of waits) {
+/** The time from PET 0 on that some steps take together, those at the same time counted once. */
+function timeCovered(steps: readonly CourseStep[]): Duration {
+  let total = 0;
+  let covered = 0;
+  for (const { start, finish } of steps) {
+    if (finish <= covered) continue;
+    total += finish - Math.max(start, covered);
+    covered = finish;
+  }
+  return total as Duration;
+}
+
+function addedUp(waits: readonly CausedWait[]): WaitTotal[] {
+  const sums = new Map<string, WaitTotal>();
+  for (const { on, from, to } of waits) {
     const kind =
       "crew" in on ? { crew: [...on.crew].sort() } : "lag" in on ? "lag" : "window" in on ? "window" : "hold";
     const key = JSON.stringify(kind);
-    sums.set(key, { on: kind, time: ((sums.get(key)?.time ?? 0) + time) as Duration });
+    sums.set(key, { on: kind, time: ((sums.get(key)?.time ?? 0) + to - from) as Duration });
   }
   return [...sums]
     .sort(([a, one], [b, other]) => other.time - one.time || (a < b ? -1 : 1))

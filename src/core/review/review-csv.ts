@@ -55,7 +55,7 @@ type Row = Record<(typeof COLUMNS)[number], string | number | boolean | null>;
 const seconds = (duration: Duration | null | undefined) => (duration == null ? null : inSeconds(duration));
 
 function row({ outline, petZero }: Review, step: StepReview): Row {
-  const entry = outline.steps[step.index];
+  const entry = outline.step(step.step);
   const { planned, actual } = step;
   const instant = (pet: Duration | undefined) =>
     pet === undefined || petZero === null ? null : formatInstant(later(petZero, pet));
@@ -75,9 +75,12 @@ function row({ outline, petZero }: Review, step: StepReview): Row {
     start_difference_s: seconds(step.startDifference),
     finish_difference_s: seconds(step.finishDifference),
     time_difference_s: seconds(step.timeDifference),
-    waited_s: step.waits.length === 0 ? null : inSeconds(step.waits.reduce((sum, { time }) => sum + time, 0)),
+    waited_s:
+      step.waits.length === 0
+        ? null
+        : inSeconds(step.waits.reduce((sum, { from, to }) => sum + to - from, 0)),
     waited_on: step.waits
-      .map(({ crew, time, on }) => `${crew} ${inSeconds(time)} s: ${waitWords(outline, on)}`)
+      .map(({ crew, from, to, on }) => `${crew} ${inSeconds(to - from)} s: ${waitWords(outline, on)}`)
       .join("; "),
     out_of_order: step.outOfOrder,
     reason: [step.skipReason, ...step.reopened.map(({ reason }) => `reopened: ${reason}`)]

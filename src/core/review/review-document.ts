@@ -1,15 +1,8 @@
+import type { Stretch } from "../course/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, inSeconds } from "../units/index.ts";
-import type {
-  ActualWait,
-  LaneWait,
-  NoteReview,
-  Review,
-  StepReview,
-  Stretch,
-  StruckReview,
-} from "./review.ts";
+import type { CausedWait, NoteReview, Review, StepReview, StruckReview, WaitTotal } from "./review.ts";
 
 const seconds = (duration: Duration | null): number | null =>
   duration === null ? null : inSeconds(duration);
@@ -88,9 +81,9 @@ export function reviewDocument(review: Review) {
 export type ReviewDocument = ReturnType<typeof reviewDocument>;
 
 function stepDocument(outline: Outline, review: StepReview) {
-  const entry = outline.steps[review.index];
+  const entry = outline.step(review.step);
   return {
-    step: entry?.step.id ?? "",
+    step: review.step,
     number: entry?.number ?? "",
     task: entry?.task.id ?? "",
     by: entry?.step.by ?? [],
@@ -102,7 +95,7 @@ function stepDocument(outline: Outline, review: StepReview) {
       finish: seconds(review.finishDifference),
       time: seconds(review.timeDifference),
     },
-    waits: review.waits.map(({ crew, time, on }) => ({ crew, seconds: inSeconds(time), on })),
+    waits: review.waits.map(({ crew, from, to, on }) => ({ crew, seconds: inSeconds(to - from), on })),
     outOfOrder: review.outOfOrder,
     skipReason: review.ending === "skipped" ? review.skipReason : null,
     reopened: review.reopened.map(({ at, reason }) => ({ at: formatInstant(at), reason })),
@@ -128,10 +121,10 @@ const struck = (one: StruckReview) => ({
   struckAt: formatInstant(one.struckAt),
 });
 
-const laneWait = ({ on, time }: LaneWait) => ({ on, seconds: inSeconds(time) });
+const laneWait = ({ on, time }: WaitTotal) => ({ on, seconds: inSeconds(time) });
 
 /** What a wait was for, in a few words: `EV1 and IV`, `lag after vent`, `window dark`, `hold`. */
-export function waitWords(outline: Outline, on: ActualWait["on"]): string {
+export function waitWords(outline: Outline, on: CausedWait["on"]): string {
   if ("crew" in on) return on.crew.map((crew) => outline.crewMember(crew)?.call ?? crew).join(" and ");
   if ("lag" in on) return `lag after ${on.lag}`;
   return "window" in on ? `window ${on.window}` : "hold";

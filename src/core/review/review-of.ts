@@ -1,13 +1,13 @@
-import type { DecisionId, Duration, Instant } from "../units/index.ts";
-import { between, later } from "../units/index.ts";
-import type { Folded, Ledger } from "../walk/index.ts";
-import { basePlanOf, forecastOf } from "../walk/index.ts";
+import { group } from "d3-array";
+import { lanesInTime, waitsOf } from "../course/index.ts";
+import type { DecisionId, Duration, Instant, StepId } from "../units/index.ts";
+import { between } from "../units/index.ts";
+import type { Folded } from "../walk/index.ts";
+import { basePlanOf, flownCourseOf } from "../walk/index.ts";
 import { difference } from "./differences.ts";
 import { laneReview } from "./lane-review.ts";
-import type { Review } from "./review.ts";
+import type { CausedWait, Review } from "./review.ts";
 import { stepReview } from "./step-review.ts";
-import type { Doing } from "./step-waits.ts";
-import { doingsOf, gapsOf, waitsIn } from "./step-waits.ts";
 import { struckOf } from "./struck-entries.ts";
 import { taskReview } from "./task-review.ts";
 
@@ -16,41 +16,37 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
   const { ledger } = folded;
   if (!ledger) return null;
   const { opened, petZero, closed } = ledger;
-  const { outline } = opened;
+  const { outline } = ledger.inForce;
   const until = closed && closed.at < at ? closed.at : at;
   const inPet = (instant: Instant) => between(petZero ?? opened.at, instant);
-  const plan = basePlanOf(ledger);
-  const working = petZero === null ? [] : workingAt(ledger, until, petZero);
-  const byLane = doingsOf(ledger, working);
-  const waitsOfLane = byLane.map((doings, lane) =>
-    petZero === null
-      ? []
-      : gapsOf(doings, lane, petZero).map((gap) => ({
-          index: gap.index,
-          waits: waitsIn(ledger, gap, byLane, petZero),
-        })),
+  const planned = basePlanOf(ledger).timeline?.course ?? null;
+  const flown = flownCourseOf(ledger, until);
+  const waits = waitsOf(flown).flatMap((wait): CausedWait[] =>
+    wait.on === null ? [] : [{ ...wait, on: wait.on }],
   );
   const struck = struckOf(folded);
+  const struckByStep = group(struck, ({ step }) => step);
+  const notesByStep = group(ledger.notes, ({ step }) => step);
+  const notesOf = (step: StepId | null) =>
+    (notesByStep.get(step) ?? []).map(({ at: noted, actor, text }) => ({ at: noted, actor, text }));
+  const waitsByStep = group(waits, ({ step }) => step);
   const steps = outline.steps.map((entry) =>
     stepReview({
-      folded,
       ledger,
       entry,
-      planned: plan.timeline?.steps[entry.index] ?? null,
-      waits: waitsOfLane.flatMap((gaps) =>
-        gaps.flatMap(({ index, waits }) => (index === entry.index ? waits : [])),
-      ),
-      struck: struck.filter(({ step }) => step === entry.step.id),
-      inWork: working.some(({ index }) => index === entry.index),
-      inPet,
+      planned: planned?.steps.get(entry.step.id) ?? null,
+      flown: flown.steps.get(entry.step.id) ?? null,
+      waits: waitsByStep.get(entry.step.id) ?? [],
+      notes: notesOf(entry.step.id),
+      struck: struckByStep.get(entry.step.id) ?? [],
     }),
   );
   const finishes = steps.flatMap(({ actual }) => actual?.finish ?? []);
   const actualFinish = finishes.length === 0 ? null : (Math.max(...finishes) as Duration);
-  const plannedFinish = plan.timeline?.finish ?? null;
+  const plannedFinish = planned?.finish ?? null;
   const limit = outline.procedure.limits.elapsed ?? null;
   const end = closed && { end: closed.end, reason: closed.reason, at: inPet(closed.at) };
-  const ended = end?.at ?? actualFinish;
+  const lanes = lanesInTime(flown);
   return {
     opened,
     outline,
@@ -61,7 +57,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
     actualFinish,
     finishDifference: difference(actualFinish, plannedFinish),
     limit,
-    margin: difference(limit, ended),
+    margin: difference(limit, end?.at ?? actualFinish),
     holds: ledger.holds.map(({ from, until: lifted, reason }) => ({
       start: inPet(from),
       finish: inPet(lifted ?? until),
@@ -76,30 +72,19 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
     steps,
     lanes: outline.crew.map((member, lane) =>
       laneReview({
-        crew: member.id,
-        outline,
-        doings: byLane[lane] ?? [],
-        waits: (waitsOfLane[lane] ?? []).flatMap(({ waits }) => waits),
-        steps: steps.filter((step) => outline.steps[step.index]?.performers.includes(lane)),
-        petZero: petZero ?? opened.at,
+        member,
+        flown,
+        lane: lanes[lane] ?? [],
+        waits: waits.filter(({ crew }) => crew === member.id),
+        steps: steps.filter(({ step }) => outline.step(step)?.performers.includes(lane)),
       }),
     ),
     tasks: outline.procedure.tasks.map((task) => taskReview(outline, task, steps)),
-    notes: ledger.notes
-      .filter(({ step }) => step === null)
-      .map(({ at: noted, actor, text }) => ({ at: noted, actor, text })),
+    notes: notesOf(null),
     struck,
     deviations: folded.deviations,
     ignored: folded.ignored,
     items: ledger.custody,
     entries: folded.entries,
   };
-}
-
-/** The steps in work at an instant, as far as they have come. */
-function workingAt(ledger: Ledger, at: Instant, petZero: Instant): Doing[] {
-  const forecast = forecastOf(ledger, at);
-  return (forecast?.steps ?? []).flatMap((step, index): Doing[] =>
-    step?.stage === "in-work" ? [{ index, start: later(petZero, step.start), finish: at }] : [],
-  );
 }

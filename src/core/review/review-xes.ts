@@ -96,7 +96,7 @@ function eventsOf(review: Review): XesEvent[] {
   const { outline, petZero } = review;
   if (petZero === null) return [];
   const events = review.steps.flatMap((step): XesEvent[] => {
-    const entry = outline.steps[step.index];
+    const entry = outline.step(step.step);
     if (!entry || !step.actual) return [];
     return entry.performers.flatMap((lane) => eventsFor(step, entry, lane, petZero, review));
   });

@@ -1,27 +1,7 @@
+import type { CourseStep, Stretch, Wait } from "../course/index.ts";
 import type { Location, Outline } from "../procedure/index.ts";
 import type { CrewId, DecisionId, Duration, Instant, ItemId, StepId, TaskId } from "../units/index.ts";
-import type { Deviation, Folded, IgnoredEntry, Opened } from "../walk/index.ts";
-
-/** A stretch of a walk, in PET; both ends belong to it. */
-export interface Stretch {
-  readonly start: Duration;
-  readonly finish: Duration;
-}
-
-/** What a crew member really waited for: others (by the step they completed last), a lag, a window, or a hold. */
-export type ActualWaitOn =
-  | { readonly crew: readonly CrewId[]; readonly step: StepId }
-  | { readonly lag: StepId }
-  | { readonly window: string }
-  | { readonly hold: true };
-
-/** Time a crew member stood idle before a step because of something that let the step go no sooner. */
-export interface ActualWait {
-  readonly crew: CrewId;
-  /** Longer than zero. */
-  readonly time: Duration;
-  readonly on: ActualWaitOn;
-}
+import type { Deviation, Folded, IgnoredEntry, OpenedWalk } from "../walk/index.ts";
 
 /** A record that a step asks for, with what was taken. */
 export interface RecordReview {
@@ -73,18 +53,18 @@ export type StepEnding = "done" | "skipped" | "in-work" | "open" | "not-performe
 
 /** One step, planned against actual ([REV1]). Differences are actual − planned, so above zero is later or longer. */
 export interface StepReview {
-  /** Reading order index. */
-  readonly index: number;
+  readonly step: StepId;
   readonly ending: StepEnding;
   /** `null` when the step is not in the plan: a get-ahead, or a branch that was not expected. */
-  readonly planned: Stretch | null;
+  readonly planned: CourseStep | null;
   /** `null` until it is done or skipped; a skipped step starts and finishes when it was skipped. */
-  readonly actual: Stretch | null;
+  readonly actual: CourseStep | null;
   readonly startDifference: Duration | null;
   readonly finishDifference: Duration | null;
   /** Actual − planned duration; `null` for a step that was not done or not planned. */
   readonly timeDifference: Duration | null;
-  readonly waits: readonly ActualWait[];
+  /** What kept its performers from starting it sooner, those without a cause left out. */
+  readonly waits: readonly CausedWait[];
   readonly outOfOrder: boolean;
   /** Why it was skipped; empty when it was not, or nobody said. */
   readonly skipReason: string;
@@ -95,8 +75,11 @@ export interface StepReview {
   readonly struck: readonly StruckReview[];
 }
 
+/** A wait with what it was for. */
+export type CausedWait = Wait & { readonly on: NonNullable<Wait["on"]> };
+
 /** What a lane waited on, added up over the walk. */
-export interface LaneWait {
+export interface WaitTotal {
   readonly on: { readonly crew: readonly CrewId[] } | "lag" | "window" | "hold";
   readonly time: Duration;
 }
@@ -113,7 +96,7 @@ export interface LaneReview {
   /** In steps with a `to`. */
   readonly translated: Duration;
   /** On whom or what, longest first. */
-  readonly waited: readonly LaneWait[];
+  readonly waited: readonly WaitTotal[];
   /** Without a step, though nothing held the next one up. */
   readonly idle: Duration;
   readonly done: number;
@@ -148,7 +131,8 @@ export interface TaskReview {
 
 /** A walk looked back on ([REV1]): planned against actual, with every deviation. Times are PET unless they are instants. */
 export interface Review {
-  readonly opened: Opened;
+  readonly opened: OpenedWalk;
+  /** The procedure in force, of whose steps the review tells. */
   readonly outline: Outline;
   /** The instant of PET 0; `null` when the clock was never started. */
   readonly petZero: Instant | null;

@@ -1,12 +1,13 @@
+import type { Stretch } from "../course/index.ts";
 import type { Outline, Task } from "../procedure/index.ts";
 import type { Duration } from "../units/index.ts";
 import { minus } from "../units/index.ts";
 import { difference } from "./differences.ts";
-import type { StepReview, Stretch, TaskReview, TaskStretch } from "./review.ts";
+import type { StepReview, TaskReview, TaskStretch } from "./review.ts";
 
 /** One task, planned against actual, from the reviews of all steps. */
 export function taskReview(outline: Outline, task: Task, steps: readonly StepReview[]): TaskReview {
-  const own = steps.filter(({ index }) => outline.steps[index]?.task === task);
+  const own = steps.filter(({ step }) => outline.step(step)?.task === task);
   const planned = stretchOf(outline, own, (step) => step.planned);
   const actual = stretchOf(outline, own, (step) => (step.ending === "done" ? step.actual : null));
   return {
@@ -34,7 +35,9 @@ function stretchOf(
 ): TaskStretch | null {
   const sides = steps.flatMap((step) => {
     const side = sideOf(step);
-    return side ? [{ ...side, performers: outline.steps[step.index]?.step.by.length ?? 1 }] : [];
+    return side
+      ? [{ start: side.start, finish: side.finish, performers: outline.step(step.step)?.step.by.length ?? 1 }]
+      : [];
   });
   if (sides.length === 0) return null;
   return {

@@ -17,10 +17,11 @@ const isWritable = (value: number) => value >= EARLIEST && value <= LATEST;
 /** Reads an RFC 3339 date-time, cut to the millisecond. `null` when it is none, or names a day or second that does not exist. */
 export function parseInstant(text: string): Instant | null {
   if (!INSTANT_PATTERN.test(text)) return null;
-  const value = Date.parse(text.toUpperCase());
+  const value = Date.parse(/[tz]/.test(text) ? text.toUpperCase() : text);
   if (!isWritable(value)) return null;
-  // Date.parse rolls 31 February over into March; such a day is refused.
+  // Date.parse rolls 31 February over into March; such a day is refused. Every month has 28 days.
   const day = Number(text.slice(8, 10));
+  if (day <= 28) return value as Instant;
   const lastDay = new Date(Date.UTC(Number(text.slice(0, 4)), Number(text.slice(5, 7)), 0)).getUTCDate();
   return day <= lastDay ? (value as Instant) : null;
 }

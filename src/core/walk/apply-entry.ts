@@ -1,9 +1,9 @@
 import type { Entry, Fact } from "../log/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
-import { withStatuses } from "./lane-progress.ts";
 import type { Ledger } from "./ledger.ts";
 import { openWalk } from "./open-walk.ts";
+import { RefusedCommandError } from "./refused-command-error.ts";
 import { confirmGiven, recordTaken, stepDone, stepReopened, stepSkipped, stepStarted } from "./step-facts.ts";
 import {
   clockStarted,
@@ -14,26 +14,47 @@ import {
   noteMade,
   supplyRead,
   walkClosed,
+  watchKept,
 } from "./walk-facts.ts";
+import type { WalkCommand, WalkPhase } from "./walk-machine.ts";
+import { walkMay } from "./walk-machine.ts";
 
-/** Facts that make sense before the clock is started, and notes even after the walk is closed. */
-const BEFORE_START: ReadonlySet<Fact["name"]> = new Set([
-  "clock.started",
-  "walk.closed",
-  "note.made",
-  "item.moved",
-  "supply.read",
-]);
+/** What each fact asks of the walk; `null` for what has nothing to do with its phase. */
+const COMMANDS: Readonly<Record<Fact["name"], WalkCommand | null>> = {
+  "walk.opened": "open",
+  "clock.started": "start",
+  "hold.called": "hold",
+  "hold.lifted": "lift",
+  "walk.closed": "close",
+  "step.started": "mark",
+  "step.done": "mark",
+  "step.skipped": "mark",
+  "step.reopened": "mark",
+  "record.taken": "mark",
+  "confirm.given": "mark",
+  "decision.taken": "mark",
+  "watch.kept": "mark",
+  "item.moved": "report",
+  "supply.read": "report",
+  "note.made": "note",
+  // Which clock its source goes by is looked up before the entries are folded, and so is what is struck.
+  "clock.compared": null,
+  "entry.struck": null,
+};
+
+/** Why a walk refuses a command in a phase. */
+function whyNot(phase: WalkPhase, command: WalkCommand): string {
+  if (phase === "closed") return "the walk is closed";
+  if (phase === "prepared") return "the clock has not been started";
+  if (command === "open") return "the walk is already open";
+  if (command === "start") return "the clock was already started";
+  return command === "hold" ? "the walk is not running" : "the walk is not held";
+}
 
 function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
-  // Which clock its source goes by is looked up before the entries are folded.
-  if (fact.name === "clock.compared") return applied(ledger);
-  if (ledger.phase === "closed" && fact.name !== "note.made") return ignored("the walk is closed");
-  if (ledger.phase === "prepared" && !BEFORE_START.has(fact.name))
-    return ignored("the clock has not been started");
+  const command = COMMANDS[fact.name];
+  if (command !== null && !walkMay(ledger.phase, command)) return ignored(whyNot(ledger.phase, command));
   switch (fact.name) {
-    case "walk.opened":
-      return ignored("the walk is already open");
     case "clock.started":
       return clockStarted(ledger, entry);
     case "step.started":
@@ -62,8 +83,13 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return holdLifted(ledger, entry);
     case "walk.closed":
       return walkClosed(ledger, entry, fact);
+    case "watch.kept":
+      return watchKept(ledger, entry, fact);
+    case "clock.compared":
+      return applied(ledger);
+    case "walk.opened":
     case "entry.struck":
-      return ignored("a strike is taken account of before the entries are folded");
+      throw new RefusedCommandError(`${fact.name} is taken account of before the entries are folded`);
   }
 }
 
@@ -77,6 +103,5 @@ export function applyEntry(ledger: Ledger | null, entry: Entry): Applied {
   if (!ledger)
     return fact.name === "walk.opened" ? openWalk(entry, fact) : ignored("the walk has not been opened");
   if (entry.walk !== ledger.opened.walk) return ignored(`it belongs to another walk, "${entry.walk}"`);
-  const result = take(ledger, entry, fact);
-  return result.ledger ? { ledger: withStatuses(result.ledger, entry.at), ignored: result.ignored } : result;
+  return take(ledger, entry, fact);
 }

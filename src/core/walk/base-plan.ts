@@ -2,20 +2,24 @@ import type { Plan } from "../plan/index.ts";
 import { lightFrom, planOf } from "../plan/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { Instant } from "../units/index.ts";
-import type { Ledger, Opened } from "./ledger.ts";
+import type { Ledger, OpenedWalk } from "./ledger.ts";
 
 const known = new WeakMap<Outline, Map<Instant | null, Plan>>();
 
-/** The plan a walk is compared with: decisions as expected, from the planned start, or from the real one when none was planned. */
-export function basePlanOf({ opened, petZero }: Ledger): Plan {
+/**
+ * The plan of record, with which a walk is compared: that of the procedure as opened, decisions as expected, from the
+ * planned start, or from the real one when none was planned.
+ */
+export function basePlanOf({ opened, petZero }: Pick<Ledger, "opened" | "petZero">): Plan {
+  const { outline } = opened.procedure;
   const start = opened.plannedStart ?? petZero;
-  const plans = known.get(opened.outline) ?? new Map<Instant | null, Plan>();
-  known.set(opened.outline, plans);
+  const plans = known.get(outline) ?? new Map<Instant | null, Plan>();
+  known.set(outline, plans);
   const plan = plans.get(start) ?? planFrom(opened, start);
   plans.set(start, plan);
   return plan;
 }
 
-function planFrom({ outline, light }: Opened, start: Instant | null): Plan {
+function planFrom({ procedure: { outline }, light }: OpenedWalk, start: Instant | null): Plan {
   return planOf(outline, { start, light: light && start !== null ? lightFrom(light, start) : null });
 }

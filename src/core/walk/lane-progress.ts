@@ -1,52 +1,64 @@
-import type { Instant } from "../units/index.ts";
-import { startOf, stepOfLane } from "./gate.ts";
+import { bisectLeft } from "d3-array";
+import type { StepId } from "../units/index.ts";
+import type { LaneCommand, LaneStatus } from "./lane-machine.ts";
+import { statusAfter } from "./lane-machine.ts";
 import type { LaneProgress, Ledger } from "./ledger.ts";
-import { isComplete } from "./ledger.ts";
-import type { LaneCommand } from "./machines.ts";
-import { nextStatus } from "./machines.ts";
+import { isComplete, progressOf } from "./ledger.ts";
 
-/** Follows a lane from a position on over its complete steps. */
-function advanced(ledger: Ledger, lane: number, from: LaneProgress): LaneProgress {
+/** What tells how far lanes have come. */
+type Progress = Pick<Ledger, "inForce" | "network" | "lanes" | "steps">;
+
+/** Follows a lane over its complete steps, from its step `from` on (from its first step when that is `null`). */
+function followed(ledger: Progress, lane: number, from: StepId | null): Pick<LaneProgress, "next" | "free"> {
+  const { outline } = ledger.inForce;
   const indices = ledger.network.lanes[lane] ?? [];
-  let { next, free } = from;
-  for (let index = indices[next]; index !== undefined && isComplete(ledger, index); index = indices[next]) {
-    const finish = ledger.steps[index]?.finish ?? null;
+  // A lane holds its steps in reading order.
+  let position = from === null ? 0 : bisectLeft(indices, outline.step(from)?.index ?? 0);
+  let free = from === null ? null : (ledger.lanes[lane]?.free ?? null);
+  for (; position < indices.length; position += 1) {
+    const id = outline.steps[indices[position] ?? -1]?.step.id;
+    if (id === undefined) break;
+    const { status, finish } = progressOf(ledger, id);
+    if (status === "open") return { next: id, free };
     if (finish !== null && (free === null || finish > free)) free = finish;
-    next += 1;
   }
-  return next === from.next ? from : { ...from, next, free };
+  return { next: null, free };
 }
 
-/** The command that a lane's situation at an instant amounts to. */
-function commandFor(ledger: Ledger, lane: number, at: Instant): LaneCommand {
-  const index = stepOfLane(ledger, lane);
-  if (index === null) return "finish";
-  const opening = startOf(ledger, index);
-  return opening !== null && !opening.held && opening.at <= at ? "work" : "wait";
+/** The status of a lane after a command, and after it is found that nothing is left to do. */
+function told(status: LaneStatus, command: LaneCommand, next: StepId | null): LaneStatus {
+  const after = statusAfter(status, command);
+  return next === null ? statusAfter(after, "finish") : after;
 }
 
-/** The ledger with each lane's status as it is at an instant. Before the clock is started lanes stay ready. */
-export function withStatuses(ledger: Ledger, at: Instant): Ledger {
-  if (ledger.phase === "prepared") return ledger;
-  let changed = false;
-  const lanes = ledger.lanes.map((progress, lane) => {
-    const status = nextStatus(progress.status, commandFor(ledger, lane, at));
-    if (status === progress.status) return progress;
-    changed = true;
-    return { ...progress, status };
+/** The lanes when the clock is started. */
+export function lanesBegun(ledger: Ledger): readonly LaneProgress[] {
+  return ledger.lanes.map(({ status }, lane) => {
+    const found = followed(ledger, lane, null);
+    return { ...found, status: told(status, "begin", found.next) };
   });
-  return changed ? { ...ledger, lanes } : ledger;
 }
 
-/** The ledger with lanes moved on over what has become complete. */
-export function withLanesAdvanced(ledger: Ledger): Ledger {
-  return { ...ledger, lanes: ledger.lanes.map((progress, lane) => advanced(ledger, lane, progress)) };
+/** The lanes moved on over what has become complete in a table of steps. */
+export function lanesAdvanced(ledger: Ledger, steps: Ledger["steps"]): Ledger["lanes"] {
+  const { inForce, network, lanes: before } = ledger;
+  let lanes: LaneProgress[] | null = null;
+  for (const [lane, { next, status }] of before.entries()) {
+    if (next === null || !isComplete({ steps }, next)) continue;
+    const found = followed({ inForce, network, lanes: before, steps }, lane, next);
+    lanes ??= [...before];
+    lanes[lane] = { ...found, status: statusAfter(status, found.next === null ? "finish" : "advance") };
+  }
+  return lanes ?? before;
 }
 
-/** The ledger with every lane followed anew from its beginning: after a step was reopened or a decision changed what is active. */
-export function withLanesRewound(ledger: Ledger): Ledger {
-  return {
-    ...ledger,
-    lanes: ledger.lanes.map((progress, lane) => advanced(ledger, lane, { ...progress, next: 0, free: null })),
-  };
+/** The lanes followed anew from their beginning: after a step was reopened, or a decision changed what is active. */
+export function lanesRewound(ledger: Progress): Ledger["lanes"] {
+  return ledger.lanes.map((progress, lane) => {
+    const found = followed(ledger, lane, null);
+    if (found.next === progress.next) {
+      return found.free === progress.free ? progress : { ...progress, free: found.free };
+    }
+    return { ...found, status: told(progress.status, "reopen", found.next) };
+  });
 }

@@ -1,7 +1,7 @@
 import type { Custody } from "../custody/index.ts";
 import type { Network } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
-import type { RecordedLight, WindowSpans } from "../plan/index.ts";
+import type { RecordedLight } from "../plan/index.ts";
 import type { Location, Outcomes, Outline, ProcedureFile } from "../procedure/index.ts";
 import type {
   CrewId,
@@ -12,8 +12,13 @@ import type {
   StepId,
   SupplyId,
   WalkId,
+  WatchId,
 } from "../units/index.ts";
-import type { LaneStatus, WalkPhase } from "./machines.ts";
+import type { WindowSpans } from "../window/index.ts";
+import type { GrowingList } from "./growing-list.ts";
+import type { LaneStatus } from "./lane-machine.ts";
+import type { StepTable } from "./step-table.ts";
+import type { WalkPhase } from "./walk-machine.ts";
 
 /** A value taken for a record. */
 export interface TakenRecord {
@@ -35,8 +40,12 @@ export interface StepProgress {
   /** When it was done or skipped; `null` while open. */
   readonly finish: Instant | null;
   readonly outOfOrder: boolean;
-  /** Why it was skipped or reopened; empty when nobody said. */
-  readonly reason: string;
+  /** Why it was skipped; empty when it was not, or nobody said. */
+  readonly skipReason: string;
+  /** That a played crew left it out for want of time, by what was needed and what margin there was, in seconds; else `null`. */
+  readonly leftOut: { readonly needed: number; readonly margin: number } | null;
+  /** Each time it was opened again after it was complete, in the order of the log. */
+  readonly reopened: readonly { readonly at: Instant; readonly reason: string }[];
   readonly records: readonly TakenRecord[];
   readonly confirmed: { readonly at: Instant; readonly actor: string | null } | null;
   /** Key (`source` and `id`) of the entry that completed it, for undoing; `null` while open. */
@@ -55,10 +64,11 @@ export interface StepProgress {
 
 /** How far a crew member's lane has come. */
 export interface LaneProgress {
-  /** Position in the lane of its first step that is not complete; the lane's length when there is none. */
-  readonly next: number;
+  /** Its first step that is not complete; `null` when there is none. */
+  readonly next: StepId | null;
   /** When the last of the steps before that was complete; `null` when there was none. */
   readonly free: Instant | null;
+  /** As the entries have it: time alone makes a waiting lane work on its next step, which is only known at an instant. */
   readonly status: LaneStatus;
 }
 
@@ -75,6 +85,12 @@ export interface Note {
   readonly actor: string | null;
   readonly text: string;
   readonly step: StepId | null;
+}
+
+/** A watch that was kept. */
+export interface KeptWatch {
+  readonly at: Instant;
+  readonly watch: WatchId;
 }
 
 /** A reading of a supply. */
@@ -109,12 +125,18 @@ export interface IgnoredEntry {
   readonly reason: string;
 }
 
-/** What opened a walk. */
-export interface Opened {
-  readonly walk: WalkId;
-  readonly at: Instant;
+/** A procedure as written, and laid out. */
+export interface LaidOutProcedure {
   readonly file: ProcedureFile;
   readonly outline: Outline;
+}
+
+/** How a walk was opened. */
+export interface OpenedWalk {
+  readonly walk: WalkId;
+  readonly at: Instant;
+  /** The procedure of record, with which the walk is compared. What is followed is the one in force. */
+  readonly procedure: LaidOutProcedure;
   readonly mode: "live" | "rehearsal";
   readonly plannedStart: Instant | null;
   /** Where day and night come from; `null` when nothing was said. */
@@ -128,7 +150,9 @@ export interface Opened {
  * nothing and folding again from it is safe.
  */
 export interface Ledger {
-  readonly opened: Opened;
+  readonly opened: OpenedWalk;
+  /** The procedure that is followed: as opened, until the plan is amended. Everything below is of its steps. */
+  readonly inForce: LaidOutProcedure;
   readonly phase: WalkPhase;
   /** The instant of PET 0; `null` before the clock was started. */
   readonly petZero: Instant | null;
@@ -146,15 +170,15 @@ export interface Ledger {
   readonly whereabouts: Whereabouts;
   /** The windows in PET, as far as known before the clock was started or by its start. */
   readonly windows: WindowSpans;
-  /** By reading order index. */
-  readonly steps: readonly StepProgress[];
+  readonly steps: StepTable<StepProgress>;
   /** By index in `crew`. */
   readonly lanes: readonly LaneProgress[];
   readonly custody: Custody;
-  readonly moves: readonly ItemMove[];
+  readonly moves: GrowingList<ItemMove>;
   readonly holds: readonly Hold[];
-  readonly notes: readonly Note[];
-  readonly readings: readonly SupplyReading[];
+  readonly notes: GrowingList<Note>;
+  readonly keptWatches: GrowingList<KeptWatch>;
+  readonly readings: GrowingList<SupplyReading>;
   readonly deviations: readonly Deviation[];
 }
 
@@ -165,14 +189,21 @@ export const UNTOUCHED: StepProgress = {
   start: null,
   finish: null,
   outOfOrder: false,
-  reason: "",
+  skipReason: "",
+  leftOut: null,
+  reopened: [],
   records: [],
   confirmed: null,
   completedBy: null,
   alsoDone: [],
 };
 
+/** How far a step has come; one that is not in the ledger has not been touched. */
+export function progressOf({ steps }: Pick<Ledger, "steps">, step: StepId): StepProgress {
+  return steps.get(step) ?? UNTOUCHED;
+}
+
 /** True when a step is done or skipped. */
-export function isComplete(ledger: Ledger, index: number): boolean {
-  return (ledger.steps[index]?.status ?? "open") !== "open";
+export function isComplete(ledger: Pick<Ledger, "steps">, step: StepId): boolean {
+  return progressOf(ledger, step).status !== "open";
 }

@@ -1,57 +1,67 @@
 import { custodyAtStart } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
-import type { Procedure, ProcedureFile } from "../procedure/index.ts";
 import { AS_EXPECTED, outlineOf, parseProcedure } from "../procedure/index.ts";
 import type { Applied } from "./applied.ts";
 import { ignored } from "./applied.ts";
-import type { Ledger, Opened } from "./ledger.ts";
+import { GrowingList } from "./growing-list.ts";
+import type { LaidOutProcedure, Ledger, OpenedWalk } from "./ledger.ts";
 import { UNTOUCHED } from "./ledger.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
+import { StepTable } from "./step-table.ts";
 import { walkWindows } from "./walk-windows.ts";
 
 type OpenedFact = Extract<Fact, { name: "walk.opened" }>;
 
-const parsed = new WeakMap<object, ReturnType<typeof parseProcedure>>();
+const read = new WeakMap<object, LaidOutProcedure | string>();
 
 /** Reads the procedure an entry carries, once per entry: folding again from the start must not cost a parse. */
-function procedureOf(value: unknown): { procedure: Procedure; file: ProcedureFile } | string {
-  const read = (typeof value === "object" && value !== null && parsed.get(value)) || parseProcedure(value);
-  if (typeof value === "object" && value !== null) parsed.set(value, read);
-  const { procedure, file, findings } = read;
-  return procedure && file ? { procedure, file } : (findings[0]?.message ?? "it is empty");
+function procedureOf(value: unknown): LaidOutProcedure | string {
+  const known = typeof value === "object" && value !== null ? read.get(value) : undefined;
+  if (known !== undefined) return known;
+  const { procedure, file, findings } = parseProcedure(value);
+  const found =
+    procedure && file ? { file, outline: outlineOf(procedure) } : (findings[0]?.message ?? "it is empty");
+  if (typeof value === "object" && value !== null) read.set(value, found);
+  return found;
 }
 
 /** The ledger of a walk that has just been opened; ignored when the procedure in the entry cannot be read. */
 export function openWalk(entry: Entry, fact: OpenedFact): Applied {
-  const read = procedureOf(fact.procedure);
-  if (typeof read === "string") return ignored(`its procedure cannot be used: ${read}`);
-  const outline = outlineOf(read.procedure);
-  const opened: Opened = {
+  const procedure = procedureOf(fact.procedure);
+  if (typeof procedure === "string") return ignored(`its procedure cannot be used: ${procedure}`);
+  const { outline } = procedure;
+  const opened: OpenedWalk = {
     walk: entry.walk,
     at: entry.at,
-    file: read.file,
-    outline,
+    procedure,
     mode: fact.mode,
     plannedStart: fact.plannedStart,
     light: fact.light ?? null,
     names: new Map(Object.entries(fact.names ?? {})),
   };
+  const scenario = walkScenarioOf(outline, AS_EXPECTED);
+  const firstOf = (lane: number) => outline.steps[scenario.network.lanes[lane]?.[0] ?? -1]?.step.id ?? null;
   const ledger: Ledger = {
     opened,
+    inForce: procedure,
     phase: "prepared",
     petZero: null,
     closed: null,
     outcomes: AS_EXPECTED,
     decidedAt: new Map(),
-    ...walkScenarioOf(outline, AS_EXPECTED),
-    windows: walkWindows(opened, fact.plannedStart),
-    steps: outline.steps.map(() => UNTOUCHED),
-    lanes: outline.crew.map(() => ({ next: 0, free: null, status: "ready" })),
-    custody: custodyAtStart(read.procedure),
-    moves: [],
+    ...scenario,
+    windows: walkWindows({ opened, inForce: procedure }, fact.plannedStart),
+    steps: StepTable.filled(
+      outline.steps.map(({ step }) => step.id),
+      UNTOUCHED,
+    ),
+    lanes: outline.crew.map((_, lane) => ({ next: firstOf(lane), free: null, status: "ready" })),
+    custody: custodyAtStart(outline.procedure),
+    moves: GrowingList.of(),
     holds: [],
-    notes: [],
-    readings: [],
+    notes: GrowingList.of(),
+    keptWatches: GrowingList.of(),
+    readings: GrowingList.of(),
     deviations: [],
   };
   return { ledger, ignored: null };

@@ -40,7 +40,7 @@ function overruledBy(entry: Entry, ledger: NonNullable<Folded["ledger"]>): Overr
   const { fact } = entry.read;
   const lost = fact ? MARKS[fact.name] : undefined;
   if (!fact || !lost || !("step" in fact) || fact.step === undefined) return null;
-  const progress = ledger.steps[ledger.opened.outline.step(fact.step)?.index ?? -1];
+  const progress = ledger.steps.get(fact.step);
   if (!progress?.completedBy || progress.status === "open" || progress.status === lost) return null;
   if (deviceOf(progress.completedBy.source) === deviceOf(entry.wire.source)) return null;
   return {

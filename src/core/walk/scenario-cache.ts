@@ -4,6 +4,7 @@ import type { Whereabouts } from "../place/index.ts";
 import { whereaboutsOf } from "../place/index.ts";
 import type { Outcomes, Outline } from "../procedure/index.ts";
 import { activityOf } from "../procedure/index.ts";
+import type { StepId } from "../units/index.ts";
 
 /** The network of a walk as decisions stand, and the crew's way along it. */
 export interface WalkScenario {
@@ -11,16 +12,16 @@ export interface WalkScenario {
   readonly whereabouts: Whereabouts;
 }
 
+/** So many scenarios are kept for one outline; a walk comes back to few of them again and again. */
+const MOST_KEPT = 64;
+
 const known = new WeakMap<Outline, Map<string, WalkScenario>>();
 
-/**
- * The scenario of a walk: decisions as taken, else as expected; get-aheads stand in the lanes, except those in `leftOut`
- * (reading order indices). Kept per outline, since a walk comes back to few of them again and again.
- */
+/** The scenario of a walk: decisions as taken, else as expected; get-aheads stand in the lanes, except those in `leftOut`. */
 export function walkScenarioOf(
   outline: Outline,
   outcomes: Outcomes,
-  leftOut: ReadonlySet<number> = new Set(),
+  leftOut: ReadonlySet<StepId> = new Set(),
 ): WalkScenario {
   const key = JSON.stringify([[...outcomes].sort(), [...leftOut]]);
   const kept = known.get(outline) ?? new Map<string, WalkScenario>();
@@ -28,9 +29,12 @@ export function walkScenarioOf(
   const found = kept.get(key);
   if (found) return found;
   const activity = activityOf(outline, outcomes, true);
-  const active = activity.active.map((isActive, index) => isActive && !leftOut.has(index));
+  const active = activity.active.map(
+    (isActive, index) => isActive && !leftOut.has(outline.steps[index]?.step.id as StepId),
+  );
   const network = networkOf(outline, { ...activity, active });
   const scenario = { network, whereabouts: whereaboutsOf(network) };
+  if (kept.size >= MOST_KEPT) kept.clear();
   kept.set(key, scenario);
   return scenario;
 }

@@ -1,9 +1,10 @@
+import type { HoldUp } from "../course/index.ts";
+import { marginOf } from "../course/index.ts";
 import type { Location } from "../procedure/index.ts";
 import type { Instant } from "../units/index.ts";
 import { inSeconds } from "../units/index.ts";
 import { forecastRisk } from "./forecast-risk.ts";
 import type { Folded } from "./walk-fold.ts";
-import type { WaitingOn } from "./walk-state.ts";
 import { walkStateAt } from "./walk-state.ts";
 
 /** The state of a walk as one JSON document; all times in seconds of PET. */
@@ -34,27 +35,33 @@ export interface StateDocument {
   }[];
 }
 
-const waitDocument = (wait: WaitingOn): object => {
-  if ("crew" in wait) return { crew: wait.crew, step: wait.step };
-  if ("window" in wait) return { window: wait.window, until: inSeconds(wait.until) };
-  if ("lag" in wait) return { lag: wait.lag, until: inSeconds(wait.until) };
-  return { hold: true, since: inSeconds(wait.since) };
-};
+function waitDocument(holdUp: HoldUp): object {
+  switch (holdUp.kind) {
+    case "crew":
+      return { crew: holdUp.crew, step: holdUp.step };
+    case "lag":
+      return { lag: holdUp.step, until: inSeconds(holdUp.until) };
+    case "window":
+      return { window: holdUp.window, until: inSeconds(holdUp.until) };
+    case "hold":
+      return { hold: true, since: inSeconds(holdUp.since) };
+  }
+}
 
 /** The state document at an instant, the same for the same set of entries ([LOG3]); `null` when no walk was opened. */
 export function stateDocument(folded: Folded, at: Instant): StateDocument | null {
   const { ledger } = folded;
   if (!ledger) return null;
   const state = walkStateAt(ledger, at);
-  const { outline, walk } = ledger.opened;
+  const margin = state.forecast && marginOf(state.forecast);
   return {
-    walk,
+    walk: ledger.opened.walk,
     phase: state.phase,
     pet: state.pet === null ? null : inSeconds(state.pet),
     lanes: state.lanes.map(({ crew, status, step, done, of, waitingOn, behind }) => ({
       crew,
       status,
-      step: outline.steps[step ?? -1]?.step.id ?? null,
+      step,
       done,
       of,
       waitingOn: waitingOn.map(waitDocument),
@@ -62,7 +69,7 @@ export function stateDocument(folded: Folded, at: Instant): StateDocument | null
     })),
     forecast: state.forecast && {
       finish: inSeconds(state.forecast.finish),
-      margin: state.forecast.margin === null ? null : inSeconds(state.forecast.margin),
+      margin: margin === null ? null : inSeconds(margin),
       withinLimit: forecastRisk(state)?.withinLimit ?? null,
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),

@@ -5,9 +5,12 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
-import { gateOf, startOf, undecided } from "./gate.ts";
-import { withLanesAdvanced, withLanesRewound } from "./lane-progress.ts";
+import { blockersOf, startOf, undecided } from "./gate.ts";
+import { GrowingList } from "./growing-list.ts";
+import { lanesAdvanced, lanesRewound } from "./lane-progress.ts";
 import type { Ledger, StepProgress } from "./ledger.ts";
+import { progressOf } from "./ledger.ts";
+import { skipReason } from "./skip-reason.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
@@ -16,7 +19,7 @@ function activeStep(
   ledger: Ledger,
   id: StepId,
 ): { entry: OutlineStep; problem: null } | { entry: null; problem: string } {
-  const entry = ledger.opened.outline.step(id);
+  const entry = ledger.inForce.outline.step(id);
   if (!entry) return { entry: null, problem: `there is no step "${id}"` };
   const open = undecided(ledger, entry);
   if (open !== null && entry.step.when)
@@ -27,19 +30,20 @@ function activeStep(
   return { entry, problem: null };
 }
 
-function withStep(ledger: Ledger, index: number, change: Partial<StepProgress>): Ledger {
-  const steps = [...ledger.steps];
-  const before = steps[index];
-  if (before) steps[index] = { ...before, ...change };
-  return { ...ledger, steps };
+function changed(ledger: Ledger, step: StepId, change: Partial<StepProgress>): Ledger["steps"] {
+  return ledger.steps.with(step, { ...progressOf(ledger, step), ...change });
+}
+
+function withStep(ledger: Ledger, step: StepId, change: Partial<StepProgress>): Ledger {
+  return { ...ledger, steps: changed(ledger, step, change) };
 }
 
 const earlier = (a: Instant, b: Instant): Instant => (a < b ? a : b);
 
 /** When a step that is complete at `finish` started: when it was said to, else when it was let, but not after `finish`. */
 function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
-  const opening = startOf(ledger, entry.index);
-  if (opening) return earlier(opening.at, finish);
+  const start = startOf(ledger, entry);
+  if (start) return earlier(start.at, finish);
   // Out of order, or its windows are past: the performers were on it since they were last free.
   const free = entry.performers.flatMap((lane) => ledger.lanes[lane]?.free ?? []);
   const latest = free.reduce((most, next) => (next > most ? next : most), ledger.petZero ?? finish);
@@ -50,51 +54,48 @@ function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
 export function stepStarted(ledger: Ledger, entry: Entry, fact: FactNamed<"step.started">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index } = active.entry;
-  if (ledger.steps[index]?.status !== "open") return ignored(`"${fact.step}" is already complete`);
-  const [blocker] = gateOf(ledger, index).blockers;
+  if (progressOf(ledger, fact.step).status !== "open") return ignored(`"${fact.step}" is already complete`);
+  const [blocker] = blockersOf(ledger, active.entry);
   if (blocker) return ignored(`"${fact.step}" cannot have started: "${blocker.step}" is not complete`);
-  return applied(withStep(ledger, index, { saidStart: entry.at }));
+  return applied(withStep(ledger, fact.step, { saidStart: entry.at }));
 }
 
 /** `step.done`: its moves happen now ([WLK2]). */
 export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.done">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step } = active.entry;
-  const before = ledger.steps[index];
-  if (before?.status === "done") return doneAgain(ledger, entry, index, before);
-  if (before?.status !== "open") return ignored(`"${fact.step}" is already ${before?.status}`);
-  const [blocker] = gateOf(ledger, index).blockers;
+  const { step } = active.entry;
+  const before = progressOf(ledger, step.id);
+  if (before.status === "done") return doneAgain(ledger, entry, step.id, before);
+  if (before.status !== "open") return ignored(`"${fact.step}" is already ${before.status}`);
+  const [blocker] = blockersOf(ledger, active.entry);
   if (blocker && !fact.outOfOrder)
     return ignored(`"${fact.step}" comes after "${blocker.step}", which is not complete`);
-  const done = withStep(ledger, index, {
+  const steps = changed(ledger, step.id, {
     status: "done",
     start: startBy(ledger, active.entry, entry.at),
     finish: entry.at,
     outOfOrder: blocker !== undefined,
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
-  let custody = done.custody;
-  const moves = [...done.moves];
+  let { custody, moves } = ledger;
   for (const { item, to } of step.moves) {
     const after = moved(custody, item, to);
     if (!after) continue;
     custody = after;
-    moves.push({ at: entry.at, item, to, step: step.id });
+    moves = moves.and({ at: entry.at, item, to, step: step.id });
   }
   const deviations = blocker
     ? [
-        ...done.deviations,
+        ...ledger.deviations,
         { kind: "out-of-order" as const, step: step.id, text: `Done before "${blocker.step}"`, at: entry.at },
       ]
-    : done.deviations;
-  return applied(withLanesAdvanced({ ...done, custody, moves, deviations }));
+    : ledger.deviations;
+  return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), custody, moves, deviations });
 }
 
 /** A step that is done is marked once more: from another device, that confirms the mark that counts; it changes nothing else. */
-function doneAgain(ledger: Ledger, entry: Entry, index: number, before: StepProgress): Applied {
-  const id = ledger.opened.outline.steps[index]?.step.id;
+function doneAgain(ledger: Ledger, entry: Entry, id: StepId, before: StepProgress): Applied {
   const first = before.completedBy && deviceOf(before.completedBy.source);
   const device = deviceOf(entry.wire.source);
   if (device === first || before.alsoDone.some(({ source }) => deviceOf(source) === device)) {
@@ -102,7 +103,7 @@ function doneAgain(ledger: Ledger, entry: Entry, index: number, before: StepProg
   }
   const mark = { at: entry.at, actor: entry.wire.actor ?? null, source: entry.wire.source };
   return {
-    ledger: withStep(ledger, index, { alsoDone: [...before.alsoDone, mark] }),
+    ledger: withStep(ledger, id, { alsoDone: [...before.alsoDone, mark] }),
     ignored: `"${id}" is already done; this confirms it`,
   };
 }
@@ -111,63 +112,73 @@ function doneAgain(ledger: Ledger, entry: Entry, index: number, before: StepProg
 export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.skipped">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step, getAhead } = active.entry;
-  const status = ledger.steps[index]?.status;
+  const { step, getAhead } = active.entry;
+  const { status } = progressOf(ledger, step.id);
   if (status !== "open") return ignored(`"${fact.step}" is already ${status}`);
-  const skipped = withStep(ledger, index, {
+  const steps = changed(ledger, step.id, {
     status: "skipped",
     start: entry.at,
     finish: entry.at,
-    reason: fact.reason,
+    skipReason: fact.reason,
+    leftOut: fact.leftOut ?? null,
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
-  const text = fact.reason ? `Skipped: ${fact.reason}` : "Skipped";
+  const reason = skipReason(progressOf({ steps }, step.id));
+  const text = reason ? `Skipped: ${reason}` : "Skipped";
   const deviations = getAhead
-    ? skipped.deviations
-    : [...skipped.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
-  return applied(withLanesAdvanced({ ...skipped, deviations }));
+    ? ledger.deviations
+    : [...ledger.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
+  return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), deviations });
 }
 
 /** `step.reopened`: open again from its first start; what its completion moved is where it was before. */
 export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step.reopened">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index } = active.entry;
-  const before = ledger.steps[index];
-  if (!before || before.status === "open") return ignored(`"${fact.step}" is open`);
-  const reopened = withStep(ledger, index, {
+  const before = progressOf(ledger, fact.step);
+  if (before.status === "open") return ignored(`"${fact.step}" is open`);
+  const steps = changed(ledger, fact.step, {
     status: "open",
     saidStart: before.status === "done" ? before.start : entry.at,
     start: null,
     finish: null,
     outOfOrder: false,
-    reason: fact.reason,
+    skipReason: "",
+    leftOut: null,
+    reopened: [...before.reopened, { at: entry.at, reason: fact.reason }],
     // What was confirmed is undone with the step; the records taken stand.
     confirmed: null,
     completedBy: null,
     alsoDone: [],
   });
-  const moves = ledger.moves.filter(({ step }) => step !== fact.step);
   const undone = new Set<string>(["skipped", "out-of-order"]);
-  return applied(
-    withLanesRewound({
-      ...reopened,
-      moves,
-      custody: custodyAfter(ledger, moves),
-      deviations: ledger.deviations.filter(({ kind, step }) => step !== fact.step || !undone.has(kind)),
-    }),
-  );
+  return applied({
+    ...ledger,
+    ...withoutMovesOf(ledger, active.entry),
+    steps,
+    lanes: lanesRewound({ ...ledger, steps }),
+    deviations: ledger.deviations.filter(({ kind, step }) => step !== fact.step || !undone.has(kind)),
+  });
 }
 
-function custodyAfter({ opened }: Ledger, moves: Ledger["moves"]): Ledger["custody"] {
-  return movedInTurn(custodyAtStart(opened.outline.procedure), moves);
+/** Where the items are once a step has not moved any: as if only the other moves had been made. */
+function withoutMovesOf(
+  { inForce, moves, custody }: Ledger,
+  { step: { id, moves: own } }: OutlineStep,
+): Pick<Ledger, "moves" | "custody"> {
+  if (own.length === 0) return { moves, custody };
+  const others = moves.toArray().filter(({ step }) => step !== id);
+  return {
+    moves: GrowingList.of(others),
+    custody: movedInTurn(custodyAtStart(inForce.outline.procedure), others),
+  };
 }
 
 /** `record.taken`: taken, and flagged when outside min..max ([WLK7]). */
 export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"record.taken">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step } = active.entry;
+  const { step } = active.entry;
   const record = step.records.find(({ id }) => id === fact.record);
   if (!record) return ignored(`"${fact.step}" has no record "${fact.record}"`);
   const { min, max } = record;
@@ -180,7 +191,7 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
     actor: entry.wire.actor ?? null,
     outOfRange: below || above,
   };
-  const next = withStep(ledger, index, { records: [...(ledger.steps[index]?.records ?? []), taken] });
+  const next = withStep(ledger, step.id, { records: [...progressOf(ledger, step.id).records, taken] });
   if (!taken.outOfRange) return applied(next);
   const unit = record.unit === "1" ? "" : ` ${record.unit}`;
   const text = `${record.label ?? record.id}: ${fact.value}${unit} is ${below ? `below ${min}` : `above ${max}`}${unit}`;
@@ -192,8 +203,8 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
 export function confirmGiven(ledger: Ledger, entry: Entry, fact: FactNamed<"confirm.given">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  const { index, step } = active.entry;
+  const { step } = active.entry;
   if (!step.confirm) return ignored(`"${fact.step}" asks for no confirmation`);
-  if (ledger.steps[index]?.confirmed) return ignored(`"${fact.step}" is already confirmed`);
-  return applied(withStep(ledger, index, { confirmed: { at: entry.at, actor: entry.wire.actor ?? null } }));
+  if (progressOf(ledger, step.id).confirmed) return ignored(`"${fact.step}" is already confirmed`);
+  return applied(withStep(ledger, step.id, { confirmed: { at: entry.at, actor: entry.wire.actor ?? null } }));
 }

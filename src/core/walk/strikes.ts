@@ -7,6 +7,8 @@ export interface Strikes {
   readonly struck: ReadonlyMap<string, Entry>;
   /** Key of each strike without effect → why. */
   readonly idle: ReadonlyMap<string, string>;
+  /** Keys of all entries that any strike names, whether they are in the log or not. */
+  readonly targets: ReadonlySet<string>;
 }
 
 interface Strike {
@@ -53,5 +55,11 @@ export function strikesOf(
     if (struck.has(target)) idle.set(keyOf(entry), "the entry was already struck");
     else struck.set(target, entry);
   }
-  return { struck, idle };
+  return { struck, idle, targets: new Set(strikes.map(({ target }) => target)) };
+}
+
+/** Why an entry was struck, in words; empty when nobody said. */
+export function strikeReason({ read: { fact } }: Entry): string {
+  if (fact?.name !== "entry.struck") return "";
+  return fact.undone ? "undone" : (fact.reason ?? "");
 }

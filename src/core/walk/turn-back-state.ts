@@ -28,11 +28,12 @@ export interface TurnBackState {
 /** Supplies, return and turn-back time of a walk at the instant of its state; before the clock was started by the plan's rates from PET 0. */
 export function turnBackState(state: WalkState): TurnBackState {
   const { ledger, pet } = state;
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   const now = pet ?? NO_TIME;
   const petZero = ledger.petZero ?? ledger.opened.at;
   const supplies = outline.procedure.supplies.map((supply): SupplyState => {
     const readings = ledger.readings
+      .toArray()
       .filter(({ crew, supply: id }) => crew === supply.crew && id === supply.id)
       .map(({ at, value }): Reading => ({ at: between(petZero, at), value }));
     return { supply, forecast: supplyForecast(supply, readings, now) };
@@ -50,13 +51,14 @@ export function turnBackState(state: WalkState): TurnBackState {
 }
 
 function longestReturnOf({ ledger, lanes }: WalkState): TurnBackState["longestReturn"] {
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   let longest: TurnBackState["longestReturn"] = null;
   for (const [lane, { crew, place, status }] of lanes.entries()) {
     if (outline.crew[lane]?.station !== "outside" || place === null || status === "finished") continue;
-    const left = (ledger.network.lanes[lane] ?? []).filter(
-      (index) => outline.steps[index]?.task.closeout && !isComplete(ledger, index),
-    );
+    const left = (ledger.network.lanes[lane] ?? []).filter((index) => {
+      const entry = outline.steps[index];
+      return entry?.task.closeout && !isComplete(ledger, entry.step.id);
+    });
     const back = returnTimeFrom(outline, ledger.whereabouts, place, left);
     if (back && (longest === null || back.total > longest.total)) longest = { ...back, crew };
   }

@@ -3,33 +3,29 @@ import type { Entry, Fact } from "../log/index.ts";
 import type { Location } from "../procedure/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
-import { withLanesRewound } from "./lane-progress.ts";
+import { lanesBegun, lanesRewound } from "./lane-progress.ts";
 import type { Ledger } from "./ledger.ts";
-import type { WalkCommand } from "./machines.ts";
-import { nextPhase } from "./machines.ts";
+import { RefusedCommandError } from "./refused-command-error.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
+import type { WalkCommand } from "./walk-machine.ts";
+import { phaseAfter } from "./walk-machine.ts";
 import { walkWindows } from "./walk-windows.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
-const WHY_NOT: Readonly<Record<WalkCommand, string>> = {
-  start: "the clock was already started",
-  hold: "the walk is not running",
-  lift: "the walk is not held",
-  close: "the walk is already closed",
-};
-
-/** Asks the walk's machine to carry out a command; ignored when it does not apply in this phase. */
+/** The ledger once the walk has done what the entry says; what a phase refuses was left out before. */
 function commanded(ledger: Ledger, command: WalkCommand, change: Partial<Ledger>): Applied {
-  const phase = nextPhase(ledger.phase, command);
-  return phase === ledger.phase ? ignored(WHY_NOT[command]) : applied({ ...ledger, ...change, phase });
+  const phase = phaseAfter(ledger.phase, command);
+  if (phase === null) throw new RefusedCommandError(`a walk that is ${ledger.phase} cannot ${command}`);
+  return applied({ ...ledger, ...change, phase });
 }
 
 /** `clock.started`: its time is PET 0. */
 export function clockStarted(ledger: Ledger, entry: Entry): Applied {
   return commanded(ledger, "start", {
     petZero: entry.at,
-    windows: walkWindows(ledger.opened, entry.at),
+    windows: walkWindows(ledger, entry.at),
+    lanes: lanesBegun(ledger),
   });
 }
 
@@ -61,7 +57,7 @@ function endHold(ledger: Ledger, { at }: Entry): Ledger["holds"] {
 
 /** `decision.taken`: the steps of its branches become active or inactive; a later one changes it ([WLK5]). */
 export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"decision.taken">): Applied {
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   const made = outline.decision(fact.decision);
   if (!made) return ignored(`there is no decision "${fact.decision}"`);
   if (!made.decision.outcomes.includes(fact.outcome)) {
@@ -76,12 +72,13 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
     return ignored(`the decision was already taken so`);
   const outcomes = new Map(ledger.outcomes).set(fact.decision, fact.outcome);
   const decidedAt = new Map(ledger.decidedAt).set(fact.decision, entry.at);
-  return applied(withLanesRewound({ ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) }));
+  const next = { ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) };
+  return applied({ ...next, lanes: lanesRewound(next) });
 }
 
 /** `item.moved`: an item turned up elsewhere than the steps would have it. */
 export function itemMoved(ledger: Ledger, entry: Entry, fact: FactNamed<"item.moved">): Applied {
-  const { outline } = ledger.opened;
+  const { outline } = ledger.inForce;
   if (!outline.item(fact.item)) return ignored(`there is no item "${fact.item}"`);
   if (!isKnown(ledger, fact.to)) return ignored("it was moved to somewhere that is not in the procedure");
   const custody = moved(ledger.custody, fact.item, fact.to);
@@ -89,29 +86,36 @@ export function itemMoved(ledger: Ledger, entry: Entry, fact: FactNamed<"item.mo
   return applied({
     ...ledger,
     custody,
-    moves: [...ledger.moves, { at: entry.at, item: fact.item, to: fact.to, step: null }],
+    moves: ledger.moves.and({ at: entry.at, item: fact.item, to: fact.to, step: null }),
   });
 }
 
-function isKnown({ opened: { outline } }: Ledger, location: Location): boolean {
+function isKnown({ inForce: { outline } }: Ledger, location: Location): boolean {
   if ("crew" in location) return outline.crewMember(location.crew) !== null;
   return "place" in location ? outline.place(location.place) !== null : outline.item(location.item) !== null;
 }
 
 /** `supply.read`. */
 export function supplyRead(ledger: Ledger, entry: Entry, fact: FactNamed<"supply.read">): Applied {
-  const { supplies } = ledger.opened.outline.procedure;
+  const { supplies } = ledger.inForce.outline.procedure;
   if (!supplies.some(({ crew, id }) => crew === fact.crew && id === fact.supply)) {
     return ignored(`"${fact.crew}" has no supply "${fact.supply}"`);
   }
   const reading = { at: entry.at, crew: fact.crew, supply: fact.supply, value: fact.value };
-  return applied({ ...ledger, readings: [...ledger.readings, reading] });
+  return applied({ ...ledger, readings: ledger.readings.and(reading) });
 }
 
 /** `note.made`. */
 export function noteMade(ledger: Ledger, entry: Entry, fact: FactNamed<"note.made">): Applied {
-  if (fact.step !== undefined && !ledger.opened.outline.step(fact.step))
+  if (fact.step !== undefined && !ledger.inForce.outline.step(fact.step))
     return ignored(`there is no step "${fact.step}"`);
   const note = { at: entry.at, actor: entry.wire.actor ?? null, text: fact.text, step: fact.step ?? null };
-  return applied({ ...ledger, notes: [...ledger.notes, note] });
+  return applied({ ...ledger, notes: ledger.notes.and(note) });
+}
+
+/** `watch.kept`. */
+export function watchKept(ledger: Ledger, entry: Entry, fact: FactNamed<"watch.kept">): Applied {
+  const { watches } = ledger.inForce.outline.procedure;
+  if (!watches.some(({ id }) => id === fact.watch)) return ignored(`there is no watch "${fact.watch}"`);
+  return applied({ ...ledger, keptWatches: ledger.keptWatches.and({ at: entry.at, watch: fact.watch }) });
 }

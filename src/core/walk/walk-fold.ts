@@ -1,12 +1,13 @@
 import type { Entry } from "../log/index.ts";
-import { compareEntries, keyOf, mergeEntries } from "../log/index.ts";
+import { compareEntries, keyOf, likenessOf, mergeEntries } from "../log/index.ts";
 import type { Instant } from "../units/index.ts";
 import { applyEntry } from "./apply-entry.ts";
 import type { ClockReading, DeviceClocks } from "./device-clocks.ts";
 import { corrected, deviceClocks } from "./device-clocks.ts";
 import type { Deviation, IgnoredEntry, Ledger } from "./ledger.ts";
+import { LedgerTrail } from "./ledger-trail.ts";
 import type { Strikes } from "./strikes.ts";
-import { strikesOf } from "./strikes.ts";
+import { strikeReason, strikesOf } from "./strikes.ts";
 
 /** What a log folds into: a pure function of the set of its entries ([LOG3]). */
 export interface Folded {
@@ -24,6 +25,8 @@ export interface Folded {
   readonly lastAt: Instant | null;
   /** How the clocks of devices stood against a hub's, in the order of the log. */
   readonly clocks: readonly ClockReading[];
+  /** When an entry of the log says that it happened, by the hub's clock as far as that is known. */
+  timeOf(entry: Entry): Instant;
 }
 
 /** How the times of entries are read. */
@@ -32,25 +35,26 @@ export interface FoldOptions {
   readonly asEntered?: boolean;
 }
 
-/** The ledger behind an entry, and why the entry had no effect, if it had none. */
-interface Step {
-  readonly ledger: Ledger | null;
-  readonly ignored: string | null;
-  /** When it happened, by the hub's clock as far as that is known. */
-  readonly at: Instant;
+/** An entry without effect, by its position in the order. */
+interface IgnoredAt {
+  readonly position: number;
+  readonly reason: string;
 }
 
 const NO_CLOCKS: DeviceClocks = deviceClocks([]);
 
-const NO_STRIKES: Strikes = { struck: new Map(), idle: new Map() };
+const NO_STRIKES: Strikes = { struck: new Map(), idle: new Map(), targets: new Set() };
 
 /**
- * A log being folded. A new entry at the end costs its own step only. The ledger behind every entry is kept (ledgers share
- * what did not change), so a late entry, or a strike, folds again only from where it stands in the order.
+ * A log being folded. A new entry at the end costs its own step only; a late entry, or a strike, folds again from the last
+ * ledger kept before it in the order.
  */
 export class WalkFold {
   #entries: Entry[] = [];
-  #steps: Step[] = [];
+  readonly #trail = new LedgerTrail();
+  /** For each entry the latest time that it or any before it says something happened. */
+  readonly #latest: Instant[] = [];
+  #ignoredAt: IgnoredAt[] = [];
   #conflicting: readonly Entry[] = [];
   readonly #byKey = new Map<string, Entry>();
   #strikes: Strikes = NO_STRIKES;
@@ -67,11 +71,12 @@ export class WalkFold {
     const fresh: Entry[] = [];
     const doubled: Entry[] = [];
     for (const entry of incoming) {
-      const known = this.#byKey.get(keyOf(entry));
+      const key = keyOf(entry);
+      const known = this.#byKey.get(key);
       if (!known) {
-        this.#byKey.set(keyOf(entry), entry);
+        this.#byKey.set(key, entry);
         fresh.push(entry);
-      } else if (known.wire !== entry.wire) doubled.push(entry);
+      } else if (likenessOf(known, entry) !== "identical") doubled.push(entry);
     }
     if (doubled.length > 0)
       return this.#startOver([...this.#entries, ...this.#conflicting, ...fresh, ...doubled], fresh.length);
@@ -89,19 +94,23 @@ export class WalkFold {
 
   /** The state as folded so far. */
   get folded(): Folded {
-    const ledger = this.#steps.at(-1)?.ledger ?? null;
+    const ledger = this.#trail.last;
+    const timeOf = (entry: Entry) => this.#inTime(entry).at;
     return {
       ledger,
       ignored: this.#ignored(),
       deviations: this.#deviations(ledger),
       entries: this.#entries,
       struck: this.#strikes.struck,
-      lastAt: this.#steps.reduce<Instant | null>(
-        (last, { at }) => (last === null || at > last ? at : last),
-        null,
-      ),
+      lastAt: this.#latest.at(-1) ?? null,
       clocks: this.#clocks.readings,
+      timeOf,
     };
+  }
+
+  /** An entry with its time as it counts. */
+  #inTime(entry: Entry): Entry {
+    return this.#asEntered ? entry : corrected(entry, this.#clocks);
   }
 
   /** Only when entries disagree under one key: the whole set is merged again, so that the order of arrival cannot matter. */
@@ -137,7 +146,8 @@ export class WalkFold {
   /** Works out again which entries are struck when strikes, or entries a strike may have been waiting for, came in. Returns the first position it changes. */
   #takeStrikes(fresh: readonly Entry[]): number {
     const strikes = fresh.filter(({ read }) => read.fact?.name === "entry.struck");
-    if (strikes.length === 0 && this.#strikeEntries.length === 0) return Number.POSITIVE_INFINITY;
+    const isWaitedFor = (entry: Entry) => this.#strikes.targets.has(keyOf(entry));
+    if (strikes.length === 0 && !fresh.some(isWaitedFor)) return Number.POSITIVE_INFINITY;
     this.#strikeEntries = [...this.#strikeEntries, ...strikes].sort(compareEntries);
     const before = this.#strikes.struck;
     this.#strikes = strikesOf(this.#strikeEntries, (key) => this.#byKey.get(key));
@@ -163,46 +173,50 @@ export class WalkFold {
     return moved === -1 ? Number.POSITIVE_INFINITY : moved;
   }
 
+  /** Folds again from a position on; returns how many entries that took. */
   #foldFrom(from: number): number {
-    this.#steps.length = Math.min(from, this.#steps.length);
-    let ledger = this.#steps.at(-1)?.ledger ?? null;
-    const start = this.#steps.length;
-    for (let index = start; index < this.#entries.length; index += 1) {
-      const entry = this.#entries[index];
+    const kept = this.#trail.goBackTo(Math.min(from, this.#latest.length));
+    const isKnown = Math.min(from, this.#latest.length);
+    this.#latest.length = isKnown;
+    const known = this.#ignoredAt.findIndex(({ position }) => position >= isKnown);
+    if (known >= 0) this.#ignoredAt.length = known;
+    let { ledger } = kept;
+    for (let position = kept.length; position < this.#entries.length; position += 1) {
+      const entry = this.#entries[position];
       if (!entry) break;
-      const step = this.#stepFor(ledger, entry);
-      ledger = step.ledger;
-      this.#steps.push(step);
+      const inTime = this.#inTime(entry);
+      const result = this.#isLeftOut(entry) ? null : applyEntry(ledger, inTime);
+      ledger = result?.ledger ?? ledger;
+      this.#trail.push(ledger);
+      if (position < isKnown) continue;
+      const latest = this.#latest.at(-1);
+      this.#latest.push(latest === undefined || inTime.at > latest ? inTime.at : latest);
+      if (result && result.ignored !== null) this.#ignoredAt.push({ position, reason: result.ignored });
     }
-    return this.#entries.length - start;
+    return this.#entries.length - kept.length;
   }
 
-  #stepFor(ledger: Ledger | null, entry: Entry): Step {
-    const inTime = this.#asEntered ? entry : corrected(entry, this.#clocks);
-    const { at } = inTime;
-    if (this.#strikes.struck.has(keyOf(entry))) return { ledger, ignored: null, at };
-    // Whether a strike is idle may change without folding again, so its reason is looked up when asked for.
-    if (entry.read.fact?.name === "entry.struck") return { ledger, ignored: null, at };
-    const result = applyEntry(ledger, inTime);
-    return { ledger: result.ledger ?? ledger, ignored: result.ignored, at };
+  /** Struck entries are left out, and so are strikes, which are taken account of before; why one is idle is looked up when asked for. */
+  #isLeftOut(entry: Entry): boolean {
+    if (entry.read.fact?.name === "entry.struck") return true;
+    return this.#strikes.struck.size > 0 && this.#strikes.struck.has(keyOf(entry));
   }
 
   #ignored(): IgnoredEntry[] {
-    const found: IgnoredEntry[] = [];
-    const { idle } = this.#strikes;
-    for (const [index, { ignored }] of this.#steps.entries()) {
-      const entry = this.#entries[index];
-      const reason = ignored ?? (idle.size > 0 && entry ? idle.get(keyOf(entry)) : undefined);
-      if (entry && reason !== undefined) found.push({ source: entry.wire.source, id: entry.wire.id, reason });
-    }
-    for (const { wire } of this.#conflicting) {
-      found.push({
-        source: wire.source,
-        id: wire.id,
-        reason: "another, different entry has the same source and id",
-      });
-    }
-    return found;
+    const { idle, struck } = this.#strikes;
+    const idleAt = [...idle].flatMap(([key, reason]): IgnoredAt[] => {
+      const entry = struck.has(key) ? undefined : this.#byKey.get(key);
+      return entry ? [{ position: this.#positionOf(entry), reason }] : [];
+    });
+    const ordered = [...this.#ignoredAt, ...idleAt].sort((a, b) => a.position - b.position);
+    const conflicting = "another, different entry has the same source and id";
+    return [
+      ...ordered.flatMap(({ position, reason }) => {
+        const wire = this.#entries[position]?.wire;
+        return wire ? [{ source: wire.source, id: wire.id, reason }] : [];
+      }),
+      ...this.#conflicting.map(({ wire }) => ({ source: wire.source, id: wire.id, reason: conflicting })),
+    ];
   }
 
   #deviations(ledger: Ledger | null): Deviation[] {
@@ -210,13 +224,13 @@ export class WalkFold {
       const target = this.#byKey.get(key);
       const fact = target?.read.fact;
       const step = fact && "step" in fact ? (fact.step ?? null) : null;
-      const reason = strike.read.fact?.name === "entry.struck" ? strike.read.fact.reason : undefined;
+      const reason = strikeReason(strike);
       const what = target ? target.wire.type.replace("tetherline.", "") : key;
       return {
         kind: "struck",
         step,
         text: reason ? `Struck ${what}: ${reason}` : `Struck ${what}`,
-        at: strike.at,
+        at: this.#inTime(strike).at,
       };
     });
     return [...(ledger?.deviations ?? []), ...struck];

@@ -1,30 +1,26 @@
+import type { ClosedGate, Course, HoldUp } from "../course/index.ts";
+import { holdUpsOf } from "../course/index.ts";
 import { isPlaced } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
-import type { CrewId, Duration, Instant, PlaceId, StepId, WindowId } from "../units/index.ts";
+import type { OutlineStep } from "../procedure/index.ts";
+import type { CrewId, Duration, Instant, PlaceId, StepId } from "../units/index.ts";
 import { between, minus } from "../units/index.ts";
 import { basePlanOf } from "./base-plan.ts";
-import type { Forecast } from "./forecast.ts";
-import { forecastOf, inWork } from "./forecast.ts";
-import type { Blocker } from "./gate.ts";
-import { gateOf, openingOf, stepOfLane } from "./gate.ts";
-import { withStatuses } from "./lane-progress.ts";
+import { forecastOf } from "./forecast.ts";
+import { earliestStart, LedgerSituation, readyAt, startOf, stepOfLane } from "./gate.ts";
+import type { LaneStatus } from "./lane-machine.ts";
+import { statusAfter } from "./lane-machine.ts";
 import type { Ledger } from "./ledger.ts";
 import { isComplete } from "./ledger.ts";
-import type { LaneStatus, WalkPhase } from "./machines.ts";
-
-/** What a waiting lane waits on ([WLK3]); times in PET. */
-export type WaitingOn =
-  | Blocker
-  | { readonly window: WindowId; readonly until: Duration }
-  | { readonly lag: StepId; readonly until: Duration }
-  | { readonly hold: true; readonly since: Duration };
+import { inWork, petAt } from "./walk-course.ts";
+import type { WalkPhase } from "./walk-machine.ts";
 
 /** One crew member's lane at an instant. */
 export interface LaneState {
   readonly crew: CrewId;
   readonly status: LaneStatus;
-  /** The step in work or next (reading order index); `null` when there is none left. */
-  readonly step: number | null;
+  /** The step in work or next; `null` when there is none left. */
+  readonly step: StepId | null;
   /** Since when it has been working on that step or waiting for it, in PET; `null` while ready or finished. */
   readonly since: Duration | null;
   /** When it can probably start the step it waits for, in PET; `null` when not waiting or not known. */
@@ -33,7 +29,8 @@ export interface LaneState {
   readonly done: number;
   /** Steps of the lane as decisions stand, get-aheads included. */
   readonly of: number;
-  readonly waitingOn: readonly WaitingOn[];
+  /** What keeps it waiting ([WLK3]); itself is named only for a decision that is its own to take. Empty unless it waits. */
+  readonly waitingOn: readonly HoldUp[];
   /** Forecast finish of the step in work or next − its planned finish; below zero is ahead; `null` when it cannot be said. */
   readonly behind: Duration | null;
   /** Where the crew member is; `null` when the procedure does not say. */
@@ -47,112 +44,148 @@ export interface WalkState {
   /** `null` before the clock was started; stands still once the walk is closed. */
   readonly pet: Duration | null;
   readonly lanes: readonly LaneState[];
+  /** The plan of record. */
   readonly plan: Plan;
-  readonly forecast: Forecast | null;
+  /** `null` in a deadlock, or when a step to come fits no window any more. */
+  readonly forecast: Course | null;
 }
 
 /** The state of a walk at an instant: what the ledger says, with the time that has passed since. */
 export function walkStateAt(ledger: Ledger, instant: Instant): WalkState {
   const at = ledger.closed && ledger.closed.at < instant ? ledger.closed.at : instant;
-  const now = withStatuses(ledger, at);
-  const plan = basePlanOf(ledger);
-  const forecast = forecastOf(now, at);
-  const working = inWork(now, at);
+  const moment: Moment = {
+    ledger,
+    at,
+    plan: basePlanOf(ledger),
+    forecast: forecastOf(ledger, at),
+    working: inWork(ledger, at),
+  };
   return {
-    ledger: now,
-    phase: now.phase,
-    pet: now.petZero === null ? null : between(now.petZero, at),
-    lanes: now.lanes.map((_, lane) => laneState(now, lane, at, plan, forecast, working)),
-    plan,
-    forecast,
+    ledger,
+    phase: ledger.phase,
+    pet: ledger.petZero === null ? null : between(ledger.petZero, at),
+    lanes: ledger.lanes.map((_, lane) => laneState(moment, lane)),
+    plan: moment.plan,
+    forecast: moment.forecast,
   };
 }
 
-function laneState(
-  ledger: Ledger,
-  lane: number,
-  at: Instant,
-  plan: Plan,
-  forecast: Forecast | null,
-  working: ReadonlyMap<number, Instant>,
-): LaneState {
-  const { outline } = ledger.opened;
-  const indices = ledger.network.lanes[lane] ?? [];
+interface Moment {
+  readonly ledger: Ledger;
+  readonly at: Instant;
+  readonly plan: Plan;
+  readonly forecast: Course | null;
+  readonly working: ReadonlyMap<StepId, Instant>;
+}
+
+function laneState(moment: Moment, lane: number): LaneState {
+  const { ledger, forecast, working, at } = moment;
+  const { outline } = ledger.inForce;
+  const steps = (ledger.network.lanes[lane] ?? []).flatMap((index) => outline.steps[index] ?? []);
   const progress = ledger.lanes[lane];
-  const status = progress?.status ?? "ready";
-  const index = stepOfLane(ledger, lane);
+  const entry = stepOfLane(ledger, lane);
+  const status = statusAt(ledger, lane, entry, at);
   const petZero = ledger.petZero;
   const inPet = (instant: Instant | null | undefined) =>
     instant == null || petZero === null ? null : between(petZero, instant);
-  const waitsFor = status === "waiting" ? index : null;
+  const waitsFor = status === "waiting" ? entry : null;
   return {
     crew: outline.crew[lane]?.id ?? ("" as CrewId),
     status,
-    step: index,
+    step: entry?.step.id ?? null,
     since:
       status === "working"
-        ? inPet(working.get(index ?? -1))
+        ? inPet(entry && working.get(entry.step.id))
         : waitsFor === null
           ? null
           : inPet(progress?.free ?? petZero),
-    expected: waitsFor === null ? null : (forecast?.steps[waitsFor]?.start ?? null),
-    done: indices.filter((step) => isComplete(ledger, step)).length,
-    of: indices.length,
-    waitingOn: waitsFor === null ? [] : waitingOn(ledger, waitsFor, lane, at),
-    behind: behindOf(indices, progress?.next ?? 0, plan, forecast),
-    place: placeOf(ledger, lane, index),
+    expected: waitsFor === null ? null : (forecast?.steps.get(waitsFor.step.id)?.start ?? null),
+    done: steps.filter(({ step }) => isComplete(ledger, step.id)).length,
+    of: steps.length,
+    waitingOn: waitsFor === null ? [] : waitingOn(moment, waitsFor, lane),
+    behind: behindOf(steps, entry, moment),
+    place: placeOf(ledger, steps, lane, entry),
   };
 }
 
-/** What an open step that lane `lane` has come to waits on; on itself only for a decision that is its own to take. */
-function waitingOn(ledger: Ledger, index: number, lane: number, at: Instant): WaitingOn[] {
-  const petZero = ledger.petZero ?? ledger.opened.at;
-  const gate = gateOf(ledger, index);
-  const self = ledger.opened.outline.crew[lane]?.id;
-  const others = gate.blockers.filter(({ crew }) => crew !== self);
+/** A lane that waits works as soon as its next step can have started ([WLK2]). */
+function statusAt(ledger: Ledger, lane: number, entry: OutlineStep | null, at: Instant): LaneStatus {
+  const status = ledger.lanes[lane]?.status ?? "ready";
+  if (status !== "waiting" || entry === null) return status;
+  const start = startOf(ledger, entry);
+  return start !== null && start.hold === null && start.at <= at ? statusAfter(status, "work") : status;
+}
+
+function waitingOn({ ledger, at, forecast }: Moment, entry: OutlineStep, lane: number): readonly HoldUp[] {
+  const holdUps = holdUpsOf(new ExpectedSituation(ledger, at, forecast), entry.index, petAt(ledger, at));
+  const self = ledger.inForce.outline.crew[lane]?.id;
+  const others = holdUps.filter(
+    (one, place) =>
+      one.kind !== "crew" || (one.crew !== self && place === firstOf(holdUps, one.crew, one.step)),
+  );
   // Only the lane's own decision may hold it up by itself: then it is that which is said.
-  const waits: WaitingOn[] = others.length > 0 ? others : [...gate.blockers];
-  for (const { step, until } of gate.lags)
-    if (until > at) waits.push({ lag: step, until: between(petZero, until) });
-  if (gate.ready === null) return waits;
-  const opening = openingOf(ledger, index, gate.ready);
-  if (opening?.held) {
-    const hold = ledger.holds.find(({ until }) => until === null);
-    if (hold) waits.push({ hold: true, since: between(petZero, hold.from) });
-  } else if (opening?.window && opening.at > at) {
-    waits.push({ window: opening.window, until: between(petZero, opening.at) });
+  return others.some(({ kind }) => kind === "crew") ? others : holdUps;
+}
+
+/** The place of the first hold-up by a crew member and a step: whoever holds a step up in two ways is named once. */
+function firstOf(holdUps: readonly HoldUp[], crew: CrewId, step: StepId): number {
+  return holdUps.findIndex((one) => one.kind === "crew" && one.crew === crew && one.step === step);
+}
+
+/** The ledger's situation at an instant, with what the forecast expects of open steps. */
+class ExpectedSituation extends LedgerSituation {
+  readonly #at: Instant;
+  readonly #forecast: Course | null;
+
+  constructor(ledger: Ledger, at: Instant, forecast: Course | null) {
+    super(ledger);
+    this.#at = at;
+    this.#forecast = forecast;
   }
-  return waits;
+
+  override finishOf(step: number): Duration | null {
+    const id = this.network.outline.steps[step]?.step.id as StepId;
+    return super.finishOf(step) ?? this.#forecast?.steps.get(id)?.finish ?? null;
+  }
+
+  /** The hold in force or the window that is closed once everything before a step lets it; `null` when neither is. */
+  override closedGate(step: number): ClosedGate | null {
+    const entry = this.network.outline.steps[step];
+    const start = entry ? earliestStart(this.ledger, entry, readyAt(this.ledger, entry)) : null;
+    const pet = (instant: Instant) => between(this.ledger.petZero ?? this.ledger.opened.at, instant);
+    if (start?.hold) return { kind: "hold", since: pet(start.hold.from), until: null };
+    if (!start?.window || start.at <= this.#at) return null;
+    return { kind: "window", window: start.window, until: pet(start.at) };
+  }
 }
 
 /** Of the steps from the lane's current one on, the first that plan and forecast both have; of a finished lane the last. */
 function behindOf(
-  indices: readonly number[],
-  next: number,
-  plan: Plan,
-  forecast: Forecast | null,
+  steps: readonly OutlineStep[],
+  current: OutlineStep | null,
+  { plan, forecast }: Moment,
 ): Duration | null {
-  const candidates = next < indices.length ? indices.slice(next) : indices.toReversed();
-  for (const index of candidates) {
-    const planned = plan.timeline?.steps[index];
-    const expected = forecast?.steps[index];
+  const candidates =
+    current === null ? steps.toReversed() : steps.filter(({ index }) => index >= current.index);
+  for (const { step } of candidates) {
+    const planned = plan.timeline?.course.steps.get(step.id);
+    const expected = forecast?.steps.get(step.id);
     if (planned && expected) return minus(expected.finish, planned.finish);
   }
   return null;
 }
 
-function placeOf(ledger: Ledger, lane: number, index: number | null): PlaceId | null {
-  const { outline } = ledger.opened;
-  const member = outline.crew[lane];
+function placeOf(
+  ledger: Ledger,
+  steps: readonly OutlineStep[],
+  lane: number,
+  entry: OutlineStep | null,
+): PlaceId | null {
+  const member = ledger.inForce.outline.crew[lane];
   if (!member || !isPlaced(member)) return null;
-  if (index !== null) {
-    const seat = outline.steps[index]?.performers.indexOf(lane) ?? -1;
-    return ledger.whereabouts.from[index]?.[seat] ?? member.start ?? null;
+  if (entry) {
+    return ledger.whereabouts.from[entry.index]?.[entry.performers.indexOf(lane)] ?? member.start ?? null;
   }
-  const last = ledger.network.lanes[lane]?.toReversed().find((step) => {
-    const at = outline.steps[step]?.step;
-    return at?.to !== undefined || at?.at !== undefined;
-  });
-  const step = outline.steps[last ?? -1]?.step;
-  return step?.to ?? step?.at ?? member.start ?? null;
+  const last = steps.findLast(({ step }) => step.to !== undefined || step.at !== undefined)?.step;
+  return last?.to ?? last?.at ?? member.start ?? null;
 }

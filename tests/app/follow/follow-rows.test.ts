@@ -51,7 +51,9 @@ describe("the rows of the follow list", () => {
   it("name those who stand before a step and what for", () => {
     const rows = rowsAt(LogWriter.started(file).done(["b", 4]), minute(4));
     const join = rows.find(({ key }) => key === "join") as StepRow;
-    expect(join.standing).toEqual([{ lane: 1, waitingOn: [{ crew: "ev1", step: "a" }] }]);
+    expect(join.waitingHere).toMatchObject([
+      { lane: 1, waitingOn: [{ kind: "crew", crew: "ev1", step: "a" }] },
+    ]);
   });
 
   it("put each crew member's marker at the step it has come to", () => {

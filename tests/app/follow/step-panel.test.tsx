@@ -20,7 +20,7 @@ const file = fileWith([
 
 function draw(log: LogWriter, id: string, at: number) {
   const state = walkStateAt(log.ledger, minute(at));
-  const entry = state.ledger.opened.outline.steps.find(({ step: one }) => one.id === id);
+  const entry = state.ledger.inForce.outline.steps.find(({ step: one }) => one.id === id);
   if (!entry) throw new Error(`no step ${id}`);
   const names = ["skip", "done", "started", "reopen", "note", "decide"] as const;
   const actions = Object.fromEntries(names.map((name) => [name, vi.fn(async () => {})])) as Record<

@@ -19,6 +19,7 @@ import type {
   StepId,
   WindowId,
 } from "../../../src/core/units/index.ts";
+import { NO_TIME } from "../../../src/core/units/index.ts";
 import { outlineFrom, step } from "../../core/procedure-builder.ts";
 
 const outline = outlineFrom([step("a", "ev1", 1)], {
@@ -40,18 +41,18 @@ describe("words on the screens", () => {
 
   it("say what is waited for, each person once", () => {
     const at = "a" as StepId;
-    expect(
-      waitWords(outline, [
-        { crew: crew("ev1"), step: at },
-        { crew: crew("ev1"), step: at },
-        { crew: crew("iv"), step: at },
-      ]),
-    ).toBe("EV1 and IV");
-    expect(waitWords(outline, [{ window: "dark" as WindowId, until: minutes(134) }])).toBe(
+    const someone = (id: string) =>
+      ({ kind: "crew", crew: crew(id), step: at, last: at, until: null, lag: NO_TIME }) as const;
+    expect(waitWords(outline, [someone("ev1"), someone("ev1"), someone("iv")])).toBe("EV1 and IV");
+    expect(waitWords(outline, [{ kind: "window", window: "dark" as WindowId, until: minutes(134) }])).toBe(
       "Darkness at 2:14",
     );
-    expect(waitWords(outline, [{ lag: at, until: minutes(5) }])).toBe("time to pass until 0:05");
-    expect(waitWords(outline, [{ hold: true, since: minutes(1) }])).toBe("the hold to be lifted");
+    expect(waitWords(outline, [{ kind: "lag", step: at, until: minutes(5) }])).toBe(
+      "time to pass until 0:05",
+    );
+    expect(waitWords(outline, [{ kind: "hold", since: minutes(1), until: null }])).toBe(
+      "the hold to be lifted",
+    );
     expect(waitWords(outline, [])).toBe("");
   });
 

@@ -62,13 +62,13 @@ describe("the timeline of a plan", () => {
     expect(reachable()).toHaveLength(1);
     bar(/^1\.1/).focus();
     await userEvent.keyboard("{ArrowRight}");
-    expect(document.activeElement).toHaveAttribute("data-bar", "0 3");
+    expect(document.activeElement).toHaveAttribute("data-bar", "0 both");
     await userEvent.keyboard("{ArrowDown}");
-    expect(document.activeElement).toHaveAttribute("data-bar", "1 3");
+    expect(document.activeElement).toHaveAttribute("data-bar", "1 both");
     await userEvent.keyboard("{ArrowDown}");
     expect(document.activeElement).toHaveAccessibleName(/^1\.3, IV/);
     await userEvent.keyboard("{ArrowUp}{Home}");
-    expect(document.activeElement).toHaveAttribute("data-bar", "1 1");
+    expect(document.activeElement).toHaveAttribute("data-bar", "1 short");
     expect(reachable()).toHaveLength(1);
   });
 
@@ -77,7 +77,7 @@ describe("the timeline of a plan", () => {
     const marked = [...container.querySelectorAll("[data-bar] .timeline-critical")].map((mark) =>
       mark.closest("[data-bar]")?.getAttribute("data-bar"),
     );
-    expect(marked).toEqual(["0 0", "0 3", "1 3"]);
+    expect(marked).toEqual(["0 long", "0 both", "1 both"]);
     expect(screen.getByText("on the critical path: double line")).toBeVisible();
     expect(screen.getByRole("region", { name: "Step 1.1" })).toHaveTextContent(
       "it lies on the critical path",
@@ -152,6 +152,6 @@ describe("the timeline of a walk", () => {
       const key = (target as Element).closest("[data-bar]")?.getAttribute("data-bar");
       if (key) changed.push(key);
     }
-    expect(new Set(changed)).toEqual(new Set(["0 0"]));
+    expect(new Set(changed)).toEqual(new Set(["0 long"]));
   });
 });

@@ -43,13 +43,15 @@ const trialOf = (part: {
 });
 const result = (part: Parameters<typeof trialOf>[0]) => tried(FILE, outline, trialOf(part), {});
 const finish = (part: Parameters<typeof trialOf>[0]) =>
-  (result(part).plan?.timeline?.finish ?? Number.NaN) / MINUTE;
+  (result(part).plan?.timeline?.course.finish ?? Number.NaN) / MINUTE;
 
 describe("what is tried on a plan", () => {
   it("[PLN1] nothing tried is the plan of the file", () => {
     expect(isEmpty(NO_TRIAL)).toBe(true);
     expect(changesOf(NO_TRIAL, outline)).toEqual([]);
-    expect(tried(FILE, outline, NO_TRIAL, {}).plan?.timeline?.finish).toBe(planOf(outline).timeline?.finish);
+    expect(tried(FILE, outline, NO_TRIAL, {}).plan?.timeline?.course.finish).toBe(
+      planOf(outline).timeline?.course.finish,
+    );
     expect(isEmpty(trialOf({ dropped: ["one"] }))).toBe(false);
   });
 
@@ -80,7 +82,7 @@ describe("what is tried on a plan", () => {
   it("[PRO4] a task left out takes its steps along, and what came after them is let go", () => {
     const { file, plan } = result({ dropped: ["one"] });
     expect(file?.tasks.map(({ id }) => id)).toEqual(["two"]);
-    expect((plan?.timeline?.finish ?? 0) / MINUTE).toBe(6);
+    expect((plan?.timeline?.course.finish ?? 0) / MINUTE).toBe(6);
     expect(FILE.tasks).toHaveLength(2);
   });
 

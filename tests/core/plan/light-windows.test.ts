@@ -2,10 +2,12 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Light } from "../../../src/core/light/index.ts";
 import { lightFor, readOrbit } from "../../../src/core/light/index.ts";
-import { HORIZON, lightFrom, planOf, scanStarts } from "../../../src/core/plan/index.ts";
+import { lightFrom, planOf, scanStarts } from "../../../src/core/plan/index.ts";
 import type { Outline } from "../../../src/core/procedure/index.ts";
 import type { Duration, Instant } from "../../../src/core/units/index.ts";
 import { between, later } from "../../../src/core/units/index.ts";
+import { HORIZON } from "../../../src/core/window/index.ts";
+import { plannedStep, plannedSteps } from "../planned-step.ts";
 import { outlineFrom, step } from "../procedure-builder.ts";
 
 const MINUTE = 60_000 as Duration;
@@ -45,13 +47,14 @@ describe("day and night in a plan", () => {
         ["weld", "daylight", 10 * MINUTE],
         ["look", "darkness", 0],
       ] as const) {
-        const planned = timeline?.steps[outline.step(id)?.index ?? -1];
+        const planned = timeline && plannedStep(timeline, id);
         const [from, to] = [later(start, planned?.start ?? MINUTE), later(start, planned?.finish ?? MINUTE)];
         const span = light.spans?.[kind].find((one) => one.start <= from && to <= one.end);
         expect(span, `${id} lies in one span`).toBeDefined();
         const isHeld = planned?.start !== ready;
         if (isHeld) expect(from).toBe(span?.start);
-        expect(planned?.boundBy ?? null).toBe(isHeld ? (kind === "daylight" ? "day" : "night") : null);
+        const heldBy = planned?.waits.find(({ on }) => on && "window" in on)?.on;
+        expect(heldBy ?? null).toEqual(isHeld ? { window: kind === "daylight" ? "day" : "night" } : null);
         // No span before would have held it.
         const length = between(from, to);
         const earlier = light.spans?.[kind].filter(
@@ -64,7 +67,7 @@ describe("day and night in a plan", () => {
 
   it("[LGT2] without a light the windows are not known, and the plan says so", () => {
     const { timeline, findings } = planAt(outline, FROM, null);
-    expect(timeline?.finish).toBe(35 * MINUTE);
+    expect(timeline?.course.finish).toBe(35 * MINUTE);
     expect(findings.map(({ code, things }) => [code, things])).toEqual([
       ["window/not-known", ["day"]],
       ["window/not-known", ["night"]],
@@ -111,13 +114,14 @@ describe("starts tried over a day", () => {
     for (const [index, { start, finish, margin, waits }] of (scan?.tried ?? []).entries()) {
       expect(start).toBe(from + index * stride);
       const plan = planAt(outline, start, light);
-      expect([finish, margin]).toEqual([plan.timeline?.finish ?? null, plan.margin]);
-      const held = plan.timeline?.steps.map((one) =>
-        Math.max(0, ...(one?.waits ?? []).map(({ on, time }) => ("window" in on ? time : 0))),
+      expect([finish, margin]).toEqual([plan.timeline?.course.finish ?? null, plan.margin]);
+      const held = (plan.timeline ? plannedSteps(plan.timeline) : []).map((one) =>
+        Math.max(0, ...one.waits.map(({ on, time }) => (on && "window" in on ? time : 0))),
       );
-      expect(waits).toBe(held?.reduce((sum, one) => sum + one, 0) ?? 0);
+      expect(waits).toBe(held.reduce((sum, one) => sum + one, 0));
       // A light of its own begins elsewhere in the search, so that edges may lie 20 ms apart.
-      const own = planAt(outline, start, lightFor(source, start, HORIZON)).timeline?.finish ?? Number.NaN;
+      const own =
+        planAt(outline, start, lightFor(source, start, HORIZON)).timeline?.course.finish ?? Number.NaN;
       expect(Math.abs((finish ?? Number.NaN) - own)).toBeLessThanOrEqual(25);
     }
     const finishes = (scan?.tried ?? []).map(({ finish }) => finish ?? Number.POSITIVE_INFINITY);

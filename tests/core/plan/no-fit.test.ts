@@ -1,8 +1,9 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { earliestFit, planOf } from "../../../src/core/plan/index.ts";
+import { planOf } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
+import { earliestFit } from "../../../src/core/window/index.ts";
 import { outlineFrom, step } from "../procedure-builder.ts";
 
 type Spans = readonly (readonly [from: number, to: number])[];

@@ -1,11 +1,14 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
-import type { PlannedStep, Timeline } from "../../../src/core/plan/index.ts";
-import { earliestFit, planOf } from "../../../src/core/plan/index.ts";
+import type { Timeline } from "../../../src/core/plan/index.ts";
+import { planOf } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import { formatDuration, plus } from "../../../src/core/units/index.ts";
+import { earliestFit } from "../../../src/core/window/index.ts";
+import type { PlannedStep } from "../planned-step.ts";
+import { plannedStep, plannedSteps } from "../planned-step.ts";
 import { fileWith, procedureOf, step } from "../procedure-builder.ts";
 
 const CREW = ["ev1", "ev2", "iv"] as const;
@@ -72,26 +75,28 @@ function timelineOf(
   return timeline;
 }
 
+const networkOf = ({ course }: Timeline) => course.network;
+const finishOf = ({ course }: Timeline) => course.finish;
+
 const at = (timeline: Timeline, index: number): PlannedStep => {
-  const one = timeline.steps[index];
+  const one = plannedStep(timeline, networkOf(timeline).outline.steps[index]?.step.id ?? "");
   if (!one) throw new Error(`step ${index} is not planned`);
   return one;
 };
-const stepsOf = (timeline: Timeline) => timeline.steps.filter((one) => one !== null);
 
 describe("any plan", () => {
   test.prop([drawnSteps])(
     "[PLN1] has nobody in two steps at a time, and nothing before its predecessors",
     (drawn) => {
       const timeline = timelineOf(drawn);
-      for (const lane of timeline.network.lanes) {
+      for (const lane of networkOf(timeline).lanes) {
         for (const [position, index] of lane.entries()) {
           const next = lane[position + 1];
           if (next !== undefined)
             expect(at(timeline, next).start).toBeGreaterThanOrEqual(at(timeline, index).finish);
         }
       }
-      for (const links of timeline.network.before) {
+      for (const links of networkOf(timeline).before) {
         for (const { from, to, lag } of links) {
           expect(at(timeline, to).start).toBeGreaterThanOrEqual(at(timeline, from).finish + lag);
         }
@@ -106,12 +111,15 @@ describe("any plan", () => {
       const spans = new Map(
         planOf(outlineOf(procedureOf(fileWith([step("x", "ev1", 1)], { windows: WINDOWS })))).windows,
       );
-      for (const { index, start, finish } of stepsOf(timeline)) {
+      for (const { step: id, start, finish } of plannedSteps(timeline)) {
+        const index = networkOf(timeline).outline.step(id)?.index ?? -1;
         const ready = Math.max(
           0,
-          ...(timeline.network.before[index] ?? []).map(({ from, lag }) => at(timeline, from).finish + lag),
+          ...(networkOf(timeline).before[index] ?? []).map(
+            ({ from, lag }) => at(timeline, from).finish + lag,
+          ),
         ) as Duration;
-        const within = timeline.network.outline.steps[index]?.step.within ?? [];
+        const within = networkOf(timeline).outline.steps[index]?.step.within ?? [];
         const fits = (from: number) =>
           within.every((id) =>
             spans.get(id)?.some((one) => one.from <= from && from + (finish - start) <= one.to),
@@ -128,9 +136,9 @@ describe("any plan", () => {
     "[PLN2] is never earlier than the earliest nor later than the latest it may be",
     (drawn) => {
       const timeline = timelineOf(drawn);
-      for (const one of stepsOf(timeline)) {
+      for (const one of plannedSteps(timeline)) {
         expect(one.latestStart).toBeGreaterThanOrEqual(one.start);
-        expect(one.latestFinish).toBeLessThanOrEqual(timeline.finish);
+        expect(one.latestFinish).toBeLessThanOrEqual(finishOf(timeline));
         expect(one.slack).toBe(one.latestStart - one.start);
         expect(one.freeSlack).toBeLessThanOrEqual(one.slack);
         expect(one.freeSlack).toBeGreaterThanOrEqual(0);
@@ -147,9 +155,9 @@ describe("any plan", () => {
       const { latestStart } = at(timeline, index);
       const slipped = timelineOf(drawn, { step: index, from: latestStart });
       expect(at(slipped, index).start).toBe(latestStart);
-      expect(slipped.finish).toBe(timeline.finish);
-      expect(timelineOf(drawn, { step: index, from: latestStart + more }).finish).toBeGreaterThan(
-        timeline.finish,
+      expect(finishOf(slipped)).toBe(finishOf(timeline));
+      expect(finishOf(timelineOf(drawn, { step: index, from: latestStart + more }))).toBeGreaterThan(
+        finishOf(timeline),
       );
     },
   );
@@ -160,13 +168,13 @@ describe("any plan", () => {
       const timeline = timelineOf(drawn);
       const index = which % drawn.length;
       const { start, freeSlack } = at(timeline, index);
-      const behind = (timeline.network.behind[index] ?? []).map(({ to }) => to);
+      const behind = (networkOf(timeline).behind[index] ?? []).map(({ to }) => to);
       const starts = (one: Timeline) => behind.map((to) => at(one, to).start);
       const slipped = timelineOf(drawn, { step: index, from: plus(start, freeSlack) });
       expect(starts(slipped)).toEqual(starts(timeline));
-      expect(slipped.finish).toBe(timeline.finish);
+      expect(finishOf(slipped)).toBe(finishOf(timeline));
       const further = timelineOf(drawn, { step: index, from: start + freeSlack + more });
-      expect([...starts(further), further.finish]).not.toEqual([...starts(timeline), timeline.finish]);
+      expect([...starts(further), finishOf(further)]).not.toEqual([...starts(timeline), finishOf(timeline)]);
     },
   );
 
@@ -186,7 +194,7 @@ describe("any plan", () => {
             .map(([back, lag]) => [back > index ? back + 1 : back, lag] as const),
         })),
       ];
-      expect(timelineOf(more).finish).toBeGreaterThanOrEqual(timelineOf(drawn).finish);
+      expect(finishOf(timelineOf(more))).toBeGreaterThanOrEqual(finishOf(timelineOf(drawn)));
     },
   );
 
@@ -194,15 +202,57 @@ describe("any plan", () => {
     "[PLN2] has a critical path without gaps, from PET 0 or a window to the finish",
     (drawn) => {
       const timeline = timelineOf(drawn);
-      const path = timeline.criticalPath.map((index) => at(timeline, index));
+      const { outline, before } = networkOf(timeline);
+      const path = timeline.criticalPath.map((id) => outline.step(id)?.index ?? -1);
+      const lets = (index: number) =>
+        (before[index] ?? []).map(({ from, lag }) => ({ from, at: at(timeline, from).finish + lag }));
       const [first] = path;
-      expect(path.at(-1)?.finish).toBe(timeline.finish);
-      expect(first?.start === 0 || first?.boundBy !== null).toBe(true);
-      for (const [position, one] of path.entries()) {
+      expect(at(timeline, path.at(-1) ?? -1).finish).toBe(finishOf(timeline));
+      const { start } = at(timeline, first ?? -1);
+      expect(start === 0 || lets(first ?? -1).every((one) => one.at < start)).toBe(true);
+      for (const [position, index] of path.entries()) {
         const next = path[position + 1];
-        if (!next) continue;
-        expect(next.binding?.from).toBe(one.index);
-        expect(next.start).toBe(one.finish + (next.binding?.lag ?? Number.NaN));
+        if (next === undefined) continue;
+        const last = Math.max(...lets(next).map((one) => one.at));
+        expect(at(timeline, next).start).toBe(last);
+        expect(lets(next)).toContainEqual({ from: index, at: last });
+      }
+    },
+  );
+
+  test.prop([drawnSteps])(
+    "[PLN3] tells of every moment that somebody stands idle what binds it: what lets the step go last, then a window",
+    (drawn) => {
+      const timeline = timelineOf(drawn);
+      const { outline, before, lanes } = networkOf(timeline);
+      for (const [lane, indices] of lanes.entries()) {
+        let free = 0;
+        for (const index of indices) {
+          const one = at(timeline, index);
+          const waits = one.waits.filter(({ crew }) => crew === outline.crew[lane]?.id);
+          expect(waits.reduce((sum, { time }) => sum + time, 0)).toBe(one.start - free);
+          let from = free;
+          for (const { on, time } of waits) {
+            const to = from + time;
+            const links = (before[index] ?? []).map((link) => ({
+              ...link,
+              done: at(timeline, link.from).finish,
+            }));
+            const ready = Math.max(0, ...links.map(({ done, lag }) => done + lag));
+            if (from < ready) {
+              // One of those that let the step go last is named, by its performers until it is done and by its lag from then on.
+              const last = links.filter(({ done, lag }) => done + lag === ready);
+              const ends = last.map(({ done }) => (done > from ? done : ready));
+              expect(ends).toContain(to);
+              expect(on && ("crew" in on ? on.crew.length > 0 : "lag" in on)).toBe(true);
+            } else {
+              expect(to).toBe(one.start);
+              expect(on && "window" in on).toBe(true);
+            }
+            from = to;
+          }
+          free = one.finish;
+        }
       }
     },
   );

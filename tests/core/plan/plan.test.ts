@@ -3,26 +3,24 @@ import type { Plan, PlanOptions } from "../../../src/core/plan/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
 import type { DecisionId, Instant } from "../../../src/core/units/index.ts";
 import { inMinutes, parseInstant } from "../../../src/core/units/index.ts";
+import { plannedStep } from "../planned-step.ts";
 import { outlineFrom, step, task } from "../procedure-builder.ts";
 
 const plan = (options: PlanOptions, ...file: Parameters<typeof outlineFrom>) =>
   planOf(outlineFrom(...file), options);
 
 /** Start and finish of each planned step in minutes. */
-function times({ outline, timeline }: Plan): Record<string, readonly [number, number]> {
+function times({ timeline }: Plan): Record<string, readonly [number, number]> {
   return Object.fromEntries(
-    (timeline?.steps ?? []).flatMap((one) =>
-      one === null
-        ? []
-        : [[outline.steps[one.index]?.step.id ?? "", [inMinutes(one.start), inMinutes(one.finish)] as const]],
-    ),
+    [...(timeline?.course.steps.values() ?? [])].map((one) => [
+      one.step,
+      [inMinutes(one.start), inMinutes(one.finish)] as const,
+    ]),
   );
 }
 
-const planned = ({ outline, timeline }: Plan, id: string) =>
-  timeline?.steps[outline.step(id)?.index ?? -1] ?? null;
-const pathOf = ({ outline, timeline }: Plan) =>
-  timeline?.criticalPath.map((index) => outline.steps[index]?.step.id);
+const planned = ({ timeline }: Plan, id: string) => timeline && plannedStep(timeline, id);
+const pathOf = ({ timeline }: Plan) => timeline?.criticalPath;
 
 describe("a plan", () => {
   it("[PLN1] starts each step when its performers and predecessors let it, with lags", () => {
@@ -34,7 +32,7 @@ describe("a plan", () => {
       step("d", "ev1", 4, { after: ["c"] }),
     ]);
     expect(times(made)).toEqual({ a: [0, 5], b: [0, 3], meet: [5, 7], c: [13, 14], d: [14, 18] });
-    expect(inMinutes(made.timeline?.finish ?? 0)).toBe(18);
+    expect(inMinutes(made.timeline?.course.finish ?? 0)).toBe(18);
   });
 
   it("[PLN1] [PRO6] takes the likely duration, and zero for a milestone", () => {
@@ -158,15 +156,19 @@ describe("a plan", () => {
   });
 
   it("[PLN2] traces the critical path through what lets each step go last, lag included, ties by reading order", () => {
-    const made = plan({}, [
+    const TIED = [
       step("a", "ev1", 5),
       step("b", "ev2", 5),
       step("c", "iv", 2),
       step("tie", ["ev1", "ev2"], 1, { after: [{ step: "c", lag: "PT3M" }] }),
+    ];
+    const made = plan({}, [
+      ...TIED,
       step("lagged", "iv", 1, { after: [{ step: "c", lag: "PT20M" }, "tie"] }),
     ]);
     expect(pathOf(made)).toEqual(["c", "lagged"]);
-    expect(planned(made, "tie")?.binding).toMatchObject({ from: 0 });
+    // Three predecessors let the tie go at the same time: the first in reading order is followed.
+    expect(pathOf(plan({}, TIED))).toEqual(["a", "tie"]);
   });
 
   it("[PLN3] names what each wait is for: the performers of what finishes last, or a lag", () => {
@@ -177,12 +179,31 @@ describe("a plan", () => {
       step("vent", "iv", 1),
       step("test", ["iv", "ev2"], 1, { after: [{ step: "vent", lag: "PT30M" }] }),
     ]);
-    expect(planned(made, "meet")?.waits).toEqual([{ crew: "ev2", time: 3 * 60_000, on: { crew: ["ev1"] } }]);
+    expect(planned(made, "meet")?.waits).toEqual([
+      { crew: "ev2", time: 3 * 60_000, on: { crew: ["ev1"], step: "a" } },
+    ]);
     expect(planned(made, "test")?.waits).toEqual([
       { crew: "iv", time: 30 * 60_000, on: { lag: "vent" } },
       { crew: "ev2", time: 25 * 60_000, on: { lag: "vent" } },
     ]);
     expect(planned(made, "a")?.waits).toEqual([]);
+  });
+
+  it("[PLN3] divides a wait where what binds it changes: people, then a lag, then a window", () => {
+    const made = plan(
+      {},
+      [
+        step("a", "ev1", 5),
+        step("b", "ev2", 2),
+        step("test", "ev2", 1, { after: [{ step: "a", lag: "PT10M" }], within: ["contact"] }),
+      ],
+      { windows: [{ id: "contact", kind: "listed", spans: [{ from: "PT40M", to: "PT60M" }] }] },
+    );
+    expect(planned(made, "test")?.waits).toEqual([
+      { crew: "ev2", time: 3 * 60_000, on: { crew: ["ev1"], step: "a" } },
+      { crew: "ev2", time: 10 * 60_000, on: { lag: "a" } },
+      { crew: "ev2", time: 25 * 60_000, on: { window: "contact" } },
+    ]);
   });
 
   it("[PRO5] counts a decision as expected unless told otherwise", () => {

@@ -6,6 +6,7 @@ import { reviewDocument, reviewOf } from "../../../src/core/review/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { foldLog, stateDocument } from "../../../src/core/walk/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
+import { plainWaits } from "../planned-step.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 
 const ask = { decide: { id: "bolt", ask: "?", outcomes: ["free", "stuck"], expect: "free" } };
@@ -42,6 +43,8 @@ function reviewed(log: LogWriter, at = 90): Review {
   if (!review) throw new Error("no walk was opened");
   return review;
 }
+
+const waitsOf = (review: Review, id: string) => plainWaits(stepOf(review, id).waits);
 
 const stepOf = (review: Review, id: string) => {
   const one = review.steps[review.outline.step(id)?.index ?? -1];
@@ -124,12 +127,13 @@ describe("the review of a step", () => {
 
   it("[REV1] names whom or what each performer waited for, and how long", () => {
     const review = reviewed(eventful());
-    expect(stepOf(review, "meet").waits).toEqual([
+    expect(waitsOf(review, "meet")).toEqual([
       { crew: "ev2", time: 4 * 60_000, on: { crew: ["ev1"], step: "walk-out" } },
     ]);
-    expect(stepOf(review, "test").waits).toEqual([{ crew: "iv", time: 10 * 60_000, on: { lag: "vent" } }]);
-    // Free at 9, nothing in the way until the hold from 10 to 12; the window opened at 20.
-    expect(stepOf(review, "look").waits).toEqual([
+    expect(waitsOf(review, "test")).toEqual([{ crew: "iv", time: 10 * 60_000, on: { lag: "vent" } }]);
+    // Free at 9; the window opened at 20, and from 10 to 12 the hold kept everything from starting.
+    expect(waitsOf(review, "look")).toEqual([
+      { crew: "ev2", time: 60_000, on: { window: "light" } },
       { crew: "ev2", time: 2 * 60_000, on: { hold: true } },
       { crew: "ev2", time: 8 * 60_000, on: { window: "light" } },
     ]);
@@ -140,10 +144,11 @@ describe("the review of a step", () => {
     const log = LogWriter.started(file)
       .enter("decision.taken", { decision: "bolt", outcome: "free" }, 4)
       .done(["ask", 4], ["free", 8]);
-    expect(stepOf(reviewed(log), "free")).toMatchObject({
-      actual: { start: 4 * 60_000, finish: 8 * 60_000 },
-      waits: [{ crew: "ev2", time: 4 * 60_000, on: { crew: ["ev1"], step: "ask" } }],
-    });
+    const review = reviewed(log);
+    expect(stepOf(review, "free").actual).toMatchObject({ start: 4 * 60_000, finish: 8 * 60_000 });
+    expect(waitsOf(review, "free")).toEqual([
+      { crew: "ev2", time: 4 * 60_000, on: { crew: ["ev1"], step: "ask" } },
+    ]);
   });
 
   it("[REV1] has its records, confirmation, notes, strikes and reopenings", () => {
@@ -181,11 +186,11 @@ describe("the review of a lane", () => {
       }),
     );
     expect(ev1).toEqual({ times: [9, 3, 6, 0], waited: [], done: 2, skipped: 1 });
-    // Two steps, the second reopened from 20 to 25; a minute of nothing before the hold.
+    // Two steps, the second reopened from 20 to 25; the window closed for nine minutes besides the hold.
     expect(ev2).toEqual({
-      times: [25, 10, 0, 1],
+      times: [25, 10, 0, 0],
       waited: [
-        ["window", 8],
+        ["window", 9],
         [{ crew: ["ev1"] }, 4],
         ["hold", 2],
       ],

@@ -1,11 +1,12 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
+import type { Course, CourseStep } from "../../../src/core/course/index.ts";
+import { marginOf } from "../../../src/core/course/index.ts";
 import { planOf, seededSource } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
-import type { Forecast } from "../../../src/core/walk/index.ts";
 import { forecastOf, nextPlayedMove, playedTimesOf, walkStateAt } from "../../../src/core/walk/index.ts";
-import { LogWriter, minute } from "../log-writer.ts";
+import { LogWriter, minute, progressInOrder } from "../log-writer.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 
 const FILE = fileWith(
@@ -23,24 +24,24 @@ const FILE = fileWith(
   { limits: { elapsed: "PT30M" } },
 );
 
+/** The steps of a course in reading order; none without one. */
+const stepsOf = (course: Course | null | undefined): CourseStep[] => [...(course?.steps.values() ?? [])];
+
+const timesOf = (course: Course | null | undefined) =>
+  stepsOf(course).map(({ step: id, start, finish }) => [id, start, finish]);
+
 /** Start, finish and stage of each step in minutes of PET. */
 function brief(log: LogWriter, at: number): Record<string, readonly [number, number, string]> {
   const { ledger } = log;
   return Object.fromEntries(
-    (forecastOf(ledger, minute(at))?.steps ?? []).flatMap((one, index) =>
-      one
-        ? [
-            [
-              ledger.opened.outline.steps[index]?.step.id ?? "",
-              [inMinutes(one.start), inMinutes(one.finish), one.stage] as const,
-            ],
-          ]
-        : [],
-    ),
+    stepsOf(forecastOf(ledger, minute(at))).map((one) => [
+      one.step,
+      [inMinutes(one.start), inMinutes(one.finish), one.stage] as const,
+    ]),
   );
 }
 
-const whole = (log: LogWriter, at: number): Forecast => {
+const whole = (log: LogWriter, at: number): Course => {
   const forecast = forecastOf(log.ledger, minute(at));
   if (!forecast) throw new Error("no forecast");
   return forecast;
@@ -51,19 +52,21 @@ describe("the forecast", () => {
     const log = LogWriter.started(FILE).done(["b1", 2]);
     expect(brief(log, 3)).toEqual({
       a1: [0, 5, "in-work"],
-      a2: [5, 9, "to-come"],
-      b1: [0, 2, "complete"],
-      meet: [9, 11, "to-come"],
-      c1: [8, 10, "to-come"],
-      end: [11, 12, "to-come"],
+      a2: [5, 9, "planned"],
+      b1: [0, 2, "done"],
+      meet: [9, 11, "planned"],
+      c1: [8, 10, "planned"],
+      end: [11, 12, "planned"],
     });
-    expect([whole(log, 3).finish, whole(log, 3).margin].map((one) => inMinutes(one ?? -1))).toEqual([12, 18]);
+    expect([whole(log, 3).finish, marginOf(whole(log, 3))].map((one) => inMinutes(one ?? -1))).toEqual([
+      12, 18,
+    ]);
   });
 
   it("[FOR1] lets a step in work that is overdue finish now, and starts nothing before now", () => {
     const log = LogWriter.started(FILE).done(["b1", 2]);
     expect(brief(log, 8)["a1"]).toEqual([0, 8, "in-work"]);
-    expect(brief(log, 8)["a2"]).toEqual([8, 12, "to-come"]);
+    expect(brief(log, 8)["a2"]).toEqual([8, 12, "planned"]);
     expect(brief(log, 9)["c1"]).toEqual([8, 10, "in-work"]);
   });
 
@@ -74,11 +77,11 @@ describe("the forecast", () => {
     const skipped = LogWriter.started(file).enter("step.skipped", { step: "two", reason: "not needed" }, 1);
     expect(brief(skipped, 2)).toEqual({
       one: [0, 5, "in-work"],
-      two: [1, 1, "complete"],
-      three: [5, 8, "to-come"],
+      two: [1, 1, "skipped"],
+      three: [5, 8, "planned"],
     });
     const early = LogWriter.started(file).enter("step.done", { step: "two", outOfOrder: true }, 4);
-    expect(brief(early, 4)["three"]).toEqual([5, 8, "to-come"]);
+    expect(brief(early, 4)["three"]).toEqual([5, 8, "planned"]);
   });
 
   it("[FOR1] tells how far each lane is behind its plan: forecast − planned finish of its step", () => {
@@ -110,15 +113,13 @@ describe("the forecast", () => {
 
   it("[FOR1] before the clock starts is the plan", () => {
     const log = LogWriter.opened(FILE);
-    const { timeline } = planOf(log.ledger.opened.outline);
-    expect(whole(log, 0).steps.map((one) => one && [one.start, one.finish])).toEqual(
-      timeline?.steps.map((one) => one && [one.start, one.finish]),
-    );
+    const { timeline } = planOf(log.ledger.inForce.outline);
+    expect(timesOf(whole(log, 0))).toEqual(timesOf(timeline?.course));
   });
 
   it("[FOR1] of a closed walk is what was done, and stands still", () => {
     const log = LogWriter.started(FILE).done(["a1", 6]).enter("walk.closed", { end: "aborted" }, 7);
-    expect(brief(log, 90)).toEqual({ a1: [0, 6, "complete"] });
+    expect(brief(log, 90)).toEqual({ a1: [0, 6, "done"] });
     expect(brief(log, 90)).toEqual(brief(log, 8));
     expect(whole(log, 90).finish).toBe(whole(log, 8).finish);
   });
@@ -171,12 +172,10 @@ describe("the forecast", () => {
 
   test.prop([anyFile])("[FOR1] at PET 0 is the plan", (file) => {
     const log = LogWriter.started(file);
-    const plan = planOf(log.ledger.opened.outline);
+    const plan = planOf(log.ledger.inForce.outline);
     const forecast = whole(log, 0);
-    expect(forecast.finish).toBe(plan.timeline?.finish);
-    expect(forecast.steps.map((one) => one && [one.start, one.finish])).toEqual(
-      plan.timeline?.steps.map((one) => one && [one.start, one.finish]),
-    );
+    expect(forecast.finish).toBe(plan.timeline?.course.finish);
+    expect(timesOf(forecast)).toEqual(timesOf(plan.timeline?.course));
   });
 
   test.prop([anyFile, fc.nat({ max: 60 })])(
@@ -191,24 +190,20 @@ describe("the forecast", () => {
     "[FOR1] [WLK2] of a walk that goes exactly as planned is the plan, to the end",
     (file) => {
       const log = LogWriter.started(file);
-      const { timeline } = planOf(log.ledger.opened.outline);
-      const planned = (timeline?.steps ?? []).flatMap((one) => one ?? []);
-      const byFinish = [...planned].sort(
-        (a, b) =>
-          a.finish - b.finish ||
-          (timeline?.network.order.indexOf(a.index) ?? 0) - (timeline?.network.order.indexOf(b.index) ?? 0),
-      );
-      for (const { index, finish } of byFinish) {
-        log.done([`s${index}`, inMinutes(finish)]);
-        expect(whole(log, inMinutes(finish)).finish).toBe(timeline?.finish);
+      const { timeline } = planOf(log.ledger.inForce.outline);
+      const planned = stepsOf(timeline?.course);
+      const { order = [], outline } = timeline?.course.network ?? {};
+      const placeOf = (one: CourseStep) => order.indexOf(outline?.step(one.step)?.index ?? -1);
+      const byFinish = [...planned].sort((a, b) => a.finish - b.finish || placeOf(a) - placeOf(b));
+      for (const { step: id, finish } of byFinish) {
+        log.done([id, inMinutes(finish)]);
+        expect(whole(log, inMinutes(finish)).finish).toBe(timeline?.course.finish);
       }
       expect(log.reasons).toEqual([]);
-      expect(log.ledger.steps.map(({ start, finish }) => [start, finish])).toEqual(
+      expect(progressInOrder(log.ledger).map(({ start, finish }) => [start, finish])).toEqual(
         planned.map(({ start, finish }) => [minute(inMinutes(start)), minute(inMinutes(finish))]),
       );
-      expect(
-        log.ledger.lanes.every(({ next }, lane) => next === log.ledger.network.lanes[lane]?.length),
-      ).toBe(true);
+      expect(log.ledger.lanes.every(({ next }) => next === null)).toBe(true);
     },
   );
 });

@@ -10,5 +10,5 @@ it("[WLK3] a lane whose next step hangs on a decision of its own lists itself wi
   ]);
   const log = LogWriter.started(file).done(["try", 5]);
   const [lane] = walkStateAt(log.ledger, minute(6)).lanes;
-  expect([lane?.status, lane?.waitingOn]).toEqual(["waiting", [{ crew: "ev1", step: "try" }]]);
+  expect(lane).toMatchObject({ status: "waiting", waitingOn: [{ kind: "crew", crew: "ev1", step: "try" }] });
 });

@@ -1,6 +1,8 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Entry } from "../../../src/core/log/index.ts";
+import { reviewOf } from "../../../src/core/review/index.ts";
+import type { StepId } from "../../../src/core/units/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { foldLog, overruledOf, stateDocument, WalkFold } from "../../../src/core/walk/index.ts";
 import { copyOf, LogWriter, minute, ZERO } from "../log-writer.ts";
@@ -14,7 +16,7 @@ const DAY = 24 * 60;
 
 function stepOf(entries: readonly Entry[], id: string) {
   const { ledger } = foldLog(entries);
-  const progress = ledger?.steps[ledger.opened.outline.step(id)?.index ?? -1];
+  const progress = ledger?.steps.get(id as StepId);
   if (!progress) throw new Error("no such step");
   return progress;
 }
@@ -106,6 +108,26 @@ describe("a device whose clock is wrong", () => {
       .enter("step.done", { step: "b" }, 9, ground);
     expect(stepOf(log.entries, "a").finish).toBe(minute(5));
     expect(stepOf(log.entries, "b").finish).toBe(minute(9));
+  });
+
+  it("[LOG1] [REV1] by an hour: strikes and reopenings are told at the corrected time too", () => {
+    const log = LogWriter.started(FILE)
+      .enter("clock.compared", compared(-3600), 60, ground)
+      .enter("step.done", { step: "a" }, 66, ground)
+      .enter("step.reopened", { step: "a", reason: "slipped" }, 67, ground)
+      .enter("step.done", { step: "a" }, 72, ground)
+      .enter("note.made", { text: "Wrong." }, 73, ground)
+      .strike(0, 74);
+    const review = reviewOf(log.folded, minute(80));
+    const [a] = review?.steps ?? [];
+    expect(a?.actual?.finish).toBe(minute(12) - ZERO);
+    expect(a?.reopened).toEqual([{ at: minute(7), reason: "slipped" }]);
+    // The note was made by the tablet whose clock is wrong, the strike by the other one.
+    expect(review?.struck).toMatchObject([{ at: minute(13), struckAt: minute(74) }]);
+    expect(review?.deviations).toMatchObject([{ kind: "struck", at: minute(74) }]);
+    const asEntered = reviewOf(foldLog(log.entries, { asEntered: true }), minute(80));
+    expect(asEntered?.steps[0]?.reopened).toEqual([{ at: minute(67), reason: "slipped" }]);
+    expect(asEntered?.struck).toMatchObject([{ at: minute(73) }]);
   });
 
   const shuffled = fc

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { inMinutes } from "../../../src/core/units/index.ts";
-import { walkStateAt, watchNote, watchStates } from "../../../src/core/walk/index.ts";
+import { walkStateAt, watchStates } from "../../../src/core/walk/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
 
@@ -29,14 +29,21 @@ describe("watches", () => {
     expect(watchesAt(log, 330)).toEqual([]);
   });
 
-  it("[WLK2] are open until somebody notes them since they were due", () => {
+  it.each([
+    ["kept", "watch.kept", { watch: "gloves", due: 72 * 60 }],
+    ["noted, as earlier versions had it", "note.made", { text: "Check gloves: done" }],
+  ] as const)("[LOG2] are open until they were %s since they were due", (_, name, data) => {
     const log = LogWriter.started(FILE).done(["out", 12]);
-    const [kept] = watchStates(walkStateAt(log.ledger, minute(20)));
-    const text = kept ? watchNote(kept.watch) : "";
-    log.enter("note.made", { text }, 71);
+    log.enter(name, data, 71);
     expect(watchesAt(log, 75)).toEqual([[72, true, 132]]);
-    log.enter("note.made", { text }, 74);
+    log.enter(name, data, 74);
     expect(watchesAt(log, 75)).toEqual([[72, false, 132]]);
     expect(watchesAt(log, 133)).toEqual([[132, true, 192]]);
+    expect(log.reasons).toEqual([]);
+  });
+
+  it("[LOG4] that nobody knows cannot be kept", () => {
+    const log = LogWriter.started(FILE).enter("watch.kept", { watch: "hats", due: 0 }, 3);
+    expect(log.reasons).toEqual(['there is no watch "hats"']);
   });
 });

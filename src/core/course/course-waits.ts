@@ -1,0 +1,214 @@
+import { group } from "d3-array";
+import type { CrewId, DecisionId, Duration, StepId, WindowId } from "../units/index.ts";
+import { NO_TIME, plus } from "../units/index.ts";
+import type { Course, CourseStep } from "./course.ts";
+import { lanesInTime } from "./course.ts";
+import type { ClosedGate, HoldUp, Situation } from "./hold-ups.ts";
+import { holdUpsOf } from "./hold-ups.ts";
+
+/** What somebody waits for: others (and the step whose completion ends the wait), a lag after a step, a window, or a hold. */
+export type WaitOn =
+  | { readonly crew: readonly CrewId[]; readonly step: StepId }
+  | { readonly lag: StepId }
+  | { readonly window: WindowId }
+  | { readonly hold: true };
+
+/** A time during which a crew member stands idle before a step, in PET, longer than zero. */
+export interface Wait {
+  readonly crew: CrewId;
+  /** The step that is waited for. */
+  readonly step: StepId;
+  readonly from: Duration;
+  readonly to: Duration;
+  /** `null` when nothing kept the step from starting. */
+  readonly on: WaitOn | null;
+}
+
+const known = new WeakMap<Course, readonly Wait[]>();
+
+/**
+ * Every wait of a course ([PLN3]), lane after lane and in the order of time: what lies in a lane between one step and the
+ * next, divided where what binds it changes. Until the predecessors let the step go, the wait is for the one of them that lets
+ * it go last, lag included: for its performers until it is complete, then for the lag. Only what is left is a hold's, and
+ * only what is left then a window's. Skipped steps end no wait.
+ */
+export function waitsOf(course: Course): readonly Wait[] {
+  const kept = known.get(course);
+  if (kept) return kept;
+  const lanes = lanesInTime(course);
+  const waits = lanes.flatMap((lane, index) => {
+    const crew = course.outline.crew[index]?.id;
+    const found: Wait[] = [];
+    let free: Duration = NO_TIME;
+    for (const next of lane) {
+      if (next.stage === "skipped" || crew === undefined) continue;
+      if (next.start > free) found.push(...dividedWait(course, lanes, crew, next, free));
+      if (next.finish > free) free = next.finish;
+    }
+    return found;
+  });
+  known.set(course, waits);
+  return waits;
+}
+
+const knownBySteps = new WeakMap<Course, ReadonlyMap<StepId, readonly Wait[]>>();
+
+/** The waits before one step: those of each performer in the order of `by`, and each one's in the order of time. */
+export function waitsBefore(course: Course, step: StepId): readonly Wait[] {
+  const bySteps = knownBySteps.get(course) ?? group(waitsOf(course), (wait) => wait.step);
+  knownBySteps.set(course, bySteps);
+  const own = bySteps.get(step) ?? [];
+  const by = course.outline.step(step)?.step.by ?? [];
+  return own.length > 1 ? own.toSorted((a, b) => by.indexOf(a.crew) - by.indexOf(b.crew)) : own;
+}
+
+type Lanes = ReturnType<typeof lanesInTime>;
+
+function dividedWait(course: Course, lanes: Lanes, crew: CrewId, next: CourseStep, free: Duration): Wait[] {
+  const waits: Wait[] = [];
+  const index = course.outline.step(next.step)?.index ?? -1;
+  for (let at = free; at < next.start; ) {
+    const { on, until } = bindingAt(course, lanes, crew, next, index, at);
+    const to = until < next.start ? until : next.start;
+    waits.push({ crew, step: next.step, from: at, to, on });
+    at = to;
+  }
+  return waits;
+}
+
+/** What binds a waiting crew member at a PET, and until when it binds. */
+function bindingAt(
+  course: Course,
+  lanes: Lanes,
+  crew: CrewId,
+  next: CourseStep,
+  index: number,
+  at: Duration,
+): { readonly on: WaitOn | null; readonly until: Duration } {
+  const holdUps = holdUpsOf(situationAt({ course, lanes, crew, next, at }), index, at);
+  const last = holdUps
+    .flatMap((one) => bindingsOf(course, crew, one))
+    .reduce<Binding | null>((most, one) => (most && !isLater(one, most) ? most : one), null);
+  if (last) return last;
+  const gate = holdUps.find((one) => one.kind === "hold" || one.kind === "window");
+  const nextHold = course.holds.find(({ start }) => start > at)?.start ?? next.start;
+  if (gate?.kind === "hold") return { on: { hold: true }, until: gate.until ?? next.start };
+  if (gate) return { on: { window: gate.window }, until: gate.until < nextHold ? gate.until : nextHold };
+  return { on: null, until: nextHold };
+}
+
+/** A predecessor that keeps a step from starting, as long as it is not complete or as its lag lasts. */
+interface Binding {
+  readonly on: WaitOn;
+  readonly until: Duration;
+  /** When it lets the step go, its lag included. */
+  readonly lets: Duration;
+  /** Where the predecessor stands in reading order. */
+  readonly place: number;
+}
+
+/** Whether `one` lets the step go later than `other`; of equals the first in reading order counts ([PLN2]). */
+function isLater(one: Binding, other: Binding): boolean {
+  return one.lets > other.lets || (one.lets === other.lets && one.place < other.place);
+}
+
+function bindingsOf({ outline }: Course, self: CrewId, holdUp: HoldUp): readonly Binding[] {
+  if (holdUp.kind === "lag") {
+    const place = outline.step(holdUp.step)?.index ?? -1;
+    return [{ on: { lag: holdUp.step }, until: holdUp.until, lets: holdUp.until, place }];
+  }
+  if (holdUp.kind !== "crew" || holdUp.until === null) return [];
+  const { last, until, lag } = holdUp;
+  const ends = outline.step(last);
+  const others = (ends?.step.by ?? []).filter((one) => one !== self);
+  if (!ends || others.length === 0) return [];
+  return [{ on: { crew: others, step: last }, until, lets: plus(until, lag), place: ends.index }];
+}
+
+interface Moment {
+  readonly course: Course;
+  readonly lanes: Lanes;
+  /** Who waits, before which step, and when. */
+  readonly crew: CrewId;
+  readonly next: CourseStep;
+  readonly at: Duration;
+}
+
+/**
+ * A course as it stands at a moment before a step of it starts, for one of those who wait. Only what lets the step go by the
+ * time it did start has to do with it: a predecessor that was complete later, out of order, kept nobody waiting. Nor does
+ * what nobody but the waiting crew member had yet to complete, a step of its own that was skipped.
+ */
+function situationAt({ course, lanes, crew, next, at }: Moment): Situation {
+  const { outline, network, steps, decided } = course;
+  const isOwn = (step: StepId | undefined) =>
+    outline.step(step ?? "")?.step.by.every((one) => one === crew) ?? true;
+  const stepAt = (index: number) => steps.get(outline.steps[index]?.step.id as StepId);
+  const isComplete = (index: number) => {
+    const step = stepAt(index);
+    // A step that is not in the course is not waited for.
+    return step === undefined || step.finish <= at;
+  };
+  const finishOf = (index: number) => stepAt(index)?.finish ?? null;
+  return {
+    network,
+    isComplete,
+    finishOf,
+    openBefore: (lane, index) => {
+      // Of skipped steps only the one right before it counts: the others let it go whenever they were skipped.
+      const isNeighbour = (one: CourseStep) =>
+        network.before[index]?.some(({ from }) => outline.steps[from]?.step.id === one.step);
+      const all = lanes[lane] ?? [];
+      const open = all
+        .slice(0, all.indexOf(next))
+        .filter(
+          (one) =>
+            one.finish > at &&
+            one.finish <= next.start &&
+            !isOwn(one.step) &&
+            (one.stage !== "skipped" || isNeighbour(one)),
+        );
+      const indexOf = (one: CourseStep | undefined) => outline.step(one?.step ?? "")?.index ?? -1;
+      const last = open.reduce<CourseStep | undefined>(
+        (most, one) => (most && most.finish >= one.finish ? most : one),
+        undefined,
+      );
+      return last ? { first: indexOf(open[0]), last: indexOf(last) } : null;
+    },
+    counts: (predecessor, lag) => {
+      const step = stepAt(predecessor);
+      if (!step || plus(step.finish, lag) > next.start) return false;
+      return step.finish <= at || !isOwn(step.step);
+    },
+    undecided: ({ step }) => {
+      for (const decision of Object.keys(step.when ?? {}) as DecisionId[]) {
+        const until = decided.get(decision);
+        const madeBy = outline.decision(decision)?.madeBy.step.id;
+        if (until !== undefined && until > at && until <= next.start && !isOwn(madeBy))
+          return { decision, until };
+      }
+      return null;
+    },
+    closedGate: () => closedGateAt(course, next, at),
+  };
+}
+
+/** The hold in force at a PET, or the window of a step that opened last and after it, with the time it opened. */
+function closedGateAt(
+  { outline, holds, windows }: Course,
+  next: CourseStep,
+  at: Duration,
+): ClosedGate | null {
+  const hold = holds.find(({ start, finish }) => start <= at && (finish === null || at < finish));
+  if (hold) return { kind: "hold", since: hold.start, until: hold.finish };
+  let last: Extract<ClosedGate, { kind: "window" }> | null = null;
+  for (const window of outline.step(next.step)?.step.within ?? []) {
+    const spans = windows.get(window) ?? [];
+    const holds = (finish: Duration) => spans.find(({ from, to }) => from <= next.start && finish <= to);
+    const span = holds(next.finish) ?? holds(next.start);
+    if (span && span.from > at && (last === null || span.from > last.until)) {
+      last = { kind: "window", window, until: span.from };
+    }
+  }
+  return last;
+}

@@ -1,0 +1,173 @@
+import type { Custody } from "../custody/index.ts";
+import { custodyAtStart, movedInTurn } from "../custody/index.ts";
+import type { Ways } from "../place/index.ts";
+import { LaidLine, waysOf } from "../place/index.ts";
+import type { CrewMember, Location } from "../procedure/index.ts";
+import type { CrewId, Duration, ItemId, Metres, PlaceId, StepId } from "../units/index.ts";
+import type { Course, CourseStep } from "./course.ts";
+import { isCompleteBy, lanesInTime } from "./course.ts";
+
+/** Where somebody is: at a place, or on the way from one to another, `share` of it (0 to 1, by time) behind them. */
+export type CrewPlace =
+  | { readonly place: PlaceId }
+  | { readonly from: PlaceId; readonly to: PlaceId; readonly share: number };
+
+/** A tether's line as it lies: from its anchor along the places it was walked over, back-tracking taken up again. */
+export interface TetherLine {
+  readonly crew: CrewId;
+  readonly anchor: PlaceId;
+  /** From the anchor to the last place passed; a way that is being walked is not among them. */
+  readonly places: readonly PlaceId[];
+  /** The length of line out, the walked share of a way included; `null` where no routes give it. */
+  readonly used: Metres | null;
+  /** The tether's length − `used`, below zero when it does not reach. */
+  readonly left: Metres | null;
+}
+
+/** Where everybody and everything is at one moment ([MAP1]). */
+export interface Places {
+  /** Crew members whose place the procedure does not tell are not there. */
+  readonly crew: ReadonlyMap<CrewId, CrewPlace>;
+  /** One for each tethered crew member whose place is known. */
+  readonly lines: readonly TetherLine[];
+  readonly items: ReadonlyMap<ItemId, Location>;
+  /** The steps that have begun and are not complete, in reading order. */
+  readonly inWork: readonly StepId[];
+}
+
+/** Where everybody and everything is at a PET of a plan, a forecast or a walk as flown. */
+export function placesAt(course: Course, pet: Duration): Places {
+  const { outline } = course;
+  const crew = new Map<CrewId, CrewPlace>();
+  const lines: TetherLine[] = [];
+  for (const [lane, steps] of lanesInTime(course).entries()) {
+    const member = outline.crew[lane];
+    if (!member) continue;
+    const begun = steps.filter(({ stage, start }) => stage !== "skipped" && start <= pet);
+    const place = placeOf(course, member, begun, pet);
+    if (place) crew.set(member.id, place);
+    const line = lineOf(course, member, begun, pet);
+    if (line) lines.push(line);
+  }
+  return {
+    crew,
+    lines,
+    items: itemsAt(course, pet),
+    inWork: [...course.steps.values()].flatMap((step) => (isInWork(course, step, pet) ? [step.step] : [])),
+  };
+}
+
+function isInWork(course: Course, step: CourseStep, pet: Duration): boolean {
+  return step.stage !== "skipped" && step.start <= pet && !isCompleteBy(course, step, pet);
+}
+
+/** How much of a step has passed, from 0 to 1; a step that is overdue is never over. */
+function shareOf({ start, finish }: CourseStep, pet: Duration): number {
+  return finish > start ? Math.min(1, Math.max(0, (pet - start) / (finish - start))) : 0;
+}
+
+function placeOf(
+  course: Course,
+  { start }: CrewMember,
+  begun: readonly CourseStep[],
+  pet: Duration,
+): CrewPlace | null {
+  let place = start ?? null;
+  for (const step of begun) {
+    const { at, to } = course.outline.step(step.step)?.step ?? {};
+    if (at !== undefined) place = at;
+    if (to === undefined) continue;
+    if (place !== null && place !== to && !isCompleteBy(course, step, pet)) {
+      return { from: place, to, share: shareOf(step, pet) };
+    }
+    if (isCompleteBy(course, step, pet)) place = to;
+  }
+  return place === null ? null : { place };
+}
+
+function lineOf(
+  course: Course,
+  { id, start, tether }: CrewMember,
+  begun: readonly CourseStep[],
+  pet: Duration,
+): TetherLine | null {
+  const first =
+    start ?? begun.map(({ step }) => course.outline.step(step)?.step.at).find((at) => at !== undefined);
+  if (!tether || first === undefined) return null;
+  const ways = waysOf(course.outline.procedure);
+  const line = new LaidLine(ways);
+  let anchor = tether.anchor;
+  let onTheWay: Metres | null = 0 as Metres;
+  line.runFrom(anchor, first);
+  for (const step of begun) {
+    const { at, to, anchor: moved } = course.outline.step(step.step)?.step ?? {};
+    if (at !== undefined) line.walkTo(at);
+    const isComplete = isCompleteBy(course, step, pet);
+    if (to !== undefined && !isComplete) onTheWay = partOfWay(line, to, shareOf(step, pet), ways);
+    else if (to !== undefined) line.walkTo(to);
+    if (moved !== undefined && isComplete) {
+      anchor = moved;
+      line.runFrom(moved, line.end ?? moved);
+    }
+  }
+  const out = lengthOf(line.places, ways);
+  const used = out === null || onTheWay === null ? null : ((out + onTheWay) as Metres);
+  return {
+    crew: id,
+    anchor,
+    places: [...line.places],
+    used,
+    left: used === null ? null : ((tether.length - used) as Metres),
+  };
+}
+
+/** By how much a line is longer (below zero: shorter) once a share of the way to a place is walked; `null` where no routes lead there. */
+function partOfWay(line: LaidLine, to: PlaceId, share: number, ways: Ways): Metres | null {
+  const here = line.end;
+  const way = here === null ? null : (ways.quickest(here, to) ?? ways.shortest(here, to));
+  const total = way && lengthOf(way.places, ways);
+  if (!way || total === null) return null;
+  const laid = [...line.places];
+  let rest = total * share;
+  let gained = 0;
+  for (const place of way.places.slice(1)) {
+    const from = laid.at(-1);
+    const leg = from === undefined ? null : ways.leg(from, place);
+    if (leg === null) return null;
+    const walked = Math.min(rest, leg);
+    const goesBack = laid.at(-2) === place;
+    gained += goesBack ? -walked : walked;
+    rest -= walked;
+    if (rest <= 0) break;
+    if (goesBack) laid.pop();
+    else laid.push(place);
+  }
+  return gained as Metres;
+}
+
+/** The length of a run of places, leg by leg; `null` when two of them are not joined by a route. */
+function lengthOf(places: readonly PlaceId[], ways: Ways): Metres | null {
+  let length = 0;
+  for (const [position, place] of places.entries()) {
+    const before = places[position - 1];
+    if (before === undefined) continue;
+    const leg = ways.leg(before, place);
+    if (leg === null) return null;
+    length += leg;
+  }
+  return length as Metres;
+}
+
+/** Where every item is once all that was moved by a PET has been: by steps when they are done, and by entries of their own. */
+function itemsAt(course: Course, pet: Duration): Custody {
+  const { outline, steps, corrections } = course;
+  const moves = [
+    ...[...steps.values()].flatMap((step) =>
+      step.stage !== "skipped" && isCompleteBy(course, step, pet)
+        ? (outline.step(step.step)?.step.moves ?? []).map(({ item, to }) => ({ at: step.finish, item, to }))
+        : [],
+    ),
+    ...corrections.filter(({ at }) => at <= pet),
+  ].sort((a, b) => a.at - b.at);
+  return movedInTurn(custodyAtStart(outline.procedure), moves);
+}

@@ -1,0 +1,101 @@
+import type { Network, Precedence } from "../order/index.ts";
+import type { Finding } from "../procedure/index.ts";
+import type { Duration, WindowId } from "../units/index.ts";
+import { NO_TIME } from "../units/index.ts";
+import type { WindowSpans } from "../window/index.ts";
+import { earliestFit, latestFit } from "../window/index.ts";
+import { noFitFinding } from "./no-fit.ts";
+
+/** What is to be scheduled: a network without deadlock, the durations of its steps by position, and the windows. */
+export interface Scheduled {
+  readonly network: Network;
+  readonly times: readonly Duration[];
+  readonly windows: WindowSpans;
+}
+
+/** Earliest times of a network, by position in the outline; PET in ms, zero for steps that are not in the network. */
+export interface EarliestTimes {
+  readonly start: Float64Array;
+  readonly finish: Float64Array;
+  /** When the predecessors let each step start, lags included. */
+  readonly ready: Float64Array;
+  /** What lets each step go last; `null` for a step without predecessors. */
+  readonly binding: readonly (Precedence | null)[];
+  /** The window that puts each start off; `null` where none does. */
+  readonly boundBy: readonly (WindowId | null)[];
+  /** When the last step is complete; zero without steps. */
+  readonly end: Duration;
+  /** A finding for each step that fits no window ([PLN4]); the times mean nothing unless it is empty. */
+  readonly unfit: readonly Finding[];
+}
+
+const withinOf = ({ outline }: Network, index: number) => outline.steps[index]?.step.within ?? [];
+
+/** The earliest times of a network ([PLN1]). */
+export function earliestTimes({ network, times, windows }: Scheduled): EarliestTimes {
+  const { outline, before, order } = network;
+  const count = outline.steps.length;
+  const start = new Float64Array(count);
+  const finish = new Float64Array(count);
+  const ready = new Float64Array(count);
+  const binding = new Array<Precedence | null>(count).fill(null);
+  const boundBy = new Array<WindowId | null>(count).fill(null);
+  const unfit: Finding[] = [];
+  let end = 0;
+  for (const index of order) {
+    let from = 0;
+    for (const link of before[index] ?? []) {
+      const lets = (finish[link.from] ?? 0) + link.lag;
+      if (binding[index] === null || lets > from) {
+        from = Math.max(from, lets);
+        binding[index] = link;
+      }
+    }
+    const length = times[index] ?? NO_TIME;
+    const fit = earliestFit(from as Duration, length, withinOf(network, index), windows);
+    const entry = outline.steps[index];
+    if (!fit && entry) {
+      unfit.push(noFitFinding(entry, outline.procedure.windows, from as Duration, length, windows));
+    }
+    // What comes behind a step that does not fit is no earlier than this, so that it does not fit at all if it does not fit then.
+    const begins = fit?.start ?? from;
+    ready[index] = from;
+    start[index] = begins;
+    finish[index] = begins + length;
+    boundBy[index] = fit?.bound ?? null;
+    end = Math.max(end, begins + length);
+  }
+  return { start, finish, ready, binding, boundBy, end: end as Duration, unfit };
+}
+
+/** How late steps may be, by position in the outline, in ms. */
+export interface LatestTimes {
+  /** PET of the latest start that does not move the plan's finish. */
+  readonly latestStart: Float64Array;
+  /** How much later each step may finish without moving any successor's earliest start. */
+  readonly freeSlack: Float64Array;
+}
+
+/** The latest times of a network that has earliest ones, backwards from their end by the same rules ([PLN2]). */
+export function latestTimes(
+  { network, times, windows }: Scheduled,
+  { start, end }: Pick<EarliestTimes, "start" | "end">,
+): LatestTimes {
+  const { outline, behind, order } = network;
+  const latestStart = new Float64Array(outline.steps.length);
+  const freeSlack = new Float64Array(outline.steps.length);
+  for (const index of order.toReversed()) {
+    let latest: number = end;
+    let free: number = end;
+    for (const { to, lag } of behind[index] ?? []) {
+      latest = Math.min(latest, (latestStart[to] ?? 0) - lag);
+      free = Math.min(free, (start[to] ?? 0) - lag);
+    }
+    const earliest = start[index] ?? 0;
+    const late = (by: number) =>
+      latestFit(by as Duration, times[index] ?? NO_TIME, withinOf(network, index), windows) ?? earliest;
+    latestStart[index] = late(latest);
+    freeSlack[index] = late(free) - earliest;
+  }
+  return { latestStart, freeSlack };
+}

@@ -1,0 +1,4 @@
+export type { Fit } from "./window-fit.ts";
+export { earliestFit, latestFit } from "./window-fit.ts";
+export type { Span, WindowSpans } from "./window-spans.ts";
+export { HORIZON, windowSpansOf } from "./window-spans.ts";

@@ -1,0 +1,73 @@
+import type { Duration, WindowId } from "../units/index.ts";
+import type { WindowSpans } from "./window-spans.ts";
+
+/** When a step may start, and what made it so late. */
+export interface Fit {
+  readonly start: Duration;
+  /** The window that put the start off; `null` when none did. */
+  readonly bound: WindowId | null;
+}
+
+/**
+ * The earliest start at or after `ready` so that the step lies wholly in one span of every window named ([PLN1]).
+ * `null` when no span fits before the windows end ([PLN4]).
+ */
+export function earliestFit(
+  ready: Duration,
+  length: Duration,
+  within: readonly WindowId[],
+  windows: WindowSpans,
+): Fit | null {
+  let start = ready;
+  let bound: WindowId | null = null;
+  for (let moved = within.length > 0; moved; ) {
+    moved = false;
+    for (const id of within) {
+      const spans = windows.get(id);
+      if (!spans) continue;
+      let best: Duration | null = null;
+      for (const { from, to } of spans) {
+        const at = from > start ? from : start;
+        if (at + length <= to && (best === null || at < best)) best = at;
+      }
+      if (best === null) return null;
+      if (best > start) {
+        start = best;
+        bound = id;
+        moved = true;
+      }
+    }
+  }
+  return { start, bound };
+}
+
+/**
+ * The latest start so that the step is over by `end` and lies wholly in one span of every window named ([PLN2]).
+ * `null` when no span fits.
+ */
+export function latestFit(
+  end: Duration,
+  length: Duration,
+  within: readonly WindowId[],
+  windows: WindowSpans,
+): Duration | null {
+  let finish = end;
+  for (let moved = within.length > 0; moved; ) {
+    moved = false;
+    for (const id of within) {
+      const spans = windows.get(id);
+      if (!spans) continue;
+      let best: Duration | null = null;
+      for (const { from, to } of spans) {
+        const at = to < finish ? to : finish;
+        if (at - length >= from && (best === null || at > best)) best = at;
+      }
+      if (best === null) return null;
+      if (best < finish) {
+        finish = best;
+        moved = true;
+      }
+    }
+  }
+  return (finish - length) as Duration;
+}

@@ -18,7 +18,9 @@ const IDS = {
 } as const;
 
 /** An object without the fields that are left out. */
-function present<Value extends object>(value: Value): { [Key in keyof Value]: Exclude<Value[Key], undefined> } {
+function present<Value extends object>(
+  value: Value,
+): { [Key in keyof Value]: Exclude<Value[Key], undefined> } {
   return Object.fromEntries(Object.entries(value).filter(([, field]) => field !== undefined)) as never;
 }
 
@@ -49,14 +51,18 @@ const location = ({ crew, places }: Known) =>
     ...(places.length > 0 ? [fc.constantFrom(...places).map((one) => ({ place: one }))] : []),
   );
 
-const placeOf = ({ places }: Known) => (places.length > 0 ? maybe(fc.constantFrom(...places)) : fc.constant(undefined));
+const placeOf = ({ places }: Known) =>
+  places.length > 0 ? maybe(fc.constantFrom(...places)) : fc.constant(undefined);
 
 function stepWith(id: string, known: Known, before: readonly string[]): fc.Arbitrary<Step> {
   const after = some(before).chain((named) =>
     fc.tuple(
-      ...named
-        .slice(0, 3)
-        .map((one) => fc.oneof(fc.constant(one), minutes.map((lag) => ({ step: one, lag })))),
+      ...named.slice(0, 3).map((one) =>
+        fc.oneof(
+          fc.constant(one),
+          minutes.map((lag) => ({ step: one, lag })),
+        ),
+      ),
     ),
   );
   return fc
@@ -76,16 +82,19 @@ function stepWith(id: string, known: Known, before: readonly string[]): fc.Arbit
       ),
       records: maybe(fc.constantFrom([], [{ id: "turns", unit: "1", min: 1.5, max: 7 }])),
       confirm: maybe(fc.constantFrom(...known.crew).map((by) => ({ by, text: "Marks meet" }))),
-      decide: maybe(
-        fc.constant({ id: `on-${id}`, ask: "Does it?", outcomes: ["yes", "no"], expect: "yes" }),
-      ),
+      decide: maybe(fc.constant({ id: `on-${id}`, ask: "Does it?", outcomes: ["yes", "no"], expect: "yes" })),
     })
     .map((fields) => present({ id, ...fields }) as unknown as Step);
 }
 
 const files = shape.chain(({ steps, tasks, contingencies, dealt }) =>
   fc
-    .record({ crew: some(IDS.crew, 1), places: some(IDS.places), items: some(IDS.items), windows: some(IDS.windows) })
+    .record({
+      crew: some(IDS.crew, 1),
+      places: some(IDS.places),
+      items: some(IDS.items),
+      windows: some(IDS.windows),
+    })
     .chain((known) => {
       const taskOf = steps.map((_, index) => (dealt[index] ?? 0) % tasks.length);
       const homeOf = tasks.map((_, index) =>
@@ -170,8 +179,14 @@ function listsOf(known: Known, inPlan: readonly string[]) {
         : fc.tuple(
             ...chosen.map(([from, to]) =>
               fc
-                .record({ turned: fc.boolean(), length: fc.integer({ min: 1, max: 9 }), time: maybe(minutes) })
-                .map(({ turned, ...fields }) => present({ between: turned ? [to, from] : [from, to], ...fields })),
+                .record({
+                  turned: fc.boolean(),
+                  length: fc.integer({ min: 1, max: 9 }),
+                  time: maybe(minutes),
+                })
+                .map(({ turned, ...fields }) =>
+                  present({ between: turned ? [to, from] : [from, to], ...fields }),
+                ),
             ),
           ),
     ),
@@ -235,9 +250,9 @@ const FLAT = ["crew", "places", "items", "windows", "watches"] as const;
 
 const stepIds = fc.constantFrom(...IDS.steps);
 const taskIds = fc.constantFrom(...IDS.tasks);
-const flat = fc.constantFrom(...FLAT).chain((list) =>
-  fc.constantFrom(...IDS[list]).map((id) => ({ list, id })),
-);
+const flat = fc
+  .constantFrom(...FLAT)
+  .chain((list) => fc.constantFrom(...IDS[list]).map((id) => ({ list, id })));
 const anyMember: fc.Arbitrary<{ list: ListName; id: string }> = fc.oneof(
   stepIds.map((id) => ({ list: "steps" as const, id })),
   taskIds.map((id) => ({ list: "tasks" as const, id })),
@@ -245,14 +260,19 @@ const anyMember: fc.Arbitrary<{ list: ListName; id: string }> = fc.oneof(
   flat,
 );
 const place = (list: ListName, id: string): fc.Arbitrary<{ behind: string } | { first: string | true }> => {
-  const behind = fc.constantFrom(...(IDS[list as keyof typeof IDS] ?? [id])).map((one) => ({ behind: one as string }));
+  const behind = fc
+    .constantFrom(...(IDS[list as keyof typeof IDS] ?? [id]))
+    .map((one) => ({ behind: one as string }));
   const first: fc.Arbitrary<string | true> =
     list === "steps"
       ? taskIds
       : list === "tasks"
         ? fc.constantFrom<string | true>(true, ...IDS.contingencies)
         : fc.constant(true as const);
-  return fc.oneof(behind, first.map((one) => ({ first: one })));
+  return fc.oneof(
+    behind,
+    first.map((one) => ({ first: one })),
+  );
 };
 
 /** A change of any form; whether it can be applied to a file is another matter. */
@@ -275,12 +295,18 @@ export const anyChange: fc.Arbitrary<Change> = fc.oneof(
       }),
     ),
   ),
-  fc.tuple(stepIds, minutes).map(([id, time]): Change => ({ change: id, set: { time, do: "Else" }, unset: ["after"] })),
-  flat.map(({ list, id }): Change => ({ change: id, list, set: { label: "Other" }, unset: ["spans", "refuge"] })),
-  fc.tuple(anyMember, fc.constantFrom("new-1", "new-2", "a", "ev1", "hatch")).map(
-    ([{ list, id }, to]): Change => ({ rename: id, ...named(list), to }),
+  fc
+    .tuple(stepIds, minutes)
+    .map(([id, time]): Change => ({ change: id, set: { time, do: "Else" }, unset: ["after"] })),
+  flat.map(
+    ({ list, id }): Change => ({ change: id, list, set: { label: "Other" }, unset: ["spans", "refuge"] }),
   ),
-  fc.tuple(fc.constantFrom(...IDS.contingencies), stepIds).map(([bring, behind]): Change => ({ bring, behind })),
+  fc
+    .tuple(anyMember, fc.constantFrom("new-1", "new-2", "a", "ev1", "hatch"))
+    .map(([{ list, id }, to]): Change => ({ rename: id, ...named(list), to })),
+  fc
+    .tuple(fc.constantFrom(...IDS.contingencies), stepIds)
+    .map(([bring, behind]): Change => ({ bring, behind })),
   fc.constantFrom<Change>(
     { head: { title: "Other", limits: { elapsed: "PT4H" } } },
     { head: {}, unset: ["revision", "summary", "limits"] },

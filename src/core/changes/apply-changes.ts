@@ -51,7 +51,8 @@ function find(root: Fields, list: ListName, id: string): Found {
   return found.length > 1 ? { problem: { code: "several", list, id } } : first;
 }
 
-const isThere = (root: Fields, list: ListName, id: string) => find(root, list, id).problem?.code !== "not-there";
+const isThere = (root: Fields, list: ListName, id: string) =>
+  find(root, list, id).problem?.code !== "not-there";
 
 /** The file with the members of one holder replaced. */
 const withMembers = (root: Fields, { path }: Holder, members: readonly Fields[]): Fields =>

@@ -92,7 +92,12 @@ class Rewriting {
   }
 
   /** The text of `value` in place of a node that holds `old`. */
-  over(node: Node, old: unknown, value: unknown, context: Context | { readonly list: ListName | null }): string {
+  over(
+    node: Node,
+    old: unknown,
+    value: unknown,
+    context: Context | { readonly list: ListName | null },
+  ): string {
     if (sameJson(old, value)) return this.#slice(node);
     const indent = this.#indentAt(node.offset);
     if (Array.isArray(old) && Array.isArray(value)) {
@@ -147,9 +152,7 @@ class Rewriting {
         const { child, ...blanks } = part;
         return { ...blanks, body: this.over(child, old[place], entry, list) };
       }
-      const body = isSpread
-        ? this.#member(entry, indent, list, areAllSpread)
-        : onOneLine(entry, this.#style);
+      const body = isSpread ? this.#member(entry, indent, list, areAllSpread) : onOneLine(entry, this.#style);
       return { lead: "", body, trail: "", was: "new" };
     });
     return this.#assembled(node, parts, next);

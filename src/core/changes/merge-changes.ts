@@ -51,10 +51,7 @@ function mergedValue<Value>({ base, ours, theirs }: Three<Value>): { readonly va
 }
 
 /** Merges objects field by field, noting the fields that both sides changed. */
-function mergedFields(
-  sides: Three<Fields>,
-  note: (field: string, values: Three<unknown>) => void,
-): Fields {
+function mergedFields(sides: Three<Fields>, note: (field: string, values: Three<unknown>) => void): Fields {
   const keys = new Set([sides.ours, sides.theirs, sides.base].flatMap((fields) => Object.keys(fields)));
   return Object.fromEntries(
     [...keys].flatMap((key): [string, unknown][] => {
@@ -180,12 +177,18 @@ class Merge {
   #letGo(list: ListName, sides: Three<Placed>, gone: ReadonlySet<string>): Three<Fields> {
     const fields = each(sides, ({ member }) => ownFields(list, member));
     if (lettingGo(list, fields.base, "steps", gone) === fields.base) return fields;
-    const named = new Set([...gone].filter((id) => lettingGo(list, fields.base, "steps", new Set([id])) !== fields.base));
+    const named = new Set(
+      [...gone].filter((id) => lettingGo(list, fields.base, "steps", new Set([id])) !== fields.base),
+    );
     return each(fields, (one) => lettingGo(list, one, "steps", named));
   }
 
   /** In what a member stands. */
-  #holder(list: ListName, id: string, sides: { base: Placed | null; ours: Placed; theirs: Placed }): string | null {
+  #holder(
+    list: ListName,
+    id: string,
+    sides: { base: Placed | null; ours: Placed; theirs: Placed },
+  ): string | null {
     const holders: Three<string | null | typeof ABSENT> = {
       base: sides.base ? sides.base.holder : ABSENT,
       ours: sides.ours.holder,

@@ -63,12 +63,7 @@ function rewritten(value: unknown, path: readonly string[], replace: (text: stri
 }
 
 /** A member of the list `within` in which references to the members `gone` of a list are let go: entries go, fields are removed. */
-export function lettingGo(
-  within: ListName,
-  member: Fields,
-  of: ListName,
-  gone: ReadonlySet<string>,
-): Fields {
+export function lettingGo(within: ListName, member: Fields, of: ListName, gone: ReadonlySet<string>): Fields {
   let next = member;
   for (const { in: list, path } of REFERENCE_TABLE[of]) {
     const [key = "", star, inner] = path;

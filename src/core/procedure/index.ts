@@ -20,7 +20,7 @@ export { nearest } from "./known-keys.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf } from "./outline.ts";
 export type { ReadProcedure } from "./read-procedure.ts";
-export { parseProcedure, readProcedure } from "./read-procedure.ts";
+export { parseProcedure, procedureFileOf, readProcedure } from "./read-procedure.ts";
 export type { Activity, Outcomes, Scenarios } from "./scenario.ts";
 export { AS_EXPECTED, activityOf, lanesOf, MOST_SCENARIOS, scenariosOf } from "./scenario.ts";
 export type {

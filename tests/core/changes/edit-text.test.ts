@@ -51,12 +51,14 @@ describe("editing the text of a file", () => {
     },
   );
 
-  test.prop([procedureFiles, layouts], { numRuns: 200 })("[CHG6] without an edit is the same bytes", (file, layout) => {
-    expect(editText(layout(file), file, []).text).toBe(layout(file));
-  });
+  test.prop([procedureFiles, layouts], { numRuns: 200 })(
+    "[CHG6] without an edit is the same bytes",
+    (file, layout) => {
+      expect(editText(layout(file), file, []).text).toBe(layout(file));
+    },
+  );
   it("see", () => {
-    const t = edited(RANGING_HEAD, [
-      { change: "ev1-open-hatch", set: { time: "PT9M" } }].slice(1) as never);
+    const t = edited(RANGING_HEAD, [{ change: "ev1-open-hatch", set: { time: "PT9M" } }].slice(1) as never);
     expect(t).toBe(RANGING_HEAD);
   });
 });

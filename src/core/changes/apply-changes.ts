@@ -12,7 +12,8 @@ import type {
   RenameChange,
 } from "../procedure/index.ts";
 import type { Applied, ChangeProblem } from "./change-problem.ts";
-import { FILE_LISTS, heldBy, homesOf, idOf, keyFor, LISTS, withId } from "./list-table.ts";
+import { doubledId, findMember, idsWithin, isThere } from "./find-member.ts";
+import { FILE_LISTS, heldBy, homesOf, idOf, keyFor, withId } from "./list-table.ts";
 import type { Holder } from "./members.ts";
 import { holdersOf, replacedAt, rollOf } from "./members.ts";
 import { withoutSteps, withRenamed } from "./references.ts";
@@ -22,37 +23,8 @@ type Result =
   | { readonly root: Fields; readonly problem: null }
   | { readonly root: null; readonly problem: ChangeProblem };
 
-/** A member that was looked for, or why it was not found. */
-type Found =
-  | { readonly holder: Holder; readonly index: number; readonly member: Fields; readonly problem: null }
-  | { readonly problem: ChangeProblem };
-
 const done = (root: Fields): Result => ({ root, problem: null });
 const refused = (problem: ChangeProblem): Result => ({ root: null, problem });
-
-function matches(root: Fields, list: ListName, isIt: (member: Fields) => boolean): Found[] {
-  return holdersOf(root, list).flatMap((holder) =>
-    holder.members.flatMap((member, index) =>
-      isIt(member) ? [{ holder, index, member, problem: null }] : [],
-    ),
-  );
-}
-
-/** The member of a list with an id. A supply may be named without its crew member where no other has its id. */
-function find(root: Fields, list: ListName, id: string): Found {
-  const key = keyFor(list, id);
-  const exact = matches(root, list, (member) => {
-    const own = idOf(list, member);
-    return own === id || (own !== null && keyFor(list, own) === key);
-  });
-  const found = exact.length > 0 ? exact : matches(root, list, (member) => member["id"] === id);
-  const [first] = found;
-  if (!first) return { problem: { code: "not-there", list, id } };
-  return found.length > 1 ? { problem: { code: "several", list, id } } : first;
-}
-
-const isThere = (root: Fields, list: ListName, id: string) =>
-  find(root, list, id).problem?.code !== "not-there";
 
 /** The file with the members of one holder replaced. */
 const withMembers = (root: Fields, { path }: Holder, members: readonly Fields[]): Fields =>
@@ -60,24 +32,6 @@ const withMembers = (root: Fields, { path }: Holder, members: readonly Fields[])
 
 const without = (root: Fields, { holder, index }: { holder: Holder; index: number }): Fields =>
   withMembers(root, holder, holder.members.toSpliced(index, 1));
-
-/** The first id that two members have, here and in what the members hold. */
-function doubledId(root: Fields): ChangeProblem | null {
-  for (const list of LISTS) {
-    const seen = new Set<string>();
-    // Two ways between the same places are no mistake.
-    if (list === "routes") continue;
-    for (const { members } of holdersOf(root, list)) {
-      for (const member of members) {
-        const id = idOf(list, member);
-        if (id === null) return { code: "no-id", list };
-        if (seen.has(keyFor(list, id))) return { code: "id-taken", list, id };
-        seen.add(keyFor(list, id));
-      }
-    }
-  }
-  return null;
-}
 
 /** A file with a member put where a change says. */
 function put(
@@ -88,7 +42,7 @@ function put(
 ): Result {
   if ((behind === undefined) === (first === undefined)) return refused({ code: "no-place", list });
   if (behind !== undefined) {
-    const found = find(root, list, behind);
+    const found = findMember(root, list, behind);
     if (found.problem) return refused(found.problem);
     const { holder, index } = found;
     return done(withMembers(root, holder, holder.members.toSpliced(index + 1, 0, member)));
@@ -99,18 +53,6 @@ function put(
   const holder = holdersOf(root, list).find(({ id }) => id === (first === true ? null : first));
   if (!holder) return refused({ code: "not-there", list: parent ?? list, id: String(first) });
   return done(withMembers(root, holder, [member, ...holder.members]));
-}
-
-/** The ids that a member and everything in it would bring into a file, by list. */
-function idsWithin(list: ListName, member: Fields): [ListName, string | null][] {
-  const held = heldBy(list);
-  const inner = held === null ? [] : member[held];
-  return [
-    [list, idOf(list, member)],
-    ...(held !== null && Array.isArray(inner)
-      ? inner.flatMap((one: unknown) => idsWithin(held, (one ?? {}) as Fields))
-      : []),
-  ];
 }
 
 function added(root: Fields, change: AddChange): Result {
@@ -126,7 +68,7 @@ function added(root: Fields, change: AddChange): Result {
 }
 
 function dropped(root: Fields, { drop, list = "steps" }: DropChange): Result {
-  const found = find(root, list, drop);
+  const found = findMember(root, list, drop);
   if (found.problem) return refused(found.problem);
   const gone = idsWithin(list, found.member).flatMap(([in_, id]) => (in_ === "steps" && id ? id : []));
   const left = without(root, found);
@@ -135,7 +77,7 @@ function dropped(root: Fields, { drop, list = "steps" }: DropChange): Result {
 
 function moved(root: Fields, change: MoveChange): Result {
   const { move, list = "steps", behind } = change;
-  const found = find(root, list, move);
+  const found = findMember(root, list, move);
   if (found.problem) return refused(found.problem);
   if (behind !== undefined && keyFor(list, behind) === keyFor(list, idOf(list, found.member) ?? move))
     return refused({ code: "behind-itself", list });
@@ -149,7 +91,7 @@ const removed = (fields: Fields, keys: readonly string[]): Fields =>
 
 function changedFields(root: Fields, change: FieldChange): Result {
   const { list = "steps", set = {}, unset = [] } = change;
-  const found = find(root, list, change.change);
+  const found = findMember(root, list, change.change);
   if (found.problem) return refused(found.problem);
   const { holder, index, member } = found;
   const id = idOf(list, member) ?? change.change;
@@ -165,7 +107,7 @@ function changedFields(root: Fields, change: FieldChange): Result {
 }
 
 function renamed(root: Fields, { rename, list = "steps", to }: RenameChange): Result {
-  const found = find(root, list, rename);
+  const found = findMember(root, list, rename);
   if (found.problem) return refused(found.problem);
   const { holder, index, member } = found;
   const from = idOf(list, member) ?? rename;
@@ -177,9 +119,9 @@ function renamed(root: Fields, { rename, list = "steps", to }: RenameChange): Re
 }
 
 function brought(root: Fields, { bring, behind }: BringChange): Result {
-  const contingency = find(root, "contingencies", bring);
+  const contingency = findMember(root, "contingencies", bring);
   if (contingency.problem) return refused(contingency.problem);
-  const step = find(root, "steps", behind);
+  const step = findMember(root, "steps", behind);
   const [home, task] = step.problem ? [] : step.holder.path;
   // The steps of a contingency are not in the plan, so that nothing can come after them there.
   if (home !== "tasks") return refused({ code: "not-there", list: "steps", id: behind });

@@ -9,8 +9,6 @@ export { keyFor } from "./list-table.ts";
 export { rollOf } from "./members.ts";
 export type { Conflict, Merged } from "./merge-changes.ts";
 export { mergeChanges } from "./merge-changes.ts";
-export { mergedOrder } from "./merge-order.ts";
 export { patchBetween } from "./patch-between.ts";
 export type { ReadChanges, UnreadableChanges } from "./read-changes.ts";
 export { readChanges } from "./read-changes.ts";
-export { sameJson } from "./same-json.ts";

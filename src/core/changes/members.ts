@@ -1,6 +1,10 @@
 import type { Fields, ListName, PathPart } from "../procedure/index.ts";
 import { heldBy, homesOf, idOf, keyFor } from "./list-table.ts";
 
+/** Whether a JSON value is an object, and no list. */
+export const isFields = (value: unknown): value is Fields =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
 /** One array of members: the plan's tasks, the tasks of a contingency, the steps of a task, the crew … */
 export interface Holder {
   /** The way to the array from the root of the file. */

@@ -3,6 +3,8 @@ import { parseProcedure } from "../procedure/index.ts";
 import { FILE_LISTS, heldBy, homesOf, LISTS } from "./list-table.ts";
 import type { Placed, Roll } from "./members.ts";
 import { ownFields, rollOf } from "./members.ts";
+import type { Three } from "./merge-fields.ts";
+import { ABSENT, each, mergedFields, mergedValue, shown } from "./merge-fields.ts";
 import { mergedOrder } from "./merge-order.ts";
 import { lettingGo } from "./references.ts";
 import { sameJson } from "./same-json.ts";
@@ -26,42 +28,6 @@ export interface Conflict {
 export type Merged =
   | { readonly file: ProcedureFile; readonly conflicts: readonly []; readonly findings: readonly Finding[] }
   | { readonly file: null; readonly conflicts: readonly Conflict[]; readonly findings: readonly [] };
-
-interface Three<Value> {
-  readonly base: Value;
-  readonly ours: Value;
-  readonly theirs: Value;
-}
-
-const each = <From, To>({ base, ours, theirs }: Three<From>, make: (one: From) => To): Three<To> => ({
-  base: make(base),
-  ours: make(ours),
-  theirs: make(theirs),
-});
-
-/** A field that is left out, told apart from any value. */
-const ABSENT: unique symbol = Symbol("absent");
-const fieldOf = (fields: Fields, key: string): unknown => (Object.hasOwn(fields, key) ? fields[key] : ABSENT);
-const shown = (value: unknown) => (value === ABSENT || value === undefined ? null : value);
-
-/** What two sides made of one value: what both have, else what the one that changed it has; `undecided` when both did. */
-function mergedValue<Value>({ base, ours, theirs }: Three<Value>): { readonly value: Value } | "undecided" {
-  if (sameJson(ours, theirs) || sameJson(theirs, base)) return { value: ours };
-  return sameJson(ours, base) ? { value: theirs } : "undecided";
-}
-
-/** Merges objects field by field, noting the fields that both sides changed. */
-function mergedFields(sides: Three<Fields>, note: (field: string, values: Three<unknown>) => void): Fields {
-  const keys = new Set([sides.ours, sides.theirs, sides.base].flatMap((fields) => Object.keys(fields)));
-  return Object.fromEntries(
-    [...keys].flatMap((key): [string, unknown][] => {
-      const values = each(sides, (fields) => fieldOf(fields, key));
-      const merged = mergedValue(values);
-      if (merged === "undecided") note(key, each(values, shown));
-      return merged === "undecided" || merged.value === ABSENT ? [] : [[key, merged.value]];
-    }),
-  );
-}
 
 /** A member of the merged file, before it is put in its place. */
 interface MergedMember {

@@ -1,22 +1,9 @@
-import type { Fields, PatchOperation, PathPart } from "../procedure/index.ts";
+import type { PatchOperation, PathPart } from "../procedure/index.ts";
 import { jsonPointer } from "../procedure/index.ts";
+import { entryKeys } from "./entry-keys.ts";
 import { keptInOrder } from "./kept-order.ts";
+import { isFields } from "./members.ts";
 import { sameJson } from "./same-json.ts";
-
-const isObject = (value: unknown): value is Fields =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** What tells the entries of an array apart: an id, else the whole value; the second of the same has another key. */
-function entryKeys(entries: readonly unknown[]): string[] {
-  const seen = new Map<string, number>();
-  return entries.map((entry) => {
-    const key =
-      isObject(entry) && typeof entry["id"] === "string" ? `#${entry["id"]}` : JSON.stringify(entry);
-    const times = (seen.get(key) ?? 0) + 1;
-    seen.set(key, times);
-    return `${times} ${key}`;
-  });
-}
 
 function ofArrays(before: readonly unknown[], after: readonly unknown[], path: readonly PathPart[]) {
   const [oldKeys, newKeys] = [entryKeys(before), entryKeys(after)];
@@ -41,7 +28,7 @@ function ofArrays(before: readonly unknown[], after: readonly unknown[], path: r
 function operationsBetween(before: unknown, after: unknown, path: readonly PathPart[]): PatchOperation[] {
   if (sameJson(before, after)) return [];
   if (Array.isArray(before) && Array.isArray(after)) return ofArrays(before, after, path);
-  if (!isObject(before) || !isObject(after))
+  if (!isFields(before) || !isFields(after))
     return [{ op: "replace", path: jsonPointer(path), value: after }];
   return [
     ...Object.keys(before).flatMap((key): PatchOperation[] =>

@@ -115,7 +115,7 @@ function fieldChanges(rolls: Rolls, list: ListName, gone: ReadonlySet<string>): 
     const { key, member } = placed;
     // A drop that comes after a new member was added reaches into that one too.
     const old = before.members.get(key) ?? placed;
-    const left = gone.size > 0 ? lettingGo(list, old.member, "steps", gone) : old.member;
+    const left = gone.size > 0 ? lettingGo(list, old.member, gone) : old.member;
     if (left === member) return [];
     const between = fieldsBetween(ownFields(list, left), ownFields(list, member));
     if (!between) return [];

@@ -1,6 +1,6 @@
 import type { Fields, ListName } from "../procedure/index.ts";
 import type { ChangeProblem } from "./change-problem.ts";
-import { heldBy, idOf, keyFor, LISTS } from "./list-table.ts";
+import { hasId, heldBy, idOf, keyFor, LISTS } from "./list-table.ts";
 import type { Holder } from "./members.ts";
 import { holdersOf } from "./members.ts";
 
@@ -9,25 +9,26 @@ export type Found =
   | { readonly holder: Holder; readonly index: number; readonly member: Fields; readonly problem: null }
   | { readonly problem: ChangeProblem };
 
-function matches(root: Fields, list: ListName, isIt: (member: Fields) => boolean): Found[] {
-  return holdersOf(root, list).flatMap((holder) =>
-    holder.members.flatMap((member, index) =>
-      isIt(member) ? [{ holder, index, member, problem: null }] : [],
-    ),
-  );
+/** The one member of a list that is meant, or why there is none. Lists are long and this is asked of every change: no copies. */
+function onlyOne(root: Fields, list: ListName, id: string, isMeant: (member: Fields) => boolean): Found {
+  let found: Found = { problem: { code: "not-there", list, id } };
+  for (const holder of holdersOf(root, list)) {
+    for (let index = 0; index < holder.members.length; index += 1) {
+      const member = holder.members[index];
+      if (!member || !isMeant(member)) continue;
+      if (!found.problem) return { problem: { code: "several", list, id } };
+      found = { holder, index, member, problem: null };
+    }
+  }
+  return found;
 }
 
 /** The member of a list with an id. A supply may be named without its crew member where no other has its id. */
 export function findMember(root: Fields, list: ListName, id: string): Found {
-  const key = keyFor(list, id);
-  const exact = matches(root, list, (member) => {
-    const own = idOf(list, member);
-    return own === id || (own !== null && keyFor(list, own) === key);
-  });
-  const found = exact.length > 0 ? exact : matches(root, list, (member) => member["id"] === id);
-  const [first] = found;
-  if (!first) return { problem: { code: "not-there", list, id } };
-  return found.length > 1 ? { problem: { code: "several", list, id } } : first;
+  const found = onlyOne(root, list, id, hasId(list, id));
+  return found.problem?.code === "not-there" && list === "supplies"
+    ? onlyOne(root, list, id, (member) => member["id"] === id)
+    : found;
 }
 
 /** Whether a list has a member with an id, or several. */

@@ -89,3 +89,13 @@ export const keyFor = (list: ListName, id: string): string => LIST_TABLE[list].k
 /** A member under another id. */
 export const withId = (list: ListName, member: Fields, id: string): Fields =>
   LIST_TABLE[list].withId?.(member, id) ?? { ...member, id };
+
+/** Tells the members with an id from all others. */
+export function hasId(list: ListName, id: string): (member: Fields) => boolean {
+  if (!LIST_TABLE[list].idOf) return (member) => member["id"] === id;
+  const key = keyFor(list, id);
+  return (member) => {
+    const own = idOf(list, member);
+    return own !== null && keyFor(list, own) === key;
+  };
+}

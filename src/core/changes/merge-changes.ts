@@ -129,9 +129,8 @@ class Merge {
     const left = ours ?? theirs;
     if (!left) return null;
     if (!base) return { own: own(left), holder: left.holder };
-    const before = lettingGo(list, own(base), "steps", gone);
-    const isUntouched =
-      left.holder === base.holder && sameJson(lettingGo(list, own(left), "steps", gone), before);
+    const before = lettingGo(list, own(base), gone);
+    const isUntouched = left.holder === base.holder && sameJson(lettingGo(list, own(left), gone), before);
     if (!isUntouched) asWhole();
     return null;
   }
@@ -142,11 +141,11 @@ class Merge {
    */
   #letGo(list: ListName, sides: Three<Placed>, gone: ReadonlySet<string>): Three<Fields> {
     const fields = each(sides, ({ member }) => ownFields(list, member));
-    if (lettingGo(list, fields.base, "steps", gone) === fields.base) return fields;
+    if (lettingGo(list, fields.base, gone) === fields.base) return fields;
     const named = new Set(
-      [...gone].filter((id) => lettingGo(list, fields.base, "steps", new Set([id])) !== fields.base),
+      [...gone].filter((id) => lettingGo(list, fields.base, new Set([id])) !== fields.base),
     );
-    return each(fields, (one) => lettingGo(list, one, "steps", named));
+    return each(fields, (one) => lettingGo(list, one, named));
   }
 
   /** In what a member stands. */

@@ -1,5 +1,6 @@
-import type { Fields, ListName, PathPart } from "../procedure/index.ts";
-import { holdersOf, replacedAt } from "./members.ts";
+import type { Fields, ListName } from "../procedure/index.ts";
+import { CHANGE_LISTS } from "../procedure/index.ts";
+import { holdersOf, isFields, replacedAt } from "./members.ts";
 
 /** In which list a member stands that names another, and under which fields; `*` stands for every entry of an array. */
 interface Reference {
@@ -62,27 +63,29 @@ function rewritten(value: unknown, path: readonly string[], replace: (text: stri
   return next === fields[part] ? value : { ...fields, [part]: next };
 }
 
-/** A member of the list `within` in which references to the members `gone` of a list are let go: entries go, fields are removed. */
-export function lettingGo(within: ListName, member: Fields, of: ListName, gone: ReadonlySet<string>): Fields {
+/** By the list a member stands in, the ways in which it may name a member of another. */
+const waysIn = (of: ListName, within: ListName): readonly (readonly string[])[] =>
+  REFERENCE_TABLE[of].filter((reference) => reference.in === within).map(({ path }) => path);
+
+const STEPS_NAMED_IN = new Map(CHANGE_LISTS.map((list) => [list, waysIn("steps", list)]));
+
+const isGone = (name: unknown, gone: ReadonlySet<string>) => typeof name === "string" && gone.has(name);
+
+/** A member of a list with the steps `gone` let go: entries that name one go, and so do fields. The member itself where it names none. */
+export function lettingGo(list: ListName, member: Fields, gone: ReadonlySet<string>): Fields {
   let next = member;
-  for (const { in: list, path } of REFERENCE_TABLE[of]) {
-    const [key = "", star, inner] = path;
+  for (const [key = "", star, inner] of STEPS_NAMED_IN.get(list) ?? []) {
     const value = next[key];
-    if (list !== within || value === undefined) continue;
     if (star === undefined) {
-      if (typeof value === "string" && gone.has(value)) {
+      if (isGone(value, gone)) {
         next = Object.fromEntries(Object.entries(next).filter(([other]) => other !== key));
       }
-      continue;
+    } else if (Array.isArray(value)) {
+      const nameOf = (entry: unknown) =>
+        inner === undefined ? entry : isFields(entry) ? entry[inner] : undefined;
+      if (!value.some((entry) => isGone(nameOf(entry), gone))) continue;
+      next = { ...next, [key]: value.filter((entry) => !isGone(nameOf(entry), gone)) };
     }
-    if (!Array.isArray(value)) continue;
-    const named = (entry: unknown) =>
-      inner === undefined ? entry : typeof entry === "object" && entry ? (entry as Fields)[inner] : null;
-    const kept = value.filter((entry: unknown) => {
-      const name = named(entry);
-      return typeof name !== "string" || !gone.has(name);
-    });
-    if (kept.length < value.length) next = { ...next, [key]: kept };
   }
   return next;
 }
@@ -96,10 +99,15 @@ function eachMember(
   let next = root;
   for (const list of lists) {
     for (const { path, members } of holdersOf(next, list)) {
-      const changed = members.map((member) => change(list, member));
-      if (changed.some((member, index) => member !== members[index])) {
-        next = replacedAt(next, path as readonly PathPart[], () => changed) as Fields;
+      let changed: Fields[] | null = null;
+      for (const [index, member] of members.entries()) {
+        const one = change(list, member);
+        if (one === member) continue;
+        changed ??= [...members];
+        changed[index] = one;
       }
+      const result = changed;
+      if (result) next = replacedAt(next, path, () => result) as Fields;
     }
   }
   return next;
@@ -109,7 +117,7 @@ const naming = (of: ListName) => new Set(REFERENCE_TABLE[of].map(({ in: list }) 
 
 /** A file in which nothing comes after the steps `gone` and no watch begins or ends with them. */
 export function withoutSteps(root: Fields, gone: ReadonlySet<string>): Fields {
-  return eachMember(root, naming("steps"), (list, member) => lettingGo(list, member, "steps", gone));
+  return eachMember(root, naming("steps"), (list, member) => lettingGo(list, member, gone));
 }
 
 /** A file in which everything that named a member of a list by `from` names it by `to`. */
@@ -119,8 +127,6 @@ export function withRenamed(root: Fields, of: ListName, from: string, to: string
     root,
     naming(of),
     (list, member) =>
-      REFERENCE_TABLE[of]
-        .filter((reference) => reference.in === list)
-        .reduce<unknown>((value, { path }) => rewritten(value, path, replace), member) as Fields,
+      waysIn(of, list).reduce<unknown>((value, path) => rewritten(value, path, replace), member) as Fields,
   );
 }

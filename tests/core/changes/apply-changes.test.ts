@@ -425,7 +425,7 @@ describe("changes to the lists of a procedure", () => {
     expect(refusal(WHOLE, { head: { revision: "B" } }, change, { drop: "a" })).toEqual([1, words]);
   });
 
-  test.prop([procedureFiles, fc.array(anyChange, { maxLength: 8 })], { numRuns: 500 })(
+  test.prop([procedureFiles, fc.array(anyChange, { maxLength: 8 })], { numRuns: 200 })(
     "[CHG2] changes nothing in place, and stops at the first that cannot be applied",
     (file, changes) => {
       const text = JSON.stringify(file);

@@ -31,7 +31,7 @@ describe("the changes between two procedures", () => {
     expect(parseProcedure(file).findings.filter(({ level }) => level === "error")).toEqual([]);
   });
 
-  test.prop([procedureFiles, procedureFiles], { numRuns: 1000 })(
+  test.prop([procedureFiles, procedureFiles], { numRuns: 300 })(
     "[CHG3] make the second of the first, whatever the two are, order included",
     (before, after) => {
       expect(applied(frozen(before), changesBetween(before, frozen(after)))).toEqual(after);
@@ -47,7 +47,7 @@ describe("the changes between two procedures", () => {
     },
   );
 
-  test.prop([procedureFiles, fc.array(anyChange, { maxLength: 6 })], { numRuns: 500 })(
+  test.prop([procedureFiles, fc.array(anyChange, { maxLength: 6 })], { numRuns: 200 })(
     "[CHG3] make what any changes made, even where that is no procedure, and no more of them than is due",
     (before, wanted) => {
       const after = changed(before, wanted);
@@ -191,7 +191,7 @@ describe("the changes between two procedures", () => {
 });
 
 describe("the inverse of changes", () => {
-  test.prop([procedureFiles, fc.array(anyChange, { maxLength: 8 })], { numRuns: 1000 })(
+  test.prop([procedureFiles, fc.array(anyChange, { maxLength: 8 })], { numRuns: 300 })(
     "[CHG4] gives the procedure back that they were applied to",
     (file, wanted) => {
       const changes = applicable(file, wanted);

@@ -34,7 +34,7 @@ const layouts = fc.constantFrom<(file: unknown) => string>(
 );
 
 describe("editing the text of a file", () => {
-  test.prop([procedureFiles, layouts, fc.array(anyChange, { maxLength: 6 })], { numRuns: 400 })(
+  test.prop([procedureFiles, layouts, fc.array(anyChange, { maxLength: 6 })], { numRuns: 200 })(
     "[CHG6] gives a text that reads as the changed procedure, whatever its layout",
     (file, layout, wanted) => {
       const text = layout(file);

@@ -25,7 +25,7 @@ const inOrder = (conflicts: readonly Conflict[]) =>
   conflicts.map((one) => JSON.stringify([one.list, one.id, one.field, one])).sort();
 
 describe("a merge of two revisions", () => {
-  test.prop([revisions], { numRuns: 1000 })(
+  test.prop([revisions], { numRuns: 300 })(
     "[CHG5] is the same whichever side is ours, conflicts included",
     ({ base, ours, theirs }) => {
       const one = mergeChanges(base, ours, theirs);
@@ -35,7 +35,7 @@ describe("a merge of two revisions", () => {
     },
   );
 
-  test.prop([revisions], { numRuns: 500 })(
+  test.prop([revisions], { numRuns: 200 })(
     "[CHG5] with what nobody changed, or with itself, is the other",
     ({ base, ours }) => {
       expect(mergeChanges(base, ours, base)).toMatchObject({ file: ours, conflicts: [] });
@@ -44,7 +44,7 @@ describe("a merge of two revisions", () => {
     },
   );
 
-  test.prop([revisions], { numRuns: 500 })(
+  test.prop([revisions], { numRuns: 200 })(
     "[CHG5] keeps from each side what the other left alone",
     ({ base, ours, theirs }) => {
       const { file } = mergeChanges(base, ours, theirs);

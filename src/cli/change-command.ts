@@ -1,6 +1,5 @@
 import { changeProblemText, editText, readChanges, unreadableChangesText } from "../core/changes/index.ts";
 import type { Change } from "../core/procedure/index.ts";
-import { parseProcedure } from "../core/procedure/index.ts";
 import { readText } from "../io/files/index.ts";
 import { plainText } from "./plain-text.ts";
 import { changeableProcedure } from "./procedure-text.ts";
@@ -24,7 +23,7 @@ export async function changeCommand(
     terminal.err(`Change ${edited.index + 1} of ${changesFile} cannot be made: ${reason}.\n`);
     return EXIT.findings;
   }
-  return writeProcedure(edited.text, parseProcedure(edited.file).findings, { out, terminal });
+  return writeProcedure(edited.text, { out, terminal });
 }
 
 async function changesIn(file: string): Promise<readonly Change[]> {

@@ -24,13 +24,13 @@ export async function mergeCommand(
   const base = await soundProcedure(files.base);
   const ours = await soundProcedure(files.ours);
   const theirs = await soundProcedure(files.theirs);
-  const { file, conflicts, findings } = mergeChanges(base.file, ours.file, theirs.file);
+  const { file, conflicts } = mergeChanges(base.file, ours.file, theirs.file);
   if (!file) {
     if (json) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
     else terminal.err(inWords(conflicts));
     return EXIT.findings;
   }
-  const status = await writeProcedure(writtenOver(ours.text, file), findings, { out, terminal });
+  const status = await writeProcedure(writtenOver(ours.text, file), { out, terminal });
   // With --json there is one document on standard output, also where the file went elsewhere.
   if (json && out !== undefined) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
   return status;

@@ -1,5 +1,4 @@
-import type { Finding } from "../core/procedure/index.ts";
-import { hasErrors } from "../core/procedure/index.ts";
+import { hasErrors, readProcedure } from "../core/procedure/index.ts";
 import { writeText } from "../io/files/index.ts";
 import { findingSentence } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -16,13 +15,10 @@ export interface Destination {
  * Writes the text of a procedure that a command made, and says on `err` what reading it has to say: it is written with its errors, so
  * that they can be mended, and the exit status tells of them.
  */
-export async function writeProcedure(
-  text: string,
-  findings: readonly Finding[],
-  { out, terminal }: Destination,
-): Promise<ExitStatus> {
+export async function writeProcedure(text: string, { out, terminal }: Destination): Promise<ExitStatus> {
   if (out === undefined) terminal.out(text);
   else await writeText(out, text);
+  const { findings } = readProcedure(text);
   for (const one of findings) {
     terminal.err(`${out ?? "The result"}: ${one.level} ${findingSentence(one)}\n`);
   }

@@ -173,9 +173,7 @@ describe("change", () => {
     const { status, out, err } = await tetherline("change", base, changes);
     expect(status).toBe(1);
     expect(JSON.parse(out).crew).toHaveLength(2);
-    expect(err).toMatch(
-      /^The result: error at \/tasks\/0\/steps\/1\/by\/0: There is no crew member "ev2"\..*\n$/,
-    );
+    expect(err).toMatch(/^The result: error at line \d+, column \d+: There is no crew member "ev2"\..*\n$/);
   });
 
   it("[CHG2] mends a file that names what is not there", async () => {
@@ -291,7 +289,7 @@ describe("merge", () => {
     );
     const { status, out, err } = await tetherline("merge", base, without, naming);
     expect([status, JSON.parse(out).tasks.length]).toEqual([1, 1]);
-    expect(err).toMatch(/^The result: error at \/tasks\/0\/steps\/0\/after\/0: There is no step "c"\..*\n$/);
+    expect(err).toMatch(/^The result: error at line \d+, column \d+: There is no step "c"\..*\n$/);
   });
 
   it.each([

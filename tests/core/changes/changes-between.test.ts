@@ -6,9 +6,10 @@ import {
   changesBetween,
   inverseOf,
   NeverAppliedError,
+  rollOf,
 } from "../../../src/core/changes/index.ts";
 import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
-import { parseProcedure } from "../../../src/core/procedure/index.ts";
+import { CHANGE_LISTS, parseProcedure } from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 import { anyChange, frozen, procedureFiles, withKeysTurned } from "../procedure-files.ts";
 
@@ -208,6 +209,21 @@ describe("the inverse of changes", () => {
       for (const [index, change] of [...changes.entries()].toReversed()) {
         const [before, after] = [files[index] as ProcedureFile, files[index + 1] as ProcedureFile];
         expect(applied(after, inverseOf(before, [change]))).toEqual(before);
+      }
+    },
+  );
+
+  test.prop([procedureFiles], { numRuns: 100 })(
+    "[CHG1] [CHG4] of a rename of any member is the rename back, and nothing is left that names the old id",
+    (file) => {
+      for (const list of CHANGE_LISTS.filter((one) => one !== "routes" && one !== "pictures")) {
+        for (const { id } of rollOf(file, list).members.values()) {
+          const rename: Change = { rename: id, ...(list === "steps" ? {} : { list }), to: "fresh" };
+          const renamed = applied(file, [rename]);
+          expect(parseProcedure(renamed).findings.filter(({ level }) => level === "error")).toEqual([]);
+          const [back, ...more] = inverseOf(file, [rename]);
+          expect([Object.keys(back ?? {})[0], more]).toEqual(["rename", []]);
+        }
       }
     },
   );

@@ -88,7 +88,7 @@ describe("editing the text of a file", () => {
   const steps = fileOf(RANGING_HEAD).tasks.flatMap((task) => task.steps);
   const linesOf = (id: string) => {
     const lines = RANGING_HEAD.split("\n");
-    const first = lines.findIndex((line) => line === `          "id": "${id}",`) - 1;
+    const first = lines.indexOf(`          "id": "${id}",`) - 1;
     const length = lines.slice(first).findIndex((line) => /^ {8}\},?$/.test(line)) + 1;
     return { first, length };
   };

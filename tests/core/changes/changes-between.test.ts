@@ -239,6 +239,12 @@ describe("the inverse of changes", () => {
     ]);
   });
 
+  it("[CHG4] of a rename takes nothing along that named the new id before there was one", () => {
+    const file = fileWith([step("a", "ev1", 1), step("b", "ev1", 1, { after: ["z"] })]);
+    const renamed = applied(file, [{ rename: "a", to: "z" }]);
+    expect(applied(renamed, inverseOf(file, [{ rename: "a", to: "z" }]))).toEqual(file);
+  });
+
   it("[CHG4] is not to be had of changes that cannot be applied", () => {
     expect(() => inverseOf(fileWith([step("a", "ev1", 1)]), [{ drop: "z" }])).toThrow(NeverAppliedError);
   });

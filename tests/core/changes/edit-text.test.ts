@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { applyChanges, editText, UneditableTextError, writtenOver } from "../../../src/core/changes/index.ts";
 import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { readProcedure } from "../../../src/core/procedure/index.ts";
-import { fileWith, step } from "../procedure-builder.ts";
+import { fileWith, step, task } from "../procedure-builder.ts";
 import { anyChange, procedureFiles } from "../procedure-files.ts";
 
 const BUNDLED = readdirSync("procedures").filter((name) => name.endsWith(".procedure.json"));
@@ -168,6 +168,36 @@ describe("editing the text of a file", () => {
     expect(result.endsWith("}\r\n  \r\n")).toBe(true);
     expect(result.replaceAll("\r\n", "")).not.toContain("\n");
     expect(result).toContain('\t\t\t\t\t"time": "PT2M",\r\n\t\t\t\t\t"at": "hatch"\r\n');
+  });
+
+  it("[CHG6] keeps lines left blank between members, and the blanks round the first of a list", () => {
+    const file = fileWith([step("a", "ev1", 1), step("b", ["ev1", "ev2"], 1), step("c", "iv", 1)]);
+    const text = JSON.stringify(file, null, 2)
+      .replace('},\n        {\n          "id": "c"', '},\n\n        {\n          "id": "c"')
+      .replace(/\[\s+"ev1",\s+"ev2"\s+\]/, '["ev1", "ev2"]');
+    expect(fileOf(text)).toEqual(file);
+    const result = edited(text, [
+      { change: "b", set: { by: ["ev2"] } },
+      { drop: "a" },
+      { add: step("d", "iv", 1), behind: "c" },
+    ]);
+    expect(result).toContain('      "steps": [\n        {\n          "id": "b",\n          "by": ["ev2"],\n');
+    expect(result).toContain('        },\n\n        {\n          "id": "c",\n');
+    expect(result).toContain('        },\n        {\n          "id": "d",\n');
+  });
+
+  it("[CHG6] sets what moves in by as much as its new neighbours", () => {
+    const aid = task("aid", [step("p", "ev2", 1)]);
+    const file = fileWith([step("a", "ev1", 1)], {
+      contingencies: [{ id: "tear", title: "A tear", tasks: [aid] }],
+    });
+    const text = `${JSON.stringify(file, null, 2)}\n`;
+    const result = edited(text, [{ bring: "tear", behind: "a" }]);
+    // As the whole file would be laid out anew.
+    expect(result).toBe(
+      `${JSON.stringify({ ...file, tasks: [...file.tasks, aid], contingencies: [] }, null, 2)}\n`,
+    );
+    expect(writtenOver(result, file)).toBe(text);
   });
 
   it("[CHG6] tells the change that cannot be applied, and edits nothing", () => {

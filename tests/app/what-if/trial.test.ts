@@ -106,7 +106,7 @@ describe("what is tried on a plan", () => {
     const back = findingsOf(checkOutline(over.outline), outline);
     expect(back.gone.map(({ code }) => code)).toContain("time/over-limit");
     expect(back.new).toEqual([]);
-    expect(findingsOf(before, outline)).toEqual({ fresh: [], gone: [] });
+    expect(findingsOf(before, outline)).toEqual({ new: [], gone: [], same: before });
   });
 
   it.each([

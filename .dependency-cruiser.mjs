@@ -6,6 +6,7 @@
 export const importTable = {
   "core/units": [],
   "core/procedure": ["core/units"],
+  "core/changes": ["core/procedure", "core/units"],
   "core/order": ["core/procedure", "core/units"],
   "core/place": ["core/procedure", "core/order", "core/units"],
   "core/custody": ["core/procedure", "core/order", "core/units"],
@@ -32,6 +33,7 @@ export const importTable = {
     "core/plan",
     "core/supply",
   ],
+  "core/effect": ["core/check", "core/course", "core/plan", "core/procedure", "core/units"],
   "core/log": ["core/procedure", "core/units"],
   "core/link": ["core/log", "core/units"],
   "core/walk": [

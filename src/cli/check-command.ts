@@ -1,7 +1,7 @@
-import type { Finding } from "../core/procedure/index.ts";
+import type { Checked } from "../core/check/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import { UnusableFileError, watchFiles } from "../io/files/index.ts";
-import { mendOf } from "./mend.ts";
+import { mendOf, patchFor } from "./mend.ts";
 import { counted, plainText } from "./plain-text.ts";
 import { checkedFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -10,7 +10,7 @@ import { UnusableInputError } from "./unusable-input-error.ts";
 
 interface CheckedFile {
   readonly file: string;
-  readonly findings: readonly Finding[];
+  readonly checked: Checked;
 }
 
 /** What `check` can be asked with. */
@@ -41,9 +41,9 @@ export async function checkCommand(
   let status: ExitStatus = EXIT.fine;
   for (const file of files) {
     try {
-      const { findings } = await checkedFile(file);
-      checked.push({ file, findings });
-      if (status === EXIT.fine && hasErrors(findings)) status = EXIT.findings;
+      const one = await checkedFile(file);
+      checked.push({ file, checked: one });
+      if (status === EXIT.fine && hasErrors(one.findings)) status = EXIT.findings;
     } catch (error) {
       if (!(error instanceof UnusableFileError)) throw error;
       terminal.err(`${error.message}\n`);
@@ -55,27 +55,31 @@ export async function checkCommand(
   return status;
 }
 
-function inJson({ file, findings }: CheckedFile): object {
+function inJson({ file, checked }: CheckedFile): object {
   return {
     file,
-    findings: findings.map(({ level, code, message, pointer, steps, things, position, mend }) => ({
-      level,
-      code,
-      message,
-      pointer,
-      steps,
-      things,
-      line: position?.line ?? null,
-      column: position?.column ?? null,
-      ...(mend ? { mend } : {}),
-    })),
+    findings: checked.findings.map((finding) => {
+      const { level, code, message, pointer, steps, things, position } = finding;
+      const mend = patchFor(checked, finding);
+      return {
+        level,
+        code,
+        message,
+        pointer,
+        steps,
+        things,
+        line: position?.line ?? null,
+        column: position?.column ?? null,
+        ...(mend ? { mend } : {}),
+      };
+    }),
   };
 }
 
-function inWords({ file, findings }: CheckedFile): string {
-  const lines = findings.map(({ level, code, message, pointer, position, mend }, index) => {
+function inWords({ file, checked: { findings } }: CheckedFile): string {
+  const lines = findings.map(({ level, code, message, pointer, position, mend, repair }, index) => {
     const where = position ? `${position.line}:${position.column}` : pointer || "the file";
-    return `  ${level.toUpperCase().padEnd(8)}${where.padEnd(9)} ${code}\n            ${plainText(message)}\n${mend ? `            A mend is proposed: --mend ${index + 1} prints it.\n` : ""}`;
+    return `  ${level.toUpperCase().padEnd(8)}${where.padEnd(9)} ${code}\n            ${plainText(message)}\n${(mend ?? repair) ? `            A mend is proposed: --mend ${index + 1} prints it.\n` : ""}`;
   });
   const counts = (["error", "caution", "advice"] as const).flatMap((level) => {
     const count = findings.filter((one) => one.level === level).length;

@@ -14,8 +14,11 @@ import {
   seedValue,
   siteValue,
 } from "./argument-values.ts";
+import { changeCommand } from "./change-command.ts";
 import { checkCommand } from "./check-command.ts";
+import { compareCommand } from "./compare-command.ts";
 import { type HubFlags, hubCommand, type ServeHub } from "./hub-command.ts";
+import { mergeCommand } from "./merge-command.ts";
 import { passesCommand } from "./passes-command.ts";
 import { planCommand } from "./plan-command.ts";
 import { UnusableProcedureError } from "./read-input.ts";
@@ -65,7 +68,7 @@ function ofCommander(error: CommanderError, terminal: Terminal): ExitStatus {
   if (error.exitCode === 0) return EXIT.fine;
   const message =
     error.code === "commander.help"
-      ? "Say what to do: check, plan, passes, rehearse, state, review, hub or schema; --help explains them."
+      ? "Say what to do: check, plan, compare, change, merge, passes, rehearse, state, review, hub or schema; --help explains them."
       : sentenceOf(error.message);
   terminal.err(`${message}\n`);
   return EXIT.unusable;
@@ -85,7 +88,10 @@ function sentenceOf(message: string): string {
   return /[.?!)]$/.test(sentence) ? sentence : `${sentence}.`;
 }
 
-function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: ExitStatus) => void): Command {
+type Ended = (status: ExitStatus) => void;
+
+function programFor(surroundings: Surroundings, ended: Ended): Command {
+  const { terminal } = surroundings;
   const program = new Command("tetherline")
     .description(
       "Prepare, follow and review a walk outside a vehicle. It advises only and defers to flight rules.",
@@ -96,7 +102,18 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
       // Messages are written in one place, as one sentence.
       writeErr: () => {},
     });
+  addPlanning(program, surroundings, ended);
+  addRevising(program, surroundings, ended);
+  addWalks(program, surroundings, ended);
+  addHub(program, surroundings, ended);
+  program
+    .command("schema")
+    .description("print the JSON Schema of the procedure file")
+    .action(() => terminal.out(`${JSON.stringify(procedureJsonSchema(), null, 2)}\n`));
+  return program;
+}
 
+function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended): void {
   program
     .command("check")
     .description("say what is wrong with procedures")
@@ -138,7 +155,47 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
     .action(async (file: string, options: Parameters<typeof passesCommand>[1]) => {
       ended(await passesCommand(file, options, terminal));
     });
+}
 
+function addRevising(program: Command, { terminal }: Surroundings, ended: Ended): void {
+  program
+    .command("compare")
+    .description("say what makes one procedure of another, and what it comes to")
+    .argument("<before>", "procedure file")
+    .argument("<after>", "procedure file")
+    .option("--start <instant>", "the instant of PET 0", instantValue)
+    .option("--orbit <file>", "orbit (OMM or two-line elements) for daylight and darkness; needs --start")
+    .option("--json", "print one JSON document")
+    .action(async (before: string, after: string, options: Parameters<typeof compareCommand>[1]) => {
+      ended(await compareCommand({ before, after }, options, terminal));
+    });
+
+  program
+    .command("change")
+    .description("make changes to a procedure; the rest of its text stays as it is")
+    .argument("<file>", "procedure file")
+    .argument("<changes>", "JSON: a list of changes, or what compare --json prints")
+    .option("--out <file>", "write to a file instead of standard output")
+    .action(async (file: string, changes: string, options: { out?: string }) => {
+      ended(await changeCommand(file, changes, options, terminal));
+    });
+
+  program
+    .command("merge")
+    .description(
+      "merge what two revisions made of one base; exit status 1 when both made something else of it",
+    )
+    .argument("<base>", "the procedure both were made from")
+    .argument("<ours>", "one revision, whose text is kept where nothing changes")
+    .argument("<theirs>", "the other revision")
+    .option("--out <file>", "write to a file instead of standard output")
+    .option("--json", "print one JSON document: the merged procedure, or the conflicts")
+    .action(async (base: string, ours: string, theirs: string, options: { out?: string; json?: boolean }) => {
+      ended(await mergeCommand({ base, ours, theirs }, options, terminal));
+    });
+}
+
+function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ended): void {
   program
     .command("rehearse")
     .description("play a procedure with sampled durations and write the log")
@@ -176,7 +233,9 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
     .action(async (log: string, options: { json?: boolean; csv?: boolean; xes?: boolean }) => {
       ended(await reviewCommand(log, options, terminal));
     });
+}
 
+function addHub(program: Command, { terminal, serveHub }: Surroundings, ended: Ended): void {
   program
     .command("hub")
     .description("serve the app, and keep the devices that follow a walk in agreement")
@@ -199,11 +258,4 @@ function programFor({ terminal, now, serveHub }: Surroundings, ended: (status: E
     .action(async (flags: HubFlags) => {
       ended(await hubCommand(flags, terminal, serveHub));
     });
-
-  program
-    .command("schema")
-    .description("print the JSON Schema of the procedure file")
-    .action(() => terminal.out(`${JSON.stringify(procedureJsonSchema(), null, 2)}\n`));
-
-  return program;
 }

@@ -1,22 +1,35 @@
-import type { PatchOperation, ReadProcedure } from "../core/procedure/index.ts";
+import { applyChanges, patchBetween } from "../core/changes/index.ts";
+import type { Checked } from "../core/check/index.ts";
+import type { Finding, PatchOperation } from "../core/procedure/index.ts";
 import { counted } from "./plain-text.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
-/** The mend proposed for the finding with this number, counted from 1 as `check` lists them. */
-export function mendOf(
-  { findings }: Pick<ReadProcedure, "findings">,
-  number: number,
-): readonly PatchOperation[] {
-  const finding = findings[number - 1];
+/** A checked file, as far as mending it goes. */
+type Mendable = Pick<Checked, "file" | "findings">;
+
+/** The JSON Patch of the file that mends a finding, or repairs a file that is no procedure; `null` when none is proposed. */
+export function patchFor(
+  { file }: Pick<Mendable, "file">,
+  finding: Finding,
+): readonly PatchOperation[] | null {
+  if (!finding.mend || !file) return finding.repair;
+  const mended = applyChanges(file, finding.mend);
+  return mended.file && patchBetween(file, mended.file);
+}
+
+/** The JSON Patch proposed for the finding with this number, counted from 1 as `check` lists them. */
+export function mendOf(checked: Mendable, number: number): readonly PatchOperation[] {
+  const finding = checked.findings[number - 1];
   if (!finding) {
     throw new UnusableInputError(
-      `There is no finding ${number}: the file has ${counted(findings.length, "finding")}.`,
+      `There is no finding ${number}: the file has ${counted(checked.findings.length, "finding")}.`,
     );
   }
-  if (!finding.mend) {
+  const patch = patchFor(checked, finding);
+  if (!patch) {
     throw new UnusableInputError(
       `For finding ${number} (${finding.code}) no mend is proposed: it needs a judgement.`,
     );
   }
-  return finding.mend;
+  return patch;
 }

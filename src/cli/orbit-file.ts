@@ -1,5 +1,7 @@
-import type { ElementSet } from "../core/light/index.ts";
-import { readOrbit } from "../core/light/index.ts";
+import type { ElementSet, Light } from "../core/light/index.ts";
+import { lightFor, readOrbit } from "../core/light/index.ts";
+import type { Instant } from "../core/units/index.ts";
+import { HORIZON } from "../core/window/index.ts";
 import { readText } from "../io/files/index.ts";
 import { plainText } from "./plain-text.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
@@ -13,4 +15,15 @@ export async function orbitFile(file: string): Promise<ElementSet> {
   throw new UnusableInputError(
     `${file} is refused as an orbit: ${plainText(first ? `${first.field}: ${first.reason}` : "it cannot be read")}${more}.`,
   );
+}
+
+/** Day and night from PET 0 on by the orbit in a file; `null` where no file is named. Rejects when the instant of PET 0 is not given. */
+export async function lightFromFile(
+  file: string | undefined,
+  start: Instant | undefined,
+): Promise<Light | null> {
+  if (file === undefined) return null;
+  if (start === undefined)
+    throw new UnusableInputError("--orbit needs --start: day and night hang on the instant of PET 0.");
+  return lightFor({ kind: "orbit", elements: await orbitFile(file) }, start, HORIZON);
 }

@@ -1,15 +1,12 @@
 import type { CourseStep, Wait } from "../core/course/index.ts";
 import { waitsBefore } from "../core/course/index.ts";
-import type { Light } from "../core/light/index.ts";
-import { lightFor } from "../core/light/index.ts";
 import type { Plan, Timeline } from "../core/plan/index.ts";
 import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { clockText, formatInstant, lengthText, minus, ofSeconds } from "../core/units/index.ts";
-import { HORIZON } from "../core/window/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
-import { orbitFile } from "./orbit-file.ts";
+import { lightFromFile } from "./orbit-file.ts";
 import { counted, plainText, shortText } from "./plain-text.ts";
 import { planDocument } from "./plan-document.ts";
 import { findingSentence, procedureFile } from "./read-input.ts";
@@ -18,7 +15,6 @@ import { riskDocument } from "./risk-document.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { CAUTION, EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
-import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** What `plan` can be asked with. */
 export interface PlanArguments {
@@ -40,7 +36,7 @@ export async function planCommand(
 ): Promise<ExitStatus> {
   const { outline, read } = await procedureFile(file);
   const outcomes = outcomesFrom(outline, decide);
-  const light = orbit === undefined ? null : await lightFromFile(orbit, start);
+  const light = await lightFromFile(orbit, start);
   const plan = planOf(outline, { outcomes, start: start ?? null, light, getAheads });
   const risk = riskDocument(plan, samples, seed);
   const document = { ...planDocument(plan), risk };
@@ -49,12 +45,6 @@ export async function planCommand(
     terminal.err(`${file}: ${one.level} ${findingSentence(one)}\n`);
   }
   return hasErrors(plan.findings) ? EXIT.findings : EXIT.fine;
-}
-
-async function lightFromFile(file: string, start: Instant | undefined): Promise<Light> {
-  if (start === undefined)
-    throw new UnusableInputError("--orbit needs --start: day and night hang on the instant of PET 0.");
-  return lightFor({ kind: "orbit", elements: await orbitFile(file) }, start, HORIZON);
 }
 
 function inWords(plan: Plan, risk: RiskDocument | null): string {

@@ -25,8 +25,11 @@ export interface PlanDocument {
   readonly criticalPath: readonly string[];
 }
 
-/** What a wait of a plan is for, without the step on which a wait for others ends. */
-const onDocument = (on: Wait["on"]): object => (on === null ? {} : "crew" in on ? { crew: on.crew } : on);
+/** A wait of a plan: who, for how many seconds, and for what, without the step on which a wait for others ends. */
+export function waitDocument({ crew, from, to, on }: Wait) {
+  const what: object = on === null ? {} : "crew" in on ? { crew: on.crew } : on;
+  return { crew, seconds: inSeconds(to - from), on: what };
+}
 
 /** The document of a plan: its steps in reading order; without steps and finish when there is no timeline. */
 export function planDocument({ outline, start, timeline }: Plan): PlanDocument {
@@ -51,10 +54,6 @@ function stepDocument({ course, slack }: Timeline, { step, start, finish }: Cour
     slack: inSeconds(late?.slack ?? NO_TIME),
     freeSlack: inSeconds(late?.freeSlack ?? NO_TIME),
     critical: late?.critical ?? true,
-    waits: waitsBefore(course, step).map(({ crew, from, to, on }) => ({
-      crew,
-      seconds: inSeconds(to - from),
-      on: onDocument(on),
-    })),
+    waits: waitsBefore(course, step).map(waitDocument),
   };
 }

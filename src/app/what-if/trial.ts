@@ -1,8 +1,11 @@
+import { applyChanges } from "../../core/changes/index.ts";
 import { checkOutline } from "../../core/check/index.ts";
+import type { FindingsEffect } from "../../core/effect/index.ts";
+import { findingsEffect } from "../../core/effect/index.ts";
 import type { Plan, PlanOptions } from "../../core/plan/index.ts";
 import { planOf } from "../../core/plan/index.ts";
-import type { Finding, Outline, ProcedureChange, ProcedureFile } from "../../core/procedure/index.ts";
-import { changedFile, outlineOf, parseProcedure } from "../../core/procedure/index.ts";
+import type { Change, Finding, Outline, ProcedureFile } from "../../core/procedure/index.ts";
+import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, StepId, TaskId } from "../../core/units/index.ts";
 import { formatDuration } from "../../core/units/index.ts";
 
@@ -25,19 +28,21 @@ export function isEmpty({ times, performers, dropped }: Trial): boolean {
 }
 
 /** The changes a trial amounts to. Low and high keep their share of the likely duration. */
-export function changesOf(trial: Trial, outline: Outline): ProcedureChange[] {
-  const changes: ProcedureChange[] = [];
-  for (const { step, task } of outline.steps) {
-    if (trial.dropped.has(task.id)) {
-      changes.push({ drop: step.id });
-      continue;
-    }
+export function changesOf(trial: Trial, outline: Outline): Change[] {
+  const ofSteps = outline.steps.flatMap(({ step, task }): Change[] => {
     const likely = trial.times.get(step.id);
-    if (likely !== undefined) changes.push({ change: step.id, set: { time: timeOf(step.time, likely) } });
     const by = trial.performers.get(step.id);
-    if (by) changes.push({ change: step.id, set: { by: [...by] } });
-  }
-  return changes;
+    if (trial.dropped.has(task.id) || (likely === undefined && !by)) return [];
+    const set = {
+      ...(likely === undefined ? {} : { time: timeOf(step.time, likely) }),
+      ...(by ? { by: [...by] } : {}),
+    };
+    return [{ change: step.id, set }];
+  });
+  const ofTasks = outline.procedure.tasks.flatMap(({ id }): Change[] =>
+    trial.dropped.has(id) ? [{ drop: id, list: "tasks" }] : [],
+  );
+  return [...ofTasks, ...ofSteps];
 }
 
 type Time = NonNullable<Outline["steps"][number]["step"]["time"]>;
@@ -66,29 +71,17 @@ export function tried(
   trial: Trial,
   options: PlanOptions,
 ): TrialResult {
-  const changed = changedFile(file, changesOf(trial, outline));
+  const changed = applyChanges(file, changesOf(trial, outline));
   if (!changed.file) return { file: null, outline: null, plan: null, problems: [] };
-  const kept = { ...changed.file, tasks: changed.file.tasks.filter(({ steps }) => steps.length > 0) };
-  const { procedure, findings } = parseProcedure(kept);
+  const { procedure, findings } = parseProcedure(changed.file);
   if (!procedure) return { file: null, outline: null, plan: null, problems: findings };
   const next = outlineOf(procedure);
-  return { file: kept, outline: next, plan: planOf(next, options), problems: findings };
+  return { file: changed.file, outline: next, plan: planOf(next, options), problems: findings };
 }
 
-/** A finding as it stands in a list of findings, whatever its place in the file. */
-const keyOf = ({ code, message }: Finding) => `${code} ${message}`;
-
 /** The findings that a changed procedure has and the one before had not, and the other way round. */
-export function findingsOf(
-  before: readonly Finding[],
-  outline: Outline,
-): { readonly fresh: Finding[]; readonly gone: Finding[] } {
-  const after = checkOutline(outline);
-  const [old, next] = [new Set(before.map(keyOf)), new Set(after.map(keyOf))];
-  return {
-    fresh: after.filter((one) => !old.has(keyOf(one))),
-    gone: before.filter((one) => !next.has(keyOf(one))),
-  };
+export function findingsOf(before: readonly Finding[], outline: Outline): FindingsEffect {
+  return findingsEffect(before, checkOutline(outline));
 }
 
 /** A revision has at most so many letters. */

@@ -200,20 +200,22 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
   const settled = useDeferredValue(result);
   const change = useMemo(
     () =>
-      settled.outline ? findingsOf(findings, settled.outline) : { fresh: [...settled.problems], gone: [] },
+      settled.outline
+        ? findingsOf(findings, settled.outline)
+        : { new: [...settled.problems], gone: [], same: [] },
     [settled, findings],
   );
   return (
     <div className="what-if-changes">
       <p>Tried: {tried.join("; ")}.</p>
-      {change.fresh.length === 0 && change.gone.length === 0 && (
+      {change.new.length === 0 && change.gone.length === 0 && (
         <p className="hint">No finding comes or goes with it.</p>
       )}
-      {change.fresh.length > 0 && (
+      {change.new.length > 0 && (
         <>
           <h3>New findings</h3>
           <ul className="plain-list">
-            {change.fresh.map(({ code, pointer, message }) => (
+            {change.new.map(({ code, pointer, message }) => (
               <li key={`${code} ${pointer} ${message}`}>{message}</li>
             ))}
           </ul>

@@ -2,7 +2,7 @@ import type { Custody } from "../custody/index.ts";
 import { custodyAtStart, holderOf, isWithin } from "../custody/index.ts";
 import { isPlaced } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
-import type { Finding, Location, Outline, OutlineStep, PatchOperation } from "../procedure/index.ts";
+import type { Change, Finding, Location, Outline, OutlineStep } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { CrewId, ItemId, StepId } from "../units/index.ts";
 
@@ -43,7 +43,7 @@ export function custodyFindings(plan: Plan): Finding[] {
 interface Refusal {
   readonly code: string;
   readonly message: string;
-  readonly mend?: readonly PatchOperation[] | null;
+  readonly mend?: readonly Change[] | null;
 }
 
 /** Why the performers of a step cannot move an item; `null` when they can. */
@@ -101,8 +101,8 @@ function refusalOf(
   return null;
 }
 
-/** The patch that lets a receiver take part; `null` when it is not where the step is done, or when that could bring a deadlock. */
-function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: CrewId): PatchOperation[] | null {
+/** The change that lets a receiver take part; `null` when it is not where the step is done, or when that could bring a deadlock. */
+function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: CrewId): Change[] | null {
   const lane = outline.lane(crew);
   const member = outline.crew[lane];
   const pointsForward = network.before.some((links) => links.some(({ from, to }) => from > to));
@@ -117,7 +117,7 @@ function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: Crew
     }
     if (place !== at) return null;
   }
-  return [{ op: "add", path: `${entry.pointer}/by/-`, value: crew }];
+  return [{ change: entry.step.id, set: { by: [...entry.step.by, crew] } }];
 }
 
 /** The places where a step's performers are when it starts and when it ends. */

@@ -1,8 +1,8 @@
 import TinyQueue from "tinyqueue";
-import type { Activity, Finding, Outline, PatchOperation } from "../procedure/index.ts";
+import type { Activity, Change, Finding, Outline } from "../procedure/index.ts";
 import { finding, lanesOf } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
-import { NO_TIME } from "../units/index.ts";
+import { formatDuration, NO_TIME } from "../units/index.ts";
 
 /** That one step must be complete, and a lag past, before another starts. Steps are reading order indices. */
 export interface Precedence {
@@ -138,8 +138,8 @@ export function deadlockFinding(network: Network): Finding | null {
   );
 }
 
-/** The patch that drops the one `after` of the ring that points forwards in reading order; `null` when there are several, or that leaves a deadlock. */
-function withoutForwardLink({ outline, activity, before, behind, ring }: Network): PatchOperation[] | null {
+/** The change that drops the one `after` of the ring that points forwards in reading order; `null` when there are several, or that leaves a deadlock. */
+function withoutForwardLink({ outline, activity, before, behind, ring }: Network): Change[] | null {
   const forward = ring.filter(({ from, to, because }) => because === "after" && from > to);
   const [link] = forward;
   if (!link || forward.length > 1) return null;
@@ -151,8 +151,12 @@ function withoutForwardLink({ outline, activity, before, behind, ring }: Network
     behind.map((links) => links.filter(isKept)),
   );
   if (order.length < activity.active.filter(Boolean).length) return null;
-  const waiting = outline.steps[link.to];
+  const waiting = outline.steps[link.to]?.step;
   const named = outline.steps[link.from]?.step.id;
-  const places = (waiting?.step.after ?? []).flatMap(({ step }, place) => (step === named ? [place] : []));
-  return places.toReversed().map((place) => ({ op: "remove", path: `${waiting?.pointer}/after/${place}` }));
+  if (!waiting) return null;
+  const after = waiting.after.flatMap(({ step, lag }) => {
+    if (step === named) return [];
+    return lag === NO_TIME ? step : { step, lag: formatDuration(lag) };
+  });
+  return [{ change: waiting.id, set: { after } }];
 }

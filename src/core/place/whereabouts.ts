@@ -1,12 +1,5 @@
 import type { Network } from "../order/index.ts";
-import type {
-  CrewMember,
-  Finding,
-  Outline,
-  OutlineStep,
-  PatchOperation,
-  StepTime,
-} from "../procedure/index.ts";
+import type { Change, CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { Duration, PlaceId, StepId } from "../units/index.ts";
 import { longest, NO_TIME } from "../units/index.ts";
@@ -117,13 +110,13 @@ function notThere(
   });
 }
 
-/** The patch that puts a translation before a step, done on the same conditions. */
+/** The change that puts a translation before a step, done on the same conditions. */
 function translationBefore(
   outline: Outline,
-  { step, pointer }: OutlineStep,
+  { step, task }: OutlineStep,
   member: CrewMember,
   to: PlaceId,
-): PatchOperation {
+): Change {
   const { tasks, contingencies } = outline.procedure;
   const taken = new Set<string>(
     [tasks, ...contingencies.map((one) => one.tasks)]
@@ -133,14 +126,15 @@ function translationBefore(
   const base = `${member.id}-to-${to}`;
   let id = base;
   for (let count = 2; taken.has(id); count += 1) id = `${base}-${count}`;
-  const value = {
+  const add = {
     id,
     by: [member.id],
     do: `Move to ${labelOf(outline, to)}`,
     to,
     ...(step.when ? { when: step.when } : {}),
   };
-  return { op: "add", path: pointer, value };
+  const before = task.steps[task.steps.findIndex((one) => one.id === step.id) - 1];
+  return before ? { add, behind: before.id } : { add, first: task.id };
 }
 
 function noWay(

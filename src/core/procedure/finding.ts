@@ -1,4 +1,5 @@
 import type { StepId } from "../units/index.ts";
+import type { Change } from "./change.ts";
 
 /** Where in a file something stands; both count from 1. */
 export interface FilePosition {
@@ -30,8 +31,13 @@ export interface Finding {
   readonly things: readonly string[];
   /** Line and column of the pointer, where the text of the file is known. */
   readonly position: FilePosition | null;
-  /** A JSON Patch of the file as it stands that mends just this; `null` where more than one mend is thinkable. Never applied unasked. */
-  readonly mend: readonly PatchOperation[] | null;
+  /** Changes to the procedure that mend just this; `null` where more than one mend is thinkable. Never applied unasked. */
+  readonly mend: readonly Change[] | null;
+  /**
+   * Where the file is no procedure, so that there is nothing to change: a JSON Patch of the file as it stands that repairs just this;
+   * `null` where more than one is thinkable. Never applied unasked.
+   */
+  readonly repair: readonly PatchOperation[] | null;
 }
 
 /** A finding without its place in the file, with nothing concerned unless said. */
@@ -43,7 +49,8 @@ export function finding(
   concerned: {
     readonly steps?: readonly StepId[];
     readonly things?: readonly string[];
-    readonly mend?: readonly PatchOperation[] | null;
+    readonly mend?: readonly Change[] | null;
+    readonly repair?: readonly PatchOperation[] | null;
   } = {},
 ): Finding {
   return {
@@ -55,6 +62,7 @@ export function finding(
     things: concerned.things ?? [],
     position: null,
     mend: concerned.mend ?? null,
+    repair: concerned.repair ?? null,
   };
 }
 

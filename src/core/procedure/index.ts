@@ -1,13 +1,26 @@
-export type { ChangedFile, ProcedureChange, StepFile } from "./changed-file.ts";
-export { changedFile } from "./changed-file.ts";
+export type {
+  AddChange,
+  BringChange,
+  Change,
+  DropChange,
+  FieldChange,
+  Fields,
+  HeadChange,
+  ListName,
+  MoveChange,
+  RenameChange,
+} from "./change.ts";
+export { CHANGE_LISTS, changeForms, changeSchema } from "./change.ts";
 export type { FilePosition, Finding, FindingLevel, PatchOperation } from "./finding.ts";
 export { finding, hasErrors } from "./finding.ts";
+export type { PathPart } from "./json-pointer.ts";
+export { jsonPointer } from "./json-pointer.ts";
 export { procedureJsonSchema } from "./json-schema.ts";
 export { nearest } from "./known-keys.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf } from "./outline.ts";
 export type { ReadProcedure } from "./read-procedure.ts";
-export { parseProcedure, readProcedure } from "./read-procedure.ts";
+export { parseProcedure, procedureFileOf, readProcedure } from "./read-procedure.ts";
 export type { Activity, Outcomes, Scenarios } from "./scenario.ts";
 export { AS_EXPECTED, activityOf, lanesOf, MOST_SCENARIOS, scenariosOf } from "./scenario.ts";
 export type {

@@ -63,6 +63,15 @@ export function parseProcedure(value: unknown): Parsed {
   };
 }
 
+/**
+ * A JSON value as a procedure file where its shape is right, although what it names may not be there: something that can be changed,
+ * if not planned. `null` for any other shape.
+ */
+export function procedureFileOf(value: unknown): ProcedureFile | null {
+  if (formatFinding(value) || sizeFindings(value).length > 0) return null;
+  return procedureSchema.safeParse(value).success ? (value as ProcedureFile) : null;
+}
+
 /** Reads a procedure from the text of its file; every finding has its line and column. Never throws. */
 export function readProcedure(text: string): ReadProcedure {
   const bytes = new TextEncoder().encode(text).length;

@@ -67,9 +67,9 @@ export function referenceFindings(file: unknown): Finding[] {
     message: string,
     steps: StepId[] = [],
     things: string[] = [],
-    mend: PatchOperation[] | null = null,
+    repair: PatchOperation[] | null = null,
   ) => {
-    found.push(finding("error", code, at(part), message, { steps, things, mend }));
+    found.push(finding("error", code, at(part), message, { steps, things, repair }));
   };
 
   const unique = (
@@ -132,16 +132,16 @@ export function referenceFindings(file: unknown): Finding[] {
     const message = `There is no ${kind} "${id}".${hint}`;
     const sure = surelyMeant(id, ids[kind]);
     // The name of a decision is a key of `when`, so it is the key that must be another.
-    const mend: PatchOperation[] =
+    const repair: PatchOperation[] =
       sure === null
         ? []
         : kind !== "decision"
           ? [{ op: "replace", path: at(part), value: sure }]
           : [{ op: "move", from: at(part), path: jsonPointer([...part.path.slice(0, -1), sure]) }];
-    const isSure = mend.length > 0 && !isNamedAlready(part, sure);
-    report("file/no-such-reference", part, message, step ? stepsOf(step) : [], [id], isSure ? mend : null);
+    const isSure = repair.length > 0 && !isNamedAlready(part, sure);
+    report("file/no-such-reference", part, message, step ? stepsOf(step) : [], [id], isSure ? repair : null);
   };
-  /** True when the list or object that holds a reference holds the other one too, which the mend would double. */
+  /** True when the list or object that holds a reference holds the other one too, which the repair would double. */
   const isNamedAlready = (part: RawPart, id: string | null) => {
     const holder = part.path
       .slice(0, -1)

@@ -111,7 +111,7 @@ function findingsOf(root: unknown, issue: Issue, above: readonly PropertyKey[]):
       const hint = meant ? ` Did you mean "${meant}"?` : "";
       const pointer = jsonPointer([...path, key]);
       return finding("error", "file/unknown-key", pointer, `The key "${key}" is not known here.${hint}`, {
-        mend: renamed(valueAt(root, path), path, key, surelyMeant(key, known)),
+        repair: renamed(valueAt(root, path), path, key, surelyMeant(key, known)),
       });
     });
   }

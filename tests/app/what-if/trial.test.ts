@@ -102,13 +102,13 @@ describe("what is tried on a plan", () => {
     const before = checkOutline(outline);
     const over = result({ times: { a: 25 } });
     if (!over.outline) throw new Error("it can be read");
-    const { fresh, gone } = findingsOf(before, over.outline);
+    const { new: fresh, gone } = findingsOf(before, over.outline);
     expect(fresh.map(({ code }) => code)).toContain("time/over-limit");
     expect(gone).toEqual([]);
     const back = findingsOf(checkOutline(over.outline), outline);
     expect(back.gone.map(({ code }) => code)).toContain("time/over-limit");
-    expect(back.fresh).toEqual([]);
-    expect(findingsOf(before, outline)).toEqual({ fresh: [], gone: [] });
+    expect(back.new).toEqual([]);
+    expect(findingsOf(before, outline)).toEqual({ new: [], gone: [], same: before });
   });
 
   it.each([

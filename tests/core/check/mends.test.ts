@@ -3,15 +3,29 @@ import { fc, test } from "@fast-check/vitest";
 import type { Operation } from "fast-json-patch";
 import jsonPatch from "fast-json-patch";
 import { describe, expect, it } from "vitest";
+import { applyChanges, patchBetween } from "../../../src/core/changes/index.ts";
 import { checkProcedureText } from "../../../src/core/check/index.ts";
-import type { Finding } from "../../../src/core/procedure/index.ts";
+import type { Finding, PatchOperation, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 
 type AnyFile = Record<string, unknown>;
 
 const check = (file: unknown) => checkProcedureText(JSON.stringify(file)).findings;
-const applied = (file: AnyFile, { mend }: Finding): AnyFile =>
-  jsonPatch.applyPatch(structuredClone(file), structuredClone(mend ?? []) as Operation[], true).newDocument;
+const isMendable = ({ mend, repair }: Finding) => mend !== null || repair !== null;
+/** A file as a finding's mend, or a file's repair, leaves it. */
+function applied(file: AnyFile, { mend, repair }: Finding): AnyFile {
+  if (mend) {
+    const mended = applyChanges(file as ProcedureFile, mend);
+    if (mended.problem) throw new Error(mended.problem.code);
+    expect(patched(file, patchOf(file, mend))).toEqual(mended.file);
+    return mended.file;
+  }
+  return patched(file, repair ?? []);
+}
+const patchOf = (file: AnyFile, mend: Finding["mend"]): PatchOperation[] =>
+  patchBetween(file, applyChanges(file as ProcedureFile, mend ?? []).file);
+const patched = (file: AnyFile, patch: readonly PatchOperation[]): AnyFile =>
+  jsonPatch.applyPatch(structuredClone(file), structuredClone(patch) as Operation[], true).newDocument;
 const sameAs = (one: Finding) => (other: Finding) =>
   other.code === one.code && other.message === one.message && other.pointer === one.pointer;
 const errorsIn = (findings: readonly Finding[]) => findings.filter(({ level }) => level === "error").length;
@@ -19,7 +33,7 @@ const errorsIn = (findings: readonly Finding[]) => findings.filter(({ level }) =
 /** The findings with a mend; each, applied, must take its finding away and bring no error. */
 function mendedIn(file: AnyFile): Finding[] {
   const found = check(file);
-  const mendable = found.filter(({ mend }) => mend !== null);
+  const mendable = found.filter(isMendable);
   for (const one of mendable) {
     const after = check(applied(file, one));
     expect(after.filter(sameAs(one)), one.message).toEqual([]);
@@ -48,7 +62,7 @@ describe("a mend", () => {
     const { do: text, ...rest } = step("a", "ev1", 1);
     const file = { ...fileWith([]), tasks: [task("t", [{ ...rest, doo: text } as never])], titel: "More" };
     const mended = mendedIn(file);
-    expect(mended.map(({ mend }) => mend)).toEqual([
+    expect(mended.map(({ repair }) => repair)).toEqual([
       [{ op: "move", from: "/tasks/0/steps/0/doo", path: "/tasks/0/steps/0/do" }],
     ]);
   });
@@ -62,7 +76,7 @@ describe("a mend", () => {
       step("b", "ev2", 1, { after: ["losen-bolt"] }),
       step("c", ["iv", "ev22" as string], 1, { after: [{ step: "loosen-botl", lag: "PT1M" }] }),
     ]);
-    expect(mendedIn(file).map(({ mend }) => mend)).toEqual([
+    expect(mendedIn(file).map(({ repair }) => repair)).toEqual([
       [{ op: "move", from: "/tasks/0/steps/1/when/blt", path: "/tasks/0/steps/1/when/bolt" }],
       [{ op: "replace", path: "/tasks/0/steps/2/after/0", value: "loosen-bolt" }],
       [{ op: "replace", path: "/tasks/0/steps/3/after/0/step", value: "loosen-bolt" }],
@@ -77,9 +91,9 @@ describe("a mend", () => {
       step("x", "ev2", 1, { after: ["bolt-2", "cap-c"] }),
     ]);
     const found = check(file);
-    expect(found.map(({ code, mend }) => [code, mend])).toEqual([
-      ["file/no-such-reference", null],
-      ["file/no-such-reference", null],
+    expect(found.map(({ code, mend, repair }) => [code, mend, repair])).toEqual([
+      ["file/no-such-reference", null, null],
+      ["file/no-such-reference", null, null],
     ]);
   });
 
@@ -90,7 +104,8 @@ describe("a mend", () => {
       step("b1", "ev2", 1, { after: ["a2"] }),
       step("b2", "ev2", 1),
     ]);
-    expect(mendedIn(file).map(({ mend }) => mend)).toEqual([
+    expect(mendedIn(file).map(({ mend }) => mend)).toEqual([[{ change: "a1", set: { after: [] } }]]);
+    expect(mendedIn(file).map(({ mend }) => patchOf(file, mend))).toEqual([
       [{ op: "remove", path: "/tasks/0/steps/0/after/0" }],
     ]);
     const twice = fileWith([
@@ -108,13 +123,13 @@ describe("a mend", () => {
     );
     const mended = mendedIn(file);
     expect(mended.map(({ code }) => code)).toEqual(["place/not-there", "place/not-there"]);
-    expect(mended[0]?.mend).toEqual([
-      {
-        op: "add",
-        path: "/tasks/0/steps/1",
-        value: { id: "ev1-to-boom-2", by: ["ev1"], do: "Move to Boom", to: "boom" },
-      },
+    const add = { id: "ev1-to-boom-2", by: ["ev1"], do: "Move to Boom", to: "boom" };
+    expect(mended[0]?.mend).toEqual([{ add, behind: "ev1-to-boom" }]);
+    expect(patchOf(file, mended[0]?.mend ?? null)).toEqual([
+      { op: "add", path: "/tasks/0/steps/1", value: add },
     ]);
+    const first = fileWith([step("work", "ev1", 5, { at: "boom" })], OUTSIDE);
+    expect(mendedIn(first)[0]?.mend).toMatchObject([{ add: { id: "ev1-to-boom" }, first: "all" }]);
     const cutOff = { ...OUTSIDE, routes: [] };
     expect(check(fileWith([step("work", "ev1", 5, { at: "boom" })], cutOff))[0]).toMatchObject({
       code: "place/not-there",
@@ -131,7 +146,7 @@ describe("a mend", () => {
       ],
       OUTSIDE,
     );
-    expect(mendedIn(file)[0]?.mend?.[0]).toMatchObject({ value: { when: { x: "n" } } });
+    expect(mendedIn(file)[0]?.mend?.[0]).toMatchObject({ add: { when: { x: "n" } } });
   });
 
   it("[CHK1] lets a receiver take part who is there, and only then", () => {
@@ -146,7 +161,11 @@ describe("a mend", () => {
         ],
         { ...OUTSIDE, items: [{ id: "lamp", start: { crew: "ev1" } }] },
       );
-    expect(mendedIn(hand({ at: "hatch" })).map(({ mend }) => mend)).toEqual([
+    const here = hand({ at: "hatch" });
+    expect(mendedIn(here).map(({ mend }) => mend)).toEqual([
+      [{ change: "hand", set: { by: ["ev1", "ev2"] } }],
+    ]);
+    expect(mendedIn(here).map(({ mend }) => patchOf(here, mend))).toEqual([
       [{ op: "add", path: "/tasks/0/steps/0/by/-", value: "ev2" }],
     ]);
     expect(check(hand({ to: "boom", time: "PT1M" })).map(({ code, mend }) => [code, mend])).toContainEqual([

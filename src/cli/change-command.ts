@@ -1,0 +1,42 @@
+import { changeProblemText, editText, readChanges, unreadableChangesText } from "../core/changes/index.ts";
+import type { Change } from "../core/procedure/index.ts";
+import { readText } from "../io/files/index.ts";
+import { plainText } from "./plain-text.ts";
+import { changeableProcedure } from "./procedure-text.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
+import { writeProcedure } from "./written-procedure.ts";
+
+/** `change`: a procedure with changes made to it; the rest of its text stays as it is. */
+export async function changeCommand(
+  file: string,
+  changesFile: string,
+  { out }: { readonly out?: string },
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  const before = await changeableProcedure(file);
+  const changes = await changesIn(changesFile);
+  const edited = editText(before.text, before.file, changes);
+  if (edited.problem) {
+    const reason = plainText(changeProblemText(edited.problem));
+    terminal.err(`Change ${edited.index + 1} of ${changesFile} cannot be made: ${reason}.\n`);
+    return EXIT.findings;
+  }
+  return writeProcedure(edited.text, { out, terminal });
+}
+
+async function changesIn(file: string): Promise<readonly Change[]> {
+  const { changes, problem } = readChanges(jsonIn(file, await readText(file)));
+  if (changes) return changes;
+  throw new UnusableInputError(`${file} is of no use: ${plainText(unreadableChangesText(problem))}.`);
+}
+
+function jsonIn(file: string, text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch (error) {
+    if (!(error instanceof SyntaxError)) throw error;
+    throw new UnusableInputError(`${file} is of no use: it is not valid JSON.`);
+  }
+}

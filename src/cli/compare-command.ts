@@ -1,0 +1,144 @@
+import { changesBetween, changeText, keyFor, rollOf } from "../core/changes/index.ts";
+import type { Wait } from "../core/course/index.ts";
+import type { Effect, Sides } from "../core/effect/index.ts";
+import { effectOf } from "../core/effect/index.ts";
+import type { Change } from "../core/procedure/index.ts";
+import { CHANGE_LISTS } from "../core/procedure/index.ts";
+import type { Instant } from "../core/units/index.ts";
+import { clockText, lengthText } from "../core/units/index.ts";
+import { compareDocument } from "./compare-document.ts";
+import { lightFromFile } from "./orbit-file.ts";
+import { counted, plainText } from "./plain-text.ts";
+import type { ProcedureText } from "./procedure-text.ts";
+import { soundProcedure } from "./procedure-text.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { CAUTION, EXIT } from "./terminal.ts";
+import { textTable } from "./text-table.ts";
+
+/** What `compare` can be asked with. */
+export interface CompareArguments {
+  readonly start?: Instant;
+  readonly orbit?: string;
+  readonly json?: boolean;
+}
+
+/** As for `plan`, so that both say the same of one procedure. */
+const SAMPLING = { samples: 10_000, seed: 1 };
+
+/** `compare`: the changes that make one procedure of another, and what they come to. */
+export async function compareCommand(
+  files: { readonly before: string; readonly after: string },
+  { start, orbit, json = false }: CompareArguments,
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  const before = await soundProcedure(files.before);
+  const after = await soundProcedure(files.after);
+  const light = await lightFromFile(orbit, start);
+  const changes = changesBetween(before.file, after.file);
+  const effect = effectOf(before.outline, after.outline, { start: start ?? null, light, ...SAMPLING });
+  terminal.out(
+    json
+      ? `${JSON.stringify(compareDocument(changes, effect), null, 2)}\n`
+      : `${changesInWords(before, after, changes)}\n${effectInWords(effect)}\n${CAUTION}\n`,
+  );
+  return EXIT.fine;
+}
+
+/** The changes under the tasks they are about, in the order of the procedure after. */
+function changesInWords(before: ProcedureText, after: ProcedureText, changes: readonly Change[]): string {
+  const names = `${plainText(before.name)} → ${plainText(after.name)}\n`;
+  if (changes.length === 0) return `${names}The same procedure.\n`;
+  const [old, next] = [before, after].map(({ file }) => ({
+    steps: rollOf(file, "steps").members,
+    tasks: rollOf(file, "tasks").members,
+  }));
+  const rolls = new Map(CHANGE_LISTS.map((list) => [list, rollOf(before.file, list)]));
+  const taskOf = (change: Change): string => {
+    if ("head" in change || "bring" in change) return "";
+    const { list = "steps" } = change;
+    const id = "add" in change ? String(change.add["id"]) : idNamed(change);
+    if (list === "tasks") return id;
+    return list === "steps" ? ((next?.steps.get(id) ?? old?.steps.get(id))?.holder ?? "") : "";
+  };
+  const fieldsBefore = (change: Change) => {
+    if ("head" in change) return before.file;
+    if (!("change" in change)) return {};
+    const { list = "steps" } = change;
+    return rolls.get(list)?.members.get(keyFor(list, change.change))?.member ?? {};
+  };
+  const groups = new Map<string, string[]>();
+  for (const task of ["", ...(next?.tasks.keys() ?? []), ...(old?.tasks.keys() ?? [])]) groups.set(task, []);
+  for (const change of changes) groups.get(taskOf(change))?.push(changeText(change, fieldsBefore(change)));
+  const blocks = [...groups].flatMap(([task, lines]) => {
+    if (lines.length === 0) return [];
+    const title = (next?.tasks.get(task) ?? old?.tasks.get(task))?.member["title"];
+    const heading = task === "" ? "Outside the tasks" : `${title} (${task})`;
+    return `${plainText(heading)}\n${lines.map((line) => `  ${plainText(line)}\n`).join("")}`;
+  });
+  return `${names}${counted(changes.length, "change")}\n\n${blocks.join("\n")}`;
+}
+
+function idNamed(change: Change): string {
+  if ("drop" in change) return change.drop;
+  if ("move" in change) return change.move;
+  if ("rename" in change) return change.rename;
+  return "change" in change ? change.change : "";
+}
+
+const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
+
+function effectInWords(effect: Effect): string {
+  const row = <Value>(name: string, sides: Sides<Value | null>, words: (value: Value) => string) => {
+    const [before, after] = [sides.before, sides.after].map((value) => (value === null ? "–" : words(value)));
+    return [name, before ?? "", before === after ? "the same" : (after ?? "")];
+  };
+  const marginText = (margin: number) => `${margin < 0 ? "−" : ""}${clockText(Math.abs(margin) as never)}`;
+  const waited = (waits: readonly Wait[]) => waits.reduce((sum, { from, to }) => sum + to - from, 0);
+  const facts = textTable(
+    [{ heading: "" }, { heading: "Before", figures: true }, { heading: "After", figures: true }],
+    [
+      row("Finish", effect.finish, clockText),
+      row("Margin", effect.margin, marginText),
+      row("Within the limit", effect.withinLimit, percent),
+      row(
+        "Waits in all",
+        { before: waited(effect.waits.before), after: waited(effect.waits.after) },
+        (time) => lengthText(time as never),
+      ),
+    ],
+  );
+  const time = (value: number | null) => (value === null ? "–" : clockText(value as never));
+  const shifted = effect.steps.filter(
+    ({ start, slack }) => start.before !== start.after || slack.before !== slack.after,
+  );
+  const steps = textTable(
+    [
+      { heading: "Step" },
+      { heading: "Start", figures: true },
+      { heading: "then", figures: true },
+      { heading: "Slack", figures: true },
+      { heading: "then", figures: true },
+    ],
+    shifted.map(({ id, start, slack }) => [
+      id,
+      time(start.before),
+      time(start.after),
+      time(slack.before),
+      time(slack.after),
+    ]),
+  );
+  const path = (ids: readonly string[]) => ids.join(" → ") || "none";
+  const { before, after } = effect.criticalPath;
+  const isSamePath = path(before) === path(after);
+  const { findings } = effect;
+  const said = (sign: string, list: typeof findings.new) =>
+    list.map(({ level, message }) => `  ${sign} ${level.toUpperCase()} ${plainText(message)}\n`).join("");
+  return [
+    `Effect\n${facts}\n`,
+    `Critical path: ${path(before)}\n${isSamePath ? "" : `         then: ${path(after)}\n`}\n`,
+    steps === "" ? "No step starts at another time or has other slack.\n" : steps,
+    `\nFindings: ${findings.new.length} new, ${findings.gone.length} gone, ${findings.same.length} the same\n`,
+    said("+", findings.new),
+    said("−", findings.gone),
+  ].join("");
+}

@@ -1,0 +1,49 @@
+import type { Conflict } from "../core/changes/index.ts";
+import { mergeChanges, writtenOver } from "../core/changes/index.ts";
+import { counted, plainText, shortText } from "./plain-text.ts";
+import { soundProcedure } from "./procedure-text.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
+import { writeProcedure } from "./written-procedure.ts";
+
+/** The three files of a merge, by their names. */
+export interface MergeFiles {
+  /** What both were made from. */
+  readonly base: string;
+  /** Whose text is kept where nothing changes. */
+  readonly ours: string;
+  readonly theirs: string;
+}
+
+/** `merge`: what two revisions made of one base, in one; or what both made something else of. */
+export async function mergeCommand(
+  files: MergeFiles,
+  { out, json = false }: { readonly out?: string; readonly json?: boolean },
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  const base = await soundProcedure(files.base);
+  const ours = await soundProcedure(files.ours);
+  const theirs = await soundProcedure(files.theirs);
+  const { file, conflicts } = mergeChanges(base.file, ours.file, theirs.file);
+  if (!file) {
+    if (json) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
+    else terminal.err(inWords(conflicts));
+    return EXIT.findings;
+  }
+  const status = await writeProcedure(writtenOver(ours.text, file), { out, terminal });
+  // With --json there is one document on standard output, also where the file went elsewhere.
+  if (json && out !== undefined) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
+  return status;
+}
+
+const WIDTH = 60;
+
+function inWords(conflicts: readonly Conflict[]): string {
+  const lines = conflicts.map(({ list, id, field, base, ours, theirs }) => {
+    const what = [list === "head" ? "the head" : list, id, field].filter((part) => part !== null).join(" ");
+    const side = (name: string, value: unknown) =>
+      `    ${name.padEnd(6)} ${value === null ? "–" : shortText(JSON.stringify(value), WIDTH)}\n`;
+    return `  ${plainText(what)}\n${side("base", base)}${side("ours", ours)}${side("theirs", theirs)}`;
+  });
+  return `${counted(conflicts.length, "conflict")}: both sides made something else of this, and nothing is chosen.\n${lines.join("")}`;
+}

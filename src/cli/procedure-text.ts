@@ -1,0 +1,41 @@
+import type { Outline, ProcedureFile } from "../core/procedure/index.ts";
+import { outlineOf, procedureFileOf, readProcedure } from "../core/procedure/index.ts";
+import { readText } from "../io/files/index.ts";
+import { counted } from "./plain-text.ts";
+import { findingSentence } from "./read-input.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
+
+/** A procedure with the text it was read from, for commands that write procedures. */
+export interface ProcedureText {
+  readonly name: string;
+  readonly text: string;
+  readonly file: ProcedureFile;
+}
+
+function unusable(name: string, findings: ReturnType<typeof readProcedure>["findings"]): UnusableInputError {
+  const errors = findings.filter(({ level }) => level === "error");
+  const [first] = errors;
+  return new UnusableInputError(
+    `${name} has ${counted(errors.length, "error")}, first ${first ? findingSentence(first) : "unknown"}`,
+  );
+}
+
+/** A procedure in a file and its text; rejects with one sentence when it has errors. */
+export async function soundProcedure(name: string): Promise<ProcedureText & { readonly outline: Outline }> {
+  const text = await readText(name);
+  const { file, procedure, findings } = readProcedure(text);
+  if (!file || !procedure) throw unusable(name, findings);
+  return { name, text, file, outline: outlineOf(procedure) };
+}
+
+/** A procedure in a file and its text, also where it names what is not there; rejects with one sentence when its shape is wrong. */
+export async function changeableProcedure(name: string): Promise<ProcedureText> {
+  const text = await readText(name);
+  const { file, findings } = readProcedure(text);
+  if (file) return { name, text, file };
+  if (findings.some(({ code }) => /^file\/(not-json|too-large|doubled-key)$/.test(code)))
+    throw unusable(name, findings);
+  const shaped = procedureFileOf(JSON.parse(text.replace(/^\uFEFF/, "")));
+  if (!shaped) throw unusable(name, findings);
+  return { name, text, file: shaped };
+}

@@ -1,0 +1,26 @@
+import { hasErrors, readProcedure } from "../core/procedure/index.ts";
+import { writeText } from "../io/files/index.ts";
+import { findingSentence } from "./read-input.ts";
+import type { ExitStatus, Terminal } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
+
+/** Where the text of a procedure goes. */
+export interface Destination {
+  /** A file; standard output unless given. */
+  readonly out?: string | undefined;
+  readonly terminal: Terminal;
+}
+
+/**
+ * Writes the text of a procedure that a command made, and says on `err` what reading it has to say: it is written with its errors, so
+ * that they can be mended, and the exit status tells of them.
+ */
+export async function writeProcedure(text: string, { out, terminal }: Destination): Promise<ExitStatus> {
+  if (out === undefined) terminal.out(text);
+  else await writeText(out, text);
+  const { findings } = readProcedure(text);
+  for (const one of findings) {
+    terminal.err(`${out ?? "The result"}: ${one.level} ${findingSentence(one)}\n`);
+  }
+  return hasErrors(findings) ? EXIT.findings : EXIT.fine;
+}

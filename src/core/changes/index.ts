@@ -1,0 +1,14 @@
+export { applyChanges } from "./apply-changes.ts";
+export type { Applied, ChangeProblem } from "./change-problem.ts";
+export { changeProblemText, changeText, unreadableChangesText } from "./change-words.ts";
+export { changesBetween } from "./changes-between.ts";
+export type { EditedText } from "./edit-text.ts";
+export { editText, UneditableTextError, writtenOver } from "./edit-text.ts";
+export { inverseOf, NeverAppliedError } from "./inverse-of.ts";
+export { keyFor } from "./list-table.ts";
+export { rollOf } from "./members.ts";
+export type { Conflict, Merged } from "./merge-changes.ts";
+export { mergeChanges } from "./merge-changes.ts";
+export { patchBetween } from "./patch-between.ts";
+export type { ReadChanges, UnreadableChanges } from "./read-changes.ts";
+export { readChanges } from "./read-changes.ts";

@@ -1,0 +1,132 @@
+import type { Fields, ListName } from "../procedure/index.ts";
+import { CHANGE_LISTS } from "../procedure/index.ts";
+import { holdersOf, isFields, replacedAt } from "./members.ts";
+
+/** In which list a member stands that names another, and under which fields; `*` stands for every entry of an array. */
+interface Reference {
+  readonly in: ListName;
+  readonly path: readonly string[];
+}
+
+const locations = (key: "crew" | "place" | "item"): readonly Reference[] => [
+  { in: "items", path: ["start", key] },
+  { in: "items", path: ["end", key] },
+  { in: "steps", path: ["moves", "*", "to", key] },
+];
+
+/** Everything in a file that names a member of a list. A reference of a newer format is one row more. */
+const REFERENCE_TABLE: Readonly<Record<ListName, readonly Reference[]>> = {
+  contingencies: [],
+  tasks: [],
+  steps: [
+    { in: "steps", path: ["after", "*"] },
+    { in: "steps", path: ["after", "*", "step"] },
+    { in: "watches", path: ["from"] },
+    { in: "watches", path: ["until"] },
+  ],
+  crew: [
+    { in: "steps", path: ["by", "*"] },
+    { in: "steps", path: ["confirm", "by"] },
+    { in: "watches", path: ["by", "*"] },
+    { in: "supplies", path: ["crew"] },
+    ...locations("crew"),
+  ],
+  places: [
+    { in: "crew", path: ["start"] },
+    { in: "crew", path: ["tether", "anchor"] },
+    { in: "routes", path: ["between", "*"] },
+    { in: "steps", path: ["at"] },
+    { in: "steps", path: ["to"] },
+    { in: "steps", path: ["anchor"] },
+    ...locations("place"),
+  ],
+  routes: [],
+  items: [{ in: "steps", path: ["moves", "*", "item"] }, ...locations("item")],
+  windows: [{ in: "steps", path: ["within", "*"] }],
+  supplies: [],
+  watches: [],
+  pictures: [{ in: "steps", path: ["pictures", "*"] }],
+};
+
+/** A value with the text at the path put through `replace`; the value itself where nothing comes out otherwise. */
+function rewritten(value: unknown, path: readonly string[], replace: (text: string) => string): unknown {
+  const [part, ...rest] = path;
+  if (part === undefined) return typeof value === "string" ? replace(value) : value;
+  if (part === "*") {
+    if (!Array.isArray(value)) return value;
+    const next = value.map((entry: unknown) => rewritten(entry, rest, replace));
+    return next.some((entry, index) => entry !== value[index]) ? next : value;
+  }
+  if (typeof value !== "object" || value === null || !Object.hasOwn(value, part)) return value;
+  const fields = value as Fields;
+  const next = rewritten(fields[part], rest, replace);
+  return next === fields[part] ? value : { ...fields, [part]: next };
+}
+
+/** By the list a member stands in, the ways in which it may name a member of another. */
+const waysIn = (of: ListName, within: ListName): readonly (readonly string[])[] =>
+  REFERENCE_TABLE[of].filter((reference) => reference.in === within).map(({ path }) => path);
+
+const STEPS_NAMED_IN = new Map(CHANGE_LISTS.map((list) => [list, waysIn("steps", list)]));
+
+const isGone = (name: unknown, gone: ReadonlySet<string>) => typeof name === "string" && gone.has(name);
+
+/** A member of a list with the steps `gone` let go: entries that name one go, and so do fields. The member itself where it names none. */
+export function lettingGo(list: ListName, member: Fields, gone: ReadonlySet<string>): Fields {
+  let next = member;
+  for (const [key = "", star, inner] of STEPS_NAMED_IN.get(list) ?? []) {
+    const value = next[key];
+    if (star === undefined) {
+      if (isGone(value, gone)) {
+        next = Object.fromEntries(Object.entries(next).filter(([other]) => other !== key));
+      }
+    } else if (Array.isArray(value)) {
+      const nameOf = (entry: unknown) =>
+        inner === undefined ? entry : isFields(entry) ? entry[inner] : undefined;
+      if (!value.some((entry) => isGone(nameOf(entry), gone))) continue;
+      next = { ...next, [key]: value.filter((entry) => !isGone(nameOf(entry), gone)) };
+    }
+  }
+  return next;
+}
+
+/** A file with every member of some lists put through `change`; members that come out the same are shared with it. */
+function eachMember(
+  root: Fields,
+  lists: ReadonlySet<ListName>,
+  change: (list: ListName, member: Fields) => Fields,
+): Fields {
+  let next = root;
+  for (const list of lists) {
+    for (const { path, members } of holdersOf(next, list)) {
+      let changed: Fields[] | null = null;
+      for (const [index, member] of members.entries()) {
+        const one = change(list, member);
+        if (one === member) continue;
+        changed ??= [...members];
+        changed[index] = one;
+      }
+      const result = changed;
+      if (result) next = replacedAt(next, path, () => result) as Fields;
+    }
+  }
+  return next;
+}
+
+const naming = (of: ListName) => new Set(REFERENCE_TABLE[of].map(({ in: list }) => list));
+
+/** A file in which nothing comes after the steps `gone` and no watch begins or ends with them. */
+export function withoutSteps(root: Fields, gone: ReadonlySet<string>): Fields {
+  return eachMember(root, naming("steps"), (list, member) => lettingGo(list, member, gone));
+}
+
+/** A file in which everything that named a member of a list by `from` names it by `to`. */
+export function withRenamed(root: Fields, of: ListName, from: string, to: string): Fields {
+  const replace = (text: string) => (text === from ? to : text);
+  return eachMember(
+    root,
+    naming(of),
+    (list, member) =>
+      waysIn(of, list).reduce<unknown>((value, path) => rewritten(value, path, replace), member) as Fields,
+  );
+}

@@ -1,0 +1,4 @@
+export type { Effect, EffectOptions, Sides, StepEffect } from "./effect-of.ts";
+export { effectOf } from "./effect-of.ts";
+export type { FindingsEffect } from "./findings-effect.ts";
+export { findingsEffect } from "./findings-effect.ts";

@@ -1,0 +1,96 @@
+import { z } from "zod";
+
+/** The lists of a procedure whose members a change can name ([CHG1]). */
+export const CHANGE_LISTS = [
+  "tasks",
+  "steps",
+  "crew",
+  "places",
+  "routes",
+  "items",
+  "windows",
+  "supplies",
+  "watches",
+  "contingencies",
+  "pictures",
+] as const;
+
+/** The name of a list whose members a change can name. */
+export type ListName = (typeof CHANGE_LISTS)[number];
+
+const list = z.enum(CHANGE_LISTS).optional().describe("The list the id stands in; steps, unless given");
+
+const id = z
+  .union([z.string().min(1), z.tuple([z.string().min(1), z.string().min(1)])])
+  .transform((written) => (typeof written === "string" ? written : written.join(" ")))
+  .describe("An id; of a route its two places, of a supply its crew member and its id: with a blank between");
+
+const fields = z.record(z.string(), z.unknown()).readonly();
+const unset = z.array(z.string()).readonly().optional().describe("Fields that are removed");
+const behind = id.optional().describe("The member it stands behind");
+const first = z
+  .union([z.literal(true), z.string().min(1)])
+  .optional()
+  .describe("First in the task (steps) or contingency (tasks) with this id; true in all other lists");
+
+interface Placing {
+  readonly behind?: string | undefined;
+  readonly first?: string | true | undefined;
+}
+const hasOnePlace = ({ behind, first }: Placing) => (behind === undefined) !== (first === undefined);
+const ONE_PLACE = 'either "behind" or "first"';
+
+/** The forms of a change, by the key that tells them apart. */
+export const changeForms = {
+  add: z.strictObject({ add: fields, list, behind, first }).refine(hasOnePlace, ONE_PLACE),
+  drop: z.strictObject({ drop: id, list }),
+  move: z.strictObject({ move: id, list, behind, first }).refine(hasOnePlace, ONE_PLACE),
+  change: z.strictObject({ change: id, list, set: fields.optional(), unset }),
+  rename: z.strictObject({ rename: id, list, to: id }),
+  bring: z.strictObject({ bring: z.string().min(1), behind: z.string().min(1) }),
+  head: z.strictObject({ head: fields, unset }),
+} as const;
+
+/** One change to a procedure: what it touches is named by list and id, never by index ([CHG1]). */
+export const changeSchema = z.union([
+  changeForms.add,
+  changeForms.drop,
+  changeForms.move,
+  changeForms.change,
+  changeForms.rename,
+  changeForms.bring,
+  changeForms.head,
+]);
+
+type Form<Name extends keyof typeof changeForms> = Readonly<z.output<(typeof changeForms)[Name]>>;
+
+/** A new member, behind another or first in a list. */
+export type AddChange = Form<"add">;
+/** A member that goes; `after` entries and watches that name a dropped step let it go. */
+export type DropChange = Form<"drop">;
+/** A member that comes to stand elsewhere. */
+export type MoveChange = Form<"move">;
+/** Fields of a member that are set as whole values, or removed; its id stays. */
+export type FieldChange = Form<"change">;
+/** Another id, in the member and in everything that names it. */
+export type RenameChange = Form<"rename">;
+/** A contingency whose tasks come to stand in the plan, after the task of the step named. */
+export type BringChange = Form<"bring">;
+/** Fields of the head of the file that are set as whole values, or removed. */
+export type HeadChange = Form<"head">;
+
+/**
+ * One change to a procedure ([CHG1]). The id of a route is its two places in either order, that of a supply its crew member and
+ * its own id, each with a blank between: `"hatch boom"`, `"ev1 oxygen"`.
+ */
+export type Change =
+  | AddChange
+  | DropChange
+  | MoveChange
+  | FieldChange
+  | RenameChange
+  | BringChange
+  | HeadChange;
+
+/** The fields of a member of a list, or of the head of the file, as written. */
+export type Fields = Readonly<Record<string, unknown>>;

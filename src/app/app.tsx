@@ -2,6 +2,7 @@ import { IonApp, IonRouterOutlet } from "@ionic/react";
 import { IonReactRouter } from "@ionic/react-router";
 import { lazy, Suspense } from "react";
 import { Navigate, Route } from "react-router-dom";
+import { words } from "../words/index.ts";
 import { UpdateNotice } from "./update/index.ts";
 
 // Each page is its own chunk: the first load ships the shell and the page that was asked for.
@@ -27,7 +28,7 @@ export function App() {
   if (name !== undefined) {
     const id = decodeURIComponent(name);
     return (
-      <Suspense fallback={<p role="status">Opening…</p>}>
+      <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
         {ofWalk ? <PrintReviewPage walk={id} /> : <PrintPage procedure={id} />}
       </Suspense>
     );
@@ -35,7 +36,7 @@ export function App() {
   return (
     <IonApp>
       <IonReactRouter>
-        <Suspense fallback={<p role="status">Opening…</p>}>
+        <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
           <IonRouterOutlet>
             <Route path="/" element={<ShelfPage />} />
             <Route path="/read/:procedure" element={<ReadPage />} />

@@ -1,0 +1,6 @@
+/** Bare figures with the words that go with them, and names in a row. */
+export const figuresWords = {
+  "figures/length": "{$time :length}",
+  "figures/length-negative": "−{$time :length}",
+  "figures/list": "{$items :list}",
+} as const;

@@ -1,0 +1,18 @@
+import { figuresWords } from "./figures.ts";
+import { linkWords } from "./link.ts";
+import { partsWords } from "./parts.ts";
+import { planWords } from "./plan.ts";
+import { printWords } from "./print.ts";
+import { readWords } from "./read.ts";
+import { shelfWords } from "./shelf.ts";
+
+/** All messages in English, the source of the other languages, by key. */
+export const englishWords = {
+  ...figuresWords,
+  ...linkWords,
+  ...partsWords,
+  ...planWords,
+  ...printWords,
+  ...readWords,
+  ...shelfWords,
+} as const;

@@ -1,0 +1,42 @@
+import type { MessageFunction } from "messageformat/functions";
+import type { Duration, Instant } from "../core/units/index.ts";
+import { clockText, hourMinuteText } from "../core/units/index.ts";
+import type { Argument, Message } from "./argument.ts";
+import { lengthText } from "./length-text.ts";
+import { numberFunctions } from "./number-functions.ts";
+import { shown } from "./shown.ts";
+import { utcText } from "./utc-text.ts";
+
+type Functions = Readonly<Record<string, MessageFunction<string>>>;
+
+const made = new Map<string, Functions>();
+
+/**
+ * The functions that messages of a language call, by name; what they make of `Intl` is made once. `inWords` words a
+ * message that stands in another as an argument.
+ */
+export function wordFunctions(tag: string, inWords: (message: Message) => string): Functions {
+  const known = made.get(tag);
+  if (known) return known;
+  const all = new Intl.ListFormat(tag, { type: "conjunction" });
+  const any = new Intl.ListFormat(tag, { type: "disjunction" });
+  const oneOf = (argument: Argument): string => {
+    if (typeof argument === "string") return argument;
+    return typeof argument === "object" && "key" in argument ? inWords(argument) : String(argument);
+  };
+  const functions: Functions = {
+    ...numberFunctions(tag),
+    length: shown((time) => lengthText(time as Duration)),
+    clock: shown((time) => clockText(time as Duration)),
+    "hour-minute": shown((time) => hourMinuteText(time as Duration)),
+    utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form))),
+    metres: shown((metres) => `${metres as number} m`),
+    mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
+    list: shown((items, { of = "all" }) =>
+      (String(of) === "any" ? any : all).format((items as readonly Argument[]).map(oneOf)),
+    ),
+    message: shown((inner) => oneOf(inner as Argument)),
+  };
+  made.set(tag, functions);
+  return functions;
+}

@@ -1,0 +1,4 @@
+import { english, speak } from "../../src/words/index.ts";
+
+/** Every test hears English, the source of the other languages. */
+speak(english);

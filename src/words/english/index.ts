@@ -1,4 +1,6 @@
 import { figuresWords } from "./figures.ts";
+import { followWords } from "./follow.ts";
+import { followPanelWords } from "./follow-panels.ts";
 import { linkWords } from "./link.ts";
 import { partsWords } from "./parts.ts";
 import { planWords } from "./plan.ts";
@@ -9,6 +11,8 @@ import { shelfWords } from "./shelf.ts";
 /** All messages in English, the source of the other languages, by key. */
 export const englishWords = {
   ...figuresWords,
+  ...followWords,
+  ...followPanelWords,
   ...linkWords,
   ...partsWords,
   ...planWords,

@@ -9,6 +9,7 @@ interface FunctionArguments {
   readonly length: Duration;
   readonly clock: Duration;
   readonly "hour-minute": Duration;
+  readonly pet: Duration;
   readonly utc: Instant;
   readonly metres: number;
   readonly mebibytes: number;

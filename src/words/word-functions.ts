@@ -7,6 +7,9 @@ import { numberFunctions } from "./number-functions.ts";
 import { shown } from "./shown.ts";
 import { utcText } from "./utc-text.ts";
 
+/** A PET to the minute, or to the second when it does not fall on a whole minute. */
+const petText = (pet: Duration): string => (pet % 60_000 === 0 ? hourMinuteText(pet) : clockText(pet));
+
 type Functions = Readonly<Record<string, MessageFunction<string>>>;
 
 const made = new Map<string, Functions>();
@@ -29,6 +32,7 @@ export function wordFunctions(tag: string, inWords: (message: Message) => string
     length: shown((time) => lengthText(time as Duration)),
     clock: shown((time) => clockText(time as Duration)),
     "hour-minute": shown((time) => hourMinuteText(time as Duration)),
+    pet: shown((time) => petText(time as Duration)),
     utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form))),
     metres: shown((metres) => `${metres as number} m`),
     mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),

@@ -6,7 +6,10 @@ import { partsWords } from "./parts.ts";
 import { planWords } from "./plan.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
+import { reviewWords } from "./review.ts";
+import { reviewTableWords } from "./review-tables.ts";
 import { shelfWords } from "./shelf.ts";
+import { timelineWords } from "./timeline.ts";
 
 /** All messages in English, the source of the other languages, by key. */
 export const englishWords = {
@@ -18,5 +21,8 @@ export const englishWords = {
   ...planWords,
   ...printWords,
   ...readWords,
+  ...reviewWords,
+  ...reviewTableWords,
   ...shelfWords,
+  ...timelineWords,
 } as const;

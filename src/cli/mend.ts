@@ -1,5 +1,5 @@
 import type { PatchOperation, ReadProcedure } from "../core/procedure/index.ts";
-import { counted } from "./plain-text.ts";
+import { words } from "../words/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** The mend proposed for the finding with this number, counted from 1 as `check` lists them. */
@@ -9,14 +9,10 @@ export function mendOf(
 ): readonly PatchOperation[] {
   const finding = findings[number - 1];
   if (!finding) {
-    throw new UnusableInputError(
-      `There is no finding ${number}: the file has ${counted(findings.length, "finding")}.`,
-    );
+    throw new UnusableInputError(words("cli/no-such-finding", { number, count: findings.length }));
   }
   if (!finding.mend) {
-    throw new UnusableInputError(
-      `For finding ${number} (${finding.code}) no mend is proposed: it needs a judgement.`,
-    );
+    throw new UnusableInputError(words("cli/no-mend", { number, code: finding.code }));
   }
   return finding.mend;
 }

@@ -1,6 +1,7 @@
 import type { ElementSet } from "../core/light/index.ts";
 import { readOrbit } from "../core/light/index.ts";
 import { readText } from "../io/files/index.ts";
+import { words } from "../words/index.ts";
 import { plainText } from "./plain-text.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
@@ -9,8 +10,12 @@ export async function orbitFile(file: string): Promise<ElementSet> {
   const { elements, problems } = readOrbit(await readText(file));
   if (elements) return elements;
   const [first] = problems;
-  const more = problems.length > 1 ? ` (and ${problems.length - 1} more)` : "";
+  const why = plainText(
+    first ? words("orbit/problem", { field: first.field, why: first.reason }) : words("cli/orbit-not-read"),
+  );
   throw new UnusableInputError(
-    `${file} is refused as an orbit: ${plainText(first ? `${first.field}: ${first.reason}` : "it cannot be read")}${more}.`,
+    problems.length > 1
+      ? words("cli/orbit-refused-more", { file, why, count: problems.length - 1 })
+      : words("cli/orbit-refused", { file, why }),
   );
 }

@@ -1,5 +1,5 @@
 import type { Duration, Instant } from "../core/units/index.ts";
-import type { Argument } from "./argument.ts";
+import type { Argument, Message } from "./argument.ts";
 
 /** What each function of our own, and each of the standard, takes as its argument. */
 interface FunctionArguments {
@@ -14,7 +14,8 @@ interface FunctionArguments {
   readonly metres: number;
   readonly mebibytes: number;
   readonly list: readonly Argument[];
-  readonly message: Argument;
+  readonly clauses: readonly Argument[];
+  readonly message: string | Message;
 }
 
 /** The insides of every placeholder of a variable: `crew`, `count :integer`. */

@@ -7,6 +7,10 @@ import { numberFunctions } from "./number-functions.ts";
 import { shown } from "./shown.ts";
 import { utcText } from "./utc-text.ts";
 
+/** Names with the same word between all of them: `A and B and C`. */
+const chained = (format: Intl.ListFormat, names: readonly string[]): string =>
+  names.length === 0 ? "" : names.reduce((before, name) => format.format([before, name]));
+
 /** A PET to the minute, or to the second when it does not fall on a whole minute. */
 const petText = (pet: Duration): string => (pet % 60_000 === 0 ? hourMinuteText(pet) : clockText(pet));
 
@@ -34,11 +38,14 @@ export function wordFunctions(tag: string, inWords: (message: Message) => string
     "hour-minute": shown((time) => hourMinuteText(time as Duration)),
     pet: shown((time) => petText(time as Duration)),
     utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form))),
-    metres: shown((metres) => `${metres as number} m`),
+    metres: shown((metres) => `${Math.round(Number(metres) * 10) / 10} m`),
     mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
-    list: shown((items, { of = "all" }) =>
-      (String(of) === "any" ? any : all).format((items as readonly Argument[]).map(oneOf)),
-    ),
+    list: shown((items, { of = "all", style = "comma" }) => {
+      const format = String(of) === "any" ? any : all;
+      const names = (items as readonly Argument[]).map(oneOf);
+      return String(style) === "chained" ? chained(format, names) : format.format(names);
+    }),
+    clauses: shown((items) => (items as readonly Argument[]).map(oneOf).join("; ")),
     message: shown((inner) => oneOf(inner as Argument)),
   };
   made.set(tag, functions);

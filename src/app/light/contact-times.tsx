@@ -3,7 +3,7 @@ import { readListedSpans } from "../../core/light/index.ts";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 
 interface ContactTimesProps {
   readonly file: ProcedureFile;
@@ -34,7 +34,7 @@ export function ContactTimes({ file, onFile }: ContactTimesProps) {
     const read = withSpans(file, id, given.text);
     setSaid([
       words("light/spans-taken", { count: read.count, file: given.name }),
-      ...read.problems.map(({ row, reason }) => words("light/row-left-out", { row, why: reason })),
+      ...read.problems.map(({ row, reason }) => words("light/row-left-out", { row, why: inWords(reason) })),
     ]);
     if (read.count > 0) onFile(read.file);
   };

@@ -1,9 +1,9 @@
 import { useState } from "react";
-import { lightWords, readOrbit } from "../../core/light/index.ts";
+import { lightMessage, readOrbit } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import "./light.css";
 import { chooseLight, useLightChoice } from "../session/index.ts";
 
@@ -24,12 +24,14 @@ export function LightField({ at }: { readonly at: Instant }) {
       chooseLight({ orbit: file.text });
       return;
     }
-    const why = read?.problems.map(({ field, reason }) => `${field}: ${reason}`).join("; ") ?? file.problem;
+    const why =
+      read?.problems.map(({ field, reason: why }) => words("orbit/problem", { field, why })).join("; ") ??
+      file.problem;
     setProblem(words("light/refused", { file: file.name, why: String(why) }));
   };
   return (
     <section className="light-field" aria-label={words("light/day-and-night")}>
-      <p>{light ? lightWords(light) : words("light/not-known")}</p>
+      <p>{light ? inWords(lightMessage(light)) : words("light/not-known")}</p>
       {light?.spans === null && <p>{words("light/decays")}</p>}
       <div role="status">{problem !== null && <p>{problem}</p>}</div>
       <div className="panel-acts">

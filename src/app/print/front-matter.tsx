@@ -2,7 +2,7 @@ import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline, Watch } from "../../core/procedure/index.ts";
 import { hourMinuteText } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
-import { message, words } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, unitText, Worded } from "../parts/index.ts";
 import { ItemChecklist } from "./item-checklist.tsx";
 import { stationWords, stepName } from "./sheet-words.ts";
@@ -27,8 +27,8 @@ export function FrontMatter({ outline, plan, findings }: FrontMatterProps) {
           <h2>{words("print/findings")}</h2>
           <ul className="print-findings">
             {findings.map(({ level, code, pointer, message: said }) => (
-              <li key={`${code} ${pointer} ${said}`}>
-                <b>{words(`print/level-${level}`)}</b> {said}
+              <li key={`${code} ${pointer} ${inWords(said)}`}>
+                <b>{words(`print/level-${level}`)}</b> {inWords(said)}
               </li>
             ))}
           </ul>

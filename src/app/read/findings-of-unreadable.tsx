@@ -1,5 +1,5 @@
 import type { Finding } from "../../core/procedure/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 
 /** Says why a procedure cannot be read, finding by finding. */
 export function FindingsOfUnreadable({ findings }: { readonly findings: readonly Finding[] }) {
@@ -8,8 +8,8 @@ export function FindingsOfUnreadable({ findings }: { readonly findings: readonly
       <h1>{words("read/unreadable")}</h1>
       <ul className="plain-list">
         {findings.map(({ pointer, message, position, code }) => (
-          <li key={`${code} ${pointer} ${message}`}>
-            {message}
+          <li key={`${code} ${pointer} ${inWords(message)}`}>
+            {inWords(message)}
             <span className="hint">
               {position && ` ${words("read/line-column", position)}`} {pointer}
             </span>

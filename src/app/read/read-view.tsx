@@ -2,7 +2,7 @@ import { useCallback, useMemo } from "react";
 import type { Plan, PlannedStep } from "../../core/plan/index.ts";
 import type { Finding, Outline } from "../../core/procedure/index.ts";
 import { clockText, hourMinuteText } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, Performers } from "../parts/index.ts";
 import type { ReadRow } from "./read-rows.ts";
@@ -115,7 +115,7 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
 function FindingItem({ finding }: { readonly finding: Finding }) {
   return (
     <li className="finding" data-level={finding.level}>
-      <b>{words(`read/level-${finding.level}`)}</b> {finding.message}
+      <b>{words(`read/level-${finding.level}`)}</b> {inWords(finding.message)}
       {finding.position && <span className="hint"> {words("read/line", finding.position)}</span>}
     </li>
   );

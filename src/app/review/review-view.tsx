@@ -1,9 +1,9 @@
 import type { ReactNode } from "react";
-import { lightWords } from "../../core/light/index.ts";
+import { lightMessage } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import "../parts/index.ts";
 import { DriftChart } from "./drift-chart.tsx";
 import { Ending } from "./ending.tsx";
@@ -47,7 +47,7 @@ export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
             ...names,
           ].join(" · ")}
         </p>
-        {light && <p className="hint">{lightWords(light)}</p>}
+        {light && <p className="hint">{inWords(lightMessage(light))}</p>}
         <fieldset className="review-exports">
           <legend className="heard-only">{words("review/export")}</legend>
           {EXPORTS.map((kind) => (

@@ -2,7 +2,7 @@ import { importWalkLog, kindOfText, restoreBackup } from "../../io/backup/index.
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import type { DeviceStore } from "../../io/store/index.ts";
 import { troubleSentence } from "../../io/store/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 
 const MOST_LINES = 6;
 
@@ -69,7 +69,11 @@ async function takeInProcedure(store: DeviceStore, text: string): Promise<readon
         ...added.findings
           .filter(({ level }) => level === "error")
           .slice(0, MOST_LINES)
-          .map(({ message, position }) => (position ? `Line ${position.line}: ${message}` : message)),
+          .map(({ message, position }) =>
+            position
+              ? words("shelf/finding-at-line", { line: position.line, finding: message })
+              : inWords(message),
+          ),
       ];
   }
 }

@@ -71,7 +71,7 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
           </Fact>
         )}
         {windows.length > 0 && (
-          <Fact name={words("timeline/only-in")}>{words("figures/list", { items: windows })}</Fact>
+          <Fact name={words("timeline/only-in")}>{words("timeline/only-in-windows", { windows })}</Fact>
         )}
       </dl>
       <span className="heard-only">{performersOf(outline, entry)}</span>

@@ -5,7 +5,7 @@ import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import type { Message } from "../../words/index.ts";
-import { message, words } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
 import { Worded } from "../parts/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { laneBarsOf } from "./lane-bar.ts";
@@ -45,7 +45,7 @@ function NoTimeline({ plan }: { readonly plan: Plan }) {
       <p>{words("timeline/none")}</p>
       <ul>
         {plan.findings.map(({ code, pointer, message: said }) => (
-          <li key={`${code} ${pointer}`}>{said}</li>
+          <li key={`${code} ${pointer}`}>{inWords(said)}</li>
         ))}
       </ul>
     </section>

@@ -4,7 +4,7 @@ import type { Finding, Outline, OutlineStep } from "../../core/procedure/index.t
 import type { CrewId, Duration } from "../../core/units/index.ts";
 import { minus } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
-import { message, words } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, Worded } from "../parts/index.ts";
 import type { Trial, TrialResult } from "./trial.ts";
 import { findingsOf, isEmpty, NO_TRIAL, nextRevision } from "./trial.ts";
@@ -236,7 +236,7 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
           <h3>{words("what-if/new-findings")}</h3>
           <ul className="plain-list">
             {change.fresh.map(({ code, pointer, message: said }) => (
-              <li key={`${code} ${pointer} ${said}`}>{said}</li>
+              <li key={`${code} ${pointer} ${inWords(said)}`}>{inWords(said)}</li>
             ))}
           </ul>
         </>
@@ -246,7 +246,7 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
           <h3>{words("what-if/findings-gone")}</h3>
           <ul className="plain-list">
             {change.gone.map(({ code, pointer, message: said }) => (
-              <li key={`${code} ${pointer} ${said}`}>{said}</li>
+              <li key={`${code} ${pointer} ${inWords(said)}`}>{inWords(said)}</li>
             ))}
           </ul>
         </>

@@ -28,10 +28,16 @@ import { alertsInOrder } from "./alert-order.ts";
 /** The format this program writes; files of older formats are migrated to it on reading. */
 export const FORMAT = "tetherline.procedure/1";
 
+/**
+ * The forms a text must have, which `schema-findings` puts in a message: what a pattern or a check below gives as its message
+ * is one of these.
+ */
+export const TEXT_FORMS = ["id", "duration", "short-duration", "instant", "real-instant"] as const;
+
 const id = <Id extends string>(of: string) =>
   z
     .string()
-    .regex(ID_PATTERN, "lower-case letters, digits and hyphens, a letter or digit first")
+    .regex(ID_PATTERN, "id")
     .describe(`Id of ${of}`)
     .transform((text) => text as Id);
 
@@ -47,12 +53,12 @@ const finite = z.number();
 
 const duration = z
   .string()
-  .regex(DURATION_PATTERN, "an ISO 8601 duration in days, hours, minutes and seconds, such as PT1H5M")
+  .regex(DURATION_PATTERN, "duration")
   .describe("ISO 8601 duration, days to seconds: PT1H5M, PT90S")
   .transform((value, context): Duration => {
     const parsed = parseDuration(value);
     if (parsed !== null) return parsed;
-    context.addIssue({ code: "custom", message: "a duration of at most 366 days" });
+    context.addIssue({ code: "custom", message: "short-duration" });
     return z.NEVER;
   });
 
@@ -60,12 +66,12 @@ const metres = finite.min(0).transform((value) => value as Metres);
 
 const instant = z
   .string()
-  .regex(INSTANT_PATTERN, "an RFC 3339 instant with an offset or Z")
+  .regex(INSTANT_PATTERN, "instant")
   .describe("RFC 3339 instant with an offset or Z: 2031-04-02T09:12:31Z")
   .transform((value, context): Instant => {
     const parsed = parseInstant(value);
     if (parsed !== null) return parsed;
-    context.addIssue({ code: "custom", message: "an instant that exists" });
+    context.addIssue({ code: "custom", message: "real-instant" });
     return z.NEVER;
   });
 

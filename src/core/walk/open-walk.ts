@@ -1,3 +1,4 @@
+import { inWords } from "../../words/index.ts";
 import { custodyAtStart } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import type { Procedure, ProcedureFile } from "../procedure/index.ts";
@@ -18,7 +19,7 @@ function procedureOf(value: unknown): { procedure: Procedure; file: ProcedureFil
   const read = (typeof value === "object" && value !== null && parsed.get(value)) || parseProcedure(value);
   if (typeof value === "object" && value !== null) parsed.set(value, read);
   const { procedure, file, findings } = read;
-  return procedure && file ? { procedure, file } : (findings[0]?.message ?? "it is empty");
+  return procedure && file ? { procedure, file } : findings[0] ? inWords(findings[0].message) : "it is empty";
 }
 
 /** The ledger of a walk that has just been opened; ignored when the procedure in the entry cannot be read. */

@@ -77,7 +77,7 @@ export const followPanelWords = {
   "panel/after": "After",
   "panel/after-lag": "{$step} and {$lag :integer} min",
   "panel/only-in": "Only in",
-  "panel/windows": "{$windows :list}",
+  "panel/windows": "{$windows :list style=chained}",
   "panel/moves": "Moves",
   "panel/tether-to": "Tether to",
   "panel/outside-limits": "{$value :number} (outside limits)",

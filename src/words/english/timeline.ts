@@ -54,6 +54,7 @@ export const timelineWords = {
   "timeline/slack-none-critical": "none: it lies on the critical path",
   "timeline/slack-none": "none: any delay moves the finish",
   "timeline/only-in": "Only in",
+  "timeline/only-in-windows": "{$windows :list style=chained}",
   "timeline/forecast": "Forecast",
   "timeline/forecast-left-out": "left out: a get-ahead or a branch not taken",
   "timeline/done": "Done",

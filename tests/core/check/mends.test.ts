@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { checkProcedureText } from "../../../src/core/check/index.ts";
 import type { Finding } from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 type AnyFile = Record<string, unknown>;
 
@@ -13,7 +14,7 @@ const check = (file: unknown) => checkProcedureText(JSON.stringify(file)).findin
 const applied = (file: AnyFile, { mend }: Finding): AnyFile =>
   jsonPatch.applyPatch(structuredClone(file), structuredClone(mend ?? []) as Operation[], true).newDocument;
 const sameAs = (one: Finding) => (other: Finding) =>
-  other.code === one.code && other.message === one.message && other.pointer === one.pointer;
+  other.code === one.code && said(other) === said(one) && other.pointer === one.pointer;
 const errorsIn = (findings: readonly Finding[]) => findings.filter(({ level }) => level === "error").length;
 
 /** The findings with a mend; each, applied, must take its finding away and bring no error. */
@@ -22,8 +23,8 @@ function mendedIn(file: AnyFile): Finding[] {
   const mendable = found.filter(({ mend }) => mend !== null);
   for (const one of mendable) {
     const after = check(applied(file, one));
-    expect(after.filter(sameAs(one)), one.message).toEqual([]);
-    expect(errorsIn(after), `${one.message} → ${after.map(({ message }) => message).join(" ")}`).toBeLessThan(
+    expect(after.filter(sameAs(one)), said(one)).toEqual([]);
+    expect(errorsIn(after), `${said(one)} → ${after.map(said).join(" ")}`).toBeLessThan(
       errorsIn(found) + (one.level === "error" ? 0 : 1),
     );
   }

@@ -7,6 +7,7 @@ import { outlineOf } from "../../../src/core/procedure/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import { formatDuration, plus } from "../../../src/core/units/index.ts";
 import { fileWith, procedureOf, step } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 const CREW = ["ev1", "ev2", "iv"] as const;
 
@@ -68,7 +69,7 @@ function timelineOf(
     windows: WINDOWS,
   });
   const { timeline, findings } = planOf(outlineOf(procedureOf(file)));
-  if (!timeline) throw new Error(findings.map(({ message }) => message).join(" "));
+  if (!timeline) throw new Error(findings.map(said).join(" "));
   return timeline;
 }
 

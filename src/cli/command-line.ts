@@ -2,7 +2,8 @@ import { Command, CommanderError } from "commander";
 import { procedureJsonSchema } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError } from "../io/files/index.ts";
-import { english, speak, words } from "../words/index.ts";
+import { english, englishWords } from "../words/english/index.ts";
+import { speak, words } from "../words/index.ts";
 import {
   countValue,
   decideValue,
@@ -44,7 +45,7 @@ export async function runCommandLine(
   args: readonly string[],
   surroundings: Surroundings,
 ): Promise<ExitStatus> {
-  speak(english);
+  speak(english, englishWords);
   const { terminal } = surroundings;
   let status: ExitStatus = EXIT.fine;
   const program = programFor(surroundings, (ended) => {

@@ -14,13 +14,14 @@ export class UnspeakableError extends Error {
 /** Messages that were compiled, by language and key. */
 const compiled = new WeakMap<Language, Map<MessageKey, MessageFormat<string>>>();
 
-function compiledFor(language: Language, key: MessageKey): MessageFormat<string> {
+function compiledFor(key: MessageKey): MessageFormat<string> {
+  const { language, catalogue } = languageInUse();
   const kept = compiled.get(language) ?? new Map<MessageKey, MessageFormat<string>>();
   compiled.set(language, kept);
   const known = kept.get(key);
   if (known) return known;
-  const text = language.catalogue[key];
-  if (text === undefined) throw new UnspeakableError(`${key} has no text in ${language.tag}`);
+  const text = catalogue[key];
+  if (text === undefined) throw new UnspeakableError(`${key} is not loaded in ${language.tag}`);
   const made = new MessageFormat<string>(language.tag, text, {
     // In text from left to right every argument of ours stands as it is; the other direction isolates them.
     bidiIsolation: language.direction === "ltr" ? "none" : "default",
@@ -36,7 +37,7 @@ const fail = (key: MessageKey) => (cause: unknown) => {
 
 /** A message in the words of the language in use. Throws {@link UnspeakableError} when its text or an argument is wrong. */
 export function inWords({ key, arguments: values }: Message): string {
-  return compiledFor(languageInUse(), key).format(values, fail(key));
+  return compiledFor(key).format(values, fail(key));
 }
 
 /** The words of a message at once, for screens and the command line: `words("read/steps", { count: 3 })`. */
@@ -50,7 +51,7 @@ export type MarkedWords = readonly (string | { readonly mark: string; readonly i
 /** The same as {@link inWords}, with the marks of its text kept, for a screen that sets part of a sentence apart. */
 export function inMarkedWords({ key, arguments: values }: Message): MarkedWords {
   const open: { mark: string; inside: (string | MarkedWords[number])[] }[] = [{ mark: "", inside: [] }];
-  for (const part of compiledFor(languageInUse(), key).formatToParts(values, fail(key))) {
+  for (const part of compiledFor(key).formatToParts(values, fail(key))) {
     const last = open.at(-1);
     if (part.type === "markup" && "kind" in part) {
       const mark = { mark: part.name, inside: [] };

@@ -1,4 +1,5 @@
-import { english, speak } from "../../src/words/index.ts";
+import { english, englishWords } from "../../src/words/english/index.ts";
+import { speak } from "../../src/words/index.ts";
 
 /** Every test hears English, the source of the other languages. */
-speak(english);
+speak(english, englishWords);

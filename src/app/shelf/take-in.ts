@@ -3,6 +3,7 @@ import type { GivenFile } from "../../io/browser-files/index.ts";
 import type { DeviceStore } from "../../io/store/index.ts";
 import { troubleSentence } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { wholeLanguage } from "../language/index.ts";
 
 const MOST_LINES = 6;
 
@@ -64,6 +65,8 @@ async function takeInProcedure(store: DeviceStore, text: string): Promise<readon
     case "not-kept":
       return [troubleSentence(added.reason)];
     case "refused":
+      // What is found in a procedure is no part of what the first load can say.
+      await wholeLanguage();
       return [
         words("shelf/procedure-refused"),
         ...added.findings

@@ -1,5 +1,5 @@
 /** The help of the command line. */
-export const commandLineHelpWords = {
+export const helpWords = {
   "help/program":
     "Prepare, follow and review a walk outside a vehicle. It advises only and defers to flight rules.",
   "help/check": "say what is wrong with procedures",

@@ -1,5 +1,5 @@
 /** What the command line prints. */
-export const commandLineWords = {
+export const sentenceWords = {
   "cli/caution": "Advice only: the flight rules in force and the people responsible for the walk decide.",
   "cli/none": "none",
   "cli/say-what":

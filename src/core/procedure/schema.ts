@@ -34,19 +34,19 @@ export const FORMAT = "tetherline.procedure/1";
  */
 export const TEXT_FORMS = ["id", "duration", "short-duration", "instant", "real-instant"] as const;
 
-const id = <Id extends string>(of: string) =>
+const idDescribedAs = <Id extends string>(of: string) =>
   z
     .string()
     .regex(ID_PATTERN, "id")
     .describe(`Id of ${of}`)
     .transform((text) => text as Id);
 
-const crewId = id<CrewId>("a crew member");
-const placeId = id<PlaceId>("a place");
-const itemId = id<ItemId>("an item");
-const windowId = id<WindowId>("a window");
-const stepId = id<StepId>("a step");
-const decisionId = id<DecisionId>("a decision");
+const crewId = idDescribedAs<CrewId>("a crew member");
+const placeId = idDescribedAs<PlaceId>("a place");
+const itemId = idDescribedAs<ItemId>("an item");
+const windowId = idDescribedAs<WindowId>("a window");
+const stepId = idDescribedAs<StepId>("a step");
+const decisionId = idDescribedAs<DecisionId>("a decision");
 
 const text = z.string().min(1).max(4000);
 const finite = z.number();
@@ -130,7 +130,7 @@ const window = z.strictObject({
 
 const supply = z.strictObject({
   crew: crewId,
-  id: id<SupplyId>("a supply"),
+  id: idDescribedAs<SupplyId>("a supply"),
   label: text.optional(),
   unit: z.string().min(1).max(40).describe("UCUM code"),
   full: finite,
@@ -153,7 +153,7 @@ const predecessor = z.union([
 ]);
 
 const record = z.strictObject({
-  id: id<RecordId>("a record"),
+  id: idDescribedAs<RecordId>("a record"),
   label: text.optional(),
   unit: z.string().min(1).max(40).default("1").describe("UCUM code"),
   min: finite.optional(),
@@ -194,7 +194,7 @@ export const stepSchema = z.strictObject({
 });
 
 const task = z.strictObject({
-  id: id<TaskId>("a task"),
+  id: idDescribedAs<TaskId>("a task"),
   title: text,
   priority: z.enum(["essential", "get-ahead"]).default("essential"),
   closeout: z.boolean().default(false).describe("Must be done on the way home, however early"),
@@ -202,13 +202,13 @@ const task = z.strictObject({
 });
 
 const contingency = z.strictObject({
-  id: id<ContingencyId>("a contingency"),
+  id: idDescribedAs<ContingencyId>("a contingency"),
   title: text,
   tasks: z.array(task),
 });
 
 const watch = z.strictObject({
-  id: id<WatchId>("a watch"),
+  id: idDescribedAs<WatchId>("a watch"),
   by: z.array(crewId).min(1),
   do: text,
   from: stepId.optional(),

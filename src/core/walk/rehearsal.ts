@@ -1,9 +1,10 @@
+import { lengthText } from "../../words/index.ts";
 import type { Draft } from "../log/index.ts";
 import type { RandomSource } from "../plan/index.ts";
 import { pertSampler } from "../plan/index.ts";
 import type { OutlineStep, Task } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
-import { later, lengthText } from "../units/index.ts";
+import { later } from "../units/index.ts";
 import { forecastOf, inWork } from "./forecast.ts";
 import { gateOf, openingOf, stepOfLane } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";

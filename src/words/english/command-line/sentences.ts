@@ -1,6 +1,7 @@
 /** What the command line prints. */
 export const sentenceWords = {
   "cli/caution": "Advice only: the flight rules in force and the people responsible for the walk decide.",
+  "cli/own-mistake": "Tetherline met a mistake of its own and stopped: {$what}",
   "cli/none": "none",
   "cli/say-what":
     "Say what to do: check, plan, passes, rehearse, state, review, hub or schema; --help explains them.",

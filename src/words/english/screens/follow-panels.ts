@@ -72,7 +72,6 @@ export const followPanelWords = {
   "panel/done": "Done",
   "panel/skipped": "Skipped",
   "panel/done-at-by": "{$pet :clock} by {$who}",
-  "panel/done-at": "{$pet :clock}",
   "panel/confirmed-by": "confirmed by {$who}",
   "panel/after": "After",
   "panel/after-lag": "{$step} and {$lag :integer} min",

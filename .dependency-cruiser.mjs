@@ -5,13 +5,14 @@
  */
 export const importTable = {
   "core/units": [],
-  "core/procedure": ["core/units"],
-  "core/changes": ["core/procedure", "core/units"],
-  "core/order": ["core/procedure", "core/units"],
-  "core/place": ["core/procedure", "core/order", "core/units"],
-  "core/custody": ["core/procedure", "core/order", "core/units"],
-  "core/light": ["core/units"],
-  "core/supply": ["core/units"],
+  words: ["core/units"],
+  "core/procedure": ["core/units", "words"],
+  "core/changes": ["core/procedure", "core/units", "words"],
+  "core/order": ["core/procedure", "core/units", "words"],
+  "core/place": ["core/procedure", "core/order", "core/units", "words"],
+  "core/custody": ["core/procedure", "core/order", "core/units", "words"],
+  "core/light": ["core/units", "words"],
+  "core/supply": ["core/units", "words"],
   "core/window": ["core/light", "core/procedure", "core/units"],
   "core/course": ["core/order", "core/place", "core/custody", "core/window", "core/procedure", "core/units"],
   "core/plan": [
@@ -22,6 +23,7 @@ export const importTable = {
     "core/light",
     "core/procedure",
     "core/units",
+    "words",
   ],
   "core/check": [
     "core/units",
@@ -32,10 +34,11 @@ export const importTable = {
     "core/light",
     "core/plan",
     "core/supply",
+    "words",
   ],
   "core/effect": ["core/check", "core/course", "core/plan", "core/procedure", "core/units"],
-  "core/log": ["core/procedure", "core/units"],
-  "core/link": ["core/log", "core/units"],
+  "core/log": ["core/procedure", "core/units", "words"],
+  "core/link": ["core/log", "core/units", "words"],
   "core/walk": [
     "core/course",
     "core/window",
@@ -47,6 +50,7 @@ export const importTable = {
     "core/order",
     "core/place",
     "core/units",
+    "words",
   ],
   "core/review": [
     "core/course",
@@ -56,11 +60,12 @@ export const importTable = {
     "core/procedure",
     "core/order",
     "core/units",
+    "words",
   ],
-  io: ["core"],
-  hub: ["core/link", "core/log", "core/units"],
-  cli: ["core", "io/files"],
-  app: ["core", "io"],
+  io: ["core", "words"],
+  hub: ["core/link", "core/log", "core/units", "words"],
+  cli: ["core", "io/files", "words"],
+  app: ["core", "io", "words"],
 };
 
 const escaped = (folder) => folder.replaceAll("/", "\\/");

@@ -14,8 +14,37 @@ const withoutWasm = (): Plugin => ({
   load: (id) => (id === "\0no-satellite-wasm" ? "export {};" : null),
 });
 
+/** Messages call functions of our own and, of messageformat's, `string` alone: dates, currencies and units stay out of the first load. */
+const withOwnMessageFunctions = (): Plugin => ({
+  name: "with-own-message-functions",
+  enforce: "pre",
+  resolveId: (id, importer) =>
+    id === "./functions/index.js" && importer?.endsWith("messageformat/lib/messageformat.js")
+      ? "\0own-message-functions"
+      : null,
+  load: (id) =>
+    id === "\0own-message-functions"
+      ? `import { string } from "${checkout}node_modules/messageformat/lib/functions/string.js";
+         export const DefaultFunctions = { string };`
+      : null,
+});
+
 /** What the hub answers itself; everything else under its address is the app. */
 const HUB_PATHS = [/^\/api\//, /^\/metrics$/, /^\/tetherline-hub\.crt$/];
+
+/** What need not be bundled though it is imported. */
+const treeshake = {
+  // @ionic/core 9.0 declares no `sideEffects`; without this every one of its components is bundled.
+  moduleSideEffects: [
+    { test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false },
+    // The core is pure, and these do nothing by being imported: whoever does not use them need not load them.
+    { test: /[\\/]src[\\/](core|words|app[\\/]session)[\\/]/, sideEffects: false },
+    {
+      test: /node_modules[\\/](satellite\.js|astronomy-engine|fast-xml-parser|messageformat)[\\/]/,
+      sideEffects: false,
+    },
+  ],
+};
 
 const config = defineConfig({
   root: "src/app",
@@ -33,23 +62,17 @@ const config = defineConfig({
       output: {
         codeSplitting: { groups: [{ name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ }] },
       },
-      treeshake: {
-        // @ionic/core 9.0 declares no `sideEffects`; without this every one of its components is bundled.
-        moduleSideEffects: [
-          { test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false },
-          // The core is pure, and these three do nothing by being imported: whoever does not use them need not load them.
-          { test: /[\\/]src[\\/](core|app[\\/]session)[\\/]/, sideEffects: false },
-          {
-            test: /node_modules[\\/](satellite\.js|astronomy-engine|fast-xml-parser)[\\/]/,
-            sideEffects: false,
-          },
-        ],
-      },
+      treeshake,
     },
   },
-  worker: { format: "es", plugins: () => [withoutWasm()] },
+  worker: {
+    format: "es",
+    plugins: () => [withoutWasm(), withOwnMessageFunctions()],
+    rolldownOptions: { treeshake },
+  },
   plugins: [
     withoutWasm(),
+    withOwnMessageFunctions(),
     react(),
     VitePWA({
       registerType: "prompt",

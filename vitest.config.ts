@@ -6,7 +6,7 @@ const litReact = fileURLToPath(new URL("node_modules/@lit/react/index.js", impor
 
 const standInWorker = fileURLToPath(new URL("tests/app/update/stand-in-worker.ts", import.meta.url));
 
-const setupFiles = ["tests/machine/property-seed.ts"];
+const setupFiles = ["tests/machine/property-seed.ts", "tests/machine/speak-english.ts"];
 
 const config = defineConfig({
   test: {
@@ -22,6 +22,7 @@ const config = defineConfig({
           setupFiles,
         },
       },
+      { test: { name: "words", include: ["tests/words/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
       { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
       { test: { name: "house", include: ["tests/house/**/*.test.ts"], testTimeout: 60_000, setupFiles } },
       {

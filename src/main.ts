@@ -1,6 +1,7 @@
 import type { HubArguments, Terminal } from "./cli/index.ts";
 import { EXIT, runCommandLine, UnusableInputError } from "./cli/index.ts";
 import type { Instant } from "./core/units/index.ts";
+import { words } from "./words/index.ts";
 
 /** Runs a hub in this process until it is told to stop. Nothing of it is loaded for other commands. */
 async function serveHub(hubArguments: HubArguments, terminal: Terminal): Promise<void> {
@@ -33,6 +34,6 @@ try {
   });
 } catch (error) {
   const what = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-  process.stderr.write(`Tetherline met a mistake of its own and stopped: ${what.replaceAll(/\s+/g, " ")}\n`);
+  process.stderr.write(`${words("cli/own-mistake", { what: what.replaceAll(/\s+/g, " ") })}\n`);
   process.exitCode = EXIT.unusable;
 }

@@ -1,23 +1,31 @@
 import { IonApp, IonRouterOutlet } from "@ionic/react";
 import { IonReactRouter } from "@ionic/react-router";
+import type { ComponentType } from "react";
 import { lazy, Suspense } from "react";
 import { Navigate, Route } from "react-router-dom";
+import { words } from "../words/index.ts";
+import { wholeLanguage } from "./language/index.ts";
 import { UpdateNotice } from "./update/index.ts";
 
-// Each page is its own chunk: the first load ships the shell and the page that was asked for.
+// Each page is its own chunk: the first load ships the shell and the page that was asked for. All but the shelf say what
+// the first load has no words for, so that these are loaded beside them.
 const ShelfPage = lazy(async () => ({ default: (await import("./pages/shelf-page.tsx")).ShelfPage }));
-const ReadPage = lazy(async () => ({ default: (await import("./pages/read-page.tsx")).ReadPage }));
-const PlanPage = lazy(async () => ({ default: (await import("./pages/plan-page.tsx")).PlanPage }));
-const PrintPage = lazy(async () => ({ default: (await import("./pages/print-page.tsx")).PrintPage }));
-const FollowPage = lazy(async () => ({ default: (await import("./pages/follow-page.tsx")).FollowPage }));
-const JoinPage = lazy(async () => ({ default: (await import("./pages/join-page.tsx")).JoinPage }));
-const TimelinePage = lazy(async () => ({
-  default: (await import("./pages/timeline-page.tsx")).TimelinePage,
-}));
-const ReviewPage = lazy(async () => ({ default: (await import("./pages/review-page.tsx")).ReviewPage }));
-const PrintReviewPage = lazy(async () => ({
-  default: (await import("./pages/print-review-page.tsx")).PrintReviewPage,
-}));
+const ReadPage = worded(async () => (await import("./pages/read-page.tsx")).ReadPage);
+const PlanPage = worded(async () => (await import("./pages/plan-page.tsx")).PlanPage);
+const PrintPage = worded(async () => (await import("./pages/print-page.tsx")).PrintPage);
+const FollowPage = worded(async () => (await import("./pages/follow-page.tsx")).FollowPage);
+const JoinPage = worded(async () => (await import("./pages/join-page.tsx")).JoinPage);
+const TimelinePage = worded(async () => (await import("./pages/timeline-page.tsx")).TimelinePage);
+const ReviewPage = worded(async () => (await import("./pages/review-page.tsx")).ReviewPage);
+const PrintReviewPage = worded(async () => (await import("./pages/print-review-page.tsx")).PrintReviewPage);
+
+/** A page of its own chunk that is drawn once everything can be put in words. */
+function worded<Props>(page: () => Promise<ComponentType<Props>>) {
+  return lazy(async () => {
+    const [loaded] = await Promise.all([page(), wholeLanguage()]);
+    return { default: loaded };
+  });
+}
 
 const PRINTED = /^\/print(-walk)?\/([^/]+)\/?$/;
 
@@ -27,7 +35,7 @@ export function App() {
   if (name !== undefined) {
     const id = decodeURIComponent(name);
     return (
-      <Suspense fallback={<p role="status">Opening…</p>}>
+      <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
         {ofWalk ? <PrintReviewPage walk={id} /> : <PrintPage procedure={id} />}
       </Suspense>
     );
@@ -35,7 +43,7 @@ export function App() {
   return (
     <IonApp>
       <IonReactRouter>
-        <Suspense fallback={<p role="status">Opening…</p>}>
+        <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
           <IonRouterOutlet>
             <Route path="/" element={<ShelfPage />} />
             <Route path="/read/:procedure" element={<ReadPage />} />

@@ -5,6 +5,7 @@ import type { Outcomes, Outline } from "../core/procedure/index.ts";
 import { nearest } from "../core/procedure/index.ts";
 import type { DecisionId, Instant } from "../core/units/index.ts";
 import { parseInstant } from "../core/units/index.ts";
+import { words } from "../words/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 const LARGEST_SEED = 2 ** 32 - 1;
@@ -15,7 +16,7 @@ const HIGHEST_PACE = 100_000;
 export function instantValue(text: string): Instant {
   const instant = parseInstant(text);
   if (instant === null) {
-    throw new InvalidArgumentError("An instant looks like 2031-04-02T09:00:00Z, with an offset or Z.");
+    throw new InvalidArgumentError(words("cli/bad-instant"));
   }
   return instant;
 }
@@ -23,8 +24,7 @@ export function instantValue(text: string): Instant {
 /** A seed: a whole number from 0 to 4294967295. */
 export function seedValue(text: string): number {
   const seed = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
-  if (!(seed <= LARGEST_SEED))
-    throw new InvalidArgumentError(`A seed is a whole number from 0 to ${LARGEST_SEED}.`);
+  if (!(seed <= LARGEST_SEED)) throw new InvalidArgumentError(words("cli/bad-seed", { most: LARGEST_SEED }));
   return seed;
 }
 
@@ -32,7 +32,7 @@ export function seedValue(text: string): number {
 export function countValue(text: string): number {
   const count = /^\d{1,7}$/.test(text) ? Number(text) : 0;
   if (count < 1 || count > LARGEST_COUNT)
-    throw new InvalidArgumentError(`It is a whole number from 1 to ${LARGEST_COUNT}.`);
+    throw new InvalidArgumentError(words("cli/bad-count", { most: LARGEST_COUNT }));
   return count;
 }
 
@@ -42,7 +42,7 @@ const MOST_HOURS = 24 * 31;
 export function hoursValue(text: string): number {
   const hours = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;
   if (!(hours > 0 && hours <= MOST_HOURS)) {
-    throw new InvalidArgumentError(`It is a number of hours above 0 and at most ${MOST_HOURS}.`);
+    throw new InvalidArgumentError(words("cli/bad-hours", { most: MOST_HOURS }));
   }
   return hours;
 }
@@ -50,17 +50,14 @@ export function hoursValue(text: string): number {
 /** One ground site more. */
 export function siteValue(text: string, before: readonly Site[]): Site[] {
   const site = parseSite(text);
-  if (!site)
-    throw new InvalidArgumentError(
-      "Write a site as lat,lon,alt_m or lat,lon,alt_m,mask_deg, in degrees and metres.",
-    );
+  if (!site) throw new InvalidArgumentError(words("cli/bad-site"));
   return [...before, site];
 }
 
 /** A port: a whole number from 0 to 65535. */
 export function portValue(text: string): number {
   const port = /^\d{1,5}$/.test(text) ? Number(text) : Number.NaN;
-  if (!(port <= 65_535)) throw new InvalidArgumentError("A port is a whole number from 0 to 65535.");
+  if (!(port <= 65_535)) throw new InvalidArgumentError(words("cli/bad-port"));
   return port;
 }
 
@@ -68,7 +65,7 @@ export function portValue(text: string): number {
 export function rateValue(text: string): number {
   const rate = /^\d{1,8}$/.test(text) ? Number(text) : 0;
   if (rate < 60 || rate > 10_000_000) {
-    throw new InvalidArgumentError("A rate is a whole number of requests a minute from 60 to 10000000.");
+    throw new InvalidArgumentError(words("cli/bad-rate"));
   }
   return rate;
 }
@@ -76,7 +73,7 @@ export function rateValue(text: string): number {
 /** A name for people to read. */
 export function nameValue(text: string): string {
   if (!/^[^\p{Cc}]{1,80}$/u.test(text.trim())) {
-    throw new InvalidArgumentError("A name has 1 to 80 letters.");
+    throw new InvalidArgumentError(words("cli/bad-name"));
   }
   return text.trim();
 }
@@ -85,14 +82,14 @@ export function nameValue(text: string): string {
 export function paceValue(text: string): number {
   const pace = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;
   if (!(pace > 0 && pace <= HIGHEST_PACE)) {
-    throw new InvalidArgumentError(`A pace is a number above 0 and at most ${HIGHEST_PACE}; 1 is real time.`);
+    throw new InvalidArgumentError(words("cli/bad-pace", { most: HIGHEST_PACE }));
   }
   return pace;
 }
 
 /** One `id=outcome` more. */
 export function decideValue(text: string, before: readonly string[]): string[] {
-  if (!/^[^=]+=[^=]+$/.test(text)) throw new InvalidArgumentError("Write a decision as id=outcome.");
+  if (!/^[^=]+=[^=]+$/.test(text)) throw new InvalidArgumentError(words("cli/bad-decide"));
   return [...before, text];
 }
 
@@ -105,26 +102,26 @@ export function outcomesFrom(outline: Outline, said: readonly string[]): Outcome
     if (!made) {
       const ids = outline.decisions.map(({ decision }) => decision.id);
       throw new UnusableInputError(
-        ids.length === 0
-          ? `The procedure makes no decision, so "${id}" cannot be decided.`
-          : `There is no decision "${id}"${didYouMean(id, ids)}`,
+        ids.length === 0 ? words("cli/no-decision", { decision: id }) : noSuchDecision(id, ids),
       );
     }
     const { decision } = made;
     if (!decision.outcomes.includes(outcome)) {
       throw new UnusableInputError(
-        `"${outcome}" is not an outcome of "${id}": it has ${decision.outcomes.join(", ")}.`,
+        words("cli/no-such-outcome", { outcome, decision: id, known: decision.outcomes.join(", ") }),
       );
     }
     const before = outcomes.get(decision.id);
     if (before !== undefined && before !== outcome)
-      throw new UnusableInputError(`"${id}" cannot come out both ${before} and ${outcome}.`);
+      throw new UnusableInputError(words("cli/both-outcomes", { decision: id, one: before, other: outcome }));
     outcomes.set(decision.id, outcome);
   }
   return outcomes;
 }
 
-function didYouMean(id: string, ids: readonly string[]): string {
-  const meant = nearest(id, ids);
-  return meant ? `. Did you mean "${meant}"?` : `: there are ${ids.join(", ")}.`;
+function noSuchDecision(decision: string, ids: readonly string[]): string {
+  const meant = nearest(decision, ids);
+  return meant
+    ? words("cli/no-such-decision-meant", { decision, meant })
+    : words("cli/no-such-decision", { decision, known: ids.join(", ") });
 }

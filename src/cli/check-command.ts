@@ -1,8 +1,9 @@
 import type { Checked } from "../core/check/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import { UnusableFileError, watchFiles } from "../io/files/index.ts";
+import { inWords, words } from "../words/index.ts";
 import { mendOf, patchFor } from "./mend.ts";
-import { counted, plainText } from "./plain-text.ts";
+import { plainText } from "./plain-text.ts";
 import { checkedFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -24,7 +25,7 @@ export interface CheckArguments {
 
 async function printMend(files: readonly string[], number: number, terminal: Terminal): Promise<ExitStatus> {
   const [file] = files;
-  if (file === undefined || files.length > 1) throw new UnusableInputError("--mend goes with one file.");
+  if (file === undefined || files.length > 1) throw new UnusableInputError(words("cli/mend-one-file"));
   terminal.out(`${JSON.stringify(mendOf(await checkedFile(file), number), null, 2)}\n`);
   return EXIT.fine;
 }
@@ -50,7 +51,7 @@ export async function checkCommand(
       status = EXIT.unusable;
     }
   }
-  if (!json) terminal.out(checked.map(inWords).join("\n"));
+  if (!json) terminal.out(checked.map(inLines).join("\n"));
   else if (checked.length > 0) terminal.out(`${JSON.stringify({ files: checked.map(inJson) }, null, 2)}\n`);
   return status;
 }
@@ -64,7 +65,7 @@ function inJson({ file, checked }: CheckedFile): object {
       return {
         level,
         code,
-        message,
+        message: inWords(message),
         pointer,
         steps,
         things,
@@ -76,15 +77,20 @@ function inJson({ file, checked }: CheckedFile): object {
   };
 }
 
-function inWords({ file, checked: { findings } }: CheckedFile): string {
+const COUNTED = { error: "cli/errors", caution: "cli/cautions", advice: "cli/advice" } as const;
+
+function inLines({ file, checked: { findings } }: CheckedFile): string {
   const lines = findings.map(({ level, code, message, pointer, position, mend, repair }, index) => {
-    const where = position ? `${position.line}:${position.column}` : pointer || "the file";
-    return `  ${level.toUpperCase().padEnd(8)}${where.padEnd(9)} ${code}\n            ${plainText(message)}\n${(mend ?? repair) ? `            A mend is proposed: --mend ${index + 1} prints it.\n` : ""}`;
+    const where = position ? `${position.line}:${position.column}` : pointer || words("cli/the-file");
+    return [
+      `  ${words(`cli/level-${level}`).padEnd(8)}${where.padEnd(9)} ${code}\n`,
+      `            ${plainText(inWords(message))}\n`,
+      ...((mend ?? repair) ? [`            ${words("cli/mend-proposed", { number: index + 1 })}\n`] : []),
+    ].join("");
   });
   const counts = (["error", "caution", "advice"] as const).flatMap((level) => {
     const count = findings.filter((one) => one.level === level).length;
-    if (count === 0) return [];
-    return level === "advice" ? `${count} advice` : counted(count, level);
+    return count === 0 ? [] : words(COUNTED[level], { count });
   });
-  return `${file}\n${lines.join("")}  ${counts.join(", ") || "Nothing to say: no findings."}\n`;
+  return `${file}\n${lines.join("")}  ${counts.join(", ") || words("cli/nothing-to-say")}\n`;
 }

@@ -2,6 +2,8 @@ import { Command, CommanderError } from "commander";
 import { procedureJsonSchema } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError } from "../io/files/index.ts";
+import { english, englishWords } from "../words/english/index.ts";
+import { speak, words } from "../words/index.ts";
 import {
   countValue,
   decideValue,
@@ -46,6 +48,7 @@ export async function runCommandLine(
   args: readonly string[],
   surroundings: Surroundings,
 ): Promise<ExitStatus> {
+  speak(english, englishWords);
   const { terminal } = surroundings;
   let status: ExitStatus = EXIT.fine;
   const program = programFor(surroundings, (ended) => {
@@ -66,10 +69,7 @@ export async function runCommandLine(
 
 function ofCommander(error: CommanderError, terminal: Terminal): ExitStatus {
   if (error.exitCode === 0) return EXIT.fine;
-  const message =
-    error.code === "commander.help"
-      ? "Say what to do: check, plan, compare, change, merge, passes, rehearse, state, review, hub or schema; --help explains them."
-      : sentenceOf(error.message);
+  const message = error.code === "commander.help" ? words("cli/say-what") : sentenceOf(error.message);
   terminal.err(`${message}\n`);
   return EXIT.unusable;
 }
@@ -93,9 +93,7 @@ type Ended = (status: ExitStatus) => void;
 function programFor(surroundings: Surroundings, ended: Ended): Command {
   const { terminal } = surroundings;
   const program = new Command("tetherline")
-    .description(
-      "Prepare, follow and review a walk outside a vehicle. It advises only and defers to flight rules.",
-    )
+    .description(words("help/program"))
     .exitOverride()
     .configureOutput({
       writeOut: (text) => terminal.out(text),
@@ -116,42 +114,38 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
 function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended): void {
   program
     .command("check")
-    .description("say what is wrong with procedures")
-    .argument("<file...>", "procedure files")
-    .option("--json", "print one JSON document")
-    .option(
-      "--mend <n>",
-      "print the JSON Patch (RFC 6902) proposed for finding n of the one file",
-      countValue,
-    )
-    .option("--watch", "check again whenever a file changes, until stopped")
+    .description(words("help/check"))
+    .argument("<file...>", words("help/files"))
+    .option("--json", words("help/json"))
+    .option("--mend <n>", words("help/mend"), countValue)
+    .option("--watch", words("help/watch"))
     .action(async (files: string[], options: Parameters<typeof checkCommand>[1]) => {
       ended(await checkCommand(files, options, terminal));
     });
 
   program
     .command("plan")
-    .description("plan a procedure: times, slack, waits, critical path, risk")
-    .argument("<file>", "procedure file")
-    .option("--start <instant>", "the instant of PET 0", instantValue)
-    .option("--orbit <file>", "orbit (OMM or two-line elements) for daylight and darkness; needs --start")
-    .option("--decide <id=outcome>", "how a decision comes out; may be given again", decideValue, [])
-    .option("--get-aheads", "plan get-ahead tasks too")
-    .option("--samples <n>", "sample durations so many times, for the risk", countValue, 10_000)
-    .option("--seed <n>", "the same seed gives the same risk", seedValue, 1)
-    .option("--json", "print one JSON document")
+    .description(words("help/plan"))
+    .argument("<file>", words("help/file"))
+    .option("--start <instant>", words("help/start"), instantValue)
+    .option("--orbit <file>", words("help/orbit"))
+    .option("--decide <id=outcome>", words("help/decide"), decideValue, [])
+    .option("--get-aheads", words("help/get-aheads"))
+    .option("--samples <n>", words("help/samples"), countValue, 10_000)
+    .option("--seed <n>", words("help/plan-seed"), seedValue, 1)
+    .option("--json", words("help/json"))
     .action(async (file: string, options: Parameters<typeof planCommand>[1]) => {
       ended(await planCommand(file, options, terminal));
     });
 
   program
     .command("passes")
-    .description("tell day, night and contact of an orbit")
-    .argument("<orbitfile>", "OMM (JSON, KVN, XML) or two-line elements")
-    .requiredOption("--from <instant>", "where to begin", instantValue)
-    .requiredOption("--hours <n>", "for how long", hoursValue)
-    .option("--site <lat,lon,alt_m[,mask_deg]>", "a ground site; may be given again", siteValue, [])
-    .option("--json", "print one JSON document")
+    .description(words("help/passes"))
+    .argument("<orbitfile>", words("help/orbit-file"))
+    .requiredOption("--from <instant>", words("help/from"), instantValue)
+    .requiredOption("--hours <n>", words("help/hours"), hoursValue)
+    .option("--site <lat,lon,alt_m[,mask_deg]>", words("help/site"), siteValue, [])
+    .option("--json", words("help/json"))
     .action(async (file: string, options: Parameters<typeof passesCommand>[1]) => {
       ended(await passesCommand(file, options, terminal));
     });
@@ -198,12 +192,12 @@ function addRevising(program: Command, { terminal }: Surroundings, ended: Ended)
 function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ended): void {
   program
     .command("rehearse")
-    .description("play a procedure with sampled durations and write the log")
-    .argument("<file>", "procedure file")
-    .option("--seed <n>", "the same seed and start give the same log", seedValue, 1)
-    .option("--start <instant>", "the instant of PET 0; now, unless given", instantValue)
-    .option("--out <log>", "write to a file instead of standard output")
-    .option("--pace <x>", "write entries as they happen, so many times faster than real time", paceValue)
+    .description(words("help/rehearse"))
+    .argument("<file>", words("help/file"))
+    .option("--seed <n>", words("help/rehearse-seed"), seedValue, 1)
+    .option("--start <instant>", words("help/rehearse-start"), instantValue)
+    .option("--out <log>", words("help/out"))
+    .option("--pace <x>", words("help/pace"), paceValue)
     .action(
       async (
         file: string,
@@ -215,21 +209,21 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
 
   program
     .command("state")
-    .description("show the state a log folds into")
-    .argument("<log>", "log of a walk")
-    .option("--at <instant>", "the state at an instant, from the entries up to it", instantValue)
-    .option("--json", "print one JSON document")
+    .description(words("help/state"))
+    .argument("<log>", words("help/log"))
+    .option("--at <instant>", words("help/at"), instantValue)
+    .option("--json", words("help/json"))
     .action(async (log: string, options: { at?: Instant; json?: boolean }) => {
       ended(await stateCommand(log, options, terminal));
     });
 
   program
     .command("review")
-    .description("compare what was done with the plan")
-    .argument("<log>", "log of a walk")
-    .option("--json", "print one JSON document")
-    .option("--csv", "print the steps as CSV (RFC 4180)")
-    .option("--xes", "print an event log in XES (IEEE 1849)")
+    .description(words("help/review"))
+    .argument("<log>", words("help/log"))
+    .option("--json", words("help/json"))
+    .option("--csv", words("help/csv"))
+    .option("--xes", words("help/xes"))
     .action(async (log: string, options: { json?: boolean; csv?: boolean; xes?: boolean }) => {
       ended(await reviewCommand(log, options, terminal));
     });
@@ -238,23 +232,20 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
 function addHub(program: Command, { terminal, serveHub }: Surroundings, ended: Ended): void {
   program
     .command("hub")
-    .description("serve the app, and keep the devices that follow a walk in agreement")
-    .option("--port <n>", "the port to listen at; 0 takes any", portValue, 4173)
-    .option("--host <name>", "where to listen: 0.0.0.0 for the whole network, with TLS", "localhost")
-    .option("--data <folder>", "where the log is kept; a folder for this user's data, unless given")
-    .option("--cert <file>", "certificate in PEM; needs --key")
-    .option("--key <file>", "its private key in PEM")
-    .option("--engine <url>", "an engine that several hubs share: nats://host:port")
-    .option("--name <text>", "what people call this hub; the machine's name, unless given", nameValue)
-    .option("--plain", "plain HTTP, for a proxy in front that does TLS")
-    .option("--new-owner-code", "make another owner's code; the old one is of no use any more")
-    .option(
-      "--upstream <url>",
-      "another hub to link with over a gap; #fingerprint behind it trusts that certificate",
-    )
-    .option("--upstream-code <code>", "that hub's owner's code (all walks), or an invitation as relay (one)")
-    .option("--rate <n>", "requests a minute that one device may make", rateValue, 30_000)
-    .option("--app <folder>", "the built app, unless it is where the build puts it")
+    .description(words("help/hub"))
+    .option("--port <n>", words("help/port"), portValue, 4173)
+    .option("--host <name>", words("help/host"), "localhost")
+    .option("--data <folder>", words("help/data"))
+    .option("--cert <file>", words("help/cert"))
+    .option("--key <file>", words("help/key"))
+    .option("--engine <url>", words("help/engine"))
+    .option("--name <text>", words("help/name"), nameValue)
+    .option("--plain", words("help/plain"))
+    .option("--new-owner-code", words("help/new-owner-code"))
+    .option("--upstream <url>", words("help/upstream"))
+    .option("--upstream-code <code>", words("help/upstream-code"))
+    .option("--rate <n>", words("help/rate"), rateValue, 30_000)
+    .option("--app <folder>", words("help/app"))
     .action(async (flags: HubFlags) => {
       ended(await hubCommand(flags, terminal, serveHub));
     });

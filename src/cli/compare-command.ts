@@ -5,14 +5,15 @@ import { effectOf } from "../core/effect/index.ts";
 import type { Change } from "../core/procedure/index.ts";
 import { CHANGE_LISTS } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { clockText, lengthText } from "../core/units/index.ts";
+import { clockText } from "../core/units/index.ts";
+import { inWords, lengthText, words } from "../words/index.ts";
 import { compareDocument } from "./compare-document.ts";
 import { lightFromFile } from "./orbit-file.ts";
-import { counted, plainText } from "./plain-text.ts";
+import { plainText } from "./plain-text.ts";
 import type { ProcedureText } from "./procedure-text.ts";
 import { soundProcedure } from "./procedure-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
-import { CAUTION, EXIT } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 
 /** What `compare` can be asked with. */
@@ -39,7 +40,7 @@ export async function compareCommand(
   terminal.out(
     json
       ? `${JSON.stringify(compareDocument(changes, effect), null, 2)}\n`
-      : `${changesInWords(before, after, changes)}\n${effectInWords(effect)}\n${CAUTION}\n`,
+      : `${changesInWords(before, after, changes)}\n${effectInWords(effect)}\n${words("cli/caution")}\n`,
   );
   return EXIT.fine;
 }
@@ -75,7 +76,7 @@ function changesInWords(before: ProcedureText, after: ProcedureText, changes: re
     const heading = task === "" ? "Outside the tasks" : `${title} (${task})`;
     return `${plainText(heading)}\n${lines.map((line) => `  ${plainText(line)}\n`).join("")}`;
   });
-  return `${names}${counted(changes.length, "change")}\n\n${blocks.join("\n")}`;
+  return `${names}${words("cli/changes", { count: changes.length })}\n\n${blocks.join("\n")}`;
 }
 
 function idNamed(change: Change): string {
@@ -132,7 +133,9 @@ function effectInWords(effect: Effect): string {
   const isSamePath = path(before) === path(after);
   const { findings } = effect;
   const said = (sign: string, list: typeof findings.new) =>
-    list.map(({ level, message }) => `  ${sign} ${level.toUpperCase()} ${plainText(message)}\n`).join("");
+    list
+      .map(({ level, message }) => `  ${sign} ${level.toUpperCase()} ${plainText(inWords(message))}\n`)
+      .join("");
   return [
     `Effect\n${facts}\n`,
     `Critical path: ${path(before)}\n${isSamePath ? "" : `         then: ${path(after)}\n`}\n`,

@@ -2,6 +2,7 @@ import type { Wait } from "../core/course/index.ts";
 import type { Effect, Sides } from "../core/effect/index.ts";
 import type { Change, Finding } from "../core/procedure/index.ts";
 import { inSeconds } from "../core/units/index.ts";
+import { inWords } from "../words/index.ts";
 import { waitDocument } from "./plan-document.ts";
 
 const seconds = <Time extends number>(sides: Sides<Time | null>) => ({
@@ -10,7 +11,13 @@ const seconds = <Time extends number>(sides: Sides<Time | null>) => ({
 });
 
 const findingsOf = (findings: readonly Finding[]) =>
-  findings.map(({ level, code, message, pointer, steps }) => ({ level, code, message, pointer, steps }));
+  findings.map(({ level, code, message, pointer, steps }) => ({
+    level,
+    code,
+    message: inWords(message),
+    pointer,
+    steps,
+  }));
 
 const waitsOf = (waits: readonly Wait[]) => waits.map((wait) => ({ step: wait.step, ...waitDocument(wait) }));
 

@@ -1,5 +1,6 @@
 import { readLines } from "../core/log/index.ts";
 import { appendText, readText, UnusableFileError, writeText } from "../io/files/index.ts";
+import { words } from "../words/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 /**
@@ -8,9 +9,7 @@ import { UnusableInputError } from "./unusable-input-error.ts";
  */
 export async function openLogFile(file: string): Promise<(text: string) => Promise<void>> {
   if (!(await isReplaceable(file))) {
-    throw new UnusableInputError(
-      `"${file}" is there already and is not the log of a rehearsal; it was left alone.`,
-    );
+    throw new UnusableInputError(words("cli/no-rehearsal-log", { file }));
   }
   await writeText(file, "");
   return (text) => appendText(file, text);

@@ -1,7 +1,7 @@
 import { applyChanges, patchBetween } from "../core/changes/index.ts";
 import type { Checked } from "../core/check/index.ts";
 import type { Finding, PatchOperation } from "../core/procedure/index.ts";
-import { counted } from "./plain-text.ts";
+import { words } from "../words/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** A checked file, as far as mending it goes. */
@@ -21,15 +21,11 @@ export function patchFor(
 export function mendOf(checked: Mendable, number: number): readonly PatchOperation[] {
   const finding = checked.findings[number - 1];
   if (!finding) {
-    throw new UnusableInputError(
-      `There is no finding ${number}: the file has ${counted(checked.findings.length, "finding")}.`,
-    );
+    throw new UnusableInputError(words("cli/no-such-finding", { number, count: checked.findings.length }));
   }
   const patch = patchFor(checked, finding);
   if (!patch) {
-    throw new UnusableInputError(
-      `For finding ${number} (${finding.code}) no mend is proposed: it needs a judgement.`,
-    );
+    throw new UnusableInputError(words("cli/no-mend", { number, code: finding.code }));
   }
   return patch;
 }

@@ -1,6 +1,7 @@
 import type { Conflict } from "../core/changes/index.ts";
 import { mergeChanges, writtenOver } from "../core/changes/index.ts";
-import { counted, plainText, shortText } from "./plain-text.ts";
+import { words } from "../words/index.ts";
+import { plainText, shortText } from "./plain-text.ts";
 import { soundProcedure } from "./procedure-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -45,5 +46,5 @@ function inWords(conflicts: readonly Conflict[]): string {
       `    ${name.padEnd(6)} ${value === null ? "–" : shortText(JSON.stringify(value), WIDTH)}\n`;
     return `  ${plainText(what)}\n${side("base", base)}${side("ours", ours)}${side("theirs", theirs)}`;
   });
-  return `${counted(conflicts.length, "conflict")}: both sides made something else of this, and nothing is chosen.\n${lines.join("")}`;
+  return `${words("cli/conflicts", { count: conflicts.length })}\n${lines.join("")}`;
 }

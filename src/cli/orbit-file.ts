@@ -3,6 +3,7 @@ import { lightFor, readOrbit } from "../core/light/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { HORIZON } from "../core/window/index.ts";
 import { readText } from "../io/files/index.ts";
+import { words } from "../words/index.ts";
 import { plainText } from "./plain-text.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
@@ -11,9 +12,13 @@ export async function orbitFile(file: string): Promise<ElementSet> {
   const { elements, problems } = readOrbit(await readText(file));
   if (elements) return elements;
   const [first] = problems;
-  const more = problems.length > 1 ? ` (and ${problems.length - 1} more)` : "";
+  const why = plainText(
+    first ? words("orbit/problem", { field: first.field, why: first.reason }) : words("cli/orbit-not-read"),
+  );
   throw new UnusableInputError(
-    `${file} is refused as an orbit: ${plainText(first ? `${first.field}: ${first.reason}` : "it cannot be read")}${more}.`,
+    problems.length > 1
+      ? words("cli/orbit-refused-more", { file, why, count: problems.length - 1 })
+      : words("cli/orbit-refused", { file, why }),
   );
 }
 
@@ -23,7 +28,6 @@ export async function lightFromFile(
   start: Instant | undefined,
 ): Promise<Light | null> {
   if (file === undefined) return null;
-  if (start === undefined)
-    throw new UnusableInputError("--orbit needs --start: day and night hang on the instant of PET 0.");
+  if (start === undefined) throw new UnusableInputError(words("cli/orbit-needs-start"));
   return lightFor({ kind: "orbit", elements: await orbitFile(file) }, start, HORIZON);
 }

@@ -1,10 +1,11 @@
 import type { InstantSpan, Light, Site } from "../core/light/index.ts";
-import { contactSpansOf, lightFor, lightWords, mergedSpans, orbitOf } from "../core/light/index.ts";
+import { contactSpansOf, lightFor, lightMessage, mergedSpans, orbitOf } from "../core/light/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
-import { formatInstant, lengthText } from "../core/units/index.ts";
+import { formatInstant } from "../core/units/index.ts";
+import { inWords, words } from "../words/index.ts";
 import { orbitFile } from "./orbit-file.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
-import { CAUTION, EXIT } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
@@ -31,8 +32,7 @@ export async function passesCommand(
   const elements = await orbitFile(file);
   const light = lightFor({ kind: "orbit", elements }, from, (hours * HOUR) as Duration);
   const { spans } = light;
-  if (!spans)
-    throw new UnusableInputError(`${file}: by its element set the orbit decays within the time asked for.`);
+  if (!spans) throw new UnusableInputError(words("cli/orbit-decays", { file }));
   const orbit = orbitOf(elements);
   const contact = mergedSpans(site.flatMap((one) => contactSpansOf(orbit, one, light.from, light.to) ?? []));
   const named = (kind: NamedSpan["kind"], all: readonly InstantSpan[]): NamedSpan[] =>
@@ -43,8 +43,8 @@ export async function passesCommand(
     ...named("darkness", spans.darkness),
     ...named("contact", contact),
   ].sort((a, b) => a.start - b.start || a.end - b.end);
-  terminal.out(json ? `${JSON.stringify({ spans: all.map(inJson) }, null, 2)}\n` : inWords(light, all));
-  if (light.isOld) terminal.err(`${file}: caution: ${lightWords(light)}\n`);
+  terminal.out(json ? `${JSON.stringify({ spans: all.map(inJson) }, null, 2)}\n` : inTable(light, all));
+  if (light.isOld) terminal.err(`${words("cli/of-light", { file, what: inWords(lightMessage(light)) })}\n`);
   return EXIT.fine;
 }
 
@@ -54,20 +54,20 @@ const inJson = ({ kind, start, end }: NamedSpan) => ({
   end: formatInstant(end),
 });
 
-function inWords(light: Light, spans: readonly NamedSpan[]): string {
+function inTable(light: Light, spans: readonly NamedSpan[]): string {
   const table = textTable(
     [
-      { heading: "From (UTC)" },
-      { heading: "To (UTC)" },
-      { heading: "Lasts", figures: true },
-      { heading: "What" },
+      { heading: words("cli/spans-from") },
+      { heading: words("cli/spans-to") },
+      { heading: words("cli/spans-last"), figures: true },
+      { heading: words("cli/spans-what") },
     ],
     spans.map(({ kind, start, end }) => [
       formatInstant(start).slice(0, 21).replace("T", " "),
       formatInstant(end).slice(0, 21).replace("T", " "),
-      lengthText((end - start) as Duration),
-      kind,
+      words("figures/length", { time: (end - start) as Duration }),
+      words(`cli/spans-${kind}`),
     ]),
   );
-  return `${lightWords(light)}\n\n${table}\n${CAUTION}\n`;
+  return `${inWords(lightMessage(light))}\n\n${table}\n${words("cli/caution")}\n`;
 }

@@ -11,8 +11,3 @@ export function shortText(text: string, width: number): string {
   const characters = [...plainText(text)];
   return characters.length <= width ? characters.join("") : `${characters.slice(0, width - 1).join("")}…`;
 }
-
-/** A count with its noun: `1 error`, `3 errors`. */
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
-}

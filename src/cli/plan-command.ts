@@ -1,19 +1,20 @@
-import type { CourseStep, Wait } from "../core/course/index.ts";
+import type { CourseStep } from "../core/course/index.ts";
 import { waitsBefore } from "../core/course/index.ts";
 import type { Plan, Timeline } from "../core/plan/index.ts";
 import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { clockText, formatInstant, lengthText, minus, ofSeconds } from "../core/units/index.ts";
+import { clockText, formatInstant, minus, ofSeconds } from "../core/units/index.ts";
+import { words } from "../words/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
 import { lightFromFile } from "./orbit-file.ts";
-import { counted, plainText, shortText } from "./plain-text.ts";
+import { plainText, shortText } from "./plain-text.ts";
 import { planDocument } from "./plan-document.ts";
 import { findingSentence, procedureFile } from "./read-input.ts";
 import type { RiskDocument } from "./risk-document.ts";
 import { riskDocument } from "./risk-document.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
-import { CAUTION, EXIT } from "./terminal.ts";
+import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 
 /** What `plan` can be asked with. */
@@ -42,63 +43,80 @@ export async function planCommand(
   const document = { ...planDocument(plan), risk };
   terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : inWords(plan, risk));
   for (const one of read.locate(plan.findings)) {
-    terminal.err(`${file}: ${one.level} ${findingSentence(one)}\n`);
+    terminal.err(`${words(`cli/of-finding-${one.level}`, { file, finding: findingSentence(one) })}\n`);
   }
   return hasErrors(plan.findings) ? EXIT.findings : EXIT.fine;
 }
 
 function inWords(plan: Plan, risk: RiskDocument | null): string {
   const { outline, timeline, margin, start } = plan;
-  const { title, id, revision } = outline.procedure;
-  const head = `${plainText(title)} (${id}${revision ? `, revision ${plainText(revision)}` : ""})\n`;
-  if (!timeline) return `${head}No plan can be made.\n\n${CAUTION}\n`;
+  const { id, revision } = outline.procedure;
+  const title = plainText(outline.procedure.title);
+  const head = revision
+    ? words("cli/plan-title-revision", { title, id, revision: plainText(revision) })
+    : words("cli/plan-title", { title, id });
+  if (!timeline) return `${head}\n${words("cli/no-plan")}\n\n${words("cli/caution")}\n`;
   const { course } = timeline;
   const steps = [...course.steps.values()];
   const facts = [
-    start === null ? "PET 0 at no given instant" : `PET 0 at ${formatInstant(start)}`,
-    counted(steps.length, "step"),
-    `finish ${clockText(course.finish)}`,
-    ...(margin === null ? [] : [`${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`]),
+    start === null ? words("cli/pet-zero-nowhere") : words("cli/pet-zero", { at: formatInstant(start) }),
+    words("cli/steps", { count: steps.length }),
+    words("cli/finish", { finish: course.finish }),
+    ...(margin === null ? [] : [words(margin < 0 ? "cli/over-limit" : "cli/within-limit", { time: margin })]),
   ];
   const table = textTable(
     [
-      { heading: "No.", figures: true },
-      { heading: "Start", figures: true },
-      { heading: "Finish", figures: true },
-      { heading: "Slack", figures: true },
-      { heading: "By" },
-      { heading: "Step" },
-      { heading: "Action" },
-      { heading: "Waits" },
+      { heading: words("cli/plan-number"), figures: true },
+      { heading: words("cli/plan-start"), figures: true },
+      { heading: words("cli/plan-finish"), figures: true },
+      { heading: words("cli/plan-slack"), figures: true },
+      { heading: words("cli/plan-by") },
+      { heading: words("cli/plan-step") },
+      { heading: words("cli/plan-action") },
+      { heading: words("cli/plan-waits") },
     ],
     steps.map((step) => row(timeline, step)),
   );
   const path = timeline.criticalPath.flatMap((step) => outline.step(step)?.number ?? []);
-  return `${head}${facts.join(", ")}\n\n${table}\nCritical path: ${path.join(" → ") || "none"}\n${riskWords(risk)}\n${CAUTION}\n`;
+  return [
+    `${head}\n${facts.join(", ")}\n\n${table}\n`,
+    `${words("cli/critical-path", { steps: path.join(" → ") || words("cli/none") })}\n`,
+    `${riskWords(risk)}\n${words("cli/caution")}\n`,
+  ].join("");
 }
 
 function riskWords(risk: RiskDocument | null): string {
   if (!risk) return "";
-  const clock = (time: number | null) => (time === null ? "none" : clockText(ofSeconds(time)));
-  const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
-  const within = risk.withinLimit === null ? "" : `, within the limit in ${percent(risk.withinLimit)}`;
+  const clock = (time: number | null) => (time === null ? words("cli/none") : clockText(ofSeconds(time)));
+  const { samples, seed, withinLimit } = risk;
+  const finish = {
+    samples,
+    seed,
+    mean: clock(risk.mean),
+    p10: clock(risk.p10),
+    p50: clock(risk.p50),
+    p90: clock(risk.p90),
+  };
   const often = Object.entries(risk.criticality)
     .sort(([, a], [, b]) => b - a)
     .filter(([, share]) => share > 0)
     .slice(0, 10)
-    .map(([id, share]) => `${id} ${percent(share)}`);
+    .map(([step, share]) => words("cli/risk-share", { step, share: share * 100 }));
   const movers = Object.entries(risk.influence)
     .sort(([, a], [, b]) => b - a)
     .filter(([, correlation]) => correlation > 0.1)
     .slice(0, 3)
     .map(([id, correlation]) => `${id} ${correlation.toFixed(2)}`);
   return [
-    `Finish in ${counted(risk.samples, "sample")} (seed ${risk.seed}): mean ${clock(risk.mean)}, `,
-    `10 % by ${clock(risk.p10)}, half by ${clock(risk.p50)}, 90 % by ${clock(risk.p90)}${within}\n`,
-    movers.length > 0 ? `The finish moves most with ${movers.join(", ")} (rank correlation)\n` : "",
-    risk.unfit > 0 ? `A step missed its windows in ${percent(risk.unfit)}\n` : "",
-    often.length > 0 ? `Most often critical: ${often.join(", ")}\n` : "",
-  ].join("");
+    withinLimit === null
+      ? words("cli/risk", finish)
+      : words("cli/risk-within", { ...finish, within: withinLimit * 100 }),
+    ...(movers.length > 0 ? [words("cli/risk-movers", { steps: movers.join(", ") })] : []),
+    ...(risk.unfit > 0 ? [words("cli/risk-unfit", { share: risk.unfit * 100 })] : []),
+    ...(often.length > 0 ? [words("cli/risk-critical", { steps: often.join(", ") })] : []),
+  ]
+    .map((line) => `${line}\n`)
+    .join("");
 }
 
 function row({ course, slack }: Timeline, planned: CourseStep): string[] {
@@ -106,20 +124,18 @@ function row({ course, slack }: Timeline, planned: CourseStep): string[] {
   const entry = outline.step(planned.step);
   const late = slack.get(planned.step);
   const callOf = (crew: string) => plainText(outline.crew[outline.lane(crew)]?.call ?? crew);
-  const waitOnWords = (on: Wait["on"]) => {
-    if (on === null) return "no reason";
-    if ("crew" in on) return on.crew.map(callOf).join(" and ");
-    if ("window" in on) return `window ${on.window}`;
-    return "lag" in on ? `the lag after ${on.lag}` : "a hold";
-  };
-  const waits = waitsBefore(course, planned.step).map(
-    ({ crew, from, to, on }) => `${callOf(crew)} ${lengthText(minus(to, from))} for ${waitOnWords(on)}`,
-  );
+  const waits = waitsBefore(course, planned.step).map(({ crew, from, to, on }) => {
+    const waiting = { who: callOf(crew), time: minus(to, from) };
+    if (on === null || "hold" in on) return words("cli/wait-none", waiting);
+    if ("crew" in on) return words("cli/wait-crew", { ...waiting, crew: on.crew.map(callOf) });
+    if ("window" in on) return words("cli/wait-window", { ...waiting, window: on.window });
+    return words("cli/wait-lag", { ...waiting, step: on.lag });
+  });
   return [
     entry?.number ?? "",
     clockText(planned.start),
     clockText(planned.finish),
-    !late || late.critical ? "critical" : clockText(late.slack),
+    !late || late.critical ? words("cli/critical") : clockText(late.slack),
     (entry?.step.by ?? []).map(callOf).join(" + "),
     entry?.step.id ?? "",
     shortText(entry?.step.do ?? "", 48),

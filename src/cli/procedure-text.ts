@@ -1,7 +1,7 @@
 import type { Outline, ProcedureFile } from "../core/procedure/index.ts";
 import { outlineOf, procedureFileOf, readProcedure } from "../core/procedure/index.ts";
 import { readText } from "../io/files/index.ts";
-import { counted } from "./plain-text.ts";
+import { words } from "../words/index.ts";
 import { findingSentence } from "./read-input.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
@@ -16,7 +16,7 @@ function unusable(name: string, findings: ReturnType<typeof readProcedure>["find
   const errors = findings.filter(({ level }) => level === "error");
   const [first] = errors;
   return new UnusableInputError(
-    `${name} has ${counted(errors.length, "error")}, first ${first ? findingSentence(first) : "unknown"}`,
+    words("cli/has-errors", { file: name, count: errors.length, first: first ? findingSentence(first) : "" }),
   );
 }
 

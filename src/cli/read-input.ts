@@ -8,7 +8,8 @@ import type { Instant } from "../core/units/index.ts";
 import type { Folded, Ledger } from "../core/walk/index.ts";
 import { corrected, deviceClocks, foldLog } from "../core/walk/index.ts";
 import { readText } from "../io/files/index.ts";
-import { counted, plainText } from "./plain-text.ts";
+import { inWords, words } from "../words/index.ts";
+import { plainText } from "./plain-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
@@ -30,7 +31,11 @@ export async function procedureFile(
   const errors = read.findings.filter(({ level }) => level === "error");
   const [first] = errors;
   throw new UnusableProcedureError(
-    `${file} has ${counted(errors.length, "error")}, first ${first ? findingSentence(first) : "unknown"}`,
+    words("cli/procedure-errors", {
+      file,
+      count: errors.length,
+      first: first ? findingSentence(first) : words("cli/first-unknown"),
+    }),
     errors.some(({ code }) => NO_PROCEDURE.test(code)) ? EXIT.unusable : EXIT.findings,
   );
 }
@@ -47,10 +52,12 @@ export class UnusableProcedureError extends UnusableInputError {
 
 /** A finding as one sentence with its place: `at line 12, column 5: …`. */
 export function findingSentence({ message, position, pointer }: Finding): string {
-  const where = position
-    ? `at line ${position.line}, column ${position.column}: `
-    : pointer && `at ${pointer}: `;
-  return where + plainText(message);
+  const said = plainText(inWords(message));
+  if (position) {
+    const { line, column } = position;
+    return words("cli/finding-at-line", { line, column, finding: said });
+  }
+  return pointer ? words("cli/finding-at", { pointer, finding: said }) : said;
 }
 
 /** A log that was read and folded. */
@@ -66,12 +73,14 @@ export async function foldedFile(file: string, until?: Instant): Promise<FoldedF
   if (entries.length === 0) {
     const [first] = problems;
     throw new UnusableInputError(
-      first ? `${file} is not a log: line ${first.line}: ${first.problem}.` : `${file} holds no entries.`,
+      first
+        ? words("cli/not-a-log", { file, line: first.line, why: first.problem })
+        : words("cli/no-entries", { file }),
     );
   }
   const folded = foldLog(until === undefined ? entries : hadHappened(entries, until));
   const { ledger } = folded;
-  if (!ledger) throw new UnusableInputError(`${file}: ${whyNotOpened(entries, folded)}.`);
+  if (!ledger) throw new UnusableInputError(whyNotOpened(file, entries, folded));
   return { folded, ledger, problems };
 }
 
@@ -83,15 +92,15 @@ function hadHappened(entries: readonly Entry[], until: Instant): readonly Entry[
   );
 }
 
-function whyNotOpened(entries: readonly Entry[], folded: Folded): string {
+function whyNotOpened(file: string, entries: readonly Entry[], folded: Folded): string {
   const openings = entries.filter(({ wire }) => wire.type === "tetherline.walk.opened");
-  if (openings.length === 0) return "no entry opens a walk, so there is no state to show";
+  if (openings.length === 0) return words("cli/no-opening", { file });
   const refused = folded.ignored.find(({ source, id }) =>
     openings.some(({ wire }) => wire.source === source && wire.id === id),
   );
   return refused
-    ? `the walk could not be opened: ${plainText(refused.reason)}`
-    : "the walk was not open at that instant";
+    ? words("cli/not-opened", { file, why: plainText(refused.reason) })
+    : words("cli/not-open-then", { file });
 }
 
 /** A sentence with its full stop, unless it ends in a mark already. */
@@ -106,13 +115,18 @@ export function reportUncleanLog(
   const [line] = problems;
   if (line) {
     terminal.err(
-      `${file}: ${counted(problems.length, "line")} could not be read, first line ${line.line}: ${ended(line.problem)}\n`,
+      `${words("cli/lines-not-read", { file, count: problems.length, line: line.line, why: ended(line.problem) })}\n`,
     );
   }
   const [entry] = folded.ignored;
   if (entry) {
     terminal.err(
-      `${file}: ${folded.ignored.length === 1 ? "1 entry" : `${folded.ignored.length} entries`} had no effect, first ${plainText(entry.source)} ${plainText(entry.id)}: ${ended(plainText(entry.reason))}\n`,
+      `${words("cli/entries-ignored", {
+        file,
+        count: folded.ignored.length,
+        entry: `${plainText(entry.source)} ${plainText(entry.id)}`,
+        why: ended(plainText(entry.reason)),
+      })}\n`,
     );
   }
   return line || entry ? EXIT.findings : EXIT.fine;

@@ -2,8 +2,9 @@ import { setTimeout as pause } from "node:timers/promises";
 import { marginOf } from "../core/course/index.ts";
 import { writeLines } from "../core/log/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { between, clockText, lengthText } from "../core/units/index.ts";
+import { between } from "../core/units/index.ts";
 import { forecastOf } from "../core/walk/index.ts";
+import { words } from "../words/index.ts";
 import { openLogFile } from "./log-file.ts";
 import { plainText } from "./plain-text.ts";
 import type { PlayedEntries } from "./played-walk.ts";
@@ -38,18 +39,19 @@ export async function rehearseCommand(
     count += played.entries.length;
   }
   if (!last) return EXIT.unusable;
-  if (out !== undefined) terminal.err(`${plainText(out)}: ${count} entries, ${ending(last)}.\n`);
+  if (out !== undefined)
+    terminal.err(`${words("cli/rehearsed", { log: plainText(out), count, ending: ending(last) })}\n`);
   if (last.ledger.closed?.end === "complete") return EXIT.fine;
-  terminal.err(`${file}: the played walk came to a stop before all was done; check says why.\n`);
+  terminal.err(`${words("cli/rehearsal-stopped", { file })}\n`);
   return EXIT.findings;
 }
 
 function ending({ ledger, at }: PlayedEntries): string {
   const forecast = forecastOf(ledger, at);
-  const end = ledger.closed?.end ?? "open";
+  const end = words(`cli/end-${ledger.closed?.end ?? "open"}`);
   if (!forecast) return end;
+  const { finish: pet } = forecast;
   const margin = marginOf(forecast);
-  const limit =
-    margin === null ? "" : `, ${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`;
-  return `${end} at PET ${clockText(forecast.finish)}${limit}`;
+  if (margin === null) return words("cli/ended-at", { end, pet });
+  return words(margin < 0 ? "cli/ended-at-over" : "cli/ended-at-within", { end, pet, margin });
 }

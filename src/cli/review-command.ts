@@ -1,7 +1,9 @@
 import type { LaneReview, Review, StepReview, TaskReview } from "../core/review/index.ts";
 import { reviewCsv, reviewDocument, reviewOf, reviewXes, waitWords } from "../core/review/index.ts";
 import type { Duration } from "../core/units/index.ts";
-import { clockText, lengthText, minus } from "../core/units/index.ts";
+import { clockText, minus } from "../core/units/index.ts";
+import type { MessageKey } from "../words/index.ts";
+import { words } from "../words/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -22,15 +24,15 @@ export async function reviewCommand(
   terminal: Terminal,
 ): Promise<ExitStatus> {
   if ([json, csv, xes].filter(Boolean).length > 1) {
-    throw new UnusableInputError("Ask for one form of the review: --json, --csv or --xes.");
+    throw new UnusableInputError(words("cli/one-form"));
   }
   const log = await foldedFile(file);
   const review = reviewOf(log.folded, log.folded.lastAt ?? log.ledger.opened.at);
-  if (!review) throw new UnusableInputError(`${file}: no entry opens a walk.`);
+  if (!review) throw new UnusableInputError(words("cli/no-walk", { file }));
   if (json) terminal.out(`${JSON.stringify(reviewDocument(review), null, 2)}\n`);
   else if (csv) terminal.out(reviewCsv(review));
   else if (xes) terminal.out(reviewXes(review));
-  else terminal.out(inWords(review));
+  else terminal.out(inTables(review));
   return reportUncleanLog(file, log, terminal);
 }
 
@@ -39,54 +41,76 @@ const signed = (difference: Duration | null) =>
 const clock = (pet: Duration | null | undefined) => (pet == null ? "" : clockText(pet));
 const section = (heading: string, body: string) => (body ? `\n${heading}\n\n${body}` : "");
 
-function inWords(review: Review): string {
+function inTables(review: Review): string {
   const { outline, opened, end } = review;
-  const ended = end
-    ? `${end.end} at PET ${clockText(end.at)}${end.reason ? ` (${plainText(end.reason)})` : ""}`
-    : "not closed yet";
+  const ended = endWords(end);
   const finish =
     review.actualFinish === null
-      ? "No step is complete."
-      : `Last step complete at PET ${clockText(review.actualFinish)}, planned ${clock(review.plannedFinish)}, difference ${signed(review.finishDifference)}.`;
+      ? words("cli/no-step-complete")
+      : words("cli/last-step", {
+          at: review.actualFinish,
+          planned: clock(review.plannedFinish),
+          difference: signed(review.finishDifference),
+        });
   const margin =
     review.limit === null || review.margin === null
       ? ""
-      : ` Limit ${clockText(review.limit)}, ${lengthText(review.margin)} ${review.margin < 0 ? "over" : "left"}.`;
+      : ` ${words(review.margin < 0 ? "cli/limit-over" : "cli/limit-left", {
+          limit: review.limit,
+          margin: review.margin,
+        })}`;
   const lines = (texts: readonly string[]) => texts.map((text) => `  ${plainText(text)}\n`).join("");
   return [
-    `${plainText(outline.procedure.title)}, walk ${plainText(opened.walk)} (${opened.mode}): ${ended}\n`,
+    `${words("cli/review-title", {
+      title: plainText(outline.procedure.title),
+      walk: plainText(opened.walk),
+      mode: words(`cli/mode-${opened.mode}`),
+      ended,
+    })}\n`,
     `${finish}${margin}\n`,
-    section("Lanes", lanesTable(review)),
-    section("Tasks", tasksTable(review)),
-    section("Steps", stepsTable(review)),
+    section(words("cli/lanes"), lanesTable(review)),
+    section(words("cli/tasks"), tasksTable(review)),
+    section(words("cli/steps-title"), stepsTable(review)),
     section(
-      "Holds",
+      words("cli/holds"),
       lines(
-        review.holds.map(
-          ({ start, finish: lifted, reason }) => `${clockText(start)} to ${clockText(lifted)} ${reason}`,
+        review.holds.map(({ start, finish: lifted, reason }) =>
+          words("cli/hold", { from: start, until: lifted, reason }),
         ),
       ),
     ),
     section(
-      "Deviations",
-      lines(review.deviations.map(({ kind, step, text }) => `${kind} ${step ?? ""}: ${text}`)),
+      words("cli/deviations"),
+      lines(
+        review.deviations.map(
+          ({ kind, step, text }) => `${words(`cli/kind-${kind}`)} ${step ?? ""}: ${text}`,
+        ),
+      ),
     ),
-    section("Notes", lines(review.notes.map(({ text }) => text))),
+    section(words("cli/notes"), lines(review.notes.map(({ text }) => text))),
   ].join("");
+}
+
+function endWords(end: Review["end"]): string {
+  if (!end) return words("cli/not-closed");
+  const ended = { end: words(`cli/end-${end.end}`), pet: end.at };
+  return end.reason
+    ? words("cli/ended-reason", { ...ended, reason: plainText(end.reason) })
+    : words("cli/ended-at", ended);
 }
 
 function lanesTable({ outline, lanes }: Review): string {
   const time = { figures: true };
   return textTable(
     [
-      { heading: "Crew" },
-      { heading: "Worked", ...time },
-      { heading: "Translated", ...time },
-      { heading: "Waited", ...time },
-      { heading: "Idle", ...time },
-      { heading: "Done", ...time },
-      { heading: "Skipped", ...time },
-      { heading: "Waited on" },
+      { heading: words("cli/column-crew") },
+      { heading: words("cli/column-worked"), ...time },
+      { heading: words("cli/column-translated"), ...time },
+      { heading: words("cli/column-waited"), ...time },
+      { heading: words("cli/column-idle"), ...time },
+      { heading: words("cli/column-done"), ...time },
+      { heading: words("cli/column-skipped"), ...time },
+      { heading: words("cli/column-waited-on") },
     ],
     lanes.map((lane) => [
       callOf(outline, lane.crew),
@@ -107,7 +131,9 @@ const callOf = (outline: ReviewOutline, crew: string) =>
   plainText(outline.crew[outline.lane(crew)]?.call ?? crew);
 
 const laneWaitWords = (outline: ReviewOutline, { on }: LaneReview["waited"][number]) =>
-  typeof on === "string" ? on : on.crew.map((crew) => callOf(outline, crew)).join(" and ");
+  typeof on === "string"
+    ? words(`cli/waited-${on}`)
+    : words("cli/waited-crew", { crew: on.crew.map((crew) => callOf(outline, crew)) });
 
 function tasksTable({ tasks }: Review): string {
   const row = ({ title, planned, actual, startDifference, timeDifference, done, of }: TaskReview) => [
@@ -122,15 +148,30 @@ function tasksTable({ tasks }: Review): string {
   ];
   return textTable(
     [
-      { heading: "Task" },
-      ...["Planned", "Began", "Later", "Planned for", "Took", "Longer", "Done"].map((heading) => ({
-        heading,
-        figures: true,
-      })),
+      { heading: words("cli/column-task") },
+      figures("cli/column-planned"),
+      figures("cli/column-began"),
+      figures("cli/column-later"),
+      figures("cli/column-planned-for"),
+      figures("cli/column-took"),
+      figures("cli/column-longer"),
+      figures("cli/column-done"),
     ],
     tasks.map(row),
   );
 }
+
+function endingWords({ ending, outOfOrder }: StepReview): string {
+  if (ending === "not-performed") return "";
+  const ended = words(`cli/ending-${ending}`);
+  return outOfOrder ? words("cli/ending-out-of-order", { ending: ended }) : ended;
+}
+
+/** A column of figures under a heading. */
+const figures = (heading: Extract<MessageKey, `cli/column-${string}`>) => ({
+  heading: words(heading),
+  figures: true,
+});
 
 function stepsTable({ outline, steps }: Review): string {
   const row = (step: StepReview) => {
@@ -138,7 +179,7 @@ function stepsTable({ outline, steps }: Review): string {
     return [
       entry?.number ?? "",
       entry?.step.id ?? "",
-      step.outOfOrder ? `${step.ending}, out of order` : step.ending,
+      endingWords(step),
       clock(step.planned?.start),
       clock(step.actual?.start),
       clock(step.planned?.finish),
@@ -146,26 +187,28 @@ function stepsTable({ outline, steps }: Review): string {
       signed(step.finishDifference),
       signed(step.timeDifference),
       step.waits
-        .map(
-          ({ crew, from, to, on }) =>
-            `${callOf(outline, crew)} ${lengthText(minus(to, from))} for ${plainText(waitWords(outline, on))}`,
+        .map(({ crew, from, to, on }) =>
+          words("cli/waited-for", {
+            who: callOf(outline, crew),
+            time: minus(to, from),
+            what: plainText(waitWords(outline, on)),
+          }),
         )
         .join("; "),
     ];
   };
-  const figures = (heading: string) => ({ heading, figures: true });
   return textTable(
     [
-      figures("No."),
-      { heading: "Step" },
-      { heading: "Ending" },
-      figures("Planned"),
-      figures("Began"),
-      figures("Planned to"),
-      figures("Over at"),
-      figures("Later"),
-      figures("Longer"),
-      { heading: "Waits" },
+      figures("cli/column-number"),
+      { heading: words("cli/column-step") },
+      { heading: words("cli/column-ending") },
+      figures("cli/column-planned"),
+      figures("cli/column-began"),
+      figures("cli/column-planned-to"),
+      figures("cli/column-over-at"),
+      figures("cli/column-later"),
+      figures("cli/column-longer"),
+      { heading: words("cli/column-waits") },
     ],
     steps.filter(({ ending }) => ending !== "not-performed").map(row),
   );

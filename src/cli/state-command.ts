@@ -2,14 +2,14 @@ import type { HoldUp } from "../core/course/index.ts";
 import { marginOf } from "../core/course/index.ts";
 import type { Outline } from "../core/procedure/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
-import { clockText, formatInstant, lengthText } from "../core/units/index.ts";
+import { clockText, formatInstant } from "../core/units/index.ts";
 import type { LaneState, WalkState } from "../core/walk/index.ts";
 import { stateDocument, walkStateAt } from "../core/walk/index.ts";
+import { words } from "../words/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
-import { CAUTION } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 
 /** `state`: the state a log folds into, at an instant or when its last entry happened. */
@@ -23,54 +23,62 @@ export async function stateCommand(
   terminal.out(
     json
       ? `${JSON.stringify(stateDocument(log.folded, instant), null, 2)}\n`
-      : inWords(log, walkStateAt(log.ledger, instant), instant),
+      : inLines(log, walkStateAt(log.ledger, instant), instant),
   );
   return reportUncleanLog(file, log, terminal);
 }
 
-function inWords({ folded }: FoldedFile, state: WalkState, instant: Instant): string {
+function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): string {
   const { opened, inForce } = state.ledger;
   const { outline } = inForce;
   const { forecast } = state;
   const title = plainText(outline.procedure.title);
-  const clock = state.pet === null ? "clock not started" : `PET ${clockText(state.pet)}`;
+  const now = { phase: words(`cli/phase-${state.phase}`), at: formatInstant(instant) };
   const lanes = textTable(
     [
-      { heading: "Crew" },
-      { heading: "Status" },
-      { heading: "Done", figures: true },
-      { heading: "Behind", figures: true },
-      { heading: "Step" },
-      { heading: "Action" },
-      { heading: "Waits on" },
+      { heading: words("cli/column-crew") },
+      { heading: words("cli/column-status") },
+      { heading: words("cli/column-done"), figures: true },
+      { heading: words("cli/column-behind"), figures: true },
+      { heading: words("cli/column-step") },
+      { heading: words("cli/column-action") },
+      { heading: words("cli/column-waits-on") },
     ],
     state.lanes.map((lane) => laneRow(outline, lane)),
   );
-  const expected =
-    forecast === null
-      ? "No forecast can be made."
-      : `Forecast finish ${clockText(forecast.finish)}${marginWords(marginOf(forecast))}`;
   const deviations = folded.deviations.map(
-    ({ kind, step, text }) => `  ${kind}${step ? ` ${step}` : ""}: ${plainText(text)}\n`,
+    ({ kind, step, text }) => `  ${words(`cli/kind-${kind}`)}${step ? ` ${step}` : ""}: ${plainText(text)}\n`,
   );
   return [
-    `${title}, walk ${plainText(opened.walk)} (${opened.mode})\n`,
-    `${state.phase}, ${clock}, ${formatInstant(instant)}\n\n`,
+    `${words("cli/state-title", {
+      title,
+      walk: plainText(opened.walk),
+      mode: words(`cli/mode-${opened.mode}`),
+    })}\n`,
+    state.pet === null
+      ? words("cli/state-no-clock", now)
+      : words("cli/state-clock", { ...now, pet: state.pet }),
+    "\n\n",
     lanes,
-    `\n${expected}\n`,
-    deviations.length > 0 ? `\nDeviations\n${deviations.join("")}` : "",
-    `\n${CAUTION}\n`,
+    `\n${forecastWords(forecast)}\n`,
+    deviations.length > 0 ? `\n${words("cli/deviations")}\n${deviations.join("")}` : "",
+    `\n${words("cli/caution")}\n`,
   ].join("");
 }
 
-const marginWords = (margin: Duration | null) =>
-  margin === null ? "" : `, ${lengthText(margin)} ${margin < 0 ? "over" : "within"} the elapsed limit`;
+function forecastWords(forecast: WalkState["forecast"]): string {
+  if (forecast === null) return words("cli/no-forecast");
+  const { finish } = forecast;
+  const margin = marginOf(forecast);
+  if (margin === null) return words("cli/forecast", { finish });
+  return words(margin < 0 ? "cli/forecast-over" : "cli/forecast-within", { finish, margin });
+}
 
 function laneRow(outline: Outline, lane: LaneState): string[] {
   const step = lane.step === null ? undefined : outline.step(lane.step)?.step;
   return [
     callOf(outline, lane.crew),
-    lane.status,
+    words(`cli/status-${lane.status}`),
     `${lane.done}/${lane.of}`,
     lane.behind === null ? "" : signed(lane.behind),
     step?.id ?? "",
@@ -86,12 +94,12 @@ const signed = (behind: Duration) => (behind < 0 ? clockText(behind) : `+${clock
 function holdUpWords(outline: Outline, holdUp: HoldUp): string {
   switch (holdUp.kind) {
     case "crew":
-      return `${callOf(outline, holdUp.crew)} (${holdUp.step})`;
+      return words("cli/waits-crew", { crew: callOf(outline, holdUp.crew), step: holdUp.step });
     case "window":
-      return `window ${holdUp.window} until ${clockText(holdUp.until)}`;
+      return words("cli/waits-window", { window: holdUp.window, until: holdUp.until });
     case "lag":
-      return `the lag after ${holdUp.step} until ${clockText(holdUp.until)}`;
+      return words("cli/waits-lag", { step: holdUp.step, until: holdUp.until });
     case "hold":
-      return `the hold since ${clockText(holdUp.since)}`;
+      return words("cli/waits-hold", { since: holdUp.since });
   }
 }

@@ -9,7 +9,3 @@ export const EXIT = { fine: 0, findings: 1, unusable: 2 } as const;
 
 /** One of {@link EXIT}. */
 export type ExitStatus = (typeof EXIT)[keyof typeof EXIT];
-
-/** What stands under everything that shows a plan. */
-export const CAUTION =
-  "Advice only: the flight rules in force and the people responsible for the walk decide.";

@@ -28,6 +28,7 @@ import { siderealTime } from "../../src/core/light/orbit.ts";
 import { equationOfEquinoxes } from "../../src/core/light/sun.ts";
 import type { Duration, Instant } from "../../src/core/units/index.ts";
 import { later, parseInstant } from "../../src/core/units/index.ts";
+import { message } from "../../src/words/index.ts";
 import { circularOrbit, keplerOrbit } from "../core/light/kepler-orbit.ts";
 import cases from "./fixtures/light.json" with { type: "json" };
 
@@ -51,7 +52,7 @@ function instant(text: string): Instant {
 
 function elementsOf(text: string): ElementSet {
   const { elements, problems } = readOrbit(text);
-  if (!elements) throw new Error(problems.map(({ field, reason }) => `${field}: ${reason}`).join("; "));
+  if (!elements) throw new Error(JSON.stringify(problems));
   return elements;
 }
 
@@ -541,7 +542,7 @@ describe("orbit files", () => {
       "BSTAR",
     ]) {
       const { problems } = readOrbit(g7.kvn.replace(new RegExp(`^${keyword} =.*\n`, "m"), ""));
-      expect(problems).toEqual([{ field: keyword, reason: "it is missing" }]);
+      expect(problems).toEqual([{ field: keyword, reason: message("orbit/missing") }]);
     }
   });
 

@@ -1,10 +1,12 @@
+import { words } from "../../words/index.ts";
+
 /** Who entered something, in words: call signs for the crew, names as they are for others, each once. */
 export function actorsText(
   entered: readonly { readonly actor: string | null }[],
   crew: readonly { readonly id: string; readonly call: string }[],
 ): string {
   const names = entered.map(
-    ({ actor }) => crew.find(({ id }) => id === actor)?.call ?? actor ?? "another device",
+    ({ actor }) => crew.find(({ id }) => id === actor)?.call ?? actor ?? words("follow/another-device"),
   );
   return [...new Set(names)].join(", ");
 }

@@ -1,8 +1,9 @@
 import { IonIcon } from "@ionic/react";
 import { checkmarkSharp, ellipseOutline, hourglassOutline, playSharp } from "ionicons/icons";
 import type { Duration } from "../../core/units/index.ts";
-import { clockText, lengthText } from "../../core/units/index.ts";
+import { clockText } from "../../core/units/index.ts";
 import type { LaneState, WalkState } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { behindTone, behindWords, waitWords } from "../parts/index.ts";
 
@@ -23,7 +24,7 @@ const ICONS = {
 /** One card per crew member, always in the same order. */
 export function CrewCards({ state, strands, onShow }: CrewCardsProps) {
   return (
-    <ul className="crew-cards" aria-label="Crew" data-count={state.lanes.length}>
+    <ul className="crew-cards" aria-label={words("follow/crew")} data-count={state.lanes.length}>
       {state.lanes.map((lane, index) => {
         const strand = strands[index];
         return strand ? (
@@ -42,20 +43,22 @@ function stopwatchText(time: Duration): string {
 function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string {
   switch (lane.status) {
     case "ready":
-      return "ready";
+      return words("follow/ready");
     case "finished":
-      return "finished";
+      return words("follow/finished");
     case "working": {
-      if (phase === "closed") return "stopped";
+      if (phase === "closed") return words("follow/stopped");
       return pet !== null && lane.since !== null
-        ? `working ${stopwatchText((pet - lane.since) as Duration)}`
-        : "working";
+        ? words("follow/working-for", { stopwatch: stopwatchText((pet - lane.since) as Duration) })
+        : words("follow/working");
     }
     case "waiting": {
       // Whom one waits for says more than a lag that runs meanwhile.
       const crew = lane.waitingOn.filter((wait) => wait.kind === "crew");
-      if (crew.length > 0 && crew.every((wait) => wait.crew === lane.crew)) return "waits for its decision";
-      return `waits for ${waitWords(ledger.inForce.outline, crew.length ? crew : lane.waitingOn, ledger.petZero) || "its start"}`;
+      if (crew.length > 0 && crew.every((wait) => wait.crew === lane.crew))
+        return words("follow/waits-for-decision");
+      const what = waitWords(ledger.inForce.outline, crew.length ? crew : lane.waitingOn, ledger.petZero);
+      return what ? words("follow/waits-for", { what }) : words("follow/waits-for-start");
     }
   }
 }
@@ -65,7 +68,7 @@ function aboutWords({ pet }: WalkState, { status, expected, waitingOn }: LaneSta
   if (status !== "waiting" || pet === null || expected === null) return "";
   const left = (expected - pet) as Duration;
   const isTimed = waitingOn.every(({ kind }) => kind !== "crew");
-  return left < 30_000 || isTimed ? "" : `about ${lengthText(left)}`;
+  return left < 30_000 || isTimed ? "" : words("follow/about", { time: left });
 }
 
 function CrewCard({
@@ -85,7 +88,7 @@ function CrewCard({
     lane.place === null
       ? stationWords(outline.crew[strand.lane]?.station)
       : (outline.place(lane.place)?.label ?? lane.place);
-  const words = statusWords(state, lane);
+  const status = statusWords(state, lane);
   const about = aboutWords(state, lane);
   return (
     <li
@@ -99,18 +102,20 @@ function CrewCard({
         <span className="crew-call">{strand.call}</span>
         <span className="crew-status" data-status={lane.status}>
           <IonIcon icon={ICONS[lane.status]} aria-hidden="true" />
-          {words}
+          {status}
         </span>
         <span className="crew-step">
-          {step ? (lane.status === "waiting" ? `next: ${step.do}` : step.do) : "no step left"}
+          {step
+            ? lane.status === "waiting"
+              ? words("follow/next", { step: step.do })
+              : step.do
+            : words("follow/no-step-left")}
         </span>
         <span className="crew-place">
           {about && <b>{about}</b>}
           <span data-tone={behindTone(lane.behind)}>{behindWords(lane.behind)}</span>
           <span>{place}</span>
-          <span>
-            {lane.done} of {lane.of}
-          </span>
+          <span>{words("follow/done-of", { done: lane.done, all: lane.of })}</span>
         </span>
       </button>
     </li>
@@ -118,5 +123,6 @@ function CrewCard({
 }
 
 function stationWords(station: string | undefined): string {
-  return station === "ground" ? "on the ground" : station === "inside" ? "inside" : "outside";
+  if (station === "ground") return words("follow/station-ground");
+  return words(station === "inside" ? "follow/station-inside" : "follow/station-outside");
 }

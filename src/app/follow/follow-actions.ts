@@ -10,6 +10,7 @@ import type {
   WatchId,
 } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import type { WalkSession } from "../session/index.ts";
 
 /** What was just entered and can be struck again. */
@@ -58,45 +59,51 @@ export function followActions(
   entered: (just: JustEntered) => void,
   failed: (error: unknown) => void,
 ): FollowActions {
-  const enter = async (drafts: readonly Undated[], words: string, onKept?: () => void): Promise<void> => {
+  const enter = async (drafts: readonly Undated[], said: string, onKept?: () => void): Promise<void> => {
     try {
       const at = now();
       const entries = await session.enter(
         drafts.map((draft) => ({ ...draft, at, actor }) as Draft),
         onKept,
       );
-      entered({ entries, words });
+      entered({ entries, words: said });
     } catch (error) {
       failed(error);
     }
   };
   return {
-    startClock: () => enter([{ name: "clock.started", data: {} }], "Clock started"),
-    done: (step, words, { outOfOrder = false, outcome, decision, onKept } = {}) => {
+    startClock: () => enter([{ name: "clock.started", data: {} }], words("entered/clock-started")),
+    done: (step, said, { outOfOrder = false, outcome, decision, onKept } = {}) => {
       const drafts: Undated[] = [{ name: "step.done", data: outOfOrder ? { step, outOfOrder } : { step } }];
       if (decision !== undefined && outcome !== undefined)
         drafts.unshift({ name: "decision.taken", data: { decision, outcome } });
-      return enter(drafts, words, onKept);
+      return enter(drafts, said, onKept);
     },
-    started: (step) => enter([{ name: "step.started", data: { step } }], "Start marked"),
-    skip: (step, reason, words) => enter([{ name: "step.skipped", data: { step, reason } }], words),
-    reopen: (step, reason) => enter([{ name: "step.reopened", data: { step, reason } }], "Step opened again"),
+    started: (step) => enter([{ name: "step.started", data: { step } }], words("entered/start-marked")),
+    skip: (step, reason, said) => enter([{ name: "step.skipped", data: { step, reason } }], said),
+    reopen: (step, reason) =>
+      enter([{ name: "step.reopened", data: { step, reason } }], words("entered/reopened")),
     record: (step, record, value) =>
-      enter([{ name: "record.taken", data: { step, record, value } }], `Recorded ${value}`),
-    confirm: (step) => enter([{ name: "confirm.given", data: { step } }], "Confirmed"),
+      enter([{ name: "record.taken", data: { step, record, value } }], words("entered/recorded", { value })),
+    confirm: (step) => enter([{ name: "confirm.given", data: { step } }], words("entered/confirmed")),
     decide: (decision, outcome) =>
-      enter([{ name: "decision.taken", data: { decision, outcome } }], `Decided: ${outcome}`),
+      enter([{ name: "decision.taken", data: { decision, outcome } }], words("entered/decided", { outcome })),
     note: (text, step) =>
-      enter([{ name: "note.made", data: step === null ? { text } : { text, step } }], "Note kept"),
+      enter(
+        [{ name: "note.made", data: step === null ? { text } : { text, step } }],
+        words("entered/note-kept"),
+      ),
     keepWatch: (watch, due) =>
-      enter([{ name: "watch.kept", data: { watch, due: inSeconds(due) } }], "Note kept"),
-    moveItem: (item, to, reason) => enter([{ name: "item.moved", data: { item, to, reason } }], "Item moved"),
+      enter([{ name: "watch.kept", data: { watch, due: inSeconds(due) } }], words("entered/note-kept")),
+    moveItem: (item, to, reason) =>
+      enter([{ name: "item.moved", data: { item, to, reason } }], words("entered/item-moved")),
     readSupply: (crew, supply, value) =>
-      enter([{ name: "supply.read", data: { crew, supply, value } }], `Reading ${value}`),
-    hold: (reason) => enter([{ name: "hold.called", data: reason ? { reason } : {} }], "Hold called"),
-    lift: () => enter([{ name: "hold.lifted", data: {} }], "Hold lifted"),
+      enter([{ name: "supply.read", data: { crew, supply, value } }], words("entered/reading", { value })),
+    hold: (reason) =>
+      enter([{ name: "hold.called", data: reason ? { reason } : {} }], words("entered/hold-called")),
+    lift: () => enter([{ name: "hold.lifted", data: {} }], words("entered/hold-lifted")),
     close: (end, reason) =>
-      enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }], "Walk closed"),
+      enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }], words("entered/closed")),
     strike: async ({ entries }) => {
       try {
         await session.strike(entries, now(), actor, "undone");

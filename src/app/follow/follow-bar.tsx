@@ -1,10 +1,12 @@
 import type { ReactNode } from "react";
 import { marginOf } from "../../core/course/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { clockText, formatInstant, hourMinuteText, lengthText, minus } from "../../core/units/index.ts";
+import { clockText, formatInstant, minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
-import { behindTone, behindWords } from "../parts/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message, words } from "../../words/index.ts";
+import { behindTone, behindWords, Worded } from "../parts/index.ts";
 import type { NextChange } from "./next-change.ts";
 
 /** How the walk's log is kept, as the bar says it. */
@@ -29,8 +31,6 @@ interface FollowBarProps {
   readonly odds: number | null;
 }
 
-const PHASES = { prepared: "Prepared", running: "Running", held: "Held", closed: "Closed" } as const;
-
 /** The largest delay of any lane that is not finished, or of all when all are: how far the walk as a whole is off the plan. */
 function worstBehind({ lanes }: WalkState): Duration | null {
   const open = lanes.filter(({ status }) => status !== "finished");
@@ -47,33 +47,40 @@ export function FollowBar({ state, now, change, kept, onKept, mode, odds }: Foll
   return (
     <header className="follow-bar" data-phase={phase}>
       <div className="follow-clock">
-        <span className="follow-key">PET</span>
+        <span className="follow-key">{words("follow/pet")}</span>
         <span className="follow-pet">{pet === null ? "–:––:––" : clockText(pet)}</span>
       </div>
-      <Cell title={mode === "rehearsal" ? "UTC, rehearsed" : "UTC"} minor>
+      <Cell title={words(mode === "rehearsal" ? "follow/utc-rehearsed" : "follow/utc")} minor>
         {formatInstant(now).slice(11, 19)}
       </Cell>
       <Cell
-        title={mode === "rehearsal" ? `${PHASES[phase]} · rehearsal` : PHASES[phase]}
+        title={words(mode === "rehearsal" ? `follow/phase-${phase}-rehearsal` : `follow/phase-${phase}`)}
         tone={behindTone(behind)}
       >
-        {phase === "prepared" ? "clock not started" : behindWords(behind)}
+        {phase === "prepared" ? words("follow/clock-not-started") : behindWords(behind)}
       </Cell>
       {forecast ? (
         <Cell
-          title={`Finish ${hourMinuteText(forecast.finish)}${limit === undefined ? "" : ` · limit ${hourMinuteText(limit)}`}`}
+          title={
+            limit === undefined
+              ? words("follow/finish-at", { finish: forecast.finish })
+              : words("follow/finish-at-limit", { finish: forecast.finish, limit })
+          }
           tone={margin !== null && margin < 0 ? "late" : undefined}
         >
-          {margin === null ? "no limit set" : marginWords(margin)}
+          {margin === null ? words("follow/no-limit-set") : marginWords(margin)}
           {odds !== null && (
             <span className="follow-odds">
-              {` · ${oddsWords(odds)}`}
-              <span className="follow-likely"> likely</span>
+              {" · "}
+              <Worded
+                message={oddsMessage(odds)}
+                marks={{ likely: (inside) => <span className="follow-likely">{inside}</span> }}
+              />
             </span>
           )}
         </Cell>
       ) : (
-        <Cell title="Finish">cannot be forecast</Cell>
+        <Cell title={words("follow/finish")}>{words("follow/cannot-be-forecast")}</Cell>
       )}
       <TurnBackCell state={state} />
       {change && (
@@ -85,7 +92,7 @@ export function FollowBar({ state, now, change, kept, onKept, mode, odds }: Foll
         type="button"
         className="follow-cell follow-kept"
         data-minor={kept.usual || undefined}
-        aria-label={`${kept.title}, ${kept.detail}: link and followers`}
+        aria-label={words("follow/kept-label", { title: kept.title, detail: kept.detail })}
         onClick={onKept}
       >
         <span className="follow-key">{kept.title}</span>
@@ -105,27 +112,31 @@ function TurnBackCell({ state }: { readonly state: WalkState }) {
   if (!turnBack || !longestReturn) return null;
   const left = minus(turnBack.at, pet);
   const crew = limiting && ledger.inForce.outline.crewMember(limiting.supply.crew)?.call;
-  const why =
-    turnBack.because === "limit" ? "limit" : `${crew} ${limiting?.supply.label ?? limiting?.supply.id}`;
+  const title =
+    turnBack.because === "limit"
+      ? words("follow/turn-back-limit", { at: turnBack.at })
+      : words("follow/turn-back-supply", {
+          at: turnBack.at,
+          crew: String(crew),
+          supply: String(limiting?.supply.label ?? limiting?.supply.id),
+        });
   return (
-    <Cell
-      title={`Turn back ${hourMinuteText(turnBack.at)} · ${why}`}
-      tone={left < 0 ? "late" : undefined}
-      minor
-    >
-      {left < 0 ? `${lengthText(left)} past` : `in ${clockText(left)}`}
+    <Cell title={title} tone={left < 0 ? "late" : undefined} minor>
+      {words(left < 0 ? "follow/past" : "follow/in", { time: left })}
     </Cell>
   );
 }
 
 /** Whole percents; sampling cannot tell the last one from certainty. */
-function oddsWords(odds: number): string {
-  if (odds > 0.99) return "> 99 %";
-  return odds < 0.01 ? "< 1 %" : `${Math.round(odds * 100)} %`;
+function oddsMessage(odds: number): Message {
+  if (odds > 0.99) return message("follow/odds-sure");
+  return odds < 0.01
+    ? message("follow/odds-none")
+    : message("follow/odds", { share: Math.round(odds * 100) });
 }
 
 function marginWords(margin: Duration): string {
-  return margin < 0 ? `${lengthText(margin)} over` : `${lengthText(margin)} margin`;
+  return words(margin < 0 ? "follow/over" : "follow/margin", { time: margin });
 }
 
 interface CellProps {

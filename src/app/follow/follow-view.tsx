@@ -4,8 +4,9 @@ import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
+import { message, words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
-import { errorWords } from "../parts/index.ts";
+import { errorWords, Worded } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import type { WalkSession } from "../session/index.ts";
 import { beatsOf, storedFollower, storeFollower, useSeconds } from "../session/index.ts";
@@ -126,7 +127,7 @@ export function FollowView({
         () => ownTime(now(), clockOffset),
         actor,
         (entered) => startTransition(() => setJust(entered)),
-        (error) => setFailure(`That could not be kept: ${errorWords(error)} Note it on paper and tap again.`),
+        (error) => setFailure(words("follow/not-kept", { why: errorWords(error) })),
       ),
     [session, now, clockOffset, actor],
   );
@@ -198,26 +199,26 @@ export function FollowView({
               onStart={actions && (() => void actions.startClock())}
             />
           )}
-          <BraidedList label="Steps" strands={strands} rows={rows} markers={markers}>
+          <BraidedList label={words("follow/steps")} strands={strands} rows={rows} markers={markers}>
             {renderRow}
           </BraidedList>
           {live && nowRow === null && (
             <p className="follow-end">
-              Every step is complete.{" "}
+              {words("follow/all-complete")}{" "}
               {may.close ? (
                 <button type="button" className="plain-button" onClick={() => setPanel("close")}>
-                  Close the walk
+                  {words("follow/close-the-walk")}
                 </button>
               ) : (
-                "The lead closes the walk."
+                words("follow/lead-closes")
               )}
             </p>
           )}
           {state.phase === "closed" && (
             <p className="follow-end">
-              The walk is closed.{" "}
+              {words("follow/is-closed")}{" "}
               <button type="button" className="plain-button" onClick={() => onGo("review")}>
-                Read the review
+                {words("follow/read-review")}
               </button>
             </p>
           )}
@@ -226,10 +227,10 @@ export function FollowView({
           <div className="follow-failure" role="alert">
             <p>{failure}</p>
             <button type="button" className="plain-button" onClick={onExport}>
-              Export the log
+              {words("follow/export-log")}
             </button>
             <button type="button" className="plain-button" onClick={() => setFailure(null)}>
-              Hide
+              {words("follow/hide")}
             </button>
           </div>
         )}
@@ -270,30 +271,34 @@ export function FollowView({
                 void actions.strike(just);
               }}
             >
-              Undo
+              {words("follow/undo")}
             </button>
           )}
           {!following && nowRow !== null && (
             <button type="button" className="plain-button back-to-now" onClick={toNow}>
-              Back to now
+              {words("follow/back-to-now")}
             </button>
           )}
         </div>
-        <nav className="tool-buttons" aria-label="Walk">
+        <nav className="tool-buttons" aria-label={words("follow/walk")}>
           {actions && (
             <>
-              <Tool onPress={() => setPanel("notes")}>Notes</Tool>
-              <Tool onPress={() => setPanel("items")}>Items</Tool>
-              <Tool onPress={() => setPanel("readings")}>Readings</Tool>
+              <Tool onPress={() => setPanel("notes")}>{words("follow/notes")}</Tool>
+              <Tool onPress={() => setPanel("items")}>{words("follow/items")}</Tool>
+              <Tool onPress={() => setPanel("readings")}>{words("follow/readings")}</Tool>
               {state.phase === "held" ? (
-                <Tool onPress={() => void actions.lift()}>Lift hold</Tool>
+                <Tool onPress={() => void actions.lift()}>{words("follow/lift-hold")}</Tool>
               ) : (
-                state.phase === "running" && <Tool onPress={() => setPanel("hold")}>Hold</Tool>
+                state.phase === "running" && (
+                  <Tool onPress={() => setPanel("hold")}>{words("follow/hold")}</Tool>
+                )
               )}
             </>
           )}
-          {may.close && state.phase !== "closed" && <Tool onPress={() => setPanel("close")}>Close walk</Tool>}
-          <Tool onPress={() => setPanel("more")}>More</Tool>
+          {may.close && state.phase !== "closed" && (
+            <Tool onPress={() => setPanel("close")}>{words("follow/close-walk")}</Tool>
+          )}
+          <Tool onPress={() => setPanel("more")}>{words("follow/more")}</Tool>
         </nav>
       </footer>
     </div>
@@ -324,16 +329,18 @@ function StartCard({
   return (
     <section className="start-card">
       <p>
-        <b>{title}</b> is prepared. The clock starts PET 0; from then on every step is marked with one tap.
+        <Worded message={message("follow/is-prepared", { title })} />
       </p>
       {onStart ? (
         <button type="button" className="done-button" onClick={onStart}>
-          <span className="done-word">{rehearsal ? "Start the rehearsal clock" : "Start the clock"}</span>
+          <span className="done-word">
+            {words(rehearsal ? "follow/start-rehearsal-clock" : "follow/start-clock")}
+          </span>
         </button>
       ) : (
-        <p>This tablet watches: whoever marks starts the clock.</p>
+        <p>{words("follow/watches-only")}</p>
       )}
-      <p className="hint">Tetherline advises. Flight rules, local codes and the people in charge decide.</p>
+      <p className="hint">{words("follow/advises")}</p>
     </section>
   );
 }

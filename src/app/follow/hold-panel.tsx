@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { words } from "../../words/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
@@ -6,10 +7,10 @@ import type { WalkPanelProps } from "./walk-panel-props.ts";
 export function HoldPanel({ actions, onClose }: WalkPanelProps) {
   const [reason, setReason] = useState("");
   return (
-    <SidePanel title="Call a hold" onClose={onClose}>
-      <p className="hint">The whole walk stops where it is; the clock runs on.</p>
+    <SidePanel title={words("panel/call-hold")} onClose={onClose}>
+      <p className="hint">{words("panel/hold-means")}</p>
       <label className="field">
-        <span>Reason (may be left out)</span>
+        <span>{words("panel/reason-optional")}</span>
         <input value={reason} onChange={(event) => setReason(event.target.value)} />
       </label>
       <div className="panel-acts">
@@ -18,7 +19,7 @@ export function HoldPanel({ actions, onClose }: WalkPanelProps) {
           className="done-button"
           onClick={() => void actions.hold(reason.trim()).then(onClose)}
         >
-          <span className="done-word">Hold</span>
+          <span className="done-word">{words("panel/hold")}</span>
         </button>
       </div>
     </SidePanel>

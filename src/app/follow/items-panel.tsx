@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { Location } from "../../core/procedure/index.ts";
 import type { ItemId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { locationWords } from "../parts/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
@@ -36,8 +37,8 @@ export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
   };
   if (items.length === 0) {
     return (
-      <SidePanel title="Items" onClose={onClose}>
-        <p className="hint">This procedure lists no items.</p>
+      <SidePanel title={words("panel/items")} onClose={onClose}>
+        <p className="hint">{words("panel/no-items")}</p>
       </SidePanel>
     );
   }
@@ -45,17 +46,16 @@ export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
     ({ id, end }) => end && keyOfLocation(end) !== keyOfLocation(ledger.custody.get(id) ?? end),
   );
   return (
-    <SidePanel title="Items" onClose={onClose}>
+    <SidePanel title={words("panel/items")} onClose={onClose}>
       <p className="hint">
-        {items.length} items, {items.length - astray.length} where they must be at the end. Steps move items
-        when they are done.
+        {words("panel/items-at-end", { all: items.length, right: items.length - astray.length })}
       </p>
       <table className="plain-table">
         <thead>
           <tr>
-            <th scope="col">Item</th>
-            <th scope="col">Now</th>
-            <th scope="col">At the end</th>
+            <th scope="col">{words("panel/item")}</th>
+            <th scope="col">{words("panel/item-now")}</th>
+            <th scope="col">{words("panel/item-at-end")}</th>
           </tr>
         </thead>
         <tbody>
@@ -63,16 +63,16 @@ export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
             <tr key={id}>
               <th scope="row">{label ?? id}</th>
               <td>{locationWords(outline, ledger.custody.get(id))}</td>
-              <td>{end ? locationWords(outline, end) : "inside"}</td>
+              <td>{end ? locationWords(outline, end) : words("panel/item-inside")}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <h3>It is elsewhere</h3>
+      <h3>{words("panel/elsewhere")}</h3>
       <label className="field">
-        <span>Item</span>
+        <span>{words("panel/item")}</span>
         <select value={item} onChange={(event) => setItem(event.target.value as ItemId)}>
-          <option value="">Choose an item</option>
+          <option value="">{words("panel/choose-item")}</option>
           {items.map(({ id, label }) => (
             <option key={id} value={id}>
               {label ?? id}
@@ -81,9 +81,9 @@ export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
         </select>
       </label>
       <label className="field">
-        <span>Is now</span>
+        <span>{words("panel/is-now")}</span>
         <select value={to} onChange={(event) => setTo(event.target.value)}>
-          <option value="">Choose where</option>
+          <option value="">{words("panel/choose-where")}</option>
           {locations.map((location) => (
             <option key={keyOfLocation(location)} value={keyOfLocation(location)}>
               {locationWords(outline, location)}
@@ -92,7 +92,7 @@ export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
         </select>
       </label>
       <label className="field">
-        <span>Why</span>
+        <span>{words("panel/why")}</span>
         <input value={reason} onChange={(event) => setReason(event.target.value)} />
       </label>
       <div className="panel-acts">
@@ -102,7 +102,7 @@ export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
           disabled={item === "" || !chosen}
           onClick={() => void move()}
         >
-          Enter the move
+          {words("panel/enter-move")}
         </button>
       </div>
     </SidePanel>

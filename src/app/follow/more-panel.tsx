@@ -1,4 +1,5 @@
 import type { IgnoredEntry, Ledger } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
 import { ThemeField } from "../parts/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 
@@ -27,26 +28,26 @@ export function MorePanel({
   const { outline } = ledger.inForce;
   const names = outline.crew.some(({ id }) => id === actor) || actor === "follower" ? [] : [actor];
   return (
-    <SidePanel title="More" onClose={onClose}>
+    <SidePanel title={words("panel/more")} onClose={onClose}>
       <div className="panel-acts">
         <button type="button" className="plain-button" onClick={onLink}>
-          Link and followers
+          {words("panel/link")}
         </button>
         <button type="button" className="plain-button" onClick={() => onGo("timeline")}>
-          Timeline
+          {words("parts/timeline")}
         </button>
         <button type="button" className="plain-button" onClick={() => onGo("review")}>
-          Review so far
+          {words("panel/review-so-far")}
         </button>
         <button type="button" className="plain-button" onClick={onExport}>
-          Export the log
+          {words("panel/export-log")}
         </button>
         <button type="button" className="plain-button" onClick={() => onGo("shelf")}>
-          Shelf
+          {words("parts/shelf")}
         </button>
       </div>
       <label className="field">
-        <span>Entries here are made by</span>
+        <span>{words("panel/entries-made-by")}</span>
         <select value={actor} onChange={(event) => onActor(event.target.value)}>
           {outline.crew.map(({ id, call }) => (
             <option key={id} value={id}>
@@ -56,18 +57,18 @@ export function MorePanel({
           {names.map((name) => (
             <option key={name}>{name}</option>
           ))}
-          <option value="follower">another follower</option>
+          <option value="follower">{words("panel/another-follower")}</option>
         </select>
       </label>
       <ThemeField />
-      <h3>Entries without effect</h3>
+      <h3>{words("panel/without-effect")}</h3>
       {ignored.length === 0 ? (
-        <p className="hint">None: every entry counts.</p>
+        <p className="hint">{words("panel/every-entry-counts")}</p>
       ) : (
         <ul className="plain-list">
           {ignored.map(({ source, id, reason }) => (
             <li key={`${source} ${id}`}>
-              Entry {Number(id) || id}: {reason}.
+              {words("panel/entry-ignored", { entry: String(Number(id) || id), why: reason })}
             </li>
           ))}
         </ul>

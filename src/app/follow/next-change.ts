@@ -1,7 +1,8 @@
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { clockText } from "../../core/units/index.ts";
+import { clockText, minus } from "../../core/units/index.ts";
 import type { WindowSpans } from "../../core/window/index.ts";
+import { words } from "../../words/index.ts";
 
 /** The next time a window opens or closes, in words. */
 export interface NextChange {
@@ -16,14 +17,15 @@ export function nextChange(outline: Outline, windows: WindowSpans, pet: Duration
   const at = pet ?? (0 as Duration);
   const edges = procedure.windows.flatMap(({ id, label }) =>
     (windows.get(id) ?? []).flatMap(({ from, to }) => [
-      { label: label ?? id, what: "in", time: from },
-      { label: label ?? id, what: "ends in", time: to },
+      { window: label ?? id, key: "follow/window-in", time: from } as const,
+      { window: label ?? id, key: "follow/window-ends-in", time: to } as const,
     ]),
   );
   const next = edges.filter(({ time }) => time > at).sort((a, b) => a.time - b.time)[0];
-  if (next) return { title: `${next.label} ${next.what}`, words: clockText((next.time - at) as Duration) };
+  if (next)
+    return { title: words(next.key, { window: next.window }), words: clockText(minus(next.time, at)) };
   const names = procedure.windows.map(({ id, label }) => label ?? id).join(", ");
   return edges.length === 0
-    ? { title: names, words: "times not known" }
-    : { title: names, words: "no more known" };
+    ? { title: names, words: words("follow/window-times-unknown") }
+    : { title: names, words: words("follow/window-no-more") };
 }

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { between, clockText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
@@ -12,9 +13,9 @@ export function NotesPanel({ state, actions, onClose }: WalkPanelProps) {
     setText("");
   };
   return (
-    <SidePanel title="Notes" onClose={onClose}>
+    <SidePanel title={words("panel/notes")} onClose={onClose}>
       <label className="field">
-        <span>A note on the walk</span>
+        <span>{words("panel/note-on-walk")}</span>
         <textarea rows={3} value={text} onChange={(event) => setText(event.target.value)} />
       </label>
       <div className="panel-acts">
@@ -24,11 +25,11 @@ export function NotesPanel({ state, actions, onClose }: WalkPanelProps) {
           disabled={text.trim() === ""}
           onClick={() => void keep()}
         >
-          Keep the note
+          {words("panel/keep-note")}
         </button>
       </div>
       {ledger.notes.length === 0 ? (
-        <p className="hint">No notes yet. A note on one step is made at the step.</p>
+        <p className="hint">{words("panel/no-notes")}</p>
       ) : (
         <ul className="plain-list">
           {ledger.notes
@@ -37,10 +38,16 @@ export function NotesPanel({ state, actions, onClose }: WalkPanelProps) {
             .map((note) => (
               <li key={`${note.at} ${note.text}`}>
                 <b>
-                  {ledger.petZero === null ? "before the start" : clockText(between(ledger.petZero, note.at))}
+                  {ledger.petZero === null
+                    ? words("panel/before-start")
+                    : clockText(between(ledger.petZero, note.at))}
                 </b>{" "}
-                {note.step !== null && `step ${ledger.inForce.outline.step(note.step)?.number}: `}
-                {note.text}
+                {note.step === null
+                  ? note.text
+                  : words("panel/note-of-step", {
+                      step: String(ledger.inForce.outline.step(note.step)?.number),
+                      text: note.text,
+                    })}
               </li>
             ))}
         </ul>

@@ -1,3 +1,5 @@
+import { words } from "../../words/index.ts";
+
 /** Something that the reader of this device must be told, until it is put away. */
 export interface Notice {
   readonly key: string;
@@ -17,9 +19,11 @@ export function NoticeStrip({ notices, onPutAway }: NoticeStripProps) {
       {first && (
         <div className="notice-strip">
           <p>{first.words}</p>
-          {notices.length > 1 && <span className="watch-next">and {notices.length - 1} more</span>}
+          {notices.length > 1 && (
+            <span className="watch-next">{words("follow/more-notices", { count: notices.length - 1 })}</span>
+          )}
           <button type="button" className="plain-button" onClick={() => onPutAway(first.key)}>
-            Understood
+            {words("follow/understood")}
           </button>
         </div>
       )}

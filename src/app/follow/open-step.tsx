@@ -1,8 +1,10 @@
 import type { CSSProperties, ReactNode } from "react";
 import { useRef, useState } from "react";
 import type { Outline } from "../../core/procedure/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
-import { AlertBox, callsOf, Performers, spanText, waitWords } from "../parts/index.ts";
+import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import type { DoneOptions, FollowActions } from "./follow-actions.ts";
 import type { StepRow } from "./follow-rows.ts";
 import { RecordField } from "./record-field.tsx";
@@ -32,9 +34,11 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
       <div className="open-head" data-bead>
         <span className="follow-number">{entry.number}</span>
         <Performers lanes={entry.performers} strands={strands} />
-        {step.by.length > 1 && <span>together</span>}
+        {step.by.length > 1 && <span>{words("follow/together")}</span>}
         {plannedStart !== null && plannedFinish !== null && (
-          <span className="follow-times">planned {spanText(plannedStart, plannedFinish)}</span>
+          <span className="follow-times">
+            {words("follow/planned-span", { span: spanText(plannedStart, plannedFinish) })}
+          </span>
         )}
       </div>
       <div className="open-body">
@@ -45,8 +49,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
           <p className="open-do">{step.do}</p>
           {waitingHere.map(({ lane, waitingOn }) => (
             <p key={lane} className="open-standing">
-              <b>{strands[lane]?.call}</b> is here and waits for{" "}
-              {waitWords(outline, waitingOn) || "its start"}.
+              <Worded message={standingMessage(String(strands[lane]?.call), waitWords(outline, waitingOn))} />
             </p>
           ))}
           {actions && (working || early) && step.records.length > 0 && (
@@ -65,10 +68,13 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
           {(working || early) && step.confirm && (
             <p className="open-confirm">
               <span>
-                {callsOf(outline, [step.confirm.by])} confirms: {step.confirm.text}
+                {words("follow/confirms", {
+                  crew: callsOf(outline, [step.confirm.by]),
+                  text: step.confirm.text,
+                })}
               </span>
               {progress.confirmed ? (
-                <b>✓ confirmed</b>
+                <b>{words("follow/is-confirmed")}</b>
               ) : (
                 actions && (
                   <button
@@ -76,7 +82,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
                     className="plain-button"
                     onClick={() => void actions.confirm(step.id)}
                   >
-                    Confirmed
+                    {words("follow/confirm")}
                   </button>
                 )
               )}
@@ -98,15 +104,21 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
             type="button"
             className="plain-button open-more"
             onClick={() => onPick(step.id)}
-            aria-label={`More for step ${entry.number}`}
+            aria-label={words("follow/more-for-step", { step: entry.number })}
           >
-            More…
+            {words("follow/more-of-step")}
           </button>
         </div>
       </div>
     </div>
   );
 }
+
+/** Who has come to a step, and what for; `what` is empty when nothing is known to keep it. */
+const standingMessage = (crew: string, what: string): Message =>
+  what
+    ? message("follow/here-and-waits", { crew, what })
+    : message("follow/here-and-waits-for-start", { crew });
 
 /** True when nobody is missing and only a time has not come: whoever is there may still have done it. */
 function isOnlyEarly({ waitingHere, entry }: StepRow): boolean {
@@ -139,11 +151,11 @@ function DoneButtons({
   const isUnderWay = useRef(false);
   const [chosen, setChosen] = useState<string | null>(null);
   // A second tap while the first is being kept is no second entry.
-  const markDone = async (words: string, options: DoneOptions = {}) => {
+  const markDone = async (said: string, options: DoneOptions = {}) => {
     if (isUnderWay.current) return;
     isUnderWay.current = true;
     setChosen(options.outcome ?? null);
-    await actions.done(step.id, words, { ...options, onKept: () => onKept(true) });
+    await actions.done(step.id, said, { ...options, onKept: () => onKept(true) });
     isUnderWay.current = false;
     onKept(false);
   };
@@ -152,11 +164,15 @@ function DoneButtons({
       <DoneButton
         strands={performers.length}
         isKept={isKept}
-        onTap={() => void markDone(`${calls} done: ${step.do}`)}
+        onTap={() => void markDone(words("entered/done", { crew: calls, step: step.do }))}
       >
         <StrandEdge lanes={performers} strands={strands} />
         <span className="done-who">{calls}</span>
-        <DoneWord word={row.stage === "working" ? "Done" : "Done already"} kept="✓ done" isKept={isKept} />
+        <DoneWord
+          word={words(row.stage === "working" ? "follow/done" : "follow/done-already")}
+          kept={words("follow/is-done")}
+          isKept={isKept}
+        />
       </DoneButton>
     );
   }
@@ -168,7 +184,12 @@ function DoneButtons({
           key={outcome}
           strands={performers.length}
           isKept={isKept}
-          onTap={() => void markDone(`${calls}: ${outcome}`, { decision: decide.id, outcome })}
+          onTap={() =>
+            void markDone(words("entered/outcome", { crew: calls, outcome }), {
+              decision: decide.id,
+              outcome,
+            })
+          }
         >
           <StrandEdge lanes={performers} strands={strands} />
           <span className="done-who">{calls}</span>

@@ -1,9 +1,10 @@
 import { useState } from "react";
 import type { SupplyForecast } from "../../core/supply/index.ts";
-import { between, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { between } from "../../core/units/index.ts";
 import type { TurnBackState, WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
-import { unitText } from "../parts/index.ts";
+import { message, words } from "../../words/index.ts";
+import { unitText, Worded } from "../parts/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
@@ -18,8 +19,8 @@ export function ReadingsPanel({ state, now, actions, onClose }: WalkPanelProps) 
   );
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
   return (
-    <SidePanel title="Suit readings" onClose={onClose}>
-      {supplies.length === 0 && <p className="hint">This procedure lists no supplies.</p>}
+    <SidePanel title={words("panel/readings")} onClose={onClose}>
+      {supplies.length === 0 && <p className="hint">{words("panel/no-supplies")}</p>}
       {supplies.map(({ crew, id, label, unit, redline, full }) => {
         const key = `${crew} ${id}`;
         const last = ledger.readings
@@ -36,7 +37,8 @@ export function ReadingsPanel({ state, now, actions, onClose }: WalkPanelProps) 
           <div key={key} className="reading">
             <label className="field">
               <span>
-                <b>{outline.crewMember(crew)?.call}</b> {label ?? id}, {unitText(unit) || "share"}
+                <b>{outline.crewMember(crew)?.call}</b> {label ?? id},{" "}
+                {unitText(unit) || words("panel/share")}
               </span>
               <input
                 inputMode="decimal"
@@ -46,31 +48,32 @@ export function ReadingsPanel({ state, now, actions, onClose }: WalkPanelProps) 
               />
             </label>
             <button type="button" className="plain-button" disabled={!isValue} onClick={() => void enter()}>
-              Enter
+              {words("panel/enter")}
             </button>
             <p className="hint">
-              {last ? `${last.value} read ${lengthText(between(last.at, now))} ago` : "no reading yet"} · full{" "}
-              {full}, redline {redline}
+              {last
+                ? words("panel/read-ago", { value: last.value, ago: between(last.at, now), full, redline })
+                : words("panel/no-reading", { full, redline })}
               {state.pet !== null && ` · ${headingWords(forecasts.get(key))}`}
             </p>
           </div>
         );
       })}
       {state.pet !== null && <TurnBackWords state={state} turn={turn} />}
-      <p className="hint">
-        Redlines and what to do at them are in the flight rules; these figures come from the procedure.
-      </p>
+      <p className="hint">{words("panel/redlines-how")} </p>
     </SidePanel>
   );
 }
 
 /** Where a supply is heading, and by what. */
 function headingWords(forecast: SupplyForecast | undefined): string {
-  if (!forecast) return "no forecast";
-  const by = forecast.basis === "fit" ? `by the last ${forecast.fitted} readings` : "by the planned rate";
-  const at =
-    forecast.redlineAt === null ? "no redline ahead" : `redline at PET ${hourMinuteText(forecast.redlineAt)}`;
-  return `${at}, ${by}`;
+  if (!forecast) return words("panel/no-forecast");
+  const { redlineAt: at, fitted: count } = forecast;
+  if (forecast.basis === "fit")
+    return at === null
+      ? words("panel/no-redline-fitted", { count })
+      : words("panel/redline-fitted", { at, count });
+  return at === null ? words("panel/no-redline-planned") : words("panel/redline-planned", { at });
 }
 
 /** What sets the turn-back time, and what it is made of. */
@@ -78,16 +81,27 @@ function TurnBackWords({ state, turn }: { readonly state: WalkState; readonly tu
   const { outline } = state.ledger.inForce;
   const { turnBack, limiting, longestReturn } = turn;
   if (!turnBack || !longestReturn) return null;
-  const call = outline.crewMember(longestReturn.crew)?.call;
-  const because =
-    turnBack.because === "limit"
-      ? "the elapsed limit"
-      : `${limiting && outline.crewMember(limiting.supply.crew)?.call} ${limiting?.supply.label ?? limiting?.supply.id}`;
+  const { crew, way, from, closeout } = longestReturn;
+  const home = {
+    at: turnBack.at,
+    who: String(outline.crewMember(crew)?.call),
+    way,
+    place: outline.place(from)?.label ?? from,
+    closeout,
+  };
   return (
     <p>
-      Turn back by PET <b>{hourMinuteText(turnBack.at)}</b>: set by {because}; {call} needs{" "}
-      {lengthText(longestReturn.way)} from {outline.place(longestReturn.from)?.label ?? longestReturn.from}{" "}
-      and {lengthText(longestReturn.closeout)} of closeout.
+      <Worded
+        message={
+          turnBack.because === "limit"
+            ? message("panel/turn-back-limit", home)
+            : message("panel/turn-back-supply", {
+                ...home,
+                crew: String(limiting && outline.crewMember(limiting.supply.crew)?.call),
+                supply: String(limiting?.supply.label ?? limiting?.supply.id),
+              })
+        }
+      />
     </p>
   );
 }

@@ -2,6 +2,7 @@ import { useId, useState } from "react";
 import type { StepRecord } from "../../core/procedure/index.ts";
 import type { StepId } from "../../core/units/index.ts";
 import type { TakenRecord } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
 import { limitWords, unitText } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
@@ -50,10 +51,10 @@ export function RecordField({ step, record, taken, actions }: RecordFieldProps) 
       />
       <span className="record-limits">
         {unitText(record.unit)}
-        {limits && ` allowed ${limits}`}
-        {isWrong && " · a number, please"}
-        {last?.outOfRange && " · outside the limits"}
-        {last && !last.outOfRange && value === last.value && " · ✓ recorded"}
+        {limits && ` ${words("follow/allowed", { limits })}`}
+        {isWrong && ` · ${words("follow/not-a-number")}`}
+        {last?.outOfRange && ` · ${words("follow/outside-limits")}`}
+        {last && !last.outOfRange && value === last.value && ` · ${words("follow/recorded-already")}`}
       </span>
     </label>
   );

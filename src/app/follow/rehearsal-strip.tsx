@@ -1,3 +1,4 @@
+import { words } from "../../words/index.ts";
 import type { Rehearsal } from "./use-rehearsal.ts";
 import { PACES } from "./use-rehearsal.ts";
 
@@ -10,8 +11,8 @@ export function RehearsalStrip({
   readonly phase: string;
 }) {
   return (
-    <section className="rehearsal-strip" aria-label="Rehearsal">
-      <span>The program plays the crew; your taps count as well.</span>
+    <section className="rehearsal-strip" aria-label={words("follow/rehearsal")}>
+      <span>{words("follow/rehearsal-how")}</span>
       <button
         type="button"
         className="plain-button"
@@ -19,10 +20,10 @@ export function RehearsalStrip({
         aria-pressed={rehearsal.playing}
         onClick={() => rehearsal.play(!rehearsal.playing)}
       >
-        {rehearsal.playing ? "Pause" : "Play"}
+        {words(rehearsal.playing ? "follow/pause" : "follow/play")}
       </button>
       <fieldset className="paces">
-        <legend className="heard-only">Pace</legend>
+        <legend className="heard-only">{words("follow/pace")}</legend>
         {PACES.map((pace) => (
           <label key={pace}>
             <input

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { useEffect, useId, useRef } from "react";
+import { words } from "../../words/index.ts";
 
 interface SidePanelProps {
   readonly title: string;
@@ -32,7 +33,7 @@ export function SidePanel({ title, onClose, children }: SidePanelProps) {
       <div className="side-head">
         <h2 id={heading}>{title}</h2>
         <button type="button" className="plain-button" onClick={onClose}>
-          Back
+          {words("panel/back")}
         </button>
       </div>
       <div className="side-body">{children}</div>

@@ -4,6 +4,7 @@ import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { skipReason } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
 import type { FollowActions } from "./follow-actions.ts";
@@ -34,62 +35,71 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
     void action.then(onClose);
   };
   return (
-    <SidePanel title={`Step ${entry.number} · ${calls}`} onClose={onClose}>
+    <SidePanel title={words("panel/step", { number: entry.number, crew: calls })} onClose={onClose}>
       {step.alerts.map((alert) => (
         <AlertBox key={alert.text} alert={alert} />
       ))}
       <p className="open-do">{step.do}</p>
       <dl className="facts">
-        {planned && <Fact name="Planned">{spanText(planned.start, planned.finish)}</Fact>}
+        {planned && <Fact name={words("panel/planned")}>{spanText(planned.start, planned.finish)}</Fact>}
         {progress?.finish != null && ledger.petZero !== null && (
-          <Fact name={progress.status === "done" ? "Done" : "Skipped"}>
-            {clockText(between(ledger.petZero, progress.finish))}
-            {progress.completedBy?.actor && ` by ${actorsText([progress.completedBy], outline.crew)}`}
-            {progress.alsoDone.length > 0 && ` · confirmed by ${actorsText(progress.alsoDone, outline.crew)}`}
+          <Fact name={words(progress.status === "done" ? "panel/done" : "panel/skipped")}>
+            {progress.completedBy?.actor
+              ? words("panel/done-at-by", {
+                  pet: between(ledger.petZero, progress.finish),
+                  who: actorsText([progress.completedBy], outline.crew),
+                })
+              : clockText(between(ledger.petZero, progress.finish))}
+            {progress.alsoDone.length > 0 &&
+              ` · ${words("panel/confirmed-by", { who: actorsText(progress.alsoDone, outline.crew) })}`}
             {said && ` · ${said}`}
           </Fact>
         )}
         {step.after.length > 0 && (
-          <Fact name="After">
+          <Fact name={words("panel/after")}>
             {step.after
-              .map(({ step: id, lag }) => `${outline.step(id)?.number ?? id}${lagWords(lag)}`)
+              .map(({ step: id, lag }) => afterWords(outline.step(id)?.number ?? id, lag))
               .join(", ")}
           </Fact>
         )}
         {step.within.length > 0 && (
-          <Fact name="Only in">
-            {step.within
-              .map((id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id)
-              .join(" and ")}
+          <Fact name={words("panel/only-in")}>
+            {words("panel/windows", {
+              windows: step.within.map(
+                (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
+              ),
+            })}
           </Fact>
         )}
         {step.moves.map(({ item, to }) => (
-          <Fact key={item} name="Moves">
+          <Fact key={item} name={words("panel/moves")}>
             {outline.item(item)?.label ?? item} → {locationWords(outline, to)}
           </Fact>
         ))}
         {step.anchor !== undefined && (
-          <Fact name="Tether to">{outline.place(step.anchor)?.label ?? step.anchor}</Fact>
+          <Fact name={words("panel/tether-to")}>{outline.place(step.anchor)?.label ?? step.anchor}</Fact>
         )}
         {step.records.map((record) => (
           <Fact key={record.id} name={record.label ?? record.id}>
             {progress?.records
               .filter(({ record: of }) => of === record.id)
-              .map(({ value, outOfRange }) => `${value}${outOfRange ? " (outside limits)" : ""}`)
-              .join(", ") || "not recorded"}
-            {limitWords(record) && ` · allowed ${limitWords(record)}`}
+              .map(({ value, outOfRange }) =>
+                words(outOfRange ? "panel/outside-limits" : "panel/value", { value }),
+              )
+              .join(", ") || words("panel/not-recorded")}
+            {limitWords(record) && ` · ${words("panel/allowed", { limits: limitWords(record) })}`}
           </Fact>
         ))}
         {step.confirm && (
-          <Fact name={`${callsOf(outline, [step.confirm.by])} confirms`}>
-            {step.confirm.text} · {progress?.confirmed ? "confirmed" : "not yet"}
+          <Fact name={words("panel/confirms", { crew: callsOf(outline, [step.confirm.by]) })}>
+            {step.confirm.text} · {words(progress?.confirmed ? "panel/confirmed" : "panel/not-yet")}
           </Fact>
         )}
       </dl>
       {isRunning && actions && (
         <>
           <label className="field">
-            <span>Reason or note</span>
+            <span>{words("panel/reason-or-note")}</span>
             <textarea rows={2} value={reason} onChange={(event) => setReason(event.target.value)} />
           </label>
           <div className="panel-acts">
@@ -99,30 +109,38 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
               disabled={reason.trim() === ""}
               onClick={() => then(actions.note(reason.trim(), step.id))}
             >
-              Keep as a note
+              {words("panel/keep-as-note")}
             </button>
             {isOpen && (
               <button
                 type="button"
                 className="plain-button"
                 disabled={reason.trim() === "" && !entry.getAhead}
-                onClick={() => then(actions.skip(step.id, reason.trim(), `Skipped: ${step.do}`))}
+                onClick={() =>
+                  then(actions.skip(step.id, reason.trim(), words("entered/skipped", { step: step.do })))
+                }
               >
-                Skip this step
+                {words("panel/skip")}
               </button>
             )}
             {isOpen && isWorking && (
               <button type="button" className="plain-button" onClick={() => then(actions.started(step.id))}>
-                It starts only now
+                {words("panel/starts-only-now")}
               </button>
             )}
             {isOpen && !isWorking && (
               <button
                 type="button"
                 className="plain-button"
-                onClick={() => then(actions.done(step.id, `Out of order: ${step.do}`, { outOfOrder: true }))}
+                onClick={() =>
+                  then(
+                    actions.done(step.id, words("entered/out-of-order", { step: step.do }), {
+                      outOfOrder: true,
+                    }),
+                  )
+                }
               >
-                Done out of order
+                {words("panel/done-out-of-order")}
               </button>
             )}
             {!isOpen && (
@@ -132,14 +150,14 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
                 disabled={reason.trim() === ""}
                 onClick={() => then(actions.reopen(step.id, reason.trim()))}
               >
-                Open it again
+                {words("panel/open-again")}
               </button>
             )}
             {step.decide && (ledger.outcomes.has(step.decide.id) || !isOpen) && (
               <fieldset className="panel-outcomes">
                 <legend>
                   {ledger.outcomes.has(step.decide.id)
-                    ? `It came out ${ledger.outcomes.get(step.decide.id)}. Change it to:`
+                    ? words("panel/came-out", { outcome: String(ledger.outcomes.get(step.decide.id)) })
                     : step.decide.ask}
                 </legend>
                 {step.decide.outcomes
@@ -157,13 +175,12 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
               </fieldset>
             )}
           </div>
-          {isOpen && !entry.getAhead && (
-            <p className="hint">A skip needs its reason; it stands in the review as a deviation.</p>
-          )}
+          {isOpen && !entry.getAhead && <p className="hint">{words("panel/skip-needs-reason")}</p>}
         </>
       )}
     </SidePanel>
   );
 }
 
-const lagWords = (lag: Duration) => (lag > 0 ? ` and ${Math.round(lag / 60_000)} min` : "");
+const afterWords = (step: string, lag: Duration) =>
+  lag > 0 ? words("panel/after-lag", { step, lag: Math.round(lag / 60_000) }) : step;

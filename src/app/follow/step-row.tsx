@@ -1,7 +1,8 @@
 import { memo, useState } from "react";
 import { flushSync } from "react-dom";
 import type { Outline } from "../../core/procedure/index.ts";
-import { clockText, hourMinuteText } from "../../core/units/index.ts";
+import { clockText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
@@ -34,13 +35,11 @@ export const FollowListRow = memo(function FollowListRow({
         <h2>
           {row.number} {row.task.title}
         </h2>
-        {row.task.priority === "get-ahead" && (
-          <span className="follow-tag">get-ahead: only if time allows</span>
-        )}
-        {row.task.closeout && <span className="follow-tag">on the way home</span>}
+        {row.task.priority === "get-ahead" && <span className="follow-tag">{words("follow/get-ahead")}</span>}
+        {row.task.closeout && <span className="follow-tag">{words("follow/closeout")}</span>}
         {row.plannedStart !== null && row.plannedFinish !== null && (
           <span className="follow-times">
-            planned {hourMinuteText(row.plannedStart)}–{hourMinuteText(row.plannedFinish)}
+            {words("follow/planned", { start: row.plannedStart, finish: row.plannedFinish })}
           </span>
         )}
       </li>
@@ -78,15 +77,6 @@ function StepItem({ row, outline, strands, actions, live, onPick }: RowProps & {
   );
 }
 
-const STAGE_WORDS = {
-  done: "done",
-  skipped: "skipped",
-  working: "in work",
-  waiting: "waited for",
-  later: "to come",
-  maybe: "perhaps",
-};
-
 function LineStep({
   row,
   outline,
@@ -108,18 +98,22 @@ function LineStep({
       <span className="follow-do">
         {entry.step.do}
         {row.hangsOn !== null && (
-          <span className="follow-tag">only if {Object.values(entry.step.when ?? {}).join(", ")}</span>
+          <span className="follow-tag">
+            {words("follow/only-if", { outcomes: Object.values(entry.step.when ?? {}).join(", ") })}
+          </span>
         )}
-        {progress.outOfOrder && <span className="follow-tag">out of order</span>}
+        {progress.outOfOrder && <span className="follow-tag">{words("follow/out-of-order")}</span>}
         {stage === "done" && progress.alsoDone.length > 0 && (
-          <span className="follow-tag">also marked by {actorsText(progress.alsoDone, outline.crew)}</span>
+          <span className="follow-tag">
+            {words("follow/also-marked-by", { who: actorsText(progress.alsoDone, outline.crew) })}
+          </span>
         )}
         {progress.records.some(({ outOfRange }) => outOfRange) && (
-          <span className="follow-tag">value outside limits</span>
+          <span className="follow-tag">{words("follow/value-outside")}</span>
         )}
       </span>
       <span className="follow-times">
-        <span className="heard-only">{STAGE_WORDS[stage]} </span>
+        <span className="heard-only">{words(`follow/stage-${stage}`)} </span>
         {timesOf(row)}
       </span>
     </button>
@@ -129,6 +123,6 @@ function LineStep({
 function timesOf({ stage, start, finish }: StepRow): string {
   if (start === null || finish === null) return "";
   if (stage === "done") return `✓ ${clockText(finish)}`;
-  if (stage === "skipped") return `skipped ${hourMinuteText(finish)}`;
+  if (stage === "skipped") return words("follow/skipped-at", { at: finish });
   return spanText(start, finish);
 }

@@ -1,7 +1,8 @@
-import { clockText, hourMinuteText, minus } from "../../core/units/index.ts";
+import { minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { watchStates } from "../../core/walk/index.ts";
-import { callsOf } from "../parts/index.ts";
+import { message, words } from "../../words/index.ts";
+import { callsOf, Worded } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
 /** The watch that is due and has not been noted, one at a time so that the list keeps its room, or the one that comes next; one tap notes it. */
@@ -20,26 +21,35 @@ export function WatchStrip({
   const [soonest] = watches.filter(({ isOpen }) => !isOpen).sort((a, b) => a.next - b.next);
   if (pet === null || watches.length === 0) return null;
   return (
-    <section className="watch-strip" aria-label="Watches">
+    <section className="watch-strip" aria-label={words("follow/watches")}>
       {open.slice(0, 1).map(({ watch, due }) => (
         <span key={watch.id} className="watch-due">
-          <b>Due since {due === null ? "" : hourMinuteText(due)}</b> {callsOf(outline, watch.by)}: {watch.do}
+          {due !== null && (
+            <Worded
+              message={message("follow/due-since", { due, crew: callsOf(outline, watch.by), do: watch.do })}
+            />
+          )}
           {actions && (
             <button
               type="button"
               className="plain-button"
               onClick={() => void actions.keepWatch(watch.id, due ?? pet)}
             >
-              Note it done
+              {words("follow/note-it-done")}
             </button>
           )}
-          {open.length > 1 && <span className="watch-next">and {open.length - 1} more due</span>}
+          {open.length > 1 && (
+            <span className="watch-next">{words("follow/more-due", { count: open.length - 1 })}</span>
+          )}
         </span>
       ))}
       {open.length === 0 && soonest && (
         <span className="watch-next">
-          Next watch in {clockText(minus(soonest.next, pet))}: {callsOf(outline, soonest.watch.by)},{" "}
-          {soonest.watch.do.charAt(0).toLowerCase() + soonest.watch.do.slice(1)}
+          {words("follow/next-watch", {
+            time: minus(soonest.next, pet),
+            crew: callsOf(outline, soonest.watch.by),
+            do: soonest.watch.do.charAt(0).toLowerCase() + soonest.watch.do.slice(1),
+          })}
         </span>
       )}
     </section>

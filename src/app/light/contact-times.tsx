@@ -3,6 +3,7 @@ import { readListedSpans } from "../../core/light/index.ts";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
+import { inWords, words } from "../../words/index.ts";
 
 interface ContactTimesProps {
   readonly file: ProcedureFile;
@@ -22,31 +23,32 @@ function withSpans(file: ProcedureFile, id: string, text: string) {
 
 /** Takes the times of listed windows, such as contact, from a CSV list with the heading `start,end` ([LGT3]). */
 export function ContactTimes({ file, onFile }: ContactTimesProps) {
-  const [words, setWords] = useState<readonly string[]>([]);
+  const [said, setSaid] = useState<readonly string[]>([]);
   const listed = (file.windows ?? []).filter(({ kind }) => kind === "listed");
   if (listed.length === 0) return null;
   const take = async (id: string) => {
     const [given] = await pickFiles(".csv,text/csv,text/plain");
     if (!given) return;
-    if (given.text === null) return setWords([`${given.name}: ${given.problem}`]);
+    if (given.text === null)
+      return setSaid([words("light/file-problem", { file: given.name, why: String(given.problem) })]);
     const read = withSpans(file, id, given.text);
-    setWords([
-      `${read.count} spans taken from ${given.name}; overlapping ones became one.`,
-      ...read.problems.map(({ row, reason }) => `Row ${row} was left out: ${reason}.`),
+    setSaid([
+      words("light/spans-taken", { count: read.count, file: given.name }),
+      ...read.problems.map(({ row, reason }) => words("light/row-left-out", { row, why: inWords(reason) })),
     ]);
     if (read.count > 0) onFile(read.file);
   };
   return (
-    <section aria-label="Listed windows">
+    <section aria-label={words("light/listed-windows")}>
       <div className="panel-acts">
         {listed.map(({ id, label }) => (
           <button key={id} type="button" className="plain-button" onClick={() => void take(id)}>
-            Take the times of {label ?? id} from a CSV list
+            {words("light/take-times", { window: label ?? id })}
           </button>
         ))}
       </div>
       <div role="status">
-        {words.map((sentence) => (
+        {said.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
       </div>

@@ -6,6 +6,7 @@ import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant, plus } from "../../core/units/index.ts";
 import { HORIZON } from "../../core/window/index.ts";
+import { words } from "../../words/index.ts";
 import { LightField } from "./light-field.tsx";
 import { StartScanChart } from "./start-scan-chart.tsx";
 
@@ -38,9 +39,9 @@ export function LightAndStart({ outline, choice, start, onStart }: LightAndStart
     [outline, light, day],
   );
   return (
-    <section className="light-and-start" aria-label="Light and start">
+    <section className="light-and-start" aria-label={words("light/light-and-start")}>
       <label className="field light-start">
-        <span>Start (PET 0), UTC</span>
+        <span>{words("light/start")}</span>
         <input
           type="datetime-local"
           value={formatInstant(start).slice(0, 16)}

@@ -1,8 +1,9 @@
 import { useState } from "react";
-import { lightWords, readOrbit } from "../../core/light/index.ts";
+import { lightMessage, readOrbit } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import "./light.css";
 import { chooseLight, useLightChoice } from "../session/index.ts";
 
@@ -23,27 +24,23 @@ export function LightField({ at }: { readonly at: Instant }) {
       chooseLight({ orbit: file.text });
       return;
     }
-    const why = read?.problems.map(({ field, reason }) => `${field}: ${reason}`).join("; ") ?? file.problem;
-    setProblem(`${file.name} is refused: ${why}.`);
+    const why =
+      read?.problems.map(({ field, reason: why }) => words("orbit/problem", { field, why })).join("; ") ??
+      file.problem;
+    setProblem(words("light/refused", { file: file.name, why: String(why) }));
   };
   return (
-    <section className="light-field" aria-label="Day and night">
-      <p>
-        {light
-          ? lightWords(light)
-          : "Day and night are not known: choose an orbit file, or a site on the surface."}
-      </p>
-      {light?.spans === null && (
-        <p>By this element set the orbit decays within a day: the times cannot be used.</p>
-      )}
+    <section className="light-field" aria-label={words("light/day-and-night")}>
+      <p>{light ? inWords(lightMessage(light)) : words("light/not-known")}</p>
+      {light?.spans === null && <p>{words("light/decays")}</p>}
       <div role="status">{problem !== null && <p>{problem}</p>}</div>
       <div className="panel-acts">
         <button type="button" className="plain-button" onClick={() => void pick()}>
-          Choose an orbit file
+          {words("light/choose-orbit")}
         </button>
         {choice && (
           <button type="button" className="plain-button" onClick={() => chooseLight(null)}>
-            Forget it
+            {words("light/forget")}
           </button>
         )}
       </div>
@@ -60,14 +57,14 @@ function SiteForm() {
     latitude.trim() !== "" && longitude.trim() !== "" && Math.abs(lat) <= 90 && Math.abs(lon) <= 360;
   return (
     <details className="light-site">
-      <summary className="plain-button">A site on the surface</summary>
+      <summary className="plain-button">{words("light/site")}</summary>
       <div className="light-site-fields">
         <label className="field">
-          <span>Latitude, ° north</span>
+          <span>{words("light/latitude")}</span>
           <input inputMode="decimal" value={latitude} onChange={(event) => setLatitude(event.target.value)} />
         </label>
         <label className="field">
-          <span>Longitude, ° east</span>
+          <span>{words("light/longitude")}</span>
           <input
             inputMode="decimal"
             value={longitude}
@@ -80,7 +77,7 @@ function SiteForm() {
           disabled={!isSite}
           onClick={() => chooseLight({ site: { latitude: lat, longitude: lon, height: 0 } })}
         >
-          Use sunrise and sunset here
+          {words("light/use-site")}
         </button>
       </div>
     </details>

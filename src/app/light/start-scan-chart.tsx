@@ -3,7 +3,8 @@ import { useMemo, useRef } from "react";
 import type { Light } from "../../core/light/index.ts";
 import type { StartScan } from "../../core/plan/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { formatInstant, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { formatInstant, hourMinuteText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import "./light.css";
 
@@ -44,11 +45,11 @@ export function StartScanChart({ scan, light, limit, start, onStart }: StartScan
   }, [tried, x, y]);
   const index = Math.min(tried.length - 1, Math.max(0, Math.round((start - first) / 60_000)));
   const chosen = tried[index];
-  const words = chosen ? startWords(chosen.start, chosen.finish, chosen.waits, chosen.margin) : "";
+  const said = chosen ? startWords(chosen.start, chosen.finish, chosen.waits, chosen.margin) : "";
   const bestOne = best === null ? undefined : tried[best];
   return (
     <section className="start-scan" aria-labelledby="when-to-go-out">
-      <h2 id="when-to-go-out">When to go out</h2>
+      <h2 id="when-to-go-out">{words("light/when-to-go-out")}</h2>
       <div ref={box}>
         <svg
           width={width}
@@ -91,8 +92,8 @@ export function StartScanChart({ scan, light, limit, start, onStart }: StartScan
       </div>
       <input
         type="range"
-        aria-label="Start, minute by minute"
-        aria-valuetext={words}
+        aria-label={words("light/minute-by-minute")}
+        aria-valuetext={said}
         min={0}
         max={tried.length - 1}
         value={index}
@@ -101,40 +102,33 @@ export function StartScanChart({ scan, light, limit, start, onStart }: StartScan
           if (next) onStart(next.start);
         }}
       />
-      <p role="status">{words}</p>
+      <p role="status">{said}</p>
       {bestOne && (
         <p>
-          The shortest walk of this day:{" "}
-          {startWords(bestOne.start, bestOne.finish, bestOne.waits, bestOne.margin)}{" "}
+          {words("light/shortest", {
+            start: startWords(bestOne.start, bestOne.finish, bestOne.waits, bestOne.margin),
+          })}{" "}
           <button type="button" className="plain-button" onClick={() => onStart(bestOne.start)}>
-            Take it
+            {words("light/take-it")}
           </button>
         </p>
       )}
-      <p className="hint">
-        The line is the PET of the finish for each start; grey is darkness; the thick line is the elapsed
-        limit.
-      </p>
+      <p className="hint">{words("light/scan-how")} </p>
     </section>
   );
 }
 
-function startWords(
-  start: Instant,
-  finish: Duration | null,
-  waits: Duration,
-  margin: Duration | null,
-): string {
-  const at = `start ${formatInstant(start).slice(0, 16).replace("T", " ")} UTC`;
-  if (finish === null) return `${at}: a step fits no window within a day.`;
-  const wait = waits > 0 ? `, ${lengthText(waits)} of waiting for windows` : ", no waiting for windows";
-  const left =
-    margin === null
-      ? ""
-      : margin < 0
-        ? `, ${lengthText(margin)} over the limit`
-        : `, ${lengthText(margin)} margin`;
-  return `${at}: finish at PET ${hourMinuteText(finish)}${wait}${left}.`;
+function startWords(at: Instant, finish: Duration | null, waits: Duration, margin: Duration | null): string {
+  if (finish === null) return words("light/fits-nothing", { at });
+  if (margin === null) {
+    return waits > 0
+      ? words("light/start-waits", { at, finish, waits })
+      : words("light/start-straight", { at, finish });
+  }
+  const isOver = margin < 0;
+  return waits > 0
+    ? words(isOver ? "light/start-waits-over" : "light/start-waits-margin", { at, finish, waits, margin })
+    : words(isOver ? "light/start-straight-over" : "light/start-straight-margin", { at, finish, margin });
 }
 
 /** The third hours between two instants. */

@@ -1,3 +1,4 @@
+import { words } from "../../words/index.ts";
 import type { Asking } from "./use-asking.ts";
 
 /** Where the code is typed. */
@@ -38,7 +39,7 @@ export function NameField({
 }) {
   return (
     <label className="field">
-      <span>Who uses this tablet</span>
+      <span>{words("link/who-uses")}</span>
       <input
         value={name}
         maxLength={60}
@@ -53,10 +54,10 @@ export function NameField({
 /** What went wrong, and the button that asks the hub. */
 export function AskButton({
   asking: { code, name, isAsking, problem },
-  words,
+  label,
 }: {
   readonly asking: Asking;
-  readonly words: string;
+  readonly label: string;
 }) {
   return (
     <>
@@ -71,7 +72,7 @@ export function AskButton({
           className="main-button"
           disabled={isAsking || code.trim() === "" || name.trim() === ""}
         >
-          {isAsking ? "Asking the hub…" : words}
+          {isAsking ? words("link/asking") : label}
         </button>
       </div>
     </>

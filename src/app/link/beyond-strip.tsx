@@ -1,5 +1,6 @@
 import type { Instant } from "../../core/units/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
+import { words } from "../../words/index.ts";
 import { beyondWords, isHub, seenWords } from "./link-words.ts";
 
 /**
@@ -18,7 +19,7 @@ export function BeyondStrip({
   const hubs = followers.filter(isHub);
   if (beyond.length + hubs.length === 0) return null;
   return (
-    <section className="beyond-strip" aria-label="Over the gap">
+    <section className="beyond-strip" aria-label={words("link/over-the-gap")}>
       {beyond.map((hub) => (
         <span key={hub.name} data-away={hub.state === "linked" ? undefined : true}>
           {beyondWords(hub, petZero, now)}

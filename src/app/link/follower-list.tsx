@@ -1,5 +1,6 @@
 import type { Follower } from "../../core/link/index.ts";
 import type { Instant } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { roleWords, seenWords } from "./link-words.ts";
 
 interface FollowerListProps {
@@ -14,7 +15,7 @@ interface FollowerListProps {
 
 /** Everybody who joined the walk: who is here, in which role, and how far each has read. */
 export function FollowerList({ followers, device, petZero, now, onWithdraw }: FollowerListProps) {
-  if (followers.length === 0) return <p className="hint">The hub has not said yet who follows.</p>;
+  if (followers.length === 0) return <p className="hint">{words("link/nobody-known")}</p>;
   const inOrder = followers.toSorted(
     (a, b) => Number(b.present) - Number(a.present) || (a.name < b.name ? -1 : 1),
   );
@@ -23,18 +24,22 @@ export function FollowerList({ followers, device, petZero, now, onWithdraw }: Fo
       {inOrder.map((follower) => (
         <li key={follower.device} data-present={follower.present || undefined}>
           <span className="follower-words">
-            <b>{follower.name || "unnamed"}</b> {roleWords(follower)}
-            {follower.device === device && " · this tablet"}
+            <b>{follower.name || words("link/unnamed")}</b> {roleWords(follower)}
+            {follower.device === device && ` · ${words("link/this-tablet")}`}
             <span className="hint">{seenWords(follower, petZero, now)}</span>
           </span>
           {onWithdraw && follower.device !== device && (
             <button
               type="button"
               className="plain-button"
-              aria-label={`Take ${follower.name || "this follower"} off the walk`}
+              aria-label={
+                follower.name
+                  ? words("link/take-follower-off", { follower: follower.name })
+                  : words("link/take-unnamed-off")
+              }
               onClick={() => onWithdraw(follower.device)}
             >
-              Take off
+              {words("link/take-off")}
             </button>
           )}
         </li>

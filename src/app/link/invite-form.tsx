@@ -2,17 +2,14 @@ import { useState } from "react";
 import type { Invitation } from "../../core/link/index.ts";
 import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import { between, lengthText, NO_TIME } from "../../core/units/index.ts";
+import { between, NO_TIME } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
 import { codeText } from "./code-text.ts";
 import { QrCode } from "./qr-code.tsx";
 
-const OFFERED: readonly { readonly role: Role; readonly title: string; readonly words: string }[] = [
-  { role: "marker", title: "Marker", words: "marks steps, records, notes" },
-  { role: "watcher", title: "Watcher", words: "reads only" },
-  { role: "lead", title: "Lead", words: "also closes the walk and lets others in" },
-];
+const OFFERED = ["marker", "watcher", "lead"] as const satisfies readonly Role[];
 
 /** For how long a code lets others in, in minutes. */
 const MINUTES = 15;
@@ -30,34 +27,34 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
       setInvitation(await links.invite(walk, role, MINUTES));
     } catch (error) {
       setInvitation(null);
-      setProblem(`The hub gave no code: ${errorWords(error)}`);
+      setProblem(words("link/no-code", { why: errorWords(error) }));
     }
   };
   return (
     <section aria-labelledby="invite">
-      <h3 id="invite">Let another tablet in</h3>
+      <h3 id="invite">{words("link/invite")}</h3>
       <fieldset className="choices">
-        <legend className="heard-only">Role</legend>
+        <legend className="heard-only">{words("link/role")}</legend>
         {OFFERED.map((offer) => (
-          <label key={offer.role} className="choice">
+          <label key={offer} className="choice">
             <input
               type="radio"
               name="role"
-              checked={role === offer.role}
+              checked={role === offer}
               onChange={() => {
-                setRole(offer.role);
+                setRole(offer);
                 setInvitation(null);
               }}
             />
             <span>
-              <b>{offer.title}</b> {offer.words}
+              <b>{words(`link/offer-${offer}`)}</b> {words(`link/offer-${offer}-may`)}
             </span>
           </label>
         ))}
       </fieldset>
       <div className="panel-acts">
         <button type="button" className="plain-button" onClick={() => void invite()}>
-          Make a code
+          {words("link/make-code")}
         </button>
       </div>
       {problem !== null && (
@@ -67,16 +64,14 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
       )}
       {invitation && (
         <div className="invitation" role="status" ref={intoView}>
-          <QrCode text={joinAddress(invitation)} label="The address to join at, as a QR code" />
+          <QrCode text={joinAddress(invitation)} label={words("link/qr-code")} />
           <div>
             <p className="invitation-code">{codeText(invitation.code)}</p>
             <p className="hint">
-              {left > 0
-                ? `Lets in as ${invitation.role} for another ${lengthText(left)}.`
-                : "This code has expired: make another."}
+              {left > 0 ? words(`link/lets-in-as-${invitation.role}`, { left }) : words("link/code-expired")}
             </p>
             <p className="hint">
-              Scan it, or open {new URL(joinAddress(invitation)).host} and choose “Join a walk”.
+              {words("link/scan-or-open", { host: new URL(joinAddress(invitation)).host })}
             </p>
           </div>
         </div>

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { HubWalk } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { useServices } from "../session/index.ts";
 import { AskButton, CodeField, NameField } from "./asking-fields.tsx";
 import { codeText } from "./code-text.ts";
@@ -44,16 +45,13 @@ export function JoinForm({ code: given, onJoined }: JoinFormProps) {
     >
       <CodeField
         asking={{ ...asking, setCode }}
-        label="Code (nine letters and digits)"
+        label={words("link/code-field")}
         onLeave={() => asking.setCode(codeText(asking.code))}
       />
-      <NameField asking={asking} example="for example Ground, or IV" />
+      <NameField asking={asking} example={words("link/join-example")} />
       {walks && <WalkChoice walks={walks} chosen={chosen} onChoose={setChosen} />}
-      <AskButton asking={asking} words="Join the walk" />
-      <p className="hint">
-        The lead of the walk finds a code under More, Link. The walk is then kept on this tablet too, and goes
-        on here when the link is lost.
-      </p>
+      <AskButton asking={asking} label={words("link/join")} />
+      <p className="hint">{words("link/join-how")} </p>
     </form>
   );
 }

@@ -3,6 +3,8 @@ import { mayLead } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message, words } from "../../words/index.ts";
 import { SidePanel } from "../follow/index.ts";
 import { errorWords, Fact } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
@@ -21,53 +23,58 @@ interface LinkPanelProps {
   readonly onClose: () => void;
 }
 
-const STATES = {
-  alone: "alone",
-  linking: "linking: trying to reach the hub",
-  linked: "linked",
-  ended: "ended",
-} as const;
-
 /** How this walk is linked with other devices, who follows it, and how to let others in. */
 export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps) {
   const { links, now: deviceNow } = useServices();
   const [problem, setProblem] = useState<string | null>(null);
-  const { kind, role, hubName, unsent, onlyHere, heardAt, followers, beyond, clock, words, device } = link;
+  const {
+    kind,
+    role,
+    hubName,
+    unsent,
+    onlyHere,
+    heardAt,
+    followers,
+    beyond,
+    clock,
+    words: said,
+    device,
+  } = link;
   const isLead = role !== null && mayLead(role) && kind !== "ended";
   const tried = (work: Promise<void>) => {
     setProblem(null);
-    work.catch((error: unknown) => setProblem(`That did not work: ${errorWords(error)}`));
+    work.catch((error: unknown) => setProblem(words("parts/did-not-work", { why: errorWords(error) })));
   };
   if (kind === "alone") {
     return (
-      <SidePanel title="Link" onClose={onClose}>
+      <SidePanel title={words("link/title")} onClose={onClose}>
         <ShareForm walk={walk} />
       </SidePanel>
     );
   }
   return (
-    <SidePanel title="Link" onClose={onClose}>
+    <SidePanel title={words("link/title")} onClose={onClose}>
       <dl className="facts">
-        <Fact name="Link">{STATES[kind]}</Fact>
-        <Fact name="Hub">{hubName ?? window.location.host}</Fact>
-        {role !== null && <Fact name="This tablet">{role}</Fact>}
-        <Fact name="Entries">{unsentWords(unsent)}</Fact>
-        <Fact name="Last word">{heardWords(heardAt, deviceNow())}</Fact>
-        {clock && <Fact name="Clock here">{clockWords(clock)}</Fact>}
+        <Fact name={words("link/title")}>{words(`link/state-${kind}`)}</Fact>
+        <Fact name={words("link/hub")}>{hubName ?? window.location.host}</Fact>
+        {role !== null && <Fact name={words("link/role-here")}>{words(`parts/role-${role}`)}</Fact>}
+        <Fact name={words("link/entries")}>{unsentWords(unsent)}</Fact>
+        <Fact name={words("link/last-word")}>{heardWords(heardAt, deviceNow())}</Fact>
+        {clock && <Fact name={words("link/clock-here")}>{clockWords(clock)}</Fact>}
       </dl>
-      {words !== null && <p className="link-problem">{words}</p>}
+      {said !== null && <p className="link-problem">{said}</p>}
       {onlyHere > 0 && <p className="link-problem">{onlyHereWords(onlyHere)}</p>}
       {beyond.length > 0 && (
         <>
-          <h3>Over the gap</h3>
+          <h3>{words("link/beyond")}</h3>
           <ul className="plain-list">
             {beyond.map((hub) => (
-              <li key={hub.name}>{beyondWords(hub, petZero, now)}.</li>
+              <li key={hub.name}>{words("link/beyond-hub", { what: beyondWords(hub, petZero, now) })}</li>
             ))}
           </ul>
         </>
       )}
-      <h3>Followers</h3>
+      <h3>{words("link/followers")}</h3>
       <FollowerList
         followers={followers}
         device={device}
@@ -81,14 +88,13 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
           {problem}
         </p>
       )}
-      <h3>Leave</h3>
+      <h3>{words("link/leave-title")}</h3>
       <p className="hint">
-        What is kept here stays here, and no more is sent or fetched.
-        {unsent > 0 && ` ${unsent} ${unsent === 1 ? "entry has" : "entries have"} not been sent yet.`}
+        {unsent > 0 ? words("link/leave-unsent", { count: unsent }) : words("link/leave-how")}
       </p>
       <div className="panel-acts">
         <button type="button" className="plain-button" onClick={() => tried(links.leave(walk))}>
-          Leave the hub
+          {words("link/leave")}
         </button>
       </div>
     </SidePanel>
@@ -98,13 +104,14 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
 /** How the clock here stands against the hub's, in words. */
 function clockWords({ offset, error }: NonNullable<LinkStatus["clock"]>): string {
   const off = Math.abs(inSeconds(offset));
-  const within = ` (±\u00a0${Math.max(0.01, inSeconds(error)).toFixed(2)}\u00a0s)`;
-  if (off <= inSeconds(error)) return `agrees with the hub’s${within}`;
-  const size =
-    off < 120
-      ? `${off.toFixed(1)} s`
-      : off < 7200
-        ? `${Math.round(off / 60)} min`
-        : `${(off / 3600).toFixed(1)} h`;
-  return `${size} ${offset < 0 ? "ahead of" : "behind"} the hub’s${within}`;
+  const within = { error: Math.max(0.01, inSeconds(error)) };
+  if (off <= inSeconds(error)) return words("link/clock-agrees", within);
+  return words(offset < 0 ? "link/clock-ahead" : "link/clock-behind", { ...within, size: sizeOf(off) });
+}
+
+/** How much a clock is off by, in the unit that says it best. */
+function sizeOf(seconds: number): Message {
+  if (seconds < 120) return message("link/seconds", { size: seconds });
+  if (seconds < 7200) return message("link/minutes", { size: Math.round(seconds / 60) });
+  return message("link/hours", { size: seconds / 3600 });
 }

@@ -1,8 +1,9 @@
 import type { FarHub, Follower } from "../../core/link/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { between, clockText, formatInstant, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { between, clockText, hourMinuteText } from "../../core/units/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
 import type { StoreStatus } from "../../io/store/index.ts";
+import { words } from "../../words/index.ts";
 import type { KeptWords } from "../follow/index.ts";
 
 /** From when on it is said how old the last word from the other side is, in ms. */
@@ -13,54 +14,72 @@ const LONG_SILENCE = 120_000;
 
 /** How many entries are not yet sent, in words. */
 export function unsentWords(unsent: number): string {
-  return unsent === 0 ? "all sent" : `${unsent} not sent`;
+  return unsent === 0 ? words("link/all-sent") : words("link/not-sent", { count: unsent });
 }
 
 /** What a reader is told of entries of other devices that the hub has not got. */
 export function onlyHereWords(count: number): string {
-  const [are, them] =
-    count === 1 ? ["1 entry of another device is", "it"] : [`${count} entries of other devices are`, "them"];
-  return `${are} only on this tablet. To bring ${them} to the hub, leave it and share the walk again with the owner’s code.`;
+  return words("link/only-here", { count });
 }
 
 /** How long ago the other side was last heard, in words; both by the same clock. */
 export function heardWords(heardAt: Instant | null, now: Instant): string {
-  if (heardAt === null) return "never heard";
+  if (heardAt === null) return words("link/never-heard");
   const ago = Math.max(0, between(heardAt, now)) as Duration;
-  return ago < 60_000 ? `heard ${Math.round(ago / 1000)} s ago` : `heard ${lengthText(ago)} ago`;
+  return ago < 60_000
+    ? words("link/heard-seconds-ago", { seconds: Math.round(ago / 1000) })
+    : words("link/heard-ago", { ago });
 }
 
 /** How the log is kept and linked, for the bar of the follow screen; `now` by the clock of this device. */
 export function linkWords(link: LinkStatus, store: StoreStatus, now: Instant): KeptWords {
   if (store.kind === "memory") {
-    return { title: "In memory only", detail: "export before closing", alarming: true, usual: false };
+    return {
+      title: words("link/in-memory"),
+      detail: words("link/export-before-closing"),
+      alarming: true,
+      usual: false,
+    };
   }
   const ago = link.heardAt === null ? null : between(link.heardAt, now);
   switch (link.kind) {
     case "alone":
-      return { title: "Alone", detail: "kept here", alarming: false, usual: true };
+      return {
+        title: words("link/bar-alone"),
+        detail: words("link/kept-here"),
+        alarming: false,
+        usual: true,
+      };
     case "linking":
       return {
-        title: `Linking · ${heardWords(link.heardAt, now)}`,
+        title: words("link/bar-linking", { heard: heardWords(link.heardAt, now) }),
         detail: unsentWords(link.unsent),
         alarming: link.unsent > 0 || ago === null || ago > LONG_SILENCE,
         usual: false,
       };
     case "linked":
       return {
-        title: ago !== null && ago > FRESH ? `Linked · ${heardWords(link.heardAt, now)}` : "Linked",
+        title:
+          ago !== null && ago > FRESH
+            ? words("link/bar-linked-heard", { heard: heardWords(link.heardAt, now) })
+            : words("link/bar-linked"),
         detail: unsentWords(link.unsent),
         alarming: false,
         usual: true,
       };
     case "ended":
-      return { title: "Link ended", detail: "kept here only", alarming: true, usual: false };
+      return {
+        title: words("link/bar-ended"),
+        detail: words("link/kept-here-only"),
+        alarming: true,
+        usual: false,
+      };
   }
 }
 
 /** An instant in PET, or in UTC before the clock was started. */
 export function momentWords(at: Instant, petZero: Instant | null): string {
-  if (petZero === null) return `${formatInstant(at).slice(11, 19)} UTC`;
+  if (petZero === null) return words("link/at-utc", { at });
   const pet = between(petZero, at);
   return pet < 0 ? clockText(pet) : hourMinuteText(pet);
 }
@@ -76,7 +95,7 @@ export const isHub = ({ role }: Follower) => role === "relay";
 
 /** A follower's role, in words. */
 export function roleWords(follower: Follower): string {
-  return isHub(follower) ? "another hub" : follower.role;
+  return isHub(follower) ? words("link/another-hub") : words(`parts/role-${follower.role}`);
 }
 
 /** What a follower can have seen, in words. */
@@ -85,26 +104,34 @@ export function seenWords(
   petZero: Instant | null,
   now: Instant,
 ): string {
-  if (seenUpTo === null) return present ? "is reading" : "has seen nothing yet";
-  if (present && between(seenUpTo, now) < SEEN_AS_GOOD_AS_NOW) return "has seen all";
-  const upTo = `has seen all up to ${momentWords(seenUpTo, petZero)}`;
-  return present || heardAt === null ? upTo : `away · ${upTo}`;
+  if (seenUpTo === null) return words(present ? "link/is-reading" : "link/seen-nothing");
+  if (present && between(seenUpTo, now) < SEEN_AS_GOOD_AS_NOW) return words("link/seen-all");
+  const moment = momentWords(seenUpTo, petZero);
+  return words(present || heardAt === null ? "link/seen-up-to" : "link/away-seen-up-to", { moment });
 }
 
 /** What the hub beyond a gap can have seen, in words. */
 export function beyondWords(
-  { name, state, sentUpTo, unsent, heardAt, words }: FarHub,
+  { name, state, sentUpTo, unsent, heardAt, words: why }: FarHub,
   petZero: Instant | null,
   now: Instant,
 ): string {
-  if (state === "refused") return `${name} takes nothing: ${words ?? "it was refused"}`;
-  const seen =
-    sentUpTo === null
-      ? "has got nothing yet"
-      : unsent === 0 && state === "linked" && between(sentUpTo, now) < AS_GOOD_AS_NOW
-        ? "has got all"
-        : `has got all up to ${momentWords(sentUpTo, petZero)}`;
-  const waiting = unsent === 0 ? "" : ` · ${unsent} waiting to be sent`;
-  const silence = state === "linked" ? "" : ` · ${heardWords(heardAt, now)}`;
-  return `${name} ${seen}${waiting}${silence}`;
+  if (state === "refused")
+    return why === undefined || why === null
+      ? words("link/hub-refused", { hub: name })
+      : words("link/hub-takes-nothing", { hub: name, why });
+  const isAsGoodAsAll =
+    sentUpTo !== null && unsent === 0 && state === "linked" && between(sentUpTo, now) < AS_GOOD_AS_NOW;
+  const got = isAsGoodAsAll ? words("link/hub-got-all", { hub: name }) : gotUpTo(name, sentUpTo, petZero);
+  return [
+    got,
+    ...(unsent === 0 ? [] : [words("link/waiting-to-be-sent", { count: unsent })]),
+    ...(state === "linked" ? [] : [heardWords(heardAt, now)]),
+  ].join(" · ");
+}
+
+function gotUpTo(hub: string, sentUpTo: Instant | null, petZero: Instant | null): string {
+  return sentUpTo === null
+    ? words("link/hub-got-nothing", { hub })
+    : words("link/hub-got-up-to", { hub, moment: momentWords(sentUpTo, petZero) });
 }

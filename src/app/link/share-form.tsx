@@ -1,4 +1,6 @@
 import type { WalkId } from "../../core/units/index.ts";
+import { message, words } from "../../words/index.ts";
+import { Worded } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
 import { AskButton, CodeField, NameField } from "./asking-fields.tsx";
 import { useAsking } from "./use-asking.ts";
@@ -15,13 +17,12 @@ export function ShareForm({ walk }: { readonly walk: WalkId }) {
       }}
     >
       <p className="share-words">
-        This walk is on this device alone. Brought to the hub at <b>{window.location.host}</b>, it can be
-        followed and marked from other tablets; everything here is still kept here first.
+        <Worded message={message("link/share-how", { host: window.location.host })} />
       </p>
-      <NameField asking={asking} example="for example Ground" />
-      <CodeField asking={asking} label="Owner’s code of the hub" />
-      <p className="hint">The hub shows it on its console when it starts.</p>
-      <AskButton asking={asking} words="Share this walk" />
+      <NameField asking={asking} example={words("link/share-example")} />
+      <CodeField asking={asking} label={words("link/owner-code")} />
+      <p className="hint">{words("link/owner-code-where")}</p>
+      <AskButton asking={asking} label={words("link/share")} />
     </form>
   );
 }

@@ -1,5 +1,6 @@
 import type { HubWalk } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 
 interface WalkChoiceProps {
   readonly walks: readonly HubWalk[];
@@ -12,21 +13,19 @@ export function WalkChoice({ walks, chosen, onChoose }: WalkChoiceProps) {
   if (walks.length === 0) {
     return (
       <p className="link-problem" role="status">
-        This is the hub’s own code, and the hub has no walk yet. Share one from the tablet that has it.
+        {words("link/no-walk-yet")}
       </p>
     );
   }
   return (
     <fieldset className="choices">
-      <legend>This is the hub’s own code: which walk will you lead?</legend>
+      <legend>{words("link/which-walk")}</legend>
       {walks.map(({ walk, title, entries }) => (
         <label key={walk} className="choice">
           <input type="radio" name="walk" checked={walk === chosen} onChange={() => onChoose(walk)} />
           <span>
-            <b>{title ?? "Not known yet"}</b>
-            <span className="hint">
-              {walk}, {entries} {entries === 1 ? "entry" : "entries"}
-            </span>
+            <b>{title ?? words("link/title-not-known")}</b>
+            <span className="hint">{words("link/walk-entries", { walk, count: entries })}</span>
           </span>
         </label>
       ))}

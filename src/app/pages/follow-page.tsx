@@ -9,6 +9,7 @@ import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
+import { words } from "../../words/index.ts";
 import { FollowView } from "../follow/index.ts";
 import { BeyondStrip, LinkPanel, linkWords, useLink, useNotices } from "../link/index.ts";
 import { ownClockOffset, useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
@@ -60,7 +61,7 @@ export function FollowPage() {
         <main className="page-message" role="status">
           <p>{waitingWords(isRead, problem, link)}</p>
           <button type="button" className="plain-button" onClick={() => router.push("/")}>
-            Shelf
+            {words("parts/shelf")}
           </button>
         </main>
       )}
@@ -69,10 +70,10 @@ export function FollowPage() {
 }
 
 function waitingWords(isRead: boolean, problem: string | null, link: LinkStatus): string {
-  if (!isRead) return "Opening the walk…";
+  if (!isRead) return words("parts/opening-walk");
   if (problem !== null) return problem;
-  if (link.kind === "linking" || link.kind === "linked") return "Fetching the walk from the hub…";
-  return link.words ?? "There is no such walk on this device.";
+  if (link.kind === "linking" || link.kind === "linked") return words("link/fetching");
+  return link.words ?? words("parts/no-such-walk");
 }
 
 /** Whether the crew of a rehearsal is played here: where it was opened, or where nobody else follows. */

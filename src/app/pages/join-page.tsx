@@ -1,5 +1,6 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useParams } from "react-router-dom";
+import { words } from "../../words/index.ts";
 import { JoinForm } from "../link/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 
@@ -11,9 +12,9 @@ export function JoinPage() {
     <IonPage>
       <IonContent>
         <main className="join-page">
-          <ScreenHead title="Join a walk" what="With the code that its lead shows">
+          <ScreenHead title={words("link/join-title")} what={words("link/join-what")}>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              Shelf
+              {words("parts/shelf")}
             </button>
           </ScreenHead>
           <JoinForm key={code} code={code} onJoined={(walk) => router.push(`/follow/${walk}`)} />

@@ -4,6 +4,7 @@ import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { ContactTimes, LightAndStart } from "../light/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
@@ -32,20 +33,23 @@ export function PlanPage() {
   const save = async (changed: string) => {
     const added = await store.shelf.addProcedure(changed);
     if (added.kind === "added" || added.kind === "known") {
-      setSaved(`Revision ${added.procedure.revision} is on the shelf.`);
+      setSaved(words("plan/revision-kept", { revision: String(added.procedure.revision) }));
       router.push(`/plan/${added.procedure.key}`);
-    } else setSaved("The new revision could not be kept on this device.");
+    } else setSaved(words("plan/revision-not-kept"));
   };
   return (
     <IonPage>
       <IonContent>
         <main>
-          <ScreenHead title={read?.procedure?.title ?? "Timeline"} what="Timeline as planned">
+          <ScreenHead
+            title={read?.procedure?.title ?? words("parts/timeline")}
+            what={words("plan/timeline-as-planned")}
+          >
             <button type="button" className="plain-button" onClick={() => router.push(`/read/${procedure}`)}>
-              Read
+              {words("parts/read")}
             </button>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              Shelf
+              {words("parts/shelf")}
             </button>
           </ScreenHead>
           <p role="status" className="plan-saved">
@@ -73,9 +77,7 @@ export function PlanPage() {
           ) : (
             <div className="page-message" role="status">
               {read && <FindingsOfUnreadable findings={read.findings} />}
-              {!read && (
-                <p>{isRead ? "There is no such procedure on this device." : "Opening the procedure…"}</p>
-              )}
+              {!read && <p>{isRead ? words("parts/no-such-procedure") : words("parts/opening-procedure")}</p>}
             </div>
           )}
         </main>

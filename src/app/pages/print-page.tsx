@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { planOf } from "../../core/plan/index.ts";
+import { words } from "../../words/index.ts";
 import { PrintSheet } from "../print/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { useServices } from "../session/index.ts";
@@ -18,7 +19,7 @@ export function PrintPage({ procedure }: { readonly procedure: string }) {
   return (
     <main className="page-message" role="status">
       {checked && <FindingsOfUnreadable findings={checked.findings} />}
-      {!checked && <p>{isRead ? "There is no such procedure on this device." : "Opening the procedure…"}</p>}
+      {!checked && <p>{isRead ? words("parts/no-such-procedure") : words("parts/opening-procedure")}</p>}
     </main>
   );
 }

@@ -3,6 +3,7 @@ import { useMemo } from "react";
 import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { planOf } from "../../core/plan/index.ts";
+import { words } from "../../words/index.ts";
 import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
@@ -15,7 +16,7 @@ export function ReadPage() {
   const plan = useMemo(() => (checked?.outline ? planOf(checked.outline) : null), [checked]);
   const back = (
     <button type="button" className="plain-button" onClick={() => router.push("/")}>
-      Shelf
+      {words("parts/shelf")}
     </button>
   );
   return (
@@ -30,17 +31,17 @@ export function ReadPage() {
                 className="plain-button"
                 onClick={() => router.push(`/plan/${procedure}`)}
               >
-                Timeline
+                {words("parts/timeline")}
               </button>
               <a className="plain-button" href={`/print/${procedure}`}>
-                Printable page
+                {words("read/printable")}
               </a>
             </ReadView>
           ) : (
             <div className="page-message" role="status">
               {checked && <FindingsOfUnreadable findings={checked.findings} />}
               {!checked && (
-                <p>{isRead ? "There is no such procedure on this device." : "Opening the procedure…"}</p>
+                <p>{isRead ? words("parts/no-such-procedure") : words("parts/opening-procedure")}</p>
               )}
               {back}
             </div>

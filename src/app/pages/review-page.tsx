@@ -1,6 +1,7 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useParams } from "react-router-dom";
 import type { WalkId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { WalkReview } from "../review/index.ts";
 
@@ -12,15 +13,19 @@ export function ReviewPage() {
     <IonPage>
       <IonContent>
         <main>
-          <ScreenHead title="Review" what="As flown against the plan" isHeading={false}>
+          <ScreenHead
+            title={words("parts/review")}
+            what={words("review/as-flown-against-plan")}
+            isHeading={false}
+          >
             <button type="button" className="plain-button" onClick={() => router.push(`/follow/${walk}`)}>
-              Follow
+              {words("parts/follow")}
             </button>
             <button type="button" className="plain-button" onClick={() => router.push(`/timeline/${walk}`)}>
-              Timeline
+              {words("parts/timeline")}
             </button>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              Shelf
+              {words("parts/shelf")}
             </button>
           </ScreenHead>
           <WalkReview

@@ -6,6 +6,7 @@ import { backupFileName, exportWalk, walkFileName, writeBackup } from "../../io/
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import { pickFiles, readTransfer, saveText } from "../../io/browser-files/index.ts";
 import { newWalkId } from "../../io/device/index.ts";
+import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import { currentLightChoice, useServices } from "../session/index.ts";
 import { type ShelfActions, ShelfView, takeIn, useShelf, useStorageWords } from "../shelf/index.ts";
@@ -37,7 +38,7 @@ export function ShelfPage() {
       router.push(`/follow/${walk}`);
     };
     const told = (work: Promise<unknown>) => {
-      work.catch((error: unknown) => setMessage([`That did not work: ${errorWords(error)}`]));
+      work.catch((error: unknown) => setMessage([words("parts/did-not-work", { why: errorWords(error) })]));
     };
     const take = async (given: Promise<readonly GivenFile[]>) => setMessage(await takeIn(store, await given));
     return {

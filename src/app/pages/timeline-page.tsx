@@ -6,6 +6,7 @@ import { later } from "../../core/units/index.ts";
 import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
+import { words } from "../../words/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import { ownClockOffset, useSeconds, useServices, useWalkSession } from "../session/index.ts";
@@ -22,24 +23,24 @@ export function TimelinePage() {
       <IonContent>
         <main>
           <ScreenHead
-            title={ledger?.inForce.outline.procedure.title ?? "Timeline"}
-            what="Timeline of the walk"
+            title={ledger?.inForce.outline.procedure.title ?? words("parts/timeline")}
+            what={words("timeline/of-the-walk")}
           >
             <button type="button" className="plain-button" onClick={() => router.push(`/follow/${walk}`)}>
-              Follow
+              {words("parts/follow")}
             </button>
             <button type="button" className="plain-button" onClick={() => router.push(`/review/${walk}`)}>
-              Review
+              {words("parts/review")}
             </button>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              Shelf
+              {words("parts/shelf")}
             </button>
           </ScreenHead>
           {ledger ? (
             <LiveTimeline ledger={ledger} folded={folded} />
           ) : (
             <p className="page-message" role="status">
-              {isRead ? (problem ?? "There is no such walk on this device.") : "Opening the walk…"}
+              {isRead ? (problem ?? words("parts/no-such-walk")) : words("parts/opening-walk")}
             </p>
           )}
         </main>

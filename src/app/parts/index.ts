@@ -17,3 +17,4 @@ export {
   waitWords,
 } from "./step-words.ts";
 export { ThemeField } from "./theme-field.tsx";
+export { Worded } from "./worded.tsx";

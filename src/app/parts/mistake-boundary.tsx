@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { Component } from "react";
+import { words } from "../../words/index.ts";
 
 interface MistakeBoundaryProps {
   readonly children: ReactNode;
@@ -22,18 +23,15 @@ export class MistakeBoundary extends Component<MistakeBoundaryProps, MistakeBoun
     if (!mistake) return this.props.children;
     return (
       <main className="page-message" role="alert">
-        <h1>This screen made a mistake of its own</h1>
-        <p>
-          Every step that was confirmed is kept on this device. Go on from the printed procedure if you must;
-          load the page again.
-        </p>
+        <h1>{words("parts/mistake")}</h1>
+        <p>{words("parts/mistake-kept")}</p>
         <p className="hint">{mistake.message}</p>
         <div className="panel-acts">
           <button type="button" className="main-button" onClick={() => window.location.reload()}>
-            Load again
+            {words("parts/load-again")}
           </button>
           <a className="plain-button" href="/">
-            Shelf
+            {words("parts/shelf")}
           </a>
         </div>
       </main>

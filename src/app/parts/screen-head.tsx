@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { words } from "../../words/index.ts";
 
 interface ScreenHeadProps {
   readonly title: string;
@@ -18,7 +19,7 @@ export function ScreenHead({ title, what, isHeading = true, children }: ScreenHe
         {isHeading ? <h1>{title}</h1> : <p className="screen-title">{title}</p>}
         <p className="hint">{what}</p>
       </div>
-      <nav className="panel-acts" aria-label="Screens">
+      <nav className="panel-acts" aria-label={words("parts/screens")}>
         {children}
       </nav>
     </header>

@@ -1,18 +1,35 @@
 import type { HoldUp } from "../../core/course/index.ts";
 import type { Location, Outline, StepRecord } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
-import { formatInstant, hourMinuteText, later, lengthText } from "../../core/units/index.ts";
-
-const list = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+import { hourMinuteText, later } from "../../core/units/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message, words } from "../../words/index.ts";
 
 /** Call signs of crew members: `EV1 and EV2`. */
 export function callsOf(outline: Outline, crew: readonly CrewId[]): string {
-  return list(crew.map((id) => outline.crewMember(id)?.call ?? id));
+  return words("figures/list", { items: crew.map((id) => outline.crewMember(id)?.call ?? id) });
 }
 
 const windowLabel = (outline: Outline, id: string) =>
   outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
+
+/** One thing that somebody waits on, beside other people; UTC where PET 0 is known. */
+function waitMessage(
+  outline: Outline,
+  wait: Exclude<HoldUp, { kind: "crew" }>,
+  petZero: Instant | null,
+): Message {
+  if (wait.kind === "hold") return message("parts/wait-hold");
+  const pet = wait.until;
+  const at = petZero === null ? null : later(petZero, pet);
+  if (wait.kind === "window") {
+    const window = windowLabel(outline, wait.window);
+    return at === null
+      ? message("parts/wait-window", { window, pet })
+      : message("parts/wait-window-utc", { window, pet, at });
+  }
+  return at === null ? message("parts/wait-lag", { pet }) : message("parts/wait-lag-utc", { pet, at });
+}
 
 /** What somebody waits on, in words: `EV2`, `Darkness at 2:14 (11:29 UTC)`, `the hold to be lifted`; UTC where PET 0 is known. */
 export function waitWords(
@@ -20,24 +37,18 @@ export function waitWords(
   waits: readonly HoldUp[],
   petZero: Instant | null = null,
 ): string {
-  const at = (pet: Duration) =>
-    petZero === null
-      ? hourMinuteText(pet)
-      : `${hourMinuteText(pet)} (${formatInstant(later(petZero, pet)).slice(11, 16)} UTC)`;
   const crew = [...new Set(waits.flatMap((wait) => (wait.kind === "crew" ? [wait.crew] : [])))];
-  const others = waits.flatMap((wait) => {
-    if (wait.kind === "window") return [`${windowLabel(outline, wait.window)} at ${at(wait.until)}`];
-    if (wait.kind === "lag") return [`time to pass until ${at(wait.until)}`];
-    return wait.kind === "hold" ? ["the hold to be lifted"] : [];
-  });
-  return list([...(crew.length ? [callsOf(outline, crew)] : []), ...others]);
+  const others = waits.flatMap((wait) => (wait.kind === "crew" ? [] : [waitMessage(outline, wait, petZero)]));
+  const items = [...(crew.length ? [callsOf(outline, crew)] : []), ...others];
+  return words("figures/list", { items });
 }
 
 /** How far off the plan, in words and rounded to the minute: `on plan`, `6 min behind`, `2 min ahead`. */
 export function behindWords(behind: Duration | null): string {
-  if (behind === null) return "no plan";
-  if (Math.abs(behind) < 60_000) return "on plan";
-  return `${lengthText((Math.round(Math.abs(behind) / 60_000) * 60_000) as Duration)} ${behind > 0 ? "behind" : "ahead"}`;
+  if (behind === null) return words("parts/no-plan");
+  if (Math.abs(behind) < 60_000) return words("parts/on-plan");
+  const time = (Math.round(Math.abs(behind) / 60_000) * 60_000) as Duration;
+  return behind > 0 ? words("parts/behind", { time }) : words("parts/ahead", { time });
 }
 
 /** Whether that is late, early, or neither, for colour beside the words. */
@@ -48,10 +59,11 @@ export function behindTone(behind: Duration | null): "late" | "early" | undefine
 
 /** Where an item is, in words. */
 export function locationWords(outline: Outline, location: Location | undefined): string {
-  if (!location) return "nowhere known";
-  if ("crew" in location) return `with ${callsOf(outline, [location.crew])}`;
-  if ("place" in location) return `at ${outline.place(location.place)?.label ?? location.place}`;
-  return `in ${outline.item(location.item)?.label ?? location.item}`;
+  if (!location) return words("parts/item-nowhere");
+  if ("crew" in location) return words("parts/item-with", { crew: callsOf(outline, [location.crew]) });
+  if ("place" in location)
+    return words("parts/item-at", { place: outline.place(location.place)?.label ?? location.place });
+  return words("parts/item-in", { item: outline.item(location.item)?.label ?? location.item });
 }
 
 /** A UCUM code as people write it; the unity unit is not written. */
@@ -63,12 +75,26 @@ export function unitText(unit: string): string {
 }
 
 /** What a record may be: `6 to 7`, `at least 4`, `at most 40 kPa`; empty without limits. */
-export function limitWords({ min, max, unit }: StepRecord): string {
-  const suffix = unitText(unit) ? ` ${unitText(unit)}` : "";
-  if (min !== undefined && max !== undefined)
-    return min === max ? `${min}${suffix}` : `${min} to ${max}${suffix}`;
-  if (min !== undefined) return `at least ${min}${suffix}`;
-  return max === undefined ? "" : `at most ${max}${suffix}`;
+export function limitWords({ min, max, unit: code }: StepRecord): string {
+  const unit = unitText(code);
+  if (min !== undefined && max !== undefined) {
+    if (min === max)
+      return unit
+        ? words("parts/limit-exact-unit", { value: min, unit })
+        : words("parts/limit-exact", { value: min });
+    const [least, most] = [min, max];
+    return unit
+      ? words("parts/limit-range-unit", { least, most, unit })
+      : words("parts/limit-range", { least, most });
+  }
+  if (min !== undefined)
+    return unit
+      ? words("parts/limit-least-unit", { least: min, unit })
+      : words("parts/limit-least", { least: min });
+  if (max === undefined) return "";
+  return unit
+    ? words("parts/limit-most-unit", { most: max, unit })
+    : words("parts/limit-most", { most: max });
 }
 
 /** A span to the minute; one time when both are the same. */

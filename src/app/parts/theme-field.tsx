@@ -1,22 +1,16 @@
+import { words } from "../../words/index.ts";
 import { chooseTheme, type ThemeChoice, themeChoices, useThemeChoice } from "../theme/index.ts";
-
-const WORDS: Readonly<Record<ThemeChoice, string>> = {
-  auto: "as the device is set",
-  day: "day",
-  night: "night",
-  dim: "dim, for a dark room",
-};
 
 /** Chooses the colours of the screen. */
 export function ThemeField() {
   const choice = useThemeChoice();
   return (
     <label className="field">
-      <span>Colours</span>
+      <span>{words("parts/colours")}</span>
       <select value={choice} onChange={(event) => chooseTheme(event.target.value as ThemeChoice)}>
         {themeChoices.map((theme) => (
           <option key={theme} value={theme}>
-            {WORDS[theme]}
+            {words(`parts/theme-${theme}`)}
           </option>
         ))}
       </select>

@@ -1,4 +1,5 @@
 import type { Alert } from "../../core/procedure/index.ts";
+import { words } from "../../words/index.ts";
 
 /** The shape of each level, so that a black and white print tells them apart by more than the word. */
 const SHAPES: Readonly<Record<Alert["level"], string>> = {
@@ -15,7 +16,7 @@ export function AlertRow({ alert: { level, text } }: { readonly alert: Alert }) 
         <path d={SHAPES[level]} />
         <path d={level === "note" ? "M11 9v7M11 5v2" : "M11 8v6M11 16v2"} />
       </svg>
-      <b>{level.toUpperCase()}</b> <span>{text}</span>
+      <b>{words(`parts/alert-${level}`)}</b> <span>{text}</span>
     </p>
   );
 }

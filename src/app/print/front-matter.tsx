@@ -1,7 +1,9 @@
 import type { Plan } from "../../core/plan/index.ts";
-import type { Finding, Outline } from "../../core/procedure/index.ts";
-import { hourMinuteText, lengthText } from "../../core/units/index.ts";
-import { callsOf, unitText } from "../parts/index.ts";
+import type { Finding, Outline, Watch } from "../../core/procedure/index.ts";
+import { hourMinuteText } from "../../core/units/index.ts";
+import type { Message } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
+import { callsOf, unitText, Worded } from "../parts/index.ts";
 import { ItemChecklist } from "./item-checklist.tsx";
 import { stationWords, stepName } from "./sheet-words.ts";
 import { StrandMarks } from "./strand-marks.tsx";
@@ -22,11 +24,11 @@ export function FrontMatter({ outline, plan, findings }: FrontMatterProps) {
       <Limits outline={outline} plan={plan} />
       {findings.length > 0 && (
         <section>
-          <h2>Findings when printed</h2>
+          <h2>{words("print/findings")}</h2>
           <ul className="print-findings">
-            {findings.map(({ level, code, pointer, message }) => (
-              <li key={`${code} ${pointer} ${message}`}>
-                <b>{level}:</b> {message}
+            {findings.map(({ level, code, pointer, message: said }) => (
+              <li key={`${code} ${pointer} ${inWords(said)}`}>
+                <b>{words(`print/level-${level}`)}</b> {inWords(said)}
               </li>
             ))}
           </ul>
@@ -34,20 +36,18 @@ export function FrontMatter({ outline, plan, findings }: FrontMatterProps) {
       )}
       {items.length > 0 && (
         <section>
-          <h2>Items: {items.length} to count</h2>
+          <h2>{words("print/items", { count: items.length })}</h2>
           <ItemChecklist outline={outline} />
         </section>
       )}
       {supplies.length > 0 && <SupplyTable outline={outline} />}
       {watches.length > 0 && (
         <section className="print-keep">
-          <h2>Watches</h2>
+          <h2>{words("print/watches")}</h2>
           <ul className="print-watches">
             {watches.map((watch) => (
               <li key={watch.id}>
-                <b>{callsOf(outline, watch.by)}:</b> {watch.do}, every {lengthText(watch.every)}
-                {watch.from && `, from ${stepName(outline, watch.from)}`}
-                {watch.until && ` until ${stepName(outline, watch.until)}`}
+                <Worded message={watchMessage(outline, watch)} />
                 <p className="print-due">
                   {watchDue(plan, watch).map((pet) => (
                     <span key={pet}>
@@ -64,16 +64,36 @@ export function FrontMatter({ outline, plan, findings }: FrontMatterProps) {
   );
 }
 
+function watchMessage(outline: Outline, { by, do: action, every, from, until }: Watch): Message {
+  const watch = { crew: callsOf(outline, by), do: action, time: every };
+  if (from && until)
+    return message("print/watch-from-until", {
+      ...watch,
+      from: stepName(outline, from),
+      until: stepName(outline, until),
+    });
+  if (from) return message("print/watch-from", { ...watch, from: stepName(outline, from) });
+  return until
+    ? message("print/watch-until", { ...watch, until: stepName(outline, until) })
+    : message("print/watch", watch);
+}
+
+/** Where something is written in by hand. */
+const BLANKS = {
+  blank: () => <span className="print-blank" />,
+  "wide-blank": () => <span className="print-blank print-blank-wide" />,
+};
+
 function CrewTable({ outline }: { readonly outline: Outline }) {
   return (
     <section className="print-keep">
-      <h2>Crew</h2>
+      <h2>{words("print/crew")}</h2>
       <table className="print-plain">
         <thead>
           <tr>
-            <th scope="col">Call sign</th>
-            <th scope="col">Where</th>
-            <th scope="col">Name</th>
+            <th scope="col">{words("print/call-sign")}</th>
+            <th scope="col">{words("print/where")}</th>
+            <th scope="col">{words("print/name")}</th>
           </tr>
         </thead>
         <tbody>
@@ -91,15 +111,11 @@ function CrewTable({ outline }: { readonly outline: Outline }) {
         </tbody>
       </table>
       <p className="print-line print-signs">
-        <span>
-          Date <span className="print-blank" />
-        </span>
-        <span>
-          PET 0 at <span className="print-blank" /> UTC
-        </span>
-        <span>
-          Followed by <span className="print-blank print-blank-wide" />
-        </span>
+        {(["print/date", "print/pet-zero", "print/followed-by"] as const).map((key) => (
+          <span key={key}>
+            <Worded message={message(key)} marks={BLANKS} />
+          </span>
+        ))}
       </p>
     </section>
   );
@@ -113,18 +129,12 @@ function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: P
   });
   return (
     <section className="print-keep">
-      <h2>Times and limits</h2>
+      <h2>{words("print/times-and-limits")}</h2>
       <dl className="print-facts">
-        <dt>Closed by</dt>
-        <dd>{limit === undefined ? "no limit set" : `PET ${hourMinuteText(limit)}`}</dd>
-        <dt>Planned finish</dt>
-        <dd>
-          {plan.timeline ? `PET ${hourMinuteText(plan.timeline.course.finish)}` : "not planned"}
-          {plan.margin !== null &&
-            (plan.margin >= 0
-              ? `, ${lengthText(plan.margin)} before the limit`
-              : `, ${lengthText(plan.margin)} over the limit`)}
-        </dd>
+        <dt>{words("print/closed-by")}</dt>
+        <dd>{limit === undefined ? words("print/no-limit-set") : words("print/at-pet", { pet: limit })}</dd>
+        <dt>{words("print/planned-finish")}</dt>
+        <dd>{finishWords(plan)}</dd>
         {listed.map(({ window, spans }) => (
           <div key={window.id} className="print-fact-pair">
             <dt>{window.label ?? window.id}</dt>
@@ -136,22 +146,29 @@ function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: P
   );
 }
 
+function finishWords({ timeline, margin }: Plan): string {
+  if (!timeline) return words("print/not-planned");
+  const pet = timeline.course.finish;
+  if (margin === null) return words("print/at-pet", { pet });
+  return words(margin >= 0 ? "print/before-limit" : "print/over-limit", { pet, time: margin });
+}
+
 function SupplyTable({ outline }: { readonly outline: Outline }) {
   const { supplies } = outline.procedure;
   return (
     <section className="print-keep">
-      <h2>Supplies</h2>
+      <h2>{words("print/supplies")}</h2>
       <table className="print-plain">
         <thead>
           <tr>
-            <th scope="col">Crew</th>
-            <th scope="col">Supply</th>
-            <th scope="col">Full</th>
-            <th scope="col">Redline</th>
-            <th scope="col">Use per hour</th>
-            <th scope="col">At PET 0</th>
+            <th scope="col">{words("print/supply-crew")}</th>
+            <th scope="col">{words("print/supply")}</th>
+            <th scope="col">{words("print/full")}</th>
+            <th scope="col">{words("print/redline")}</th>
+            <th scope="col">{words("print/per-hour")}</th>
+            <th scope="col">{words("print/at-pet-zero")}</th>
             <th scope="col" colSpan={4}>
-              Readings (PET and value)
+              {words("print/readings")}
             </th>
           </tr>
         </thead>

@@ -1,5 +1,6 @@
 import type { Item, Location, Outline } from "../../core/procedure/index.ts";
 import type { ItemId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { locationWords } from "../parts/index.ts";
 
 interface ItemChecklistProps {
@@ -10,8 +11,8 @@ interface ItemChecklistProps {
 export function ItemChecklist({ outline }: ItemChecklistProps) {
   return (
     <div className="print-items">
-      <ItemList outline={outline} title="Before the walk" locationOf={({ start }) => start} />
-      <ItemList outline={outline} title="After the walk" locationOf={({ end }) => end} />
+      <ItemList outline={outline} title={words("print/before-walk")} locationOf={({ start }) => start} />
+      <ItemList outline={outline} title={words("print/after-walk")} locationOf={({ end }) => end} />
     </div>
   );
 }
@@ -20,8 +21,6 @@ interface ItemListProps extends ItemChecklistProps {
   readonly title: string;
   readonly locationOf: (item: Item) => Location | undefined;
 }
-
-const ANYWHERE_SAFE = "back at a refuge, or with a crew member who is at one";
 
 function ItemList({ outline, title, locationOf }: ItemListProps) {
   const { items } = outline.procedure;
@@ -32,16 +31,16 @@ function ItemList({ outline, title, locationOf }: ItemListProps) {
     if (location && "item" in location)
       inside.set(location.item, [...(inside.get(location.item) ?? []), item]);
     else {
-      const words = location ? locationWords(outline, location) : ANYWHERE_SAFE;
-      groups.set(words, [...(groups.get(words) ?? []), item]);
+      const where = location ? locationWords(outline, location) : words("print/anywhere-safe");
+      groups.set(where, [...(groups.get(where) ?? []), item]);
     }
   }
   return (
     <section>
       <h3>{title}</h3>
-      {[...groups].map(([words, group]) => (
-        <div key={words} className="print-item-group">
-          <p className="print-item-place">{words}</p>
+      {[...groups].map(([where, group]) => (
+        <div key={where} className="print-item-group">
+          <p className="print-item-place">{where}</p>
           <Nested items={group} inside={inside} />
         </div>
       ))}

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline, Task } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { formatInstant } from "../../core/units/index.ts";
+import { inMarkedWords, message, words } from "../../words/index.ts";
 import { spanText } from "../parts/index.ts";
 import { FrontMatter } from "./front-matter.tsx";
 import { StepRow } from "./step-row.tsx";
@@ -18,12 +18,6 @@ export interface PrintSheetProps {
   readonly printedAt?: Instant;
 }
 
-const SETTINGS = {
-  orbit: "in orbit",
-  pool: "pool rehearsal",
-  surface: "on a surface",
-} as const;
-
 /**
  * A procedure as a document to print: the backup on paper, with the words and figures of the screen.
  * It must stand outside Ionic's pages, so that the document itself scrolls and prints whole.
@@ -31,31 +25,33 @@ const SETTINGS = {
 export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintSheetProps) {
   const { procedure } = outline;
   const [opened] = useState(() => Date.now() as Instant);
-  const printed = `${formatInstant(printedAt ?? opened)
-    .slice(0, 16)
-    .replace("T", " ")} UTC`;
-  const revision = procedure.revision ? `revision ${procedure.revision}` : "no revision";
+  const at = printedAt ?? opened;
+  const { id, title } = procedure;
+  const revision = procedure.revision
+    ? words("print/revision", { revision: procedure.revision })
+    : words("print/no-revision");
   return (
     <main className="print-sheet">
-      <style>{pageFoot(`${procedure.id}, ${revision}, printed ${printed}`)}</style>
+      <style>{pageFoot(words("print/foot", { id, revision, at }))}</style>
       <p className="print-tools">
         <button type="button" className="main-button" onClick={() => window.print()}>
-          Print
+          {words("print/print")}
         </button>
       </p>
       <header>
-        <p className="print-kind">Procedure · paper backup</p>
-        <h1>{procedure.title}</h1>
+        <p className="print-kind">{words("print/kind")}</p>
+        <h1>{title}</h1>
         <p className="print-identity">
-          <b>{procedure.id}</b> · {revision}
-          {procedure.setting && ` · ${SETTINGS[procedure.setting]}`} · printed {printed}
+          <b>{id}</b> · {revision}
+          {procedure.setting && ` · ${words(`print/setting-${procedure.setting}`)}`} ·{" "}
+          {words("print/printed", { at })}
         </p>
         {procedure.summary && <p>{procedure.summary}</p>}
       </header>
       <FrontMatter outline={outline} plan={plan} findings={findings} />
       <section className="print-steps">
-        <h2>Steps</h2>
-        <p>Times are PET, in hours and minutes. Tick a step when it is done and write the time beside it.</p>
+        <h2>{words("print/steps")}</h2>
+        <p>{words("print/steps-how")}</p>
         {procedure.tasks.map((task, index) => (
           <TaskTable
             key={task.id}
@@ -79,7 +75,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
       </section>
       {procedure.contingencies.length > 0 && (
         <section className="print-steps print-contingencies">
-          <h2>Contingencies</h2>
+          <h2>{words("print/contingencies")}</h2>
           {procedure.contingencies.map((contingency, index) => {
             const letter = `C${index + 1}`;
             return contingency.tasks.map((task, taskIndex) => (
@@ -104,14 +100,8 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
         </section>
       )}
       <footer>
-        <p>
-          This sheet advises. Flight rules, local codes and the practice of licensed people decide. Planned
-          times are likely times, not limits.
-        </p>
-        <p>
-          {procedure.title}, {procedure.id}, {revision}, printed {printed}. Check the revision before use;
-          destroy older prints.
-        </p>
+        <p>{words("print/advises")} </p>
+        <p>{words("print/check-revision", { title, id, revision, at })} </p>
       </footer>
     </main>
   );
@@ -120,20 +110,24 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
 function taskRemark(outline: Outline, plan: Plan, task: Task): string {
   const own = outline.steps.filter((entry) => entry.task === task);
   const planned = own.flatMap(({ step }) => plan.timeline?.course.steps.get(step.id) ?? []);
-  const words: string[] = [];
-  if (task.priority === "get-ahead") words.push("get-ahead: only if time allows");
-  if (task.closeout) words.push("closeout: must be done on the way home");
+  const remarks: string[] = [];
+  if (task.priority === "get-ahead") remarks.push(words("print/get-ahead"));
+  if (task.closeout) remarks.push(words("print/closeout"));
   const [first] = planned;
   if (first) {
     const start = planned.reduce((least, step) => (step.start < least ? step.start : least), first.start);
     const finish = planned.reduce((most, step) => (step.finish > most ? step.finish : most), first.finish);
-    words.push(`planned ${spanText(start, finish)}`);
+    remarks.push(words("print/planned", { span: spanText(start, finish) }));
   }
-  return words.join(" · ");
+  return remarks.join(" · ");
 }
 
 /** The foot of every printed page, where the printer can draw one: pages that fall apart can be put together again. */
-function pageFoot(words: string): string {
-  const text = words.replaceAll(/["\\\n<>]/g, " ");
-  return `@page { @bottom-left { content: "${text}"; } @bottom-right { content: "Page " counter(page) " of " counter(pages); } }`;
+function pageFoot(foot: string): string {
+  const quoted = (text: string) => `"${text.replaceAll(/["\\\n<>]/g, " ")}"`;
+  // The printer counts: its counters stand between the quoted parts of the text.
+  const numbers = inMarkedWords(message("print/page"))
+    .map((part) => (typeof part === "string" ? quoted(part) : `counter(${part.mark})`))
+    .join(" ");
+  return `@page { @bottom-left { content: ${quoted(foot)}; } @bottom-right { content: ${numbers}; } }`;
 }

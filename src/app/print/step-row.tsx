@@ -1,5 +1,6 @@
 import type { CourseStep } from "../../core/course/index.ts";
 import type { Outline, OutlineStep, Step } from "../../core/procedure/index.ts";
+import { words } from "../../words/index.ts";
 import { callsOf, limitWords, spanText } from "../parts/index.ts";
 import { AlertRow } from "./alert-row.tsx";
 import { branchWords, conditionWords, effectWords } from "./sheet-words.ts";
@@ -42,12 +43,16 @@ export function StepRow({ outline, step, number, entry, planned }: StepRowProps)
         {step.records.map((record) => (
           <p key={record.id} className="print-line">
             {record.label ?? record.id} <span className="print-blank" />
-            <span className="print-limits">{limitWords(record) || "no limits"}</span>
+            <span className="print-limits">{limitWords(record) || words("print/no-limits")}</span>
           </p>
         ))}
         {step.confirm && (
           <p className="print-confirm">
-            <span className="print-box" /> {callsOf(outline, [step.confirm.by])} confirms: {step.confirm.text}
+            <span className="print-box" />{" "}
+            {words("print/confirms", {
+              crew: callsOf(outline, [step.confirm.by]),
+              text: step.confirm.text,
+            })}
           </p>
         )}
         {step.decide && (
@@ -56,10 +61,10 @@ export function StepRow({ outline, step, number, entry, planned }: StepRowProps)
             {step.decide.outcomes.map((outcome) => (
               <span key={outcome} className="print-outcome">
                 <span className="print-box" /> {outcome}
-                {outcome === step.decide?.expect && " (expected)"}
+                {outcome === step.decide?.expect && ` ${words("print/expected")}`}
               </span>
             ))}
-            <span className="print-limits">called “{step.decide.id}” below</span>
+            <span className="print-limits">{words("print/called", { decision: step.decide.id })}</span>
           </p>
         )}
       </td>

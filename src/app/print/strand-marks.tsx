@@ -1,5 +1,6 @@
 import type { Outline } from "../../core/procedure/index.ts";
 import type { CrewId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 
 interface StrandMarksProps {
@@ -23,7 +24,7 @@ export function StrandMarks({ outline, by }: StrandMarksProps) {
           </li>
         );
       })}
-      {by.length > 1 && <li className="print-joint">together</li>}
+      {by.length > 1 && <li className="print-joint">{words("print/together")}</li>}
     </ul>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { words } from "../../words/index.ts";
 
 interface TaskTableProps {
   readonly title: string;
@@ -18,12 +19,12 @@ export function TaskTable({ title, remark, children }: TaskTableProps) {
           </th>
         </tr>
         <tr>
-          <th scope="col">No.</th>
-          <th scope="col">Who</th>
-          <th scope="col">Action</th>
-          <th scope="col">Planned</th>
-          <th scope="col">Done</th>
-          <th scope="col">Actual</th>
+          <th scope="col">{words("print/number")}</th>
+          <th scope="col">{words("print/who")}</th>
+          <th scope="col">{words("print/action")}</th>
+          <th scope="col">{words("print/column-planned")}</th>
+          <th scope="col">{words("print/done")}</th>
+          <th scope="col">{words("print/actual")}</th>
         </tr>
       </thead>
       <tbody>{children}</tbody>

@@ -1,16 +1,17 @@
 import type { Finding } from "../../core/procedure/index.ts";
+import { inWords, words } from "../../words/index.ts";
 
 /** Says why a procedure cannot be read, finding by finding. */
 export function FindingsOfUnreadable({ findings }: { readonly findings: readonly Finding[] }) {
   return (
     <>
-      <h1>This procedure cannot be read</h1>
+      <h1>{words("read/unreadable")}</h1>
       <ul className="plain-list">
         {findings.map(({ pointer, message, position, code }) => (
-          <li key={`${code} ${pointer} ${message}`}>
-            {message}
+          <li key={`${code} ${pointer} ${inWords(message)}`}>
+            {inWords(message)}
             <span className="hint">
-              {position && ` Line ${position.line}, column ${position.column}.`} {pointer}
+              {position && ` ${words("read/line-column", position)}`} {pointer}
             </span>
           </li>
         ))}

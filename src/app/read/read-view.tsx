@@ -2,7 +2,8 @@ import { useCallback, useMemo } from "react";
 import type { Wait } from "../../core/course/index.ts";
 import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline } from "../../core/procedure/index.ts";
-import { clockText, hourMinuteText, lengthText, minus } from "../../core/units/index.ts";
+import { clockText, hourMinuteText, minus } from "../../core/units/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, Performers } from "../parts/index.ts";
 import type { ReadRow } from "./read-rows.ts";
@@ -16,8 +17,6 @@ interface ReadViewProps {
   /** What can be done from here: buttons above the steps. */
   readonly children: React.ReactNode;
 }
-
-const LEVELS = { error: "Error", caution: "To look at", advice: "Advice" } as const;
 
 /** A procedure as prepared: the braid, plan times, and findings at the steps they concern. */
 export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
@@ -36,33 +35,41 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
         <h1>
           {procedure.title}
           {procedure.revision !== undefined && (
-            <span className="read-revision"> rev. {procedure.revision}</span>
+            <span className="read-revision">
+              {" "}
+              {words("parts/revision", { revision: procedure.revision })}
+            </span>
           )}
         </h1>
         {procedure.summary !== undefined && <p>{procedure.summary}</p>}
         <dl className="read-facts">
-          <Fact name="Setting">{procedure.setting ?? "not said"}</Fact>
-          <Fact name="Planned finish">
-            {plan.timeline ? hourMinuteText(plan.timeline.course.finish) : "no plan"}
+          <Fact name={words("read/setting")}>
+            {procedure.setting ? words(`shelf/setting-${procedure.setting}`) : words("read/setting-not-said")}
           </Fact>
-          <Fact name="Elapsed limit">{limit === undefined ? "none" : hourMinuteText(limit)}</Fact>
-          <Fact name="Margin">
-            {plan.margin === null ? "–" : `${plan.margin < 0 ? "−" : ""}${lengthText(plan.margin)}`}
+          <Fact name={words("read/planned-finish")}>
+            {plan.timeline ? hourMinuteText(plan.timeline.course.finish) : words("parts/no-plan")}
           </Fact>
-          <Fact name="Steps">
-            {outline.steps.length}, {outline.steps.filter(({ performers }) => performers.length > 1).length}{" "}
-            joint
+          <Fact name={words("read/elapsed-limit")}>
+            {limit === undefined ? words("read/no-limit") : hourMinuteText(limit)}
           </Fact>
-          <Fact name="Items">{procedure.items.length}</Fact>
+          <Fact name={words("read/margin")}>
+            {plan.margin === null
+              ? "–"
+              : words(plan.margin < 0 ? "figures/length-negative" : "figures/length", { time: plan.margin })}
+          </Fact>
+          <Fact name={words("read/steps")}>
+            {words("read/steps-and-joint", {
+              steps: outline.steps.length,
+              joint: outline.steps.filter(({ performers }) => performers.length > 1).length,
+            })}
+          </Fact>
+          <Fact name={words("read/items")}>{procedure.items.length}</Fact>
         </dl>
         <div className="panel-acts">{children}</div>
         <section className="read-findings" aria-labelledby="findings">
-          <h2 id="findings">Findings</h2>
+          <h2 id="findings">{words("read/findings")}</h2>
           {findings.length === 0 ? (
-            <p className="hint">
-              The checker has nothing to say. It checks order, places, custody and wording; it does not check
-              judgement.
-            </p>
+            <p className="hint">{words("read/no-findings")} </p>
           ) : (
             <ul className="plain-list">
               {general.map((one) => (
@@ -70,19 +77,19 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
               ))}
               {findings.length > general.length && (
                 <li className="hint">
-                  {findings.length - general.length} more stand at the steps they concern.
+                  {words("read/more-findings", { count: findings.length - general.length })}
                 </li>
               )}
             </ul>
           )}
         </section>
       </header>
-      <BraidedList label="Steps" strands={strands} rows={rows} markers={[]}>
+      <BraidedList label={words("read/steps")} strands={strands} rows={rows} markers={[]}>
         {renderRow}
       </BraidedList>
       {procedure.contingencies.length > 0 && (
         <section className="read-contingencies" aria-labelledby="contingencies">
-          <h2 id="contingencies">Contingencies, not in the plan</h2>
+          <h2 id="contingencies">{words("read/contingencies")}</h2>
           {procedure.contingencies.map((contingency) => (
             <section key={contingency.id}>
               <h3>{contingency.title}</h3>
@@ -109,21 +116,24 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
 function FindingItem({ finding }: { readonly finding: Finding }) {
   return (
     <li className="finding" data-level={finding.level}>
-      <b>{LEVELS[finding.level]}</b> {finding.message}
-      {finding.position && <span className="hint"> line {finding.position.line}</span>}
+      <b>{words(`read/level-${finding.level}`)}</b> {inWords(finding.message)}
+      {finding.position && <span className="hint"> {words("read/line", finding.position)}</span>}
     </li>
   );
 }
 
-function waitText(outline: Outline, { crew, from, to, on }: Wait): string {
-  const who = `${outline.crewMember(crew)?.call ?? crew} waits ${lengthText(minus(to, from))}`;
-  if (on === null) return who;
+function waitText(outline: Outline, { crew: id, from, to, on }: Wait): string {
+  const crew = outline.crewMember(id)?.call ?? id;
+  const time = minus(to, from);
+  if (on === null) return words("read/waits", { crew, time });
   if ("window" in on) {
-    const label = outline.procedure.windows.find(({ id }) => id === on.window)?.label ?? on.window;
-    return `${who} for ${label}`;
+    const label = outline.procedure.windows.find((window) => window.id === on.window)?.label ?? on.window;
+    return words("read/waits-for", { crew, time, what: label });
   }
-  if ("lag" in on) return `${who} after step ${outline.step(on.lag)?.number ?? on.lag}`;
-  return "crew" in on ? `${who} for ${callsOf(outline, on.crew)}` : `${who} for the hold`;
+  if ("lag" in on)
+    return words("read/waits-after", { crew, time, step: outline.step(on.lag)?.number ?? on.lag });
+  if ("hold" in on) return words("read/waits-for-hold", { crew, time });
+  return words("read/waits-for", { crew, time, what: callsOf(outline, on.crew) });
 }
 
 interface ReadRowProps {
@@ -139,8 +149,8 @@ function ReadRowItem({ row, outline, strands }: ReadRowProps) {
         <h2>
           {row.number} {row.task.title}
         </h2>
-        {row.task.priority === "get-ahead" && <span className="hint">get-ahead: only if time allows</span>}
-        {row.task.closeout && <span className="hint">on the way home, however early</span>}
+        {row.task.priority === "get-ahead" && <span className="hint">{words("read/get-ahead")}</span>}
+        {row.task.closeout && <span className="hint">{words("read/closeout")}</span>}
       </li>
     );
   }
@@ -157,35 +167,48 @@ function ReadRowItem({ row, outline, strands }: ReadRowProps) {
         <Performers lanes={performers} strands={strands} />
         <span className="read-do">{step.do}</span>
         <span className="read-times">
-          {planned ? `${clockText(planned.start)} – ${clockText(planned.finish)}` : "not in the plan"}
-          {slack?.critical && " · critical"}
+          {planned ? `${clockText(planned.start)} – ${clockText(planned.finish)}` : words("read/not-in-plan")}
+          {slack?.critical && ` · ${words("read/critical")}`}
         </span>
       </div>
       <ul className="read-notes">
         {step.when && (
           <li>
-            Only if{" "}
-            {Object.entries(step.when)
-              .map(
-                ([decision, outcome]) => `${outline.decision(decision)?.decision.ask ?? decision} ${outcome}`,
-              )
-              .join(", ")}
+            {words("read/only-if", {
+              branches: Object.entries(step.when)
+                .map(
+                  ([decision, outcome]) =>
+                    `${outline.decision(decision)?.decision.ask ?? decision} ${outcome}`,
+                )
+                .join(", "),
+            })}
           </li>
         )}
         {step.decide && (
           <li>
-            {step.decide.ask} {step.decide.outcomes.join(" or ")}; expected: {step.decide.expect}
+            {words("read/decision", {
+              ask: step.decide.ask,
+              outcomes: step.decide.outcomes,
+              expected: step.decide.expect,
+            })}
           </li>
         )}
         {step.records.map((record) => (
           <li key={record.id}>
-            Record {record.label ?? record.id}
-            {limitWords(record) && `: ${limitWords(record)}`}
+            {limitWords(record)
+              ? words("read/record-within", {
+                  record: record.label ?? record.id,
+                  limits: limitWords(record),
+                })
+              : words("read/record", { record: record.label ?? record.id })}
           </li>
         ))}
         {step.confirm && (
           <li>
-            {callsOf(outline, [step.confirm.by])} confirms: {step.confirm.text}
+            {words("read/confirms", {
+              crew: callsOf(outline, [step.confirm.by]),
+              text: step.confirm.text,
+            })}
           </li>
         )}
         {step.moves.map(({ item, to }) => (
@@ -195,22 +218,24 @@ function ReadRowItem({ row, outline, strands }: ReadRowProps) {
         ))}
         {step.within.length > 0 && (
           <li>
-            Only in{" "}
-            {step.within
-              .map((id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id)
-              .join(" and ")}
+            {words("read/only-in", {
+              windows: step.within.map(
+                (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
+              ),
+            })}
           </li>
         )}
         {step.after.map(({ step: id, lag }) => (
           <li key={id}>
-            After step {outline.step(id)?.number ?? id}
-            {lag > 0 && ` and ${lengthText(lag)}`}
+            {lag > 0
+              ? words("read/after-and", { step: outline.step(id)?.number ?? id, lag })
+              : words("read/after", { step: outline.step(id)?.number ?? id })}
           </li>
         ))}
         {waits.map((wait) => (
           <li key={wait}>{wait}</li>
         ))}
-        {slack && slack.slack > 0 && <li>Slack {lengthText(slack.slack)}</li>}
+        {slack && slack.slack > 0 && <li>{words("read/slack", { time: slack.slack })}</li>}
         {row.findings.map((one) => (
           <FindingItem key={`${one.code} ${one.pointer}`} finding={one} />
         ))}

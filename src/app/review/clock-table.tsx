@@ -1,7 +1,8 @@
 import { appliedOffset } from "../../core/log/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { between, clockText, inSeconds, later, lengthText, NO_TIME } from "../../core/units/index.ts";
+import { between, clockText, inSeconds, later, NO_TIME } from "../../core/units/index.ts";
 import type { ClockReading } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
 import { ReviewTable } from "./review-table.tsx";
 
 interface ClockTableProps {
@@ -20,16 +21,24 @@ export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockT
     <>
       <ReviewTable
         id="review-clocks"
-        title="Clocks"
-        columns={["PET", "Device", "Clock", "Right within", "Times of it"]}
+        title={words("review/clocks")}
+        columns={[
+          words("review/column-pet"),
+          words("review/column-device"),
+          words("review/column-clock"),
+          words("review/column-right-within"),
+          words("review/column-times"),
+        ]}
         rows={readings.map((reading) => ({
           key: `${reading.device} ${reading.entry.wire.id}`,
           cells: [
             petZero === null ? "" : clockText(between(petZero, later(reading.at, appliedOffset(reading)))),
             reading.device.replace("/devices/", ""),
             offsetWords(reading.offset),
-            `± ${inSeconds(reading.error).toFixed(3)} s`,
-            appliedOffset(reading) === NO_TIME ? "as entered" : asEntered ? "not corrected" : "corrected",
+            words("review/right-within", { error: inSeconds(reading.error) }),
+            appliedOffset(reading) === NO_TIME
+              ? words("review/as-entered")
+              : words(asEntered ? "review/not-corrected" : "review/corrected"),
           ],
         }))}
         empty=""
@@ -41,10 +50,7 @@ export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockT
             checked={!asEntered}
             onChange={({ target }) => onAsEntered(!target.checked)}
           />
-          <span>
-            Show times corrected by the hub’s clock. The log itself keeps what each device entered; what was
-            entered before its clock was compared is moved by its first reading.
-          </span>
+          <span>{words("review/show-corrected")} </span>
         </label>
       )}
     </>
@@ -54,7 +60,10 @@ export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockT
 /** How far a clock was off, by what is to be added to it. */
 function offsetWords(offset: Duration): string {
   const size = Math.abs(offset) as Duration;
-  if (size < 1) return "agreed with the hub’s";
-  const words = size < 60_000 ? `${inSeconds(size).toFixed(3)} s` : lengthText(size);
-  return `${words} ${offset < 0 ? "ahead of" : "behind"} the hub’s`;
+  if (size < 1) return words("review/clock-agreed");
+  if (size < 60_000)
+    return words(offset < 0 ? "review/clock-ahead-seconds" : "review/clock-behind-seconds", {
+      by: inSeconds(size),
+    });
+  return words(offset < 0 ? "review/clock-ahead" : "review/clock-behind", { by: size });
 }

@@ -4,6 +4,7 @@ import { useRef } from "react";
 import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { hourMinuteText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import { behindWords } from "../parts/index.ts";
@@ -44,7 +45,7 @@ export function DriftChart({ review, end }: DriftChartProps) {
   );
   return (
     <section className="review-part" aria-labelledby="review-drift">
-      <h2 id="review-drift">Drift from the plan</h2>
+      <h2 id="review-drift">{words("review/drift")}</h2>
       <ul className="review-drift-words">
         {strands.map(({ lane, call, colour, dash }) => {
           const summary = driftSummary(lanes[lane] ?? []);
@@ -55,8 +56,12 @@ export function DriftChart({ review, end }: DriftChartProps) {
                 <line x1="0" x2="40" y1="3" y2="3" style={{ strokeDasharray: dash }} />
               </svg>
               {summary
-                ? `at most ${behindWords(summary.most.behind)}, at ${hourMinuteText(summary.most.pet)}; in the end ${behindWords(summary.last.behind)}`
-                : "no planned step done"}
+                ? words("review/drift-summary", {
+                    most: behindWords(summary.most.behind),
+                    at: summary.most.pet,
+                    last: behindWords(summary.last.behind),
+                  })
+                : words("review/drift-none")}
             </li>
           );
         })}
@@ -103,9 +108,7 @@ export function DriftChart({ review, end }: DriftChartProps) {
           ))}
         </svg>
       </div>
-      <p className="hint">
-        Minutes behind the plan (+) or ahead of it (−) over PET, at the end of each planned step.
-      </p>
+      <p className="hint">{words("review/drift-how")} </p>
     </section>
   );
 }

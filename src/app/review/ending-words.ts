@@ -1,19 +1,17 @@
 import type { Review } from "../../core/review/index.ts";
-import { clockText, hourMinuteText, lengthText } from "../../core/units/index.ts";
-import { counted, isOnPlan, laterWords } from "./review-words.ts";
-
-const ENDS = { complete: "Complete", terminated: "Terminated", aborted: "Aborted" } as const;
+import { words } from "../../words/index.ts";
+import { isOnPlan } from "./review-words.ts";
 
 /** How the walk ended in one line, then what there is to add, a sentence each. */
 export function endingWords(review: Review): {
   readonly headline: string;
   readonly sentences: readonly string[];
 } {
-  const { end, petZero, actualFinish, plannedFinish, limit, margin } = review;
+  const { end, petZero, actualFinish } = review;
   if (petZero === null)
     return {
-      headline: end ? `${ENDS[end.end]} before the clock was started` : "The clock was never started",
-      sentences: ["Nothing was done, so there is nothing to compare with the plan.", ...reasonOf(review)],
+      headline: words(end ? `review/never-${end.end}` : "review/never-started"),
+      sentences: [words("review/nothing-done"), ...reasonOf(review)],
     };
   const performed = review.steps.filter(({ ending }) => ending !== "not-performed");
   const done = performed.filter(({ ending }) => ending === "done").length;
@@ -21,34 +19,52 @@ export function endingWords(review: Review): {
   const planned = review.steps.filter((step) => step.planned !== null && step.ending !== "not-performed");
   const left = planned.filter(({ ending }) => ending === "open" || ending === "in-work").length;
   const isWhole = left === 0 && actualFinish !== null;
-  const closed = end ? ENDS[end.end] : "Not closed yet";
-  const headline = isWhole
-    ? `${closed}, ${laterWords(review.finishDifference)}${isOnPlan(review.finishDifference) ? "" : " than planned"}`
-    : `${closed}${end ? ` at ${hourMinuteText(end.at)}` : ""}`;
-  const finish = [
-    ...(actualFinish === null ? [] : [`last step over at ${clockText(actualFinish)}`]),
-    ...(plannedFinish === null ? [] : [`planned finish ${clockText(plannedFinish)}`]),
-  ].join(", ");
-  const limitWords =
-    limit === null || margin === null
-      ? ""
-      : margin >= 0
-        ? `${lengthText(margin)} inside the limit of ${hourMinuteText(limit)}`
-        : `${lengthText(margin)} over the limit of ${hourMinuteText(limit)}`;
-  const closing = [
-    ...(end ? [`closed at ${clockText(end.at)}`] : []),
-    ...(limitWords ? [limitWords] : []),
-  ].join(", ");
-  const sentences = [
-    `${counted(done, "step")} done${skipped > 0 ? `, ${skipped} skipped` : ""}${left > 0 ? `, ${left} of the plan not done` : ""}.`,
-    ...[finish, closing].filter((words) => words !== "").map(sentence),
-    ...reasonOf(review),
-  ];
-  return { headline, sentences };
+  return {
+    headline: isWhole ? wholeWords(review) : endWords(review),
+    sentences: [
+      doneWords(done, skipped, left),
+      ...finishWords(review),
+      ...closingWords(review),
+      ...reasonOf(review),
+    ],
+  };
 }
 
-const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+/** The end of a walk of which nothing was left, with how far its finish was off the plan. */
+function wholeWords({ end, finishDifference }: Review): string {
+  const ended = words(`review/end-${end ? end.end : "open"}`);
+  if (finishDifference === null) return `${ended}, –`;
+  if (isOnPlan(finishDifference)) return `${ended}, ${words("review/on-plan")}`;
+  const key = finishDifference > 0 ? "review/later-than-planned" : "review/earlier-than-planned";
+  return `${ended}, ${words(key, { time: finishDifference })}`;
+}
+
+function endWords({ end }: Review): string {
+  return end ? words(`review/end-${end.end}-at`, { at: end.at }) : words("review/end-open");
+}
+
+function doneWords(done: number, skipped: number, left: number): string {
+  if (skipped > 0 && left > 0) return words("review/done-skipped-left", { done, skipped, left });
+  if (skipped > 0) return words("review/done-skipped", { done, skipped });
+  return left > 0 ? words("review/done-left", { done, left }) : words("review/done", { done });
+}
+
+function finishWords({ actualFinish: last, plannedFinish: planned }: Review): string[] {
+  if (last !== null && planned !== null) return [words("review/last-and-planned", { last, planned })];
+  if (last !== null) return [words("review/last", { last })];
+  return planned === null ? [] : [words("review/planned-finish", { planned })];
+}
+
+function closingWords({ end, limit, margin: time }: Review): string[] {
+  if (limit === null || time === null) return end ? [words("review/closed", { at: end.at })] : [];
+  const isInside = time >= 0;
+  return [
+    end
+      ? words(isInside ? "review/closed-inside" : "review/closed-over", { at: end.at, time, limit })
+      : words(isInside ? "review/inside" : "review/over", { time, limit }),
+  ];
+}
 
 function reasonOf({ end }: Review): string[] {
-  return end?.reason ? [`Reason given: ${end.reason}`] : [];
+  return end?.reason ? [words("review/reason-given", { reason: end.reason })] : [];
 }

@@ -1,6 +1,6 @@
 import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { hourMinuteText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { endingWords } from "./ending-words.ts";
 import { onTrack, PetScale, PetTrack } from "./pet-track.tsx";
 
@@ -42,24 +42,26 @@ export function Ending({ review, end }: EndingProps) {
           <ul className="review-signs">
             <li>
               <i className="review-sign review-flown" />
-              as flown{actualFinish !== null && `, ${hourMinuteText(actualFinish)}`}
+              {actualFinish === null
+                ? words("review/sign-flown")
+                : words("review/sign-flown-until", { at: actualFinish })}
             </li>
             {closed > (actualFinish ?? 0) && (
               <li>
                 <i className="review-sign review-closing" />
-                until closed, {hourMinuteText(closed)}
+                {words("review/sign-closed", { at: closed })}
               </li>
             )}
             {plannedFinish !== null && (
               <li>
                 <i className="review-sign review-sign-plan" />
-                planned finish {hourMinuteText(plannedFinish)}
+                {words("review/sign-planned-finish", { at: plannedFinish })}
               </li>
             )}
             {limit !== null && (
               <li>
                 <i className="review-sign review-sign-limit" />
-                limit {hourMinuteText(limit)}
+                {words("review/sign-limit", { at: limit })}
               </li>
             )}
           </ul>

@@ -1,7 +1,7 @@
 import type { CSSProperties } from "react";
 import type { LaneReview, Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { lengthText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { waitedOn } from "./review-words.ts";
 
@@ -14,7 +14,7 @@ export function LaneShares({ review }: { readonly review: Review }) {
   const longest = Math.max(1, ...lanes.map(({ until }) => until));
   return (
     <section className="review-part" aria-labelledby="review-lanes">
-      <h2 id="review-lanes">Where everybody’s time went</h2>
+      <h2 id="review-lanes">{words("review/lanes")}</h2>
       <ul className="review-lanes">
         {lanes.map((lane, index) => {
           const strand = strands[index];
@@ -42,14 +42,14 @@ export function LaneShares({ review }: { readonly review: Review }) {
                 ))}
               </div>
               <dl className="review-lane-figures">
-                <Share kind="worked" words="worked" time={lane.worked} />
-                <Share kind="translated" words="moved" time={lane.translated} />
-                <Share kind="waited" words="waited" time={waitedTime(lane)}>
+                <Share kind="worked" label={words("review/worked")} time={lane.worked} />
+                <Share kind="translated" label={words("review/moved")} time={lane.translated} />
+                <Share kind="waited" label={words("review/waited")} time={waitedTime(lane)}>
                   {lane.waited
-                    .map(({ on, time }) => `${lengthText(time)} ${waitedOn(outline, on)}`)
+                    .map(({ on, time }) => words("review/waited-on", { time, reason: waitedOn(outline, on) }))
                     .join(", ")}
                 </Share>
-                <Share kind="idle" words="idle" time={lane.idle} />
+                <Share kind="idle" label={words("review/idle")} time={lane.idle} />
               </dl>
             </li>
           );
@@ -61,20 +61,20 @@ export function LaneShares({ review }: { readonly review: Review }) {
 
 interface ShareProps {
   readonly kind: "worked" | "translated" | "waited" | "idle";
-  readonly words: string;
+  readonly label: string;
   readonly time: Duration;
   readonly children?: string;
 }
 
-function Share({ kind, words, time, children }: ShareProps) {
+function Share({ kind, label, time, children }: ShareProps) {
   return (
     <div>
       <dt>
         <i className={`review-sign review-share-${kind}`} aria-hidden="true" />
-        {words}
+        {label}
       </dt>
       <dd>
-        <b>{time > 0 ? lengthText(time) : "none"}</b>
+        <b>{time > 0 ? words("figures/length", { time }) : words("review/no-time")}</b>
         {children && <span>{children}</span>}
       </dd>
     </div>

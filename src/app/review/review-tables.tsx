@@ -1,17 +1,15 @@
 import type { Review, StepReview } from "../../core/review/index.ts";
-import { clockText, lengthText, minus } from "../../core/units/index.ts";
+import { clockText, minus } from "../../core/units/index.ts";
+import type { MessageKey } from "../../words/index.ts";
+import { words } from "../../words/index.ts";
 import { behindTone, callsOf, limitWords, locationWords, unitText } from "../parts/index.ts";
 import { misplacedItems } from "./misplaced-items.ts";
 import { ReviewTable } from "./review-table.tsx";
 import { laterWords, petOf, stepWords, waitedFor } from "./review-words.ts";
 
-const KINDS = {
-  skipped: "skipped",
-  "out-of-order": "out of order",
-  "record-out-of-range": "record outside its limits",
-  amended: "amended",
-  struck: "entry struck",
-} as const;
+/** Heads of columns, in the order of their keys. */
+const columns = (...keys: readonly Extract<MessageKey, `review/column-${string}`>[]): readonly string[] =>
+  keys.map((key) => words(key));
 
 /** Everything a picture cannot say: what went otherwise than planned, and every step. */
 export function ReviewTables({ review }: { readonly review: Review }) {
@@ -20,93 +18,127 @@ export function ReviewTables({ review }: { readonly review: Review }) {
     <>
       <ReviewTable
         id="review-deviations"
-        title="Deviations"
-        columns={["PET", "What", "Step", "In words"]}
+        title={words("review/deviations")}
+        columns={columns(
+          "review/column-pet",
+          "review/column-what",
+          "review/column-step",
+          "review/column-in-words",
+        )}
         rows={review.deviations
           .toSorted((a, b) => a.at - b.at)
           .map(({ at, kind, step, text }, index) => ({
             key: `${index} ${kind}`,
-            cells: [petOf(review, at), <b key="kind">{KINDS[kind]}</b>, stepWords(outline, step), text],
+            cells: [
+              petOf(review, at),
+              <b key="kind">{words(`review/kind-${kind}`)}</b>,
+              stepWords(outline, step),
+              text,
+            ],
           }))}
-        empty="Nothing was done otherwise than planned: no step skipped or out of order, no record outside its limits, no entry struck."
+        empty={words("review/no-deviations")}
       />
       <ReviewTable
         id="review-items"
-        title="Items not at their end"
-        columns={["Item", "Must be", "Was last"]}
+        title={words("review/items")}
+        columns={columns("review/column-item", "review/column-must-be", "review/column-was-last")}
         rows={misplacedItems(review).map(({ item, is, mustBe }) => ({
           key: item.id,
           cells: [
             <b key="item">{item.label ?? item.id}</b>,
-            mustBe ? locationWords(outline, mustBe) : "at a refuge, or with somebody who is at one",
+            mustBe ? locationWords(outline, mustBe) : words("review/at-a-refuge"),
             locationWords(outline, is),
           ],
         }))}
         empty={
           outline.procedure.items.length === 0
-            ? "The procedure lists no items."
-            : `All ${outline.procedure.items.length} items are where they must be.`
+            ? words("review/no-items")
+            : words("review/all-items", { count: outline.procedure.items.length })
         }
       />
       <ReviewTable
         id="review-records"
-        title="Records"
-        columns={["Step", "Record", "Taken", "Allowed", "PET"]}
+        title={words("review/records")}
+        columns={columns(
+          "review/column-step",
+          "review/column-record",
+          "review/column-taken",
+          "review/column-allowed",
+          "review/column-pet",
+        )}
         rows={review.steps.flatMap((step) => recordRows(review, step))}
-        empty="No step that was done asks for a record."
+        empty={words("review/no-records")}
       />
       <ReviewTable
         id="review-decisions"
-        title="Decisions"
-        columns={["Asked", "Came out", "Expected"]}
+        title={words("review/decisions")}
+        columns={columns("review/column-asked", "review/column-came-out", "review/column-expected")}
         rows={review.decisions.map(({ decision, outcome, expected }) => ({
           key: decision,
           cells: [
             outline.decision(decision)?.decision.ask ?? decision,
             <b key="outcome">{outcome}</b>,
-            expected ? "as expected" : "not as expected",
+            words(expected ? "review/as-expected" : "review/not-as-expected"),
           ],
         }))}
-        empty="No decision was taken."
+        empty={words("review/no-decisions")}
       />
       <ReviewTable
         id="review-notes"
-        title="Notes"
-        columns={["PET", "Who", "Note", "Step"]}
+        title={words("review/notes")}
+        columns={columns(
+          "review/column-pet",
+          "review/column-who",
+          "review/column-note",
+          "review/column-step",
+        )}
         rows={noteRows(review)}
-        empty="Nobody made a note."
+        empty={words("review/no-notes")}
       />
       <ReviewTable
         id="review-holds"
-        title="Holds"
-        columns={["From", "To", "For", "Reason"]}
+        title={words("review/holds")}
+        columns={columns(
+          "review/column-from",
+          "review/column-to",
+          "review/column-for",
+          "review/column-reason",
+        )}
         rows={review.holds.map(({ start, finish, reason, lifted }) => ({
           key: String(start),
           cells: [
             clockText(start),
-            lifted ? clockText(finish) : "not lifted",
-            lengthText((finish - start) as typeof start),
-            reason || "none given",
+            lifted ? clockText(finish) : words("review/not-lifted"),
+            words("figures/length", { time: (finish - start) as typeof start }),
+            reason || words("review/no-reason"),
           ],
         }))}
-        empty="The walk was never held."
+        empty={words("review/no-holds")}
       />
       <ReviewTable
         id="review-steps"
-        title="Steps"
-        columns={["No.", "Who", "Step", "Planned", "As flown", "Over", "Waits before it"]}
+        title={words("review/steps")}
+        columns={columns(
+          "review/column-number",
+          "review/column-who",
+          "review/column-step",
+          "review/column-planned",
+          "review/column-as-flown",
+          "review/column-over",
+          "review/column-waits",
+        )}
         rows={review.steps.map((step) => stepRow(review, step))}
-        empty="The procedure has no steps."
+        empty={words("review/no-steps")}
       />
       <ReviewTable
         id="review-ignored"
-        title="Entries without effect"
-        columns={["Entry", "From", "Why"]}
+        title={words("review/ignored")}
+        columns={columns("review/column-entry", "review/column-from", "review/column-why")}
         rows={review.ignored.map(({ source, id, reason }) => ({
           key: `${source} ${id} ${reason}`,
           cells: [id, source, reason],
         }))}
-        empty="Every entry of the log had its effect."
+        empty={words("review/none-ignored")}
       />
     </>
   );
@@ -122,20 +154,22 @@ function recordRows(review: Review, { step, ending, records }: StepReview) {
     return [];
   return records.flatMap((record) => {
     const definition = entry.step.records.find(({ id }) => id === record.record);
-    const allowed = (definition && limitWords(definition)) || "no limits";
+    const allowed = (definition && limitWords(definition)) || words("review/no-limits");
     const name = `${entry.number} ${entry.step.do}`;
     const unit = unitText(record.unit);
     if (record.taken.length === 0)
-      return [{ key: `${step} ${record.record}`, cells: [name, record.label, "not taken", allowed, "–"] }];
+      return [
+        {
+          key: `${step} ${record.record}`,
+          cells: [name, record.label, words("review/not-taken"), allowed, "–"],
+        },
+      ];
     return record.taken.map(({ value, at, outOfRange }, turn) => ({
       key: `${step} ${record.record} ${turn}`,
       cells: [
         name,
         record.label,
-        <b key="value">
-          {value} {unit}
-          {outOfRange && ", outside"}
-        </b>,
+        <b key="value">{words(outOfRange ? "review/taken-outside" : "review/taken", { value, unit })}</b>,
         allowed,
         petOf(review, at),
       ],
@@ -158,14 +192,6 @@ function actorWords({ outline }: Review, actor: string | null): string {
   return outline.crew.find(({ id }) => id === actor)?.call ?? actor ?? "–";
 }
 
-const ENDINGS = {
-  done: "",
-  skipped: "skipped",
-  "in-work": "in work",
-  open: "not done",
-  "not-performed": "branch not taken",
-} as const;
-
 function stepRow(review: Review, step: StepReview) {
   const { outline } = review;
   const entry = outline.step(step.step);
@@ -176,17 +202,22 @@ function stepRow(review: Review, step: StepReview) {
       <b key="number">{entry?.number}</b>,
       entry ? callsOf(outline, entry.step.by) : "",
       entry?.step.do,
-      planned ? `${clockText(planned.start)}–${clockText(planned.finish)}` : "not planned",
+      planned ? `${clockText(planned.start)}–${clockText(planned.finish)}` : words("review/not-planned"),
       actual && ending === "done"
         ? `${clockText(actual.start)}–${clockText(actual.finish)}`
-        : ENDINGS[ending],
+        : ending === "done"
+          ? ""
+          : words(`review/ending-${ending}`),
       <span key="difference" data-tone={behindTone(ending === "done" ? finishDifference : null)}>
         {ending === "done" ? laterWords(finishDifference) : "–"}
       </span>,
       step.waits
-        .map(
-          ({ crew, from, to, on }) =>
-            `${callsOf(outline, [crew])} ${lengthText(minus(to, from))} ${waitedFor(outline, on)}`,
+        .map(({ crew, from, to, on }) =>
+          words("review/wait", {
+            crew: callsOf(outline, [crew]),
+            time: minus(to, from),
+            reason: waitedFor(outline, on),
+          }),
         )
         .join("; ") || "–",
     ],

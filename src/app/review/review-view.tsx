@@ -1,9 +1,9 @@
 import type { ReactNode } from "react";
-import { lightWords } from "../../core/light/index.ts";
+import { lightMessage } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { formatInstant } from "../../core/units/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import "../parts/index.ts";
 import { DriftChart } from "./drift-chart.tsx";
 import { Ending } from "./ending.tsx";
@@ -22,13 +22,7 @@ export interface ReviewViewProps {
   readonly onExport: (kind: ExportKind) => void;
 }
 
-const EXPORTS: readonly { readonly kind: ExportKind; readonly label: string }[] = [
-  { kind: "log", label: "Log (JSON Lines)" },
-  { kind: "csv", label: "Table (CSV)" },
-  { kind: "json", label: "Review (JSON)" },
-  { kind: "xes", label: "Event log (XES)" },
-  { kind: "print", label: "Print" },
-];
+const EXPORTS: readonly ExportKind[] = ["log", "csv", "json", "xes", "print"];
 
 /** A walk looked back on: pictures first, the tables behind them after. */
 export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
@@ -47,20 +41,18 @@ export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
         <h1>{title}</h1>
         <p className="hint">
           {[
-            opened.mode === "rehearsal" ? "Rehearsal as flown" : "As flown",
-            ...(revision ? [`revision ${revision}`] : []),
-            petZero === null
-              ? "clock not started"
-              : `PET 0 at ${formatInstant(petZero).slice(0, 19).replace("T", " ")} UTC`,
+            words(opened.mode === "rehearsal" ? "review/rehearsal-as-flown" : "review/as-flown"),
+            ...(revision ? [words("review/revision", { revision })] : []),
+            petZero === null ? words("review/clock-not-started") : words("review/pet-zero", { at: petZero }),
             ...names,
           ].join(" · ")}
         </p>
-        {light && <p className="hint">{lightWords(light)}</p>}
+        {light && <p className="hint">{inWords(lightMessage(light))}</p>}
         <fieldset className="review-exports">
-          <legend className="heard-only">Export</legend>
-          {EXPORTS.map(({ kind, label }) => (
+          <legend className="heard-only">{words("review/export")}</legend>
+          {EXPORTS.map((kind) => (
             <button key={kind} type="button" className="plain-button" onClick={() => onExport(kind)}>
-              {label}
+              {words(`review/export-${kind}`)}
             </button>
           ))}
         </fieldset>

@@ -1,7 +1,8 @@
 import type { Outline } from "../../core/procedure/index.ts";
 import type { CausedWait, Review, WaitTotal } from "../../core/review/index.ts";
 import type { CrewId, Duration, Instant, StepId } from "../../core/units/index.ts";
-import { between, clockText, lengthText } from "../../core/units/index.ts";
+import { between, clockText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { callsOf } from "../parts/index.ts";
 
 const AS_GOOD_AS_NONE = 30_000;
@@ -14,20 +15,20 @@ export function isOnPlan(difference: Duration | null): boolean {
 /** A difference in time of day: `6 min later`, `on plan`; within half a minute it is none. */
 export function laterWords(difference: Duration | null): string {
   if (difference === null) return "–";
-  if (Math.abs(difference) < AS_GOOD_AS_NONE) return "on plan";
-  return `${lengthText(difference)} ${difference > 0 ? "later" : "earlier"}`;
+  if (Math.abs(difference) < AS_GOOD_AS_NONE) return words("review/on-plan");
+  return words(difference > 0 ? "review/later" : "review/earlier", { time: difference });
 }
 
 /** A difference in length: `3 min longer`, `as long as planned`. */
 export function longerWords(difference: Duration | null): string {
   if (difference === null) return "";
-  if (Math.abs(difference) < AS_GOOD_AS_NONE) return "took as long as planned";
-  return `took ${lengthText(difference)} ${difference > 0 ? "longer" : "less"}`;
+  if (Math.abs(difference) < AS_GOOD_AS_NONE) return words("review/as-long");
+  return words(difference > 0 ? "review/longer" : "review/less", { time: difference });
 }
 
 /** When something happened, in PET, or before the clock was started. */
 export function petOf({ petZero }: Review, at: Instant): string {
-  return petZero === null ? "before PET 0" : clockText(between(petZero, at));
+  return petZero === null ? words("review/before-pet-zero") : clockText(between(petZero, at));
 }
 
 /** A step as it is named in the tables: number and action; an id nobody knows stands for itself. */
@@ -42,22 +43,19 @@ const windowLabel = (outline: Outline, id: string) =>
 
 /** Nobody else is named when the step that let this one go last was one of the same crew member. */
 const forCrew = (outline: Outline, crew: readonly CrewId[]) =>
-  crew.length > 0 ? `for ${callsOf(outline, crew)}` : "after a step of their own";
+  crew.length > 0 ? words("review/wait-crew", { crew: callsOf(outline, crew) }) : words("review/wait-own");
 
 /** What somebody waited for before a step, in words. */
 export function waitedFor(outline: Outline, on: CausedWait["on"]): string {
   if ("crew" in on) return forCrew(outline, on.crew);
-  if ("lag" in on) return `for the time after ${outline.step(on.lag)?.number ?? on.lag}`;
-  return "window" in on ? `for ${windowLabel(outline, on.window)}` : "for the hold";
+  if ("lag" in on) return words("review/wait-lag", { step: outline.step(on.lag)?.number ?? on.lag });
+  return "window" in on
+    ? words("review/wait-window", { window: windowLabel(outline, on.window) })
+    : words("review/wait-hold");
 }
 
 /** What a lane waited on over the walk, in words. */
 export function waitedOn(outline: Outline, on: WaitTotal["on"]): string {
   if (typeof on === "object") return forCrew(outline, on.crew);
-  return { lag: "for time to pass", window: "for a window", hold: "for a hold" }[on];
-}
-
-/** How many, with the noun in its number: `1 step`, `3 steps`. */
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+  return words(`review/waits-${on}`);
 }

@@ -1,8 +1,9 @@
 import type { Review, TaskReview } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { behindTone, spanText } from "../parts/index.ts";
 import { onTrack, PetScale, PetTrack } from "./pet-track.tsx";
-import { laterWords, longerWords } from "./review-words.ts";
+import { isOnPlan, longerWords } from "./review-words.ts";
 
 interface TaskPairsProps {
   readonly review: Review;
@@ -13,7 +14,7 @@ interface TaskPairsProps {
 export function TaskPairs({ review, end }: TaskPairsProps) {
   return (
     <section className="review-part" aria-labelledby="review-tasks">
-      <h2 id="review-tasks">Tasks, planned and as flown</h2>
+      <h2 id="review-tasks">{words("review/tasks")}</h2>
       <ol className="review-tasks">
         {review.tasks.map((task, index) => (
           <li key={task.task} className="review-task">
@@ -41,11 +42,11 @@ export function TaskPairs({ review, end }: TaskPairsProps) {
       <ul className="review-signs">
         <li>
           <i className="review-sign review-planned" />
-          planned
+          {words("review/sign-planned")}
         </li>
         <li>
           <i className="review-sign review-flown" />
-          as flown
+          {words("review/sign-flown")}
         </li>
       </ul>
     </section>
@@ -54,19 +55,22 @@ export function TaskPairs({ review, end }: TaskPairsProps) {
 
 function outcome({ actual, planned, finishDifference, getAhead, skipped, of }: TaskReview): string {
   if (!actual) {
-    if (of > 0 && skipped === of) return "skipped";
-    return getAhead ? "get-ahead, not done" : "not done";
+    if (of > 0 && skipped === of) return words("review/task-skipped");
+    return words(getAhead ? "review/task-get-ahead-not-done" : "review/task-not-done");
   }
-  if (!planned) return getAhead ? "get-ahead, done" : "not planned, done";
-  return finishDifference === null ? "done" : `finished ${laterWords(finishDifference)}`;
+  if (!planned) return words(getAhead ? "review/task-get-ahead-done" : "review/task-not-planned-done");
+  if (finishDifference === null) return words("review/task-done");
+  if (isOnPlan(finishDifference)) return words("review/task-on-plan");
+  return words(finishDifference > 0 ? "review/task-later" : "review/task-earlier", {
+    time: finishDifference,
+  });
 }
 
 function detail({ actual, planned, timeDifference, done, of }: TaskReview): string {
-  const words = [
-    ...(planned ? [`planned ${spanText(planned.start, planned.finish)}`] : []),
-    ...(actual ? [`flown ${spanText(actual.start, actual.finish)}`] : []),
+  return [
+    ...(planned ? [words("review/task-planned", { span: spanText(planned.start, planned.finish) })] : []),
+    ...(actual ? [words("review/task-flown", { span: spanText(actual.start, actual.finish) })] : []),
     ...(timeDifference === null ? [] : [longerWords(timeDifference)]),
-    ...(actual && done < of ? [`${done} of ${of} steps done`] : []),
-  ];
-  return words.join(" · ");
+    ...(actual && done < of ? [words("review/task-steps-done", { done, all: of })] : []),
+  ].join(" · ");
 }

@@ -6,6 +6,7 @@ import { later } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
+import { words } from "../../words/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
 import { type ExportKind, ReviewView } from "./review-view.tsx";
@@ -33,7 +34,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   if (!review) {
     return (
       <p className="page-message" role="status">
-        {isRead ? (problem ?? "There is no such walk on this device.") : "Opening the walk…"}
+        {isRead ? (problem ?? words("parts/no-such-walk")) : words("parts/opening-walk")}
       </p>
     );
   }

@@ -1,6 +1,7 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import type { WalkId } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
 import { useServices } from "./services.ts";
 import { WalkSession } from "./walk-session.ts";
 
@@ -32,7 +33,10 @@ export function useWalkSession(walk: WalkId): OpenedWalk {
         setRead({ of: session, problem: null });
       },
       (error: unknown) =>
-        setRead({ of: session, problem: error instanceof Error ? error.message : "unknown" }),
+        setRead({
+          of: session,
+          problem: error instanceof Error ? error.message : words("shelf/message-unknown"),
+        }),
     );
     return () => {
       isOver = true;

@@ -2,7 +2,7 @@ import { checkProcedureText } from "../../core/check/index.ts";
 import { planOf } from "../../core/plan/index.ts";
 import type { Finding, ProcedureFile } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { hourMinuteText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import type { ShelfText } from "./bundled-procedures.ts";
 
 /** A procedure as the shelf shows it. */
@@ -25,10 +25,9 @@ export interface ProcedureSummary {
 export function verdictOf(findings: readonly Finding[]): string {
   const count = (level: Finding["level"]) => findings.filter((one) => one.level === level).length;
   const [errors, cautions, advice] = [count("error"), count("caution"), count("advice")];
-  if (errors > 0) return errors === 1 ? "1 error" : `${errors} errors`;
-  if (cautions > 0) return cautions === 1 ? "1 caution" : `${cautions} cautions`;
-  if (advice > 0) return "advice only";
-  return "no findings";
+  if (errors > 0) return words("shelf/errors", { count: errors });
+  if (cautions > 0) return words("shelf/cautions", { count: cautions });
+  return advice > 0 ? words("shelf/advice-only") : words("shelf/no-findings");
 }
 
 /** Checks and plans a procedure for the shelf. */
@@ -41,7 +40,8 @@ export function summaryOf({ key, text, isImported }: ShelfText): ProcedureSummar
     hasErrors: findings.some(({ level }) => level === "error"),
     file,
   };
-  if (!outline) return { ...shared, title: key, revision: null, summary: null, size: "cannot be read" };
+  if (!outline)
+    return { ...shared, title: key, revision: null, summary: null, size: words("shelf/cannot-be-read") };
   const { procedure, steps } = outline;
   return {
     ...shared,
@@ -49,8 +49,8 @@ export function summaryOf({ key, text, isImported }: ShelfText): ProcedureSummar
     revision: procedure.revision ?? null,
     summary: procedure.summary ?? null,
     size: [
-      procedure.setting,
-      `${steps.length} steps`,
+      procedure.setting && words(`shelf/setting-${procedure.setting}`),
+      words("shelf/steps", { count: steps.length }),
       plannedWords(planOf(outline).timeline?.course.finish ?? null, procedure.limits.elapsed ?? null),
     ]
       .filter(Boolean)
@@ -59,6 +59,6 @@ export function summaryOf({ key, text, isImported }: ShelfText): ProcedureSummar
 }
 
 function plannedWords(finish: Duration | null, limit: Duration | null): string {
-  if (finish === null) return "no plan";
-  return `planned ${hourMinuteText(finish)}${limit === null ? "" : ` of ${hourMinuteText(limit)}`}`;
+  if (finish === null) return words("parts/no-plan");
+  return limit === null ? words("shelf/planned", { finish }) : words("shelf/planned-of", { finish, limit });
 }

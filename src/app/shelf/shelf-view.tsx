@@ -1,6 +1,7 @@
 import type { Instant } from "../../core/units/index.ts";
-import { formatInstant, lengthText } from "../../core/units/index.ts";
+import { between } from "../../core/units/index.ts";
 import type { WalkCard } from "../../io/store/index.ts";
+import { words } from "../../words/index.ts";
 import { ThemeField } from "../parts/index.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
 import type { Shelf } from "./use-shelf.ts";
@@ -37,7 +38,7 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
   return (
     <section
       className="shelf"
-      aria-label="Shelf"
+      aria-label={words("shelf/name")}
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
         event.preventDefault();
@@ -47,8 +48,8 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
       <header className="shelf-head">
         <Mark />
         <div>
-          <h1>Tetherline</h1>
-          <p>Prepare, follow and review a walk of two outside.</p>
+          <h1>{words("shelf/tetherline")}</h1>
+          <p>{words("shelf/what-it-is-for")}</p>
         </div>
         <ThemeField />
       </header>
@@ -60,14 +61,12 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
             ))}
           </div>
         )}
-        {problem !== null && (
-          <p className="shelf-message">The shelf could not be read: {problem}. Load the page again.</p>
-        )}
+        {problem !== null && <p className="shelf-message">{words("shelf/not-read", { why: problem })}</p>}
       </div>
 
       {walks && (
         <section aria-labelledby="walks">
-          <h2 id="walks">Walks</h2>
+          <h2 id="walks">{words("shelf/walks")}</h2>
           {walks.length > 0 && (
             <ul className="shelf-list">
               {walks.map((walk) => (
@@ -77,17 +76,17 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
           )}
           <div className="shelf-join">
             <button type="button" className="plain-button" onClick={actions.join}>
-              Join a walk
+              {words("shelf/join")}
             </button>
-            <p className="hint">Somebody else leads it, and shows you a code.</p>
+            <p className="hint">{words("shelf/join-how")}</p>
           </div>
         </section>
       )}
 
       <section aria-labelledby="procedures">
-        <h2 id="procedures">Procedures</h2>
+        <h2 id="procedures">{words("shelf/procedures")}</h2>
         {procedures === null ? (
-          <p className="hint">Checking the procedures…</p>
+          <p className="hint">{words("shelf/checking")}</p>
         ) : (
           <ul className="shelf-list">
             {procedures.map((procedure) => (
@@ -98,17 +97,14 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
       </section>
 
       <section aria-labelledby="bring" className="shelf-bring">
-        <h2 id="bring">Bring in and take out</h2>
-        <p className="hint">
-          Procedures (.procedure.json), logs of walks (.walk.jsonl) and backups: choose them, drop them
-          anywhere here, or paste their text.
-        </p>
+        <h2 id="bring">{words("shelf/bring")}</h2>
+        <p className="hint">{words("shelf/bring-how")} </p>
         <div className="panel-acts">
           <button type="button" className="plain-button" onClick={actions.pick}>
-            Choose files
+            {words("shelf/choose-files")}
           </button>
           <button type="button" className="plain-button" onClick={actions.backUp}>
-            Back up everything
+            {words("shelf/back-up")}
           </button>
         </div>
       </section>
@@ -117,16 +113,11 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
         {storage.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
-        <p>
-          Tetherline advises, it never commands. Flight rules, local codes and licensed practice decide; keep
-          the printed procedure at hand.
-        </p>
+        <p>{words("shelf/advises")} </p>
       </footer>
     </section>
   );
 }
-
-const PHASES = { prepared: "prepared", running: "running", held: "held", closed: "closed" } as const;
 
 function WalkItem({
   walk,
@@ -138,48 +129,50 @@ function WalkItem({
   readonly actions: ShelfActions;
 }) {
   const isOver = walk.phase === "closed";
-  const ago = walk.lastAt === null ? null : now - walk.lastAt;
+  const ago = walk.lastAt === null ? null : between(walk.lastAt, now);
   return (
     <li className="shelf-item" data-running={walk.phase === "running" || walk.phase === "held" || undefined}>
       <div className="shelf-words">
         <h3>{walk.title ?? walk.walk}</h3>
         <p>
-          <b>{PHASES[walk.phase]}</b>
-          {walk.mode === "rehearsal" && " · rehearsal"}
-          {walk.openedAt !== null &&
-            ` · opened ${formatInstant(walk.openedAt).slice(0, 16).replace("T", " ")} UTC`}
-          {ago !== null && ago >= 0 && ` · last entry ${lengthText(ago as never)} ago`}
+          <b>{words(`shelf/phase-${walk.phase}`)}</b>
+          {walk.mode === "rehearsal" && ` · ${words("shelf/rehearsal")}`}
+          {walk.openedAt !== null && ` · ${words("shelf/opened", { at: walk.openedAt })}`}
+          {ago !== null && ago >= 0 && ` · ${words("shelf/last-entry", { ago })}`}
         </p>
       </div>
       <div className="shelf-acts">
         {isOver ? (
           <button type="button" className="main-button" onClick={() => actions.review(walk)}>
-            Review
+            {words("parts/review")}
           </button>
         ) : (
           <button type="button" className="main-button" onClick={() => actions.goOn(walk)}>
-            Go on
+            {words("shelf/go-on")}
           </button>
         )}
         <details className="shelf-more">
-          <summary className="plain-button" aria-label={`More for ${walk.title ?? walk.walk}`}>
-            More
+          <summary
+            className="plain-button"
+            aria-label={words("shelf/more-for", { walk: walk.title ?? walk.walk })}
+          >
+            {words("shelf/more")}
           </summary>
           <div className="panel-acts">
             <button type="button" className="plain-button" onClick={() => actions.exportWalk(walk)}>
-              Export the log
+              {words("shelf/export-log")}
             </button>
             {isOver ? (
               <button type="button" className="plain-button" onClick={() => actions.goOn(walk)}>
-                Look at the walk
+                {words("shelf/look")}
               </button>
             ) : (
               <button type="button" className="plain-button" onClick={() => actions.review(walk)}>
-                Review so far
+                {words("shelf/review-so-far")}
               </button>
             )}
             <button type="button" className="plain-button" onClick={() => actions.removeWalk(walk)}>
-              Export and remove from this device
+              {words("shelf/remove-walk")}
             </button>
           </div>
         </details>
@@ -201,7 +194,9 @@ function ProcedureItem({
       <div className="shelf-words">
         <h3>
           {title}
-          {revision !== null && <span className="shelf-revision"> rev. {revision}</span>}
+          {revision !== null && (
+            <span className="shelf-revision"> {words("parts/revision", { revision })}</span>
+          )}
         </h3>
         {summary !== null && <p>{summary}</p>}
         <p className="hint">
@@ -214,35 +209,35 @@ function ProcedureItem({
           className="main-button"
           disabled={file === null}
           onClick={() => actions.follow(procedure, "live")}
-          aria-label={`Follow ${title}`}
+          aria-label={words("shelf/follow-procedure", { procedure: title })}
         >
-          Follow
+          {words("parts/follow")}
         </button>
         <button
           type="button"
           className="plain-button"
           disabled={file === null}
           onClick={() => actions.follow(procedure, "rehearsal")}
-          aria-label={`Rehearse ${title}`}
+          aria-label={words("shelf/rehearse-procedure", { procedure: title })}
         >
-          Rehearse
+          {words("shelf/rehearse")}
         </button>
         <button
           type="button"
           className="plain-button"
           onClick={() => actions.read(procedure)}
-          aria-label={`Read ${title}`}
+          aria-label={words("shelf/read-procedure", { procedure: title })}
         >
-          Read
+          {words("parts/read")}
         </button>
         {isImported && (
           <button
             type="button"
             className="plain-button"
             onClick={() => actions.removeProcedure(procedure)}
-            aria-label={`Take ${title} off the shelf`}
+            aria-label={words("shelf/take-procedure-off", { procedure: title })}
           >
-            Take off
+            {words("shelf/take-off")}
           </button>
         )}
       </div>

@@ -2,18 +2,18 @@ import { importWalkLog, kindOfText, restoreBackup } from "../../io/backup/index.
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import type { DeviceStore } from "../../io/store/index.ts";
 import { troubleSentence } from "../../io/store/index.ts";
-
-const count = (many: number, one: string, more = `${one}s`) => `${many} ${many === 1 ? one : more}`;
+import { inWords, words } from "../../words/index.ts";
+import { wholeLanguage } from "../language/index.ts";
 
 const MOST_LINES = 6;
 
 /** Takes in files that the reader gave: procedures, logs of walks, backups. Says in sentences what each came to. */
 export async function takeIn(store: DeviceStore, files: readonly GivenFile[]): Promise<readonly string[]> {
-  if (files.length === 0) return ["There is nothing to take in: no file and no text."];
+  if (files.length === 0) return [words("shelf/nothing-given")];
   const lines: string[] = [];
   for (const { name, text, problem } of files) {
     const said = text === null ? [problem] : await takeInText(store, text);
-    lines.push(...said.map((sentence) => `${name}: ${sentence}`));
+    lines.push(...said.map((sentence) => words("shelf/of-file", { file: name, what: sentence })));
   }
   return lines;
 }
@@ -25,30 +25,33 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
     case "log": {
       const log = await importWalkLog(store.log, text);
       return [
-        `${count(log.added, "entry", "entries")} taken in, ${log.known} known already, for ${count(log.walks.length, "walk")}.`,
-        ...(log.conflicting.length
-          ? [`${log.conflicting.length} left out: other entries have the same source and id.`]
-          : []),
+        words("shelf/log-taken-in", { added: log.added, known: log.known, walks: log.walks.length }),
+        ...(log.conflicting.length ? [words("shelf/conflicting", { count: log.conflicting.length })] : []),
         ...log.problems
           .slice(0, MOST_LINES)
-          .map(({ line, problem }) => `Line ${line} was left out: ${problem}.`),
+          .map(({ line, problem }) => words("shelf/line-left-out", { line, why: problem })),
         ...(log.problems.length > MOST_LINES
-          ? [`${log.problems.length - MOST_LINES} more lines were left out.`]
+          ? [words("shelf/more-lines-left-out", { count: log.problems.length - MOST_LINES })]
           : []),
       ];
     }
     case "backup":
       return restoredWords(await restoreBackup(store, text));
     case "unknown":
-      return ["It is neither a procedure, nor the log of a walk, nor a backup of this app."];
+      return [words("shelf/unknown-file")];
   }
 }
 
 function restoredWords(restored: Awaited<ReturnType<typeof restoreBackup>>): readonly string[] {
   const { problems } = restored;
   return [
-    `${count(restored.procedures.added, "procedure")} and ${count(restored.entries.added, "entry", "entries")} taken in; the rest was here already.`,
-    ...problems.slice(0, MOST_LINES).map(({ line, problem }) => `Line ${line} was left out: ${problem}.`),
+    words("shelf/backup-taken-in", {
+      procedures: restored.procedures.added,
+      entries: restored.entries.added,
+    }),
+    ...problems
+      .slice(0, MOST_LINES)
+      .map(({ line, problem }) => words("shelf/line-left-out", { line, why: problem })),
   ];
 }
 
@@ -56,18 +59,24 @@ async function takeInProcedure(store: DeviceStore, text: string): Promise<readon
   const added = await store.shelf.addProcedure(text);
   switch (added.kind) {
     case "added":
-      return [`“${added.procedure.title}” is on the shelf.`];
+      return [words("shelf/procedure-taken-in", { title: added.procedure.title })];
     case "known":
-      return [`“${added.procedure.title}” was on the shelf already.`];
+      return [words("shelf/procedure-known", { title: added.procedure.title })];
     case "not-kept":
       return [troubleSentence(added.reason)];
     case "refused":
+      // What is found in a procedure is no part of what the first load can say.
+      await wholeLanguage();
       return [
-        "It cannot be used as a procedure.",
+        words("shelf/procedure-refused"),
         ...added.findings
           .filter(({ level }) => level === "error")
           .slice(0, MOST_LINES)
-          .map(({ message, position }) => (position ? `Line ${position.line}: ${message}` : message)),
+          .map(({ message, position }) =>
+            position
+              ? words("shelf/finding-at-line", { line: position.line, finding: message })
+              : inWords(message),
+          ),
       ];
   }
 }

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import type { WalkCard } from "../../io/store/index.ts";
+import { words } from "../../words/index.ts";
 import { useServices } from "../session/index.ts";
 import type { ShelfText } from "./bundled-procedures.ts";
 import { bundledProcedures } from "./bundled-procedures.ts";
@@ -30,7 +31,7 @@ export function useShelf(): Shelf {
     let isOver = false;
     const known = new Map<string, ProcedureSummary>();
     const failed = (error: unknown) => {
-      if (!isOver) setProblem(error instanceof Error ? error.message : "unknown");
+      if (!isOver) setProblem(error instanceof Error ? error.message : words("shelf/message-unknown"));
     };
     const lookUpProcedures = async () => {
       // The checker is a chunk of its own: the shelf itself is drawn without waiting for it.

@@ -1,9 +1,8 @@
 import { useEffect, useState } from "react";
 import type { StorageSpace } from "../../io/device/index.ts";
 import { askToPersist } from "../../io/device/index.ts";
+import { words } from "../../words/index.ts";
 import { useStoreStatus } from "../session/index.ts";
-
-const mebibytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024).toLocaleString("en")} MiB`;
 
 /** How this device keeps what is entered, in sentences; asks the browser once to keep it for good. */
 export function useStorageWords(): readonly string[] {
@@ -23,13 +22,11 @@ export function useStorageWords(): readonly string[] {
   const { persisted, usage, quota } = space;
   const keeping =
     persisted === true
-      ? "This device has promised to keep what is entered here."
+      ? words("shelf/keeps")
       : persisted === false
-        ? "This browser may clear what is entered here when it runs short of space: export what matters."
-        : "This browser does not say how well it keeps what is entered here: export what matters.";
+        ? words("shelf/may-clear")
+        : words("shelf/does-not-say");
   const room =
-    usage !== null && quota !== null
-      ? [`${mebibytes(usage)} used, about ${mebibytes(quota - usage)} left.`]
-      : [];
+    usage !== null && quota !== null ? [words("shelf/room", { used: usage, left: quota - usage })] : [];
   return [keeping, ...room];
 }

@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import type { ChartLayout } from "./chart-layout.ts";
 import { laneTop } from "./chart-layout.ts";
@@ -15,14 +16,14 @@ export const LaneHeads = memo(function LaneHeads({ strands, layout, narrow, hasW
   return (
     <div className="timeline-heads" style={{ height: layout.height }} aria-hidden="true">
       <span className="timeline-head-row" style={{ top: 0, height: layout.axis }}>
-        PET
+        {words("timeline/pet")}
       </span>
       <span className="timeline-head-row" style={{ top: layout.tasksTop, height: 28 }}>
-        Tasks
+        {words("timeline/tasks")}
       </span>
       {hasWindows && (
         <span className="timeline-head-row" style={{ top: layout.windowsTop, height: 28 }}>
-          Windows
+          {words("timeline/windows")}
         </span>
       )}
       {strands.map((strand) => (

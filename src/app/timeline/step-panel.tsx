@@ -1,10 +1,11 @@
 import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import { lengthText, minus } from "../../core/units/index.ts";
+import { minus } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { Fact } from "../parts/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
-import { differenceText, performersOf, petText, spanText, waitReason } from "./step-words.ts";
+import { differenceText, performersOf, spanText, waitReason } from "./step-words.ts";
 
 interface StepPanelProps {
   readonly outline: Outline;
@@ -23,7 +24,7 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
     (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
   );
   return (
-    <section className="timeline-panel" aria-label={`Step ${entry.number}`}>
+    <section className="timeline-panel" aria-label={words("timeline/step", { number: entry.number })}>
       <p className="timeline-panel-who">
         <span className="timeline-number">{entry.number}</span>
         {entry.performers.map((lane) => (
@@ -35,41 +36,44 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
           </span>
         ))}
         <span className="timeline-panel-task">
-          {entry.performers.length > 1 ? "together · " : ""}
+          {entry.performers.length > 1 ? `${words("timeline/together")} · ` : ""}
           {entry.task.title}
         </span>
       </p>
       <h2>{entry.step.do}</h2>
       <dl>
-        <Fact name="Planned">
-          {planned
-            ? spanText(planned.start, planned.finish)
-            : "not in the plan: it depends on how things come out"}
+        <Fact name={words("timeline/planned")}>
+          {planned ? spanText(planned.start, planned.finish) : words("timeline/depends")}
         </Fact>
         {live && <Flown bar={bar} />}
         {flown && planned && flown.stage !== "skipped" && (
-          <Fact name="Against the plan">{differenceText(flown.finish - planned.finish)}</Fact>
+          <Fact name={words("timeline/against-plan")}>{differenceText(flown.finish - planned.finish)}</Fact>
         )}
-        <Fact name="Waits before it">
+        <Fact name={words("timeline/waits-before")}>
           {own.length === 0
-            ? "nobody"
+            ? words("timeline/nobody-waits")
             : own
-                .map(
-                  ({ crew, from, to, on }) =>
-                    `${outline.crewMember(crew)?.call} ${lengthText(minus(to, from))} ${waitReason(outline, on)}`,
+                .map(({ crew, from, to, on }) =>
+                  words("timeline/wait", {
+                    crew: String(outline.crewMember(crew)?.call),
+                    time: minus(to, from),
+                    reason: waitReason(outline, on),
+                  }),
                 )
                 .join("; ")}
         </Fact>
         {slack && (
-          <Fact name="Slack">
+          <Fact name={words("timeline/slack")}>
             {slack.slack > 0
-              ? `${lengthText(slack.slack)}: may finish as late as ${petText(slack.latestFinish)}`
+              ? words("timeline/slack-until", { slack: slack.slack, latest: slack.latestFinish })
               : bar.onCriticalPath
-                ? "none: it lies on the critical path"
-                : "none: any delay moves the finish"}
+                ? words("timeline/slack-none-critical")
+                : words("timeline/slack-none")}
           </Fact>
         )}
-        {windows.length > 0 && <Fact name="Only in">{windows.join(" and ")}</Fact>}
+        {windows.length > 0 && (
+          <Fact name={words("timeline/only-in")}>{words("timeline/only-in-windows", { windows })}</Fact>
+        )}
       </dl>
       <span className="heard-only">{performersOf(outline, entry)}</span>
     </section>
@@ -77,19 +81,21 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
 }
 
 function Flown({ bar: { flown } }: { readonly bar: LaneBar }) {
-  if (!flown) return <Fact name="Forecast">left out: a get-ahead or a branch not taken</Fact>;
+  if (!flown) return <Fact name={words("timeline/forecast")}>{words("timeline/forecast-left-out")}</Fact>;
   switch (flown.stage) {
     case "done":
-      return <Fact name="Done">{spanText(flown.start, flown.finish)}</Fact>;
+      return <Fact name={words("timeline/done")}>{spanText(flown.start, flown.finish)}</Fact>;
     case "skipped":
-      return <Fact name="Skipped">at {petText(flown.finish)}</Fact>;
+      return (
+        <Fact name={words("timeline/skipped")}>{words("timeline/skipped-at", { at: flown.finish })}</Fact>
+      );
     case "in-work":
       return (
-        <Fact name="In work">
-          since {petText(flown.start)}, due {petText(flown.finish)}
+        <Fact name={words("timeline/in-work")}>
+          {words("timeline/in-work-since", { start: flown.start, finish: flown.finish })}
         </Fact>
       );
     case "planned":
-      return <Fact name="Forecast">{spanText(flown.start, flown.finish)}</Fact>;
+      return <Fact name={words("timeline/forecast")}>{spanText(flown.start, flown.finish)}</Fact>;
   }
 }

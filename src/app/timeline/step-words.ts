@@ -1,7 +1,8 @@
 import type { Wait } from "../../core/course/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { CrewId, Duration } from "../../core/units/index.ts";
-import { clockText, hourMinuteText, lengthText } from "../../core/units/index.ts";
+import { clockText, hourMinuteText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { callsOf } from "../parts/index.ts";
 
 /** Who does a step: `EV1 + Ground`. */
@@ -14,20 +15,22 @@ const byLane = (outline: Outline, crew: readonly CrewId[]) =>
 
 /** What a wait is for, behind the word "waits": `for EV2`. */
 export function waitReason(outline: Outline, on: Wait["on"]): string {
-  if (on === null) return "no reason in the log";
-  if ("hold" in on) return "for the hold";
+  if (on === null) return words("timeline/wait-unknown");
+  if ("hold" in on) return words("timeline/wait-hold");
   if ("window" in on) {
     const window = outline.procedure.windows.find(({ id }) => id === on.window);
-    return `for ${window?.label ?? on.window}`;
+    return words("timeline/wait-for", { what: window?.label ?? on.window });
   }
-  if ("lag" in on) return `for the time after ${outline.step(on.lag)?.number ?? on.lag}`;
-  return on.crew.length > 0 ? `for ${callsOf(outline, byLane(outline, on.crew))}` : "for the step before";
+  if ("lag" in on) return words("timeline/wait-lag", { step: outline.step(on.lag)?.number ?? on.lag });
+  return on.crew.length > 0
+    ? words("timeline/wait-for", { what: callsOf(outline, byLane(outline, on.crew)) })
+    : words("timeline/wait-step-before");
 }
 
 /** Two PETs and the time between them: `1:12 to 1:16 (4 min)`. Under two minutes, and off whole minutes, seconds are shown. */
 export function spanText(start: Duration, finish: Duration): string {
   const length = (finish - start) as Duration;
-  return `${petText(start)} to ${petText(finish)} (${lengthText(length)})`;
+  return words("timeline/span", { start, finish, length });
 }
 
 /** A PET to the minute, or to the second when it does not fall on a whole minute. */
@@ -37,8 +40,8 @@ export function petText(pet: Duration): string {
 
 /** A difference from the plan in words; within half a minute it is none. */
 export function differenceText(late: number): string {
-  if (Math.abs(late) < 30_000) return "on plan";
-  return `${lengthText(late as Duration)} ${late > 0 ? "later than planned" : "earlier than planned"}`;
+  if (Math.abs(late) < 30_000) return words("timeline/on-plan");
+  return words(late > 0 ? "timeline/later" : "timeline/earlier", { time: late as Duration });
 }
 
 /** A text cut to what fits into so many px, or nothing when too little would be left of it. */

@@ -5,6 +5,7 @@ import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import type { Span } from "../../core/window/index.ts";
+import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import { barBeside, nearestBar } from "./bar-walk.ts";
@@ -14,7 +15,7 @@ import type { LaneBar } from "./lane-bar.ts";
 import { shownFinish, shownStart } from "./lane-bar.ts";
 import { LaneHeads } from "./lane-heads.tsx";
 import { StepBar } from "./step-bar.tsx";
-import { performersOf, petText, waitReason } from "./step-words.ts";
+import { performersOf, waitReason } from "./step-words.ts";
 import { TaskHeads, taskSpansOf } from "./task-heads.tsx";
 import type { ChartFlag } from "./time-flag.tsx";
 import { placeFlags, TimeFlag } from "./time-flag.tsx";
@@ -105,7 +106,7 @@ export function TimeChart(props: TimeChartProps) {
         {/* biome-ignore lint/a11y/useSemanticElements: there is no fieldset that draws. */}
         <svg
           role="group"
-          aria-label="Steps of each lane over time. Arrow keys lead along a lane and across lanes."
+          aria-label={words("timeline/chart")}
           width={scale.width}
           height={layout.height}
           viewBox={`0 0 ${scale.width} ${layout.height}`}
@@ -168,14 +169,14 @@ export function TimeChart(props: TimeChartProps) {
               );
             })}
             <JointKnots bars={bars} scale={scale} layout={layout} />
-            {placedFlags.map(({ kind, x, row, words, toLeft }) => (
+            {placedFlags.map(({ kind, x, row, words: named, toLeft }) => (
               <TimeFlag
                 key={kind}
                 kind={kind}
                 layout={layout}
                 x={x}
                 row={row}
-                words={words}
+                words={named}
                 toLeft={toLeft}
               />
             ))}
@@ -221,12 +222,12 @@ export function TimeChart(props: TimeChartProps) {
               );
             });
           })}
-          {now !== null && <NowLabel x={scale.x(now)} end={scale.width} words={clockText(now)} />}
+          {now !== null && <NowLabel x={scale.x(now)} end={scale.width} clock={clockText(now)} />}
         </svg>
       </div>
       {now !== null && !following && zoom !== "whole" && (
         <button type="button" className="plain-button timeline-back" onClick={backToNow}>
-          Back to now
+          {words("timeline/back-to-now")}
         </button>
       )}
     </div>
@@ -240,30 +241,43 @@ const straddles = (x: number, bar: LaneBar, scale: TimeScale) =>
 const rowsOf = (spans: readonly { readonly row: number }[]) =>
   spans.reduce((most, { row }) => Math.max(most, row + 1), 0);
 
-function NowLabel({ x, end, words }: { readonly x: number; readonly end: number; readonly words: string }) {
-  const width = words.length * 9.5 + 14;
+function NowLabel({ x, end, clock }: { readonly x: number; readonly end: number; readonly clock: string }) {
+  const width = clock.length * 9.5 + 14;
   const left = Math.min(Math.max(0, x - width / 2), end - width);
   return (
     <svg className="timeline-now-label" aria-hidden="true" overflow="visible">
       <rect x={left} y="3" width={width} height="26" rx="4" />
       <text x={left + width / 2} y="22" textAnchor="middle">
-        {words}
+        {clock}
       </text>
     </svg>
   );
 }
 
+/** What a screen reader says of a bar: the step, its plan, and how it went. */
 function barLabel(outline: Outline, { entry, planned, flown }: LaneBar): string {
-  const plan = planned ? `planned ${petText(planned.start)} to ${petText(planned.finish)}` : "not planned";
-  const went =
-    flown === null
-      ? ""
-      : flown.stage === "done"
-        ? `, done ${petText(flown.start)} to ${petText(flown.finish)}`
-        : flown.stage === "in-work"
-          ? `, in work since ${petText(flown.start)}`
-          : flown.stage === "skipped"
-            ? `, skipped ${petText(flown.finish)}`
-            : ", to come";
-  return `${entry.number}, ${performersOf(outline, entry)}: ${entry.step.do}, ${plan}${went}`;
+  return [
+    words("timeline/bar", {
+      number: entry.number,
+      crew: performersOf(outline, entry),
+      step: entry.step.do,
+    }),
+    planned
+      ? words("timeline/bar-planned", { start: planned.start, finish: planned.finish })
+      : words("timeline/bar-not-planned"),
+    ...(flown ? [flownWords(flown)] : []),
+  ].join(", ");
+}
+
+function flownWords({ stage, start, finish }: NonNullable<LaneBar["flown"]>): string {
+  switch (stage) {
+    case "done":
+      return words("timeline/bar-done", { start, finish });
+    case "in-work":
+      return words("timeline/bar-in-work", { start });
+    case "skipped":
+      return words("timeline/bar-skipped", { finish });
+    case "planned":
+      return words("timeline/bar-to-come");
+  }
 }

@@ -1,6 +1,7 @@
 import { range } from "d3-array";
 import { scaleLinear } from "d3-scale";
 import type { Duration } from "../../core/units/index.ts";
+import type { MessageKey } from "../../words/index.ts";
 
 const MINUTE = 60_000;
 const TICK_STEPS = [1, 2, 5, 10, 15, 30, 60, 120, 240].map((minutes) => minutes * MINUTE);
@@ -12,11 +13,11 @@ const RIGHT = 14;
 export type Zoom = "whole" | Duration;
 
 /** What the reader may choose, from far to near. */
-export const ZOOMS: readonly { readonly zoom: Zoom; readonly label: string }[] = [
-  { zoom: "whole", label: "Whole" },
-  { zoom: (60 * MINUTE) as Duration, label: "1 h" },
-  { zoom: (20 * MINUTE) as Duration, label: "20 min" },
-];
+export const ZOOMS = [
+  { zoom: "whole", label: "timeline/zoom-whole" },
+  { zoom: (60 * MINUTE) as Duration, label: "timeline/zoom-hour" },
+  { zoom: (20 * MINUTE) as Duration, label: "timeline/zoom-twenty-minutes" },
+] as const satisfies readonly { readonly zoom: Zoom; readonly label: MessageKey }[];
 
 /** Where times stand on the drawing. */
 export interface TimeScale {

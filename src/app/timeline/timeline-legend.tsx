@@ -1,4 +1,5 @@
 import { memo, type ReactNode } from "react";
+import { words } from "../../words/index.ts";
 
 interface TimelineLegendProps {
   readonly live: boolean;
@@ -15,28 +16,28 @@ export const TimelineLegend = memo(function TimelineLegend({
   hasBand,
 }: TimelineLegendProps) {
   return (
-    <ul className="timeline-legend" aria-label="What the shapes mean">
+    <ul className="timeline-legend" aria-label={words("timeline/legend")}>
       {live ? (
         <>
-          <Sign words="as planned">
+          <Sign label={words("timeline/sign-as-planned")}>
             <rect className="timeline-planned" x="2" y="5" width="36" height="12" rx="2" />
           </Sign>
-          <Sign words="done">
+          <Sign label={words("timeline/sign-done")}>
             <rect className="timeline-done" x="2" y="3" width="36" height="16" rx="2" />
           </Sign>
-          <Sign words="in work, with the time passed">
+          <Sign label={words("timeline/sign-in-work")}>
             <path className="timeline-open" d="M38 3H2V19H38l-4 -4 4 -4 -4 -4z" />
             <rect className="timeline-passed" x="2" y="15" width="18" height="4" />
           </Sign>
-          <Sign words="to come, as forecast">
+          <Sign label={words("timeline/sign-to-come")}>
             <rect className="timeline-to-come" x="2" y="3" width="36" height="16" rx="2" />
           </Sign>
-          <Sign words="skipped">
+          <Sign label={words("timeline/sign-skipped")}>
             <path className="timeline-skipped" d="M15 5l10 12m0 -12l-10 12" />
           </Sign>
         </>
       ) : (
-        <Sign words="step as planned">
+        <Sign label={words("timeline/sign-step")}>
           <rect
             className="timeline-planned timeline-planned-wide"
             x="2"
@@ -48,7 +49,7 @@ export const TimelineLegend = memo(function TimelineLegend({
         </Sign>
       )}
       {hasJoint && (
-        <Sign words="joint step">
+        <Sign label={words("timeline/sign-joint")}>
           <g className="timeline-knot">
             <line x1="20" x2="20" y1="0" y2="22" />
             <circle cx="20" cy="4" r="3" />
@@ -57,32 +58,32 @@ export const TimelineLegend = memo(function TimelineLegend({
         </Sign>
       )}
       {hasWaits && (
-        <Sign words="waits">
+        <Sign label={words("timeline/sign-waits")}>
           <path className="timeline-legend-hatch" d="M4 18l10 -14m0 14l10 -14m0 14l10 -14" />
         </Sign>
       )}
-      <Sign words="on the critical path: double line">
+      <Sign label={words("timeline/sign-critical")}>
         <path className="timeline-critical" d="M2 9H38M2 13H38" />
       </Sign>
       {hasBand && (
-        <Sign words="finish, 8 times of 10, by sampled durations">
+        <Sign label={words("timeline/sign-band")}>
           <rect className="timeline-band" x="2" y="1" width="36" height="20" />
         </Sign>
       )}
-      <Sign words="slack: how late it may end">
+      <Sign label={words("timeline/sign-slack")}>
         <path className="timeline-tail" d="M2 11H36m0 -5v10" />
       </Sign>
     </ul>
   );
 });
 
-function Sign({ words, children }: { readonly words: string; readonly children: ReactNode }) {
+function Sign({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
     <li>
       <svg width="40" height="22" aria-hidden="true">
         {children}
       </svg>
-      {words}
+      {label}
     </li>
   );
 }

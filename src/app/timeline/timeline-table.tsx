@@ -1,7 +1,8 @@
 import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { lengthText, minus } from "../../core/units/index.ts";
+import { minus } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { differenceText, performersOf, petText, waitReason } from "./step-words.ts";
 
@@ -17,18 +18,18 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
   const byStep = new Map(lanes.flat().map((bar) => [bar.entry.index, bar]));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard.
-    <section className="timeline-table" tabIndex={0} aria-label="Timeline as a table">
+    <section className="timeline-table" tabIndex={0} aria-label={words("timeline/table")}>
       <table>
         <thead>
           <tr>
-            <th scope="col">No.</th>
-            <th scope="col">Who</th>
-            <th scope="col">Step</th>
-            <th scope="col">Planned</th>
-            {live && <th scope="col">Done or forecast</th>}
-            {live && <th scope="col">Against the plan</th>}
-            <th scope="col">Waits before it</th>
-            <th scope="col">Slack</th>
+            <th scope="col">{words("timeline/column-number")}</th>
+            <th scope="col">{words("timeline/column-who")}</th>
+            <th scope="col">{words("timeline/column-step")}</th>
+            <th scope="col">{words("timeline/planned")}</th>
+            {live && <th scope="col">{words("timeline/column-done")}</th>}
+            {live && <th scope="col">{words("timeline/against-plan")}</th>}
+            <th scope="col">{words("timeline/waits-before")}</th>
+            <th scope="col">{words("timeline/slack")}</th>
           </tr>
         </thead>
         {outline.procedure.tasks.map((task) => {
@@ -49,13 +50,17 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
                     <td>{performersOf(outline, entry)}</td>
                     <td>{entry.step.do}</td>
                     <td className="timeline-figures">
-                      {planned ? `${petText(planned.start)}–${petText(planned.finish)}` : "not planned"}
+                      {planned
+                        ? `${petText(planned.start)}–${petText(planned.finish)}`
+                        : words("timeline/cell-not-planned")}
                     </td>
                     {live && (
                       <td>
                         {flown
-                          ? `${petText(flown.start)}–${petText(flown.finish)} ${stageWords[flown.stage]}`
-                          : "left out"}
+                          ? words(`timeline/cell-${flown.stage}`, {
+                              span: `${petText(flown.start)}–${petText(flown.finish)}`,
+                            })
+                          : words("timeline/cell-left-out")}
                       </td>
                     )}
                     {live && (
@@ -68,9 +73,12 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
                     <td>
                       {waits
                         .filter(({ step }) => step === entry.step.id)
-                        .map(
-                          ({ crew, from, to, on }) =>
-                            `${outline.crewMember(crew)?.call} ${lengthText(minus(to, from))} ${waitReason(outline, on)}`,
+                        .map(({ crew, from, to, on }) =>
+                          words("timeline/wait", {
+                            crew: String(outline.crewMember(crew)?.call),
+                            time: minus(to, from),
+                            reason: waitReason(outline, on),
+                          }),
                         )
                         .join("; ") || "–"}
                     </td>
@@ -86,15 +94,8 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
   );
 }
 
-const stageWords = {
-  done: "done",
-  skipped: "skipped",
-  "in-work": "in work",
-  planned: "to come",
-} as const;
-
 function slackWords(slack: Duration | null, onCriticalPath: boolean): string {
   if (slack === null) return "–";
-  if (slack > 0) return lengthText(slack);
-  return onCriticalPath ? "none, critical path" : "none";
+  if (slack > 0) return words("figures/length", { time: slack });
+  return words(onCriticalPath ? "timeline/cell-no-slack-critical" : "timeline/cell-no-slack");
 }

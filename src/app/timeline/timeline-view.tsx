@@ -1,14 +1,15 @@
-import type { KeyboardEvent } from "react";
+import type { KeyboardEvent, ReactNode } from "react";
 import { useMemo, useState } from "react";
 import type { Wait } from "../../core/course/index.ts";
 import { waitsOf } from "../../core/course/index.ts";
 import type { Plan, Risk, Timeline } from "../../core/plan/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { hourMinuteText, lengthText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import type { Span } from "../../core/window/index.ts";
-import "../parts/index.ts";
+import type { Message } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
+import { Worded } from "../parts/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { laneBarsOf } from "./lane-bar.ts";
 import { stackSpans } from "./stack-spans.ts";
@@ -42,11 +43,11 @@ export function TimelineView(props: TimelineViewProps) {
 
 function NoTimeline({ plan }: { readonly plan: Plan }) {
   return (
-    <section className="timeline" aria-label="Timeline">
-      <p>There is no timeline, because the procedure cannot be planned as it stands:</p>
+    <section className="timeline" aria-label={words("timeline/title")}>
+      <p>{words("timeline/none")}</p>
       <ul>
-        {plan.findings.map(({ code, pointer, message }) => (
-          <li key={`${code} ${pointer}`}>{message}</li>
+        {plan.findings.map(({ code, pointer, message: said }) => (
+          <li key={`${code} ${pointer}`}>{inWords(said)}</li>
         ))}
       </ul>
     </section>
@@ -100,7 +101,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
   };
 
   return (
-    <section className="timeline" aria-label="Timeline" onKeyDown={onKeyDown}>
+    <section className="timeline" aria-label={words("timeline/title")} onKeyDown={onKeyDown}>
       <div className="timeline-bar">
         <p className="timeline-summary">
           <Summary
@@ -113,7 +114,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
         </p>
         {!asTable && (
           <fieldset className="timeline-zoom">
-            <legend className="heard-only">How much time is seen at once</legend>
+            <legend className="heard-only">{words("timeline/zoom")}</legend>
             {ZOOMS.map((one) => (
               <button
                 key={one.label}
@@ -122,13 +123,13 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
                 aria-pressed={zoom === one.zoom}
                 onClick={() => setZoom(one.zoom)}
               >
-                {one.label}
+                {words(one.label)}
               </button>
             ))}
           </fieldset>
         )}
         <button type="button" className="plain-button" onClick={() => setAsTable(!asTable)}>
-          {asTable ? "As a picture" : "As a table"}
+          {words(asTable ? "timeline/as-picture" : "timeline/as-table")}
         </button>
       </div>
       {asTable ? (
@@ -174,25 +175,36 @@ interface SummaryProps {
 
 function Summary({ finish, forecast, limit, ended, odds }: SummaryProps) {
   const last = forecast ?? finish;
-  const name = forecast === null ? "Planned finish" : ended ? "Last step done" : "Forecast finish";
   return (
     <>
-      {name} <strong>{hourMinuteText(last)}</strong>
-      {forecast !== null && !ended && `, ${differenceText(forecast - finish)}`}
+      <Worded message={finishMessage(finish, forecast, ended)} marks={STRONG} />
       {limit !== null && (
         <>
-          {" "}
-          · limit {hourMinuteText(limit)} ·{" "}
+          {` · ${words("timeline/limit", { at: limit })} · `}
           <strong>
             {last <= limit
-              ? `${lengthText((limit - last) as Duration)} margin`
-              : `${lengthText((last - limit) as Duration)} over the limit`}
+              ? words("timeline/margin", { time: (limit - last) as Duration })
+              : words("timeline/over-limit", { time: (last - limit) as Duration })}
           </strong>
-          {odds !== null && !ended && ` · ${Math.round(odds * 100)} % within the limit`}
+          {odds !== null &&
+            !ended &&
+            ` · ${words("timeline/within-limit", { share: Math.round(odds * 100) })}`}
         </>
       )}
     </>
   );
+}
+
+const STRONG = { strong: (inside: ReactNode) => <strong>{inside}</strong> };
+
+function finishMessage(finish: Duration, forecast: Duration | null, ended: boolean): Message {
+  if (forecast === null) return message("timeline/planned-finish-strong", { at: finish });
+  return ended
+    ? message("timeline/last-step-done-strong", { at: forecast })
+    : message("timeline/forecast-finish-strong", {
+        at: forecast,
+        difference: differenceText(forecast - finish),
+      });
 }
 
 /** Between which PETs the finish falls in eight samples of ten. */
@@ -208,13 +220,14 @@ function flagsOf(
   ended: boolean,
 ): ChartFlag[] {
   const flags: ChartFlag[] = [
-    { kind: "finish", pet: finish, words: `planned finish ${hourMinuteText(finish)}` },
+    { kind: "finish", pet: finish, words: words("timeline/planned-finish", { at: finish }) },
   ];
   if (forecast !== null) {
-    const words = `${ended ? "last step done" : "forecast finish"} ${hourMinuteText(forecast)}`;
-    flags.push({ kind: "forecast", pet: forecast, words });
+    const name = words(ended ? "timeline/last-step-done" : "timeline/forecast-finish", { at: forecast });
+    flags.push({ kind: "forecast", pet: forecast, words: name });
   }
-  if (limit !== null) flags.push({ kind: "limit", pet: limit, words: `limit ${hourMinuteText(limit)}` });
+  if (limit !== null)
+    flags.push({ kind: "limit", pet: limit, words: words("timeline/limit", { at: limit }) });
   return flags;
 }
 

@@ -1,5 +1,6 @@
 import { useRegisterSW } from "virtual:pwa-register/react";
 import { useLocation } from "react-router-dom";
+import { words } from "../../words/index.ts";
 import "./update-notice.css";
 
 /**
@@ -16,12 +17,12 @@ export function UpdateNotice() {
   if (!ready || pathname.startsWith("/follow/")) return null;
   return (
     <aside className="update-notice" role="status">
-      <p>A newer version is stored on this device.</p>
+      <p>{words("parts/newer-version")}</p>
       <button type="button" onClick={() => void updateServiceWorker(true)}>
-        Load it now
+        {words("parts/load-it-now")}
       </button>
       <button type="button" onClick={() => setReady(false)}>
-        Later
+        {words("parts/later")}
       </button>
     </aside>
   );

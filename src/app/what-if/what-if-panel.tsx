@@ -2,8 +2,10 @@ import { useDeferredValue, useId, useMemo } from "react";
 import type { Plan, Risk } from "../../core/plan/index.ts";
 import type { Finding, Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { CrewId, Duration } from "../../core/units/index.ts";
-import { hourMinuteText, lengthText } from "../../core/units/index.ts";
-import { callsOf } from "../parts/index.ts";
+import { minus } from "../../core/units/index.ts";
+import type { Message } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
+import { callsOf, Worded } from "../parts/index.ts";
 import type { Trial, TrialResult } from "./trial.ts";
 import { findingsOf, isEmpty, NO_TRIAL, nextRevision } from "./trial.ts";
 import "./what-if.css";
@@ -30,16 +32,16 @@ export function WhatIfPanel(props: WhatIfPanelProps) {
   const { tasks, revision } = outline.procedure;
   return (
     <section className="what-if" aria-labelledby="what-if">
-      <h2 id="what-if">What if</h2>
+      <h2 id="what-if">{words("what-if/title")}</h2>
       <Outcome plan={plan} odds={odds} result={result} triedOdds={triedOdds} empty={empty} />
       <div className="what-if-parts">
         {chosen ? (
           <ChosenStep outline={outline} plan={plan} entry={chosen} trial={trial} onTrial={onTrial} />
         ) : (
-          <p className="hint">Choose a step in the picture to try another duration or another person.</p>
+          <p className="hint">{words("what-if/choose")}</p>
         )}
         <fieldset className="what-if-tasks">
-          <legend>Tasks that are done</legend>
+          <legend>{words("what-if/tasks")}</legend>
           {tasks
             .filter(({ priority }) => priority === "essential")
             .map((task) => (
@@ -59,10 +61,10 @@ export function WhatIfPanel(props: WhatIfPanelProps) {
       {!empty && <Changed {...props} />}
       <div className="panel-acts">
         <button type="button" className="plain-button" disabled={empty} onClick={() => onTrial(NO_TRIAL)}>
-          Back to the file
+          {words("what-if/back")}
         </button>
         <button type="button" className="main-button" disabled={empty || !result.file} onClick={onSave}>
-          Save as revision {nextRevision(revision)}
+          {words("what-if/save", { revision: nextRevision(revision) })}
         </button>
       </div>
     </section>
@@ -76,10 +78,12 @@ function toggled<Id>(set: ReadonlySet<Id>, id: Id): ReadonlySet<Id> {
 }
 
 const percent = (odds: Risk | null) =>
-  odds?.withinLimit == null ? "" : ` · ${Math.round(odds.withinLimit * 100)} % within the limit`;
+  odds?.withinLimit == null
+    ? ""
+    : ` · ${words("what-if/within-limit", { share: Math.round(odds.withinLimit * 100) })}`;
 
 const marginWords = (margin: Duration | null) =>
-  margin === null ? "" : margin < 0 ? ` · ${lengthText(margin)} over` : ` · ${lengthText(margin)} margin`;
+  margin === null ? "" : ` · ${words(margin < 0 ? "what-if/over" : "what-if/margin", { time: margin })}`;
 
 interface OutcomeProps {
   readonly plan: Plan;
@@ -93,25 +97,33 @@ interface OutcomeProps {
 function Outcome({ plan, odds, result, triedOdds, empty }: OutcomeProps) {
   const finish = plan.timeline?.course.finish ?? null;
   const next = result.plan?.timeline?.course.finish ?? null;
-  const by = finish !== null && next !== null ? next - finish : null;
   return (
     <div className="what-if-outcome" role="status">
       <p>
-        In the file: finish <b>{finish === null ? "none" : hourMinuteText(finish)}</b>
+        <Worded
+          message={finish === null ? message("what-if/in-file-none") : message("what-if/in-file", { finish })}
+        />
         {marginWords(plan.margin)}
         {percent(odds)}
       </p>
       {!empty && (
         <p>
-          Tried: finish <b>{next === null ? "none" : hourMinuteText(next)}</b>
-          {by !== null && by !== 0 && ` (${lengthText(by as Duration)} ${by > 0 ? "later" : "earlier"})`}
-          {by === 0 && " (the same)"}
+          <Worded message={triedMessage(finish, next)} />
           {marginWords(result.plan?.margin ?? null)}
           {percent(triedOdds)}
         </p>
       )}
     </div>
   );
+}
+
+/** When the plan as tried finishes, and how far that is from the finish in the file. */
+function triedMessage(finish: Duration | null, next: Duration | null): Message {
+  if (next === null) return message("what-if/tried-none");
+  if (finish === null) return message("what-if/tried", { finish: next });
+  const by = minus(next, finish);
+  if (by === 0) return message("what-if/tried-same", { finish: next });
+  return message(by > 0 ? "what-if/tried-later" : "what-if/tried-earlier", { finish: next, by });
 }
 
 /** How far a duration may be drawn out, as a multiple of the likely one in the file. */
@@ -152,8 +164,13 @@ function ChosenStep({ outline, plan, entry, trial, onTrial }: ChosenStepProps) {
         {entry.number} {callsOf(outline, by)}: {step.do}
       </h3>
       <label htmlFor={id}>
-        Takes <b>{lengthText(time)}</b>
-        {time !== likely && `, in the file ${lengthText(likely)}`}
+        <Worded
+          message={
+            time === likely
+              ? message("what-if/takes", { time })
+              : message("what-if/takes-not-as-file", { time, likely })
+          }
+        />
       </label>
       <input
         id={id}
@@ -162,12 +179,12 @@ function ChosenStep({ outline, plan, entry, trial, onTrial }: ChosenStepProps) {
         max={Math.max(Math.ceil((likely * FURTHEST) / STEP) * STEP, 10 * 60_000)}
         step={STEP}
         value={time}
-        aria-valuetext={lengthText(time)}
+        aria-valuetext={words("figures/length", { time })}
         onChange={(event) => setTime(Number(event.target.value) as Duration)}
       />
       {step.by.length === 1 && others.length > 1 && (
         <fieldset className="what-if-people">
-          <legend>Done by</legend>
+          <legend>{words("what-if/done-by")}</legend>
           {others.map((member) => (
             <label key={member.id}>
               <input
@@ -188,13 +205,18 @@ function ChosenStep({ outline, plan, entry, trial, onTrial }: ChosenStepProps) {
 /** What is tried, and the findings that come and go with it. */
 function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
   const tried = [
-    ...[...trial.times].map(([step, time]) => `${outline.step(step)?.number} takes ${lengthText(time)}`),
-    ...[...trial.performers].map(
-      ([step, by]) => `${outline.step(step)?.number} is done by ${callsOf(outline, by)}`,
+    ...[...trial.times].map(([step, time]) =>
+      words("what-if/step-takes", { step: String(outline.step(step)?.number), time }),
+    ),
+    ...[...trial.performers].map(([step, by]) =>
+      words("what-if/step-done-by", {
+        step: String(outline.step(step)?.number),
+        crew: callsOf(outline, by),
+      }),
     ),
     ...outline.procedure.tasks
       .filter(({ id }) => trial.dropped.has(id))
-      .map(({ title }) => `“${title}” is left out`),
+      .map(({ title }) => words("what-if/task-left-out", { task: title })),
   ];
   // The checker looks at every scenario: it may lag behind a finger that drags.
   const settled = useDeferredValue(result);
@@ -207,26 +229,26 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
   );
   return (
     <div className="what-if-changes">
-      <p>Tried: {tried.join("; ")}.</p>
+      <p>{words("what-if/changes", { changes: tried.join("; ") })}</p>
       {change.new.length === 0 && change.gone.length === 0 && (
-        <p className="hint">No finding comes or goes with it.</p>
+        <p className="hint">{words("what-if/no-finding-changes")}</p>
       )}
       {change.new.length > 0 && (
         <>
-          <h3>New findings</h3>
+          <h3>{words("what-if/new-findings")}</h3>
           <ul className="plain-list">
-            {change.new.map(({ code, pointer, message }) => (
-              <li key={`${code} ${pointer} ${message}`}>{message}</li>
+            {change.new.map(({ code, pointer, message: said }) => (
+              <li key={`${code} ${pointer} ${inWords(said)}`}>{inWords(said)}</li>
             ))}
           </ul>
         </>
       )}
       {change.gone.length > 0 && (
         <>
-          <h3>Findings that go</h3>
+          <h3>{words("what-if/findings-gone")}</h3>
           <ul className="plain-list">
-            {change.gone.map(({ code, pointer, message }) => (
-              <li key={`${code} ${pointer} ${message}`}>{message}</li>
+            {change.gone.map(({ code, pointer, message: said }) => (
+              <li key={`${code} ${pointer} ${inWords(said)}`}>{inWords(said)}</li>
             ))}
           </ul>
         </>

@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { happensBefore } from "../order/index.ts";
 import { reachFindings, sharedRouteFindings } from "../place/index.ts";
 import type { Plan, PlanOptions } from "../plan/index.ts";
@@ -48,8 +50,13 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
       for (const one of findings) {
         const at = keyOf(one);
         if (found.has(at)) continue;
-        const condition = isExpected ? "" : conditionWords(outcomes, getAheads && !isExpected);
-        found.set(at, condition ? { ...one, message: `${one.message} ${condition}` } : one);
+        const conditions = isExpected ? [] : conditionsOf(outcomes, getAheads);
+        found.set(
+          at,
+          conditions.length > 0
+            ? { ...one, message: message("check/when", { finding: one.message, conditions }) }
+            : one,
+        );
       }
     }
   }
@@ -89,16 +96,15 @@ function keyOf({ code, pointer, things, steps }: Finding): string {
 }
 
 function notAllScenarios(checked: number): Finding {
-  const message = `There are more combinations of outcomes than can be checked one by one; every single and pairwise departure from the expected ones was checked (${checked}).`;
-  return finding("caution", "order/not-all-scenarios", "", message);
+  const some = message("order/not-all-scenarios", { count: checked });
+  return finding("caution", "order/not-all-scenarios", "", some);
 }
 
-function conditionWords(outcomes: Outcomes, getAheads: boolean): string {
-  const conditions = [
-    ...[...outcomes].map(([decision, outcome]) => `"${decision}" comes out "${outcome}"`),
-    ...(getAheads ? ["get-ahead tasks are done"] : []),
+function conditionsOf(outcomes: Outcomes, getAheads: boolean): Message[] {
+  return [
+    ...[...outcomes].map(([decision, outcome]) => message("check/when-outcome", { decision, outcome })),
+    ...(getAheads ? [message("check/when-get-aheads")] : []),
   ];
-  return `(When ${conditions.join(" and ")}.)`;
 }
 
 /** Checks the text of a procedure file: everything the checker has to say, each finding with its place in the file. Never throws. */

@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Custody } from "../custody/index.ts";
 import { custodyAtStart, holderOf, isWithin } from "../custody/index.ts";
 import { isPlaced } from "../place/index.ts";
@@ -32,8 +34,11 @@ export function custodyFindings(plan: Plan): Finding[] {
         );
       }
       if ("item" in to && isWithin(custody, to.item, item)) {
-        const message = `${labelOf(outline, item)} would be inside itself after "${entry.step.id}".`;
-        found.push(finding("error", "custody/inside-itself", pointer, message, concerned));
+        const inside = message("custody/would-be-inside-itself", {
+          item: labelOf(outline, item),
+          step: entry.step.id,
+        });
+        found.push(finding("error", "custody/inside-itself", pointer, inside, concerned));
       } else custody.set(item, to);
     }
   }
@@ -42,7 +47,7 @@ export function custodyFindings(plan: Plan): Finding[] {
 
 interface Refusal {
   readonly code: string;
-  readonly message: string;
+  readonly message: Message;
   readonly mend?: readonly Change[] | null;
 }
 
@@ -58,31 +63,33 @@ function refusalOf(
   const { by } = entry.step;
   const label = labelOf(outline, item);
   const holder = holderOf(custody, item);
-  const calls = by.map((crew) => outline.crewMember(crew)?.call ?? crew).join(" and ");
+  const calls = by.map((crew) => outline.crewMember(crew)?.call ?? crew);
+  const step = entry.step.id;
   const isHeld = holder && "crew" in holder && by.includes(holder.crew);
   const isHere = holder && "place" in holder && placesOf(plan, entry).includes(holder.place);
   if (!isHeld && !isHere) {
-    const where =
-      holder && "crew" in holder
-        ? `with ${outline.crewMember(holder.crew)?.call ?? holder.crew}`
-        : `at ${holder ? placeLabel(outline, holder.place) : "an unknown place"}`;
+    const where = holder ? whereMessage(outline, holder) : message("custody/where-unknown");
     return {
       code: "custody/not-held",
-      message: `In "${entry.step.id}" ${calls} cannot move ${label}: it is ${where}.`,
+      message: message("custody/not-held", { step, crew: calls, item: label, where }),
     };
   }
   if ("crew" in to && !by.includes(to.crew)) {
     const call = outline.crewMember(to.crew)?.call ?? to.crew;
     return {
       code: "custody/receiver-absent",
-      message: `In "${entry.step.id}" ${label} passes to ${call}, who does not take part in the step.`,
+      message: message("custody/receiver-absent", { step, item: label, crew: call }),
       mend: withReceiver(plan, entry, to.crew),
     };
   }
   if ("place" in to && !placesOf(plan, entry).includes(to.place) && placesOf(plan, entry).length > 0) {
     return {
       code: "custody/place-not-there",
-      message: `In "${entry.step.id}" ${label} is left at ${placeLabel(outline, to.place)}, but nobody who does the step is there.`,
+      message: message("custody/place-not-there", {
+        step,
+        item: label,
+        place: placeLabel(outline, to.place),
+      }),
     };
   }
   if ("item" in to && !isWithin(custody, to.item, item)) {
@@ -94,7 +101,12 @@ function refusalOf(
     if (!reachable) {
       return {
         code: "custody/not-held",
-        message: `In "${entry.step.id}" ${label} goes into ${labelOf(outline, to.item)}, which ${calls} do not have at hand.`,
+        message: message("custody/bag-not-at-hand", {
+          step,
+          item: label,
+          bag: labelOf(outline, to.item),
+          crew: calls,
+        }),
       };
     }
   }
@@ -135,9 +147,13 @@ function leftFindings(plan: Plan, custody: Custody): Finding[] {
     const things = [id];
     if (end) {
       if (at && sameLocation(at, end)) return [];
-      const message = `At the end ${labelOf(outline, id)} is ${locationWords(outline, at)}, not ${locationWords(outline, end)} as it must be.`;
+      const astray = message("custody/not-at-its-end", {
+        item: labelOf(outline, id),
+        is: whereMessage(outline, at),
+        end: whereMessage(outline, end),
+      });
       return [
-        finding("error", "custody/not-at-its-end", `${pointer}/end`, message, {
+        finding("error", "custody/not-at-its-end", `${pointer}/end`, astray, {
           steps: lastMoves(plan, id),
           things,
         }),
@@ -147,10 +163,11 @@ function leftFindings(plan: Plan, custody: Custody): Finding[] {
     const place = holder && "place" in holder ? holder.place : holder ? finalPlace(plan, holder.crew) : null;
     const isInside = holder && "crew" in holder && outline.crewMember(holder.crew)?.station !== "outside";
     if (isInside || (place !== null && outline.place(place)?.refuge)) return [];
-    const message = `${labelOf(outline, id)} is left outside: at the end it is ${locationWords(outline, at)}. Bring it in, or give it an end.`;
-    return [
-      finding("error", "custody/left-outside", pointer, message, { steps: lastMoves(plan, id), things }),
-    ];
+    const left = message("custody/left-outside", {
+      item: labelOf(outline, id),
+      is: whereMessage(outline, at),
+    });
+    return [finding("error", "custody/left-outside", pointer, left, { steps: lastMoves(plan, id), things })];
   });
 }
 
@@ -181,10 +198,11 @@ const labelOf = (outline: Outline, item: ItemId) => outline.item(item)?.label ??
 const placeLabel = (outline: Outline, place: string) =>
   outline.procedure.places.find(({ id }) => id === place)?.label ?? place;
 
-function locationWords(outline: Outline, location: Location | undefined): string {
-  if (!location) return "nowhere";
-  if ("crew" in location) return `with ${outline.crewMember(location.crew)?.call ?? location.crew}`;
+function whereMessage(outline: Outline, location: Location | undefined): Message {
+  if (!location) return message("custody/where-nowhere");
+  if ("crew" in location)
+    return message("custody/where-crew", { crew: outline.crewMember(location.crew)?.call ?? location.crew });
   return "place" in location
-    ? `at ${placeLabel(outline, location.place)}`
-    : `in ${labelOf(outline, location.item)}`;
+    ? message("custody/where-place", { place: placeLabel(outline, location.place) })
+    : message("custody/where-item", { item: labelOf(outline, location.item) });
 }

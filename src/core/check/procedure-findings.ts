@@ -1,8 +1,9 @@
+import { message } from "../../words/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Finding, Outline } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
-import { lengthText, minus, NO_TIME } from "../units/index.ts";
+import { minus, NO_TIME } from "../units/index.ts";
 
 /** What is odd in the parts of a procedure that no one scenario shows. `performed` tells which steps are in some scenario; `null` when not all were looked at. */
 export function procedureFindings(outline: Outline, performed: readonly boolean[] | null): Finding[] {
@@ -25,12 +26,15 @@ function decisionFindings(outline: Outline): Finding[] {
     const concerned = { steps: [madeBy.step.id], things: [decision.id] };
     const pointer = `${madeBy.pointer}/decide`;
     if (decision.outcomes.length === 1) {
-      const message = `The decision "${decision.id}" has one outcome only, "${decision.outcomes[0]}", so there is nothing to decide.`;
-      return [finding("advice", "decision/one-outcome", `${pointer}/outcomes`, message, concerned)];
+      const single = message("decision/one-outcome", {
+        decision: decision.id,
+        outcome: String(decision.outcomes[0]),
+      });
+      return [finding("advice", "decision/one-outcome", `${pointer}/outcomes`, single, concerned)];
     }
     if (used.has(decision.id)) return [];
-    const message = `No step depends on how the decision "${decision.id}" comes out.`;
-    return [finding("advice", "decision/no-branch", pointer, message, concerned)];
+    const unused = message("decision/no-branch", { decision: decision.id });
+    return [finding("advice", "decision/no-branch", pointer, unused, concerned)];
   });
 }
 
@@ -38,9 +42,9 @@ function decisionFindings(outline: Outline): Finding[] {
 function neverPerformed(outline: Outline, performed: readonly boolean[]): Finding[] {
   return outline.steps.flatMap(({ index, step, pointer }) => {
     if (performed[index] || !step.when) return [];
-    const message = `"${step.id}" is never performed: the outcomes it needs never come together.`;
+    const never = message("decision/never-performed", { step: step.id });
     return [
-      finding("caution", "decision/never-performed", `${pointer}/when`, message, {
+      finding("caution", "decision/never-performed", `${pointer}/when`, never, {
         steps: [step.id],
         things: Object.keys(step.when),
       }),
@@ -51,9 +55,9 @@ function neverPerformed(outline: Outline, performed: readonly boolean[]): Findin
 function closeoutFindings(outline: Outline): Finding[] {
   return outline.procedure.tasks.flatMap((task, index) => {
     if (!task.closeout || task.priority !== "get-ahead") return [];
-    const message = `"${task.title}" must be done on the way home, so it cannot be a get-ahead that is left out when time is short.`;
+    const closeout = message("task/closeout-get-ahead", { task: task.title });
     return [
-      finding("caution", "task/closeout-get-ahead", `/tasks/${index}/priority`, message, {
+      finding("caution", "task/closeout-get-ahead", `/tasks/${index}/priority`, closeout, {
         steps: task.steps.map(({ id }) => id),
         things: [task.id],
       }),
@@ -65,9 +69,14 @@ function supplyLevels(outline: Outline): Finding[] {
   return outline.procedure.supplies.flatMap((supply, index) => {
     if (supply.redline < supply.full) return [];
     const call = outline.crewMember(supply.crew)?.call ?? supply.crew;
-    const message = `${call}’s ${supply.label ?? supply.id} is full at ${supply.full} and at its redline at ${supply.redline}: it would be spent before the walk begins.`;
+    const spent = message("supply/redline-above-full", {
+      crew: call,
+      supply: supply.label ?? supply.id,
+      full: supply.full,
+      redline: supply.redline,
+    });
     return [
-      finding("error", "supply/redline-above-full", `/supplies/${index}/redline`, message, {
+      finding("error", "supply/redline-above-full", `/supplies/${index}/redline`, spent, {
         things: [supply.crew, supply.id],
       }),
     ];
@@ -88,14 +97,18 @@ export function watchFindings({ outline, timeline }: Plan): Finding[] {
     const steps = [watch.from, watch.until].flatMap((id) => id ?? []);
     const concerned = { steps, things: [watch.id] };
     if (until <= from) {
-      const message = `The watch "${watch.id}" is over before it begins: "${watch.until}" does not start after "${watch.from}" is done.`;
+      const over = message("watch/never-on", {
+        watch: watch.id,
+        until: String(watch.until),
+        from: String(watch.from),
+      });
       // Without both steps named it is the plan that has no length, which is no fault of the watch.
       return steps.length < 2
         ? []
-        : [finding("caution", "watch/never-on", `/watches/${index}`, message, concerned)];
+        : [finding("caution", "watch/never-on", `/watches/${index}`, over, concerned)];
     }
     if (watch.every < minus(until, from)) return [];
-    const message = `The watch "${watch.id}" never falls due: it comes round every ${lengthText(watch.every)}, but is on for ${lengthText(minus(until, from))} only.`;
-    return [finding("caution", "watch/none-due", `/watches/${index}/every`, message, concerned)];
+    const none = message("watch/none-due", { watch: watch.id, every: watch.every, on: minus(until, from) });
+    return [finding("caution", "watch/none-due", `/watches/${index}/every`, none, concerned)];
   });
 }

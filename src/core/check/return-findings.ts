@@ -1,10 +1,11 @@
+import { message } from "../../words/index.ts";
 import { latestTurnBack, returnTimesOf } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Finding } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import { supplyForecast } from "../supply/index.ts";
 import type { Duration, PlaceId, StepId } from "../units/index.ts";
-import { clockText, lengthText, NO_TIME } from "../units/index.ts";
+import { minus, NO_TIME } from "../units/index.ts";
 
 /**
  * Where a plan keeps somebody outside beyond the latest turn-back PET ([PLN6]): for each crew member the steps outside closeout tasks
@@ -30,10 +31,23 @@ export function turnBackFindings({ outline, network, whereabouts, timeline }: Pl
     if (!worst) return [];
     const { entry, back, latest, finish, over } = worst;
     const label = (place: PlaceId) => outline.place(place)?.label ?? place;
-    const closeout = back.closeout > 0 ? ` with ${lengthText(back.closeout)} of closeout still to do` : "";
-    const message = `"${entry.step.id}" keeps ${member.call} at ${label(back.from)} until PET ${clockText(finish)}. From there it is ${lengthText(back.way)} to ${label(back.refuge)}${closeout}, so ${member.call} would have to turn back by PET ${clockText(latest)} to be in by the limit of ${clockText(limit)}: ${lengthText(over as Duration)} beyond.`;
+    const stay = {
+      step: entry.step.id,
+      crew: member.call,
+      place: label(back.from),
+      until: finish,
+      way: back.way,
+      refuge: label(back.refuge),
+      latest,
+      limit,
+      over: over as Duration,
+    };
+    const beyondLatest =
+      back.closeout > 0
+        ? message("time/beyond-turn-back-closeout", { ...stay, closeout: back.closeout })
+        : message("time/beyond-turn-back", stay);
     return [
-      finding("caution", "time/beyond-turn-back", entry.pointer, message, {
+      finding("caution", "time/beyond-turn-back", entry.pointer, beyondLatest, {
         steps: beyond.map((one) => one.entry.step.id),
         things: [member.id],
       }),
@@ -52,9 +66,15 @@ export function supplyFindings({ outline, network, timeline }: Plan): Finding[] 
     const finish = step && timeline.course.steps.get(step.id)?.finish;
     if (redlineAt === null || finish == null || !step || redlineAt >= finish) return [];
     const call = outline.crewMember(supply.crew)?.call ?? supply.crew;
-    const message = `At the planned rate ${call}’s ${supply.label ?? supply.id} meets its redline at PET ${clockText(redlineAt)}, ${lengthText((finish - redlineAt) as Duration)} before ${call} is done with "${step.id}".`;
+    const short = message("supply/short", {
+      crew: call,
+      supply: supply.label ?? supply.id,
+      at: redlineAt,
+      before: minus(finish, redlineAt),
+      step: step.id,
+    });
     return [
-      finding("caution", "supply/short", `/supplies/${index}`, message, {
+      finding("caution", "supply/short", `/supplies/${index}`, short, {
         steps: [step.id as StepId],
         things: [supply.crew, supply.id],
       }),
@@ -68,9 +88,8 @@ export function refugeFindings({ outline, network, whereabouts }: Plan): Finding
   const isAsked = limits.elapsed !== undefined || supplies.length > 0;
   if (!isAsked || crew.every(({ station }) => station !== "outside")) return [];
   if (places.every(({ refuge }) => !refuge)) {
-    const message =
-      "No place is a refuge, so no time to turn back can be told. Mark the places where one is safe.";
-    return [finding("caution", "place/no-refuge", "/places", message)];
+    const none = message("place/no-refuge");
+    return [finding("caution", "place/no-refuge", "/places", none)];
   }
   const returns = returnTimesOf(network, whereabouts);
   const cutOff = new Map<PlaceId, StepId[]>();
@@ -86,7 +105,7 @@ export function refugeFindings({ outline, network, whereabouts }: Plan): Finding
   }
   return [...cutOff].map(([place, steps]) => {
     const index = places.findIndex(({ id }) => id === place);
-    const message = `No routes with a time lead from ${places[index]?.label ?? place} to a refuge, so no time to turn back can be told for the steps there.`;
-    return finding("caution", "place/no-way-home", `/places/${index}`, message, { steps, things: [place] });
+    const noWay = message("place/no-way-home", { place: places[index]?.label ?? place });
+    return finding("caution", "place/no-way-home", `/places/${index}`, noWay, { steps, things: [place] });
   });
 }

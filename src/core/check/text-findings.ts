@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import type { Finding, Outline, OutlineStep } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 
@@ -43,9 +44,9 @@ function selfConfirmed(outline: Outline, { step, pointer }: Worded): Finding[] {
   const by = step.confirm?.by;
   if (by === undefined || step.by.some((crew) => crew !== by)) return [];
   const call = outline.crewMember(by)?.call ?? by;
-  const message = `In "${step.id}" ${call} confirms what ${call} does alone; let somebody else confirm it.`;
+  const itself = message("text/confirms-itself", { step: step.id, crew: call });
   return [
-    finding("advice", "text/confirms-itself", `${pointer}/confirm/by`, message, {
+    finding("advice", "text/confirms-itself", `${pointer}/confirm/by`, itself, {
       steps: [step.id],
       things: [by],
     }),
@@ -56,12 +57,12 @@ function wording({ step, pointer }: Worded): Finding[] {
   const found: Finding[] = [];
   const steps = [step.id];
   if (SEVERAL.test(step.do) || SECOND_VERB.test(step.do)) {
-    const message = `"${step.id}" seems to hold more than one action; one action a step is easier to follow and to mark.`;
-    found.push(finding("advice", "text/many-actions", `${pointer}/do`, message, { steps }));
+    const many = message("text/many-actions", { step: step.id });
+    found.push(finding("advice", "text/many-actions", `${pointer}/do`, many, { steps }));
   }
   if (NO_VERB.test(step.do) || NOUN.test(step.do)) {
-    const message = `"${step.id}" does not open with what to do; begin with the verb.`;
-    found.push(finding("advice", "text/no-verb", `${pointer}/do`, message, { steps }));
+    const noVerb = message("text/no-verb", { step: step.id });
+    found.push(finding("advice", "text/no-verb", `${pointer}/do`, noVerb, { steps }));
   }
   return found;
 }
@@ -74,9 +75,9 @@ function receiver(outline: Outline, { step, pointer }: Worded): Finding[] {
     const call = outline.crewMember(to.crew)?.call ?? to.crew;
     if (step.do.toLowerCase().includes(call.toLowerCase())) return [];
     const label = outline.item(item)?.label ?? item;
-    const message = `In "${step.id}" ${label} passes to ${call}, but the text does not name ${call}.`;
+    const unnamed = message("text/receiver-not-named", { step: step.id, item: label, crew: call });
     return [
-      finding("advice", "text/receiver-not-named", `${pointer}/do`, message, {
+      finding("advice", "text/receiver-not-named", `${pointer}/do`, unnamed, {
         steps: [step.id],
         things: [item, to.crew],
       }),

@@ -11,7 +11,7 @@ export interface FindingsEffect {
 }
 
 /** What makes a finding the same in two procedures: what it says, wherever in the file it stands. */
-const keyOf = ({ code, message }: Finding) => `${code} ${message}`;
+const keyOf = ({ code, message }: Finding) => `${code} ${JSON.stringify(message)}`;
 
 /** Compares the findings of two procedures. */
 export function findingsEffect(before: readonly Finding[], after: readonly Finding[]): FindingsEffect {

@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Instant } from "../units/index.ts";
 
 /** Mean elements of an orbit for SGP4, as a feed publishes them; angles in degrees. */
@@ -31,8 +33,9 @@ export interface ElementSet {
 
 /** Why an orbit file is refused: the field and the reason. */
 export interface OrbitProblem {
-  readonly field: string;
-  readonly reason: string;
+  /** A keyword as the standard writes it, or what else of the file is meant. */
+  readonly field: string | Message;
+  readonly reason: Message;
 }
 
 /** What reading an orbit file came to. */
@@ -67,6 +70,8 @@ export function rangeProblems(set: ElementSet): OrbitProblem[] {
     { field: "NORAD_CAT_ID", value: set.object, from: 0, to: 999_999_999 },
   ];
   return ranges.flatMap(({ field, value, from, to }) =>
-    value >= from && value <= to ? [] : [{ field, reason: `${value} is not between ${from} and ${to}` }],
+    value >= from && value <= to
+      ? []
+      : [{ field, reason: message("orbit/out-of-range", { value, from, to }) }],
   );
 }

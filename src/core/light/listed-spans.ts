@@ -1,4 +1,6 @@
 import { csvParseRows } from "d3-dsv";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { parseInstant } from "../units/index.ts";
 import { mergedSpans } from "./contact.ts";
 import type { InstantSpan } from "./crossings.ts";
@@ -7,7 +9,7 @@ import type { InstantSpan } from "./crossings.ts";
 export interface RowProblem {
   /** From 1, the heading counted. */
   readonly row: number;
-  readonly reason: string;
+  readonly reason: Message;
 }
 
 /** Reads a list of spans, CSV with the heading `start,end` and instants ([LGT3]); overlapping spans become one, bad rows are told. */
@@ -19,15 +21,14 @@ export function readListedSpans(text: string): {
   const spans: InstantSpan[] = [];
   const problems: RowProblem[] = [];
   const heading = rows[0]?.map((cell) => cell.trim().toLowerCase()).join(",");
-  if (heading !== "start,end") problems.push({ row: 1, reason: 'the heading must be "start,end"' });
+  if (heading !== "start,end") problems.push({ row: 1, reason: message("spans/heading") });
   for (const [index, cells] of rows.entries()) {
     const row = index + 1;
     if (index === 0 || (cells.length === 1 && cells[0]?.trim() === "")) continue;
     const [start, end] = [parseInstant(cells[0]?.trim() ?? ""), parseInstant(cells[1]?.trim() ?? "")];
-    if (cells.length !== 2) problems.push({ row, reason: `it has ${cells.length} cells, not 2` });
-    else if (start === null || end === null)
-      problems.push({ row, reason: "start and end must be instants with an offset or Z" });
-    else if (end <= start) problems.push({ row, reason: "it ends before it starts" });
+    if (cells.length !== 2) problems.push({ row, reason: message("spans/cells", { count: cells.length }) });
+    else if (start === null || end === null) problems.push({ row, reason: message("spans/instants") });
+    else if (end <= start) problems.push({ row, reason: message("spans/ends-first") });
     else spans.push({ start, end });
   }
   return { spans: mergedSpans(spans), problems };

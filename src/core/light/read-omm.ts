@@ -1,4 +1,5 @@
 import { XMLParser, XMLValidator } from "fast-xml-parser";
+import { message } from "../../words/index.ts";
 import type { ElementSet, OrbitProblem, ReadOrbit } from "./element-set.ts";
 import { rangeProblems, refusedOrbit } from "./element-set.ts";
 import { readEpoch } from "./orbit-epoch.ts";
@@ -49,32 +50,35 @@ function elementsOf(fields: Fields, form: Form): ReadOrbit {
   for (const [field, allowed] of MUST_BE) {
     const value = fields.get(field);
     if (value !== undefined && !allowed.includes(value.toUpperCase())) {
-      problems.push({ field, reason: `it is "${value}", but SGP4 needs ${allowed[0]}` });
+      problems.push({ field, reason: message("orbit/needs", { value, needed: String(allowed[0]) }) });
     }
   }
-  if (fields.get("OBJECT_ID") === "") problems.push({ field: "OBJECT_ID", reason: "it is empty" });
+  if (fields.get("OBJECT_ID") === "") problems.push({ field: "OBJECT_ID", reason: message("orbit/empty") });
   const type = fields.get("EPHEMERIS_TYPE");
   if (type !== undefined && !["0", "2", ""].includes(type)) {
-    problems.push({ field: "EPHEMERIS_TYPE", reason: `it is ${type}, which is not SGP4` });
+    problems.push({ field: "EPHEMERIS_TYPE", reason: message("orbit/not-sgp4", { type }) });
   }
   const numbers = new Map<string, number>();
   for (const field of NUMBERS) {
     const text = fields.get(field)?.trim();
     if (text === undefined || text === "") {
       if (MAY_BE_ABSENT.has(field)) numbers.set(field, 0);
-      else problems.push({ field, reason: "it is missing" });
+      else problems.push({ field, reason: message("orbit/missing") });
     } else if (NUMBER.test(text)) numbers.set(field, Number(text));
-    else problems.push({ field, reason: `"${text.slice(0, 40)}" is not a number` });
+    else problems.push({ field, reason: message("orbit/not-a-number", { text: text.slice(0, 40) }) });
   }
   const epochText = fields.get("EPOCH");
   const epoch = epochText === undefined ? null : readEpoch(epochText.trim());
-  if (epochText === undefined) problems.push({ field: "EPOCH", reason: "it is missing" });
+  if (epochText === undefined) problems.push({ field: "EPOCH", reason: message("orbit/missing") });
   else if (!epoch)
-    problems.push({ field: "EPOCH", reason: `"${epochText.slice(0, 40)}" is not a date and time in UTC` });
+    problems.push({
+      field: "EPOCH",
+      reason: message("orbit/not-an-epoch", { text: epochText.slice(0, 40) }),
+    });
   const value = (field: (typeof NUMBERS)[number]): number => numbers.get(field) ?? 0;
   if (problems.length > 0 || !epoch) return refusedOrbit(problems);
   if (!Number.isInteger(value("NORAD_CAT_ID"))) {
-    return refusedOrbit([{ field: "NORAD_CAT_ID", reason: "it is not a whole number" }]);
+    return refusedOrbit([{ field: "NORAD_CAT_ID", reason: message("orbit/not-whole") }]);
   }
   const elements: ElementSet = {
     name: fields.get("OBJECT_NAME")?.trim() || null,
@@ -101,7 +105,7 @@ function unknownKeywords(keywords: Iterable<string>): OrbitProblem[] {
   return [...keywords].flatMap((field) =>
     KEYWORDS.has(field) || field.startsWith("USER_DEFINED_") || /^C[XYZ](_DOT)?_[XYZ](_DOT)?$/.test(field)
       ? []
-      : [{ field: field.slice(0, 60), reason: "the standard has no such keyword" }],
+      : [{ field: field.slice(0, 60), reason: message("orbit/no-such-keyword") }],
   );
 }
 
@@ -111,21 +115,23 @@ export function readOmmJson(text: string): ReadOrbit {
   try {
     value = JSON.parse(text) as unknown;
   } catch {
-    return refusedOrbit([{ field: "file", reason: "it is not valid JSON" }]);
+    return refusedOrbit([{ field: message("orbit/file"), reason: message("orbit/not-json") }]);
   }
   if (Array.isArray(value)) {
     if (value.length !== 1)
-      return refusedOrbit([{ field: "file", reason: `it holds ${value.length} sets; one is needed` }]);
+      return refusedOrbit([
+        { field: message("orbit/file"), reason: message("orbit/several-sets", { count: value.length }) },
+      ]);
     [value] = value as unknown[];
   }
   if (typeof value !== "object" || value === null)
-    return refusedOrbit([{ field: "file", reason: "it is not an OMM" }]);
+    return refusedOrbit([{ field: message("orbit/file"), reason: message("orbit/not-an-omm") }]);
   const problems: OrbitProblem[] = [];
   const fields = new Map<string, string>();
   for (const [key, one] of Object.entries(value)) {
     if (typeof one === "string" || typeof one === "number") fields.set(key, String(one));
     else if (one !== null && KEYWORDS.has(key))
-      problems.push({ field: key, reason: "it is neither a number nor a text" });
+      problems.push({ field: key, reason: message("orbit/neither") });
   }
   return problems.length > 0 ? refusedOrbit(problems) : elementsOf(fields, "OMM (JSON)");
 }
@@ -141,8 +147,11 @@ export function readOmmKvn(text: string): ReadOrbit {
     if (line === "" || line.startsWith("COMMENT")) continue;
     const [, keyword, value] = ASSIGNMENT.exec(line) ?? [];
     if (keyword === undefined || value === undefined)
-      problems.push({ field: `line ${index + 1}`, reason: "it is no assignment" });
-    else if (fields.has(keyword)) problems.push({ field: keyword, reason: "it stands twice" });
+      problems.push({
+        field: message("orbit/line", { line: index + 1 }),
+        reason: message("orbit/no-assignment"),
+      });
+    else if (fields.has(keyword)) problems.push({ field: keyword, reason: message("orbit/stands-twice") });
     else fields.set(keyword, value);
   }
   problems.push(...unknownKeywords(fields.keys()));
@@ -164,7 +173,7 @@ function xmlTree(text: string): { readonly root: unknown } | null {
 /** Reads an OMM in XML (CCSDS 505.0-B): every element that holds a text, whatever it stands in. */
 export function readOmmXml(text: string): ReadOrbit {
   const tree = xmlTree(text);
-  if (!tree) return refusedOrbit([{ field: "file", reason: "it is not valid XML" }]);
+  if (!tree) return refusedOrbit([{ field: message("orbit/file"), reason: message("orbit/not-xml") }]);
   const fields = new Map<string, string>();
   const problems: OrbitProblem[] = [];
   const visit = (value: unknown): void => {
@@ -172,11 +181,11 @@ export function readOmmXml(text: string): ReadOrbit {
     for (const [key, child] of Object.entries(value)) {
       if (typeof child === "string" && key === key.toUpperCase()) {
         if (fields.has(key) && key !== "COMMENT")
-          problems.push({ field: key, reason: "it stands twice; one set is needed" });
+          problems.push({ field: key, reason: message("orbit/stands-twice-one-needed") });
         fields.set(key, child);
       } else if (Array.isArray(child)) {
         if (key !== "COMMENT" && key !== "USER_DEFINED")
-          problems.push({ field: key, reason: "it stands twice; one set is needed" });
+          problems.push({ field: key, reason: message("orbit/stands-twice-one-needed") });
         for (const one of child) visit(one);
       } else visit(child);
     }

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import type { ElementSet, OrbitProblem, ReadOrbit } from "./element-set.ts";
 import { rangeProblems, refusedOrbit } from "./element-set.ts";
 import { splitEpoch } from "./orbit-epoch.ts";
@@ -46,14 +47,16 @@ function assumedPoint(text: string): number {
 }
 
 function lineProblems(line: string, number: 1 | 2, pattern: RegExp): OrbitProblem[] {
-  const field = `line ${number}`;
-  if (line.length !== 69) return [{ field, reason: `it has ${line.length} characters, not 69` }];
+  const field = message("orbit/line", { line: number });
+  if (line.length !== 69) return [{ field, reason: message("orbit/line-length", { count: line.length }) }];
   const problems: OrbitProblem[] = [];
-  if (!pattern.test(line))
-    problems.push({ field, reason: "its columns are not those of a two-line element set" });
+  if (!pattern.test(line)) problems.push({ field, reason: message("orbit/line-columns") });
   const checksum = tleChecksum(line);
   if (String(checksum) !== line[68]) {
-    problems.push({ field, reason: `its checksum is ${line[68]}, but its digits add up to ${checksum}` });
+    problems.push({
+      field,
+      reason: message("orbit/line-checksum", { written: String(line[68]), sum: checksum }),
+    });
   }
   return problems;
 }
@@ -67,9 +70,7 @@ export function readTle(text: string): ReadOrbit {
   const name = lines.length === 3 ? (lines[0] ?? "").replace(/^0 /, "").trim() : null;
   const [first, second] = lines.slice(-2);
   if (lines.length < 2 || lines.length > 3 || first === undefined || second === undefined) {
-    return refusedOrbit([
-      { field: "file", reason: "a two-line element set has two lines, or three with a name" },
-    ]);
+    return refusedOrbit([{ field: message("orbit/file"), reason: message("orbit/two-lines") }]);
   }
   const problems = [...lineProblems(first, 1, LINE_1), ...lineProblems(second, 2, LINE_2)];
   const [one, two] = [LINE_1.exec(first), LINE_2.exec(second)];
@@ -77,7 +78,10 @@ export function readTle(text: string): ReadOrbit {
   const [object, other] = [objectNumber(one[1] ?? ""), objectNumber(two[1] ?? "")];
   if (object === null || object !== other) {
     return refusedOrbit([
-      { field: "NORAD_CAT_ID", reason: `line 1 is of object ${one[1]}, line 2 of object ${two[1]}` },
+      {
+        field: "NORAD_CAT_ID",
+        reason: message("orbit/two-objects", { one: String(one[1]), two: String(two[1]) }),
+      },
     ]);
   }
   const short = Number(one[4]);
@@ -85,7 +89,7 @@ export function readTle(text: string): ReadOrbit {
   const day = Number(one[5]);
   const [date, millis] = [Date.UTC(year, 0, 1), (day - 1) * DAY];
   if (day < 1 || new Date(date + millis).getUTCFullYear() !== year) {
-    return refusedOrbit([{ field: "EPOCH", reason: `there is no day ${day} in ${year}` }]);
+    return refusedOrbit([{ field: "EPOCH", reason: message("orbit/no-such-day", { day, year }) }]);
   }
   // The day has eight decimals, 0.864 ms; anything beyond a microsecond is the noise of the division.
   const epoch = splitEpoch(date, Math.round(millis * 1000) / 1000);

@@ -1,4 +1,5 @@
 import TinyQueue from "tinyqueue";
+import { message } from "../../words/index.ts";
 import type { Activity, Change, Finding, Outline } from "../procedure/index.ts";
 import { finding, lanesOf } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
@@ -119,16 +120,18 @@ export function deadlockFinding(network: Network): Finding | null {
   if (!first) return null;
   const idOf = (index: number) => outline.steps[index]?.step.id as StepId;
   const callsOf = (index: number) =>
-    (outline.steps[index]?.performers ?? []).map((lane) => outline.crew[lane]?.call ?? "").join(" and ");
+    (outline.steps[index]?.performers ?? []).map((lane) => outline.crew[lane]?.call ?? "");
   const waits = ring.map(({ from, to, because }) => {
-    const why = because === "lane" ? "which stands before it in the lane" : `done by ${callsOf(from)}`;
-    return `"${idOf(to)}" (${callsOf(to)}) waits on "${idOf(from)}", ${why}`;
+    const waiting = { step: idOf(to), crew: callsOf(to), other: idOf(from) };
+    return because === "lane"
+      ? message("order/waits-in-lane", waiting)
+      : message("order/waits-on-step", { ...waiting, otherCrew: callsOf(from) });
   });
   return finding(
     "error",
     "order/deadlock",
     outline.steps[first.to]?.pointer ?? "",
-    `Deadlock: these steps wait on each other for ever: ${waits.join("; ")}.`,
+    message("order/deadlock", { waits }),
     {
       steps: ring
         .map(({ to }) => idOf(to))

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import type { HappensBefore, Network } from "../order/index.ts";
 import type { CrewMember, Finding, Outline } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
@@ -7,7 +8,6 @@ import { lineSpansOf, tetherStepsOf } from "./tether-line.ts";
 import { waysOf } from "./ways.ts";
 import type { Whereabouts } from "./whereabouts.ts";
 
-const metres = (length: number) => `${Math.round(length * 10) / 10} m`;
 const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.label ?? place;
 const idOf = (outline: Outline, index: number) => outline.steps[index]?.step.id as StepId;
 
@@ -55,13 +55,23 @@ function beyondReach(outline: Outline, member: CrewMember, { anchor, place, step
     steps: steps.map((index) => idOf(outline, index)),
     things: [member.id, place, anchor],
   };
-  const from = `${labelOf(outline, anchor)}, where ${member.call}’s tether is anchored`;
+  const reach = {
+    step: step.id,
+    crew: member.call,
+    place: labelOf(outline, place),
+    anchor: labelOf(outline, anchor),
+  };
   if (!way) {
-    const message = `No routes lead from ${from}, to ${labelOf(outline, place)}, so it cannot be told whether the tether reaches in "${step.id}".`;
-    return [finding("caution", "tether/reach-not-known", where, message, concerned)];
+    const unknown = message("tether/reach-not-known", reach);
+    return [finding("caution", "tether/reach-not-known", where, unknown, concerned)];
   }
-  const message = `In "${step.id}" ${member.call} is at ${labelOf(outline, place)}, ${metres(way.cost)} by the shortest way from ${from}. The tether is ${metres(length)} long: ${metres(way.cost - length)} too short. Move the anchor nearer first.`;
-  return [finding("error", "tether/out-of-reach", where, message, concerned)];
+  const tooShort = message("tether/out-of-reach", {
+    ...reach,
+    way: way.cost,
+    length,
+    short: way.cost - length,
+  });
+  return [finding("error", "tether/out-of-reach", where, tooShort, concerned)];
 }
 
 function anchorElsewhere(
@@ -71,8 +81,13 @@ function anchorElsewhere(
   anchor: PlaceId,
   place: PlaceId,
 ): Finding {
-  const message = `In "${idOf(outline, index)}" the anchor of ${member.call}’s tether is moved to ${labelOf(outline, anchor)}, but ${member.call} is at ${labelOf(outline, place)}.`;
-  return finding("error", "tether/anchor-not-there", `${outline.steps[index]?.pointer}/anchor`, message, {
+  const elsewhere = message("tether/anchor-not-there", {
+    step: idOf(outline, index),
+    crew: member.call,
+    anchor: labelOf(outline, anchor),
+    place: labelOf(outline, place),
+  });
+  return finding("error", "tether/anchor-not-there", `${outline.steps[index]?.pointer}/anchor`, elsewhere, {
     steps: [idOf(outline, index)],
     things: [member.id, anchor],
   });
@@ -138,11 +153,20 @@ function sharedRoute(
   const [a, b] = route.split(" ") as [PlaceId, PlaceId];
   const [member, otherMember] = [outline.crew[lane], outline.crew[otherLane]];
   const during = ({ from, to }: LineSpan) =>
-    from === to ? `in "${idOf(outline, from)}"` : `from "${idOf(outline, from)}" to "${idOf(outline, to)}"`;
+    from === to
+      ? message("tether/in-step", { step: idOf(outline, from) })
+      : message("tether/from-step-to-step", { first: idOf(outline, from), last: idOf(outline, to) });
   const indices = [...new Set([one.from, one.to, other.from, other.to])].sort((x, y) => x - y);
   const later = outline.steps[Math.max(one.from, other.from)];
-  const message = `The tethers of ${member?.call} and ${otherMember?.call} may both lie over the way between ${labelOf(outline, a)} and ${labelOf(outline, b)}: ${member?.call}’s ${during(one)}, ${otherMember?.call}’s ${during(other)}. Keep them clear of each other.`;
-  return finding("advice", "tether/shared-route", later?.pointer ?? "", message, {
+  const shared = message("tether/shared-route", {
+    one: String(member?.call),
+    other: String(otherMember?.call),
+    from: labelOf(outline, a),
+    to: labelOf(outline, b),
+    oneDuring: during(one),
+    otherDuring: during(other),
+  });
+  return finding("advice", "tether/shared-route", later?.pointer ?? "", shared, {
     steps: indices.map((index) => idOf(outline, index)),
     things: [member?.id ?? "", otherMember?.id ?? "", a, b],
   });

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import type { Network } from "../order/index.ts";
 import type { Change, CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
@@ -78,15 +79,9 @@ function translationTime(
   });
   if (from.every((place) => place === null) && findings.every(({ steps }) => !steps.includes(step.id))) {
     findings.push(
-      finding(
-        "error",
-        "place/no-way",
-        entry.pointer,
-        `"${step.id}" has no time, and nobody who does it has a place to start from.`,
-        {
-          steps: [step.id],
-        },
-      ),
+      finding("error", "place/no-way", entry.pointer, message("place/no-start", { step: step.id }), {
+        steps: [step.id],
+      }),
     );
   }
   return longest(...times);
@@ -102,8 +97,13 @@ function notThere(
   at: PlaceId,
   ways: Ways,
 ): Finding {
-  const message = `${member.call} is at ${labelOf(outline, place)}, but "${entry.step.id}" is done at ${labelOf(outline, at)}, and no translation leads there.`;
-  return finding("error", "place/not-there", `${entry.pointer}/at`, message, {
+  const astray = message("place/not-there", {
+    crew: member.call,
+    place: labelOf(outline, place),
+    step: entry.step.id,
+    at: labelOf(outline, at),
+  });
+  return finding("error", "place/not-there", `${entry.pointer}/at`, astray, {
     steps: [entry.step.id as StepId],
     things: [member.id, at],
     mend: ways.quickest(place, at) ? [translationBefore(outline, entry, member, at)] : null,
@@ -144,11 +144,15 @@ function noWay(
   place: PlaceId | null,
   to: PlaceId,
 ): Finding {
-  const message =
+  const why =
     place === null
-      ? `It is not known where ${member.call} is before "${entry.step.id}", so the time of the translation cannot be taken from the routes.`
-      : `No routes with a time lead from ${labelOf(outline, place)} to ${labelOf(outline, to)}, so "${entry.step.id}" needs a time of its own.`;
-  return finding("error", "place/no-way", `${entry.pointer}/to`, message, {
+      ? message("place/no-way-unknown", { crew: member.call, step: entry.step.id })
+      : message("place/no-way", {
+          from: labelOf(outline, place),
+          to: labelOf(outline, to),
+          step: entry.step.id,
+        });
+  return finding("error", "place/no-way", `${entry.pointer}/to`, why, {
     steps: [entry.step.id],
     things: [member.id, to],
   });

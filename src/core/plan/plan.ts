@@ -1,6 +1,6 @@
 import { marginOf } from "../course/index.ts";
 import type { Light } from "../light/index.ts";
-import { lightWords } from "../light/index.ts";
+import { lightMessage } from "../light/index.ts";
 import type { Network } from "../order/index.ts";
 import { deadlockFinding, networkOf } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
@@ -95,7 +95,7 @@ function lightFindings(light: Light | null): Finding[] {
       finding("error", "light/decayed", "", "By its element set the orbit decays within a day of the start."),
     ];
   }
-  return light?.isOld ? [finding("caution", "light/old-elements", "", lightWords(light))] : [];
+  return light?.isOld ? [finding("caution", "light/old-elements", "", lightMessage(light))] : [];
 }
 
 function unknownWindows(outline: Outline, windows: WindowSpans): Finding[] {

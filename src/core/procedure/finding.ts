@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { StepId } from "../units/index.ts";
 import type { Change } from "./change.ts";
 
@@ -21,8 +23,8 @@ export interface Finding {
   readonly level: FindingLevel;
   /** `area/what`, for example `custody/not-held`. */
   readonly code: string;
-  /** A sentence a practitioner understands. */
-  readonly message: string;
+  /** What there is to say: a sentence a practitioner understands, once it is put in words. */
+  readonly message: Message;
   /** JSON Pointer (RFC 6901) to the place in the file; `""` is the whole file. */
   readonly pointer: string;
   /** The steps concerned, in reading order. */
@@ -45,7 +47,7 @@ export function finding(
   level: FindingLevel,
   code: string,
   pointer: string,
-  message: string,
+  said: Message | string,
   concerned: {
     readonly steps?: readonly StepId[];
     readonly things?: readonly string[];
@@ -56,7 +58,7 @@ export function finding(
   return {
     level,
     code,
-    message,
+    message: typeof said === "string" ? message("figures/as-said", { text: said }) : said,
     pointer,
     steps: concerned.steps ?? [],
     things: concerned.things ?? [],

@@ -1,6 +1,8 @@
 import { bisectRight } from "d3-array";
 import type { Node, ParseError } from "jsonc-parser";
 import { parseTree, printParseErrorCode } from "jsonc-parser";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { FilePosition, Finding } from "./finding.ts";
 import { finding } from "./finding.ts";
 import type { PathPart } from "./json-pointer.ts";
@@ -17,23 +19,24 @@ export interface JsonText {
 
 const STRICT = { disallowComments: true, allowTrailingComma: false, allowEmptyContent: false } as const;
 
-const IN_WORDS: Readonly<Record<string, string>> = {
-  InvalidSymbol: "there is a word here that JSON does not know",
-  InvalidNumberFormat: "this is not a number as JSON writes it",
-  PropertyNameExpected: "a key in double quotes is expected here",
-  ValueExpected: "a value is expected here",
-  ColonExpected: "a colon is missing here",
-  CommaExpected: "a comma is missing here",
-  CloseBraceExpected: "a closing brace } is missing here",
-  CloseBracketExpected: "a closing bracket ] is missing here",
-  EndOfFileExpected: "the JSON ends here, but more text follows",
-  InvalidCommentToken: "JSON has no comments",
-  UnexpectedEndOfComment: "JSON has no comments",
-  UnexpectedEndOfString: "a string is not closed",
-  UnexpectedEndOfNumber: "a number is cut short",
-  InvalidUnicode: "this is not a Unicode escape",
-  InvalidEscapeCharacter: "this escape is not one of JSON's",
-  InvalidCharacter: "a control character stands inside a string",
+/** What is said of each mistake that the parser tells apart. */
+const MISTAKES: Readonly<Record<string, Message>> = {
+  InvalidSymbol: message("file/syntax-invalid-symbol"),
+  InvalidNumberFormat: message("file/syntax-invalid-number-format"),
+  PropertyNameExpected: message("file/syntax-property-name-expected"),
+  ValueExpected: message("file/syntax-value-expected"),
+  ColonExpected: message("file/syntax-colon-expected"),
+  CommaExpected: message("file/syntax-comma-expected"),
+  CloseBraceExpected: message("file/syntax-close-brace-expected"),
+  CloseBracketExpected: message("file/syntax-close-bracket-expected"),
+  EndOfFileExpected: message("file/syntax-end-of-file-expected"),
+  InvalidCommentToken: message("file/syntax-comment"),
+  UnexpectedEndOfComment: message("file/syntax-comment"),
+  UnexpectedEndOfString: message("file/syntax-unexpected-end-of-string"),
+  UnexpectedEndOfNumber: message("file/syntax-unexpected-end-of-number"),
+  InvalidUnicode: message("file/syntax-invalid-unicode"),
+  InvalidEscapeCharacter: message("file/syntax-invalid-escape-character"),
+  InvalidCharacter: message("file/syntax-invalid-character"),
 };
 
 type PositionAt = (offset: number) => FilePosition;
@@ -49,9 +52,9 @@ function positionsIn(text: string): PositionAt {
 }
 
 function syntaxFinding(positionAt: PositionAt, { error, offset }: ParseError): Finding {
-  const words = IN_WORDS[printParseErrorCode(error)] ?? "this is not JSON";
+  const mistake = MISTAKES[printParseErrorCode(error)] ?? message("file/syntax-other");
   return {
-    ...finding("error", "file/not-json", "", `Not valid JSON: ${words}.`),
+    ...finding("error", "file/not-json", "", mistake),
     position: positionAt(offset),
   };
 }
@@ -82,9 +85,9 @@ function doubledKeys(positionAt: PositionAt, root: Node): Finding[] {
       const childPath = [...path, name];
       if (typeof name === "string") {
         if (seen.has(name)) {
-          const message = `The key "${name}" stands twice in one object; only one can count.`;
+          const doubled = message("file/doubled-key", { key: name });
           found.push({
-            ...finding("error", "file/doubled-key", jsonPointer(childPath), message),
+            ...finding("error", "file/doubled-key", jsonPointer(childPath), doubled),
             position: positionAt(child.offset),
           });
         }
@@ -97,23 +100,25 @@ function doubledKeys(positionAt: PositionAt, root: Node): Finding[] {
   return found;
 }
 
-const unreadable = (message: string): JsonText => ({
+const unreadable = (why: Message): JsonText => ({
   value: undefined,
-  findings: [finding("error", "file/not-json", "", message)],
+  findings: [finding("error", "file/not-json", "", why)],
   positionOf: () => null,
 });
 
 /** Reads a JSON text strictly (RFC 8259, a leading byte order mark let pass) and keeps where everything stands. Never throws. */
 export function readJsonText(source: string): JsonText {
   const text = source.startsWith("\uFEFF") ? source.slice(1) : source;
-  if (text.trim() === "") return unreadable("The file is empty.");
+  if (text.trim() === "") return unreadable(message("file/empty"));
   try {
     const errors: ParseError[] = [];
     const root = parseTree(text, errors, STRICT);
     const [first] = errors;
     const positionAt = positionsIn(text);
     if (!root || first) {
-      const findings = first ? [syntaxFinding(positionAt, first)] : unreadable("Not valid JSON.").findings;
+      const findings = first
+        ? [syntaxFinding(positionAt, first)]
+        : unreadable(message("file/not-json")).findings;
       return { value: undefined, findings, positionOf: () => null };
     }
     return {
@@ -123,8 +128,8 @@ export function readJsonText(source: string): JsonText {
     };
   } catch (error) {
     // The parser recurses: a document nested many thousand deep ends here.
-    if (error instanceof RangeError) return unreadable("The JSON is nested too deeply to be a procedure.");
-    if (error instanceof SyntaxError) return unreadable("Not valid JSON.");
+    if (error instanceof RangeError) return unreadable(message("file/nested-too-deeply"));
+    if (error instanceof SyntaxError) return unreadable(message("file/not-json"));
     throw error;
   }
 }

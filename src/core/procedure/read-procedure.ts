@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import type { Finding } from "./finding.ts";
 import { finding, hasErrors } from "./finding.ts";
 import { readJsonText } from "./json-text.ts";
@@ -36,12 +37,12 @@ function formatFinding(value: unknown): Finding | null {
       "error",
       "file/other-format",
       "/format",
-      `"${format.slice(0, 60)}" is not a procedure of this program; it reads "${FORMAT}".`,
+      message("file/other-format", { format: format.slice(0, 60), read: FORMAT }),
     );
   }
   if (Number(version) <= READ_VERSION) return null;
-  const message = `The file is of format version ${version}, newer than this program, which reads up to version ${READ_VERSION}. Update the program.`;
-  return finding("error", "file/newer-version", "/format", message);
+  const newer = message("file/newer-version", { version, read: READ_VERSION });
+  return finding("error", "file/newer-version", "/format", newer);
 }
 
 /** Reads a procedure from a JSON value of any shape, all errors together ([PRO10]). Never throws. */
@@ -76,9 +77,12 @@ export function procedureFileOf(value: unknown): ProcedureFile | null {
 export function readProcedure(text: string): ReadProcedure {
   const bytes = new TextEncoder().encode(text).length;
   if (bytes > SIZE_LIMITS.bytes) {
-    const message = `The file has ${(bytes / 1024 / 1024).toFixed(1)} MiB; at most ${SIZE_LIMITS.bytes / 1024 / 1024} MiB are read.`;
+    const oversize = message("file/too-many-bytes", {
+      size: bytes / 1024 / 1024,
+      most: SIZE_LIMITS.bytes / 1024 / 1024,
+    });
     return {
-      ...refused([finding("error", "file/too-large", "", message)]),
+      ...refused([finding("error", "file/too-large", "", oversize)]),
       locate: (findings) => [...findings],
     };
   }

@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { StepId } from "../units/index.ts";
 import { parseDuration } from "../units/index.ts";
 import type { Finding, PatchOperation } from "./finding.ts";
@@ -8,7 +10,21 @@ import { nearest, surelyMeant } from "./known-keys.ts";
 import type { RawPart } from "./raw-file.ts";
 import { entries, member, members, textOf } from "./raw-file.ts";
 
-type Kind = "crew member" | "place" | "item" | "window" | "step" | "decision" | "supply";
+type Kind = "crew-member" | "place" | "item" | "window" | "step" | "decision" | "supply";
+
+/** What has ids of its own, each used once. */
+type DoubledKind =
+  | "crew"
+  | "place"
+  | "item"
+  | "window"
+  | "step"
+  | "decision"
+  | "supply"
+  | "task"
+  | "contingency"
+  | "watch"
+  | "record";
 
 interface RawStep {
   readonly part: RawPart;
@@ -64,17 +80,17 @@ export function referenceFindings(file: unknown): Finding[] {
   const report = (
     code: string,
     part: RawPart,
-    message: string,
+    said: Message,
     steps: StepId[] = [],
     things: string[] = [],
     repair: PatchOperation[] | null = null,
   ) => {
-    found.push(finding("error", code, at(part), message, { steps, things, repair }));
+    found.push(finding("error", code, at(part), said, { steps, things, repair }));
   };
 
   const unique = (
     parts: readonly RawPart[],
-    kind: string,
+    kind: DoubledKind,
     keyOf: (part: RawPart) => string | null = idOf,
   ): string[] => {
     const seen = new Set<string>();
@@ -85,7 +101,7 @@ export function referenceFindings(file: unknown): Finding[] {
         report(
           "file/doubled-id",
           member(part, "id"),
-          `The ${kind} id "${idOf(part)}" is used twice.`,
+          message(`file/doubled-${kind}-id`, { id: String(idOf(part)) }),
           [],
           [key],
         );
@@ -99,7 +115,7 @@ export function referenceFindings(file: unknown): Finding[] {
   const steps = rawSteps(root);
   const decisions = new Map<string, RawDecision>();
   const ids: Record<Kind, readonly string[]> = {
-    "crew member": unique(list("crew"), "crew"),
+    "crew-member": unique(list("crew"), "crew"),
     place: unique(list("places"), "place"),
     item: unique(list("items"), "item"),
     window: unique(list("windows"), "window"),
@@ -128,8 +144,9 @@ export function referenceFindings(file: unknown): Finding[] {
     const id = textOf(part);
     if (id === null || known[kind].has(id)) return;
     const meant = nearest(id, ids[kind]);
-    const hint = meant ? ` Did you mean "${meant}"?` : "";
-    const message = `There is no ${kind} "${id}".${hint}`;
+    const missing = meant
+      ? message(`file/no-such-${kind}-meant`, { id, meant })
+      : message(`file/no-such-${kind}`, { id });
     const sure = surelyMeant(id, ids[kind]);
     // The name of a decision is a key of `when`, so it is the key that must be another.
     const repair: PatchOperation[] =
@@ -139,7 +156,7 @@ export function referenceFindings(file: unknown): Finding[] {
           ? [{ op: "replace", path: at(part), value: sure }]
           : [{ op: "move", from: at(part), path: jsonPointer([...part.path.slice(0, -1), sure]) }];
     const isSure = repair.length > 0 && !isNamedAlready(part, sure);
-    report("file/no-such-reference", part, message, step ? stepsOf(step) : [], [id], isSure ? repair : null);
+    report("file/no-such-reference", part, missing, step ? stepsOf(step) : [], [id], isSure ? repair : null);
   };
   /** True when the list or object that holds a reference holds the other one too, which the repair would double. */
   const isNamedAlready = (part: RawPart, id: string | null) => {
@@ -154,7 +171,7 @@ export function referenceFindings(file: unknown): Finding[] {
     return typeof holder === "object" && holder !== null && id !== null && Object.hasOwn(holder, id);
   };
   const resolveLocation = (part: RawPart, step: RawStep | null = null) => {
-    resolve("crew member", member(part, "crew"), step);
+    resolve("crew-member", member(part, "crew"), step);
     resolve("place", member(part, "place"), step);
     resolve("item", member(part, "item"), step);
   };
@@ -167,7 +184,7 @@ export function referenceFindings(file: unknown): Finding[] {
     const ends = entries(member(route, "between"));
     for (const end of ends) resolve("place", end);
     if (ends.length === 2 && ends[0]?.value === ends[1]?.value) {
-      report("file/wrong-value", member(route, "between"), "A route must lead from one place to another.");
+      report("file/wrong-value", member(route, "between"), message("file/route-to-itself"));
     }
   }
   for (const item of list("items")) {
@@ -175,17 +192,13 @@ export function referenceFindings(file: unknown): Finding[] {
     resolveLocation(member(item, "end"));
   }
   for (const side of ["start", "end"]) reportNesting(list("items"), side, report);
-  for (const supply of list("supplies")) resolve("crew member", member(supply, "crew"));
+  for (const supply of list("supplies")) resolve("crew-member", member(supply, "crew"));
   for (const watch of list("watches")) {
-    for (const by of entries(member(watch, "by"))) resolve("crew member", by);
+    for (const by of entries(member(watch, "by"))) resolve("crew-member", by);
     resolve("step", member(watch, "from"));
     resolve("step", member(watch, "until"));
     if (parseDuration(textOf(member(watch, "every")) ?? "PT1S") === 0) {
-      report(
-        "file/wrong-value",
-        member(watch, "every"),
-        "A watch must come round after some time, not at once.",
-      );
+      report("file/wrong-value", member(watch, "every"), message("file/watch-at-once"));
     }
   }
   for (const window of list("windows")) reportSpans(window, report);
@@ -201,12 +214,12 @@ export function referenceFindings(file: unknown): Finding[] {
       report(
         "decision/no-such-outcome",
         expect,
-        `"${expect.value}" is not one of the outcomes of this decision.`,
+        message("decision/expected-not-there", { outcome: String(expect.value) }),
         stepsOf(step),
       );
     }
     if (new Set(outcomes).size < outcomes.length) {
-      report("file/doubled-id", member(decide, "outcomes"), "An outcome stands twice.", stepsOf(step));
+      report("file/doubled-id", member(decide, "outcomes"), message("decision/outcome-twice"), stepsOf(step));
     }
   }
 
@@ -214,14 +227,9 @@ export function referenceFindings(file: unknown): Finding[] {
   for (const step of steps) {
     const { part } = step;
     const by = entries(member(part, "by"));
-    for (const crew of by) resolve("crew member", crew, step);
+    for (const crew of by) resolve("crew-member", crew, step);
     if (new Set(by.map(({ value }) => value)).size < by.length) {
-      report(
-        "file/doubled-id",
-        member(part, "by"),
-        "A crew member is named twice in this step.",
-        stepsOf(step),
-      );
+      report("file/doubled-id", member(part, "by"), message("file/crew-twice"), stepsOf(step));
     }
     for (const key of ["at", "to", "anchor"]) resolve("place", member(part, key), step);
     for (const window of entries(member(part, "within"))) resolve("window", window, step);
@@ -229,7 +237,7 @@ export function referenceFindings(file: unknown): Finding[] {
       resolve("item", member(move, "item"), step);
       resolveLocation(member(move, "to"), step);
     }
-    resolve("crew member", member(member(part, "confirm"), "by"), step);
+    resolve("crew-member", member(member(part, "confirm"), "by"), step);
     unique(entries(member(part, "records")), "record");
     for (const entry of entries(member(part, "records"))) {
       const [min, max] = [member(entry, "min").value, member(entry, "max").value];
@@ -237,7 +245,7 @@ export function referenceFindings(file: unknown): Finding[] {
         report(
           "file/wrong-value",
           member(entry, "min"),
-          `The lowest value allowed, ${min}, is above the highest, ${max}.`,
+          message("file/limits-crossed", { least: min, most: max }),
           stepsOf(step),
         );
       }
@@ -248,14 +256,13 @@ export function referenceFindings(file: unknown): Finding[] {
       resolve("step", target, step);
       const before = byId.get(textOf(target) ?? "");
       if (!before) continue;
-      if (before === step)
-        report("order/deadlock", target, "A step cannot come after itself.", stepsOf(step));
+      if (before === step) report("order/deadlock", target, message("order/after-itself"), stepsOf(step));
       else if (before.contingency !== null && before.contingency !== step.contingency) {
-        const message = `"${before.id}" belongs to a contingency, so it may never be done; nothing outside may come after it.`;
-        report("order/contingency", target, message, stepsOf(step));
+        const aside = message("order/contingency", { step: String(before.id) });
+        report("order/contingency", target, aside, stepsOf(step));
       } else if (before.getAhead && before.task !== step.task) {
-        const message = `"${before.id}" is a get-ahead and may be left out; no step outside its task may come after it.`;
-        report("order/get-ahead", target, message, stepsOf(step));
+        const leftOut = message("order/get-ahead", { step: String(before.id) });
+        report("order/get-ahead", target, leftOut, stepsOf(step));
       }
     }
     for (const [decision, outcome] of members(member(part, "when"))) {
@@ -266,13 +273,12 @@ export function referenceFindings(file: unknown): Finding[] {
         made.step.index >= step.index ||
         (made.step.contingency !== null && made.step.contingency !== step.contingency)
       ) {
-        const message = `The decision "${decision}" is not made by an earlier step in reading order.`;
-        report("decision/later", outcome, message, stepsOf(step));
+        report("decision/later", outcome, message("decision/later", { decision }), stepsOf(step));
       } else if (textOf(outcome) !== null && !made.outcomes.includes(String(outcome.value))) {
         report(
           "decision/no-such-outcome",
           outcome,
-          `"${outcome.value}" is not an outcome of the decision "${decision}".`,
+          message("decision/no-such-outcome", { outcome: String(outcome.value), decision }),
           stepsOf(step),
         );
       }
@@ -281,19 +287,14 @@ export function referenceFindings(file: unknown): Finding[] {
   return found;
 }
 
-type Report = (code: string, part: RawPart, message: string, steps?: StepId[], things?: string[]) => void;
+type Report = (code: string, part: RawPart, said: Message, steps?: StepId[], things?: string[]) => void;
 
 function reportTime(step: RawStep, report: Report): void {
   const time = member(step.part, "time");
   if (time.value === undefined) {
     const isTranslation = member(step.part, "to").value !== undefined;
     if (!isTranslation) {
-      report(
-        "time/missing",
-        step.part,
-        "Only a translation may leave its time out; say how long this step takes.",
-        stepsOf(step),
-      );
+      report("time/missing", step.part, message("time/missing"), stepsOf(step));
     }
     return;
   }
@@ -302,7 +303,7 @@ function reportTime(step: RawStep, report: Report): void {
   );
   if (low == null || likely == null || high == null) return;
   if (low > likely || likely > high) {
-    report("time/out-of-order", time, "The times must not fall from low over likely to high.", stepsOf(step));
+    report("time/out-of-order", time, message("time/out-of-order"), stepsOf(step));
   }
 }
 
@@ -310,7 +311,7 @@ function reportSpans(window: RawPart, report: Report): void {
   const spans = member(window, "spans");
   const kind = textOf(member(window, "kind"));
   if (kind === "listed" && spans.value === undefined) {
-    report("window/no-spans", window, "A listed window needs its spans.", [], [idOf(window) ?? ""]);
+    report("window/no-spans", window, message("window/no-spans"), [], [idOf(window) ?? ""]);
   }
   for (const span of entries(spans)) {
     const [from, to] = [textOf(member(span, "from")), textOf(member(span, "to"))];
@@ -318,7 +319,7 @@ function reportSpans(window: RawPart, report: Report): void {
     const [start, end] = [parseDuration(from) ?? Date.parse(from), parseDuration(to) ?? Date.parse(to)];
     const mixed = (parseDuration(from) === null) !== (parseDuration(to) === null);
     if (!mixed && start >= end)
-      report("window/empty-span", span, "A span must end after it starts.", [], [idOf(window) ?? ""]);
+      report("window/empty-span", span, message("window/empty-span"), [], [idOf(window) ?? ""]);
   }
 }
 
@@ -340,7 +341,13 @@ function reportNesting(items: readonly RawPart[], side: string, report: Report):
       holder = within.get(holder);
     }
     if (holder === first) {
-      report("custody/inside-itself", member(item, side), `"${first}" would be inside itself.`, [], [first]);
+      report(
+        "custody/inside-itself",
+        member(item, side),
+        message("custody/inside-itself", { item: first }),
+        [],
+        [first],
+      );
     }
   }
 }

@@ -1,8 +1,11 @@
 import type { z } from "zod";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Finding, PatchOperation } from "./finding.ts";
 import { finding } from "./finding.ts";
 import { jsonPointer } from "./json-pointer.ts";
 import { knownKeys, nearest, surelyMeant } from "./known-keys.ts";
+import { TEXT_FORMS } from "./schema.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -13,20 +16,20 @@ const valueAt = (root: unknown, path: readonly PropertyKey[]): unknown =>
     root,
   );
 
-const KIND_OF_VALUE: Readonly<Record<string, string>> = {
-  string: "text",
-  number: "a number",
-  boolean: "true or false",
-  array: "a list",
-  object: "an object",
-  tuple: "a list",
-  record: "an object",
-  int: "a whole number",
+const KIND_OF_VALUE: Readonly<Record<string, Message>> = {
+  string: message("file/kind-string"),
+  number: message("file/kind-number"),
+  boolean: message("file/kind-boolean"),
+  array: message("file/kind-list"),
+  object: message("file/kind-object"),
+  tuple: message("file/kind-list"),
+  record: message("file/kind-object"),
+  int: message("file/kind-int"),
 };
 
-const kindOf = (value: unknown): string => {
-  if (value === null) return "null";
-  if (Array.isArray(value)) return "a list";
+const kindOf = (value: unknown): Message | string => {
+  if (value === null) return message("file/kind-null");
+  if (Array.isArray(value)) return message("file/kind-list");
   return KIND_OF_VALUE[typeof value] ?? typeof value;
 };
 
@@ -46,47 +49,78 @@ function likeliestBranch(issue: z.core.$ZodIssueInvalidUnion): Issue[] | null {
   return next && next.rank === best.rank && best.rank > 1 ? null : best.issues;
 }
 
-const UNION_IN_WORDS: Readonly<Record<string, string>> = {
-  start: 'a location: {"place": …}, {"crew": …} or {"item": …}',
-  end: 'a location: {"place": …}, {"crew": …} or {"item": …}',
-  to: 'a location: {"place": …}, {"crew": …} or {"item": …}',
-  time: 'a duration such as "PT5M", or {"low", "likely", "high"}',
+/** The forms of a value, by the key it stands under. */
+const UNION_FORMS: Readonly<Record<string, Message>> = {
+  start: message("file/form-location"),
+  end: message("file/form-location"),
+  to: message("file/form-location"),
+  time: message("file/form-time"),
 };
 
 /** The forms of an entry, by the list it stands in. */
-const ENTRY_IN_WORDS: Readonly<Record<string, string>> = {
-  spans: '{"from", "to"}, both PETs such as "PT10M" or both instants with an offset or Z',
-  after: 'the id of a step, or {"step", "lag"}',
+const ENTRY_FORMS: Readonly<Record<string, Message>> = {
+  spans: message("file/form-span"),
+  after: message("file/form-predecessor"),
 };
 
-function messageOf(issue: Issue, path: readonly PropertyKey[], value: unknown): string {
+/** The form that the schema names in an issue; what Zod says of itself stands as it is. */
+function formOf(said: string): Message | string {
+  const form = TEXT_FORMS.find((one) => one === said);
+  return form ? message(`file/form-${form}`) : said;
+}
+
+function mustBe(part: Message, form: Message | string, value: unknown): Message {
+  return typeof value === "string"
+    ? message("file/must-be-says", { part, form, says: value.slice(0, 60) })
+    : message("file/must-be", { part, form });
+}
+
+function partOf(path: readonly PropertyKey[]): Message {
+  const last = path.at(-1);
+  if (last === undefined) return message("file/part-file");
+  return typeof last === "number"
+    ? message("file/part-entry", { index: last })
+    : message("file/part-key", { key: String(last) });
+}
+
+function messageOf(issue: Issue, path: readonly PropertyKey[], value: unknown): Message {
   const last = String(path.at(-1) ?? "");
-  const name = typeof path.at(-1) === "number" ? `entry ${last}` : `"${last}"`;
-  const shown = typeof value === "string" ? ` (it says "${value.slice(0, 60)}")` : "";
-  if (value === undefined && path.length > 0) return `The key ${name} is missing.`;
+  const part = partOf(path);
+  if (value === undefined && path.length > 0) return message("file/missing-key", { part });
   switch (issue.code) {
     case "invalid_type":
-      return `${path.length ? name : "The file"} must be ${KIND_OF_VALUE[issue.expected] ?? issue.expected}, not ${kindOf(value)}.`;
+      return message("file/wrong-kind", {
+        part,
+        kind: KIND_OF_VALUE[issue.expected] ?? issue.expected,
+        found: kindOf(value),
+      });
     case "invalid_format":
-      return `${name} must be ${issue.format === "regex" ? issue.message : issue.format}${shown}.`;
-    case "invalid_value":
-      return `${name} must be ${issue.values.map((known) => `"${String(known)}"`).join(" or ")}${shown}.`;
-    case "too_small":
-      return issue.origin === "number"
-        ? `${name} must be at least ${issue.minimum}.`
-        : `${name} must not be ${issue.origin === "array" && Number(issue.minimum) > 1 ? `shorter than ${issue.minimum}` : "empty"}.`;
-    case "too_big":
-      return issue.origin === "number"
-        ? `${name} must be at most ${issue.maximum}.`
-        : `${name} is longer than ${issue.maximum}.`;
+      return mustBe(part, issue.format === "regex" ? formOf(issue.message) : issue.format, value);
+    case "invalid_value": {
+      const known = issue.values.map((one) => `"${String(one)}"`);
+      return typeof value === "string"
+        ? message("file/must-be-one-of-says", { part, known, says: value.slice(0, 60) })
+        : message("file/must-be-one-of", { part, known });
+    }
+    case "too_small": {
+      const least = Number(issue.minimum);
+      if (issue.origin === "number") return message("file/too-small", { part, least });
+      return issue.origin === "array" && least > 1
+        ? message("file/too-short", { part, least })
+        : message("file/must-not-be-empty", { part });
+    }
+    case "too_big": {
+      const most = Number(issue.maximum);
+      return message(issue.origin === "number" ? "file/too-big" : "file/too-long", { part, most });
+    }
     case "invalid_union": {
-      const words = UNION_IN_WORDS[last] ?? ENTRY_IN_WORDS[String(path.at(-2) ?? "")];
-      return words ? `${name} must be ${words}.` : `${name} has none of the forms it may have.`;
+      const form = UNION_FORMS[last] ?? ENTRY_FORMS[String(path.at(-2) ?? "")];
+      return form ? message("file/must-be", { part, form }) : message("file/no-form", { part });
     }
     case "custom":
-      return `${name} must be ${issue.message}${shown}.`;
+      return mustBe(part, formOf(issue.message), value);
     default:
-      return `${name} is not valid: ${issue.message}.`;
+      return message("file/not-valid", { part, why: issue.message });
   }
 }
 
@@ -108,9 +142,11 @@ function findingsOf(root: unknown, issue: Issue, above: readonly PropertyKey[]):
     const known = knownKeys(path);
     return issue.keys.map((key) => {
       const meant = nearest(key, known);
-      const hint = meant ? ` Did you mean "${meant}"?` : "";
       const pointer = jsonPointer([...path, key]);
-      return finding("error", "file/unknown-key", pointer, `The key "${key}" is not known here.${hint}`, {
+      const unknown = meant
+        ? message("file/unknown-key-meant", { key, meant })
+        : message("file/unknown-key", { key });
+      return finding("error", "file/unknown-key", pointer, unknown, {
         repair: renamed(valueAt(root, path), path, key, surelyMeant(key, known)),
       });
     });

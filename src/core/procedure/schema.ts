@@ -28,31 +28,37 @@ import { alertsInOrder } from "./alert-order.ts";
 /** The format this program writes; files of older formats are migrated to it on reading. */
 export const FORMAT = "tetherline.procedure/1";
 
-const id = <Id extends string>(of: string) =>
+/**
+ * The forms a text must have, which `schema-findings` puts in a message: what a pattern or a check below gives as its message
+ * is one of these.
+ */
+export const TEXT_FORMS = ["id", "duration", "short-duration", "instant", "real-instant"] as const;
+
+const idDescribedAs = <Id extends string>(of: string) =>
   z
     .string()
-    .regex(ID_PATTERN, "lower-case letters, digits and hyphens, a letter or digit first")
+    .regex(ID_PATTERN, "id")
     .describe(`Id of ${of}`)
     .transform((text) => text as Id);
 
-const crewId = id<CrewId>("a crew member");
-const placeId = id<PlaceId>("a place");
-const itemId = id<ItemId>("an item");
-const windowId = id<WindowId>("a window");
-const stepId = id<StepId>("a step");
-const decisionId = id<DecisionId>("a decision");
+const crewId = idDescribedAs<CrewId>("a crew member");
+const placeId = idDescribedAs<PlaceId>("a place");
+const itemId = idDescribedAs<ItemId>("an item");
+const windowId = idDescribedAs<WindowId>("a window");
+const stepId = idDescribedAs<StepId>("a step");
+const decisionId = idDescribedAs<DecisionId>("a decision");
 
 const text = z.string().min(1).max(4000);
 const finite = z.number();
 
 const duration = z
   .string()
-  .regex(DURATION_PATTERN, "an ISO 8601 duration in days, hours, minutes and seconds, such as PT1H5M")
+  .regex(DURATION_PATTERN, "duration")
   .describe("ISO 8601 duration, days to seconds: PT1H5M, PT90S")
   .transform((value, context): Duration => {
     const parsed = parseDuration(value);
     if (parsed !== null) return parsed;
-    context.addIssue({ code: "custom", message: "a duration of at most 366 days" });
+    context.addIssue({ code: "custom", message: "short-duration" });
     return z.NEVER;
   });
 
@@ -60,12 +66,12 @@ const metres = finite.min(0).transform((value) => value as Metres);
 
 const instant = z
   .string()
-  .regex(INSTANT_PATTERN, "an RFC 3339 instant with an offset or Z")
+  .regex(INSTANT_PATTERN, "instant")
   .describe("RFC 3339 instant with an offset or Z: 2031-04-02T09:12:31Z")
   .transform((value, context): Instant => {
     const parsed = parseInstant(value);
     if (parsed !== null) return parsed;
-    context.addIssue({ code: "custom", message: "an instant that exists" });
+    context.addIssue({ code: "custom", message: "real-instant" });
     return z.NEVER;
   });
 
@@ -124,7 +130,7 @@ const window = z.strictObject({
 
 const supply = z.strictObject({
   crew: crewId,
-  id: id<SupplyId>("a supply"),
+  id: idDescribedAs<SupplyId>("a supply"),
   label: text.optional(),
   unit: z.string().min(1).max(40).describe("UCUM code"),
   full: finite,
@@ -147,7 +153,7 @@ const predecessor = z.union([
 ]);
 
 const record = z.strictObject({
-  id: id<RecordId>("a record"),
+  id: idDescribedAs<RecordId>("a record"),
   label: text.optional(),
   unit: z.string().min(1).max(40).default("1").describe("UCUM code"),
   min: finite.optional(),
@@ -188,7 +194,7 @@ export const stepSchema = z.strictObject({
 });
 
 const task = z.strictObject({
-  id: id<TaskId>("a task"),
+  id: idDescribedAs<TaskId>("a task"),
   title: text,
   priority: z.enum(["essential", "get-ahead"]).default("essential"),
   closeout: z.boolean().default(false).describe("Must be done on the way home, however early"),
@@ -196,13 +202,13 @@ const task = z.strictObject({
 });
 
 const contingency = z.strictObject({
-  id: id<ContingencyId>("a contingency"),
+  id: idDescribedAs<ContingencyId>("a contingency"),
   title: text,
   tasks: z.array(task),
 });
 
 const watch = z.strictObject({
-  id: id<WatchId>("a watch"),
+  id: idDescribedAs<WatchId>("a watch"),
   by: z.array(crewId).min(1),
   do: text,
   from: stepId.optional(),

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import type { Finding } from "./finding.ts";
 import { finding } from "./finding.ts";
 import type { RawPart } from "./raw-file.ts";
@@ -15,19 +16,21 @@ export const SIZE_LIMITS = {
 /** A refusal for each limit of {@link SIZE_LIMITS} that a file goes beyond; bytes are counted where the text is read. */
 export function sizeFindings(file: unknown): Finding[] {
   const root: RawPart = { value: file, path: [] };
-  const list = (holder: RawPart, key: string) => entries(member(holder, key));
-  const steps = [root, ...list(root, "contingencies")]
-    .flatMap((holder) => list(holder, "tasks"))
-    .flatMap((task) => list(task, "steps"));
+  const listOf = (holder: RawPart, key: string) => entries(member(holder, key));
+  const steps = [root, ...listOf(root, "contingencies")]
+    .flatMap((holder) => listOf(holder, "tasks"))
+    .flatMap((task) => listOf(task, "steps"));
   const counts = {
     steps: steps.length,
-    crew: list(root, "crew").length,
-    items: list(root, "items").length,
+    crew: listOf(root, "crew").length,
+    items: listOf(root, "items").length,
     decisions: steps.filter((step) => member(step, "decide").value !== undefined).length,
   };
   return Object.entries(counts).flatMap(([what, count]) => {
-    const limit = SIZE_LIMITS[what as keyof typeof counts];
-    const message = `The procedure has ${count} ${what}; at most ${limit} are read.`;
-    return count > limit ? [finding("error", "file/too-large", "", message, { things: [what] })] : [];
+    const list = what as keyof typeof counts;
+    const most = SIZE_LIMITS[list];
+    if (count <= most) return [];
+    const oversize = message(`file/too-many-${list}`, { count, most });
+    return [finding("error", "file/too-large", "", oversize, { things: [what] })];
   });
 }

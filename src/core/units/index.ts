@@ -1,5 +1,5 @@
 export type { Brand } from "./brand.ts";
-export { clockText, hourMinuteText, lengthText } from "./clock-text.ts";
+export { clockText, hourMinuteText } from "./clock-text.ts";
 export type { Duration, Metres } from "./duration.ts";
 export {
   DURATION_PATTERN,

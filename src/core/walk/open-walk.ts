@@ -1,3 +1,4 @@
+import { inWords } from "../../words/index.ts";
 import { custodyAtStart } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { AS_EXPECTED, outlineOf, parseProcedure } from "../procedure/index.ts";
@@ -20,7 +21,11 @@ function procedureOf(value: unknown): LaidOutProcedure | string {
   if (known !== undefined) return known;
   const { procedure, file, findings } = parseProcedure(value);
   const found =
-    procedure && file ? { file, outline: outlineOf(procedure) } : (findings[0]?.message ?? "it is empty");
+    procedure && file
+      ? { file, outline: outlineOf(procedure) }
+      : findings[0]
+        ? inWords(findings[0].message)
+        : "it is empty";
   if (typeof value === "object" && value !== null) read.set(value, found);
   return found;
 }

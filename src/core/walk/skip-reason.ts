@@ -1,5 +1,5 @@
-import type { Duration } from "../units/index.ts";
-import { lengthText, ofSeconds } from "../units/index.ts";
+import { inWords, message } from "../../words/index.ts";
+import { ofSeconds } from "../units/index.ts";
 import type { StepProgress } from "./ledger.ts";
 
 /** Why a step was skipped, in words; empty when nobody said. */
@@ -8,7 +8,10 @@ export function skipReason({
   leftOut,
 }: Pick<StepProgress, "skipReason" | "leftOut">): string {
   if (leftOut === null) return said;
-  const { needed, margin } = leftOut;
-  const left = margin < 0 ? "spent" : lengthText(ofSeconds(margin) as Duration);
-  return `Left out: ${lengthText(ofSeconds(needed))} of work, and the margin is ${left}`;
+  const needed = ofSeconds(leftOut.needed);
+  return inWords(
+    leftOut.margin < 0
+      ? message("walk/left-out-spent", { needed })
+      : message("walk/left-out", { needed, margin: ofSeconds(leftOut.margin) }),
+  );
 }

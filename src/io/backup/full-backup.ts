@@ -2,6 +2,7 @@ import type { Entry, LineProblem, TakenIn } from "../../core/log/index.ts";
 import { mergeEntries, readEntry, writeLines } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant } from "../../core/units/index.ts";
+import { inWords } from "../../words/index.ts";
 import type { ProcedureShelf, WalkStore } from "../store/index.ts";
 import { troubleSentence } from "../store/index.ts";
 import { BACKUP_FORMAT, objectIn } from "./file-kind.ts";
@@ -122,7 +123,10 @@ async function addProcedure(
   const at = typeof importedAt === "string" ? parseInstant(importedAt) : null;
   const added = await shelf.addProcedure(text, at ?? undefined);
   if (added.kind === "refused") {
-    return { kind: null, problem: `its procedure cannot be used: ${added.findings[0]?.message}` };
+    return {
+      kind: null,
+      problem: `its procedure cannot be used: ${added.findings[0] && inWords(added.findings[0].message)}`,
+    };
   }
   if (added.kind === "not-kept")
     return { kind: null, problem: `its procedure was not kept. ${troubleSentence(added.reason)}` };

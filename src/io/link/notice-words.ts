@@ -1,6 +1,6 @@
 import type { RefusalReason } from "../../core/link/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { lengthText } from "../../core/units/index.ts";
+import { lengthText } from "../../words/index.ts";
 import type { KeptNotice } from "../store/index.ts";
 
 const WHY_ASIDE: Readonly<Record<RefusalReason, string>> = {

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { TimelineView } from "../../../src/app/timeline/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
 import { walkStateAt } from "../../../src/core/walk/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../../core/log-writer.ts";
 import { fileWith, outlineFrom, step } from "../../core/procedure-builder.ts";
 
@@ -109,7 +110,9 @@ describe("the timeline of a plan", () => {
     const none = planOf(stuck);
     render(<TimelineView outline={stuck} plan={none} state={null} />);
     expect(screen.getByText(/There is no timeline/)).toBeVisible();
-    expect(screen.getByText(none.findings[0]?.message ?? "a finding")).toBeVisible();
+    expect(
+      screen.getByText(none.findings[0] ? inWords(none.findings[0].message) : "a finding"),
+    ).toBeVisible();
   });
 });
 

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
 import { checkProcedureText } from "../../../src/core/check/index.ts";
+import { said } from "../said.ts";
 
 const text = readFileSync("procedures/osier-bring-in.procedure.json", "utf8");
 type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
@@ -57,7 +58,7 @@ describe("the checker", () => {
       if (procedure === null) expect(findings.some(({ level }) => level === "error")).toBe(true);
       for (const one of findings) {
         expect(one.code).toMatch(/^[a-z]+\/[a-z-]+$/);
-        expect(one.message).not.toMatch(/undefined|NaN|\[object/);
+        expect(said(one)).not.toMatch(/undefined|NaN|\[object/);
         expect(one.pointer).toMatch(/^(\/|$)/);
       }
     },

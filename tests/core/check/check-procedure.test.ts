@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { checkProcedureText } from "../../../src/core/check/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 const check = (...file: Parameters<typeof fileWith>) =>
   checkProcedureText(JSON.stringify(fileWith(...file), null, 1)).findings;
@@ -55,7 +56,7 @@ describe("custody findings", () => {
         things: ["saw"],
       },
     ]);
-    expect(held[0]?.message).toBe('In "take" EV1 cannot move Saw: it is with EV2.');
+    expect(said(held[0])).toBe('In "take" EV1 cannot move Saw: it is with EV2.');
     expect(codes([move], withItems([{ id: "saw", start: { place: "boom" } }]))).toEqual([
       "error custody/not-held",
     ]);
@@ -147,7 +148,7 @@ describe("custody findings", () => {
     ];
     const found = check(steps, withItems([{ id: "saw", start: { crew: "ev1" } }]));
     expect(found.map(({ code }) => code)).toEqual(["custody/receiver-absent", "custody/left-outside"]);
-    expect(found[0]?.message).toMatch(/\(When "bolt" comes out "stuck"\.\)$/);
+    expect(said(found[0])).toMatch(/\(When "bolt" comes out "stuck"\.\)$/);
   });
 
   it("[PRO9] are looked for with get-aheads done and left out, without their time over the limit", () => {
@@ -234,9 +235,10 @@ describe("the checker", () => {
       { items: [{ id: "bag", start: { crew: "ev1" } }], limits: { elapsed: "PT5M" } },
     );
     expect(found.map(({ level }) => level)).toEqual(["error", "error", "advice"]);
-    for (const { position, message } of found) {
+    for (const one of found) {
+      const { position } = one;
       expect(position?.line).toBeGreaterThan(1);
-      expect(message).toMatch(/[.)]$/);
+      expect(said(one)).toMatch(/[.)]$/);
     }
   });
 
@@ -265,9 +267,10 @@ describe("the checker", () => {
     "[CHK4] never throws on a real file in which one name stands for another",
     (one, other) => {
       const swapped = REAL.replaceAll(`"${ids[one]}"`, `"${ids[other]}"`);
-      for (const { pointer, message } of checkProcedureText(swapped).findings) {
+      for (const one of checkProcedureText(swapped).findings) {
+        const { pointer } = one;
         expect(pointer).toMatch(/^(\/|$)/);
-        expect(message).not.toMatch(/undefined|NaN|\[object/);
+        expect(said(one)).not.toMatch(/undefined|NaN|\[object/);
       }
     },
   );
@@ -276,8 +279,8 @@ describe("the checker", () => {
     "[CHK4] never throws on a real procedure with steps left out and in another order",
     (steps) => {
       const file = { ...real, tasks: [{ id: "all", title: "All", steps }] };
-      for (const { message } of checkProcedureText(JSON.stringify(file)).findings) {
-        expect(message).not.toMatch(/undefined|NaN|\[object/);
+      for (const one of checkProcedureText(JSON.stringify(file)).findings) {
+        expect(said(one)).not.toMatch(/undefined|NaN|\[object/);
       }
     },
   );

@@ -4,6 +4,7 @@ import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import { parseInstant } from "../../../src/core/units/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 const check = (...file: Parameters<typeof fileWith>) =>
   checkProcedureText(JSON.stringify(fileWith(...file), null, 1)).findings;
@@ -39,7 +40,7 @@ describe("findings about order", () => {
     expect(races).toMatchObject([
       { level: "error", steps: ["b", "c"], things: ["lamp"], pointer: "/tasks/0/steps/2" },
     ]);
-    expect(races[0]?.message).toBe(
+    expect(said(races[0])).toBe(
       '"b" (EV1) and "c" (EV2) both move Lamp, and nothing says which comes first. Let one come after the other.',
     );
     expect(races[0]?.position).not.toBeNull();
@@ -58,7 +59,7 @@ describe("findings about order", () => {
       ],
       { items: [{ id: "lamp", label: "Lamp", start: { crew: "ev1" } }] },
     ).filter(({ code }) => code === "order/race");
-    expect(found.map(({ steps, message }) => [...steps, /\(When .*\)$/.exec(message)?.[0]])).toEqual([
+    expect(found.map((one) => [...one.steps, /\(When .*\)$/.exec(said(one) ?? "")?.[0]])).toEqual([
       ["a", "c", "(When get-ahead tasks are done.)"],
       ["a", "b", '(When "x" comes out "n".)'],
       ["b", "c", '(When "x" comes out "n" and get-ahead tasks are done.)'],
@@ -114,7 +115,7 @@ describe("findings about tethers and the way home", () => {
       "caution time/beyond-turn-back",
     ]);
     expect(found[1]).toMatchObject({ steps: ["work"], things: ["ev1"] });
-    expect(found[1]?.message).toContain("by PET 0:45:00");
+    expect(said(found[1])).toContain("by PET 0:45:00");
   });
 
   it("[PLN6] caution when there is no refuge, or no way to one", () => {
@@ -146,7 +147,7 @@ describe("findings about supplies, watches and closeout", () => {
     expect(found).toMatchObject([
       { level: "caution", code: "supply/short", pointer: "/supplies/0", steps: ["a"] },
     ]);
-    expect(found[0]?.message).toContain("PET 1:30:00");
+    expect(said(found[0])).toContain("PET 1:30:00");
     expect(codes([step("a", "ev1", 1)], { supplies: [{ ...supply, redline: 100 }] })).toEqual([
       "error supply/redline-above-full",
     ]);
@@ -198,7 +199,7 @@ describe("findings about supplies, watches and closeout", () => {
       },
     );
     expect(found.map(({ level, code }) => `${level} ${code}`)).toEqual(["caution window/no-fit"]);
-    expect(found[0]?.message).toContain("(When get-ahead tasks are done.)");
+    expect(said(found[0])).toContain("(When get-ahead tasks are done.)");
   });
 });
 

@@ -7,6 +7,7 @@ import { applyChanges, patchBetween } from "../../../src/core/changes/index.ts";
 import { checkProcedureText } from "../../../src/core/check/index.ts";
 import type { Finding, PatchOperation, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 type AnyFile = Record<string, unknown>;
 
@@ -27,7 +28,7 @@ const patchOf = (file: AnyFile, mend: Finding["mend"]): PatchOperation[] =>
 const patched = (file: AnyFile, patch: readonly PatchOperation[]): AnyFile =>
   jsonPatch.applyPatch(structuredClone(file), structuredClone(patch) as Operation[], true).newDocument;
 const sameAs = (one: Finding) => (other: Finding) =>
-  other.code === one.code && other.message === one.message && other.pointer === one.pointer;
+  other.code === one.code && said(other) === said(one) && other.pointer === one.pointer;
 const errorsIn = (findings: readonly Finding[]) => findings.filter(({ level }) => level === "error").length;
 
 /** The findings with a mend; each, applied, must take its finding away and bring no error. */
@@ -36,8 +37,8 @@ function mendedIn(file: AnyFile): Finding[] {
   const mendable = found.filter(isMendable);
   for (const one of mendable) {
     const after = check(applied(file, one));
-    expect(after.filter(sameAs(one)), one.message).toEqual([]);
-    expect(errorsIn(after), `${one.message} → ${after.map(({ message }) => message).join(" ")}`).toBeLessThan(
+    expect(after.filter(sameAs(one)), said(one)).toEqual([]);
+    expect(errorsIn(after), `${said(one)} → ${after.map(said).join(" ")}`).toBeLessThan(
       errorsIn(found) + (one.level === "error" ? 0 : 1),
     );
   }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { AGE_LIMIT, ageOf, lightFor, lightWords, readListedSpans } from "../../../src/core/light/index.ts";
+import { AGE_LIMIT, ageOf, lightFor, lightMessage, readListedSpans } from "../../../src/core/light/index.ts";
 import type { Duration, Instant } from "../../../src/core/units/index.ts";
 import { later } from "../../../src/core/units/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { anyElements } from "./kepler-orbit.ts";
 
 const HOUR = 3_600_000 as Duration;
@@ -21,14 +22,14 @@ describe("the age of an element set", () => {
   });
 
   it("[LGT4] is in the words, with the model and the radius", () => {
-    expect(lightWords(lightFor(orbit, at(3), HOUR))).toBe(
+    expect(inWords(lightMessage(lightFor(orbit, at(3), HOUR)))).toBe(
       "TLE of object 25544, epoch 2024-05-06 19:53 UTC, 3.0 days before the start; SGP4, conical shadow of a sphere of 6378.137 km.",
     );
-    expect(lightWords(lightFor(orbit, at(-20), HOUR))).toMatch(
+    expect(inWords(lightMessage(lightFor(orbit, at(-20), HOUR)))).toMatch(
       /20\.0 days after the start.*more than 14 days/,
     );
     const site = { latitude: 47, longitude: 8, height: 0, mask: 0 };
-    expect(lightWords(lightFor({ kind: "site", site }, at(0), HOUR))).toMatch(
+    expect(inWords(lightMessage(lightFor({ kind: "site", site }, at(0), HOUR)))).toMatch(
       /^Sunrise and sunset .*47°, 8°/,
     );
   });

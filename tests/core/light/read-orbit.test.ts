@@ -1,9 +1,10 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import type { ElementSet } from "../../../src/core/light/index.ts";
+import type { ElementSet, OrbitProblem } from "../../../src/core/light/index.ts";
 import { orbitOf, readOrbit, tleChecksum } from "../../../src/core/light/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import { later } from "../../../src/core/units/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 
 const TLE = [
   "1 25544U 98067A   24127.82853009  .00015698  00000+0  27310-3 0  9995",
@@ -85,6 +86,9 @@ const mutated = (text: string) =>
       ),
     );
 
+/** The field of a problem as it is shown. */
+const fieldOf = ({ field }: OrbitProblem) => (typeof field === "string" ? field : inWords(field));
+
 function expectReadOrRefused(text: string) {
   const { elements, problems } = readOrbit(text);
   if (elements) expectSound(elements);
@@ -92,7 +96,7 @@ function expectReadOrRefused(text: string) {
     expect(problems.length).toBeGreaterThan(0);
     for (const { field, reason } of problems) {
       expect(field).not.toBe("");
-      expect(reason).not.toMatch(/NaN is not between|undefined/);
+      expect(inWords(reason)).not.toMatch(/NaN is not between|undefined/);
     }
   }
 }
@@ -117,7 +121,9 @@ describe("reading an orbit file", () => {
 
   test("[LGT1] XML that its validator passes and its parser does not is refused", () => {
     const text = `<?xml version=\u00001.0"?>${(FORMS.xml?.(FIELDS) ?? "").replace(/^<\?xml[^>]*\?>/, "")}`;
-    expect(readOrbit(text)).toMatchObject({ elements: null, problems: [{ field: "file" }] });
+    const { elements, problems } = readOrbit(text);
+    expect(elements).toBeNull();
+    expect(problems.map(fieldOf)).toEqual(["file"]);
   });
 
   for (const [name, write] of Object.entries(FORMS)) {
@@ -222,13 +228,13 @@ describe("reading an orbit file", () => {
   ])("[LGT1] %s is refused by its field", (_, text, field) => {
     const { elements, problems } = readOrbit(text);
     expect(elements).toBeNull();
-    expect(problems[0]?.field).toBe(field);
+    expect(problems.map(fieldOf)[0]).toBe(field);
   });
 
   it("[LGT1] a point that became a digit is seen although the checksum agrees", () => {
     const spoiled = TLE[0].replace(" .00015698", " 000015698");
     expect(tleChecksum(spoiled)).toBe(5);
-    expect(readOrbit(`${spoiled}\n${TLE[1]}`).problems[0]?.field).toBe("line 1");
+    expect(readOrbit(`${spoiled}\n${TLE[1]}`).problems.map(fieldOf)[0]).toBe("line 1");
   });
 
   it("[LGT1] a name above two lines is kept, with or without the figure of its line", () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { deadlockFinding, networkOf } from "../../../src/core/order/index.ts";
 import { AS_EXPECTED, activityOf, type Outline } from "../../../src/core/procedure/index.ts";
 import { outlineFrom, step } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 const network = (outline: Outline) => networkOf(outline, activityOf(outline, AS_EXPECTED, true));
 
@@ -66,11 +67,11 @@ describe("a network", () => {
     ]);
     const found = deadlockFinding(network(outline));
     expect(found).toMatchObject({ level: "error", code: "order/deadlock", steps: ["a", "b", "c", "d"] });
-    expect(found?.message).toContain('"a" (EV1) waits on "d", done by EV2');
-    expect(found?.message).toContain('"b" (EV1) waits on "a", which stands before it in the lane');
-    expect(found?.message).toContain('"c" (EV2) waits on "b", done by EV1');
-    expect(found?.message).not.toContain('"before"');
-    expect(found?.message).not.toContain('"behind"');
+    expect(said(found ?? undefined)).toContain('"a" (EV1) waits on "d", done by EV2');
+    expect(said(found ?? undefined)).toContain('"b" (EV1) waits on "a", which stands before it in the lane');
+    expect(said(found ?? undefined)).toContain('"c" (EV2) waits on "b", done by EV1');
+    expect(said(found ?? undefined)).not.toContain('"before"');
+    expect(said(found ?? undefined)).not.toContain('"behind"');
   });
 
   const crew = ["ev1", "ev2", "iv"] as const;

@@ -13,6 +13,7 @@ import type { Outline, ProcedureFile } from "../../../src/core/procedure/index.t
 import { AS_EXPECTED, activityOf } from "../../../src/core/procedure/index.ts";
 import type { PlaceId } from "../../../src/core/units/index.ts";
 import { outlineFrom, step } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 /** hatch – a – b – tip along a rail, and a – side. */
 const RAIL: Partial<ProcedureFile> = {
@@ -55,9 +56,9 @@ describe("the reach of a tether", () => {
         things: ["ev1", "tip", "hatch"],
       },
     ]);
-    expect(reach[0]?.message).toContain("18.5 m");
-    expect(reach[0]?.message).toContain("3.5 m too short");
-    expect(reach[0]?.message).toContain("HATCH");
+    expect(said(reach[0])).toContain("18.5 m");
+    expect(said(reach[0])).toContain("3.5 m too short");
+    expect(said(reach[0])).toContain("HATCH");
     expect(findingsOf(outside(steps, { crew: [tethered("ev1", 18.5)] })).reach).toEqual([]);
   });
 
@@ -138,7 +139,7 @@ describe("lines over a shared route", () => {
         pointer: "/tasks/0/steps/3",
       },
     ]);
-    expect(shared[0]?.message).toContain('EV1’s from "ev1-to-b" to "ev1-to-hatch"');
+    expect(said(shared[0])).toContain('EV1’s from "ev1-to-b" to "ev1-to-hatch"');
   });
 
   it("[PLN7] are not, when the one is taken up before the other is laid", () => {

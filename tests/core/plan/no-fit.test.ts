@@ -5,6 +5,7 @@ import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import { earliestFit } from "../../../src/core/window/index.ts";
 import { outlineFrom, step } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 type Spans = readonly (readonly [from: number, to: number])[];
 
@@ -24,7 +25,7 @@ const planWith = (ready: number, length: number, lists: readonly Spans[]) =>
     ),
   );
 const messageOf = (...of: Parameters<typeof planWith>) =>
-  planWith(...of).findings.find(({ code }) => code === "window/no-fit")?.message ?? null;
+  said(planWith(...of).findings.find(({ code }) => code === "window/no-fit")) ?? null;
 
 describe("a step that fits no window", () => {
   it("[PLN4] says by how much it misses and what would make it fit", () => {

@@ -10,6 +10,7 @@ import { earliestFit } from "../../../src/core/window/index.ts";
 import type { PlannedStep } from "../planned-step.ts";
 import { plannedStep, plannedSteps } from "../planned-step.ts";
 import { fileWith, procedureOf, step } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 const CREW = ["ev1", "ev2", "iv"] as const;
 
@@ -71,7 +72,7 @@ function timelineOf(
     windows: WINDOWS,
   });
   const { timeline, findings } = planOf(outlineOf(procedureOf(file)));
-  if (!timeline) throw new Error(findings.map(({ message }) => message).join(" "));
+  if (!timeline) throw new Error(findings.map(said).join(" "));
   return timeline;
 }
 

@@ -4,12 +4,13 @@ import { describe, expect, it } from "vitest";
 import type { Finding, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { parseProcedure, readProcedure, SIZE_LIMITS } from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
+import { said } from "../said.ts";
 
 const REAL = readFileSync("procedures/osier-ranging-head.procedure.json", "utf8");
 
 const brief = ({ level, code, pointer }: Finding) => `${level} ${code} ${pointer}`;
 const briefs = (file: unknown) => parseProcedure(file).findings.map(brief);
-const messages = (file: unknown) => parseProcedure(file).findings.map(({ message }) => message);
+const messages = (file: unknown) => parseProcedure(file).findings.map((one) => said(one) ?? "");
 
 /** A small sound file, to be spoiled in one way or another. */
 const sound = (): ProcedureFile =>
@@ -435,7 +436,7 @@ describe("reading a procedure", () => {
   ])("[PRO12] refuses too many %s clearly", (what, grow) => {
     const { findings } = parseProcedure(grow(sound()));
     expect(findings.map(brief)).toEqual(["error file/too-large "]);
-    expect(findings[0]?.message).toMatch(new RegExp(`has \\d+ ${what}; at most \\d+ are read`));
+    expect(said(findings[0])).toMatch(new RegExp(`has \\d+ ${what}; at most \\d+ are read`));
   });
 
   it("[PRO12] reads as many steps as are allowed, and refuses a file of over 10 MiB unread", () => {
@@ -479,7 +480,7 @@ describe("reading the text of a file", () => {
     expect(procedure).toBeNull();
     expect(findings).toHaveLength(1);
     expect(findings[0]).toMatchObject({ level: "error", code: "file/not-json" });
-    expect(findings[0]?.message).toContain(words);
+    expect(said(findings[0])).toContain(words);
   });
 
   it("reports a key that stands twice, at the second", () => {
@@ -525,9 +526,10 @@ describe("a file of any shape", () => {
         .slice(0, -1)
         .reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], file);
       (holder as Record<string, unknown>)[String(path.at(-1))] = part;
-      for (const { pointer, message } of parseProcedure(file).findings) {
+      for (const one of parseProcedure(file).findings) {
+        const { pointer } = one;
         expect(pointer).toMatch(/^(\/.*)?$/);
-        expect(message).toMatch(/^\S.*[.?]$/s);
+        expect(said(one)).toMatch(/^\S.*[.?]$/s);
       }
     },
   );

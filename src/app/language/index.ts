@@ -1,0 +1,1 @@
+export { startLanguage, wholeLanguage } from "./app-language.ts";

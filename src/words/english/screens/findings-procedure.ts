@@ -1,0 +1,81 @@
+/** What the checker says of a procedure that could be read: order, decisions, supplies, ways, tethers, custody, wording. */
+export const findingsOfProcedureWords = {
+  "check/when": "{$finding :message} (When {$conditions :list style=chained}.)",
+  "check/when-outcome": '"{$decision}" comes out "{$outcome}"',
+  "check/when-get-aheads": "get-ahead tasks are done",
+  "order/not-all-scenarios":
+    "There are more combinations of outcomes than can be checked one by one; every single and pairwise departure from the expected ones was checked ({$count :integer}).",
+  "order/deadlock": "Deadlock: these steps wait on each other for ever: {$waits :clauses}.",
+  "order/waits-in-lane":
+    '"{$step}" ({$crew :list style=chained}) waits on "{$other}", which stands before it in the lane',
+  "order/waits-on-step":
+    '"{$step}" ({$crew :list style=chained}) waits on "{$other}", done by {$otherCrew :list style=chained}',
+  "order/more-races":
+    "More than {$most :integer} pairs of steps get in each other’s way over items; the rest are not listed.",
+  "order/race-moves":
+    '"{$mover}" ({$moverCrew :list style=chained}) and "{$other}" ({$otherCrew :list style=chained}) both move {$item}, and nothing says which comes first. Let one come after the other.',
+  "order/race-takes-out":
+    '"{$mover}" ({$moverCrew :list style=chained}) moves {$item} while "{$other}" ({$otherCrew :list style=chained}) needs it where it is, to get at {$handled}, and nothing says which comes first. Let one come after the other.',
+  "order/race-puts-in":
+    '"{$mover}" ({$moverCrew :list style=chained}) moves {$item} while "{$other}" ({$otherCrew :list style=chained}) puts {$handled} into it, and nothing says which comes first. Let one come after the other.',
+  "decision/one-outcome":
+    'The decision "{$decision}" has one outcome only, "{$outcome}", so there is nothing to decide.',
+  "decision/no-branch": 'No step depends on how the decision "{$decision}" comes out.',
+  "decision/never-performed": '"{$step}" is never performed: the outcomes it needs never come together.',
+  "task/closeout-get-ahead":
+    '"{$task}" must be done on the way home, so it cannot be a get-ahead that is left out when time is short.',
+  "supply/redline-above-full":
+    "{$crew}’s {$supply} is full at {$full :number} and at its redline at {$redline :number}: it would be spent before the walk begins.",
+  "supply/short":
+    'At the planned rate {$crew}’s {$supply} meets its redline at PET {$at :clock}, {$before :length} before {$crew} is done with "{$step}".',
+  "watch/never-on":
+    'The watch "{$watch}" is over before it begins: "{$until}" does not start after "{$from}" is done.',
+  "watch/none-due":
+    'The watch "{$watch}" never falls due: it comes round every {$every :length}, but is on for {$on :length} only.',
+  "time/beyond-turn-back":
+    '"{$step}" keeps {$crew} at {$place} until PET {$until :clock}. From there it is {$way :length} to {$refuge}, so {$crew} would have to turn back by PET {$latest :clock} to be in by the limit of {$limit :clock}: {$over :length} beyond.',
+  "time/beyond-turn-back-closeout":
+    '"{$step}" keeps {$crew} at {$place} until PET {$until :clock}. From there it is {$way :length} to {$refuge} with {$closeout :length} of closeout still to do, so {$crew} would have to turn back by PET {$latest :clock} to be in by the limit of {$limit :clock}: {$over :length} beyond.',
+  "place/no-refuge":
+    "No place is a refuge, so no time to turn back can be told. Mark the places where one is safe.",
+  "place/no-way-home":
+    "No routes with a time lead from {$place} to a refuge, so no time to turn back can be told for the steps there.",
+  "place/no-start": '"{$step}" has no time, and nobody who does it has a place to start from.',
+  "place/not-there":
+    '{$crew} is at {$place}, but "{$step}" is done at {$at}, and no translation leads there.',
+  "place/no-way-unknown":
+    'It is not known where {$crew} is before "{$step}", so the time of the translation cannot be taken from the routes.',
+  "place/no-way": 'No routes with a time lead from {$from} to {$to}, so "{$step}" needs a time of its own.',
+  "text/confirms-itself":
+    'In "{$step}" {$crew} confirms what {$crew} does alone; let somebody else confirm it.',
+  "text/many-actions":
+    '"{$step}" seems to hold more than one action; one action a step is easier to follow and to mark.',
+  "text/no-verb": '"{$step}" does not open with what to do; begin with the verb.',
+  "text/receiver-not-named": 'In "{$step}" {$item} passes to {$crew}, but the text does not name {$crew}.',
+  "tether/reach-not-known":
+    'No routes lead from {$anchor}, where {$crew}’s tether is anchored, to {$place}, so it cannot be told whether the tether reaches in "{$step}".',
+  "tether/out-of-reach":
+    'In "{$step}" {$crew} is at {$place}, {$way :metres} by the shortest way from {$anchor}, where {$crew}’s tether is anchored. The tether is {$length :metres} long: {$short :metres} too short. Move the anchor nearer first.',
+  "tether/anchor-not-there":
+    'In "{$step}" the anchor of {$crew}’s tether is moved to {$anchor}, but {$crew} is at {$place}.',
+  "tether/shared-route":
+    "The tethers of {$one} and {$other} may both lie over the way between {$from} and {$to}: {$one}’s {$oneDuring :message}, {$other}’s {$otherDuring :message}. Keep them clear of each other.",
+  "tether/in-step": 'in "{$step}"',
+  "tether/from-step-to-step": 'from "{$first}" to "{$last}"',
+  "custody/would-be-inside-itself": '{$item} would be inside itself after "{$step}".',
+  "custody/not-held":
+    'In "{$step}" {$crew :list style=chained} cannot move {$item}: it is {$where :message}.',
+  "custody/receiver-absent": 'In "{$step}" {$item} passes to {$crew}, who does not take part in the step.',
+  "custody/place-not-there":
+    'In "{$step}" {$item} is left at {$place}, but nobody who does the step is there.',
+  "custody/bag-not-at-hand":
+    'In "{$step}" {$item} goes into {$bag}, which {$crew :list style=chained} do not have at hand.',
+  "custody/not-at-its-end": "At the end {$item} is {$is :message}, not {$end :message} as it must be.",
+  "custody/left-outside":
+    "{$item} is left outside: at the end it is {$is :message}. Bring it in, or give it an end.",
+  "custody/where-nowhere": "nowhere",
+  "custody/where-unknown": "at an unknown place",
+  "custody/where-crew": "with {$crew}",
+  "custody/where-place": "at {$place}",
+  "custody/where-item": "in {$item}",
+} as const;

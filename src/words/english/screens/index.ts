@@ -1,0 +1,32 @@
+import { findingsOfFileWords } from "./findings-file.ts";
+import { findingsOfProcedureWords } from "./findings-procedure.ts";
+import { findingsOfReferencesWords } from "./findings-references.ts";
+import { followWords } from "./follow.ts";
+import { followPanelWords } from "./follow-panels.ts";
+import { lightSourceWords } from "./light-source.ts";
+import { linkWords } from "./link.ts";
+import { planWords } from "./plan.ts";
+import { printWords } from "./print.ts";
+import { readWords } from "./read.ts";
+import { reviewWords } from "./review.ts";
+import { reviewTableWords } from "./review-tables.ts";
+import { timelineWords } from "./timeline.ts";
+import { walkWords } from "./walk.ts";
+
+/** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
+export const screenWords = {
+  ...findingsOfFileWords,
+  ...findingsOfProcedureWords,
+  ...findingsOfReferencesWords,
+  ...followWords,
+  ...followPanelWords,
+  ...lightSourceWords,
+  ...linkWords,
+  ...planWords,
+  ...printWords,
+  ...readWords,
+  ...reviewWords,
+  ...reviewTableWords,
+  ...timelineWords,
+  ...walkWords,
+} as const;

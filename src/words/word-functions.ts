@@ -1,0 +1,53 @@
+import type { MessageFunction } from "messageformat/functions";
+import type { Duration, Instant } from "../core/units/index.ts";
+import { clockText, hourMinuteText } from "../core/units/index.ts";
+import type { Argument, Message } from "./argument.ts";
+import { lengthText } from "./length-text.ts";
+import { numberFunctions } from "./number-functions.ts";
+import { shown } from "./shown.ts";
+import { utcText } from "./utc-text.ts";
+
+/** Names with the same word between all of them: `A and B and C`. */
+const chained = (format: Intl.ListFormat, names: readonly string[]): string =>
+  names.length === 0 ? "" : names.reduce((before, name) => format.format([before, name]));
+
+/** A PET to the minute, or to the second when it does not fall on a whole minute. */
+const petText = (pet: Duration): string => (pet % 60_000 === 0 ? hourMinuteText(pet) : clockText(pet));
+
+type Functions = Readonly<Record<string, MessageFunction<string>>>;
+
+const made = new Map<string, Functions>();
+
+/**
+ * The functions that messages of a language call, by name; what they make of `Intl` is made once. `inWords` words a
+ * message that stands in another as an argument.
+ */
+export function wordFunctions(tag: string, inWords: (message: Message) => string): Functions {
+  const known = made.get(tag);
+  if (known) return known;
+  const all = new Intl.ListFormat(tag, { type: "conjunction" });
+  const any = new Intl.ListFormat(tag, { type: "disjunction" });
+  const oneOf = (argument: Argument): string => {
+    if (typeof argument === "string") return argument;
+    return typeof argument === "object" && "key" in argument ? inWords(argument) : String(argument);
+  };
+  const functions: Functions = {
+    ...numberFunctions(tag),
+    length: shown((time) => lengthText(time as Duration)),
+    clock: shown((time) => clockText(time as Duration)),
+    "hour-minute": shown((time) => hourMinuteText(time as Duration)),
+    pet: shown((time) => petText(time as Duration)),
+    utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form))),
+    metres: shown((metres) => `${Math.round(Number(metres) * 10) / 10} m`),
+    mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
+    list: shown((items, { of = "all", style = "comma" }) => {
+      const format = String(of) === "any" ? any : all;
+      const names = (items as readonly Argument[]).map(oneOf);
+      return String(style) === "chained" ? chained(format, names) : format.format(names);
+    }),
+    clauses: shown((items) => (items as readonly Argument[]).map(oneOf).join("; ")),
+    message: shown((inner) => oneOf(inner as Argument)),
+  };
+  made.set(tag, functions);
+  return functions;
+}

@@ -4,9 +4,13 @@ import type { CrewId, ItemId, PlaceId } from "../units/index.ts";
 /** Where every item is: each in exactly one location ([PRO8]). */
 export type Custody = ReadonlyMap<ItemId, Location>;
 
-/** Where every item of a procedure is at PET 0. */
+const atStart = new WeakMap<Procedure, Custody>();
+
+/** Where every item of a procedure is at PET 0. Worked out once for each procedure. */
 export function custodyAtStart(procedure: Procedure): Custody {
-  return new Map(procedure.items.map(({ id, start }) => [id, start]));
+  const known = atStart.get(procedure) ?? new Map(procedure.items.map(({ id, start }) => [id, start]));
+  atStart.set(procedure, known);
+  return known;
 }
 
 /** The crew member or place that holds an item in the end, through whatever it is packed in; `null` for an unknown item. */

@@ -1,35 +1,10 @@
-import { z } from "zod";
 import type { Instant, WalkId } from "../units/index.ts";
 import { parseInstant } from "../units/index.ts";
 import type { ReadFact } from "./fact.ts";
 import { readFact } from "./fact.ts";
 import type { HybridTime } from "./hybrid-clock.ts";
-import { HYBRID_TIME_PATTERN } from "./hybrid-clock.ts";
-
-const instantText = z.string().refine((text) => parseInstant(text) !== null);
-
-/** An entry as it travels: a CloudEvents 1.0 event in JSON ([LOG1]). Further attributes of newer versions are kept. */
-export const wireEntrySchema = z.looseObject({
-  specversion: z.literal("1.0"),
-  id: z.string().min(1).max(200),
-  // A URI reference has no blanks; `source` and `id` with a blank between are therefore one of a kind.
-  source: z.string().max(400).regex(/^\S+$/),
-  type: z.string().min(1).max(200),
-  subject: z.string().min(1).max(200),
-  /** Read as an instant by {@link readEntry}. */
-  time: z.string(),
-  recordedtime: instantText.optional(),
-  sequence: z.string().regex(/^\d{1,20}$/),
-  hlc: z.string().regex(HYBRID_TIME_PATTERN),
-  /** The `hlc` that the entry was made with, once it was stamped anew. */
-  hlcmade: z.string().regex(HYBRID_TIME_PATTERN).optional(),
-  actor: z.string().max(200).optional(),
-  datacontenttype: z.string().optional(),
-  data: z.unknown().optional(),
-});
-
-/** An entry as written. */
-export type WireEntry = z.output<typeof wireEntrySchema>;
+import type { WireEntry } from "./wire-entry.ts";
+import { wrongAttribute } from "./wire-entry.ts";
 
 /** An entry as read: what was written, with its times and its fact. */
 export interface Entry {
@@ -61,18 +36,19 @@ function isDeeperThan(levels: number, value: unknown): boolean {
 /** Reads a JSON value as an entry. */
 export function readEntry(value: unknown): ReadEntry {
   if (isDeeperThan(DEEPEST, value)) return { entry: null, problem: "it is nested too deeply" };
-  const parsed = wireEntrySchema.safeParse(value);
-  if (!parsed.success) {
-    const [issue] = parsed.error.issues;
-    const attribute = issue?.path.map(String).join(".");
-    return {
-      entry: null,
-      problem: attribute ? `its attribute "${attribute}" is missing or wrong` : "it is not a JSON object",
-    };
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    return { entry: null, problem: "it is not a JSON object" };
+  const attribute = wrongAttribute(value as Record<string, unknown>);
+  if (attribute !== null) {
+    return { entry: null, problem: `its attribute "${attribute}" is missing or wrong` };
   }
-  const wire = parsed.data;
+  const wire = value as WireEntry;
   const at = parseInstant(wire.time);
   if (at === null) return { entry: null, problem: 'its attribute "time" is missing or wrong' };
+  const { recordedtime } = wire;
+  if (recordedtime !== undefined && recordedtime !== wire.time && parseInstant(recordedtime) === null) {
+    return { entry: null, problem: 'its attribute "recordedtime" is missing or wrong' };
+  }
   return {
     entry: {
       wire,

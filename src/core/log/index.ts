@@ -1,7 +1,7 @@
 export type { ClockOffset } from "./clock-offset.ts";
 export { appliedOffset, WORTH_TELLING } from "./clock-offset.ts";
 export { deviceOf } from "./device-of.ts";
-export type { Entry, ReadEntry, WireEntry } from "./entry.ts";
+export type { Entry, ReadEntry } from "./entry.ts";
 export { compareEntries, keyOf, readEntry } from "./entry.ts";
 export type { EntryPage, EntryStore, TakenIn } from "./entry-store.ts";
 export type { Fact, FactData, FactName, ReadFact } from "./fact.ts";
@@ -20,5 +20,6 @@ export type { Draft, Pen } from "./stamp.ts";
 export { stamp, UnreadableEntryError } from "./stamp.ts";
 export type { Likeness, Statement } from "./statement.ts";
 export { isSameStatement, likenessOf, statementOf, withStamp } from "./statement.ts";
+export type { WireEntry } from "./wire-entry.ts";
 export type { LineProblem, ReadLines } from "./wire-format.ts";
 export { readLines, writeLines } from "./wire-format.ts";

@@ -1,8 +1,9 @@
-import type { Entry, WireEntry } from "./entry.ts";
+import type { Entry } from "./entry.ts";
 import { keyOf } from "./entry.ts";
 import type { HybridTime } from "./hybrid-clock.ts";
 import { sequenceText } from "./sequence-text.ts";
 import { statementOf } from "./statement.ts";
+import type { WireEntry } from "./wire-entry.ts";
 
 /** Where an entry that is made again is put. */
 export interface NewPlace {

@@ -1,6 +1,6 @@
 import type { Duration, Instant, WalkId } from "../units/index.ts";
 import { formatInstant } from "../units/index.ts";
-import type { Entry, WireEntry } from "./entry.ts";
+import type { Entry } from "./entry.ts";
 import { readEntry } from "./entry.ts";
 import type { FactData, FactName } from "./fact.ts";
 import { typeOf } from "./fact.ts";
@@ -8,6 +8,7 @@ import type { HybridTime } from "./hybrid-clock.ts";
 import { tick } from "./hybrid-clock.ts";
 import { isTooFarAhead } from "./restamp.ts";
 import { sequenceText } from "./sequence-text.ts";
+import type { WireEntry } from "./wire-entry.ts";
 
 /** Something that happened and is about to be entered. */
 export type Draft = {

@@ -1,6 +1,7 @@
 import { canonicalText } from "./canonical-text.ts";
-import type { Entry, WireEntry } from "./entry.ts";
+import type { Entry } from "./entry.ts";
 import type { HybridTime } from "./hybrid-clock.ts";
+import type { WireEntry } from "./wire-entry.ts";
 
 /**
  * The part of an entry that never changes ([SEL1]): all of its attributes but the stamp. The stamp is the `hlc` that the

@@ -20,9 +20,10 @@ export function readLines(text: string): ReadLines {
   const entries: Entry[] = [];
   const problems: LineProblem[] = [];
   const lines = (text.startsWith("\uFEFF") ? text.slice(1) : text).split("\n");
-  for (const [index, line] of lines.entries()) {
-    if (line.trim() === "") continue;
-    const value = jsonOf(line);
+  for (let index = 0; index < lines.length; index += 1) {
+    const line = lines[index] ?? "";
+    const value = line === "" ? undefined : jsonOf(line);
+    if (value === undefined && line.trim() === "") continue;
     const read = readEntry(value);
     if (read.entry) entries.push(read.entry);
     else problems.push({ line: index + 1, problem: value === undefined ? "it is not JSON" : read.problem });

@@ -53,8 +53,12 @@ export function lanesAdvanced(ledger: Ledger, steps: Ledger["steps"]): Ledger["l
 }
 
 /** The lanes followed anew from their beginning: after a step was reopened, or a decision changed what is active. */
-export function lanesRewound(ledger: Progress): Ledger["lanes"] {
-  return ledger.lanes.map((progress, lane) => {
+export function lanesRewound(
+  { inForce, network, lanes }: Omit<Progress, "steps">,
+  steps: Ledger["steps"],
+): Ledger["lanes"] {
+  const ledger = { inForce, network, lanes, steps };
+  return lanes.map((progress, lane) => {
     const found = followed(ledger, lane, null);
     if (found.next === progress.next) {
       return found.free === progress.free ? progress : { ...progress, free: found.free };

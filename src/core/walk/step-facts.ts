@@ -1,7 +1,7 @@
-import { custodyAtStart, moved, movedInTurn } from "../custody/index.ts";
+import { custodyAtStart, isWithin, movedInTurn } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { deviceOf } from "../log/index.ts";
-import type { OutlineStep } from "../procedure/index.ts";
+import type { OutlineStep, Step } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
@@ -78,13 +78,7 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
     outOfOrder: blocker !== undefined,
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
-  let { custody, moves } = ledger;
-  for (const { item, to } of step.moves) {
-    const after = moved(custody, item, to);
-    if (!after) continue;
-    custody = after;
-    moves = moves.and({ at: entry.at, item, to, step: step.id });
-  }
+  const { custody, moves } = movedByStep(ledger, step, entry.at);
   const deviations = blocker
     ? [
         ...ledger.deviations,
@@ -92,6 +86,19 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
       ]
     : ledger.deviations;
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), custody, moves, deviations });
+}
+
+/** Custody and the moves made so far once a step has moved its items; a move that would put an item inside itself is not made. */
+function movedByStep(ledger: Ledger, step: Step, at: Instant): Pick<Ledger, "custody" | "moves"> {
+  if (step.moves.length === 0) return ledger;
+  const custody = new Map(ledger.custody);
+  let { moves } = ledger;
+  for (const { item, to } of step.moves) {
+    if ("item" in to && isWithin(custody, to.item, item)) continue;
+    custody.set(item, to);
+    moves = moves.and({ at, item, to, step: step.id });
+  }
+  return { custody, moves };
 }
 
 /** A step that is done is marked once more: from another device, that confirms the mark that counts; it changes nothing else. */
@@ -131,6 +138,9 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), deviations });
 }
 
+/** The deviations that a step being opened again takes back. */
+const UNDONE: ReadonlySet<string> = new Set(["skipped", "out-of-order"]);
+
 /** `step.reopened`: open again from its first start; what its completion moved is where it was before. */
 export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step.reopened">): Applied {
   const active = activeStep(ledger, fact.step);
@@ -151,14 +161,10 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
     completedBy: null,
     alsoDone: [],
   });
-  const undone = new Set<string>(["skipped", "out-of-order"]);
-  return applied({
-    ...ledger,
-    ...withoutMovesOf(ledger, active.entry),
-    steps,
-    lanes: lanesRewound({ ...ledger, steps }),
-    deviations: ledger.deviations.filter(({ kind, step }) => step !== fact.step || !undone.has(kind)),
-  });
+  const { moves, custody } = withoutMovesOf(ledger, active.entry);
+  const deviations = ledger.deviations.filter((one) => one.step !== fact.step || !UNDONE.has(one.kind));
+  const lanes = lanesRewound(ledger, steps);
+  return applied({ ...ledger, moves, custody, steps, lanes, deviations });
 }
 
 /** Where the items are once a step has not moved any: as if only the other moves had been made. */

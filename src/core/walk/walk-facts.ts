@@ -73,7 +73,7 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
   const outcomes = new Map(ledger.outcomes).set(fact.decision, fact.outcome);
   const decidedAt = new Map(ledger.decidedAt).set(fact.decision, entry.at);
   const next = { ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) };
-  return applied({ ...next, lanes: lanesRewound(next) });
+  return applied({ ...next, lanes: lanesRewound(next, next.steps) });
 }
 
 /** `item.moved`: an item turned up elsewhere than the steps would have it. */

@@ -51,14 +51,21 @@ export interface FollowActions {
   strike(just: JustEntered): Promise<void>;
 }
 
-/** The actions of a follower on a walk. `entered` is told of what can be undone, `failed` of what could not be kept. */
-export function followActions(
-  session: WalkSession,
-  now: () => Instant,
-  actor: string,
-  entered: (just: JustEntered) => void,
-  failed: (error: unknown) => void,
-): FollowActions {
+/** What the actions of a follower are made of. */
+export interface FollowActionsParts {
+  readonly session: WalkSession;
+  /** The clock of this device, whose times are entered. */
+  readonly now: () => Instant;
+  /** In whose name things are entered. */
+  readonly actor: string;
+  /** Told of what can be undone. */
+  readonly entered: (just: JustEntered) => void;
+  /** Told of what could not be kept. */
+  readonly failed: (error: unknown) => void;
+}
+
+/** The actions of a follower on a walk. */
+export function followActions({ session, now, actor, entered, failed }: FollowActionsParts): FollowActions {
   const enter = async (drafts: readonly Undated[], said: string, onKept?: () => void): Promise<void> => {
     try {
       const at = now();

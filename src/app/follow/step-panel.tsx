@@ -3,7 +3,7 @@ import type { OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
-import { skipReason } from "../../core/walk/index.ts";
+import { skipReason, walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
@@ -28,7 +28,7 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
   const said = progress && (skipReason(progress) || progress.reopened.at(-1)?.reason);
   const [reason, setReason] = useState("");
   const isOpen = progress?.status === "open";
-  const isRunning = phase === "running" || phase === "held";
+  const isRunning = walkMay(phase, "mark");
   const isWorking = state.lanes.some(({ step: at, status }) => at === step.id && status === "working");
   const calls = callsOf(outline, step.by);
   const then = (action: Promise<void>) => {

@@ -42,7 +42,7 @@ export function waitsOf(course: Course): readonly Wait[] {
     let free: Duration = NO_TIME;
     for (const next of lane) {
       if (next.stage === "skipped" || crew === undefined) continue;
-      if (next.start > free) found.push(...dividedWait(course, lanes, crew, next, free));
+      if (next.start > free) found.push(...dividedWait({ course, lanes, crew, next }, free));
       if (next.finish > free) free = next.finish;
     }
     return found;
@@ -64,11 +64,19 @@ export function waitsBefore(course: Course, step: StepId): readonly Wait[] {
 
 type Lanes = ReturnType<typeof lanesInTime>;
 
-function dividedWait(course: Course, lanes: Lanes, crew: CrewId, next: CourseStep, free: Duration): Wait[] {
+/** A crew member who waits before a step. */
+interface Waiting {
+  readonly course: Course;
+  readonly lanes: Lanes;
+  readonly crew: CrewId;
+  readonly next: CourseStep;
+}
+
+function dividedWait(waiting: Waiting, free: Duration): Wait[] {
+  const { crew, next } = waiting;
   const waits: Wait[] = [];
-  const index = course.outline.step(next.step)?.index ?? -1;
   for (let at = free; at < next.start; ) {
-    const { on, until } = bindingAt(course, lanes, crew, next, index, at);
+    const { on, until } = bindingAt(waiting, at);
     const to = until < next.start ? until : next.start;
     waits.push({ crew, step: next.step, from: at, to, on });
     at = to;
@@ -77,15 +85,10 @@ function dividedWait(course: Course, lanes: Lanes, crew: CrewId, next: CourseSte
 }
 
 /** What binds a waiting crew member at a PET, and until when it binds. */
-function bindingAt(
-  course: Course,
-  lanes: Lanes,
-  crew: CrewId,
-  next: CourseStep,
-  index: number,
-  at: Duration,
-): { readonly on: WaitOn | null; readonly until: Duration } {
-  const holdUps = holdUpsOf(situationAt({ course, lanes, crew, next, at }), index, at);
+function bindingAt(waiting: Waiting, at: Duration): { readonly on: WaitOn | null; readonly until: Duration } {
+  const { course, crew, next } = waiting;
+  const index = course.outline.step(next.step)?.index ?? -1;
+  const holdUps = holdUpsOf(situationAt(waiting, at), index, at);
   const last = holdUps
     .flatMap((one) => bindingsOf(course, crew, one))
     .reduce<Binding | null>((most, one) => (most && !isLater(one, most) ? most : one), null);
@@ -125,21 +128,12 @@ function bindingsOf({ outline }: Course, self: CrewId, holdUp: HoldUp): readonly
   return [{ on: { crew: others, step: last }, until, lets: plus(until, lag), place: ends.index }];
 }
 
-interface Moment {
-  readonly course: Course;
-  readonly lanes: Lanes;
-  /** Who waits, before which step, and when. */
-  readonly crew: CrewId;
-  readonly next: CourseStep;
-  readonly at: Duration;
-}
-
 /**
  * A course as it stands at a moment before a step of it starts, for one of those who wait. Only what lets the step go by the
  * time it did start has to do with it: a predecessor that was complete later, out of order, kept nobody waiting. Nor does
  * what nobody but the waiting crew member had yet to complete, a step of its own that was skipped.
  */
-function situationAt({ course, lanes, crew, next, at }: Moment): Situation {
+function situationAt({ course, lanes, crew, next }: Waiting, at: Duration): Situation {
   const { outline, network, steps, decided } = course;
   const isOwn = (step: StepId | undefined) =>
     outline.step(step ?? "")?.step.by.every((one) => one === crew) ?? true;

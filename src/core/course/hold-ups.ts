@@ -19,6 +19,9 @@ export type HoldUp =
   | { readonly kind: "hold"; readonly since: Duration; readonly until: Duration | null }
   | { readonly kind: "window"; readonly window: WindowId; readonly until: Duration };
 
+/** Somebody who keeps a step from starting. */
+export type CrewHoldUp = Extract<HoldUp, { readonly kind: "crew" }>;
+
 /** A hold or a window that keeps a step from starting though everybody and everything before it lets it. */
 export type ClosedGate = Extract<HoldUp, { readonly kind: "hold" | "window" }>;
 
@@ -63,40 +66,37 @@ export function holdUpsOf(situation: Situation, step: number, at: Duration): rea
 }
 
 /** Performers who have not come to the step, then performers of predecessors that are not complete, then whoever has to decide. */
-export function crewHoldUps(
-  situation: Situation,
-  entry: OutlineStep,
-): readonly Extract<HoldUp, { kind: "crew" }>[] {
+export function crewHoldUps(situation: Situation, entry: OutlineStep): readonly CrewHoldUp[] {
   const { outline, before } = situation.network;
-  const found: Extract<HoldUp, { kind: "crew" }>[] = [];
-  const add = (
-    lane: number,
-    first: number,
-    last: number,
-    lag: Duration,
-    until = situation.finishOf(last),
-  ) => {
-    const crew = outline.crew[lane]?.id;
-    const step = outline.steps[first]?.step.id;
-    const ends = outline.steps[last]?.step.id;
-    if (crew === undefined || step === undefined || ends === undefined) return;
-    if (
-      !found.some((one) => one.crew === crew && one.step === step && one.last === ends && one.lag === lag)
-    ) {
-      found.push({ kind: "crew", crew, step, last: ends, until, lag });
+  const found: CrewHoldUp[] = [];
+  const idOf = (step: number) => outline.steps[step]?.step.id as StepId;
+  const add = (lanes: readonly number[], more: Omit<CrewHoldUp, "kind" | "crew">) => {
+    for (const lane of lanes) {
+      const crew = outline.crew[lane]?.id;
+      if (crew === undefined) continue;
+      const isKnown = found.some(
+        (one) =>
+          one.crew === crew && one.step === more.step && one.last === more.last && one.lag === more.lag,
+      );
+      if (!isKnown) found.push({ kind: "crew", crew, ...more });
     }
   };
   for (const lane of entry.performers) {
     const open = situation.openBefore(lane, entry.index);
-    if (open) add(lane, open.first, open.last, NO_TIME);
+    if (!open) continue;
+    const until = situation.finishOf(open.last);
+    add([lane], { step: idOf(open.first), last: idOf(open.last), until, lag: NO_TIME });
   }
   for (const { from, lag, because } of before[entry.index] ?? []) {
     if (because !== "after" || situation.isComplete(from) || !situation.counts(from, lag)) continue;
-    for (const lane of outline.steps[from]?.performers ?? []) add(lane, from, from, lag);
+    const until = situation.finishOf(from);
+    add(outline.steps[from]?.performers ?? [], { step: idOf(from), last: idOf(from), until, lag });
   }
   const open = situation.undecided(entry);
   const madeBy = open && outline.decision(open.decision)?.madeBy;
-  if (madeBy)
-    for (const lane of madeBy.performers) add(lane, madeBy.index, madeBy.index, NO_TIME, open.until);
+  if (madeBy) {
+    const { id } = madeBy.step;
+    add(madeBy.performers, { step: id, last: id, until: open.until, lag: NO_TIME });
+  }
   return found;
 }

@@ -5,6 +5,7 @@ import type { Ledger } from "./ledger.ts";
 import { openWalk } from "./open-walk.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
 import { confirmGiven, recordTaken, stepDone, stepReopened, stepSkipped, stepStarted } from "./step-facts.ts";
+import { commandOf } from "./walk-commands.ts";
 import {
   clockStarted,
   decisionTaken,
@@ -19,29 +20,6 @@ import {
 import type { WalkCommand, WalkPhase } from "./walk-machine.ts";
 import { walkMay } from "./walk-machine.ts";
 
-/** What each fact asks of the walk; `null` for what has nothing to do with its phase. */
-const COMMANDS: Readonly<Record<Fact["name"], WalkCommand | null>> = {
-  "walk.opened": "open",
-  "clock.started": "start",
-  "hold.called": "hold",
-  "hold.lifted": "lift",
-  "walk.closed": "close",
-  "step.started": "mark",
-  "step.done": "mark",
-  "step.skipped": "mark",
-  "step.reopened": "mark",
-  "record.taken": "mark",
-  "confirm.given": "mark",
-  "decision.taken": "mark",
-  "watch.kept": "mark",
-  "item.moved": "report",
-  "supply.read": "report",
-  "note.made": "note",
-  // Which clock its source goes by is looked up before the entries are folded, and so is what is struck.
-  "clock.compared": null,
-  "entry.struck": null,
-};
-
 /** Why a walk refuses a command in a phase. */
 function whyNot(phase: WalkPhase, command: WalkCommand): string {
   if (phase === "closed") return "the walk is closed";
@@ -52,7 +30,7 @@ function whyNot(phase: WalkPhase, command: WalkCommand): string {
 }
 
 function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
-  const command = COMMANDS[fact.name];
+  const command = commandOf(fact.name);
   if (command !== null && !walkMay(ledger.phase, command)) return ignored(whyNot(ledger.phase, command));
   switch (fact.name) {
     case "clock.started":

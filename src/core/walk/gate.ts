@@ -1,4 +1,4 @@
-import type { ClosedGate, HoldUp, Situation } from "../course/index.ts";
+import type { ClosedGate, CrewHoldUp, Situation } from "../course/index.ts";
 import { crewHoldUps } from "../course/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { DecisionId, Duration, Instant, StepId, WindowId } from "../units/index.ts";
@@ -65,7 +65,7 @@ export class LedgerSituation implements Situation {
 }
 
 /** Who holds up an open, active step: performers who have not come to it, and performers of predecessors that are not complete. */
-export function blockersOf(ledger: Ledger, entry: OutlineStep): readonly Extract<HoldUp, { kind: "crew" }>[] {
+export function blockersOf(ledger: Ledger, entry: OutlineStep): readonly CrewHoldUp[] {
   return crewHoldUps(new LedgerSituation(ledger), entry);
 }
 

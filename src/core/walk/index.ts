@@ -4,7 +4,7 @@ export { corrected, deviceClocks } from "./device-clocks.ts";
 export { forecastOf } from "./forecast.ts";
 export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { LaneCommand, LaneStatus } from "./lane-machine.ts";
-export { laneMachine, laneMay, statusAfter } from "./lane-machine.ts";
+export { laneMay, statusAfter } from "./lane-machine.ts";
 export type {
   Deviation,
   Hold,
@@ -35,7 +35,7 @@ export { flownCourseOf } from "./walk-course.ts";
 export type { Folded, FoldOptions } from "./walk-fold.ts";
 export { foldLog, WalkFold } from "./walk-fold.ts";
 export type { WalkCommand, WalkPhase } from "./walk-machine.ts";
-export { phaseAfter, walkMachine, walkMay } from "./walk-machine.ts";
+export { phaseAfter, walkMay } from "./walk-machine.ts";
 export type { LaneState, WalkState } from "./walk-state.ts";
 export { walkStateAt } from "./walk-state.ts";
 export type { WatchState } from "./watch-state.ts";

@@ -21,14 +21,6 @@ export interface WalkCard {
   readonly entries: number;
 }
 
-/** [WLK1] */
-const NEXT: Partial<Record<FactName, Partial<Record<WalkPhase, WalkPhase>>>> = {
-  "clock.started": { prepared: "running" },
-  "hold.called": { running: "held" },
-  "hold.lifted": { held: "running" },
-  "walk.closed": { prepared: "closed", running: "closed", held: "closed" },
-};
-
 /** The keys of struck marks. Strikes are taken from the last to the first: one that is itself struck does nothing, and none reaches forward. */
 function struckOf(marks: readonly WalkMark[]): ReadonlySet<string> {
   const places = new Map(marks.map(({ key }, index) => [key, index]));
@@ -40,15 +32,14 @@ function struckOf(marks: readonly WalkMark[]): ReadonlySet<string> {
   return struck;
 }
 
-function phaseOf(marks: readonly WalkMark[]): WalkPhase {
+/** The facts that count among the marks of a walk, in the order of the log. */
+function standingFacts(marks: readonly WalkMark[]): readonly FactName[] {
   const struck = struckOf(marks);
-  return marks
-    .filter(({ key }) => !struck.has(key))
-    .reduce<WalkPhase>((phase, { name }) => NEXT[name]?.[phase] ?? phase, "prepared");
+  return marks.flatMap(({ key, name }) => (struck.has(key) ? [] : [name]));
 }
 
 /** The card of a walk. */
-function cardOf({ walk, opening, marks, lastAt, count }: WalkSummary): WalkCard {
+function cardOf({ walk, opening, lastAt, count }: WalkSummary, phase: WalkPhase): WalkCard {
   return {
     walk,
     procedure: opening?.procedure ?? null,
@@ -56,16 +47,21 @@ function cardOf({ walk, opening, marks, lastAt, count }: WalkSummary): WalkCard 
     title: opening?.title ?? null,
     mode: opening?.mode ?? null,
     openedAt: opening?.at ?? null,
-    phase: phaseOf(marks),
+    phase,
     lastAt,
     entries: count,
   };
 }
 
-/** Cards as a shelf shows them: the walk in which something happened last comes first; walks that are not here left out. */
-export function cardsOf(rows: readonly WalkSummary[]): readonly WalkCard[] {
-  return rows
-    .filter(({ count }) => count > 0)
-    .map(cardOf)
+/**
+ * Cards as a shelf shows them: the walk in which something happened last comes first; walks that are not here left out. The
+ * walk's machine, which tells the phase, is loaded with the first walk: an empty shelf is drawn without it.
+ */
+export async function cardsOf(rows: readonly WalkSummary[]): Promise<readonly WalkCard[]> {
+  const here = rows.filter(({ count }) => count > 0);
+  if (here.length === 0) return [];
+  const { phaseAfterFacts } = await import("../../core/walk/walk-commands.ts");
+  return here
+    .map((row) => cardOf(row, phaseAfterFacts(standingFacts(row.marks))))
     .sort((a, b) => (b.lastAt ?? 0) - (a.lastAt ?? 0) || (a.walk < b.walk ? -1 : 1));
 }

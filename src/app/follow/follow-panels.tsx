@@ -1,0 +1,81 @@
+import type { ReactNode } from "react";
+import type { Instant } from "../../core/units/index.ts";
+import type { Folded, WalkState } from "../../core/walk/index.ts";
+import { ClosePanel } from "./close-panel.tsx";
+import type { FollowActions } from "./follow-actions.ts";
+import { HoldPanel } from "./hold-panel.tsx";
+import { ItemsPanel } from "./items-panel.tsx";
+import { MorePanel } from "./more-panel.tsx";
+import { NotesPanel } from "./notes-panel.tsx";
+import { ReadingsPanel } from "./readings-panel.tsx";
+import { StepPanel } from "./step-panel.tsx";
+
+/** What is open beside the list; `null` for nothing. */
+export type Panel =
+  | "notes"
+  | "items"
+  | "readings"
+  | "hold"
+  | "close"
+  | "more"
+  | "link"
+  | { readonly step: string }
+  | null;
+
+interface FollowPanelsProps {
+  readonly panel: Panel;
+  readonly onPanel: (panel: Panel) => void;
+  readonly state: WalkState;
+  readonly now: Instant;
+  readonly ignored: Folded["ignored"];
+  /** `null` for whoever only reads. */
+  readonly actions: FollowActions | null;
+  readonly actor: string;
+  readonly onActor: (actor: string) => void;
+  readonly onGo: (to: "shelf" | "timeline" | "review") => void;
+  readonly onExport: () => void;
+  /** The panel about link and followers. */
+  readonly linkPanel: (onClose: () => void) => ReactNode;
+}
+
+/** The panel that is open beside the list, if any. */
+export function FollowPanels(props: FollowPanelsProps) {
+  const { panel, onPanel, state, now, actions } = props;
+  const onClose = () => onPanel(null);
+  if (panel === null) return null;
+  if (typeof panel === "object") {
+    const entry = state.ledger.inForce.outline.step(panel.step);
+    return entry ? (
+      <StepPanel key={panel.step} entry={entry} state={state} actions={actions} onClose={onClose} />
+    ) : null;
+  }
+  if (panel === "link") return props.linkPanel(onClose);
+  if (panel === "more") {
+    return (
+      <MorePanel
+        ledger={state.ledger}
+        ignored={props.ignored}
+        actor={props.actor}
+        onActor={props.onActor}
+        onGo={props.onGo}
+        onExport={props.onExport}
+        onLink={() => onPanel("link")}
+        onClose={onClose}
+      />
+    );
+  }
+  if (!actions) return null;
+  const shared = { state, now, actions, onClose };
+  switch (panel) {
+    case "notes":
+      return <NotesPanel {...shared} />;
+    case "items":
+      return <ItemsPanel {...shared} />;
+    case "readings":
+      return <ReadingsPanel {...shared} />;
+    case "hold":
+      return <HoldPanel {...shared} />;
+    case "close":
+      return <ClosePanel {...shared} onClosed={() => props.onGo("review")} />;
+  }
+}

@@ -1,0 +1,32 @@
+import { message, words } from "../../words/index.ts";
+import { Worded } from "../parts/index.ts";
+
+/** What stands above the list until the clock is started. */
+export function StartCard({
+  title,
+  rehearsal,
+  onStart,
+}: {
+  readonly title: string;
+  readonly rehearsal: boolean;
+  /** `null` for whoever only reads. */
+  readonly onStart: (() => void) | null;
+}) {
+  return (
+    <section className="start-card">
+      <p>
+        <Worded message={message("follow/is-prepared", { title })} />
+      </p>
+      {onStart ? (
+        <button type="button" className="done-button" onClick={onStart}>
+          <span className="done-word">
+            {words(rehearsal ? "follow/start-rehearsal-clock" : "follow/start-clock")}
+          </span>
+        </button>
+      ) : (
+        <p>{words("follow/watches-only")}</p>
+      )}
+      <p className="hint">{words("follow/advises")}</p>
+    </section>
+  );
+}

@@ -1,0 +1,78 @@
+import { startTransition, useEffect, useMemo, useState } from "react";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import type { Ledger } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
+import { errorWords } from "../parts/index.ts";
+import type { WalkSession } from "../session/index.ts";
+import { storedFollower, storeFollower } from "../session/index.ts";
+import type { FollowActions, JustEntered } from "./follow-actions.ts";
+import { followActions } from "./follow-actions.ts";
+
+/** What a follower enters here: in whose name, what was entered last, and what could not be kept. */
+export interface Entering {
+  readonly actions: FollowActions;
+  readonly actor: string;
+  readonly setActor: (actor: string) => void;
+  /** What was entered a moment ago and can be undone; `null` for nothing. */
+  readonly just: JustEntered | null;
+  readonly undo: () => void;
+  /** Why the last entry could not be kept; `null` when it was. */
+  readonly failure: string | null;
+  readonly hideFailure: () => void;
+}
+
+interface EnteringParts {
+  readonly session: WalkSession;
+  readonly ledger: Ledger;
+  /** The walk's clock. */
+  readonly now: () => Instant;
+  /** That clock less the device's own, whose times are what is entered. */
+  readonly clockOffset: Duration;
+}
+
+/** For how long the undo of the last entry is offered, in ms. */
+const UNDO_FOR = 10_000;
+
+/** The time by the device's own clock of a moment by the clock of the walk. */
+const ownTime = (at: Instant, clockOffset: Duration): Instant => (at - clockOffset) as Instant;
+
+/** Lets a follower enter what happens, as the crew member inside unless somebody else was chosen on this device before. */
+export function useEntering({ session, ledger, now, clockOffset }: EnteringParts): Entering {
+  const [just, setJust] = useState<JustEntered | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const inside = ledger.inForce.outline.crew.find(({ station }) => station === "inside")?.id;
+  const [actor, setActor] = useState<string>(() => storedFollower() ?? inside ?? "follower");
+  const actions = useMemo(
+    () =>
+      // The step itself is shown first, the way to undo it right after.
+      followActions({
+        session,
+        now: () => ownTime(now(), clockOffset),
+        actor,
+        entered: (entered) => startTransition(() => setJust(entered)),
+        failed: (error) => setFailure(words("follow/not-kept", { why: errorWords(error) })),
+      }),
+    [session, now, clockOffset, actor],
+  );
+  useEffect(() => {
+    if (!just) return;
+    const timer = setTimeout(() => setJust(null), UNDO_FOR);
+    return () => clearTimeout(timer);
+  }, [just]);
+  return {
+    actions,
+    actor,
+    setActor: (next) => {
+      setActor(next);
+      storeFollower(next);
+    },
+    just,
+    undo: () => {
+      if (!just) return;
+      setJust(null);
+      void actions.strike(just);
+    },
+    failure,
+    hideFailure: () => setFailure(null),
+  };
+}

@@ -19,7 +19,7 @@ describe("rules and the tests that quote them", () => {
     expect(ruleFindings(sound)).toEqual([]);
     expect(
       ruleFindings([rules(`## ${cite("ABC")} All of it\n\n- **${cite("ABC1")}** One.\n`), ...sound.slice(1)]),
-    ).toEqual(["[ABC] is defined in src/core/a/RULES.md and no test title cites it"]);
+    ).toEqual([`${cite("ABC")} is defined in src/core/a/RULES.md and no test title cites it`]);
   });
 
   it.each([
@@ -29,11 +29,11 @@ describe("rules and the tests that quote them", () => {
     ["another rule", rules(`Not as in ${cite("ABC2")}.`, "src/core/b/RULES.md")],
     [
       "a row of a table of titles",
-      { path: "tests/b.test.ts", text: `it.each([["ABC2", 1]])("${cite("%s")} x", () => {});` },
+      { path: "tests/b.test.ts", text: `it.each([\n  ["ABC2", 1],\n])("${cite("%s")} x", () => {});` },
     ],
   ])("find a tag that only %s cites", (_where, file) => {
     expect(ruleFindings([...sound, file])).toEqual([
-      `[ABC2] is cited in ${file.path} and defined in no RULES.md`,
+      `${cite("ABC2")} is cited in ${file.path} and defined in no RULES.md`,
     ]);
   });
 
@@ -41,22 +41,22 @@ describe("rules and the tests that quote them", () => {
     const code = { path: "tests/b.test.ts", text: `expect(walks).toEqual(${cite("WALK")});` };
     expect(ruleFindings([...sound, code])).toEqual([]);
     expect(ruleFindings([...sound, test(cite("WALK"))])).toEqual([
-      "[WALK] is cited in tests/core/a.test.ts and defined in no RULES.md",
+      `${cite("WALK")} is cited in tests/core/a.test.ts and defined in no RULES.md`,
     ]);
   });
 
   it("find a tag that is defined twice, in one file or in two", () => {
     const again = rules(`- ${cite("ABC1")} Otherwise.`, "src/core/b/RULES.md");
     expect(ruleFindings([...sound, again])).toEqual([
-      "[ABC1] is defined more than once: src/core/a/RULES.md, src/core/b/RULES.md",
+      `${cite("ABC1")} is defined more than once: src/core/a/RULES.md, src/core/b/RULES.md`,
     ]);
     expect(ruleFindings([rules(`- ${cite("ABC1")} A.\n- ${cite("ABC1")} B.\n`), ...sound.slice(1)])).toEqual([
-      "[ABC1] is defined more than once: src/core/a/RULES.md, src/core/a/RULES.md",
+      `${cite("ABC1")} is defined more than once: src/core/a/RULES.md, src/core/a/RULES.md`,
     ]);
   });
 
   it("find a tag that no test title cites, whatever a comment in a test or a string in the source says", () => {
-    const untested = ["[ABC1] is defined in src/core/a/RULES.md and no test title cites it"];
+    const untested = [`${cite("ABC1")} is defined in src/core/a/RULES.md and no test title cites it`];
     const definition = sound.slice(0, 1);
     expect(ruleFindings(definition)).toEqual(untested);
     const comment = { path: "tests/b.test.ts", text: `/** ${cite("ABC1")} */` };

@@ -124,7 +124,7 @@ describe("[SEL8] merging", () => {
   });
 });
 
-describe("[SEL1] an entry made again under another source", () => {
+describe("[SEL1] [SEL2] an entry made again under another source", () => {
   it("names the entry that it was made of, and has a statement and a place of its own", () => {
     const old = withStamp(
       numberedEntry(7, { seal: "abc", sealkey: "def", prior: "ghi", hubname: "Hub", traceparent: "00-1" }),

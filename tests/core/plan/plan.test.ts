@@ -23,7 +23,7 @@ const planned = ({ timeline }: Plan, id: string) => timeline && plannedStep(time
 const pathOf = ({ timeline }: Plan) => timeline?.criticalPath;
 
 describe("a plan", () => {
-  it("[PLN1] starts each step when its performers and predecessors let it, with lags", () => {
+  it("[PLN1] [PRO2] starts each step when its performers and predecessors let it, with lags", () => {
     const made = plan({}, [
       step("a", "ev1", 5),
       step("b", "ev2", 3),

@@ -22,7 +22,7 @@ function progressOf(ledger: Ledger, id: string) {
 }
 
 describe("the steps of a walk", () => {
-  it("[WLK2] are taken as started as soon as performers, predecessors and lags let them", () => {
+  it("[WLK2] [PRO2] are taken as started as soon as performers, predecessors and lags let them", () => {
     const log = LogWriter.started(TWO).done(["a1", 6], ["b1", 7], ["a2", 11], ["meet", 14], ["c1", 16]);
     expect(log.reasons).toEqual([]);
     const { ledger } = log;

@@ -1,7 +1,10 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { factsOf } from "./src/app/shelf/procedure-facts.ts";
 
 const checkout = fileURLToPath(new URL(".", import.meta.url));
 
@@ -27,6 +30,27 @@ const withOwnMessageFunctions = (): Plugin => ({
       ? `import { string } from "${checkout}node_modules/messageformat/lib/functions/string.js";
          export const DefaultFunctions = { string };`
       : null,
+});
+
+const PROCEDURE_ENDING = ".procedure.json";
+
+/** The procedures that come with the app are checked and planned here, so that the shelf is drawn without the checker. */
+const withBundledFacts = (): Plugin => ({
+  name: "with-bundled-facts",
+  resolveId: (id) => (id === "virtual:bundled-facts" ? "\0bundled-facts" : null),
+  load(id) {
+    if (id !== "\0bundled-facts") return null;
+    const folder = join(checkout, "procedures");
+    const names = readdirSync(folder)
+      .filter((name) => name.endsWith(PROCEDURE_ENDING))
+      .sort();
+    const facts = names.map((name) => {
+      const path = join(folder, name);
+      this.addWatchFile(path);
+      return [name.slice(0, -PROCEDURE_ENDING.length), factsOf(readFileSync(path, "utf8"))];
+    });
+    return `export const bundledFacts = ${JSON.stringify(Object.fromEntries(facts))};`;
+  },
 });
 
 /** What the hub answers itself; everything else under its address is the app. */
@@ -60,7 +84,14 @@ const config = defineConfig({
     rolldownOptions: {
       // Zod is told not to make code before any schema is made: in one file with it that holds whichever chunk comes first.
       output: {
-        codeSplitting: { groups: [{ name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ }] },
+        // What the first page shares with the reader of procedures is kept apart from it, so that the reader comes when it is needed.
+        codeSplitting: {
+          groups: [
+            { name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ },
+            { name: "procedure-form", test: /[\\/]core[\\/]procedure[\\/]schema\.ts$/ },
+            { name: "words", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
+          ],
+        },
       },
       treeshake,
     },
@@ -73,6 +104,7 @@ const config = defineConfig({
   plugins: [
     withoutWasm(),
     withOwnMessageFunctions(),
+    withBundledFacts(),
     react(),
     VitePWA({
       registerType: "prompt",

@@ -6,6 +6,8 @@ const litReact = fileURLToPath(new URL("node_modules/@lit/react/index.js", impor
 
 const standInWorker = fileURLToPath(new URL("tests/app/update/stand-in-worker.ts", import.meta.url));
 
+const standInFacts = fileURLToPath(new URL("tests/app/shelf/stand-in-facts.ts", import.meta.url));
+
 const setupFiles = ["tests/machine/property-seed.ts", "tests/machine/speak-english.ts"];
 
 const config = defineConfig({
@@ -31,8 +33,9 @@ const config = defineConfig({
         resolve: {
           alias: [
             { find: /^@lit\/react$/, replacement: litReact },
-            // Made by the build, so that it is not there under test.
+            // Made by the build, so that they are not there under test.
             { find: "virtual:pwa-register/react", replacement: standInWorker },
+            { find: "virtual:bundled-facts", replacement: standInFacts },
           ],
         },
         test: {

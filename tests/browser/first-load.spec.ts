@@ -1,11 +1,11 @@
 import { gzipSync } from "node:zlib";
 import { expect, test } from "@playwright/test";
 
-const LIMIT = 300_000;
+const LIMIT = 260_000;
 
 test.use({ serviceWorkers: "block" });
 
-test("the first load ships at most 300 kB of gzipped JavaScript", async ({ page }, testInfo) => {
+test("the first load ships at most 260 kB of gzipped JavaScript", async ({ page }, testInfo) => {
   const scripts = new Map<string, Promise<Buffer>>();
   page.on("response", (response) => {
     if (response.request().resourceType() === "script") scripts.set(response.url(), response.body());

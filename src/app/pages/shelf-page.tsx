@@ -9,7 +9,14 @@ import { newWalkId } from "../../io/device/index.ts";
 import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import { currentLightChoice, useServices } from "../session/index.ts";
-import { type ShelfActions, ShelfView, takeIn, useShelf, useStorageWords } from "../shelf/index.ts";
+import {
+  procedureText,
+  type ShelfActions,
+  ShelfView,
+  takeIn,
+  useShelf,
+  useStorageWords,
+} from "../shelf/index.ts";
 
 const LOG_TYPE = "application/jsonl";
 
@@ -23,7 +30,10 @@ export function ShelfPage() {
   const actions = useMemo((): ShelfActions => {
     const saveLog = async (walk: WalkId) =>
       saveText(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
-    const open = async (file: ProcedureFile, mode: "live" | "rehearsal") => {
+    const open = async (key: string, mode: "live" | "rehearsal") => {
+      const text = await procedureText(store, key);
+      if (text === null) return;
+      const file = JSON.parse(text) as ProcedureFile;
       const at = now();
       const walk = newWalkId(at);
       const light = currentLightChoice();
@@ -42,9 +52,7 @@ export function ShelfPage() {
     };
     const take = async (given: Promise<readonly GivenFile[]>) => setMessage(await takeIn(store, await given));
     return {
-      follow: ({ file }, mode) => {
-        if (file) told(open(file, mode));
-      },
+      follow: ({ key }, mode) => told(open(key, mode)),
       read: ({ key }) => router.push(`/read/${key}`),
       removeProcedure: ({ key }) => told(store.shelf.removeProcedure(key)),
       goOn: ({ walk }) => router.push(`/follow/${walk}`),

@@ -1,3 +1,6 @@
+import { bundledFacts } from "virtual:bundled-facts";
+import type { ProcedureFacts } from "./procedure-facts.ts";
+
 /** The procedures that come with the app, by file name, each as the address of its text. */
 const addresses = import.meta.glob<string>("../../../procedures/*.procedure.json", {
   query: "?url",
@@ -5,34 +8,38 @@ const addresses = import.meta.glob<string>("../../../procedures/*.procedure.json
   eager: true,
 });
 
-/** A procedure text on the shelf, whether it came with the app or was imported. */
-export interface ShelfText {
+const PREFIX = "example-";
+
+const nameOf = (path: string) => path.replace(/^.*\//, "").replace(".procedure.json", "");
+
+/** A procedure that comes with the app. */
+export interface BundledProcedure {
   /** Names it in addresses of the app. */
   readonly key: string;
-  readonly text: string;
-  /** False when it came with the app and cannot be removed. */
-  readonly isImported: boolean;
+  readonly facts: ProcedureFacts;
 }
 
-const keyOf = (path: string) => path.replace(/^.*\//, "").replace(".procedure.json", "");
-
-/** The texts of the procedures that come with the app. Rejects when one cannot be loaded. */
-export async function bundledProcedures(): Promise<readonly ShelfText[]> {
-  return Promise.all(
-    Object.entries(addresses).map(async ([path, address]) => ({
-      key: `example-${keyOf(path)}`,
-      text: await textAt(address),
-      isImported: false,
-    })),
-  );
-}
+/**
+ * The procedures that come with the app, in the order of their file names. They were checked and planned when the app was built,
+ * so that the shelf is drawn without the checker and without their texts.
+ */
+export const bundledProcedures: readonly BundledProcedure[] = Object.entries(bundledFacts).map(
+  ([name, one]) => ({
+    key: `${PREFIX}${name}`,
+    facts: one,
+  }),
+);
 
 /** A text that could not be loaded from the app's own files. */
 export class MissingProcedureError extends Error {
   override readonly name = "MissingProcedureError";
 }
 
-async function textAt(address: string): Promise<string> {
+/** The text of a procedure that comes with the app; `null` when there is none of that key. Rejects when it cannot be loaded. */
+export async function bundledText(key: string): Promise<string | null> {
+  const found = Object.entries(addresses).find(([path]) => `${PREFIX}${nameOf(path)}` === key);
+  if (!found) return null;
+  const [, address] = found;
   const response = await fetch(address);
   if (!response.ok) throw new MissingProcedureError(`${address}: ${response.status}`);
   return response.text();

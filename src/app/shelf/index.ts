@@ -1,4 +1,5 @@
 export type { ProcedureSummary } from "./procedure-summary.ts";
+export { procedureText } from "./procedure-text.ts";
 export { type ShelfActions, ShelfView } from "./shelf-view.tsx";
 export { takeIn } from "./take-in.ts";
 export { useProcedureText } from "./use-procedure-text.ts";

@@ -1,61 +1,57 @@
-import { checkProcedureText } from "../../core/check/index.ts";
-import { planOf } from "../../core/plan/index.ts";
-import type { Finding, ProcedureFile } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import type { ShelfText } from "./bundled-procedures.ts";
+import type { ProcedureFacts } from "./procedure-facts.ts";
 
 /** A procedure as the shelf shows it. */
 export interface ProcedureSummary {
+  /** Names it in addresses of the app. */
   readonly key: string;
+  /** False when it came with the app and cannot be removed. */
   readonly isImported: boolean;
   readonly title: string;
   readonly revision: string | null;
   readonly summary: string | null;
   /** `orbit · 157 steps · planned 5:43 of 6:30`. */
   readonly size: string;
-  /** Findings in a word: `no findings`, `2 cautions`, `1 error`. */
+  /** Findings in a word: `no findings`, `2 cautions`, `1 error`. Advice alone is left unsaid. */
   readonly verdict: string;
   readonly hasErrors: boolean;
-  /** As written, for opening a walk; `null` when it could not be read. */
-  readonly file: ProcedureFile | null;
+  /** False when it cannot be read, so that no walk can be opened with it. */
+  readonly isReadable: boolean;
 }
 
-/** The findings of a procedure in a word. Advice alone is left unsaid. */
-export function verdictOf(findings: readonly Finding[]): string {
-  const count = (level: Finding["level"]) => findings.filter((one) => one.level === level).length;
-  const [errors, cautions, advice] = [count("error"), count("caution"), count("advice")];
-  if (errors > 0) return words("shelf/errors", { count: errors });
-  if (cautions > 0) return words("shelf/cautions", { count: cautions });
+function verdictOf({ error, caution, advice }: ProcedureFacts["findings"]): string {
+  if (error > 0) return words("shelf/errors", { count: error });
+  if (caution > 0) return words("shelf/cautions", { count: caution });
   return advice > 0 ? words("shelf/advice-only") : words("shelf/no-findings");
 }
 
-/** Checks and plans a procedure for the shelf. */
-export function summaryOf({ key, text, isImported }: ShelfText): ProcedureSummary {
-  const { outline, file, findings } = checkProcedureText(text);
-  const shared = {
+/** What is known of a procedure, in words. */
+export function summaryOf(
+  { key, isImported }: Pick<ProcedureSummary, "key" | "isImported">,
+  { findings, procedure }: ProcedureFacts,
+): ProcedureSummary {
+  return {
     key,
     isImported,
+    title: procedure?.title ?? key,
+    revision: procedure?.revision ?? null,
+    summary: procedure?.summary ?? null,
+    size: procedure ? sizeOf(procedure) : words("shelf/cannot-be-read"),
     verdict: verdictOf(findings),
-    hasErrors: findings.some(({ level }) => level === "error"),
-    file,
+    hasErrors: findings.error > 0,
+    isReadable: procedure !== null && findings.error === 0,
   };
-  if (!outline)
-    return { ...shared, title: key, revision: null, summary: null, size: words("shelf/cannot-be-read") };
-  const { procedure, steps } = outline;
-  return {
-    ...shared,
-    title: procedure.title,
-    revision: procedure.revision ?? null,
-    summary: procedure.summary ?? null,
-    size: [
-      procedure.setting && words(`shelf/setting-${procedure.setting}`),
-      words("shelf/steps", { count: steps.length }),
-      plannedWords(planOf(outline).timeline?.course.finish ?? null, procedure.limits.elapsed ?? null),
-    ]
-      .filter(Boolean)
-      .join(" · "),
-  };
+}
+
+function sizeOf({ setting, steps, finish, limit }: NonNullable<ProcedureFacts["procedure"]>): string {
+  return [
+    setting && words(`shelf/setting-${setting}`),
+    words("shelf/steps", { count: steps }),
+    plannedWords(finish, limit),
+  ]
+    .filter(Boolean)
+    .join(" · ");
 }
 
 function plannedWords(finish: Duration | null, limit: Duration | null): string {

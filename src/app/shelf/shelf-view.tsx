@@ -188,7 +188,7 @@ function ProcedureItem({
   readonly procedure: ProcedureSummary;
   readonly actions: ShelfActions;
 }) {
-  const { title, revision, summary, size, verdict, hasErrors, file, isImported } = procedure;
+  const { title, revision, summary, size, verdict, hasErrors, isReadable, isImported } = procedure;
   return (
     <li className="shelf-item">
       <div className="shelf-words">
@@ -207,7 +207,7 @@ function ProcedureItem({
         <button
           type="button"
           className="main-button"
-          disabled={file === null}
+          disabled={!isReadable}
           onClick={() => actions.follow(procedure, "live")}
           aria-label={words("shelf/follow-procedure", { procedure: title })}
         >
@@ -216,7 +216,7 @@ function ProcedureItem({
         <button
           type="button"
           className="plain-button"
-          disabled={file === null}
+          disabled={!isReadable}
           onClick={() => actions.follow(procedure, "rehearsal")}
           aria-label={words("shelf/rehearse-procedure", { procedure: title })}
         >

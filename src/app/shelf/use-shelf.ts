@@ -2,9 +2,9 @@ import { useEffect, useState } from "react";
 import type { WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { useServices } from "../session/index.ts";
-import type { ShelfText } from "./bundled-procedures.ts";
 import { bundledProcedures } from "./bundled-procedures.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
+import { summaryOf } from "./procedure-summary.ts";
 
 /** What lies on the shelf; `null` while it is being looked up. */
 export interface Shelf {
@@ -34,21 +34,19 @@ export function useShelf(): Shelf {
       if (!isOver) setProblem(error instanceof Error ? error.message : words("shelf/message-unknown"));
     };
     const lookUpProcedures = async () => {
-      // The checker is a chunk of its own: the shelf itself is drawn without waiting for it.
-      const [{ summaryOf }, bundled, kept] = await Promise.all([
-        import("./procedure-summary.ts"),
-        bundledProcedures(),
-        store.shelf.procedures(),
-      ]);
-      const texts: ShelfText[] = [
-        ...kept.map(({ key, text }) => ({ key, text, isImported: true })),
-        ...bundled,
-      ];
-      const summaries = texts.map((one) => {
-        const summary = known.get(one.key) ?? summaryOf(one);
-        known.set(one.key, summary);
+      const kept = await store.shelf.procedures();
+      // The checker is a chunk of its own, which only a procedure that somebody brought in needs.
+      const checker = kept.some(({ key }) => !known.has(key)) ? await import("./procedure-facts.ts") : null;
+      const imported = kept.map(({ key, text }) => {
+        const summary =
+          known.get(key) ?? (checker && summaryOf({ key, isImported: true }, checker.factsOf(text)));
+        if (summary) known.set(key, summary);
         return summary;
       });
+      const summaries = [
+        ...imported.flatMap((one) => one ?? []),
+        ...bundledProcedures.map(({ key, facts }) => summaryOf({ key, isImported: false }, facts)),
+      ];
       if (!isOver) setProcedures(summaries);
     };
     const lookUpWalks = async () => {

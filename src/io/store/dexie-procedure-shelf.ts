@@ -25,7 +25,7 @@ export class DexieProcedureShelf implements ProcedureShelf {
   }
 
   async addProcedure(text: string, importedAt: Instant = this.#now()): Promise<AddedProcedure> {
-    const { row, findings } = unkeyedRow(text, importedAt);
+    const { row, findings } = await unkeyedRow(text, importedAt);
     if (!row) return { kind: "refused", findings };
     const { procedures } = this.#database;
     try {

@@ -24,7 +24,7 @@ export class MemoryProcedureShelf implements ProcedureShelf {
   }
 
   async addProcedure(text: string, importedAt: Instant = this.#now()): Promise<AddedProcedure> {
-    const { row, findings } = unkeyedRow(text, importedAt);
+    const { row, findings } = await unkeyedRow(text, importedAt);
     if (!row) return { kind: "refused", findings };
     const known = [...this.#rows.values()].find(
       (one) => one.id === row.id && one.revision === row.revision && one.text === text,

@@ -1,5 +1,4 @@
 import type { Finding, ProcedureFile } from "../../core/procedure/index.ts";
-import { readProcedure } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { ProcedureRow } from "./database.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
@@ -45,10 +44,12 @@ export interface ProcedureShelf {
 }
 
 /** A text read for the shelf: a row that still lacks its key, or `null` when it is no procedure. */
-export function unkeyedRow(
+export async function unkeyedRow(
   text: string,
   importedAt: Instant,
-): { readonly row: Omit<ProcedureRow, "key"> | null; readonly findings: readonly Finding[] } {
+): Promise<{ readonly row: Omit<ProcedureRow, "key"> | null; readonly findings: readonly Finding[] }> {
+  // The reader is loaded when a procedure is brought in, so that the app starts without it.
+  const { readProcedure } = await import("../../core/procedure/index.ts");
   const { file, findings } = readProcedure(text);
   return { row: file && rowOf(file, text, importedAt), findings };
 }

@@ -2,13 +2,14 @@ import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { expect, it, vi } from "vitest";
 import { type ProcedureSummary, type ShelfActions, ShelfView } from "../../../src/app/shelf/index.ts";
+import { factsOf } from "../../../src/app/shelf/procedure-facts.ts";
 import { summaryOf } from "../../../src/app/shelf/procedure-summary.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import type { WalkCard } from "../../../src/io/store/index.ts";
 import { fileWith, step } from "../../core/procedure-builder.ts";
 
 const summary = (text: string, isImported = false): ProcedureSummary =>
-  summaryOf({ key: "trial", text, isImported });
+  summaryOf({ key: "trial", isImported }, factsOf(text));
 const sound = JSON.stringify(fileWith([step("a", "ev1", 90)], { limits: { elapsed: "PT2H" } }));
 
 const walkCard = (more: Partial<WalkCard>): WalkCard =>

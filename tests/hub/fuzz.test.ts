@@ -1,6 +1,7 @@
 import { connect } from "node:net";
 import { fc } from "@fast-check/vitest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { sized } from "../machine/test-size.ts";
 import {
   malformedAddresses,
   malformedBytes,
@@ -15,7 +16,9 @@ import { writtenNotes } from "./written-entry.ts";
 
 /** How many are sent at once, and in how many groups. */
 const GROUP = 50;
-const requests = (count: number) => ({ numRuns: count / GROUP, verbose: 0 as const });
+const requests = (count: number) => ({ numRuns: Math.ceil(count / GROUP), verbose: 0 as const });
+/** How many in all. */
+const ALL = sized({ daily: 10_000, soak: 100_000 });
 
 const DEVICE = "/devices/lead";
 const unlimited = { perToken: 1e9, perAddress: 1e9, filesPerAddress: 1e9, wrongCodes: 1e9 };
@@ -47,7 +50,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await hub.close();
   // Fewer would mean that a family was left out or cut short.
-  expect(sent).toBeGreaterThanOrEqual(100_000);
+  expect(sent).toBeGreaterThanOrEqual(ALL);
 });
 
 /** Sends one; throws when it was not refused. */
@@ -70,14 +73,16 @@ async function refused({ request, refused: statuses }: Malformed): Promise<void>
 }
 
 const families: readonly [string, number, (with_: Credentials) => fc.Arbitrary<Malformed>][] = [
-  ["batches of entries", 25_000, malformedBatches],
-  ["tokens and cookies", 25_000, malformedCredentials],
-  ["cursors", 20_000, malformedCursors],
-  ["walks, devices and paths", 15_000, malformedAddresses],
-  ["joining and inviting", 13_000, malformedForms],
+  ["batches of entries", 0.25 * ALL, malformedBatches],
+  ["tokens and cookies", 0.25 * ALL, malformedCredentials],
+  ["cursors", 0.2 * ALL, malformedCursors],
+  ["walks, devices and paths", 0.15 * ALL, malformedAddresses],
+  ["joining and inviting", 0.13 * ALL, malformedForms],
 ];
 
-describe("[HUB] of 100,000 malformed requests none is accepted, none is a mistake of ours", () => {
+const BYTES = 0.02 * ALL;
+
+describe(`[HUB] of ${ALL} malformed requests none is accepted, none is a mistake of ours`, () => {
   it.each(families)("%s (%d)", { timeout: 120_000 }, async (_what, count, malformed) => {
     await fc.assert(
       fc.asyncProperty(
@@ -93,7 +98,7 @@ describe("[HUB] of 100,000 malformed requests none is accepted, none is a mistak
     expect(await kept()).toBe(before);
   });
 
-  it("bytes on a connection (2000)", { timeout: 120_000 }, async () => {
+  it(`bytes on a connection (${BYTES})`, { timeout: 120_000 }, async () => {
     let answered = 0;
     await fc.assert(
       fc.asyncProperty(
@@ -112,10 +117,10 @@ describe("[HUB] of 100,000 malformed requests none is accepted, none is a mistak
           expect(hub.told).toEqual([]);
         },
       ),
-      requests(2_000),
+      requests(BYTES),
     );
     // What is waited for in vain is the lesser part.
-    expect(answered).toBeGreaterThan(1_000);
+    expect(answered).toBeGreaterThan(BYTES / 2);
     expect((await hub.ask("GET", "/api/health")).statusCode).toBe(200);
     expect(await kept()).toBe(before);
   });

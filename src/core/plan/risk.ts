@@ -1,3 +1,4 @@
+import { quantile } from "d3-array";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import type { StepId } from "../units/index.ts";
 import type { Span } from "../window/index.ts";
@@ -195,9 +196,9 @@ function summary(model: RiskModel, { samples, seed, finishes, onPath, drawn, ran
     seed,
     mean,
     sd: complete > 1 ? Math.sqrt(squares / (complete - 1)) : null,
-    p10: quantile(sorted, 0.1),
-    p50: quantile(sorted, 0.5),
-    p90: quantile(sorted, 0.9),
+    p10: quantileOf(sorted, 0.1),
+    p50: quantileOf(sorted, 0.5),
+    p90: quantileOf(sorted, 0.9),
     withinLimit:
       limit === null ? null : finishes.reduce((sum, value) => sum + (value <= limit ? 1 : 0), 0) / samples,
     unfit: (samples - complete) / samples,
@@ -206,14 +207,8 @@ function summary(model: RiskModel, { samples, seed, finishes, onPath, drawn, ran
   };
 }
 
-/** A quantile of sorted values, linear between neighbours (Hyndman & Fan 1996, type 7). */
-function quantile(sorted: Float64Array, share: number): number | null {
-  const place = (sorted.length - 1) * share;
-  const below = sorted[Math.floor(place)];
-  const above = sorted[Math.ceil(place)];
-  if (below === undefined || above === undefined) return null;
-  return below + (above - below) * (place - Math.floor(place));
-}
+/** A quantile, linear between neighbours (Hyndman & Fan 1996, type 7); `null` when there are no values. */
+const quantileOf = (values: Float64Array, share: number) => quantile(values, share) ?? null;
 
 /** The rank of each value, from 0; equal values, such as finishes that a window holds, share the mean of theirs. */
 function ranksOf(values: Float64Array): Float64Array {

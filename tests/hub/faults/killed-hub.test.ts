@@ -4,12 +4,13 @@ import { join as joinPath } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { freePort } from "../../machine/free-port.ts";
+import { sized } from "../../machine/test-size.ts";
 import { startFollowing } from "./following-device.ts";
 import { buildHubProgram, type HubProgram, killNow, spawnHub, startHubProcess } from "./hub-process.ts";
 import { doubledIn, keptLog, missingFrom } from "./kept-log.ts";
 import { join, startWriting } from "./writing-device.ts";
 
-const KILLS = 200;
+const KILLS = sized({ daily: 20, soak: 200 });
 /** Every so many kills the hub is killed while it starts. */
 const EARLY = 5;
 /** Every so many kills the whole log is looked through. */

@@ -6,12 +6,13 @@ import { jetstreamManager } from "@nats-io/jetstream";
 import { connect } from "@nats-io/transport-node";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type NatsServer, type NatsServers, startNats, whyNoNats } from "../../machine/nats-server.ts";
+import { sized } from "../../machine/test-size.ts";
 import { startFollowing } from "./following-device.ts";
 import { buildHubProgram, type HubProcess, type HubProgram, startHubProcess } from "./hub-process.ts";
 import { doubledIn, keptLog, missingFrom } from "./kept-log.ts";
 import { join, startWriting } from "./writing-device.ts";
 
-const KILLS = 5;
+const KILLS = sized({ daily: 2, soak: 5 });
 const skipped = whyNoNats();
 
 describe.skipIf(skipped !== null)(`[HUB] JetStream of three, two hubs ${skipped ?? ""}`, () => {

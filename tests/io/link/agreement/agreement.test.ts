@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { sized } from "../../../machine/test-size.ts";
 import type { Schedule } from "./schedule.ts";
 import { played, schedules } from "./schedule.ts";
 
-/** How many schedules: `AGREEMENT_RUNS=100 npx vitest run tests/io/link/agreement`. */
-const RUNS = Number(process.env["AGREEMENT_RUNS"] ?? 10_000);
+/** How many schedules. */
+const RUNS = sized({ daily: 1_000, soak: 10_000 });
 
 // Losing a connection is an error, and nobody reads its stack here: it takes a tenth of the time.
 const { stackTraceLimit } = Error;

@@ -1,5 +1,6 @@
-import { spawnSync } from "node:child_process";
+import { execFile } from "node:child_process";
 import { existsSync } from "node:fs";
+import { promisify } from "node:util";
 
 /** Checks what was changed in one folder of the source: all types, and the manner and the tests of that folder. */
 const [folder = ""] = process.argv.slice(2).map((one) => one.replace(/^(src|tests)\//, ""));
@@ -15,7 +16,13 @@ const checks: readonly (readonly string[])[] = [
   ["biome", "check", "--error-on-warnings", ...folders],
   ["vitest", "run", "--passWithNoTests", tests],
 ];
-for (const check of checks) {
-  const { status } = spawnSync("npx", check, { stdio: "inherit" });
-  if (status !== 0) process.exit(status ?? 1);
-}
+const run = promisify(execFile);
+await Promise.all(
+  checks.map(async (check) => {
+    const { stdout, stderr } = await run("npx", check, { maxBuffer: 2 ** 26 }).catch((failure: unknown) => {
+      process.exitCode = 1;
+      return failure as { readonly stdout: string; readonly stderr: string };
+    });
+    console.log(`${stdout}${stderr}`.trimEnd());
+  }),
+);

@@ -7,11 +7,11 @@ import { misplacedItems } from "./misplaced-items.ts";
 import { ReviewTable } from "./review-table.tsx";
 import { laterWords, petOf, stepWords, waitedFor } from "./review-words.ts";
 
-/** Heads of columns, in the order of their keys. */
+/** The heads of columns, in the order of their keys. */
 const columns = (...keys: readonly Extract<MessageKey, `review/column-${string}`>[]): readonly string[] =>
   keys.map((key) => words(key));
 
-/** Everything a picture cannot say: what went otherwise than planned, and every step. */
+/** Everything that a picture cannot show: departures from the plan, and every step. */
 export function ReviewTables({ review }: { readonly review: Review }) {
   const { outline } = review;
   return (

@@ -1,28 +1,29 @@
 import type { Instant } from "../units/index.ts";
 
-/** A span between instants, both ends belonging to it. */
+/** A span between two instants, both of which belong to it. */
 export interface InstantSpan {
   readonly start: Instant;
   readonly end: Instant;
 }
 
-/** A function of time whose sign matters; `null` where it is not defined, which ends the search there. */
+/** A function of time whose sign matters. Where it is undefined it returns `null`, which ends the search there. */
 export type Depth = (instant: number) => number | null;
 
-/** Edges are found to this, in ms. */
+/** The precision to which edges are found, in ms. */
 const EDGE = 20;
-/** The bottom of a dip is found to this, in ms: no dip as long as a second is missed for it. */
+/** The precision to which the bottom of a dip is found, in ms. It is fine enough not to miss a dip of a second. */
 const BOTTOM = 250;
 
-/** Thrown when a depth is not defined where it is needed: the orbit has decayed. Caught in this folder. */
+/** Thrown when a depth is undefined where it is needed, because the orbit has decayed. It is caught in this folder. */
 export class UndefinedDepthError extends Error {
   override readonly name = "UndefinedDepthError";
 }
 
 /**
- * The spans in [from, to] during which `depth` is below zero. It must have at most one dip between neighbouring looks
- * (`stride` apart), as a shadow or a pass has once a revolution; each dip is bracketed by its looks, its bottom found by golden section
- * (Kiefer 1953), its edges by bisection with secant steps (Illinois; Dowell & Jarratt 1971). No dip of a second or more is missed.
+ * The spans in [from, to] during which `depth` is below zero. `depth` must have at most one dip between neighbouring
+ * samples (`stride` ms apart), as a shadow or a pass has once a revolution. Samples bracket each dip; golden section
+ * search (Kiefer 1953) finds its bottom, and bisection with secant steps (Illinois; Dowell & Jarratt 1971) finds its
+ * edges. No dip of a second or more is missed.
  */
 export function spansBelow(depth: Depth, from: Instant, to: Instant, stride: number): InstantSpan[] {
   const value = (at: number): number => {
@@ -44,7 +45,8 @@ export function spansBelow(depth: Depth, from: Instant, to: Instant, stride: num
       edges.push(edgeBetween(value, left.at, left.depth, right.at, right.depth));
       continue;
     }
-    // Both looks on one side: a dip or a bump may hide between them where the neighbours bend that way.
+    // Both samples have the same sign. A dip or a bump may hide between them where the neighbouring samples bend that
+    // way.
     const [before, after] = [looks[index - 2], looks[index + 1]];
     const sign = left.depth < 0 ? -1 : 1;
     const bends =
@@ -103,7 +105,7 @@ function edgeBetween(
   let side = 0;
   while (b - a > EDGE) {
     const at = a + ((b - a) * atA) / (atA - atB);
-    // A secant step that hardly moves is replaced by a halving, so that both ends close in.
+    // A secant step that hardly moves is replaced by a bisection step, so that both ends close in.
     const next = at - a < EDGE / 4 || b - at < EDGE / 4 ? a + (b - a) / 2 : at;
     const found = value(next);
     if (found < 0 === atA < 0) {

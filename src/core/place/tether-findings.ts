@@ -12,9 +12,9 @@ const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.labe
 const idOf = (outline: Outline, index: number) => outline.steps[index]?.step.id as StepId;
 
 /**
- * Where a tether does not reach: every place at which a tethered performer is when a step starts or ends must lie within the
- * tether's length of its anchor by the shortest route ([PLN7]). Once for each stay, with all the steps of it; moving the anchor to
- * where the performer is not is reported too.
+ * Reports where a tether does not reach. Every place at which a tethered performer is when a step starts or ends must
+ * be within the tether's length of its anchor by the shortest route ([PLN7]). There is one finding for each stay at a
+ * place, naming all the steps during it. Moving the anchor to a place where the performer is not is reported too.
  */
 export function reachFindings(network: Network, whereabouts: Whereabouts): Finding[] {
   const { outline } = network;
@@ -99,8 +99,9 @@ interface Line {
 }
 
 /**
- * Where the lines of two tethered crew members may lie over the same route at once ([PLN7]): at once unless the order has the
- * one taken up before the other is laid. Once for each pair and route, with the first two spans of steps that meet.
+ * Reports where the lines of two tethered crew members may lie over the same route at the same time ([PLN7]). They may
+ * unless the order makes sure that one is taken up before the other is laid. There is one finding for each pair and
+ * route, naming the first two overlapping spans of steps.
  */
 export function sharedRouteFindings(order: HappensBefore, whereabouts: Whereabouts): Finding[] {
   const { network } = order;
@@ -125,7 +126,10 @@ export function sharedRouteFindings(order: HappensBefore, whereabouts: Whereabou
   );
 }
 
-/** The first two spans that may be at once. Each list is in the order of its lane, so what is over before a span is over before all behind it. */
+/**
+ * The first two spans that may overlap in time. Each list is in the order of its lane, so a span that is over before a
+ * given span is also over before all later ones.
+ */
 function firstShared(
   order: HappensBefore,
   ones: readonly LineSpan[],

@@ -7,24 +7,39 @@ import { longest, NO_TIME } from "../units/index.ts";
 import type { Ways } from "./ways.ts";
 import { waysOf } from "./ways.ts";
 
-/** Where the crew is and how long each step takes, in one scenario. */
+/** Where the crew members are and how long each step takes, in one scenario. */
 export interface Whereabouts {
-  /** For each step (reading order index) and each of its performers (as in `performers`): the place when the step starts; `null` when unknown. */
+  /**
+   * For each step (by reading order index) and each of its performers (in the order of `performers`): the performer's
+   * place when the step starts; `null` when unknown.
+   */
   readonly from: readonly (readonly (PlaceId | null)[])[];
-  /** For each active step its duration, translations without `time` taken from the routes ([PRO6]); zero for inactive ones. */
+  /**
+   * For each active step its duration; translations without `time` take theirs from the routes ([PRO6]). Zero for
+   * inactive steps.
+   */
   readonly times: readonly StepTime[];
-  /** Steps done elsewhere than where the performer is, and translations with no way. */
+  /**
+   * Findings for steps done at another place than where the performer is, and for translations between places that no
+   * routes join.
+   */
   readonly findings: readonly Finding[];
 }
 
 const NONE: StepTime = { low: NO_TIME, likely: NO_TIME, high: NO_TIME };
 
-/** Whether a crew member's place matters: outside always, inside and on the ground only when the procedure says where they start. */
+/**
+ * True when a crew member's place is followed: always for those outside; for those inside or on the ground only when
+ * the procedure says where they start.
+ */
 export function isPlaced({ station, start }: CrewMember): boolean {
   return station === "outside" || start !== undefined;
 }
 
-/** Follows every lane of a network from `start` through the steps that say where they are ([PRO7]) and takes the times of translations. */
+/**
+ * Follows every lane of a network from its `start` through the steps that name a place ([PRO7]), and works out the
+ * durations of translations.
+ */
 export function whereaboutsOf(
   { outline, activity, lanes }: Network,
   ways: Ways = waysOf(outline.procedure),
@@ -110,7 +125,7 @@ function notThere(
   });
 }
 
-/** The change that puts a translation before a step, done on the same conditions. */
+/** The change that inserts a translation before a step, under the same conditions as the step. */
 function translationBefore(
   outline: Outline,
   { step, task }: OutlineStep,

@@ -75,7 +75,10 @@ function loose(x: number, from: number, to: number): string {
   return `${path} L${x} ${to}`;
 }
 
-/** The strand of a lane through its rows, in order, as an SVG path from `from` on; loose from `looseFrom` down to the row `looseTo`. */
+/**
+ * The strand of a lane through its rows, in order, as an SVG path that begins at the height `from`. It hangs loose from
+ * the height `looseFrom` down to the row `looseTo`.
+ */
 export function strandPath(
   lane: number,
   rows: readonly PlacedRow[],

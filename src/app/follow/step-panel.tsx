@@ -13,12 +13,15 @@ import { SidePanel } from "./side-panel.tsx";
 interface StepPanelProps {
   readonly entry: OutlineStep;
   readonly state: WalkState;
-  /** `null` for whoever only reads. */
+  /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
   readonly onClose: () => void;
 }
 
-/** Everything about one step, and what is rarely needed: skip, out of order, start now, open again, a note. */
+/**
+ * Everything about one step, with the actions that are rarely needed: skip it, do it out of order, start it now, open
+ * it again, add a note.
+ */
 export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
   const { step } = entry;
   const { ledger, plan, phase } = state;

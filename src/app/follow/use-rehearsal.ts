@@ -36,7 +36,7 @@ export function useRehearsal(
   const [playing, setPlaying] = useState(false);
   const [pace, setPaceShown] = useState<number>(PACES[1]);
   const isReady = ledger !== null;
-  // The clock starts where the log stands when it has been read; later entries must not set it anew.
+  // The clock starts at the end of the log as it was first read. Later entries must not reset it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
   const clock = useMemo(() => new PacedClock(wall, lastAt ?? wall(), PACES[1]), [session, wall, isReady]);
   const opened = ledger?.opened;
@@ -61,7 +61,8 @@ export function useRehearsal(
           await session.enter(move.drafts);
         }
       } catch {
-        // What could not be kept was not played: the crew stops where the log does, and the bar tells of the store.
+        // What could not be kept was not played. The crew stops where the log stops, and the bar reports the failed
+        // store.
         clock.run(false);
         setPlaying(false);
       } finally {

@@ -14,11 +14,11 @@ interface ReadViewProps {
   readonly outline: Outline;
   readonly plan: Plan;
   readonly findings: readonly Finding[];
-  /** What can be done from here: buttons above the steps. */
+  /** Buttons above the steps for what can be done from here. */
   readonly children: React.ReactNode;
 }
 
-/** A procedure as prepared: the braid, plan times, and findings at the steps they concern. */
+/** A procedure as prepared: the braid, planned times, and findings beside the steps they concern. */
 export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
   const { procedure } = outline;
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);

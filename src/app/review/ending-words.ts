@@ -30,7 +30,7 @@ export function endingWords(review: Review): {
   };
 }
 
-/** The end of a walk in which every step was completed, with how far its finish was off the plan. */
+/** The end of a walk in which no planned step was left open, with how far its finish was off the plan. */
 function wholeWords({ end, finishDifference }: Review): string {
   const ended = words(`review/end-${end ? end.end : "open"}`);
   if (finishDifference === null) return `${ended}, –`;

@@ -6,7 +6,7 @@ import type { ItemId } from "../../core/units/index.ts";
 export interface MisplacedItem {
   readonly item: Item;
   readonly is: Location | undefined;
-  /** `null` for an item without an `end`, which must be at a refuge or with a crew member. */
+  /** `null` for an item without an `end`, which must be at a refuge or with somebody who is at one. */
   readonly mustBe: Location | null;
 }
 

@@ -41,7 +41,7 @@ export function stepWords(outline: Outline, id: StepId | null): string {
 const windowLabel = (outline: Outline, id: string) =>
   outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
 
-/** Empty when the step that ended the wait was one of the same crew member's own. */
+/** The crew members waited for. With none, the step that ended the wait was the waiting crew member's own. */
 const forCrew = (outline: Outline, crew: readonly CrewId[]) =>
   crew.length > 0 ? words("review/wait-crew", { crew: callsOf(outline, crew) }) : words("review/wait-own");
 

@@ -1,16 +1,16 @@
-/** The procedures that come with the app, by file name, each as the address of its text. */
+/** The addresses of the texts of the procedures that come with the app, by file name. */
 const addresses = import.meta.glob<string>("../../../procedures/*.procedure.json", {
   query: "?url",
   import: "default",
   eager: true,
 });
 
-/** A procedure text on the shelf, whether it came with the app or was imported. */
+/** The text of a procedure on the shelf, whether it came with the app or was imported. */
 export interface ShelfText {
-  /** Names it in addresses of the app. */
+  /** Identifies the text in addresses of the app. */
   readonly key: string;
   readonly text: string;
-  /** False when it came with the app and cannot be removed. */
+  /** False for a text that came with the app and cannot be removed. */
   readonly isImported: boolean;
 }
 
@@ -27,7 +27,7 @@ export async function bundledProcedures(): Promise<readonly ShelfText[]> {
   );
 }
 
-/** A text that could not be loaded from the app's own files. */
+/** Thrown when a text among the app's own files cannot be loaded. */
 export class MissingProcedureError extends Error {
   override readonly name = "MissingProcedureError";
 }

@@ -14,14 +14,14 @@ export interface ProcedureSummary {
   readonly summary: string | null;
   /** `orbit · 157 steps · planned 5:43 of 6:30`. */
   readonly size: string;
-  /** Findings in a word: `no findings`, `2 cautions`, `1 error`. */
+  /** The findings in a few words: `no findings`, `2 cautions`, `1 error`. */
   readonly verdict: string;
   readonly hasErrors: boolean;
-  /** As written, for opening a walk; `null` when it could not be read. */
+  /** The file as written, for opening a walk; `null` when it could not be read. */
   readonly file: ProcedureFile | null;
 }
 
-/** The findings of a procedure in a word. Advice alone is left unsaid. */
+/** The findings of a procedure in a few words, by the most serious level among them. */
 export function verdictOf(findings: readonly Finding[]): string {
   const count = (level: Finding["level"]) => findings.filter((one) => one.level === level).length;
   const [errors, cautions, advice] = [count("error"), count("caution"), count("advice")];

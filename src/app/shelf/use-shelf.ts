@@ -6,22 +6,22 @@ import type { ShelfText } from "./bundled-procedures.ts";
 import { bundledProcedures } from "./bundled-procedures.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
 
-/** What lies on the shelf; `null` while it is being looked up. */
+/** The content of the shelf; a part is `null` while it is being loaded. */
 export interface Shelf {
   readonly procedures: readonly ProcedureSummary[] | null;
   readonly walks: readonly WalkCard[] | null;
-  /** Why something could not be looked up; `null` when all was. */
+  /** Why something could not be loaded; `null` when everything was. */
   readonly problem: string | null;
 }
 
 const FIRST = { running: 0, held: 0, prepared: 1, closed: 2 } as const;
 
-/** Running walks first, then prepared, then closed ones; each as the store orders them. */
+/** Running walks first, then prepared ones, then closed ones, each in the order of the store. */
 function inOrder(walks: readonly WalkCard[]): readonly WalkCard[] {
   return walks.toSorted((a, b) => FIRST[a.phase] - FIRST[b.phase]);
 }
 
-/** Keeps up with what lies on the shelf of this device. */
+/** The content of this device's shelf, kept up to date. */
 export function useShelf(): Shelf {
   const { store } = useServices();
   const [procedures, setProcedures] = useState<readonly ProcedureSummary[] | null>(null);
@@ -34,7 +34,7 @@ export function useShelf(): Shelf {
       if (!isOver) setProblem(error instanceof Error ? error.message : words("shelf/message-unknown"));
     };
     const lookUpProcedures = async () => {
-      // The checker is a chunk of its own: the shelf itself is drawn without waiting for it.
+      // The checker is in a chunk of its own, so that the shelf is drawn without waiting for it.
       const [{ summaryOf }, bundled, kept] = await Promise.all([
         import("./procedure-summary.ts"),
         bundledProcedures(),

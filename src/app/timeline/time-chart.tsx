@@ -32,22 +32,22 @@ interface TimeChartProps {
   readonly waits: readonly Wait[];
   readonly windows: readonly WindowSpan[];
   readonly flags: readonly ChartFlag[];
-  /** PET now; `null` on paper and before the clock is started. */
+  /** The present PET; `null` on paper and before the clock is started. */
   readonly now: Duration | null;
-  /** PET at the right edge. */
+  /** The PET at the right edge. */
   readonly end: Duration;
   readonly zoom: Zoom;
-  /** Between which PETs the finish probably falls; `null` when not known. */
+  /** The PETs between which the finish probably falls; `null` when unknown. */
   readonly band: Span | null;
   readonly chosen: LaneBar | null;
   readonly onChoose: (bar: LaneBar) => void;
 }
 
 const NARROW_BELOW = 640;
-/** A bar this near to a tap is meant; many are too short to be hit. */
+/** A tap this near to a bar counts as a tap on it, in px, because many bars are too short to hit. */
 const REACH = 28;
 
-/** The lanes over time. One bar is in the order of the Tab key; arrow keys lead on from it. */
+/** The lanes over time. The Tab key reaches one bar; arrow keys move from there to the others. */
 export function TimeChart(props: TimeChartProps) {
   const { outline, lanes, waits, windows, flags, now, end, zoom, band, chosen, onChoose } = props;
   const scroller = useRef<HTMLDivElement>(null);
@@ -234,7 +234,7 @@ export function TimeChart(props: TimeChartProps) {
   );
 }
 
-/** Whether the left edge of what is seen lies within a bar. */
+/** True when the left edge of the visible part lies within a bar. */
 const straddles = (x: number, bar: LaneBar, scale: TimeScale) =>
   scale.x(shownStart(bar)) < x && x < scale.x(shownFinish(bar));
 
@@ -254,7 +254,7 @@ function NowLabel({ x, end, clock }: { readonly x: number; readonly end: number;
   );
 }
 
-/** What a screen reader says of a bar: the step, its plan, and how it went. */
+/** What a screen reader says about a bar: the step, its planned times, and how it went. */
 function barLabel(outline: Outline, { entry, planned, flown }: LaneBar): string {
   return [
     words("timeline/bar", {

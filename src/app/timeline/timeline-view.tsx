@@ -25,17 +25,17 @@ import "./timeline.css";
 
 export interface TimelineViewProps {
   readonly outline: Outline;
-  /** What the walk is compared with. */
+  /** The plan that the walk is compared with. */
   readonly plan: Plan;
   /** The walk at an instant; `null` shows the plan alone. */
   readonly state: WalkState | null;
-  /** When the finish probably falls; `null` or left out while it is not known. */
+  /** When the finish probably falls; `null` or absent while that is unknown. */
   readonly risk?: Risk | null;
-  /** Told of the step that the reader chooses. */
+  /** Called with the step that the reader chooses. */
   readonly onChoose?: (entry: OutlineStep) => void;
 }
 
-/** Lanes across, time along: the plan, and over it the walk as it went, goes and is forecast. */
+/** Lanes as rows, time from left to right: the plan, and over it the walk as it went and as it is forecast. */
 export function TimelineView(props: TimelineViewProps) {
   const { timeline } = props.plan;
   return timeline === null ? <NoTimeline plan={props.plan} /> : <Drawn {...props} timeline={timeline} />;
@@ -54,7 +54,7 @@ function NoTimeline({ plan }: { readonly plan: Plan }) {
   );
 }
 
-/** Shorter waits are the time between two taps. */
+/** A shorter wait is only the time between two taps. In ms. */
 const SHORTEST_WAIT = 5_000;
 
 const isWorthDrawing = ({ from, to }: Wait) => to - from > SHORTEST_WAIT;
@@ -207,7 +207,7 @@ function finishMessage(finish: Duration, forecast: Duration | null, ended: boole
       });
 }
 
-/** Between which PETs the finish falls in eight samples of ten. */
+/** The PETs between which the finish falls in eight samples of ten. */
 function bandOf(risk: Risk | null): Span | null {
   if (risk?.p10 == null || risk.p90 === null || risk.p90 === risk.p10) return null;
   return { from: risk.p10 as Duration, to: risk.p90 as Duration };
@@ -231,13 +231,13 @@ function flagsOf(
   return flags;
 }
 
-/** The right edge: a little behind the last thing to show, in whole steps, so that it does not creep every second. */
+/** The right edge: a little after the last thing to show, in whole steps so that it does not creep each second. */
 function endOf(flags: readonly ChartFlag[], now: Duration | null, band: Span | null): Duration {
   const last = flags.reduce((most, { pet }) => Math.max(most, pet), Math.max(now ?? 0, band?.to ?? 0));
   return (Math.ceil((last + ROOM_BEHIND) / (5 * 60_000)) * 5 * 60_000) as Duration;
 }
 
-/** Until the reader chooses: the step in work, else the first. */
+/** The bar shown before the reader chooses one: the step in work, otherwise the first bar. */
 function firstToShow(bars: readonly LaneBar[], state: WalkState | null): LaneBar | null {
   const working = state ? bars.find(({ flown }) => flown?.stage === "in-work") : undefined;
   return working ?? bars[0] ?? null;

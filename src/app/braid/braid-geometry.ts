@@ -63,6 +63,19 @@ export function throughX(row: BraidRow, lane: number, scale: BraidScale): number
 export const BEND = 22;
 const WAVE = 44;
 
+/** The course of one strand. Heights are in px. */
+interface StrandCourse {
+  readonly lane: number;
+  readonly rows: readonly PlacedRow[];
+  /** The height at which the strand begins; 0 when it is left out. */
+  readonly from?: number;
+  /** The height at which the strand ends. */
+  readonly end: number;
+  readonly scale: BraidScale;
+  /** The height from which the strand hangs loose and the key of the row down to which it does; `null` for a tight one. */
+  readonly hang: { readonly from: number; readonly to: string } | null;
+}
+
 /** A loose strand from (x, from) to (x, to): half waves, wide in the middle, closing at both ends. */
 function loose(x: number, from: number, to: number): string {
   const halves = Math.max(2, Math.round((to - from) / (WAVE / 2)));
@@ -75,18 +88,8 @@ function loose(x: number, from: number, to: number): string {
   return `${path} L${x} ${to}`;
 }
 
-/**
- * The strand of a lane through its rows, in order, as an SVG path that begins at the height `from`. It hangs loose from
- * the height `looseFrom` down to the row `looseTo`.
- */
-export function strandPath(
-  lane: number,
-  rows: readonly PlacedRow[],
-  end: number,
-  scale: BraidScale,
-  hang: { readonly from: number; readonly to: string } | null,
-  from = 0,
-): string {
+/** The strand of a lane through its rows, in order, as an SVG path. */
+export function strandPath({ lane, rows, from = 0, end, scale, hang }: StrandCourse): string {
   const x = strandX(lane, scale);
   let path = `M${x} ${from}`;
   let at = from;

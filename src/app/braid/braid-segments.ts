@@ -30,14 +30,19 @@ const ABOVE_HEADING = 18;
 /** How far beyond its own ends a segment looks for beads, in px. */
 const REACH = 4 * BEND;
 
-/** Cuts the braid beside a list into segments, one per heading. */
-export function segmentsOf(
-  rows: readonly PlacedRow[],
-  markers: readonly BraidMarker[],
-  lanes: number,
-  height: number,
-  scale: BraidScale,
-): BraidSegment[] {
+/** The braid beside a whole list. */
+interface WholeBraid {
+  readonly rows: readonly PlacedRow[];
+  readonly markers: readonly BraidMarker[];
+  /** The number of lanes. */
+  readonly lanes: number;
+  /** The height of the list in px. */
+  readonly height: number;
+  readonly scale: BraidScale;
+}
+
+/** Cuts the braid beside a list into segments, one for each heading. */
+export function segmentsOf({ rows, markers, lanes, height, scale }: WholeBraid): BraidSegment[] {
   const places = markers.map((marker) => ({ ...marker, y: markerY(marker, rows) }));
   const firsts = rows.flatMap((row, index) => (index === 0 || row.lanes.length === 0 ? [index] : []));
   const byLane = Array.from({ length: lanes }, (_, lane) => rows.filter((row) => row.lanes.includes(lane)));
@@ -63,7 +68,8 @@ export function segmentsOf(
             ? [{ ...row, y: row.y - top }]
             : [],
         );
-        return [{ lane, from: from - top, d: strandPath(lane, near, until - top, scale, hang, from - top) }];
+        const course = { lane, rows: near, from: from - top, end: until - top, scale, hang };
+        return [{ lane, from: course.from, d: strandPath(course) }];
       }),
       markers: places.flatMap(({ lane, y, waiting, at }) => {
         const target = waiting ? rows.find(({ key }) => key === at)?.y : undefined;

@@ -20,7 +20,10 @@ interface BraidProps {
  */
 export const Braid = memo(function Braid({ strands, rows, markers, height, width, scale }: BraidProps) {
   const before = useRef<readonly BraidSegment[]>([]);
-  const segments = keepSegments(before.current, segmentsOf(rows, markers, strands.length, height, scale));
+  const segments = keepSegments(
+    before.current,
+    segmentsOf({ rows, markers, lanes: strands.length, height, scale }),
+  );
   before.current = segments;
   return (
     <div className="braid" aria-hidden="true" style={{ width }}>

@@ -46,16 +46,20 @@ export const SPAN_ROW = 28;
 const AXIS = 34;
 const FOOT_ROW = 26;
 
+/** What the heights of a chart depend on. */
+interface ChartContent {
+  /** True when the chart shows a walk as flown above the plan. */
+  readonly live: boolean;
+  readonly lanes: number;
+  readonly taskRows: number;
+  readonly windowRows: number;
+  readonly footRows: number;
+}
+
 /**
  * Stacks the axis, the rows of tasks and windows, the lanes, and the foot in which the finish and the limit are named.
  */
-export function chartLayoutOf(
-  live: boolean,
-  lanes: number,
-  taskRows: number,
-  windowRows: number,
-  footRows: number,
-): ChartLayout {
+export function chartLayoutOf({ live, lanes, taskRows, windowRows, footRows }: ChartContent): ChartLayout {
   const lane = live ? LIVE_LANE : PLAN_LANE;
   const windowsTop = AXIS + taskRows * SPAN_ROW;
   const lanesTop = windowsTop + windowRows * SPAN_ROW;

@@ -64,7 +64,7 @@ export function TimeChart(props: TimeChartProps) {
   const placedFlags = placeFlags(flags, scale);
   const flagRows = rowsOf(placedFlags);
   const layout = useMemo(
-    () => chartLayoutOf(live, outline.crew.length, taskRows, windowRows, flagRows),
+    () => chartLayoutOf({ live, lanes: outline.crew.length, taskRows, windowRows, footRows: flagRows }),
     [live, outline, taskRows, windowRows, flagRows],
   );
   const reachable = chosen ?? bars[0] ?? null;

@@ -9,6 +9,12 @@ export interface InstantSpan {
 /** A function of time whose sign matters. Where it is undefined it returns `null`, which ends the search there. */
 export type Depth = (instant: number) => number | null;
 
+/** The value of a depth at an instant, in ms. */
+interface Sample {
+  readonly at: number;
+  readonly depth: number;
+}
+
 /** The precision to which edges are found, in ms. */
 const EDGE = 20;
 /** The precision to which the bottom of a dip is found, in ms. It is fine enough not to miss a dip of a second. */
@@ -31,7 +37,7 @@ export function spansBelow(depth: Depth, from: Instant, to: Instant, stride: num
     if (found === null) throw new UndefinedDepthError(`not defined at ${at}`);
     return found;
   };
-  const looks: { at: number; depth: number }[] = [];
+  const looks: Sample[] = [];
   const count = Math.max(2, Math.ceil((to - from) / stride));
   for (let look = 0; look <= count; look += 1) {
     const at = from + ((to - from) * look) / count;
@@ -42,7 +48,7 @@ export function spansBelow(depth: Depth, from: Instant, to: Instant, stride: num
     const left = looks[index - 1];
     if (!left) continue;
     if (left.depth < 0 !== right.depth < 0) {
-      edges.push(edgeBetween(value, left.at, left.depth, right.at, right.depth));
+      edges.push(edgeBetween(value, left, right));
       continue;
     }
     // Both samples have the same sign. A dip or a bump may hide between them where the neighbouring samples bend that
@@ -53,10 +59,10 @@ export function spansBelow(depth: Depth, from: Instant, to: Instant, stride: num
       (!before || sign * before.depth >= sign * left.depth) &&
       (!after || sign * after.depth >= sign * right.depth);
     if (!bends) continue;
-    const bottom = bottomBetween((at) => sign * value(at), left.at, right.at);
-    if (bottom.depth >= 0) continue;
-    edges.push(edgeBetween(value, left.at, left.depth, bottom.at, sign * bottom.depth));
-    edges.push(edgeBetween(value, bottom.at, sign * bottom.depth, right.at, right.depth));
+    const found = bottomBetween((at) => sign * value(at), left.at, right.at);
+    if (found.depth >= 0) continue;
+    const bottom = { at: found.at, depth: sign * found.depth };
+    edges.push(edgeBetween(value, left, bottom), edgeBetween(value, bottom, right));
   }
   const [first] = looks;
   const bounds = [...(first && first.depth < 0 ? [from as number] : []), ...edges];
@@ -71,11 +77,7 @@ export function spansBelow(depth: Depth, from: Instant, to: Instant, stride: num
   return spans;
 }
 
-function bottomBetween(
-  value: (at: number) => number,
-  from: number,
-  to: number,
-): { at: number; depth: number } {
+function bottomBetween(value: (at: number) => number, from: number, to: number): Sample {
   const golden = (Math.sqrt(5) - 1) / 2;
   let [a, b] = [from, to];
   let [c, d] = [b - golden * (b - a), a + golden * (b - a)];
@@ -94,14 +96,9 @@ function bottomBetween(
   return atC < atD ? { at: c, depth: atC } : { at: d, depth: atD };
 }
 
-function edgeBetween(
-  value: (at: number) => number,
-  from: number,
-  depthFrom: number,
-  to: number,
-  depthTo: number,
-): number {
-  let [a, atA, b, atB] = [from, depthFrom, to, depthTo];
+/** The instant at which a depth changes sign between two samples of different sign, in ms. */
+function edgeBetween(value: (at: number) => number, left: Sample, right: Sample): number {
+  let [a, atA, b, atB] = [left.at, left.depth, right.at, right.depth];
   let side = 0;
   while (b - a > EDGE) {
     const at = a + ((b - a) * atA) / (atA - atB);

@@ -50,7 +50,7 @@ export function racesOf(order: HappensBefore): Races {
   const moves = itemMovesOf(order);
   const found = new Map<string, Race>();
   let complete = true;
-  const add = (item: ItemId, mover: number, other: number, need: Race["need"], handled: ItemId) => {
+  const add = ({ item, mover, other, need, handled }: Omit<Race, "steps">) => {
     const steps: [number, number] = mover < other ? [mover, other] : [other, mover];
     const key = `${item} ${steps.join(" ")}`;
     const known = found.get(key);
@@ -66,13 +66,15 @@ export function racesOf(order: HappensBefore): Races {
     if (!order.clock(index)) continue;
     const movedHere = new Map<ItemId, Location>();
     for (const { item, to } of step.moves) {
-      for (const mover of moves.concurrentMovers(item, index)) add(item, mover, index, "moves", item);
-      for (const [bag, mover] of needed(order, moves, index, item, movedHere, false)) {
-        add(bag, mover, index, "takes-out", item);
+      for (const mover of moves.concurrentMovers(item, index))
+        add({ item, mover, other: index, need: "moves", handled: item });
+      const handling = { order, moves, step: index, movedHere };
+      for (const [bag, mover] of needed({ ...handling, item, itself: false })) {
+        add({ item: bag, mover, other: index, need: "takes-out", handled: item });
       }
       if ("item" in to) {
-        for (const [bag, mover] of needed(order, moves, index, to.item, movedHere, true)) {
-          add(bag, mover, index, "puts-in", item);
+        for (const [bag, mover] of needed({ ...handling, item: to.item, itself: true })) {
+          add({ item: bag, mover, other: index, need: "puts-in", handled: item });
         }
       }
       movedHere.set(item, to);
@@ -83,23 +85,28 @@ export function racesOf(order: HappensBefore): Races {
   return { races, complete };
 }
 
+/** A step that must reach an item. */
+interface Reaching {
+  readonly order: HappensBefore;
+  readonly moves: ItemMoves;
+  readonly step: number;
+  readonly item: ItemId;
+  /** Where the step itself has already moved items to. */
+  readonly movedHere: ReadonlyMap<ItemId, Location>;
+  /** True when the item itself must stay where it is too. */
+  readonly itself: boolean;
+}
+
 /**
  * The bags that a step needs to stay where they are in order to reach an item, and the item itself if asked. Each comes
  * with a concurrent step that moves it.
  */
-function needed(
-  order: HappensBefore,
-  moves: ItemMoves,
-  index: number,
-  first: ItemId,
-  movedHere: ReadonlyMap<ItemId, Location>,
-  itself: boolean,
-): [ItemId, number][] {
+function needed({ order, moves, step, item: first, movedHere, itself }: Reaching): [ItemId, number][] {
   const found: [ItemId, number][] = [];
   let nestings = 0;
   const need = (item: ItemId, way: readonly LastMove[]) => {
-    for (const mover of moves.concurrentMovers(item, index)) {
-      if (mayComeAbout(order, moves, way, mover, index)) found.push([item, mover]);
+    for (const mover of moves.concurrentMovers(item, step)) {
+      if (mayComeAbout({ order, moves, way, step: mover, other: step })) found.push([item, mover]);
     }
   };
   const follow = (item: ItemId, way: readonly LastMove[], seen: readonly ItemId[]) => {
@@ -111,7 +118,7 @@ function needed(
       follow(at.item, next, [...seen, at.item]);
     };
     if (movedHere.has(item)) return into(movedHere.get(item), way);
-    for (const mover of moves.lastMovers(item, index)) {
+    for (const mover of moves.lastMovers(item, step)) {
       into(mover === null ? moves.startOf(item) : moves.leftBy(item, mover), [...way, { item, mover }]);
     }
   };
@@ -120,19 +127,22 @@ function needed(
   return found;
 }
 
+/** Two steps that are to come up next, and the moves that are to be the last before them. */
+interface Moment {
+  readonly order: HappensBefore;
+  readonly moves: ItemMoves;
+  readonly way: readonly LastMove[];
+  readonly step: number;
+  readonly other: number;
+}
+
 /**
  * True when some interleaving makes both steps the next to be done while every item of `way` was last moved by the step
  * given there. Only the steps that must be done by then matter: the predecessors of either step, the last movers, and
  * the predecessors of those. Each last mover must come after every other such step that moves the same item, and these
  * constraints must not form a circle.
  */
-function mayComeAbout(
-  order: HappensBefore,
-  moves: ItemMoves,
-  way: readonly LastMove[],
-  step: number,
-  other: number,
-): boolean {
+function mayComeAbout({ order, moves, way, step, other }: Moment): boolean {
   const lasts = way.flatMap(({ mover }) => mover ?? []);
   if (lasts.some((last) => last === step || order.before(step, last) || order.before(other, last)))
     return false;

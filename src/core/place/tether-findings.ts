@@ -31,7 +31,7 @@ export function reachFindings(network: Network, whereabouts: Whereabouts): Findi
       visit(step, anchor, start);
       visit(step, anchor, end);
       if (moved !== null && start !== null && moved !== start && moved !== end) {
-        misplaced.push(anchorElsewhere(outline, member, step, moved, end ?? start));
+        misplaced.push(anchorElsewhere(outline, { member, step, anchor: moved, place: end ?? start }));
       }
     }
     return [...stays.flatMap((stay) => beyondReach(outline, member, stay)), ...misplaced];
@@ -74,21 +74,23 @@ function beyondReach(outline: Outline, member: CrewMember, { anchor, place, step
   return [finding("error", "tether/out-of-reach", where, tooShort, concerned)];
 }
 
-function anchorElsewhere(
-  outline: Outline,
-  member: CrewMember,
-  index: number,
-  anchor: PlaceId,
-  place: PlaceId,
-): Finding {
+/** A step that moves the anchor of a tether to another place than where its crew member is. */
+interface MisplacedAnchor {
+  readonly member: CrewMember;
+  readonly step: number;
+  readonly anchor: PlaceId;
+  readonly place: PlaceId;
+}
+
+function anchorElsewhere(outline: Outline, { member, step, anchor, place }: MisplacedAnchor): Finding {
   const elsewhere = message("tether/anchor-not-there", {
-    step: idOf(outline, index),
+    step: idOf(outline, step),
     crew: member.call,
     anchor: labelOf(outline, anchor),
     place: labelOf(outline, place),
   });
-  return finding("error", "tether/anchor-not-there", `${outline.steps[index]?.pointer}/anchor`, elsewhere, {
-    steps: [idOf(outline, index)],
+  return finding("error", "tether/anchor-not-there", `${outline.steps[step]?.pointer}/anchor`, elsewhere, {
+    steps: [idOf(outline, step)],
     things: [member.id, anchor],
   });
 }
@@ -120,7 +122,7 @@ export function sharedRouteFindings(order: HappensBefore, whereabouts: Whereabou
     lines.flatMap((one, position) =>
       lines.slice(position + 1).flatMap((other) => {
         const shared = firstShared(order, one.spans, other.spans);
-        return shared ? [sharedRoute(outline, route, one.lane, other.lane, shared)] : [];
+        return shared ? [sharedRoute(outline, { route, lanes: [one.lane, other.lane], spans: shared })] : [];
       }),
     ),
   );
@@ -147,15 +149,16 @@ function firstShared(
   }
 }
 
-function sharedRoute(
-  outline: Outline,
-  route: string,
-  lane: number,
-  otherLane: number,
-  [one, other]: readonly [LineSpan, LineSpan],
-): Finding {
+/** Two lines that may lie over one route at the same time, each by its lane and the span of steps. */
+interface SharedRoute {
+  readonly route: string;
+  readonly lanes: readonly [number, number];
+  readonly spans: readonly [LineSpan, LineSpan];
+}
+
+function sharedRoute(outline: Outline, { route, lanes, spans: [one, other] }: SharedRoute): Finding {
   const [a, b] = route.split(" ") as [PlaceId, PlaceId];
-  const [member, otherMember] = [outline.crew[lane], outline.crew[otherLane]];
+  const [member, otherMember] = lanes.map((lane) => outline.crew[lane]);
   const during = ({ from, to }: LineSpan) =>
     from === to
       ? message("tether/in-step", { step: idOf(outline, from) })

@@ -55,7 +55,7 @@ export function whereaboutsOf(
       if (!entry) continue;
       const { step } = entry;
       if (step.at !== undefined && place !== null && step.at !== place) {
-        findings.push(notThere(outline, entry, member, place, step.at, ways));
+        findings.push(notThere({ outline, entry, member, from: place, to: step.at }, ways));
       }
       if (step.at !== undefined) place = step.at;
       const seat = from[index];
@@ -66,30 +66,37 @@ export function whereaboutsOf(
   const times = outline.steps.map((entry): StepTime => {
     if (!activity.active[entry.index]) return NONE;
     if (entry.step.time) return entry.step.time;
-    const taken = translationTime(outline, entry, from[entry.index] ?? [], ways, findings);
-    return { low: taken, likely: taken, high: taken };
+    const taken = translationTime({ outline, entry, from: from[entry.index] ?? [], ways });
+    findings.push(...taken.findings);
+    return { low: taken.time, likely: taken.time, high: taken.time };
   });
   return { from, times, findings };
 }
 
-function translationTime(
-  outline: Outline,
-  entry: OutlineStep,
-  from: readonly (PlaceId | null)[],
-  ways: Ways,
-  findings: Finding[],
-): Duration {
+interface Translation {
+  readonly outline: Outline;
+  readonly entry: OutlineStep;
+  readonly from: readonly (PlaceId | null)[];
+  readonly ways: Ways;
+}
+
+/** The time that a translation takes for the slowest of its performers, and the findings for those with no way. */
+function translationTime({ outline, entry, from, ways }: Translation): {
+  readonly time: Duration;
+  readonly findings: readonly Finding[];
+} {
   const { step } = entry;
   const to = step.to;
-  if (to === undefined) return NO_TIME;
+  if (to === undefined) return { time: NO_TIME, findings: [] };
+  const findings: Finding[] = [];
   const times = from.flatMap((place, seat): Duration[] => {
     const member = outline.crew[entry.performers[seat] ?? -1];
     if (place === null) {
-      if (member && isPlaced(member)) findings.push(noWay(outline, entry, member, null, to));
+      if (member && isPlaced(member)) findings.push(noWay({ outline, entry, member, from: null, to }));
       return [];
     }
     const way = ways.quickest(place, to);
-    if (!way && member) findings.push(noWay(outline, entry, member, place, to));
+    if (!way && member) findings.push(noWay({ outline, entry, member, from: place, to }));
     return way ? [way.cost] : [];
   });
   if (from.every((place) => place === null) && findings.every(({ steps }) => !steps.includes(step.id))) {
@@ -99,29 +106,31 @@ function translationTime(
       }),
     );
   }
-  return longest(...times);
+  return { time: longest(...times), findings };
 }
 
 const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.label ?? place;
 
-function notThere(
-  outline: Outline,
-  entry: OutlineStep,
-  member: CrewMember,
-  place: PlaceId,
-  at: PlaceId,
-  ways: Ways,
-): Finding {
+/** A crew member who would have to get from one place to another for a step; `from` is `null` when unknown. */
+interface Passage<From extends PlaceId | null> {
+  readonly outline: Outline;
+  readonly entry: OutlineStep;
+  readonly member: CrewMember;
+  readonly from: From;
+  readonly to: PlaceId;
+}
+
+function notThere({ outline, entry, member, from, to }: Passage<PlaceId>, ways: Ways): Finding {
   const astray = message("place/not-there", {
     crew: member.call,
-    place: labelOf(outline, place),
+    place: labelOf(outline, from),
     step: entry.step.id,
-    at: labelOf(outline, at),
+    at: labelOf(outline, to),
   });
   return finding("error", "place/not-there", `${entry.pointer}/at`, astray, {
     steps: [entry.step.id as StepId],
-    things: [member.id, at],
-    mend: ways.quickest(place, at) ? [translationBefore(outline, entry, member, at)] : null,
+    things: [member.id, to],
+    mend: ways.quickest(from, to) ? [translationBefore(outline, entry, member, to)] : null,
   });
 }
 
@@ -152,18 +161,12 @@ function translationBefore(
   return before ? { add, behind: before.id } : { add, first: task.id };
 }
 
-function noWay(
-  outline: Outline,
-  entry: OutlineStep,
-  member: CrewMember,
-  place: PlaceId | null,
-  to: PlaceId,
-): Finding {
+function noWay({ outline, entry, member, from, to }: Passage<PlaceId | null>): Finding {
   const why =
-    place === null
+    from === null
       ? message("place/no-way-unknown", { crew: member.call, step: entry.step.id })
       : message("place/no-way", {
-          from: labelOf(outline, place),
+          from: labelOf(outline, from),
           to: labelOf(outline, to),
           step: entry.step.id,
         });

@@ -13,7 +13,7 @@ export interface ChartFlag {
 }
 
 /** A flag with its position: the side of its line on which its words are, and the row of the foot. */
-interface PlacedFlag extends ChartFlag {
+export interface PlacedFlag extends ChartFlag {
   readonly x: number;
   readonly row: number;
   readonly toLeft: boolean;

@@ -13,19 +13,18 @@ import type { KeptWords } from "./follow-bar.tsx";
 import { FollowBar } from "./follow-bar.tsx";
 import type { Panel } from "./follow-panels.tsx";
 import { FollowPanels } from "./follow-panels.tsx";
-import type { FollowRow } from "./follow-rows.ts";
 import { FollowTools } from "./follow-tools.tsx";
 import { nextChange } from "./next-change.ts";
 import type { Notice } from "./notice-strip.tsx";
 import { NoticeStrip } from "./notice-strip.tsx";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StartCard } from "./start-card.tsx";
-import { FollowListRow } from "./step-row.tsx";
 import { useDoneFocus } from "./use-done-focus.ts";
 import type { Entering } from "./use-entering.ts";
 import { useEntering } from "./use-entering.ts";
 import { useFollowList } from "./use-follow-list.ts";
 import { useFollowScroll } from "./use-follow-scroll.ts";
+import { useRenderRow } from "./use-render-row.tsx";
 import { useWalkNow } from "./use-walk-now.ts";
 import { WatchStrip } from "./watch-strip.tsx";
 
@@ -85,20 +84,7 @@ export function FollowView({
   const doneFocus = useDoneFocus(scroller, rows);
   const pick = useCallback((step: string) => setPanel({ step }), []);
   const live = walkMay(state.phase, "mark");
-  const renderRow = useCallback(
-    (row: FollowRow) => (
-      <FollowListRow
-        key={row.key}
-        row={row}
-        outline={outline}
-        strands={strands}
-        actions={actions}
-        live={live}
-        onPick={pick}
-      />
-    ),
-    [outline, strands, actions, live, pick],
-  );
+  const renderRow = useRenderRow({ outline, strands, actions, live, onPick: pick });
   return (
     <div className="follow" data-phase={state.phase}>
       <h1 className="heard-only">{outline.procedure.title}</h1>

@@ -127,7 +127,7 @@ function needed({ order, moves, step, item: first, movedHere, itself }: Reaching
   return found;
 }
 
-/** Two steps that are to come up next, and the moves that are to be the last before them. */
+/** Two steps that are to be next, and the last moves of items before them. */
 interface Moment {
   readonly order: HappensBefore;
   readonly moves: ItemMoves;

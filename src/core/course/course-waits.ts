@@ -32,8 +32,8 @@ const known = new WeakMap<Course, readonly Wait[]>();
 /**
  * Every wait of a course ([PLN3]), lane by lane and in order of time. A wait is the gap in a lane between one step and
  * the next, divided where its reason changes. While predecessors hold the step back, the reason is the predecessor that
- * does so longest, its lag included: first its performers until it is complete, then the lag. Of the rest, a hold takes
- * its part, and what is then left is a window's. Skipped steps end no wait.
+ * does so longest, its lag included: first its performers until it is complete, then the lag. The time after that
+ * belongs to a hold while one is in force, and otherwise to a window. Skipped steps end no wait.
  */
 export function waitsOf(course: Course): readonly Wait[] {
   const kept = known.get(course);

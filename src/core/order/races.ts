@@ -30,8 +30,8 @@ export interface Races {
 export const MOST_RACES = 1000;
 
 /**
- * For one step, only this many ways in which bags may lie in bags are examined. Beyond it, the only races that can be
- * missed are ones with steps that were not found until then.
+ * The most ways in which bags may lie in bags that are examined for one step. Races that only a further way would show
+ * are missed.
  */
 const MOST_NESTINGS = 200;
 

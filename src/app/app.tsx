@@ -7,8 +7,8 @@ import { words } from "../words/index.ts";
 import { wholeLanguage } from "./language/index.ts";
 import { UpdateNotice } from "./update/index.ts";
 
-// Each page is its own chunk: the first load ships the shell and the page that was asked for. All but the shelf say what
-// the first load has no words for, so that these are loaded beside them.
+// Each page is its own chunk: the first load contains the shell and the requested page. Every page but the shelf needs
+// words that are not in the first load, so these are loaded with the page.
 const ShelfPage = lazy(async () => ({ default: (await import("./pages/shelf-page.tsx")).ShelfPage }));
 const ReadPage = worded(async () => (await import("./pages/read-page.tsx")).ReadPage);
 const PlanPage = worded(async () => (await import("./pages/plan-page.tsx")).PlanPage);
@@ -19,7 +19,7 @@ const TimelinePage = worded(async () => (await import("./pages/timeline-page.tsx
 const ReviewPage = worded(async () => (await import("./pages/review-page.tsx")).ReviewPage);
 const PrintReviewPage = worded(async () => (await import("./pages/print-review-page.tsx")).PrintReviewPage);
 
-/** A page of its own chunk that is drawn once everything can be put in words. */
+/** A page in its own chunk that is drawn once all words are loaded. */
 function worded<Props>(page: () => Promise<ComponentType<Props>>) {
   return lazy(async () => {
     const [loaded] = await Promise.all([page(), wholeLanguage()]);
@@ -29,7 +29,7 @@ function worded<Props>(page: () => Promise<ComponentType<Props>>) {
 
 const PRINTED = /^\/print(-walk)?\/([^/]+)\/?$/;
 
-/** The whole application: one outlet, one page per address; a printable page stands alone. */
+/** The whole application: one outlet and one page for each address. A printable page is outside the outlet. */
 export function App() {
   const [, ofWalk, name] = PRINTED.exec(window.location.pathname) ?? [];
   if (name !== undefined) {

@@ -47,7 +47,7 @@ export function hoursValue(text: string): number {
   return hours;
 }
 
-/** One ground site more. */
+/** Adds a ground site to the sites given before. */
 export function siteValue(text: string, before: readonly Site[]): Site[] {
   const site = parseSite(text);
   if (!site) throw new InvalidArgumentError(words("cli/bad-site"));
@@ -61,7 +61,7 @@ export function portValue(text: string): number {
   return port;
 }
 
-/** Requests a minute: a whole number from 60 to ten million. */
+/** Requests in a minute: a whole number from 60 to ten million. */
 export function rateValue(text: string): number {
   const rate = /^\d{1,8}$/.test(text) ? Number(text) : 0;
   if (rate < 60 || rate > 10_000_000) {
@@ -70,7 +70,7 @@ export function rateValue(text: string): number {
   return rate;
 }
 
-/** A name for people to read. */
+/** A name meant for people to read. */
 export function nameValue(text: string): string {
   if (!/^[^\p{Cc}]{1,80}$/u.test(text.trim())) {
     throw new InvalidArgumentError(words("cli/bad-name"));
@@ -78,7 +78,7 @@ export function nameValue(text: string): string {
   return text.trim();
 }
 
-/** How many times faster than real time. */
+/** How many times faster than real time a rehearsal is played. */
 export function paceValue(text: string): number {
   const pace = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;
   if (!(pace > 0 && pace <= HIGHEST_PACE)) {
@@ -87,13 +87,13 @@ export function paceValue(text: string): number {
   return pace;
 }
 
-/** One `id=outcome` more. */
+/** Adds one `id=outcome` to those given before. */
 export function decideValue(text: string, before: readonly string[]): string[] {
   if (!/^[^=]+=[^=]+$/.test(text)) throw new InvalidArgumentError(words("cli/bad-decide"));
   return [...before, text];
 }
 
-/** The outcomes that `--decide` options say, looked up in the procedure. */
+/** The outcomes given by `--decide` options, looked up in the procedure. */
 export function outcomesFrom(outline: Outline, said: readonly string[]): Outcomes {
   const outcomes = new Map<DecisionId, string>();
   for (const one of said) {

@@ -8,7 +8,7 @@ import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 import { writeProcedure } from "./written-procedure.ts";
 
-/** `change`: a procedure with changes made to it; the rest of its text stays as it is. */
+/** `change`: applies changes to a procedure. The rest of its text stays as it is. */
 export async function changeCommand(
   file: string,
   changesFile: string,

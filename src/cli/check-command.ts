@@ -14,7 +14,7 @@ interface CheckedFile {
   readonly checked: Checked;
 }
 
-/** What `check` can be asked with. */
+/** The options of `check`. */
 export interface CheckArguments {
   readonly json?: boolean;
   /** Print the mend of this finding, counted from 1, instead of the findings. */
@@ -30,7 +30,7 @@ async function printMend(files: readonly string[], number: number, terminal: Ter
   return EXIT.fine;
 }
 
-/** `check`: the findings of each file. A file that cannot be read does not keep the others from being checked. */
+/** `check`: lists the findings of each file. A file that cannot be read does not stop the others from being checked. */
 export async function checkCommand(
   files: readonly string[],
   { json = false, mend, watch = false }: CheckArguments,

@@ -34,15 +34,15 @@ import { UnusableInputError } from "./unusable-input-error.ts";
 /** What the program needs from outside its arguments. */
 export interface Surroundings {
   readonly terminal: Terminal;
-  /** The present instant, asked only where a command starts from now. */
+  /** The present instant. It is asked for only when a command starts from now. */
   now(): Instant;
-  /** Runs a hub; given from outside, since a hub is no part of the command line. */
+  /** Runs a hub. It is passed in, since a hub is not part of the command line. */
   readonly serveHub: ServeHub;
 }
 
 /**
- * Runs the program with its arguments (without the names of node and the script). Never throws for bad input: one
- * sentence on `err`, and the exit status says the rest.
+ * Runs the program with its arguments (without the names of node and the script) and returns the exit status. Bad input
+ * never throws: it gives one sentence on `err`.
  */
 export async function runCommandLine(
   args: readonly string[],
@@ -74,7 +74,7 @@ function ofCommander(error: CommanderError, terminal: Terminal): ExitStatus {
   return EXIT.unusable;
 }
 
-/** Commander's `error: unknown option '--x'`, a hint on a line of its own or a second sentence, as one sentence. */
+/** Turns Commander's `error: unknown option '--x'`, which may have a hint on a second line, into one sentence. */
 function sentenceOf(message: string): string {
   const text = message
     .replace(/^error: /, "")
@@ -97,7 +97,7 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
     .exitOverride()
     .configureOutput({
       writeOut: (text) => terminal.out(text),
-      // Messages are written in one place, as one sentence.
+      // The error is written as one sentence elsewhere, so Commander must not print it too.
       writeErr: () => {},
     });
   addPlanning(program, surroundings, ended);

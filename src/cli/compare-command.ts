@@ -16,17 +16,17 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 
-/** What `compare` can be asked with. */
+/** The options of `compare`. */
 export interface CompareArguments {
   readonly start?: Instant;
   readonly orbit?: string;
   readonly json?: boolean;
 }
 
-/** As for `plan`, so that both say the same of one procedure. */
+/** The same as for `plan`, so that both report the same figures for one procedure. */
 const SAMPLING = { samples: 10_000, seed: 1 };
 
-/** `compare`: the changes that make one procedure of another, and what they come to. */
+/** `compare`: the changes that turn one procedure into another, and their effect. */
 export async function compareCommand(
   files: { readonly before: string; readonly after: string },
   { start, orbit, json = false }: CompareArguments,
@@ -45,7 +45,7 @@ export async function compareCommand(
   return EXIT.fine;
 }
 
-/** The changes under the tasks they are about, in the order of the procedure after. */
+/** The changes grouped by the tasks they concern, in the order of the later procedure. */
 function changesInWords(before: ProcedureText, after: ProcedureText, changes: readonly Change[]): string {
   const names = `${plainText(before.name)} → ${plainText(after.name)}\n`;
   if (changes.length === 0) return `${names}The same procedure.\n`;

@@ -21,7 +21,10 @@ const findingsOf = (findings: readonly Finding[]) =>
 
 const waitsOf = (waits: readonly Wait[]) => waits.map((wait) => ({ step: wait.step, ...waitDocument(wait) }));
 
-/** Changes and their effect as one JSON document: times in seconds, shares from 0 to 1, `null` on a side that has no value. */
+/**
+ * Changes and their effect as one JSON document. Times are in seconds, shares from 0 to 1; `null` on a side without a
+ * value.
+ */
 export function compareDocument(changes: readonly Change[], effect: Effect): object {
   const { finish, margin, withinLimit, criticalPath, steps, waits, findings } = effect;
   return {

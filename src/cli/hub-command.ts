@@ -4,7 +4,7 @@ import { hubDataFolder } from "./hub-data-folder.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 
-/** How a hub is to run, as the command line says. `null` is what was not given. */
+/** How a hub is to run, as given on the command line. `null` stands for an option that was not given. */
 export interface HubArguments {
   readonly port: number;
   readonly host: string;
@@ -17,16 +17,16 @@ export interface HubArguments {
   readonly newOwnerCode: boolean;
   readonly upstream: string | null;
   readonly upstreamCode: string | null;
-  /** How many requests a minute one token may make. */
+  /** The number of requests that one token may make in a minute. */
   readonly rate: number;
-  /** Folder of the built app. */
+  /** The folder of the built app. */
   readonly app: string;
 }
 
-/** Runs a hub until it is told to stop. Rejects with `UnusableInputError` when it cannot run so. */
+/** Runs a hub until it is told to stop. Rejects with `UnusableInputError` when it cannot run with these arguments. */
 export type ServeHub = (hubArguments: HubArguments, terminal: Terminal) => Promise<void>;
 
-/** The options of `hub`, as they are read. */
+/** The options of `hub`, as they are parsed. */
 export interface HubFlags {
   readonly port: number;
   readonly host: string;
@@ -43,10 +43,10 @@ export interface HubFlags {
   readonly app?: string;
 }
 
-/** Where `npm run build` puts the app. */
+/** The folder into which `npm run build` puts the app. */
 const BUILT_APP = fileURLToPath(new URL("../../dist", import.meta.url));
 
-/** `hub`: the server that keeps several devices in agreement, and serves the app. */
+/** `hub`: runs the server that keeps several devices in agreement and serves the app. */
 export async function hubCommand(
   flags: HubFlags,
   terminal: Terminal,

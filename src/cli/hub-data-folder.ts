@@ -1,20 +1,20 @@
 import { readdirSync } from "node:fs";
 import envPaths from "env-paths";
 
-/** Where a hub keeps its log when its owner names no folder. */
+/** Where a hub keeps its log when no folder is named. */
 export interface HubDataFolder {
   readonly folder: string;
-  /** Whether an earlier version made it in the folder that the hub is started from. */
+  /** True when an earlier version made the folder in the directory that the hub is started from. */
   readonly isEarlier: boolean;
 }
 
-/** The folder that earlier versions made in whichever folder they were started from. */
+/** The folder that earlier versions made in the directory they were started from. */
 const EARLIER_FOLDER = "./hub-data";
 
 /**
- * The folder that the platform has for the data of this user's programs (on Linux `$XDG_DATA_HOME/tetherline`, or
- * `~/.local/share/tetherline`). A log that an earlier version left in `./hub-data` is used where it is, so that an update
- * loses no walk.
+ * The platform's folder for the data of this user's programs (on Linux `$XDG_DATA_HOME/tetherline`, or
+ * `~/.local/share/tetherline`). A log that an earlier version left in `./hub-data` is used where it is, so that an
+ * update loses no walk.
  */
 export function hubDataFolder(): HubDataFolder {
   if (hasFiles(EARLIER_FOLDER)) return { folder: EARLIER_FOLDER, isEarlier: true };
@@ -25,7 +25,7 @@ function hasFiles(folder: string): boolean {
   try {
     return readdirSync(folder).length > 0;
   } catch {
-    // It is not there, or is no folder.
+    // There is no such path, or it is not a folder.
     return false;
   }
 }

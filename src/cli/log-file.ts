@@ -4,8 +4,9 @@ import { words } from "../words/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 /**
- * Makes a file ready for the log of a rehearsal and returns what appends to it. Another rehearsal's log is replaced;
- * anything else that stands there, above all the log of a live walk, is left alone with an {@link UnusableInputError}.
+ * Prepares a file for the log of a rehearsal and returns a function that appends to it. The log of an earlier rehearsal
+ * is replaced. Any other file, above all the log of a live walk, is left alone, and the function rejects with an {@link
+ * UnusableInputError}.
  */
 export async function openLogFile(file: string): Promise<(text: string) => Promise<void>> {
   if (!(await isReplaceable(file))) {

@@ -4,10 +4,13 @@ import type { Finding, PatchOperation } from "../core/procedure/index.ts";
 import { words } from "../words/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
-/** A checked file, as far as mending it goes. */
+/** What mending needs of a checked file. */
 type Mendable = Pick<Checked, "file" | "findings">;
 
-/** The JSON Patch of the file that mends a finding, or repairs a file that is no procedure; `null` when none is proposed. */
+/**
+ * The JSON Patch that mends a finding, or repairs a file that does not read as a procedure; `null` when none is
+ * proposed.
+ */
 export function patchFor(
   { file }: Pick<Mendable, "file">,
   finding: Finding,
@@ -17,7 +20,7 @@ export function patchFor(
   return mended.file && patchBetween(file, mended.file);
 }
 
-/** The JSON Patch proposed for the finding with this number, counted from 1 as `check` lists them. */
+/** The JSON Patch proposed for the finding with this number. `check` numbers its findings from 1. */
 export function mendOf(checked: Mendable, number: number): readonly PatchOperation[] {
   const finding = checked.findings[number - 1];
   if (!finding) {

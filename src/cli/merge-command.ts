@@ -7,16 +7,16 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { writeProcedure } from "./written-procedure.ts";
 
-/** The three files of a merge, by their names. */
+/** The names of the three files of a merge. */
 export interface MergeFiles {
-  /** What both were made from. */
+  /** The file that both revisions were made from. */
   readonly base: string;
-  /** Whose text is kept where nothing changes. */
+  /** The revision whose text is kept where nothing changes. */
   readonly ours: string;
   readonly theirs: string;
 }
 
-/** `merge`: what two revisions made of one base, in one; or what both made something else of. */
+/** `merge`: combines the changes that two revisions made to one base, or lists the conflicts between them. */
 export async function mergeCommand(
   files: MergeFiles,
   { out, json = false }: { readonly out?: string; readonly json?: boolean },
@@ -32,7 +32,7 @@ export async function mergeCommand(
     return EXIT.findings;
   }
   const status = await writeProcedure(writtenOver(ours.text, file), { out, terminal });
-  // With --json there is one document on standard output, also where the file went elsewhere.
+  // With --json there is exactly one document on standard output, even when the file is written elsewhere.
   if (json && out !== undefined) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
   return status;
 }

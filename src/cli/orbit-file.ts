@@ -7,7 +7,9 @@ import { words } from "../words/index.ts";
 import { plainText } from "./plain-text.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
-/** The element set in a file; rejects with one sentence that names the field and the reason when it is refused. */
+/**
+ * Reads the element set in a file. When it is refused, rejects with one sentence that names the field and the reason.
+ */
 export async function orbitFile(file: string): Promise<ElementSet> {
   const { elements, problems } = readOrbit(await readText(file));
   if (elements) return elements;
@@ -22,7 +24,10 @@ export async function orbitFile(file: string): Promise<ElementSet> {
   );
 }
 
-/** Day and night from PET 0 on by the orbit in a file; `null` where no file is named. Rejects when the instant of PET 0 is not given. */
+/**
+ * Day and night from PET 0 on, computed from the orbit in a file; `null` when no file is named. Rejects when the
+ * instant of PET 0 is not given.
+ */
 export async function lightFromFile(
   file: string | undefined,
   start: Instant | undefined,

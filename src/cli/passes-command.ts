@@ -9,7 +9,7 @@ import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
-/** What `passes` can be asked with. */
+/** The options of `passes`. */
 export interface PassesArguments {
   readonly from: Instant;
   readonly hours: number;

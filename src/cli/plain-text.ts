@@ -6,7 +6,7 @@ export function plainText(text: string): string {
   return text.replace(CONTROL, " ").trim();
 }
 
-/** The same, cut to at most `width` characters with an ellipsis. */
+/** A text as {@link plainText} gives it, cut to at most `width` characters with an ellipsis. */
 export function shortText(text: string, width: number): string {
   const characters = [...plainText(text)];
   return characters.length <= width ? characters.join("") : `${characters.slice(0, width - 1).join("")}…`;

@@ -17,13 +17,13 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 
-/** What `plan` can be asked with. */
+/** The options of `plan`. */
 export interface PlanArguments {
   readonly start?: Instant;
   readonly decide: readonly string[];
   readonly getAheads?: boolean;
   readonly orbit?: string;
-  /** How many times durations are sampled. */
+  /** The number of times that durations are sampled. */
   readonly samples: number;
   readonly seed: number;
   readonly json?: boolean;

@@ -3,10 +3,13 @@ import { waitsBefore } from "../core/course/index.ts";
 import type { Plan, Timeline } from "../core/plan/index.ts";
 import { formatInstant, inSeconds, NO_TIME } from "../core/units/index.ts";
 
-/** A plan as one JSON document; all times in seconds of PET, half-open nowhere: a step lasts from `start` to `finish`. */
+/**
+ * A plan as one JSON document. All times are in seconds of PET. Spans include both ends: a step lasts from `start` to
+ * `finish`.
+ */
 export interface PlanDocument {
   readonly procedure: string;
-  /** The instant of PET 0; `null` when not given. */
+  /** The instant of PET 0; `null` when it is not given. */
   readonly start: string | null;
   /** `null` when the procedure cannot be planned. */
   readonly finish: number | null;
@@ -25,13 +28,16 @@ export interface PlanDocument {
   readonly criticalPath: readonly string[];
 }
 
-/** A wait of a plan: who, for how many seconds, and for what, without the step on which a wait for others ends. */
+/**
+ * A wait of a plan: who waits, for how many seconds, and for what. The step whose completion ends a wait for others is
+ * left out.
+ */
 export function waitDocument({ crew, from, to, on }: Wait) {
   const what: object = on === null ? {} : "crew" in on ? { crew: on.crew } : on;
   return { crew, seconds: inSeconds(to - from), on: what };
 }
 
-/** The document of a plan: its steps in reading order; without steps and finish when there is no timeline. */
+/** The document of a plan, with its steps in reading order. Without a timeline it has no steps and no finish. */
 export function planDocument({ outline, start, timeline }: Plan): PlanDocument {
   return {
     procedure: outline.procedure.id,

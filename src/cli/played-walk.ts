@@ -7,25 +7,25 @@ import { formatInstant } from "../core/units/index.ts";
 import type { Ledger } from "../core/walk/index.ts";
 import { nextPlayedMove, playedTimesOf, WalkFold } from "../core/walk/index.ts";
 
-/** The source of all entries of a played walk. */
+/** The log source of every entry of a played walk. */
 const PLAYED_SOURCE = "/devices/rehearsal";
 
-/** Entries of a played walk that happen at one instant. */
+/** The entries of a played walk that happen at one instant. */
 export interface PlayedEntries {
   readonly at: Instant;
   readonly entries: readonly Entry[];
-  /** The walk behind them. */
+  /** The walk after these entries. */
   readonly ledger: Ledger;
 }
 
-/** A walk that could not be opened, although its procedure was read: a mistake of ours. */
+/** Thrown when a walk cannot be opened although its procedure was read, which is a bug in this program. */
 class UnopenedWalkError extends Error {
   override readonly name = "UnopenedWalkError";
 }
 
 /**
- * Plays a procedure from opening to closing with a simulated clock: each yield is what happens at one instant.
- * The same file, seed and start give the same entries. The walk ends when every lane is finished or nothing can go on.
+ * Plays a procedure from opening to closing with a simulated clock. Each yield is what happens at one instant. The same
+ * file, seed and start give the same entries. The walk ends when every lane is finished or nothing can go on.
  */
 export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): Generator<PlayedEntries> {
   const walk = walkIdOf(file.id, seed, start);
@@ -71,7 +71,7 @@ export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): 
   yield enter(played.at, [{ name: "walk.closed", data: closing, at: played.at, actor }]);
 }
 
-/** The id of a played walk: the procedure, its start to the second, and the seed. */
+/** The id of a played walk, made of the procedure, its start to the second, and the seed. */
 function walkIdOf(procedure: string, seed: number, start: Instant): WalkId {
   const stampText = formatInstant(start).slice(0, 19).replaceAll(/[-:]/g, "").toLowerCase();
   return `${procedure}-${stampText}-${seed}` as WalkId;

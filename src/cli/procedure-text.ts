@@ -5,7 +5,7 @@ import { words } from "../words/index.ts";
 import { findingSentence } from "./read-input.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
-/** A procedure with the text it was read from, for commands that write procedures. */
+/** A procedure and the text it was read from, for commands that write procedures. */
 export interface ProcedureText {
   readonly name: string;
   readonly text: string;
@@ -20,7 +20,7 @@ function unusable(name: string, findings: ReturnType<typeof readProcedure>["find
   );
 }
 
-/** A procedure in a file and its text; rejects with one sentence when it has errors. */
+/** Reads a procedure and its text from a file. Rejects with one sentence when the procedure has errors. */
 export async function soundProcedure(name: string): Promise<ProcedureText & { readonly outline: Outline }> {
   const text = await readText(name);
   const { file, procedure, findings } = readProcedure(text);
@@ -28,7 +28,10 @@ export async function soundProcedure(name: string): Promise<ProcedureText & { re
   return { name, text, file, outline: outlineOf(procedure) };
 }
 
-/** A procedure in a file and its text, also where it names what is not there; rejects with one sentence when its shape is wrong. */
+/**
+ * Reads a procedure and its text from a file, even if it refers to things that do not exist. Rejects with one sentence
+ * when its shape is wrong.
+ */
 export async function changeableProcedure(name: string): Promise<ProcedureText> {
   const text = await readText(name);
   const { file, findings } = readProcedure(text);

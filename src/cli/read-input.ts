@@ -14,15 +14,15 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
-/** Codes of findings after which a file is of no use at all, rather than a procedure with errors in it. */
+/** Codes of findings that make a file unusable, as opposed to a procedure with errors in it. */
 const NO_PROCEDURE = /^file\/(not-json|other-format|newer-version|too-large)$/;
 
-/** Checks the procedure in a file; rejects with {@link UnusableFileError} when there is no text to check. */
+/** Checks the procedure in a file. Rejects with {@link UnusableFileError} when there is no text to check. */
 export async function checkedFile(file: string): Promise<Checked> {
   return checkProcedureText(await readText(file));
 }
 
-/** The procedure in a file laid out, or the error findings why it cannot be. */
+/** The outline of the procedure in a file, or the error findings that prevent it. */
 export async function procedureFile(
   file: string,
 ): Promise<{ readonly outline: Outline; readonly read: ReadProcedure }> {
@@ -40,7 +40,7 @@ export async function procedureFile(
   );
 }
 
-/** A procedure that cannot be planned, and how the program ends because of it. */
+/** A procedure that cannot be planned, with the exit status of the program. */
 export class UnusableProcedureError extends UnusableInputError {
   readonly status: ExitStatus;
 
@@ -50,7 +50,7 @@ export class UnusableProcedureError extends UnusableInputError {
   }
 }
 
-/** A finding as one sentence with its place: `at line 12, column 5: …`. */
+/** A finding as one sentence with its position: `at line 12, column 5: …`. */
 export function findingSentence({ message, position, pointer }: Finding): string {
   const said = plainText(inWords(message));
   if (position) {
@@ -67,7 +67,7 @@ export interface FoldedFile {
   readonly problems: readonly LineProblem[];
 }
 
-/** Reads the log in a file and folds what had happened by an instant, or all of it. */
+/** Reads the log in a file and folds the entries that had happened by an instant, or all of them when none is given. */
 export async function foldedFile(file: string, until?: Instant): Promise<FoldedFile> {
   const { entries, problems } = readLines(await readText(file));
   if (entries.length === 0) {
@@ -84,7 +84,7 @@ export async function foldedFile(file: string, until?: Instant): Promise<FoldedF
   return { folded, ledger, problems };
 }
 
-/** The entries of what had happened by an instant; what is known of clocks counts whenever it was found out. */
+/** The entries of what had happened by an instant. Entries about clocks count no matter when they were made. */
 function hadHappened(entries: readonly Entry[], until: Instant): readonly Entry[] {
   const clocks = deviceClocks(entries);
   return entries.filter(
@@ -103,10 +103,12 @@ function whyNotOpened(file: string, entries: readonly Entry[], folded: Folded): 
     : words("cli/not-open-then", { file });
 }
 
-/** A sentence with its full stop, unless it ends in a mark already. */
+/** A sentence with a full stop, unless it already ends in a punctuation mark. */
 const ended = (sentence: string) => (/[.?!]$/.test(sentence) ? sentence : `${sentence}.`);
 
-/** Says on `err` what of a log had no effect or could not be read, and how the program ends because of it. */
+/**
+ * Reports on `err` the entries of a log that had no effect or could not be read, and returns the exit status for them.
+ */
 export function reportUncleanLog(
   file: string,
   { folded, problems }: FoldedFile,

@@ -13,7 +13,7 @@ import { procedureFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 
-/** What `rehearse` can be asked with. */
+/** The options of `rehearse`. */
 export interface RehearseArguments {
   readonly seed: number;
   readonly start: Instant;
@@ -21,7 +21,10 @@ export interface RehearseArguments {
   readonly pace?: number;
 }
 
-/** `rehearse`: plays a procedure and writes the log, at once, or with `pace` so many times faster than real time. */
+/**
+ * `rehearse`: plays a procedure and writes the log. With `pace` it plays that many times faster than real time,
+ * otherwise at once.
+ */
 export async function rehearseCommand(
   file: string,
   { seed, start, out, pace }: RehearseArguments,

@@ -10,14 +10,14 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
-/** The forms a review can be printed in; none asked for means tables to read. */
+/** The forms in which a review can be printed. Without any, it is printed as tables. */
 export interface ReviewArguments {
   readonly json?: boolean;
   readonly csv?: boolean;
   readonly xes?: boolean;
 }
 
-/** `review`: what was done against what was planned, up to the last entry of the log. */
+/** `review`: compares what was done with what was planned, up to the last entry of the log. */
 export async function reviewCommand(
   file: string,
   { json = false, csv = false, xes = false }: ReviewArguments,
@@ -167,7 +167,7 @@ function endingWords({ ending, outOfOrder }: StepReview): string {
   return outOfOrder ? words("cli/ending-out-of-order", { ending: ended }) : ended;
 }
 
-/** A column of figures under a heading. */
+/** A column of numbers under a heading. */
 const figures = (heading: Extract<MessageKey, `cli/column-${string}`>) => ({
   heading: words(heading),
   figures: true,

@@ -3,7 +3,7 @@ import { riskModelOf, sampleRisk } from "../core/plan/index.ts";
 import type { StepId } from "../core/units/index.ts";
 import { inSeconds } from "../core/units/index.ts";
 
-/** The risk of a plan as one JSON document; times in seconds of PET, shares from 0 to 1. */
+/** The risk of a plan as one JSON document. Times are in seconds of PET, shares from 0 to 1. */
 export interface RiskDocument {
   readonly samples: number;
   readonly seed: number;
@@ -14,17 +14,17 @@ export interface RiskDocument {
   readonly p90: number | null;
   /** `null` without an elapsed limit. */
   readonly withinLimit: number | null;
-  /** Share of samples in which some step found no span of its windows any more. */
+  /** Share of samples in which at least one step ran out of spans of its windows. */
   readonly unfit: number;
-  /** By step: share of samples in which it lay on the critical path. */
+  /** For each step, the share of samples in which it was on the critical path. */
   readonly criticality: Readonly<Record<string, number>>;
-  /** By step: rank correlation of its duration with the finish; zero for fixed durations. */
+  /** For each step, the rank correlation of its duration with the finish; zero for fixed durations. */
   readonly influence: Readonly<Record<string, number>>;
 }
 
 const seconds = (time: number | null) => (time === null ? null : inSeconds(time));
 
-/** Samples a plan so many times ([PLN5]); `null` when there is no timeline to sample. */
+/** Samples a plan `samples` times ([PLN5]). Returns `null` when there is no timeline to sample. */
 export function riskDocument(plan: Plan, samples: number, seed: number): RiskDocument | null {
   if (!plan.timeline) return null;
   const { course } = plan.timeline;

@@ -12,7 +12,7 @@ import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 
-/** `state`: the state a log folds into, at an instant or when its last entry happened. */
+/** `state`: the state that a log folds into, at an instant or at the time of its last entry. */
 export async function stateCommand(
   file: string,
   { at, json = false }: { readonly at?: Instant; readonly json?: boolean },

@@ -1,4 +1,4 @@
-/** A column of a table: its heading, and whether its cells are figures, which stand to the right. */
+/** A column of a table: its heading, and whether its cells are numbers, which are aligned right. */
 export interface Column {
   readonly heading: string;
   readonly figures?: boolean;
@@ -7,7 +7,10 @@ export interface Column {
 const GAP = "  ";
 const widthOf = (text: string) => [...text].length;
 
-/** An aligned table with a rule under its headings, each line ended; no trailing blanks. A table without rows is empty text. */
+/**
+ * An aligned table with a rule under its headings. Every line ends with a line break and has no trailing blanks. A
+ * table without rows gives an empty text.
+ */
 export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
   if (rows.length === 0) return "";
   const widths = columns.map(({ heading }, column) =>

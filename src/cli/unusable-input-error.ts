@@ -1,4 +1,4 @@
-/** Input or arguments the program can do nothing with. Its message is the one sentence the user reads. */
+/** Input or arguments that the program cannot use. Its message is the one sentence that the user reads. */
 export class UnusableInputError extends Error {
   override readonly name = "UnusableInputError";
 }

@@ -4,16 +4,16 @@ import { findingSentence } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 
-/** Where the text of a procedure goes. */
+/** Where the text of a procedure is written. */
 export interface Destination {
-  /** A file; standard output unless given. */
+  /** A file. Without one, the text goes to standard output. */
   readonly out?: string | undefined;
   readonly terminal: Terminal;
 }
 
 /**
- * Writes the text of a procedure that a command made, and says on `err` what reading it has to say: it is written with its errors, so
- * that they can be mended, and the exit status tells of them.
+ * Writes the text of a procedure that a command made, and reports the findings of reading it on `err`. A procedure with
+ * errors is written all the same, so that they can be mended; the exit status reports them.
  */
 export async function writeProcedure(text: string, { out, terminal }: Destination): Promise<ExitStatus> {
   if (out === undefined) terminal.out(text);

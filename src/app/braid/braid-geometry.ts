@@ -1,7 +1,7 @@
-/** How a step's bead or knot looks: behind us, being worked on, waited for, or still to come. */
+/** How a step's bead or knot is drawn. `maybe` is a step that depends on a decision not yet taken. */
 export type BeadStage = "done" | "skipped" | "working" | "waiting" | "later" | "maybe";
 
-/** A row of the list, as the braid sees it: a step, or a heading that strands only pass. */
+/** A row of the list as the braid needs it: a step, or a heading that strands only pass. */
 export interface BraidRow {
   readonly key: string;
   /** Lanes that take part; empty for a heading. */
@@ -9,16 +9,16 @@ export interface BraidRow {
   readonly stage: BeadStage;
 }
 
-/** Where a crew member stands on its strand. */
+/** Where a crew member is on its strand. */
 export interface BraidMarker {
   readonly lane: number;
-  /** The row it has come to: in work, or waited for; `null` when its lane is over. */
+  /** The row that it has reached, in work or waiting; `null` when its lane is finished. */
   readonly at: string | null;
-  /** True while it waits: its strand hangs loose down to `at`. */
+  /** True while it waits. Its strand is then drawn loose down to `at`. */
   readonly waiting: boolean;
 }
 
-/** A row with its measured place: the height of its bead in px from the top of the list. */
+/** A row with its measured position: the height of its bead in px from the top of the list. */
 export interface PlacedRow extends BraidRow {
   readonly y: number;
 }
@@ -35,14 +35,14 @@ export function strandX(lane: number, { gap, margin }: BraidScale): number {
   return margin + lane * gap;
 }
 
-/** The width of a braid of so many lanes. */
+/** The width of a braid with the given number of lanes. */
 export function braidWidth(lanes: number, { gap, margin }: BraidScale): number {
   return margin * 2 + Math.max(0, lanes - 1) * gap;
 }
 
 /**
- * The x of a knot: in the gap between two strands nearest to the middle of those it ties, so that it never lies on the
- * strand of somebody who takes no part.
+ * The x of a knot. It lies between two strands, as near as possible to the middle of the strands it ties, so that it
+ * never covers the strand of somebody who takes no part.
  */
 export function knotX(lanes: readonly number[], scale: BraidScale): number {
   const middle = lanes.reduce((sum, lane) => sum + lane, 0) / Math.max(1, lanes.length);
@@ -52,7 +52,7 @@ export function knotX(lanes: readonly number[], scale: BraidScale): number {
   return strandX(gap + 0.5, scale);
 }
 
-/** The x at which a lane goes through a row: its own strand, or its place in the knot. */
+/** The x at which a lane passes through a row: on its own strand, or at its place in the knot. */
 export function throughX(row: BraidRow, lane: number, scale: BraidScale): number {
   if (row.lanes.length < 2) return strandX(lane, scale);
   const place = [...row.lanes].sort((a, b) => a - b).indexOf(lane);
@@ -63,7 +63,25 @@ export function throughX(row: BraidRow, lane: number, scale: BraidScale): number
 export const BEND = 22;
 const WAVE = 44;
 
-/** A loose strand from (x, from) to (x, to): half waves, wide in the middle, closing at both ends. */
+/** The course of one strand. Heights are in px. */
+interface StrandCourse {
+  readonly lane: number;
+  readonly rows: readonly PlacedRow[];
+  /** The height at which the strand begins; 0 when it is left out. */
+  readonly from?: number;
+  /** The height at which the strand ends. */
+  readonly end: number;
+  readonly scale: BraidScale;
+  /**
+   * The strand hangs loose from the height `from` down to the row with the key `to`; `null` when it is tight
+   * throughout.
+   */
+  readonly hang: { readonly from: number; readonly to: string } | null;
+}
+
+/**
+ * A loose strand from (x, from) to (x, to): half waves that are wide in the middle and narrow to nothing at both ends.
+ */
 function loose(x: number, from: number, to: number): string {
   const halves = Math.max(2, Math.round((to - from) / (WAVE / 2)));
   const height = (to - from) / halves;
@@ -75,15 +93,8 @@ function loose(x: number, from: number, to: number): string {
   return `${path} L${x} ${to}`;
 }
 
-/** The strand of a lane through its rows, in order, as an SVG path from `from` on; loose from `looseFrom` down to the row `looseTo`. */
-export function strandPath(
-  lane: number,
-  rows: readonly PlacedRow[],
-  end: number,
-  scale: BraidScale,
-  hang: { readonly from: number; readonly to: string } | null,
-  from = 0,
-): string {
+/** The strand of a lane through its rows, in order, as an SVG path. */
+export function strandPath({ lane, rows, from = 0, end, scale, hang }: StrandCourse): string {
   const x = strandX(lane, scale);
   let path = `M${x} ${from}`;
   let at = from;

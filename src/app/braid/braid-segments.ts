@@ -1,7 +1,7 @@
 import type { BraidMarker, BraidScale, PlacedRow } from "./braid-geometry.ts";
 import { BEND, strandPath } from "./braid-geometry.ts";
 
-/** A marker where it is drawn, and the height of the ring at the step it waits for; `null` without one. */
+/** A marker with its position, and the height of the ring at the step it waits for; `null` without a ring. */
 export interface PlacedMarker {
   readonly lane: number;
   readonly y: number;
@@ -9,32 +9,40 @@ export interface PlacedMarker {
 }
 
 /**
- * The braid beside one task. Everything in it is measured from its own top, so that a task that did not change is not
- * drawn again though it moved, and one out of sight costs nothing.
+ * The braid beside one task. All positions are measured from the top of the segment, so that a task that did not change
+ * is not drawn again when it moves, and a task out of sight costs nothing.
  */
 export interface BraidSegment {
   readonly key: string;
   readonly height: number;
   readonly rows: readonly PlacedRow[];
-  /** The strands that pass, each as an SVG path that may begin above and end below: the segment cuts it off. */
+  /**
+   * The strands that pass, each as an SVG path. A path may begin above the segment and end below it; the segment clips
+   * it.
+   */
   readonly paths: readonly { readonly lane: number; readonly from: number; readonly d: string }[];
   readonly markers: readonly PlacedMarker[];
 }
 
-/** A segment begins so far above the middle of its task's heading, in px. */
+/** How far above the middle of its task's heading a segment begins, in px. */
 const ABOVE_HEADING = 18;
 
 /** How far beyond its own ends a segment looks for beads, in px. */
 const REACH = 4 * BEND;
 
-/** Cuts the braid beside a list into segments, one per heading. */
-export function segmentsOf(
-  rows: readonly PlacedRow[],
-  markers: readonly BraidMarker[],
-  lanes: number,
-  height: number,
-  scale: BraidScale,
-): BraidSegment[] {
+/** The braid beside a whole list. */
+interface WholeBraid {
+  readonly rows: readonly PlacedRow[];
+  readonly markers: readonly BraidMarker[];
+  /** The number of lanes. */
+  readonly lanes: number;
+  /** The height of the list in px. */
+  readonly height: number;
+  readonly scale: BraidScale;
+}
+
+/** Cuts the braid beside a list into segments, one for each heading. */
+export function segmentsOf({ rows, markers, lanes, height, scale }: WholeBraid): BraidSegment[] {
   const places = markers.map((marker) => ({ ...marker, y: markerY(marker, rows) }));
   const firsts = rows.flatMap((row, index) => (index === 0 || row.lanes.length === 0 ? [index] : []));
   const byLane = Array.from({ length: lanes }, (_, lane) => rows.filter((row) => row.lanes.includes(lane)));
@@ -53,14 +61,15 @@ export function segmentsOf(
         const end = endOf(at, all.at(-1)) ?? height;
         if (end < top) return [];
         const hang = at?.waiting && at.at !== null ? { from: at.y + scale.marker - top, to: at.at } : null;
-        // Farther off, nothing of a bead reaches in; only a loose strand is drawn down to the step it waits for.
+        // No bead further away reaches into the segment. Only a loose strand is drawn as far as the step it waits for.
         const [from, until] = [Math.max(0, top - REACH), Math.min(end, bottom + REACH)];
         const near = all.flatMap((row) =>
           (row.y >= from && row.y <= until) || (row.key === hang?.to && row.y > from)
             ? [{ ...row, y: row.y - top }]
             : [],
         );
-        return [{ lane, from: from - top, d: strandPath(lane, near, until - top, scale, hang, from - top) }];
+        const course = { lane, rows: near, from: from - top, end: until - top, scale, hang };
+        return [{ lane, from: course.from, d: strandPath(course) }];
       }),
       markers: places.flatMap(({ lane, y, waiting, at }) => {
         const target = waiting ? rows.find(({ key }) => key === at)?.y : undefined;
@@ -72,7 +81,7 @@ export function segmentsOf(
   });
 }
 
-/** `next`, with every segment that looks as before taken from there. */
+/** Returns `next`, with every segment that looks the same as before replaced by the earlier object. */
 export function keepSegments(before: readonly BraidSegment[], next: readonly BraidSegment[]): BraidSegment[] {
   const known = new Map(before.map((segment) => [segment.key, segment]));
   return next.map((segment) => {
@@ -122,7 +131,10 @@ function endOf(place: { readonly y: number } | undefined, last: PlacedRow | unde
   return last && place ? Math.max(last.y, place.y) : last?.y;
 }
 
-/** A marker stands on the bead of a step in work, above a knot, or, while waiting, below the last step it is through with. */
+/**
+ * The height of a marker: on the bead of a step in work, above a knot, or, while waiting, below the last step that is
+ * completed.
+ */
 function markerY(marker: BraidMarker, rows: readonly PlacedRow[]): number {
   const target = rows.findIndex(({ key }) => key === marker.at);
   const row = rows[target];

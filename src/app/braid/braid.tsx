@@ -14,10 +14,16 @@ interface BraidProps {
   readonly scale: BraidScale;
 }
 
-/** The braid beside a list of steps: strands, beads, knots and markers. The list says the same in words, so it is hidden from screen readers. */
+/**
+ * The braid beside a list of steps: strands, beads, knots and markers. It is hidden from screen readers, since the list
+ * says the same in words.
+ */
 export const Braid = memo(function Braid({ strands, rows, markers, height, width, scale }: BraidProps) {
   const before = useRef<readonly BraidSegment[]>([]);
-  const segments = keepSegments(before.current, segmentsOf(rows, markers, strands.length, height, scale));
+  const segments = keepSegments(
+    before.current,
+    segmentsOf({ rows, markers, lanes: strands.length, height, scale }),
+  );
   before.current = segments;
   return (
     <div className="braid" aria-hidden="true" style={{ width }}>
@@ -109,7 +115,7 @@ interface MarkerProps {
   readonly scale: BraidScale;
 }
 
-/** The marker, and for a waiting crew member the ring of the same mark at the step it waits for. */
+/** The marker of a crew member and, while it waits, a ring with the same mark at the step it waits for. */
 function Marker({ strand, place, scale }: MarkerProps) {
   const x = strandX(strand.lane, scale);
   return (

@@ -15,7 +15,7 @@ interface BraidedListProps<Row extends BraidRow> {
   readonly strands: readonly Strand[];
   readonly rows: readonly Row[];
   readonly markers: readonly BraidMarker[];
-  /** Draws a row; must be stable, so that a row is drawn again only when it changed. */
+  /** Draws a row. It must be a stable function, so that a row is drawn again only when it changes. */
   readonly children: (row: Row) => ReactNode;
 }
 
@@ -24,7 +24,7 @@ function List<Row extends BraidRow>({ label, strands, rows, markers, children }:
   const { placed, maySkip } = useRowPlaces(list, rows, markers);
   const scale = placed.isNarrow ? NARROW : WIDE;
   const width = braidWidth(strands.length, scale);
-  // The same element as long as no row changed: drawing the braid must not go through the rows.
+  // The element stays the same as long as no row changes, so that drawing the braid does not go through the rows.
   const items = useMemo(
     () => (
       <ol ref={list} aria-label={label}>
@@ -62,7 +62,7 @@ function List<Row extends BraidRow>({ label, strands, rows, markers, children }:
 }
 
 /**
- * A list of steps with the braid down its left edge. Each row marks the height of its bead with a `data-bead` element;
- * the braid is drawn from where those stand after layout.
+ * A list of steps with the braid along its left edge. Each row marks the height of its bead with a `data-bead` element.
+ * The braid is drawn from the positions of those elements after layout.
  */
 export const BraidedList = memo(List) as typeof List;

@@ -2,7 +2,7 @@ import type { CrewMember } from "../../core/procedure/index.ts";
 
 const VOWELS = /[aeiou\s]/i;
 
-/** A call sign short enough for the head of a strand: `EV1`, `Gnd`, `SD`. */
+/** A call sign shortened for the head of a strand: `EV1`, `Gnd`, `SD`. */
 export function shortCall(call: string): string {
   const words = call.trim().split(/\s+/);
   if (words.length > 1)
@@ -15,17 +15,17 @@ export function shortCall(call: string): string {
   return (call[0] ?? "") + consonants.slice(-2).join("");
 }
 
-/** How many strands have a look of their own; beyond that looks come round again and the label tells. */
+/** The number of different strand styles. Further lanes reuse them and are told apart by their labels. */
 const LOOKS = 6;
 
-/** A lane as it is drawn. */
+/** How a lane is drawn. */
 export interface Strand {
   readonly lane: number;
   readonly call: string;
   readonly short: string;
-  /** CSS colour. */
+  /** A CSS colour. */
   readonly colour: string;
-  /** SVG dash array. */
+  /** An SVG dash array. */
   readonly dash: string;
 }
 

@@ -2,7 +2,7 @@ import type { RefObject } from "react";
 import { useCallback, useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { BraidMarker, BraidRow, PlacedRow } from "./braid-geometry.ts";
 
-/** The rows of a list with their measured places, and the markers that belong to them. */
+/** The rows of a list with their measured positions, and the markers that belong to them. */
 export interface PlacedRows {
   readonly rows: readonly PlacedRow[];
   readonly markers: readonly BraidMarker[];
@@ -10,7 +10,7 @@ export interface PlacedRows {
   readonly isNarrow: boolean;
 }
 
-/** How high a row was when it was last seen, and where in it its bead stands, in px. */
+/** A row's height when it was last visible, and the position of its bead within it, in px. */
 interface RowPlace {
   readonly height: number;
   readonly bead: number;
@@ -18,14 +18,18 @@ interface RowPlace {
 
 const NARROW_BELOW = 640;
 
-/** So long a list is drawn whole before rows out of sight may be skipped, in ms: by then the browser knows how high each is. */
+/**
+ * How long a list is drawn whole before rows out of sight may be skipped, in ms. After that the browser knows the
+ * height of each row.
+ */
 const DRAWN_WHOLE_FOR = 500;
 
 const isNarrow = () => window.innerWidth < NARROW_BELOW;
 
 /**
- * Measures where the rows of a list stand, after each change of them. Rows and places are handed on together: what is drawn
- * beside the list never stands between an old and a new one. `maySkip` says that rows out of sight need not be laid out.
+ * Measures the positions of a list's rows after each change. Rows and positions are returned together, so that what is
+ * drawn beside the list never mixes earlier rows with later positions. `maySkip` says that rows out of sight need not
+ * be laid out.
  */
 export function useRowPlaces(
   list: RefObject<HTMLElement | null>,
@@ -49,7 +53,7 @@ export function useRowPlaces(
     let next = 0;
     const ys = [...element.children].map((row) => {
       const known = skipped.current.has(row) ? seen.current.get(row) : undefined;
-      // To measure a row whose content is skipped would have it laid out; it is as high as when it was seen.
+      // Measuring a row whose content is skipped would force its layout. Its height is still the one last seen.
       if (known) {
         next += known.height;
         return Math.round(next - known.height + known.bead);
@@ -82,11 +86,11 @@ export function useRowPlaces(
     if (!element) return;
     const observer = new ResizeObserver(() => {
       setWidth(element.clientWidth);
-      // A height that was measured already is no news: the change that brought it about was.
+      // A height that was already measured needs no action: the change that caused it measured it.
       if (element.scrollHeight !== measuredHeight.current) measure();
     });
     observer.observe(element);
-    // Scrolling brings many rows into sight at once.
+    // One scroll brings many rows into view at once, so they are measured together.
     let asked = 0;
     const onSkipping = (event: Event) => {
       if (!(event.target instanceof Element)) return;
@@ -105,7 +109,7 @@ export function useRowPlaces(
     };
   }, [list, measure]);
 
-  // At another width every row is another height.
+  // At another width every row has another height.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the width is not read, it starts the wait anew.
   useEffect(() => {
     setMaySkip(false);

@@ -1,6 +1,6 @@
 import { words } from "../../words/index.ts";
 
-/** Who entered something, in words: call signs for the crew, names as they are for others, each once. */
+/** The people who made entries, in words: call signs for the crew, other names as they are, each of them once. */
 export function actorsText(
   entered: readonly { readonly actor: string | null }[],
   crew: readonly { readonly id: string; readonly call: string }[],

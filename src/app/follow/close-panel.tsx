@@ -5,7 +5,7 @@ import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 const ENDS = ["complete", "terminated", "aborted"] as const;
 
-/** Asks how the walk ended, and then once more before it is closed. */
+/** Asks how the walk ended, and asks for confirmation before it is closed. */
 export function ClosePanel({
   state,
   actions,

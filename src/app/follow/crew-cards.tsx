@@ -10,7 +10,7 @@ import { behindTone, behindWords, waitWords } from "../parts/index.ts";
 interface CrewCardsProps {
   readonly state: WalkState;
   readonly strands: readonly Strand[];
-  /** Brings a step into view. */
+  /** Scrolls a step into view. */
   readonly onShow: (step: string) => void;
 }
 
@@ -35,7 +35,7 @@ export function CrewCards({ state, strands, onShow }: CrewCardsProps) {
   );
 }
 
-/** Minutes and seconds, hours only when there are any: `2:10`, `1:02:10`. */
+/** Minutes and seconds, with hours only when there are any: `2:10`, `1:02:10`. */
 function stopwatchText(time: Duration): string {
   return clockText(time).replace(/^0:0?/, "");
 }
@@ -53,7 +53,7 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
         : words("follow/working");
     }
     case "waiting": {
-      // Whom one waits for says more than a lag that runs meanwhile.
+      // The crew members waited for tell the reader more than a lag that runs at the same time.
       const crew = lane.waitingOn.filter((wait) => wait.kind === "crew");
       if (crew.length > 0 && crew.every((wait) => wait.crew === lane.crew))
         return words("follow/waits-for-decision");
@@ -63,7 +63,7 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
   }
 }
 
-/** About how long a waiting lane still waits; empty when that is not known, nearly over, or said already. */
+/** About how long a waiting lane still has to wait. Empty when that is unknown, nearly over, or already shown. */
 function aboutWords({ pet }: WalkState, { status, expected, waitingOn }: LaneState): string {
   if (status !== "waiting" || pet === null || expected === null) return "";
   const left = (expected - pet) as Duration;

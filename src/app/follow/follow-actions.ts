@@ -13,7 +13,7 @@ import { inSeconds } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { WalkSession } from "../session/index.ts";
 
-/** What was just entered and can be struck again. */
+/** An entry that was just made and can still be undone. */
 export interface JustEntered {
   readonly entries: readonly Entry[];
   readonly words: string;
@@ -22,16 +22,16 @@ export interface JustEntered {
 type DraftOf<Name extends Draft["name"]> = Omit<Extract<Draft, { name: Name }>, "at" | "actor">;
 type Undated = { [Name in Draft["name"]]: DraftOf<Name> }[Draft["name"]];
 
-/** How a step was done, beyond that it was. */
+/** Options for marking a step done. */
 export interface DoneOptions {
   readonly outOfOrder?: boolean;
   readonly decision?: DecisionId;
   readonly outcome?: string;
-  /** Called as soon as the entry is kept, before all that follows from it is drawn. */
+  /** Called as soon as the entry is kept, before its effects are drawn. */
   readonly onKept?: () => void;
 }
 
-/** Everything a follower can enter, each resolved once it is kept. */
+/** Everything that a follower can enter. Each promise resolves once the entry is kept. */
 export interface FollowActions {
   startClock(): Promise<void>;
   done(step: StepId, words: string, options?: DoneOptions): Promise<void>;
@@ -51,16 +51,16 @@ export interface FollowActions {
   strike(just: JustEntered): Promise<void>;
 }
 
-/** What the actions of a follower are made of. */
+/** What {@link followActions} needs. */
 export interface FollowActionsParts {
   readonly session: WalkSession;
-  /** The clock of this device, whose times are entered. */
+  /** The clock of this device. Entries carry its times. */
   readonly now: () => Instant;
-  /** In whose name things are entered. */
+  /** The name under which entries are made. */
   readonly actor: string;
-  /** Told of what can be undone. */
+  /** Called with each entry that can be undone. */
   readonly entered: (just: JustEntered) => void;
-  /** Told of what could not be kept. */
+  /** Called with the error when an entry could not be kept. */
   readonly failed: (error: unknown) => void;
 }
 

@@ -9,13 +9,13 @@ import { message, words } from "../../words/index.ts";
 import { behindTone, behindWords, Worded } from "../parts/index.ts";
 import type { NextChange } from "./next-change.ts";
 
-/** How the walk's log is kept, as the bar says it. */
+/** How the walk's log is kept, as shown in the bar. */
 export interface KeptWords {
   readonly title: string;
   readonly detail: string;
   /** True when the reader must act. */
   readonly alarming: boolean;
-  /** True when all is as usual: left out where there is no room. */
+  /** True when nothing is unusual. Such words are left out where there is no room. */
   readonly usual: boolean;
 }
 
@@ -24,21 +24,27 @@ interface FollowBarProps {
   readonly now: Instant;
   readonly change: NextChange | null;
   readonly kept: KeptWords;
-  /** Opens what there is to say about how the log is kept and linked. */
+  /** Opens the panel about how the log is kept and linked. */
   readonly onKept: () => void;
   readonly mode: "live" | "rehearsal";
-  /** Probability of finishing within the limit; `null` when not known. */
+  /** The probability of finishing within the limit; `null` when unknown. */
   readonly odds: number | null;
 }
 
-/** The largest delay of any lane that is not finished, or of all when all are: how far the walk as a whole is off the plan. */
+/**
+ * How far the walk as a whole is off the plan: the largest delay among the lanes that are not finished, or among all
+ * when all are finished.
+ */
 function worstBehind({ lanes }: WalkState): Duration | null {
   const open = lanes.filter(({ status }) => status !== "finished");
   const known = (open.length ? open : lanes).flatMap(({ behind }) => behind ?? []);
   return known.length ? (Math.max(...known) as Duration) : null;
 }
 
-/** The bar that never scrolls away: the clock, the phase, the margin, what changes next, how the log is kept. */
+/**
+ * The bar that stays in place when the list scrolls: the clock, the phase, the margin, what changes next, and how the
+ * log is kept.
+ */
 export function FollowBar({ state, now, change, kept, onKept, mode, odds }: FollowBarProps) {
   const { forecast, phase, pet } = state;
   const margin = forecast && marginOf(forecast);
@@ -104,7 +110,7 @@ export function FollowBar({ state, now, change, kept, onKept, mode, odds }: Foll
   );
 }
 
-/** Until when those outside may go on, what sets that, and how long it still is. */
+/** The PET until which those outside may go on, what determines it, and the time left until then. */
 function TurnBackCell({ state }: { readonly state: WalkState }) {
   const { pet, phase, ledger } = state;
   if (pet === null || phase === "closed") return null;
@@ -127,7 +133,10 @@ function TurnBackCell({ state }: { readonly state: WalkState }) {
   );
 }
 
-/** Whole percents; sampling cannot tell the last one from certainty. */
+/**
+ * The odds in whole per cent. Near 0 and 100 they are given in words, since sampling cannot distinguish the last per
+ * cent from certainty.
+ */
 function oddsMessage(odds: number): Message {
   if (odds > 0.99) return message("follow/odds-sure");
   return odds < 0.01
@@ -143,7 +152,7 @@ interface CellProps {
   readonly title: string;
   readonly children: ReactNode;
   readonly tone?: "late" | "early" | undefined;
-  /** Left out where there is no room. */
+  /** True for a cell that is left out where there is no room. */
   readonly minor?: boolean;
 }
 

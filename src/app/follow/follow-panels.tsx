@@ -10,7 +10,7 @@ import { NotesPanel } from "./notes-panel.tsx";
 import { ReadingsPanel } from "./readings-panel.tsx";
 import { StepPanel } from "./step-panel.tsx";
 
-/** What is open beside the list; `null` for nothing. */
+/** The panel that is open beside the list; `null` for none. */
 export type Panel =
   | "notes"
   | "items"
@@ -28,7 +28,7 @@ interface FollowPanelsProps {
   readonly state: WalkState;
   readonly now: Instant;
   readonly ignored: Folded["ignored"];
-  /** `null` for whoever only reads. */
+  /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
   readonly actor: string;
   readonly onActor: (actor: string) => void;
@@ -38,7 +38,7 @@ interface FollowPanelsProps {
   readonly linkPanel: (onClose: () => void) => ReactNode;
 }
 
-/** The panel that is open beside the list, if any. */
+/** Draws the panel that is open beside the list, if there is one. */
 export function FollowPanels(props: FollowPanelsProps) {
   const { panel, onPanel, state, now, actions } = props;
   const onClose = () => onPanel(null);

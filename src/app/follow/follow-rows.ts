@@ -9,19 +9,22 @@ import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
 export interface TaskRow extends BraidRow {
   readonly kind: "task";
   readonly task: Task;
-  /** Number of the task, from 1. */
+  /** The number of the task, counted from 1. */
   readonly number: number;
   readonly plannedStart: Duration | null;
   readonly plannedFinish: Duration | null;
 }
 
-/** A crew member who has come to a step and waits, and what for. */
+/** A crew member who has reached a step and waits there, with the reason. */
 export interface WaitingHere {
   readonly lane: number;
   readonly waitingOn: readonly HoldUp[];
 }
 
-/** A step of the list. Times are in PET, forecast ones cut to the minute so that a row changes only when its text does. */
+/**
+ * A step of the list. Times are in PET. Forecast times are cut to the minute, so that a row changes only when its text
+ * does.
+ */
 export interface StepRow extends BraidRow {
   readonly kind: "step";
   readonly entry: OutlineStep;
@@ -30,9 +33,9 @@ export interface StepRow extends BraidRow {
   readonly finish: Duration | null;
   readonly plannedStart: Duration | null;
   readonly plannedFinish: Duration | null;
-  /** Crew members who have come to this step and cannot start it. */
+  /** The crew members who have reached this step and cannot start it. */
   readonly waitingHere: readonly WaitingHere[];
-  /** The decision that is still to be taken before it is known whether the step is done; `null` when known. */
+  /** The decision on which it depends whether the step is performed; `null` when that is known. */
   readonly hangsOn: string | null;
 }
 
@@ -42,7 +45,7 @@ export type FollowRow = TaskRow | StepRow;
 const toMinute = (time: Duration | undefined): Duration | null =>
   time === undefined ? null : ((Math.floor(time / 60_000) * 60_000) as Duration);
 
-/** The rows of a walk at an instant, in reading order. Steps that are not performed as decisions came out are left out. */
+/** The rows of a walk at an instant, in reading order, without the steps that the outcomes of decisions exclude. */
 export function followRows(state: WalkState): FollowRow[] {
   const { ledger, plan, forecast, lanes } = state;
   const { outline } = ledger.inForce;
@@ -116,12 +119,15 @@ function taskRow({ plan, ledger }: WalkState, task: Task, number: number): TaskR
   };
 }
 
-/** Where each crew member stands on the braid. */
+/** Where each crew member is on the braid. */
 export function followMarkers({ lanes }: WalkState): BraidMarker[] {
   return lanes.map(({ step, status }, lane) => ({ lane, at: step, waiting: status === "waiting" }));
 }
 
-/** True when two rows say the same, so that the one drawn may stand; with `lets` the times of steps to come may differ. */
+/**
+ * True when two rows have the same content, so that the drawn one can stay. With `lets`, the times of later steps may
+ * differ.
+ */
 function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
   if (a.kind === "task" || b.kind === "task") {
     return a.kind === b.kind && a.key === b.key;
@@ -139,8 +145,9 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
 }
 
 /**
- * `next`, with every row that says the same as in `before` taken from there; `before` itself when nothing changed.
- * With `letForecasts` a step to come keeps its row though its forecast moved: the row is brought up to date later.
+ * Returns `next`, but with every row that has the same content as one in `before` replaced by that row; returns
+ * `before` itself when nothing changed. With `letForecasts`, a later step keeps its row even if its forecast moved, and
+ * the row is brought up to date later.
  */
 export function keepUnchanged(
   before: readonly FollowRow[],

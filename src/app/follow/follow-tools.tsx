@@ -10,11 +10,11 @@ interface FollowToolsProps {
   /** What this device may do in the walk. */
   readonly may: { readonly mark: boolean; readonly close: boolean };
   readonly onPanel: (panel: Panel) => void;
-  /** Brings the list back to where the walk is; `null` while it is there. */
+  /** Scrolls the list back to where the walk is; `null` while it is there. */
   readonly toNow: (() => void) | null;
 }
 
-/** The foot of the follow screen: what was just entered, with its undo, and everything that is rarely needed. */
+/** The foot of the follow screen: the last entry with its undo button, and the actions that are rarely needed. */
 export function FollowTools({ phase, entering, may, onPanel, toNow }: FollowToolsProps) {
   const { just, undo, actions } = entering;
   return (

@@ -13,19 +13,18 @@ import type { KeptWords } from "./follow-bar.tsx";
 import { FollowBar } from "./follow-bar.tsx";
 import type { Panel } from "./follow-panels.tsx";
 import { FollowPanels } from "./follow-panels.tsx";
-import type { FollowRow } from "./follow-rows.ts";
 import { FollowTools } from "./follow-tools.tsx";
 import { nextChange } from "./next-change.ts";
 import type { Notice } from "./notice-strip.tsx";
 import { NoticeStrip } from "./notice-strip.tsx";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StartCard } from "./start-card.tsx";
-import { FollowListRow } from "./step-row.tsx";
 import { useDoneFocus } from "./use-done-focus.ts";
 import type { Entering } from "./use-entering.ts";
 import { useEntering } from "./use-entering.ts";
 import { useFollowList } from "./use-follow-list.ts";
 import { useFollowScroll } from "./use-follow-scroll.ts";
+import { useRenderRow } from "./use-render-row.tsx";
 import { useWalkNow } from "./use-walk-now.ts";
 import { WatchStrip } from "./watch-strip.tsx";
 
@@ -33,25 +32,25 @@ interface FollowViewProps {
   readonly session: WalkSession;
   readonly folded: Folded;
   readonly ledger: Ledger;
-  /** The clock that everybody on the walk goes by: the device's, put right by what is known of it. */
+  /** The clock that everybody on the walk uses: the device's own, corrected by what is known of its error. */
   readonly clock: () => Instant;
-  /** That clock less the device's own, whose times are what is entered. */
+  /** How far that clock is ahead of the device's own clock, whose times entries carry. */
   readonly clockOffset: Duration;
-  /** How the log is kept, at this moment. */
+  /** How the log is kept at this moment. */
   readonly kept: () => KeptWords;
   /** What this device may do in the walk. */
   readonly may: { readonly mark: boolean; readonly close: boolean };
-  /** False on a device that looks on while another plays the rehearsal. */
+  /** False on a device that watches while another plays the rehearsal. */
   readonly playsHere: boolean;
   readonly notices: readonly Notice[];
   readonly onPutAway: (key: string) => void;
-  /** What is known of whoever follows beyond a gap; always in sight. */
+  /** What followers beyond a gap can have seen. It is always visible. */
   readonly beyond: (now: Instant) => ReactNode;
   /** The panel about link and followers. */
   readonly linkPanel: (now: Instant, onClose: () => void) => ReactNode;
-  /** Where the walk is told to go: its other screens. */
+  /** Goes to one of the walk's other screens. */
   readonly onGo: (to: "shelf" | "timeline" | "review") => void;
-  /** Gives the log as a file. */
+  /** Exports the log as a file. */
   readonly onExport: () => void;
 }
 
@@ -85,20 +84,7 @@ export function FollowView({
   const doneFocus = useDoneFocus(scroller, rows);
   const pick = useCallback((step: string) => setPanel({ step }), []);
   const live = walkMay(state.phase, "mark");
-  const renderRow = useCallback(
-    (row: FollowRow) => (
-      <FollowListRow
-        key={row.key}
-        row={row}
-        outline={outline}
-        strands={strands}
-        actions={actions}
-        live={live}
-        onPick={pick}
-      />
-    ),
-    [outline, strands, actions, live, pick],
-  );
+  const renderRow = useRenderRow({ outline, strands, actions, live, onPick: pick });
   return (
     <div className="follow" data-phase={state.phase}>
       <h1 className="heard-only">{outline.procedure.title}</h1>
@@ -164,14 +150,14 @@ export function FollowView({
 
 interface FollowEndProps {
   readonly phase: WalkPhase;
-  /** True when every step of a walk that runs is complete. */
+  /** True when the walk is running and every step is complete. */
   readonly isOver: boolean;
   readonly mayClose: boolean;
   readonly onClose: () => void;
   readonly onReview: () => void;
 }
 
-/** What stands under the list when nothing is left to do, or the walk is closed. */
+/** Shown below the list when nothing is left to do or the walk is closed. */
 function FollowEnd({ phase, isOver, mayClose, onClose, onReview }: FollowEndProps) {
   if (phase === "closed") {
     return (
@@ -198,7 +184,7 @@ function FollowEnd({ phase, isOver, mayClose, onClose, onReview }: FollowEndProp
   );
 }
 
-/** That the last entry could not be kept, and what to do. */
+/** Says that the last entry could not be kept, and what to do. */
 function FailureBox({ entering, onExport }: { readonly entering: Entering; readonly onExport: () => void }) {
   if (entering.failure === null) return null;
   return (

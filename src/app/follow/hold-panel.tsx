@@ -3,7 +3,7 @@ import { words } from "../../words/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
-/** Calls a hold: the whole walk stops, the clock runs on. */
+/** Calls a hold: the whole walk stops while the clock runs on. */
 export function HoldPanel({ actions, onClose }: WalkPanelProps) {
   const [reason, setReason] = useState("");
   return (

@@ -6,7 +6,7 @@ import { locationWords } from "../parts/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
-/** A text that names a location, for a list of choices. */
+/** The key of a location in a list of choices. */
 const keyOfLocation = (location: Location): string =>
   "crew" in location
     ? `crew ${location.crew}`
@@ -14,7 +14,7 @@ const keyOfLocation = (location: Location): string =>
       ? `place ${location.place}`
       : `item ${location.item}`;
 
-/** Where every item is, and a way to say that one is elsewhere. */
+/** Where every item is, with a way to enter that one is elsewhere. */
 export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
   const { ledger } = state;
   const { outline } = ledger.inForce;

@@ -14,7 +14,7 @@ interface MorePanelProps {
   readonly onClose: () => void;
 }
 
-/** Who uses this device, the other screens of the walk, its log as a file, and entries that had no effect. */
+/** Who uses this device, the other screens of the walk, its log as a file, and the entries that had no effect. */
 export function MorePanel({
   ledger,
   ignored,

@@ -4,13 +4,16 @@ import { clockText, minus } from "../../core/units/index.ts";
 import type { WindowSpans } from "../../core/window/index.ts";
 import { words } from "../../words/index.ts";
 
-/** The next time a window opens or closes, in words. */
+/** The next time that a window opens or closes, in words. */
 export interface NextChange {
   readonly title: string;
   readonly words: string;
 }
 
-/** The next edge of any window whose spans are known; words that say so when windows are used but none is known; `null` without windows. */
+/**
+ * The next opening or closing of any window whose spans are known. Says so in words when there are windows but none is
+ * known; returns `null` without windows.
+ */
 export function nextChange(outline: Outline, windows: WindowSpans, pet: Duration | null): NextChange | null {
   const { procedure } = outline;
   if (procedure.windows.length === 0) return null;

@@ -4,7 +4,7 @@ import { words } from "../../words/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
-/** The notes of the walk, and a new one. */
+/** The notes of the walk, and a field for adding one. */
 export function NotesPanel({ state, actions, onClose }: WalkPanelProps) {
   const [text, setText] = useState("");
   const { ledger } = state;

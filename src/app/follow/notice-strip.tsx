@@ -1,6 +1,6 @@
 import { words } from "../../words/index.ts";
 
-/** Something that the reader of this device must be told, until it is put away. */
+/** Something that the reader of this device must be told, shown until it is dismissed. */
 export interface Notice {
   readonly key: string;
   readonly words: string;
@@ -11,7 +11,10 @@ interface NoticeStripProps {
   readonly onPutAway: (key: string) => void;
 }
 
-/** What came from other devices that the list alone does not tell, one at a time so that the list keeps its room. */
+/**
+ * Notices of events on other devices that the list does not show. Only one is shown at a time, to leave room for the
+ * list.
+ */
 export function NoticeStrip({ notices, onPutAway }: NoticeStripProps) {
   const [first] = notices;
   return (

@@ -14,15 +14,18 @@ interface OpenStepProps {
   readonly row: StepRow;
   readonly outline: Outline;
   readonly strands: readonly Strand[];
-  /** `null` for whoever only reads. */
+  /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
-  /** True from when its mark is kept until the list has caught up. */
+  /** True from the moment the mark is kept until the list is up to date. */
   readonly isKept: boolean;
   readonly onKept: (isKept: boolean) => void;
   readonly onPick: (step: string) => void;
 }
 
-/** A step at which somebody is: alerts first, then the action, what to record, who confirms, and what marks it done. */
+/**
+ * A step that somebody has reached: alerts first, then the action, the values to record, who confirms, and the button
+ * that marks it done.
+ */
 export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPick }: OpenStepProps) {
   const { entry, waitingHere, progress, plannedStart, plannedFinish } = row;
   const { step } = entry;
@@ -114,13 +117,16 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
   );
 }
 
-/** Who has come to a step, and what for; `what` is empty when nothing is known to keep it. */
+/** Who has reached a step and what they wait for. `what` is empty when nothing is known to prevent the step. */
 const standingMessage = (crew: string, what: string): Message =>
   what
     ? message("follow/here-and-waits", { crew, what })
     : message("follow/here-and-waits-for-start", { crew });
 
-/** True when nobody is missing and only a time has not come: whoever is there may still have done it. */
+/**
+ * True when nobody is missing and only a time has not been reached. The crew members who are there may have done the
+ * step already.
+ */
 function isOnlyEarly({ waitingHere, entry }: StepRow): boolean {
   return (
     waitingHere.length === entry.performers.length &&
@@ -150,7 +156,7 @@ function DoneButtons({
   const decide = step.decide;
   const isUnderWay = useRef(false);
   const [chosen, setChosen] = useState<string | null>(null);
-  // A second tap while the first is being kept is no second entry.
+  // A second tap while the first entry is being kept must not make another entry.
   const markDone = async (said: string, options: DoneOptions = {}) => {
     if (isUnderWay.current) return;
     isUnderWay.current = true;
@@ -204,7 +210,10 @@ function DoneButtons({
   );
 }
 
-/** What a button says before and after its tap is kept: both are laid out from the start, so that only paint changes. */
+/**
+ * The text of a button before and after its tap is kept. Both are laid out from the start, so that the change needs no
+ * layout.
+ */
 function DoneWord({
   word,
   kept,
@@ -222,14 +231,17 @@ function DoneWord({
   );
 }
 
-/** Marks done. Once that is kept it stays in place, so that the focus does too, until the list has caught up. */
+/**
+ * The button that marks a step done. Once the entry is kept it remains in place, and so does the focus, until the list
+ * is up to date.
+ */
 function DoneButton({
   strands,
   isKept,
   onTap,
   children,
 }: {
-  /** How many strands run along its edge. */
+  /** The number of strands along its edge. */
   readonly strands: number;
   readonly isKept: boolean;
   readonly onTap: () => void;
@@ -248,7 +260,7 @@ function DoneButton({
   );
 }
 
-/** The strands of a step's performers along the edge of its button, so that two buttons are never taken for one another. */
+/** The strands of a step's performers along the edge of its button, so that nobody mistakes one button for another. */
 function StrandEdge({
   lanes,
   strands,

@@ -8,7 +8,7 @@ import { unitText, Worded } from "../parts/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
-/** The last reading of every supply with its age, and a new one. */
+/** The last reading of every supply with its age, and a field for adding one. */
 export function ReadingsPanel({ state, now, actions, onClose }: WalkPanelProps) {
   const { ledger } = state;
   const { outline } = ledger.inForce;
@@ -65,7 +65,7 @@ export function ReadingsPanel({ state, now, actions, onClose }: WalkPanelProps) 
   );
 }
 
-/** Where a supply is heading, and by what. */
+/** Where a supply is heading, and on what basis. */
 function headingWords(forecast: SupplyForecast | undefined): string {
   if (!forecast) return words("panel/no-forecast");
   const { redlineAt: at, fitted: count } = forecast;
@@ -76,7 +76,7 @@ function headingWords(forecast: SupplyForecast | undefined): string {
   return at === null ? words("panel/no-redline-planned") : words("panel/redline-planned", { at });
 }
 
-/** What sets the turn-back time, and what it is made of. */
+/** What determines the turn-back time, and its parts. */
 function TurnBackWords({ state, turn }: { readonly state: WalkState; readonly turn: TurnBackState }) {
   const { outline } = state.ledger.inForce;
   const { turnBack, limiting, longestReturn } = turn;

@@ -13,14 +13,17 @@ interface RecordFieldProps {
   readonly actions: FollowActions;
 }
 
-/** A number as typed, a comma taken for the decimal point; `null` when it is none. */
+/** A number as typed, with a point or a comma before the decimals; `null` when the text is not a number. */
 function numberOf(text: string): number | null {
   const trimmed = text.trim().replace(",", ".");
   if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(trimmed)) return null;
   return Number(trimmed);
 }
 
-/** A value to record: entered when the field is left or Enter is pressed, so that nothing typed is lost. */
+/**
+ * A field for a value to record. The value is entered when the field is left or Enter is pressed, so that nothing typed
+ * is lost.
+ */
 export function RecordField({ step, record, taken, actions }: RecordFieldProps) {
   const id = useId();
   const last = taken.findLast(({ record: of }) => of === record.id);

@@ -2,7 +2,7 @@ import { words } from "../../words/index.ts";
 import type { Rehearsal } from "./use-rehearsal.ts";
 import { PACES } from "./use-rehearsal.ts";
 
-/** Says that this is a rehearsal, plays and stops it, and sets its pace. */
+/** Says that this is a rehearsal, with controls that start and stop it and set its pace. */
 export function RehearsalStrip({
   rehearsal,
   phase,

@@ -8,7 +8,10 @@ interface SidePanelProps {
   readonly children: ReactNode;
 }
 
-/** A panel over the list, never over the clock or the cards. Focus goes in when it opens and back when it closes; Escape closes it. */
+/**
+ * A panel over the list that never covers the clock or the cards. Focus moves into it when it opens and back when it
+ * closes. Escape closes it.
+ */
 export function SidePanel({ title, onClose, children }: SidePanelProps) {
   const panel = useRef<HTMLElement>(null);
   const heading = useId();

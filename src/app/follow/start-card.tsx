@@ -1,7 +1,7 @@
 import { message, words } from "../../words/index.ts";
 import { Worded } from "../parts/index.ts";
 
-/** What stands above the list until the clock is started. */
+/** The card above the list until the clock is started. */
 export function StartCard({
   title,
   rehearsal,
@@ -9,7 +9,7 @@ export function StartCard({
 }: {
   readonly title: string;
   readonly rehearsal: boolean;
-  /** `null` for whoever only reads. */
+  /** `null` for a reader who may not enter anything. */
   readonly onStart: (() => void) | null;
 }) {
   return (

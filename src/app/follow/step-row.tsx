@@ -14,13 +14,13 @@ interface RowProps {
   readonly row: FollowRow;
   readonly outline: Outline;
   readonly strands: readonly Strand[];
-  /** `null` for whoever only reads. */
+  /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
   readonly live: boolean;
   readonly onPick: (step: string) => void;
 }
 
-/** One row of the list: a task's heading, a step at which somebody is, or any other step on a line. */
+/** One row of the list: the heading of a task, a step that somebody has reached, or any other step on one line. */
 export const FollowListRow = memo(function FollowListRow({
   row,
   outline,
@@ -50,7 +50,7 @@ export const FollowListRow = memo(function FollowListRow({
   );
 });
 
-/** A step, which shows at once that it was marked done: what follows from it for the rest of the list comes a frame later. */
+/** A step. It is shown as marked done at once; the rest of the list is brought up to date one frame later. */
 function StepItem({ row, outline, strands, actions, live, onPick }: RowProps & { readonly row: StepRow }) {
   const [isKept, setIsKept] = useState(false);
   const isOpen = live && (row.stage === "working" || row.stage === "waiting");

@@ -2,15 +2,16 @@ import type { FocusEvent, RefObject } from "react";
 import { useCallback, useLayoutEffect, useRef } from "react";
 import type { FollowRow } from "./follow-rows.ts";
 
-/** What the element that holds the list must be told. */
+/** The handlers for the element that holds the list. */
 export interface DoneFocus {
   readonly onFocus: (event: FocusEvent<HTMLElement>) => void;
   readonly onBlur: (event: FocusEvent<HTMLElement>) => void;
 }
 
 /**
- * Keeps the keyboard in the list: a step marked done folds away with the button that had the focus, which then goes to the
- * next button of the same crew that marks a step done, or else to the line the step has become.
+ * Keeps keyboard focus in the list. A step that is marked done collapses, and the focused button disappears with it.
+ * Focus then moves to the next button of the same crew members that marks a step done, or otherwise to the line of the
+ * collapsed step.
  */
 export function useDoneFocus(list: RefObject<HTMLElement | null>, rows: readonly FollowRow[]): DoneFocus {
   const held = useRef<string | null>(null);
@@ -18,7 +19,7 @@ export function useDoneFocus(list: RefObject<HTMLElement | null>, rows: readonly
     held.current = target.closest<HTMLElement>("[data-row]")?.dataset["row"] ?? null;
   }, []);
   const onBlur = useCallback(({ relatedTarget }: FocusEvent<HTMLElement>) => {
-    // Nothing takes the focus over when what had it is removed.
+    // When a focused element is removed, nothing else receives the focus, so `relatedTarget` is empty.
     if (relatedTarget) held.current = null;
   }, []);
 

@@ -8,15 +8,15 @@ import { storedFollower, storeFollower } from "../session/index.ts";
 import type { FollowActions, JustEntered } from "./follow-actions.ts";
 import { followActions } from "./follow-actions.ts";
 
-/** What a follower enters here: in whose name, what was entered last, and what could not be kept. */
+/** What a follower enters on this screen: under whose name, which entry was made last, and which could not be kept. */
 export interface Entering {
   readonly actions: FollowActions;
   readonly actor: string;
   readonly setActor: (actor: string) => void;
-  /** What was entered a moment ago and can be undone; `null` for nothing. */
+  /** The entry that was just made and can be undone; `null` when there is none. */
   readonly just: JustEntered | null;
   readonly undo: () => void;
-  /** Why the last entry could not be kept; `null` when it was. */
+  /** Why the last entry could not be kept; `null` when it was kept. */
   readonly failure: string | null;
   readonly hideFailure: () => void;
 }
@@ -26,17 +26,19 @@ interface EnteringParts {
   readonly ledger: Ledger;
   /** The walk's clock. */
   readonly now: () => Instant;
-  /** That clock less the device's own, whose times are what is entered. */
+  /** How far that clock is ahead of the device's own clock, whose times entries carry. */
   readonly clockOffset: Duration;
 }
 
-/** For how long the undo of the last entry is offered, in ms. */
+/** How long the undo of the last entry is offered, in ms. */
 const UNDO_FOR = 10_000;
 
-/** The time by the device's own clock of a moment by the clock of the walk. */
+/** Converts a time of the walk's clock to the device's own clock. */
 const ownTime = (at: Instant, clockOffset: Duration): Instant => (at - clockOffset) as Instant;
 
-/** Lets a follower enter what happens, as the crew member inside unless somebody else was chosen on this device before. */
+/**
+ * Lets a follower enter what happens, under the name chosen earlier on this device or else as the crew member inside.
+ */
 export function useEntering({ session, ledger, now, clockOffset }: EnteringParts): Entering {
   const [just, setJust] = useState<JustEntered | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -44,7 +46,7 @@ export function useEntering({ session, ledger, now, clockOffset }: EnteringParts
   const [actor, setActor] = useState<string>(() => storedFollower() ?? inside ?? "follower");
   const actions = useMemo(
     () =>
-      // The step itself is shown first, the way to undo it right after.
+      // The step itself is drawn first, and the button that undoes it right after.
       followActions({
         session,
         now: () => ownTime(now(), clockOffset),

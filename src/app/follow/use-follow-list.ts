@@ -3,18 +3,19 @@ import type { WalkState } from "../../core/walk/index.ts";
 import type { FollowRow } from "./follow-rows.ts";
 import { followMarkers, followRows, keepUnchanged } from "./follow-rows.ts";
 
-/** The list of a walk with its braid. Rows and markers stay the same objects as long as they say the same. */
+/** The list of a walk with its braid. Rows and markers remain the same objects as long as their content is the same. */
 export interface FollowList {
   readonly rows: readonly FollowRow[];
   readonly markers: ReturnType<typeof followMarkers>;
-  /** The key of the first row at which somebody is; `null` when nobody is at any. */
+  /** The key of the first row that a crew member has reached; `null` when there is none. */
   readonly nowRow: string | null;
 }
 
 /** The rows and markers of a walk at an instant. */
 export function useFollowList(state: WalkState): FollowList {
   const before = useRef<readonly FollowRow[]>([]);
-  // One step done moves the forecast of most steps to come: what was tapped is shown first, the moved times right after.
+  // Completing one step shifts the forecast of most later steps. The tapped step is drawn first, the shifted times
+  // right after.
   const isSettled = useDeferredValue(state) === state;
   const rows = useMemo(() => {
     before.current = keepUnchanged(before.current, followRows(state), !isSettled);

@@ -1,24 +1,24 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 
-/** How the list follows the walk. */
+/** The state of the list's scrolling, and how to control it. */
 export interface FollowScroll {
   /** The element that scrolls. */
   readonly scroller: React.RefObject<HTMLDivElement | null>;
   /** False once the reader has scrolled away. */
   readonly following: boolean;
-  /** Goes back to now, and follows from there. */
+  /** Scrolls back to the present and follows it again. */
   readonly toNow: () => void;
-  /** Brings one row into view and stays there. */
+  /** Scrolls one row into view and stays there. */
   readonly show: (row: string) => void;
 }
 
-/** How long after a scroll of our own the scroll events still belong to it, in ms. */
+/** How long after the program starts a scroll the scroll events are taken as its own, in ms. */
 const OWN_SCROLL = 700;
 
-/** Scroll events that come no farther apart than this belong to the same scroll, in ms. */
+/** While the program's own scroll goes on, scroll events at most this far apart belong to it, in ms. */
 const STILL_OWN = 250;
 
-/** A list at least so high has room for what was just done, in px. */
+/** A list of at least this height has room for the steps that were just done, in px. */
 const ROOMY = 500;
 
 /** Keeps the row `now` in view until the reader scrolls away. */
@@ -33,7 +33,7 @@ export function useFollowScroll(now: string | null): FollowScroll {
     if (!list || !element) return;
     const top = element.getBoundingClientRect().top - list.getBoundingClientRect().top + list.scrollTop;
     ownUntil.current = performance.now() + OWN_SCROLL;
-    // Two lines of what was just done stay in sight above, where there is room for them.
+    // Two lines of the steps just done remain visible above, where there is room for them.
     const wanted = list.clientHeight > ROOMY ? 124 : 28;
     const above = Math.max(28, Math.min(wanted, list.clientHeight - element.offsetHeight - 8));
     list.scrollTo({ top: Math.max(0, top - above), behavior: smooth ? "smooth" : "instant" });
@@ -47,7 +47,7 @@ export function useFollowScroll(now: string | null): FollowScroll {
     isFirst.current = false;
   }, [now, following, bring]);
 
-  // Turned round, or set in another type, the same rows stand elsewhere.
+  // After the device is turned or the font changes, the same rows are at other heights.
   useEffect(() => {
     const list = scroller.current;
     if (!list || !following || now === null) return;
@@ -66,7 +66,7 @@ export function useFollowScroll(now: string | null): FollowScroll {
     const scrolled = () => {
       const now = performance.now();
       if (now > ownUntil.current) away();
-      // A scroll of our own over a long way goes on for longer.
+      // A long scroll of the program's own takes longer.
       else ownUntil.current = Math.max(ownUntil.current, now + STILL_OWN);
     };
     list.addEventListener("wheel", away, { passive: true });

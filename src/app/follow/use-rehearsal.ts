@@ -9,10 +9,10 @@ import { PacedClock } from "../session/index.ts";
 /** The paces a rehearsal can be played at. */
 export const PACES = [1, 5, 20, 60] as const;
 
-/** How often the played crew looks at the clock, in ms. */
+/** How often the simulated crew checks the clock, in ms. */
 const LOOK = 250;
 
-/** A rehearsal: a clock of its own, and a crew that the program plays. */
+/** A rehearsal: its own clock, and a crew that the program simulates. */
 export interface Rehearsal {
   readonly now: () => Instant;
   readonly playing: boolean;
@@ -21,12 +21,15 @@ export interface Rehearsal {
   setPace(pace: number): void;
 }
 
-/** The seed of a rehearsal: from the walk's id, so that the same walk is played the same again after a reload. */
+/** The seed of a rehearsal, derived from the walk's id so that a reload plays the same walk in the same way. */
 function seedOf(walk: string): number {
   return [...walk].reduce((seed, letter) => (Math.imul(seed, 31) + (letter.codePointAt(0) ?? 0)) | 0, 7);
 }
 
-/** Plays the crew of a rehearsal: what is due by the rehearsal's clock is entered like taps. It starts out stopped, at the last entry. */
+/**
+ * Simulates the crew of a rehearsal: whatever is due by the rehearsal's clock is entered just as taps are. It is
+ * stopped at first, at the time of the last entry.
+ */
 export function useRehearsal(
   session: WalkSession,
   wall: () => Instant,
@@ -36,7 +39,7 @@ export function useRehearsal(
   const [playing, setPlaying] = useState(false);
   const [pace, setPaceShown] = useState<number>(PACES[1]);
   const isReady = ledger !== null;
-  // The clock starts where the log stands when it has been read; later entries must not set it anew.
+  // The clock starts at the end of the log as it was first read. Later entries must not reset it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
   const clock = useMemo(() => new PacedClock(wall, lastAt ?? wall(), PACES[1]), [session, wall, isReady]);
   const opened = ledger?.opened;
@@ -61,7 +64,8 @@ export function useRehearsal(
           await session.enter(move.drafts);
         }
       } catch {
-        // What could not be kept was not played: the crew stops where the log does, and the bar tells of the store.
+        // What could not be kept was not played. The crew stops where the log stops, and the bar reports the failed
+        // store.
         clock.run(false);
         setPlaying(false);
       } finally {

@@ -1,19 +1,20 @@
 import type { MouseEvent, TouchEvent } from "react";
 import { useRef } from "react";
 
-/** What a button needs to be tapped. */
+/** The event handlers that a button needs for taps. */
 export interface TapHandlers {
   readonly onClick: (event: MouseEvent<HTMLElement>) => void;
   readonly onTouchStart: (event: TouchEvent<HTMLElement>) => void;
   readonly onTouchEnd: (event: TouchEvent<HTMLElement>) => void;
 }
 
-/** A finger that moved farther than this did not tap, in px. */
+/** A finger that moved farther than this, in px, did not tap. */
 const STEADY = 16;
 
 /**
- * Answers a tap when the finger is lifted, not only after the browser has played a mouse to the page as well, which takes
- * longer than keeping the entry. Mouse, keyboard and screen readers click as ever; one tap is never taken for two.
+ * Responds to a tap when the finger is lifted. The browser's click event comes only after its emulated mouse events,
+ * which takes longer than keeping the entry. Mouse, keyboard and screen readers use the click event as usual. One tap
+ * never counts twice.
  */
 export function useTap(onTap: () => void): TapHandlers {
   const from = useRef<{ readonly x: number; readonly y: number } | null>(null);
@@ -27,11 +28,11 @@ export function useTap(onTap: () => void): TapHandlers {
       const touch = event.changedTouches[0];
       const start = from.current;
       from.current = null;
-      // Once the list scrolls under the finger, its lifting can no longer be prevented.
+      // Once the list scrolls under the finger, the touchend event can no longer be cancelled.
       if (!touch || !start || !event.cancelable) return;
       if (Math.hypot(touch.clientX - start.x, touch.clientY - start.y) > STEADY) return;
       event.preventDefault();
-      // A value being typed is entered when its field is left, as it is by a click elsewhere.
+      // A value that is being typed is entered when its field loses focus, as it is with a click elsewhere.
       if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();
       onTap();
     },

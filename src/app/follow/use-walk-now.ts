@@ -8,11 +8,14 @@ import { beatsOf, useSeconds } from "../session/index.ts";
 import type { Rehearsal } from "./use-rehearsal.ts";
 import { useRehearsal } from "./use-rehearsal.ts";
 
-/** The present of a walk on this screen. */
+/** The present moment of a walk, as this screen shows it. */
 export interface WalkNow {
-  /** The walk's clock: the one given for a live walk, the rehearsal's own, or that of the last entry for one who looks on. */
+  /**
+   * The walk's clock: the given clock for a live walk, the rehearsal's own clock, or the time of the last entry on a
+   * device that only watches a rehearsal.
+   */
   readonly now: () => Instant;
-  /** The instant that is shown, which moves on with each second and with each entry. */
+  /** The instant that is shown. It moves on with each second and each entry. */
   readonly at: Instant;
   readonly state: WalkState;
   readonly rehearsal: Rehearsal;
@@ -23,14 +26,14 @@ interface WalkNowParts {
   readonly folded: Folded;
   readonly ledger: Ledger;
   readonly clock: () => Instant;
-  /** False on a device that looks on while another plays the rehearsal. */
+  /** False on a device that watches while another plays the rehearsal. */
   readonly playsHere: boolean;
 }
 
-/** An entry that lies less than this behind the last tick, in ms, has just been made. */
+/** An entry at most this much later than the last tick, in ms, was just made. */
 const JUST_MADE = 1500;
 
-/** Keeps up with the present of a walk, second by second. */
+/** Keeps up with the present moment of a walk, second by second. */
 export function useWalkNow({ session, folded, ledger, clock, playsHere }: WalkNowParts): WalkNow {
   const { mode } = ledger.opened;
   const { lastAt } = folded;
@@ -45,7 +48,8 @@ export function useWalkNow({ session, folded, ledger, clock, playsHere }: WalkNo
     [mode, now, ledger.petZero],
   );
   const second = useSeconds(seconds);
-  // An entry just made may lie a little after the last tick; the state must not be asked for a time before it.
+  // An entry that was just made may be a little later than the last tick. The state must not be computed for a time
+  // before it.
   const isJustMade = lastAt !== null && mode === "live" && lastAt > second && lastAt - second < JUST_MADE;
   const at = isJustMade ? lastAt : second;
   const state = useMemo(() => walkStateAt(ledger, at), [ledger, at]);

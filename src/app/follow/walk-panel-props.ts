@@ -2,7 +2,7 @@ import type { Instant } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
-/** What every panel of the walk is given. */
+/** The props of every panel of the walk. */
 export interface WalkPanelProps {
   readonly state: WalkState;
   readonly now: Instant;

@@ -5,13 +5,16 @@ import { message, words } from "../../words/index.ts";
 import { callsOf, Worded } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
-/** The watch that is due and has not been noted, one at a time so that the list keeps its room, or the one that comes next; one tap notes it. */
+/**
+ * The watch that is due and has not been noted, or else the next one; one tap notes it. Only one is shown, to leave
+ * room for the list.
+ */
 export function WatchStrip({
   state,
   actions,
 }: {
   readonly state: WalkState;
-  /** `null` for whoever only reads. */
+  /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
 }) {
   const { outline } = state.ledger.inForce;

@@ -1,17 +1,19 @@
 import { english, shellWords } from "../../words/english/shell/index.ts";
 import { addWords, speak } from "../../words/index.ts";
 
-/** Speaks the language of the app, as far as the first screen needs it. Call once, before the first paint. */
+/** Loads the app's language as far as the first screen needs it. Call it once, before the first paint. */
 export function startLanguage(): void {
   speak(english, shellWords);
 }
 
 let whole: Promise<void> | null = null;
 
-/** Resolves once everything can be put in words, what is said of procedures and walks too. Rejects when it cannot be loaded. */
+/**
+ * Resolves once all words are loaded, including those about procedures and walks. Rejects when they cannot be loaded.
+ */
 export function wholeLanguage(): Promise<void> {
   whole ??= load().catch((error: unknown) => {
-    // Asked again, it is tried again.
+    // A later call tries again.
     whole = null;
     throw error;
   });

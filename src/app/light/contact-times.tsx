@@ -7,11 +7,11 @@ import { inWords, words } from "../../words/index.ts";
 
 interface ContactTimesProps {
   readonly file: ProcedureFile;
-  /** Keeps the changed procedure as a new revision. */
+  /** Saves the changed procedure as another revision. */
   readonly onFile: (file: ProcedureFile) => void;
 }
 
-/** A procedure file with the spans of one listed window replaced. */
+/** A procedure file in which the spans of one listed window are replaced. */
 function withSpans(file: ProcedureFile, id: string, text: string) {
   const { spans, problems } = readListedSpans(text);
   const written = spans.map(({ start, end }) => ({ from: formatInstant(start), to: formatInstant(end) }));
@@ -21,7 +21,7 @@ function withSpans(file: ProcedureFile, id: string, text: string) {
   return { file: { ...file, windows }, count: spans.length, problems };
 }
 
-/** Takes the times of listed windows, such as contact, from a CSV list with the heading `start,end` ([LGT3]). */
+/** Reads the spans of listed windows, such as contact, from a CSV list with the heading `start,end` ([LGT3]). */
 export function ContactTimes({ file, onFile }: ContactTimesProps) {
   const [said, setSaid] = useState<readonly string[]>([]);
   const listed = (file.windows ?? []).filter(({ kind }) => kind === "listed");

@@ -20,14 +20,14 @@ interface LightAndStartProps {
 const DAY = 86_400_000 as Duration;
 const MINUTE = 60_000 as Duration;
 
-/** The source for a day's scan; `null` when the orbit file is refused. */
+/** The light source for scanning a day; `null` when the orbit file is refused. */
 function sourceOf(choice: RecordedLight) {
   if ("site" in choice) return { kind: "site" as const, site: { ...choice.site, mask: 0 } };
   const { elements } = readOrbit(choice.orbit);
   return elements && { kind: "orbit" as const, elements };
 }
 
-/** Where day and night come from, the instant of PET 0, and when it is best. */
+/** Fields for the source of day and night and the instant of PET 0, with a chart of the best starts. */
 export function LightAndStart({ outline, choice, start, onStart }: LightAndStartProps) {
   const day = (Math.floor(useDeferredValue(start) / DAY) * DAY) as Instant;
   const light = useMemo(() => {

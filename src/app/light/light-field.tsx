@@ -7,10 +7,13 @@ import { inWords, words } from "../../words/index.ts";
 import "./light.css";
 import { chooseLight, useLightChoice } from "../session/index.ts";
 
-/** Files that may hold an orbit. */
+/** The types of file that may hold an orbit. */
 const ORBIT_FILES = ".json,.xml,.kvn,.omm,.tle,.txt,application/json,application/xml,text/plain";
 
-/** Chooses where day and night come from: an orbit file, or a site on the surface. New walks of this device keep it. */
+/**
+ * A field for choosing the source of day and night: an orbit file, or a site on the surface. The choice is kept for
+ * later walks of this device.
+ */
 export function LightField({ at }: { readonly at: Instant }) {
   const choice = useLightChoice();
   const [problem, setProblem] = useState<string | null>(null);

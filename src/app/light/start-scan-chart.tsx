@@ -23,7 +23,10 @@ const HOUR = 3_600_000;
 
 const clock = (instant: number) => formatInstant(instant as Instant).slice(11, 16);
 
-/** When to go out: the finish for every start of a day, darkness behind; a start is chosen by a tap or with the slider below. */
+/**
+ * The finish for every start within a day, with darkness in the background. A start is chosen by a tap or with the
+ * slider below.
+ */
 export function StartScanChart({ scan, light, limit, start, onStart }: StartScanChartProps) {
   const box = useRef<HTMLDivElement>(null);
   const width = useVisibleWidth(box);
@@ -131,7 +134,7 @@ function startWords(at: Instant, finish: Duration | null, waits: Duration, margi
     : words(isOver ? "light/start-straight-over" : "light/start-straight-margin", { at, finish, margin });
 }
 
-/** The third hours between two instants. */
+/** Every third hour between two instants. */
 function hoursBetween(first: number, last: number): number[] {
   const hours: number[] = [];
   for (let hour = Math.ceil(first / (3 * HOUR)) * 3 * HOUR; hour <= last; hour += 3 * HOUR) hours.push(hour);

@@ -1,7 +1,7 @@
 import { words } from "../../words/index.ts";
 import type { Asking } from "./use-asking.ts";
 
-/** Where the code is typed. */
+/** The field for the code. */
 export function CodeField({
   asking: { code, setCode },
   label,
@@ -29,7 +29,7 @@ export function CodeField({
   );
 }
 
-/** Who uses this tablet. */
+/** The field for the name of the tablet's user. */
 export function NameField({
   asking: { name, setName },
   example,
@@ -51,7 +51,7 @@ export function NameField({
   );
 }
 
-/** What went wrong, and the button that asks the hub. */
+/** The problem, if there is one, and the button that asks the hub. */
 export function AskButton({
   asking: { code, name, isAsking, problem },
   label,

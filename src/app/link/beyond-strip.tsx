@@ -4,8 +4,8 @@ import { words } from "../../words/index.ts";
 import { beyondWords, isHub, seenWords } from "./link-words.ts";
 
 /**
- * What those beyond a gap can have seen, always in sight while there are any: the hub that this one sends to, and hubs
- * that link with this one.
+ * What the followers beyond a gap can have seen: the hub that this hub sends to, and hubs that link with this one. It
+ * is always visible while there are any.
  */
 export function BeyondStrip({
   link: { beyond, followers },

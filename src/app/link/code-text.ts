@@ -1,4 +1,4 @@
-/** A code as it is read aloud: capitals in groups of three. */
+/** A code as it is read aloud: capital letters in groups of three. */
 export function codeText(code: string): string {
   return (
     code

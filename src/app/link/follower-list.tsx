@@ -5,15 +5,15 @@ import { roleWords, seenWords } from "./link-words.ts";
 
 interface FollowerListProps {
   readonly followers: readonly Follower[];
-  /** This device. */
+  /** The id of this device. */
   readonly device: string;
   readonly petZero: Instant | null;
   readonly now: Instant;
-  /** Takes a follower off the walk; `null` for whoever may not. */
+  /** Removes a follower from the walk; `null` for a reader who may not do so. */
   readonly onWithdraw: ((device: string) => void) | null;
 }
 
-/** Everybody who joined the walk: who is here, in which role, and how far each has read. */
+/** Everybody who joined the walk: who is connected, in which role, and how far each has read. */
 export function FollowerList({ followers, device, petZero, now, onWithdraw }: FollowerListProps) {
   if (followers.length === 0) return <p className="hint">{words("link/nobody-known")}</p>;
   const inOrder = followers.toSorted(

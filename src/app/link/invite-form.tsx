@@ -11,10 +11,10 @@ import { QrCode } from "./qr-code.tsx";
 
 const OFFERED = ["marker", "watcher", "lead"] as const satisfies readonly Role[];
 
-/** For how long a code lets others in, in minutes. */
+/** How long a code is valid, in minutes. */
 const MINUTES = 15;
 
-/** Makes a code that lets another tablet into the walk in one role. */
+/** Makes a code that lets another tablet join the walk in one role. */
 export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now: Instant }) {
   const { links } = useServices();
   const [role, setRole] = useState<Role>("marker");
@@ -80,14 +80,17 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
   );
 }
 
-/** Brings what has just appeared into view, below the fold of the panel as it may be. */
+/** Scrolls an element that has just appeared into view, since it may be below the visible part of the panel. */
 function intoView(element: HTMLElement | null): void {
   element?.scrollIntoView({ block: "nearest" });
 }
 
 const LOCAL = /^(localhost|127\.\d+\.\d+\.\d+|\[::1\])$/;
 
-/** Where another tablet opens an invitation: as this page was reached, unless nobody else can reach it so. */
+/**
+ * The address at which another tablet opens an invitation: the address of this page, unless other devices cannot reach
+ * it.
+ */
 function joinAddress({ code, url }: Invitation): string {
   const { hostname, origin } = window.location;
   return LOCAL.test(hostname) ? url : `${origin}/join/${code}`;

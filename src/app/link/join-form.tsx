@@ -10,12 +10,15 @@ import { useAsking } from "./use-asking.ts";
 import { WalkChoice } from "./walk-choice.tsx";
 
 interface JoinFormProps {
-  /** The code as it came with a QR code or link; empty otherwise. */
+  /** The code from a QR code or a link; empty otherwise. */
   readonly code: string;
   readonly onJoined: (walk: WalkId) => void;
 }
 
-/** Joins a walk that somebody else leads, with the code that they show; or with the hub's own code one of all its walks. */
+/**
+ * Joins a walk that somebody else leads, with the code that they show. With the hub's own code, it joins one of all the
+ * hub's walks.
+ */
 export function JoinForm({ code: given, onJoined }: JoinFormProps) {
   const { links } = useServices();
   const [walks, setWalks] = useState<readonly HubWalk[] | null>(null);
@@ -31,7 +34,7 @@ export function JoinForm({ code: given, onJoined }: JoinFormProps) {
   );
   const setCode = (code: string) => {
     asking.setCode(code);
-    // Another code may open something else.
+    // Another code may give access to other walks.
     setWalks(null);
     setChosen(null);
   };

@@ -18,7 +18,7 @@ interface LinkPanelProps {
   readonly walk: WalkId;
   readonly link: LinkStatus;
   readonly petZero: Instant | null;
-  /** By the clock that everybody on the walk goes by. */
+  /** The present by the clock that everybody on the walk uses. */
   readonly now: Instant;
   readonly onClose: () => void;
 }
@@ -101,7 +101,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
   );
 }
 
-/** How the clock here stands against the hub's, in words. */
+/** How far the clock of this device is off the hub's, in words. */
 function clockWords({ offset, error }: NonNullable<LinkStatus["clock"]>): string {
   const off = Math.abs(inSeconds(offset));
   const within = { error: Math.max(0.01, inSeconds(error)) };
@@ -109,7 +109,7 @@ function clockWords({ offset, error }: NonNullable<LinkStatus["clock"]>): string
   return words(offset < 0 ? "link/clock-ahead" : "link/clock-behind", { ...within, size: sizeOf(off) });
 }
 
-/** How much a clock is off by, in the unit that says it best. */
+/** The error of a clock in the most readable unit. */
 function sizeOf(seconds: number): Message {
   if (seconds < 120) return message("link/seconds", { size: seconds });
   if (seconds < 7200) return message("link/minutes", { size: Math.round(seconds / 60) });

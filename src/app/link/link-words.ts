@@ -6,23 +6,23 @@ import type { StoreStatus } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import type { KeptWords } from "../follow/index.ts";
 
-/** From when on it is said how old the last word from the other side is, in ms. */
+/** The age of the last message from the other side from which it is shown, in ms. */
 const FRESH = 20_000;
 
-/** From when on silence asks for the reader's eye, in ms. */
+/** The length of a silence from which it needs the reader's attention, in ms. */
 const LONG_SILENCE = 120_000;
 
-/** How many entries are not yet sent, in words. */
+/** The number of entries that are not sent yet, in words. */
 export function unsentWords(unsent: number): string {
   return unsent === 0 ? words("link/all-sent") : words("link/not-sent", { count: unsent });
 }
 
-/** What a reader is told of entries of other devices that the hub has not got. */
+/** What the reader is told about entries of other devices that the hub does not have. */
 export function onlyHereWords(count: number): string {
   return words("link/only-here", { count });
 }
 
-/** How long ago the other side was last heard, in words; both by the same clock. */
+/** How long ago the other side was last heard, in words. Both instants are by the same clock. */
 export function heardWords(heardAt: Instant | null, now: Instant): string {
   if (heardAt === null) return words("link/never-heard");
   const ago = Math.max(0, between(heardAt, now)) as Duration;
@@ -31,7 +31,7 @@ export function heardWords(heardAt: Instant | null, now: Instant): string {
     : words("link/heard-ago", { ago });
 }
 
-/** How the log is kept and linked, for the bar of the follow screen; `now` by the clock of this device. */
+/** How the log is kept and linked, for the bar of the follow screen. `now` is by the clock of this device. */
 export function linkWords(link: LinkStatus, store: StoreStatus, now: Instant): KeptWords {
   if (store.kind === "memory") {
     return {
@@ -77,20 +77,20 @@ export function linkWords(link: LinkStatus, store: StoreStatus, now: Instant): K
   }
 }
 
-/** An instant in PET, or in UTC before the clock was started. */
+/** An instant as a PET, or in UTC before the clock was started. */
 export function momentWords(at: Instant, petZero: Instant | null): string {
   if (petZero === null) return words("link/at-utc", { at });
   const pet = between(petZero, at);
   return pet < 0 ? clockText(pet) : hourMinuteText(pet);
 }
 
-/** When what the hub beyond has got up to is as good as all of it, in ms. */
+/** When the hub beyond has everything up to this long ago, in ms, it counts as having everything. */
 const AS_GOOD_AS_NOW = 15_000;
 
-/** The same for a follower, who tells how far it has read every half minute. */
+/** The same limit for a follower, who reports how far it has read every half minute. */
 const SEEN_AS_GOOD_AS_NOW = AS_GOOD_AS_NOW + 30_000;
 
-/** Whether a follower is another hub, which stands for everybody beyond a gap. */
+/** True when a follower is another hub, which represents everybody beyond a gap. */
 export const isHub = ({ role }: Follower) => role === "relay";
 
 /** A follower's role, in words. */
@@ -98,7 +98,7 @@ export function roleWords(follower: Follower): string {
   return isHub(follower) ? words("link/another-hub") : words(`parts/role-${follower.role}`);
 }
 
-/** What a follower can have seen, in words. */
+/** The time up to which a follower can have seen the walk, in words. */
 export function seenWords(
   { present, seenUpTo, heardAt }: Follower,
   petZero: Instant | null,
@@ -110,7 +110,7 @@ export function seenWords(
   return words(present || heardAt === null ? "link/seen-up-to" : "link/away-seen-up-to", { moment });
 }
 
-/** What the hub beyond a gap can have seen, in words. */
+/** The time up to which the hub beyond a gap can have seen the walk, in words. */
 export function beyondWords(
   { name, state, sentUpTo, unsent, heardAt, words: why }: FarHub,
   petZero: Instant | null,

@@ -1,6 +1,6 @@
 import { encode } from "uqr";
 
-/** A QR code (ISO/IEC 18004) of a text, black on white whatever the theme, so that any camera reads it. */
+/** A text as a QR code (ISO/IEC 18004). It is black on white in every theme, so that any camera reads it. */
 export function QrCode({ text, label }: { readonly text: string; readonly label: string }) {
   const { data, size } = encode(text, { ecc: "M", border: 4 });
   const dark = data.flatMap((row, y) => row.flatMap((isDark, x) => (isDark ? `M${x} ${y}h1v1h-1z` : [])));

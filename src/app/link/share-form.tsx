@@ -5,7 +5,10 @@ import { useServices } from "../session/index.ts";
 import { AskButton, CodeField, NameField } from "./asking-fields.tsx";
 import { useAsking } from "./use-asking.ts";
 
-/** Brings a walk that is kept on this device alone to the hub that serves this page; whoever has the owner's code leads it. */
+/**
+ * Brings a walk that is kept only on this device to the hub that serves this page. Anyone with the owner's code may
+ * lead it.
+ */
 export function ShareForm({ walk }: { readonly walk: WalkId }) {
   const { links } = useServices();
   const asking = useAsking("", (ownerCode, name) => links.share({ walk, ownerCode, name }));

@@ -1,9 +1,9 @@
 const STORED_AS = "tetherline.told";
 
-/** How many are kept in mind: what was told long ago does not come up again. */
+/** The number of keys that are remembered. What was told long ago does not come up again. */
 const MOST = 200;
 
-/** Keys of what the reader of this device was told and has put away. */
+/** The keys of the notices that the reader of this device has dismissed. */
 export function toldKeys(): ReadonlySet<string> {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(STORED_AS) ?? "[]");
@@ -13,13 +13,13 @@ export function toldKeys(): ReadonlySet<string> {
   }
 }
 
-/** Keeps in mind that the reader was told; returns all keys. */
+/** Remembers that the reader dismissed a notice; returns all keys. */
 export function keepTold(key: string): ReadonlySet<string> {
   const keys = [...new Set([...toldKeys(), key])].slice(-MOST);
   try {
     localStorage.setItem(STORED_AS, JSON.stringify(keys));
   } catch {
-    // Without a store it lasts for this visit.
+    // Without a store the key is remembered for this visit.
   }
   return new Set(keys);
 }

@@ -2,22 +2,22 @@ import { useState } from "react";
 import type { JoinOutcome } from "../../io/link/index.ts";
 import { storedFollower, storeFollower } from "../session/index.ts";
 
-/** A form that asks the hub with a code and the name of whoever uses this tablet. */
+/** The state of a form that sends the hub a code and the name of the tablet's user. */
 export interface Asking {
   readonly code: string;
   readonly setCode: (code: string) => void;
   readonly name: string;
   readonly setName: (name: string) => void;
   readonly isAsking: boolean;
-  /** Why the hub did not do it; `null` when nothing is wrong. */
+  /** Why the hub did not do it; `null` when there is no problem. */
   readonly problem: string | null;
   readonly submit: () => Promise<void>;
 }
 
-/** What the hub can say that ends the asking: everything but that it did not do it. */
+/** The answers of the hub with which the form has succeeded. */
 type Granted = Exclude<JoinOutcome, { kind: "refused" | "unreachable" }>;
 
-/** Keeps what is typed into such a form and asks the hub once it is sent; the name is kept for the next time. */
+/** Keeps what is typed into such a form and asks the hub when it is submitted. The name is stored for the next time. */
 export function useAsking(
   given: string,
   ask: (code: string, name: string) => Promise<JoinOutcome>,

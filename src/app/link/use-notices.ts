@@ -8,13 +8,16 @@ import { useServices } from "../session/index.ts";
 import { overruledWords } from "./overruled-words.ts";
 import { keepTold, toldKeys } from "./told.ts";
 
-/** What the reader of this device must be told about the link, and how it is put away. */
+/** The notices about the link for the reader of this device, and how they are dismissed. */
 export interface Notices {
   readonly notices: readonly Notice[];
   readonly putAway: (key: string) => void;
 }
 
-/** What came of the link that its reader would not see otherwise: marks that did not count, entries stamped anew or set aside. */
+/**
+ * Events of the link that the reader would not see otherwise: marks that did not count, and entries that were stamped
+ * again or set aside.
+ */
 export function useNotices(walk: WalkId, folded: Folded, link: LinkStatus): Notices {
   const { links } = useServices();
   const [told, setTold] = useState(toldKeys);

@@ -8,7 +8,7 @@ interface WalkChoiceProps {
   readonly onChoose: (walk: WalkId) => void;
 }
 
-/** Which of a hub's walks its owner wants to lead. */
+/** The choice of which walk on a hub its owner wants to lead. */
 export function WalkChoice({ walks, chosen, onChoose }: WalkChoiceProps) {
   if (walks.length === 0) {
     return (

@@ -1,10 +1,10 @@
 import type { RefObject } from "react";
 import { useLayoutEffect, useState } from "react";
 
-/** Where nothing is laid out, as under test, a drawing this wide is made. */
+/** The width assumed where there is no layout, as in tests, in px. */
 const UNMEASURED = 960;
 
-/** The inner width of an element in px, followed as it changes. */
+/** The inner width of an element in px, kept up to date. */
 export function useVisibleWidth(element: RefObject<HTMLElement | null>): number {
   const [width, setWidth] = useState(UNMEASURED);
   useLayoutEffect(() => {

@@ -14,7 +14,7 @@ import { FollowView } from "../follow/index.ts";
 import { BeyondStrip, LinkPanel, linkWords, useLink, useNotices } from "../link/index.ts";
 import { ownClockOffset, useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
 
-/** Follows one walk. */
+/** The page that follows one walk. */
 export function FollowPage() {
   const { walk: name = "" } = useParams();
   const walk = name as WalkId;
@@ -76,7 +76,7 @@ function waitingWords(isRead: boolean, problem: string | null, link: LinkStatus)
   return link.words ?? words("parts/no-such-walk");
 }
 
-/** Whether the crew of a rehearsal is played here: where it was opened, or where nobody else follows. */
+/** True when the crew of a rehearsal is simulated on this device: where it was opened, or where nobody else follows. */
 function playsHere({ entries }: Folded, { kind, device }: LinkStatus): boolean {
   const opening = entries.find(({ read }) => read.fact?.name === "walk.opened");
   return kind === "alone" || opening === undefined || deviceOf(opening.wire.source) === device;

@@ -4,7 +4,7 @@ import { words } from "../../words/index.ts";
 import { JoinForm } from "../link/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 
-/** Joins a walk with a code; a QR code leads here with its code filled in. */
+/** The page for joining a walk with a code. A QR code opens it with the code filled in. */
 export function JoinPage() {
   const { code = "" } = useParams();
   const router = useIonRouter();

@@ -14,7 +14,7 @@ import { nextRevision, WhatIf } from "../what-if/index.ts";
 
 const HOUR = 3_600_000;
 
-/** A procedure along time, as planned. */
+/** The page with the timeline of a procedure, as planned. */
 export function PlanPage() {
   const { procedure = "" } = useParams();
   const { text, isRead } = useProcedureText(procedure);

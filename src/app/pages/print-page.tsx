@@ -7,7 +7,7 @@ import { FindingsOfUnreadable } from "../read/index.ts";
 import { useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
-/** The printable page of a procedure: the document itself, outside Ionic's pages, so that it prints whole. */
+/** The printable page of a procedure. The document is outside Ionic's pages, so that it prints in full. */
 export function PrintPage({ procedure }: { readonly procedure: string }) {
   const { now } = useServices();
   const { text, isRead } = useProcedureText(procedure);

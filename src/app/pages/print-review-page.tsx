@@ -1,7 +1,7 @@
 import type { WalkId } from "../../core/units/index.ts";
 import { WalkReview } from "../review/index.ts";
 
-/** The printable review: the document itself, outside Ionic's pages, so that it prints whole. */
+/** The printable page of a review. The document is outside Ionic's pages, so that it prints in full. */
 export function PrintReviewPage({ walk }: { readonly walk: string }) {
   return (
     <main>

@@ -7,7 +7,7 @@ import { words } from "../../words/index.ts";
 import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
-/** Reads one procedure as prepared. */
+/** The page for reading one procedure as prepared. */
 export function ReadPage() {
   const { procedure = "" } = useParams();
   const { text, isRead } = useProcedureText(procedure);

@@ -5,7 +5,7 @@ import { words } from "../../words/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { WalkReview } from "../review/index.ts";
 
-/** Looks a walk back over. */
+/** The page with the review of a walk. */
 export function ReviewPage() {
   const { walk = "" } = useParams();
   const router = useIonRouter();

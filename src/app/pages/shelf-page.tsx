@@ -20,7 +20,7 @@ import {
 
 const LOG_TYPE = "application/jsonl";
 
-/** The shelf of this device. */
+/** The page with the shelf of this device. */
 export function ShelfPage() {
   const { store, links, now } = useServices();
   const shelf = useShelf();
@@ -61,7 +61,7 @@ export function ShelfPage() {
       removeWalk: ({ walk }) =>
         told(
           saveLog(walk).then(async (saved) => {
-            // Nothing is taken off the device before the reader has it.
+            // Nothing is removed from the device before the reader has saved it.
             if (saved === "cancelled") return;
             if (links.status(walk).kind !== "alone") await links.leave(walk);
             await store.log.removeWalk(walk);

@@ -12,7 +12,7 @@ import { useWalkRisk } from "../risk/index.ts";
 import { ownClockOffset, useSeconds, useServices, useWalkSession } from "../session/index.ts";
 import { TimelineView } from "../timeline/index.ts";
 
-/** A walk along time: plan, what was done, what is forecast. */
+/** The page with the timeline of a walk: the plan, what was done, and what is forecast. */
 export function TimelinePage() {
   const { walk = "" } = useParams();
   const { folded, isRead, problem } = useWalkSession(walk as WalkId);
@@ -56,7 +56,7 @@ function LiveTimeline({ ledger, folded }: { readonly ledger: Ledger; readonly fo
   const clockOffset = ownClockOffset(folded, store.device);
   const seconds = useMemo(() => secondsOf({ clock: () => later(now(), clockOffset) }), [now, clockOffset]);
   const second = useSeconds(seconds);
-  // A rehearsal has a clock of its own, which stands where its last entry does unless it is being followed.
+  // A rehearsal has its own clock, which stays at its last entry unless the rehearsal is being followed.
   const at = mode === "rehearsal" ? (folded.lastAt ?? second) : second;
   const state = useMemo(() => walkStateAt(ledger, at), [ledger, at]);
   const risk = useWalkRisk(state);

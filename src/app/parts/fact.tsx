@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 
-/** One fact of a list of them: its name, and what it is. */
+/** One entry of a list of facts: a name and its value. */
 export function Fact({ name, children }: { readonly name: string; readonly children: ReactNode }) {
   return (
     <div>

@@ -10,7 +10,7 @@ interface MistakeBoundaryState {
   readonly mistake: Error | null;
 }
 
-/** Stands in for a screen that failed to draw: says so, and that nothing entered is lost. */
+/** Replaces a screen that failed to draw, and says so and that no entry is lost. */
 export class MistakeBoundary extends Component<MistakeBoundaryProps, MistakeBoundaryState> {
   override state: MistakeBoundaryState = { mistake: null };
 

@@ -1,6 +1,6 @@
 import type { Strand } from "../braid/index.ts";
 
-/** Who does a step, each with the mark of its strand; never broken over lines within a name. */
+/** The performers of a step, each with the mark of their strand. A name is never broken over two lines. */
 export function Performers({
   lanes,
   strands,

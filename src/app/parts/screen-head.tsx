@@ -3,15 +3,15 @@ import { words } from "../../words/index.ts";
 
 interface ScreenHeadProps {
   readonly title: string;
-  /** What the screen shows of it. */
+  /** What the screen shows about it. */
   readonly what: string;
-  /** False where the screen below has a heading of its own. */
+  /** False where the screen has a heading of its own below. */
   readonly isHeading?: boolean;
-  /** Where one can go from here: buttons. */
+  /** Buttons that lead to other screens. */
   readonly children: ReactNode;
 }
 
-/** The head of a screen beside the follow screen: what it shows, and the ways on. */
+/** The head of every screen except the follow screen: what it shows, and buttons that lead on. */
 export function ScreenHead({ title, what, isHeading = true, children }: ScreenHeadProps) {
   return (
     <header className="screen-head">

@@ -13,7 +13,7 @@ export function callsOf(outline: Outline, crew: readonly CrewId[]): string {
 const windowLabel = (outline: Outline, id: string) =>
   outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
 
-/** One thing that somebody waits on, beside other people; UTC where PET 0 is known. */
+/** One thing other than crew members that somebody waits for. Times are also given in UTC where PET 0 is known. */
 function waitMessage(
   outline: Outline,
   wait: Exclude<HoldUp, { kind: "crew" }>,
@@ -31,7 +31,10 @@ function waitMessage(
   return at === null ? message("parts/wait-lag", { pet }) : message("parts/wait-lag-utc", { pet, at });
 }
 
-/** What somebody waits on, in words: `EV2`, `Darkness at 2:14 (11:29 UTC)`, `the hold to be lifted`; UTC where PET 0 is known. */
+/**
+ * What somebody waits for, in words: `EV2`, `Darkness at 2:14 (11:29 UTC)`, `the hold to be lifted`. Times are also
+ * given in UTC where PET 0 is known.
+ */
 export function waitWords(
   outline: Outline,
   waits: readonly HoldUp[],
@@ -43,7 +46,7 @@ export function waitWords(
   return words("figures/list", { items });
 }
 
-/** How far off the plan, in words and rounded to the minute: `on plan`, `6 min behind`, `2 min ahead`. */
+/** A delay against the plan in words, rounded to the minute: `on plan`, `6 min behind`, `2 min ahead`. */
 export function behindWords(behind: Duration | null): string {
   if (behind === null) return words("parts/no-plan");
   if (Math.abs(behind) < 60_000) return words("parts/on-plan");
@@ -51,7 +54,7 @@ export function behindWords(behind: Duration | null): string {
   return behind > 0 ? words("parts/behind", { time }) : words("parts/ahead", { time });
 }
 
-/** Whether that is late, early, or neither, for colour beside the words. */
+/** Whether a delay counts as late, early, or neither, for the colour beside the words. */
 export function behindTone(behind: Duration | null): "late" | "early" | undefined {
   if (behind === null || Math.abs(behind) < 60_000) return undefined;
   return behind > 0 ? "late" : "early";
@@ -66,7 +69,7 @@ export function locationWords(outline: Outline, location: Location | undefined):
   return words("parts/item-in", { item: outline.item(location.item)?.label ?? location.item });
 }
 
-/** A UCUM code as people write it; the unity unit is not written. */
+/** A UCUM code as people write it. The code for a plain number gives an empty text. */
 export function unitText(unit: string): string {
   return (
     ({ "1": "", Cel: "°C", "N.m": "N·m", "%": "%" } as Record<string, string>)[unit] ??
@@ -74,7 +77,7 @@ export function unitText(unit: string): string {
   );
 }
 
-/** What a record may be: `6 to 7`, `at least 4`, `at most 40 kPa`; empty without limits. */
+/** The limits of a record: `6 to 7`, `at least 4`, `at most 40 kPa`; empty without limits. */
 export function limitWords({ min, max, unit: code }: StepRecord): string {
   const unit = unitText(code);
   if (min !== undefined && max !== undefined) {
@@ -97,7 +100,7 @@ export function limitWords({ min, max, unit: code }: StepRecord): string {
     : words("parts/limit-most", { most: max });
 }
 
-/** A span to the minute; one time when both are the same. */
+/** A span to the minute; a single time when both ends are the same. */
 export function spanText(start: Duration, finish: Duration): string {
   const [from, to] = [hourMinuteText(start), hourMinuteText(finish)];
   return from === to ? from : `${from}–${to}`;

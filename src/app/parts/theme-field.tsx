@@ -1,7 +1,7 @@
 import { words } from "../../words/index.ts";
 import { chooseTheme, type ThemeChoice, themeChoices, useThemeChoice } from "../theme/index.ts";
 
-/** Chooses the colours of the screen. */
+/** A field for choosing the colours of the screen. */
 export function ThemeField() {
   const choice = useThemeChoice();
   return (

@@ -3,18 +3,21 @@ import { Fragment } from "react";
 import type { MarkedWords, Message } from "../../words/index.ts";
 import { inMarkedWords } from "../../words/index.ts";
 
-/** Draws a marked stretch of a sentence; `inside` is empty for a mark that stands alone. */
+/** Draws a marked part of a sentence. `inside` is empty for a mark that encloses nothing. */
 type Mark = (inside: ReactNode) => ReactNode;
 
 const MARKS: Readonly<Record<string, Mark>> = { b: (inside) => <b>{inside}</b> };
 
 interface WordedProps {
   readonly message: Message;
-  /** How marks beyond `{#b}` are drawn, by name. */
+  /** How to draw marks other than `{#b}`, by name. */
   readonly marks?: Readonly<Record<string, Mark>>;
 }
 
-/** A sentence that sets some of its words apart, drawn whole, so that every language may order it in its own way. */
+/**
+ * Draws a sentence with some of its words marked. The sentence stays whole, so that each language may order it in its
+ * own way.
+ */
 export function Worded({ message, marks = {} }: WordedProps) {
   const all = { ...MARKS, ...marks };
   const drawn = (words: MarkedWords): ReactNode =>

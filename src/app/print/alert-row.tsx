@@ -1,14 +1,14 @@
 import type { Alert } from "../../core/procedure/index.ts";
 import { words } from "../../words/index.ts";
 
-/** The shape of each level, so that a black and white print tells them apart by more than the word. */
+/** A shape for each level, so that a black and white print distinguishes them by more than the word. */
 const SHAPES: Readonly<Record<Alert["level"], string>> = {
   warning: "M11 2L21 20H1Z",
   caution: "M11 1L21 11 11 21 1 11Z",
   note: "M11 1a10 10 0 1 0 .01 0Z",
 };
 
-/** An alert as printed: shape, word and edge of its level. */
+/** An alert as printed, with the shape, word and edge of its level. */
 export function AlertRow({ alert: { level, text } }: { readonly alert: Alert }) {
   return (
     <p className={`print-alert print-alert-${level}`}>

@@ -15,7 +15,7 @@ interface FrontMatterProps {
   readonly findings: readonly Finding[];
 }
 
-/** What comes before the steps: crew, limits, findings, items, supplies, watches. */
+/** The part before the steps: crew, limits, findings, items, supplies, watches. */
 export function FrontMatter({ outline, plan, findings }: FrontMatterProps) {
   const { items, supplies, watches } = outline.procedure;
   return (
@@ -78,7 +78,7 @@ function watchMessage(outline: Outline, { by, do: action, every, from, until }: 
     : message("print/watch", watch);
 }
 
-/** Where something is written in by hand. */
+/** Blanks to be filled in by hand. */
 const BLANKS = {
   blank: () => <span className="print-blank" />,
   "wide-blank": () => <span className="print-blank print-blank-wide" />,

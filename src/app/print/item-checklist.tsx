@@ -7,7 +7,7 @@ interface ItemChecklistProps {
   readonly outline: Outline;
 }
 
-/** Every item with where it is before the walk and must be after it, bags with what is in them, a box to tick for each. */
+/** Every item with its location before and after the walk, bags with their content, and a box to tick for each. */
 export function ItemChecklist({ outline }: ItemChecklistProps) {
   return (
     <div className="print-items">

@@ -12,15 +12,15 @@ import "./print.css";
 export interface PrintSheetProps {
   readonly outline: Outline;
   readonly plan: Plan;
-  /** What the checker has to say; listed on the first page. */
+  /** The checker's findings, listed on the first page. */
   readonly findings?: readonly Finding[];
-  /** When it is printed; the moment it is opened unless said. */
+  /** When the sheet is printed; the moment it is opened unless given. */
   readonly printedAt?: Instant;
 }
 
 /**
- * A procedure as a document to print: the backup on paper, with the words and figures of the screen.
- * It must stand outside Ionic's pages, so that the document itself scrolls and prints whole.
+ * A procedure as a printed document, the backup on paper, with the words and figures of the screen. It must be outside
+ * Ionic's pages, so that the document itself scrolls and prints in full.
  */
 export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintSheetProps) {
   const { procedure } = outline;
@@ -122,10 +122,13 @@ function taskRemark(outline: Outline, plan: Plan, task: Task): string {
   return remarks.join(" · ");
 }
 
-/** The foot of every printed page, where the printer can draw one: pages that fall apart can be put together again. */
+/**
+ * The style of the foot of every printed page, where the printer supports one, so that loose pages can be put back in
+ * order.
+ */
 function pageFoot(foot: string): string {
   const quoted = (text: string) => `"${text.replaceAll(/["\\\n<>]/g, " ")}"`;
-  // The printer counts: its counters stand between the quoted parts of the text.
+  // The printer counts the pages: its counters are placed between the quoted parts of the text.
   const numbers = inMarkedWords(message("print/page"))
     .map((part) => (typeof part === "string" ? quoted(part) : `counter(${part.mark})`))
     .join(" ");

@@ -3,7 +3,7 @@ import type { CrewId, StepId } from "../../core/units/index.ts";
 import { message, words } from "../../words/index.ts";
 import { callsOf, locationWords } from "../parts/index.ts";
 
-/** A step as it is named elsewhere on the sheet: number, who and what, `4.3 (EV2)`. */
+/** A step as other parts of the sheet name it: its number and performers, `4.3 (EV2)`. */
 export function stepName(outline: Outline, id: StepId): string {
   const entry = outline.step(id);
   return entry ? words("print/step-name", { step: entry.number, crew: callsOf(outline, entry.step.by) }) : id;
@@ -25,8 +25,8 @@ const predecessorsInLane = (outline: Outline, entry: OutlineStep): ReadonlySet<S
   );
 
 /**
- * What must come before a step, in words: `after 4.3 (EV2)`, `10 min after 4.1 (IV)`, `only in Daylight`.
- * What its own performers have done before anyway is left out, unless time must pass.
+ * What must come before a step, in words: `after 4.3 (EV2)`, `10 min after 4.1 (IV)`, `only in Daylight`. Earlier steps
+ * of its own performers are left out, unless time must pass after them.
  */
 export function conditionWords(outline: Outline, step: Step, entry: OutlineStep | null): string[] {
   const own = entry ? predecessorsInLane(outline, entry) : new Set<StepId>();
@@ -42,7 +42,7 @@ export function conditionWords(outline: Outline, step: Step, entry: OutlineStep 
   return [...after, ...windows];
 }
 
-/** Where a step is done, and what it changes: the way, the tether, the items. */
+/** Where a step is done, and what it changes: the place, the tether, the items. */
 export function effectWords(outline: Outline, step: Step): string[] {
   const effects: string[] = [];
   if (step.to) effects.push(words("print/to-place", { place: placeName(outline, step.to) }));
@@ -58,7 +58,7 @@ export function effectWords(outline: Outline, step: Step): string[] {
   return effects;
 }
 
-/** When a step is performed at all: `If bolt-3 is stuck:`; empty when always. */
+/** The condition under which a step is performed: `If bolt-3 is stuck:`; empty when it always is. */
 export function branchWords(step: Step): string {
   const branches = Object.entries(step.when ?? {}).map(([decision, outcome]) =>
     message("print/branch", { decision, outcome }),
@@ -66,7 +66,7 @@ export function branchWords(step: Step): string {
   return branches.length > 0 ? words("print/if", { branches }) : "";
 }
 
-/** Where a crew member works and what holds it: `outside, from the Airlock, tether of 25 m at the Airlock`. */
+/** Where a crew member works and where the tether is: `outside, from the Airlock, tether of 25 m at the Airlock`. */
 export function stationWords(outline: Outline, id: CrewId): string {
   const member = outline.crewMember(id);
   if (!member) return "";

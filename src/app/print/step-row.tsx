@@ -12,11 +12,14 @@ interface StepRowProps {
   readonly number: string;
   /** `null` for a step of a contingency. */
   readonly entry: OutlineStep | null;
-  /** `null` when the plan leaves it out. */
+  /** `null` when the plan leaves the step out. */
   readonly planned: CourseStep | null;
 }
 
-/** A step as a row of its task's table: alerts first, then the action, then what is to be recorded, confirmed and decided. */
+/**
+ * A step as a row of its task's table: alerts first, then the action, then what is to be recorded, confirmed and
+ * decided.
+ */
 export function StepRow({ outline, step, number, entry, planned }: StepRowProps) {
   const branch = branchWords(step);
   const conditions = conditionWords(outline, step, entry);

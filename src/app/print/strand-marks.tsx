@@ -8,7 +8,7 @@ interface StrandMarksProps {
   readonly by: readonly CrewId[];
 }
 
-/** Who does a step, in words, each with the dash of its strand, which a black and white print still tells apart. */
+/** The performers of a step, each with the dash of their strand, which can be told apart even in black and white. */
 export function StrandMarks({ outline, by }: StrandMarksProps) {
   const strands = strandsOf(outline.crew);
   return (

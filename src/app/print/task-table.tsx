@@ -3,12 +3,12 @@ import { words } from "../../words/index.ts";
 
 interface TaskTableProps {
   readonly title: string;
-  /** What is said of the task beside its title: when, and whether it may be left out. */
+  /** Shown beside the title of the task: its times, and whether it may be left out. */
   readonly remark: string;
   readonly children: ReactNode;
 }
 
-/** The table of a task; its title and its column heads are repeated on every page it runs over. Times are PET. */
+/** The table of a task. The title and the column heads are repeated on every page. Times are PET. */
 export function TaskTable({ title, remark, children }: TaskTableProps) {
   return (
     <table className="print-task">

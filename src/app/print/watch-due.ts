@@ -4,8 +4,8 @@ import type { Watch } from "../../core/procedure/index.ts";
 import type { Duration, StepId } from "../../core/units/index.ts";
 
 /**
- * When a watch falls due by the plan: every `every` from the finish of its first step (or PET 0) up to, not including,
- * the start of its last (or the plan's finish); in PET. Empty without a timeline.
+ * The PETs at which a watch is due by the plan: every `every` from the finish of its first step (or PET 0) up to, not
+ * including, the start of its last step (or the plan's finish). Empty without a timeline.
  */
 export function watchDue({ timeline }: Plan, watch: Watch): Duration[] {
   if (!timeline || watch.every <= 0) return [];

@@ -1,7 +1,7 @@
 import type { Finding } from "../../core/procedure/index.ts";
 import { inWords, words } from "../../words/index.ts";
 
-/** Says why a procedure cannot be read, finding by finding. */
+/** The findings that explain why a procedure cannot be read. */
 export function FindingsOfUnreadable({ findings }: { readonly findings: readonly Finding[] }) {
   return (
     <>

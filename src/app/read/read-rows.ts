@@ -15,18 +15,18 @@ export interface TaskHeading extends BraidRow {
 export interface PreparedStep extends BraidRow {
   readonly kind: "step";
   readonly entry: OutlineStep;
-  /** `null` when it is not in the plan: in another branch, a get-ahead, or there is no plan. */
+  /** `null` when the step is not in the plan: it is in another branch or a get-ahead, or there is no plan. */
   readonly planned: CourseStep | null;
-  /** `null` when it is not in the plan. */
+  /** `null` when the step is not in the plan. */
   readonly slack: Slack | null;
   readonly waits: readonly Wait[];
   readonly findings: readonly Finding[];
 }
 
-/** A row of a procedure as it is read. */
+/** A row of a procedure on the reading screen. */
 export type ReadRow = TaskHeading | PreparedStep;
 
-/** The rows of a procedure in reading order, each step with its plan and the findings that concern it. */
+/** The rows of a procedure in reading order, each step with its planned times and the findings that concern it. */
 export function readRows(outline: Outline, plan: Plan, findings: readonly Finding[]): ReadRow[] {
   let task: Task | null = null;
   const { timeline } = plan;

@@ -1,11 +1,12 @@
 import { useCallback, useMemo } from "react";
-import type { Wait } from "../../core/course/index.ts";
 import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline } from "../../core/procedure/index.ts";
-import { clockText, hourMinuteText, minus } from "../../core/units/index.ts";
-import { inWords, words } from "../../words/index.ts";
+import { hourMinuteText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
-import { AlertBox, callsOf, Fact, limitWords, locationWords, Performers } from "../parts/index.ts";
+import { AlertBox, callsOf, Fact } from "../parts/index.ts";
+import { FindingItem } from "./finding-item.tsx";
+import { ReadRowItem } from "./read-row-item.tsx";
 import type { ReadRow } from "./read-rows.ts";
 import { readRows } from "./read-rows.ts";
 import "./read.css";
@@ -14,11 +15,11 @@ interface ReadViewProps {
   readonly outline: Outline;
   readonly plan: Plan;
   readonly findings: readonly Finding[];
-  /** What can be done from here: buttons above the steps. */
+  /** Buttons above the steps for what can be done from here. */
   readonly children: React.ReactNode;
 }
 
-/** A procedure as prepared: the braid, plan times, and findings at the steps they concern. */
+/** A procedure as prepared: the braid, planned times, and findings beside the steps they concern. */
 export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
   const { procedure } = outline;
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
@@ -110,136 +111,5 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
         </section>
       )}
     </article>
-  );
-}
-
-function FindingItem({ finding }: { readonly finding: Finding }) {
-  return (
-    <li className="finding" data-level={finding.level}>
-      <b>{words(`read/level-${finding.level}`)}</b> {inWords(finding.message)}
-      {finding.position && <span className="hint"> {words("read/line", finding.position)}</span>}
-    </li>
-  );
-}
-
-function waitText(outline: Outline, { crew: id, from, to, on }: Wait): string {
-  const crew = outline.crewMember(id)?.call ?? id;
-  const time = minus(to, from);
-  if (on === null) return words("read/waits", { crew, time });
-  if ("window" in on) {
-    const label = outline.procedure.windows.find((window) => window.id === on.window)?.label ?? on.window;
-    return words("read/waits-for", { crew, time, what: label });
-  }
-  if ("lag" in on)
-    return words("read/waits-after", { crew, time, step: outline.step(on.lag)?.number ?? on.lag });
-  if ("hold" in on) return words("read/waits-for-hold", { crew, time });
-  return words("read/waits-for", { crew, time, what: callsOf(outline, on.crew) });
-}
-
-interface ReadRowProps {
-  readonly row: ReadRow;
-  readonly outline: Outline;
-  readonly strands: ReturnType<typeof strandsOf>;
-}
-
-function ReadRowItem({ row, outline, strands }: ReadRowProps) {
-  if (row.kind === "task") {
-    return (
-      <li data-row={row.key} className="read-task">
-        <h2>
-          {row.number} {row.task.title}
-        </h2>
-        {row.task.priority === "get-ahead" && <span className="hint">{words("read/get-ahead")}</span>}
-        {row.task.closeout && <span className="hint">{words("read/closeout")}</span>}
-      </li>
-    );
-  }
-  const { step, number, performers } = row.entry;
-  const { planned, slack } = row;
-  const waits = row.waits.map((wait) => waitText(outline, wait));
-  return (
-    <li data-row={row.key} className="read-step">
-      {step.alerts.map((alert) => (
-        <AlertBox key={alert.text} alert={alert} />
-      ))}
-      <div className="read-line" data-bead>
-        <span className="hint">{number}</span>
-        <Performers lanes={performers} strands={strands} />
-        <span className="read-do">{step.do}</span>
-        <span className="read-times">
-          {planned ? `${clockText(planned.start)} – ${clockText(planned.finish)}` : words("read/not-in-plan")}
-          {slack?.critical && ` · ${words("read/critical")}`}
-        </span>
-      </div>
-      <ul className="read-notes">
-        {step.when && (
-          <li>
-            {words("read/only-if", {
-              branches: Object.entries(step.when)
-                .map(
-                  ([decision, outcome]) =>
-                    `${outline.decision(decision)?.decision.ask ?? decision} ${outcome}`,
-                )
-                .join(", "),
-            })}
-          </li>
-        )}
-        {step.decide && (
-          <li>
-            {words("read/decision", {
-              ask: step.decide.ask,
-              outcomes: step.decide.outcomes,
-              expected: step.decide.expect,
-            })}
-          </li>
-        )}
-        {step.records.map((record) => (
-          <li key={record.id}>
-            {limitWords(record)
-              ? words("read/record-within", {
-                  record: record.label ?? record.id,
-                  limits: limitWords(record),
-                })
-              : words("read/record", { record: record.label ?? record.id })}
-          </li>
-        ))}
-        {step.confirm && (
-          <li>
-            {words("read/confirms", {
-              crew: callsOf(outline, [step.confirm.by]),
-              text: step.confirm.text,
-            })}
-          </li>
-        )}
-        {step.moves.map(({ item, to }) => (
-          <li key={item}>
-            {outline.item(item)?.label ?? item} → {locationWords(outline, to)}
-          </li>
-        ))}
-        {step.within.length > 0 && (
-          <li>
-            {words("read/only-in", {
-              windows: step.within.map(
-                (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
-              ),
-            })}
-          </li>
-        )}
-        {step.after.map(({ step: id, lag }) => (
-          <li key={id}>
-            {lag > 0
-              ? words("read/after-and", { step: outline.step(id)?.number ?? id, lag })
-              : words("read/after", { step: outline.step(id)?.number ?? id })}
-          </li>
-        ))}
-        {waits.map((wait) => (
-          <li key={wait}>{wait}</li>
-        ))}
-        {slack && slack.slack > 0 && <li>{words("read/slack", { time: slack.slack })}</li>}
-        {row.findings.map((one) => (
-          <FindingItem key={`${one.code} ${one.pointer}`} finding={one} />
-        ))}
-      </ul>
-    </li>
   );
 }

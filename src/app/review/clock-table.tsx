@@ -8,12 +8,15 @@ import { ReviewTable } from "./review-table.tsx";
 interface ClockTableProps {
   readonly readings: readonly ClockReading[];
   readonly petZero: Instant | null;
-  /** True while times are shown as the devices had them. */
+  /** True while times are shown as the devices recorded them. */
   readonly asEntered: boolean;
   readonly onAsEntered: (asEntered: boolean) => void;
 }
 
-/** How the clocks of the devices stood against the hub's, and whether times are shown corrected by that; nothing for a walk of one device. */
+/**
+ * How far the clocks of the devices were off the hub's, and whether times are shown corrected. Nothing is drawn for a
+ * walk of one device.
+ */
 export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockTableProps) {
   if (readings.length === 0) return null;
   const isMoved = readings.some((reading) => appliedOffset(reading) !== NO_TIME);
@@ -57,7 +60,7 @@ export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockT
   );
 }
 
-/** How far a clock was off, by what is to be added to it. */
+/** How far a clock was off, given what must be added to it. */
 function offsetWords(offset: Duration): string {
   const size = Math.abs(offset) as Duration;
   if (size < 1) return words("review/clock-agreed");

@@ -23,7 +23,7 @@ const MARGIN = { top: 14, right: 52, bottom: 30, left: 44 };
 const LEAST_SPREAD = 5;
 const LABEL_GAP = 17;
 
-/** How far behind or ahead of the plan each lane was over the walk, as stepped lines with the dash of the lane. */
+/** How far each lane was behind or ahead of the plan over the walk, as stepped lines with the dash of the lane. */
 export function DriftChart({ review, end }: DriftChartProps) {
   const box = useRef<HTMLDivElement>(null);
   const width = useVisibleWidth(box);
@@ -122,7 +122,7 @@ function steppedPath(points: readonly DriftPoint[], x: Scale, y: Scale): string 
   );
 }
 
-/** Moves labels at nearly the same place down so that none lies on another. */
+/** Moves labels at nearly the same place down so that none covers another. */
 function spread<L extends { readonly x: number; readonly y: number }>(labels: readonly L[]): L[] {
   const placed: L[] = [];
   for (const label of labels.toSorted((a, b) => a.y - b.y)) {

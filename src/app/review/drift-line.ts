@@ -1,14 +1,14 @@
 import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 
-/** How far off the plan a lane was from a PET on. */
+/** How far a lane was off the plan from a PET on. */
 export interface DriftPoint {
   readonly pet: Duration;
-  /** Actual − planned finish of the step that was over then; above zero is behind. */
+  /** Actual minus planned finish of the step that was completed then; above zero is behind. */
   readonly behind: Duration;
 }
 
-/** For each lane, in the order of `crew`, how far off the plan it was each time one of its planned steps was done. */
+/** For each lane, in the order of `crew`, how far it was off the plan each time one of its planned steps was done. */
 export function driftOf({ outline, steps }: Review): DriftPoint[][] {
   return outline.crew.map((_, lane) =>
     steps
@@ -24,7 +24,7 @@ export function driftOf({ outline, steps }: Review): DriftPoint[][] {
   );
 }
 
-/** The largest drift of a lane and the last; `null` for a lane with no planned step done. */
+/** The largest and the last drift of a lane; `null` for a lane with no planned step done. */
 export function driftSummary(points: readonly DriftPoint[]): {
   readonly most: DriftPoint;
   readonly last: DriftPoint;

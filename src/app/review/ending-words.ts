@@ -2,7 +2,7 @@ import type { Review } from "../../core/review/index.ts";
 import { words } from "../../words/index.ts";
 import { isOnPlan } from "./review-words.ts";
 
-/** How the walk ended in one line, then what there is to add, a sentence each. */
+/** One line on how the walk ended, then one sentence for each thing to add. */
 export function endingWords(review: Review): {
   readonly headline: string;
   readonly sentences: readonly string[];
@@ -30,7 +30,7 @@ export function endingWords(review: Review): {
   };
 }
 
-/** The end of a walk of which nothing was left, with how far its finish was off the plan. */
+/** The end of a walk in which no planned step was left open, with how far its finish was off the plan. */
 function wholeWords({ end, finishDifference }: Review): string {
   const ended = words(`review/end-${end ? end.end : "open"}`);
   if (finishDifference === null) return `${ended}, –`;

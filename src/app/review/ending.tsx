@@ -6,11 +6,11 @@ import { onTrack, PetScale, PetTrack } from "./pet-track.tsx";
 
 interface EndingProps {
   readonly review: Review;
-  /** PET at the right edge of every track. */
+  /** The PET at the right edge of every track. */
   readonly end: Duration;
 }
 
-/** How it ended: finish against plan and limit, as one bar and in words. */
+/** How the walk ended: its finish against the plan and the limit, as one bar and in words. */
 export function Ending({ review, end }: EndingProps) {
   const { headline, sentences } = endingWords(review);
   const { actualFinish, plannedFinish, limit } = review;

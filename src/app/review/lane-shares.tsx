@@ -7,7 +7,7 @@ import { waitedOn } from "./review-words.ts";
 
 const waitedTime = ({ waited }: LaneReview) => waited.reduce((sum, { time }) => sum + time, 0) as Duration;
 
-/** What became of everybody's time: a bar each, and the figures under it. */
+/** How each crew member's time was spent: a bar for each, and the figures below it. */
 export function LaneShares({ review }: { readonly review: Review }) {
   const { outline, lanes } = review;
   const strands = strandsOf(outline.crew);

@@ -2,17 +2,18 @@ import type { Item, Location, Outline } from "../../core/procedure/index.ts";
 import type { Review } from "../../core/review/index.ts";
 import type { ItemId } from "../../core/units/index.ts";
 
-/** An item that is not where it must be when the walk is over. */
+/** An item that is not where it must be at the end of the walk. */
 export interface MisplacedItem {
   readonly item: Item;
   readonly is: Location | undefined;
-  /** `null` for an item without an `end`, which must be at a refuge or with somebody who is. */
+  /** `null` for an item without an `end`, which must be at a refuge or with somebody who is at one. */
   readonly mustBe: Location | null;
 }
 
 /**
- * The items that are not at their end. One without an end counts when it lies, by itself or in a bag, at a place that is
- * no refuge; with whom it is does not tell where that crew member is, so being with somebody is let pass.
+ * The items that are not where they must be at the end of the walk. An item without an `end` is misplaced when it lies,
+ * directly or in a bag, at a place that is not a refuge. Being with a crew member is accepted, since that does not tell
+ * where the crew member is.
  */
 export function misplacedItems({ outline, items }: Review): MisplacedItem[] {
   return outline.procedure.items.flatMap((item): readonly MisplacedItem[] => {

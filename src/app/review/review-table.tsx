@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 
-/** One row: a key and a cell for every column. */
+/** One row: a key and one cell for each column. */
 export interface TableRow {
   readonly key: string;
   readonly cells: readonly ReactNode[];
@@ -11,11 +11,11 @@ interface ReviewTableProps {
   readonly title: string;
   readonly columns: readonly string[];
   readonly rows: readonly TableRow[];
-  /** Said in place of a table without rows. */
+  /** Shown in place of a table without rows. */
   readonly empty: string;
 }
 
-/** A table with its heading and how many rows it has; without rows the words for that. */
+/** A table with its heading and the number of its rows. Without rows, the text `empty` is shown instead. */
 export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProps) {
   return (
     <section className="review-part" aria-labelledby={id}>

@@ -12,19 +12,19 @@ import { ReviewTables } from "./review-tables.tsx";
 import { TaskPairs } from "./task-pairs.tsx";
 import "./review.css";
 
-/** What can be taken out: the log, or the review in one of its forms. */
+/** What can be exported: the log, or the review in one of its forms. */
 export type ExportKind = "log" | "csv" | "json" | "xes" | "print";
 
 export interface ReviewViewProps {
   readonly review: Review;
-  /** What is known of the devices' clocks. */
+  /** The table of the devices' clocks. */
   readonly clocks: ReactNode;
   readonly onExport: (kind: ExportKind) => void;
 }
 
 const EXPORTS: readonly ExportKind[] = ["log", "csv", "json", "xes", "print"];
 
-/** A walk looked back on: pictures first, the tables behind them after. */
+/** The review of a walk: pictures first, then the tables behind them. */
 export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
   const { opened, outline, petZero } = review;
   const { title, revision } = outline.procedure;
@@ -73,7 +73,7 @@ export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
 
 const QUARTER = 15 * 60_000;
 
-/** The right edge of every picture: past plan, limit and what was flown. */
+/** The right edge of every picture, after the plan, the limit and the last step flown. */
 function endOf({ plannedFinish, actualFinish, limit, end }: Review): Duration {
   const last = Math.max(plannedFinish ?? 0, actualFinish ?? 0, limit ?? 0, end?.at ?? 0, QUARTER);
   return (Math.ceil((last * 1.02) / QUARTER) * QUARTER) as Duration;

@@ -7,12 +7,12 @@ import { callsOf } from "../parts/index.ts";
 
 const AS_GOOD_AS_NONE = 30_000;
 
-/** True for a difference within half a minute, or none known. */
+/** True for a difference of at most half a minute, or an unknown one. */
 export function isOnPlan(difference: Duration | null): boolean {
   return difference === null || Math.abs(difference) < AS_GOOD_AS_NONE;
 }
 
-/** A difference in time of day: `6 min later`, `on plan`; within half a minute it is none. */
+/** A difference in time of day: `6 min later`, `on plan`. Up to half a minute counts as none. */
 export function laterWords(difference: Duration | null): string {
   if (difference === null) return "–";
   if (Math.abs(difference) < AS_GOOD_AS_NONE) return words("review/on-plan");
@@ -26,12 +26,12 @@ export function longerWords(difference: Duration | null): string {
   return words(difference > 0 ? "review/longer" : "review/less", { time: difference });
 }
 
-/** When something happened, in PET, or before the clock was started. */
+/** When something happened: its PET, or that it was before the clock was started. */
 export function petOf({ petZero }: Review, at: Instant): string {
   return petZero === null ? words("review/before-pet-zero") : clockText(between(petZero, at));
 }
 
-/** A step as it is named in the tables: number and action; an id nobody knows stands for itself. */
+/** A step as the tables name it, by number and action. An unknown id is shown as it is. */
 export function stepWords(outline: Outline, id: StepId | null): string {
   if (id === null) return "–";
   const entry = outline.step(id);
@@ -41,7 +41,7 @@ export function stepWords(outline: Outline, id: StepId | null): string {
 const windowLabel = (outline: Outline, id: string) =>
   outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
 
-/** Nobody else is named when the step that let this one go last was one of the same crew member. */
+/** The crew members waited for. With none, the step that ended the wait was the waiting crew member's own. */
 const forCrew = (outline: Outline, crew: readonly CrewId[]) =>
   crew.length > 0 ? words("review/wait-crew", { crew: callsOf(outline, crew) }) : words("review/wait-own");
 
@@ -54,7 +54,7 @@ export function waitedFor(outline: Outline, on: CausedWait["on"]): string {
     : words("review/wait-hold");
 }
 
-/** What a lane waited on over the walk, in words. */
+/** What a lane waited for over the whole walk, in words. */
 export function waitedOn(outline: Outline, on: WaitTotal["on"]): string {
   if (typeof on === "object") return forCrew(outline, on.crew);
   return words(`review/waits-${on}`);

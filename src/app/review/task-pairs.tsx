@@ -10,7 +10,7 @@ interface TaskPairsProps {
   readonly end: Duration;
 }
 
-/** Every task as planned and as flown, one bar under the other, with the difference in words. */
+/** Every task as planned and as flown, one bar below the other, with the difference in words. */
 export function TaskPairs({ review, end }: TaskPairsProps) {
   return (
     <section className="review-part" aria-labelledby="review-tasks">

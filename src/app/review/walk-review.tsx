@@ -16,7 +16,7 @@ interface WalkReviewProps {
   readonly onPrint: () => void;
 }
 
-/** The review of a walk on this device, as far as its log goes, and its exports. */
+/** The review of a walk on this device, as far as its log goes, with its exports. */
 export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   const { now, store } = useServices();
   const { folded: live, isRead, problem } = useWalkSession(walk);
@@ -25,7 +25,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
     () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
     [live, asEntered],
   );
-  // A walk that is still going on is looked at as it stands when its log last grew.
+  // A walk that is still going on is reviewed as of the moment when its log last grew.
   const review = useMemo(() => {
     const present =
       folded.ledger?.opened.mode === "live" ? later(now(), ownClockOffset(folded, store.device)) : null;
@@ -45,7 +45,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
       await saveText(`${name}.walk.jsonl`, writeLines(folded.entries), "application/jsonl");
       return;
     }
-    // The writers of the other forms are only needed now.
+    // The writers of the other forms are loaded only when they are needed.
     const { reviewText } = await import("./review-text.ts");
     await saveText(`${name}.review.${kind}`, reviewText(review, kind), REVIEW_TYPES[kind]);
   };

@@ -5,8 +5,8 @@ const SAMPLES = 10_000;
 const SEED = 1;
 
 /**
- * Samples models in a worker, one at a time: a newer model waits until the last answer is there, and only the newest
- * waits, so that a model that changes often does not pile up work.
+ * Samples models in a worker, one at a time. While a model is sampled, only the latest of the models that arrive is
+ * kept waiting, so that a model that changes often does not pile up work.
  */
 export class RiskSampler {
   readonly #worker = new Worker(new URL("./risk-worker.ts", import.meta.url), { type: "module" });
@@ -21,13 +21,13 @@ export class RiskSampler {
     });
   }
 
-  /** Asks for the risk of a model, in place of one that still waits. */
+  /** Asks for the risk of a model. It replaces a model that is still waiting. */
   ask(model: RiskModel): void {
     this.#waiting = model;
     this.#next();
   }
 
-  /** Ends the worker; no answer comes any more. */
+  /** Ends the worker. No further answer comes. */
   end(): void {
     this.#worker.terminate();
   }

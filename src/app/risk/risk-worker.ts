@@ -1,7 +1,7 @@
 import type { RiskModel } from "../../core/plan/index.ts";
 import { sampleRisk } from "../../core/plan/index.ts";
 
-/** What the worker is asked; it answers with the risk. */
+/** A request to the worker, which answers with the risk. */
 export interface RiskRequest {
   readonly model: RiskModel;
   readonly samples: number;

@@ -4,10 +4,13 @@ import type { WalkState } from "../../core/walk/index.ts";
 import { forecastRiskModel } from "../../core/walk/index.ts";
 import { useRisk } from "./use-risk.ts";
 
-/** How often risk is worked out anew while nothing is entered, in ms of PET. */
+/** How often the risk is sampled again while nothing is entered, in ms of PET. */
 const ANEW_EVERY = 15_000;
 
-/** The risk of the rest of a walk ([FOR2]): anew with each entry and every few seconds; `null` when closed or not known. */
+/**
+ * The risk of the rest of a walk ([FOR2]), sampled after each entry and every few seconds; `null` when the walk is
+ * closed or the risk is unknown.
+ */
 export function useWalkRisk(state: WalkState): Risk | null {
   const { ledger, pet, phase } = state;
   const beat = pet === null ? null : Math.floor(pet / ANEW_EVERY);

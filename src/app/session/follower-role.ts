@@ -1,6 +1,6 @@
 const STORED_AS = "tetherline.follower";
 
-/** Who uses this device, as last chosen; `null` when nobody chose, or the store is denied. */
+/** Who uses this device, as last chosen; `null` when nobody has chosen or the store is not available. */
 export function storedFollower(): string | null {
   try {
     return localStorage.getItem(STORED_AS);
@@ -9,7 +9,7 @@ export function storedFollower(): string | null {
   }
 }
 
-/** Keeps who uses this device for the next walk. */
+/** Stores who uses this device, for later walks. */
 export function storeFollower(follower: string): void {
   try {
     localStorage.setItem(STORED_AS, follower);

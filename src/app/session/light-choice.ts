@@ -17,7 +17,10 @@ function stored(): string | null {
   }
 }
 
-/** What was chosen on this device for day and night, the same object until it changes; `null` for nothing. */
+/**
+ * The source of day and night chosen on this device; `null` when none is chosen. It is the same object until the choice
+ * changes.
+ */
 export function currentLightChoice(): RecordedLight | null {
   const text = stored();
   if (text !== known.text) known = { text, choice: choiceOf(text) };
@@ -27,14 +30,14 @@ export function currentLightChoice(): RecordedLight | null {
 function choiceOf(text: string | null): RecordedLight | null {
   if (text === null) return null;
   try {
-    // Only what was read and found sound is ever stored, and whoever uses it reads it again.
+    // Only values that were read and found valid are stored, and every user of the value reads it again.
     return JSON.parse(text) as RecordedLight;
   } catch {
     return null;
   }
 }
 
-/** Keeps a choice for new plans and walks of this device, or forgets it. */
+/** Stores the source for later plans and walks of this device, or removes it. */
 export function chooseLight(choice: RecordedLight | null): void {
   const text = choice && JSON.stringify(choice);
   known = { text, choice };
@@ -47,5 +50,5 @@ export function chooseLight(choice: RecordedLight | null): void {
   listeners.tell();
 }
 
-/** Calls back after each change; returns a function that ends it. */
+/** Calls back after each change; returns a function that ends the subscription. */
 export const watchLightChoice = listeners.add;

@@ -1,4 +1,6 @@
-/** A page that nobody sees draws no frames; nothing may wait for one for longer than this, in ms. */
+/**
+ * The longest wait for a frame, in ms. A page in the background draws no frames, and nothing may wait for one forever.
+ */
 const LONGEST = 120;
 
 /** Resolves once the browser has drawn what was changed before the call. */

@@ -1,6 +1,6 @@
 import type { Instant } from "../../core/units/index.ts";
 
-/** A clock for a rehearsal: it runs at a pace of its own and can be stopped. */
+/** A clock for a rehearsal. It has its own pace and can be stopped. */
 export class PacedClock {
   #base: Instant;
   #since: Instant;
@@ -8,7 +8,7 @@ export class PacedClock {
   #running = false;
   readonly #wall: () => Instant;
 
-  /** Starts out stopped at `from`. */
+  /** Makes a clock that is stopped at `from`. */
   constructor(wall: () => Instant, from: Instant, pace: number) {
     this.#wall = wall;
     this.#base = from;
@@ -16,7 +16,7 @@ export class PacedClock {
     this.#pace = pace;
   }
 
-  /** The rehearsal's time. */
+  /** The present time of the rehearsal. */
   now(): Instant {
     return this.#running
       ? (Math.round(this.#base + (this.#wall() - this.#since) * this.#pace) as Instant)
@@ -31,13 +31,13 @@ export class PacedClock {
     return this.#pace;
   }
 
-  /** Runs on, or stops, at the time it shows. */
+  /** Starts or stops the clock at the time it shows. */
   run(running: boolean): void {
     this.#rebase();
     this.#running = running;
   }
 
-  /** Seconds of rehearsal per second from now on. */
+  /** Sets the pace in seconds of rehearsal per second. */
   setPace(pace: number): void {
     this.#rebase();
     this.#pace = pace;

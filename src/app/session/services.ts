@@ -3,7 +3,7 @@ import type { Instant } from "../../core/units/index.ts";
 import type { LinkKeeper } from "../../io/link/index.ts";
 import type { DeviceStore } from "../../io/store/index.ts";
 
-/** What every screen works with. */
+/** The services that every screen uses. */
 export interface Services {
   readonly store: DeviceStore;
   /** The links of this device's walks with a hub. */
@@ -12,12 +12,12 @@ export interface Services {
   readonly now: () => Instant;
 }
 
-/** A screen drawn outside the provider: a mistake of ours. */
+/** Thrown when a screen is drawn outside the provider, which is a bug in this program. */
 export class NoServicesError extends Error {
   override readonly name = "NoServicesError";
 }
 
-/** Hands the services down to the screens. */
+/** Passes the services down to the screens. */
 export const ServicesContext = createContext<Services | null>(null);
 
 /** The services of the app. */

@@ -2,15 +2,15 @@ import { useSyncExternalStore } from "react";
 import type { Instant } from "../../core/units/index.ts";
 import type { Clock, Seconds } from "../../io/clock/index.ts";
 
-/** The moment of the last tick; the component draws again at each. */
+/** The instant of the last tick. The component is drawn again at each tick. */
 export function useSeconds(seconds: Seconds): Instant {
   return useSyncExternalStore(seconds.watch, seconds.now);
 }
 
-/** How often a clock that runs at a pace of its own is looked at, in ms. */
+/** How often a clock with a pace of its own is read, in ms. */
 const BEAT = 250;
 
-/** Ticks for a clock whose seconds are not those of the wall. */
+/** Ticks for a clock whose seconds differ from real ones. */
 export function beatsOf(clock: Clock): Seconds {
   let last = clock();
   return {

@@ -2,7 +2,7 @@ import { useSyncExternalStore } from "react";
 import type { StoreStatus } from "../../io/store/index.ts";
 import { useServices } from "./services.ts";
 
-/** Whether what is entered now goes to disk; draws again when that changes. */
+/** Whether entries are stored on disk at present. The component is drawn again when that changes. */
 export function useStoreStatus(): StoreStatus {
   const { log } = useServices().store;
   return useSyncExternalStore(log.watchStatus, log.status);

@@ -5,17 +5,17 @@ import { words } from "../../words/index.ts";
 import { useServices } from "./services.ts";
 import { WalkSession } from "./walk-session.ts";
 
-/** A walk that a screen has open. */
+/** A walk that is open on a screen. */
 export interface OpenedWalk {
   readonly session: WalkSession;
   readonly folded: Folded;
-  /** False until the log was read once. */
+  /** False until the log has been read once. */
   readonly isRead: boolean;
-  /** Why the log could not be read; `null` when it could. */
+  /** Why the log could not be read; `null` when it was read. */
   readonly problem: string | null;
 }
 
-/** Opens a walk for a screen and follows it while the screen is there. */
+/** Opens a walk for a screen and follows it as long as the screen is mounted. */
 export function useWalkSession(walk: WalkId): OpenedWalk {
   const { store } = useServices();
   const [session, setSession] = useState(() => new WalkSession(store.log, walk));

@@ -5,7 +5,7 @@ import type { Folded } from "../../core/walk/index.ts";
 import { WalkFold } from "../../core/walk/index.ts";
 import { nextFrame } from "./next-frame.ts";
 
-/** A walk as a screen has it open: its log, folded, kept up to date with what this and other tabs enter. */
+/** A walk that is open on a screen: its folded log, kept up to date with the entries of this tab and of others. */
 export class WalkSession {
   readonly walk: WalkId;
   readonly #store: EntryStore;
@@ -13,11 +13,11 @@ export class WalkSession {
   readonly #listeners = new Listeners();
   #folded: Folded;
   #offset = 0;
-  /** The edition of the log that was read; `null` before anything was. */
+  /** The edition of the log that was read; `null` before the first reading. */
   #edition: number | null = null;
   #reading: Promise<void> | null = null;
   #stale = false;
-  /** How many entries of our own are under way. */
+  /** The number of our own entries that are being kept. */
   #entering = 0;
   #hasNews = false;
 
@@ -27,25 +27,28 @@ export class WalkSession {
     this.#folded = this.#fold.folded;
   }
 
-  /** Reads the log and follows it from then on; returns a function that ends that. Rejects when the log cannot be read. */
+  /**
+   * Reads the log and follows it from then on. Returns a function that stops following. Rejects when the log cannot be
+   * read.
+   */
   async follow(): Promise<() => void> {
     await this.#readOn();
     return this.#store.watch(this.walk, () => {
-      // Word of an entry of our own comes back while it is being shown: reading it again can wait.
+      // News of our own entry arrives while that entry is being shown; reading it again can wait.
       this.#hasNews = true;
       this.#readNews();
     });
   }
 
-  /** The log as folded so far; the same object until something changes. */
+  /** The log as folded so far. It is the same object until something changes. */
   readonly folded = (): Folded => this.#folded;
 
-  /** Calls back after each change; returns a function that ends it. */
+  /** Calls back after each change; returns a function that ends the subscription. */
   readonly subscribe = this.#listeners.add;
 
   /**
-   * Enters what happened; resolves once it is kept ([LOG5]), and only then shows it. `onKept` is called as soon as it is
-   * kept: what it draws is on the screen before everything that follows from the entry is worked out.
+   * Enters what happened. Resolves once it is kept ([LOG5]), and only then shows it. `onKept` is called as soon as it
+   * is kept, so that what it draws is on the screen before the consequences of the entry are computed.
    */
   async enter(drafts: readonly Draft[], onKept?: () => void): Promise<readonly Entry[]> {
     this.#entering += 1;
@@ -56,7 +59,7 @@ export class WalkSession {
         onKept();
         await nextFrame();
       }
-      // When entries were changed in place meanwhile, the store may hold these in another form: what it gives back counts.
+      // When entries were changed in place meanwhile, the store may hold these in another form, and its version counts.
       if (this.#edition === edition) this.#take(entries);
       else this.#hasNews = true;
       return entries;
@@ -66,7 +69,7 @@ export class WalkSession {
     }
   }
 
-  /** Strikes entries made before, the undo of the follow screen. */
+  /** Strikes earlier entries. This is the undo of the follow screen. */
   strike(entries: readonly Entry[], at: Instant, actor: string, reason: string): Promise<readonly Entry[]> {
     return this.enter(
       entries.map(({ wire }) => ({
@@ -93,7 +96,7 @@ export class WalkSession {
     void this.#readOn();
   }
 
-  /** Reads what came since; a call while reading has it read once more, so that nothing is missed. */
+  /** Reads the entries that were added. A call during a reading causes another reading, so that nothing is missed. */
   #readOn(): Promise<void> {
     if (this.#reading) this.#stale = true;
     else this.#reading = this.#readPages();
@@ -112,12 +115,15 @@ export class WalkSession {
         } else await this.#readAnew();
       } while (this.#stale);
     } finally {
-      // In the same turn as the last look whether there is more: word that comes later begins anew.
+      // This runs in the same turn as the last check for news, so that later news starts another reading.
       this.#reading = null;
     }
   }
 
-  /** Entries were changed in place: what was folded of them counts no more, once all there is now can take its place. */
+  /**
+   * Reads the whole log again after entries were changed in place. The earlier fold is replaced only once all entries
+   * are read.
+   */
   async #readAnew(): Promise<void> {
     const { entries, offset, edition } = await this.#store.read(this.walk, 0);
     this.#fold = new WalkFold();

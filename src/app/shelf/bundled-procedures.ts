@@ -1,7 +1,7 @@
 import { bundledFacts } from "virtual:bundled-facts";
 import type { ProcedureFacts } from "./procedure-facts.ts";
 
-/** The procedures that come with the app, by file name, each as the address of its text. */
+/** The addresses of the texts of the procedures that come with the app, by file name. */
 const addresses = import.meta.glob<string>("../../../procedures/*.procedure.json", {
   query: "?url",
   import: "default",
@@ -14,7 +14,7 @@ const nameOf = (path: string) => path.replace(/^.*\//, "").replace(".procedure.j
 
 /** A procedure that comes with the app. */
 export interface BundledProcedure {
-  /** Names it in addresses of the app. */
+  /** Identifies it in addresses of the app. */
   readonly key: string;
   readonly facts: ProcedureFacts;
 }
@@ -30,7 +30,7 @@ export const bundledProcedures: readonly BundledProcedure[] = Object.entries(bun
   }),
 );
 
-/** A text that could not be loaded from the app's own files. */
+/** Thrown when a text among the app's own files cannot be loaded. */
 export class MissingProcedureError extends Error {
   override readonly name = "MissingProcedureError";
 }

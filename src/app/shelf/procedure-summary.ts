@@ -13,7 +13,7 @@ export interface ProcedureSummary {
   readonly summary: string | null;
   /** `orbit · 157 steps · planned 5:43 of 6:30`. */
   readonly size: string;
-  /** Findings in a word: `no findings`, `2 cautions`, `1 error`. Advice alone is left unsaid. */
+  /** The findings in a few words: `no findings`, `2 cautions`, `1 error`. Advice alone is left unsaid. */
   readonly verdict: string;
   readonly hasErrors: boolean;
   /** False when it cannot be read, so that no walk can be opened with it. */

@@ -7,7 +7,7 @@ import type { ProcedureSummary } from "./procedure-summary.ts";
 import type { Shelf } from "./use-shelf.ts";
 import "./shelf.css";
 
-/** What the shelf can be told to do. */
+/** The actions of the shelf. */
 export interface ShelfActions {
   follow(procedure: ProcedureSummary, mode: "live" | "rehearsal"): void;
   read(procedure: ProcedureSummary): void;
@@ -26,13 +26,13 @@ interface ShelfViewProps {
   readonly shelf: Shelf;
   readonly now: Instant;
   readonly actions: ShelfActions;
-  /** What the last action came to, in sentences. */
+  /** The result of the last action, in sentences. */
   readonly message: readonly string[];
   /** How this device keeps what is entered, in sentences. */
   readonly storage: readonly string[];
 }
 
-/** The first screen: walks with the running one first, then procedures, each one tap from being followed. */
+/** The first screen: walks, with the running one first, then procedures. Each can be followed after one tap. */
 export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewProps) {
   const { walks, procedures, problem } = shelf;
   return (
@@ -245,7 +245,7 @@ function ProcedureItem({
   );
 }
 
-/** Two strands that meet in a knot. */
+/** The mark of the app: two strands that meet in a knot. */
 function Mark() {
   return (
     <svg className="shelf-mark" viewBox="0 0 48 72" width="40" height="60" aria-hidden="true">

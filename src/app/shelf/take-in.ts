@@ -7,7 +7,10 @@ import { wholeLanguage } from "../language/index.ts";
 
 const MOST_LINES = 6;
 
-/** Takes in files that the reader gave: procedures, logs of walks, backups. Says in sentences what each came to. */
+/**
+ * Imports the files that the reader chose: procedures, logs of walks, backups. Returns a sentence on the result for
+ * each.
+ */
 export async function takeIn(store: DeviceStore, files: readonly GivenFile[]): Promise<readonly string[]> {
   if (files.length === 0) return [words("shelf/nothing-given")];
   const lines: string[] = [];
@@ -65,7 +68,7 @@ async function takeInProcedure(store: DeviceStore, text: string): Promise<readon
     case "not-kept":
       return [troubleSentence(added.reason)];
     case "refused":
-      // What is found in a procedure is no part of what the first load can say.
+      // The words for findings are not part of the first load.
       await wholeLanguage();
       return [
         words("shelf/procedure-refused"),

@@ -2,7 +2,7 @@ import { useEffect, useState } from "react";
 import { useServices } from "../session/index.ts";
 import { procedureText } from "./procedure-text.ts";
 
-/** The text of a procedure on the shelf: `null` until it was looked up, and when there is none. */
+/** The text of a procedure on the shelf; `null` until it has been loaded, and when there is none. */
 export function useProcedureText(key: string): { readonly text: string | null; readonly isRead: boolean } {
   const { store } = useServices();
   const [found, setFound] = useState<{ readonly key: string; readonly text: string | null } | null>(null);

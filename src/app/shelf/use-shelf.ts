@@ -3,25 +3,26 @@ import type { WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { useServices } from "../session/index.ts";
 import { bundledProcedures } from "./bundled-procedures.ts";
+import type { ProcedureFacts } from "./procedure-facts.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
 import { summaryOf } from "./procedure-summary.ts";
 
-/** What lies on the shelf; `null` while it is being looked up. */
+/** The content of the shelf; a part is `null` while it is being loaded. */
 export interface Shelf {
   readonly procedures: readonly ProcedureSummary[] | null;
   readonly walks: readonly WalkCard[] | null;
-  /** Why something could not be looked up; `null` when all was. */
+  /** Why something could not be loaded; `null` when everything was. */
   readonly problem: string | null;
 }
 
 const FIRST = { running: 0, held: 0, prepared: 1, closed: 2 } as const;
 
-/** Running walks first, then prepared, then closed ones; each as the store orders them. */
+/** Running walks first, then prepared ones, then closed ones, each in the order of the store. */
 function inOrder(walks: readonly WalkCard[]): readonly WalkCard[] {
   return walks.toSorted((a, b) => FIRST[a.phase] - FIRST[b.phase]);
 }
 
-/** Keeps up with what lies on the shelf of this device. */
+/** The content of this device's shelf, kept up to date. */
 export function useShelf(): Shelf {
   const { store } = useServices();
   const [procedures, setProcedures] = useState<readonly ProcedureSummary[] | null>(null);
@@ -29,22 +30,23 @@ export function useShelf(): Shelf {
   const [problem, setProblem] = useState<string | null>(null);
   useEffect(() => {
     let isOver = false;
-    const known = new Map<string, ProcedureSummary>();
+    // By text, since a key is free again once its procedure was taken off the shelf.
+    const known = new Map<string, ProcedureFacts>();
     const failed = (error: unknown) => {
       if (!isOver) setProblem(error instanceof Error ? error.message : words("shelf/message-unknown"));
     };
     const lookUpProcedures = async () => {
       const kept = await store.shelf.procedures();
       // The checker is a chunk of its own, which only a procedure that somebody brought in needs.
-      const checker = kept.some(({ key }) => !known.has(key)) ? await import("./procedure-facts.ts") : null;
-      const imported = kept.map(({ key, text }) => {
-        const summary =
-          known.get(key) ?? (checker && summaryOf({ key, isImported: true }, checker.factsOf(text)));
-        if (summary) known.set(key, summary);
-        return summary;
+      const checker = kept.some(({ text }) => !known.has(text)) ? await import("./procedure-facts.ts") : null;
+      const imported = kept.flatMap(({ key, text }) => {
+        const facts = known.get(text) ?? checker?.factsOf(text);
+        if (!facts) return [];
+        known.set(text, facts);
+        return summaryOf({ key, isImported: true }, facts);
       });
       const summaries = [
-        ...imported.flatMap((one) => one ?? []),
+        ...imported,
         ...bundledProcedures.map(({ key, facts }) => summaryOf({ key, isImported: false }, facts)),
       ];
       if (!isOver) setProcedures(summaries);

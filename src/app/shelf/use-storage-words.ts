@@ -4,7 +4,7 @@ import { askToPersist } from "../../io/device/index.ts";
 import { words } from "../../words/index.ts";
 import { useStoreStatus } from "../session/index.ts";
 
-/** How this device keeps what is entered, in sentences; asks the browser once to keep it for good. */
+/** Sentences on how this device keeps what is entered. Asks the browser once for persistent storage. */
 export function useStorageWords(): readonly string[] {
   const status = useStoreStatus();
   const [space, setSpace] = useState<StorageSpace | null>(null);

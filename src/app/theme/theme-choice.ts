@@ -1,10 +1,10 @@
 import { Listeners } from "../../core/units/index.ts";
-/** What a reader may choose: a theme, or `auto`, which follows the device between day and night. */
+/** A theme that a reader may choose, or `auto`, which follows the device between day and night. */
 export const themeChoices = ["auto", "day", "night", "dim"] as const;
 
 export type ThemeChoice = (typeof themeChoices)[number];
 
-/** The theme in force once `auto` is resolved. */
+/** The theme in force, with `auto` resolved. */
 export type Theme = Exclude<ThemeChoice, "auto">;
 
 const STORED_AS = "tetherline.theme";
@@ -12,7 +12,7 @@ const DEVICE_IS_DARK = "(prefers-color-scheme: dark)";
 
 const listeners = new Listeners();
 
-/** The stored choice; `auto` when nothing, or nothing known, is stored, or the store is denied. */
+/** The stored choice. It is `auto` when nothing valid is stored or the store is not available. */
 export function currentThemeChoice(): ThemeChoice {
   try {
     const stored = localStorage.getItem(STORED_AS);
@@ -22,16 +22,16 @@ export function currentThemeChoice(): ThemeChoice {
   }
 }
 
-/** A denied store still lets the reader choose for this visit. */
+/** Used when the store is not available. The choice then lasts for this visit. */
 let chosenWithoutStore: ThemeChoice = "auto";
 
-/** The theme that a choice stands for on a device that is, or is not, set to dark. */
+/** The theme for a choice on a device that is, or is not, set to dark. */
 export function resolveTheme(choice: ThemeChoice, deviceIsDark: boolean): Theme {
   if (choice !== "auto") return choice;
   return deviceIsDark ? "night" : "day";
 }
 
-/** Stores the choice, applies it at once and tells whoever listens. */
+/** Stores the choice, applies it at once and notifies the subscribers. */
 export function chooseTheme(choice: ThemeChoice): void {
   chosenWithoutStore = choice;
   try {
@@ -43,10 +43,10 @@ export function chooseTheme(choice: ThemeChoice): void {
   listeners.tell();
 }
 
-/** Calls back after each choice; returns a function that ends it. */
+/** Calls back after each choice; returns a function that ends the subscription. */
 export const subscribeToThemeChoice = listeners.add;
 
-/** Sets `data-theme` on the document and follows the device from now on. Call once, before the first paint. */
+/** Sets `data-theme` on the document and follows the device from then on. Call it once, before the first paint. */
 export function startTheme(): void {
   applyTheme();
   window.matchMedia(DEVICE_IS_DARK).addEventListener("change", applyTheme);

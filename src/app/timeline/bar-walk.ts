@@ -2,8 +2,8 @@ import type { LaneBar } from "./lane-bar.ts";
 import { shownFinish, shownStart } from "./lane-bar.ts";
 
 /**
- * The bar an arrow key leads to: along the lane, or across to what the next lane with bars does at that time.
- * `null` when the key is none of these, or there is nothing further that way.
+ * The bar that an arrow key leads to: along the lane, or across to the bar at the same time in the next lane that has
+ * bars. Returns `null` for any other key, or when there is no further bar in that direction.
  */
 export function barBeside(lanes: readonly (readonly LaneBar[])[], at: LaneBar, key: string): LaneBar | null {
   const lane = lanes[at.lane] ?? [];
@@ -26,7 +26,7 @@ export function barBeside(lanes: readonly (readonly LaneBar[])[], at: LaneBar, k
   }
 }
 
-/** The bar of a lane nearest to a PET, however far; `null` for an empty lane. */
+/** The bar of a lane that is nearest to a PET, at any distance; `null` for an empty lane. */
 export function nearestBar(bars: readonly LaneBar[], pet: number): LaneBar | null {
   let best: LaneBar | null = null;
   let distance = Number.POSITIVE_INFINITY;

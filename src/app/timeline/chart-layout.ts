@@ -1,12 +1,12 @@
-/** How high the parts of a lane are, in px from the lane's top. */
+/** The heights of the parts of a lane, in px from the lane's top. */
 export interface LaneLayout {
   readonly height: number;
   readonly plannedTop: number;
   readonly plannedHeight: number;
-  /** Upper of the two lines under a bar on the critical path. */
+  /** The upper of the two lines below a bar on the critical path. */
   readonly underline: number;
   readonly tail: number;
-  /** The bar with the words: as flown in a walk, else as planned. */
+  /** The bar with the words: as flown in a walk, otherwise as planned. */
   readonly barTop: number;
   readonly barHeight: number;
 }
@@ -31,7 +31,7 @@ const LIVE_LANE: LaneLayout = {
   barHeight: 38,
 };
 
-/** Heights of the whole drawing, in px. */
+/** Heights of the whole chart, in px. */
 export interface ChartLayout {
   readonly axis: number;
   readonly tasksTop: number;
@@ -46,14 +46,20 @@ export const SPAN_ROW = 28;
 const AXIS = 34;
 const FOOT_ROW = 26;
 
-/** Stacks the axis, the rows of tasks and windows, the lanes and the foot, where finish and limit are named. */
-export function chartLayoutOf(
-  live: boolean,
-  lanes: number,
-  taskRows: number,
-  windowRows: number,
-  footRows: number,
-): ChartLayout {
+/** What the heights of a chart depend on. */
+interface ChartContent {
+  /** True when the chart shows a walk as flown above the plan. */
+  readonly live: boolean;
+  readonly lanes: number;
+  readonly taskRows: number;
+  readonly windowRows: number;
+  readonly footRows: number;
+}
+
+/**
+ * Stacks the axis, the rows of tasks and windows, the lanes, and the foot in which the finish and the limit are named.
+ */
+export function chartLayoutOf({ live, lanes, taskRows, windowRows, footRows }: ChartContent): ChartLayout {
   const lane = live ? LIVE_LANE : PLAN_LANE;
   const windowsTop = AXIS + taskRows * SPAN_ROW;
   const lanesTop = windowsTop + windowRows * SPAN_ROW;

@@ -11,7 +11,7 @@ interface JointKnotsProps {
   readonly layout: ChartLayout;
 }
 
-/** The lines that tie the bars of a joint step together, drawn behind the bars. */
+/** The lines that connect the bars of a joint step, drawn behind the bars. */
 export function JointKnots({ bars, scale, layout }: JointKnotsProps) {
   return (
     <g>
@@ -34,7 +34,7 @@ export function JointKnots({ bars, scale, layout }: JointKnotsProps) {
 interface JointKnotProps {
   readonly from: number;
   readonly to: number;
-  /** The lanes tied, as text, so that the same lanes are the same value. */
+  /** The connected lanes as text, so that equal lanes are equal values. */
   readonly lanes: string;
   readonly layout: ChartLayout;
   readonly onPaper: boolean;

@@ -9,26 +9,29 @@ export interface LaneBar {
   readonly key: string;
   readonly lane: number;
   readonly entry: OutlineStep;
-  /** `null` when the plan leaves it out (a branch not expected, a get-ahead). */
+  /** `null` when the plan leaves the step out, as a branch that is not expected or a get-ahead. */
   readonly planned: CourseStep | null;
-  /** `null` when it is not planned. */
+  /** `null` when the step is not planned. */
   readonly slack: Slack | null;
-  /** `null` on paper, and for a step the forecast leaves out. */
+  /** `null` on paper, and for a step that the forecast leaves out. */
   readonly flown: CourseStep | null;
   readonly onCriticalPath: boolean;
 }
 
-/** When a bar starts, as shown: as flown if there is a walk, else as planned. */
+/** The start of a bar as shown: as flown if there is a walk, otherwise as planned. */
 export function shownStart({ planned, flown }: LaneBar): Duration {
   return flown?.start ?? planned?.start ?? (0 as Duration);
 }
 
-/** When a bar ends, as shown. */
+/** The end of a bar as shown: as flown if there is a walk, otherwise as planned. */
 export function shownFinish({ planned, flown }: LaneBar): Duration {
   return flown?.finish ?? planned?.finish ?? (0 as Duration);
 }
 
-/** The bars of every lane, each lane in order of time. Steps in neither plan nor forecast have none. */
+/**
+ * The bars of every lane, in order of time within each lane. A step that is in neither the plan nor the forecast has
+ * none.
+ */
 export function laneBarsOf(outline: Outline, timeline: Timeline, state: WalkState | null): LaneBar[][] {
   const path = new Set(timeline.criticalPath);
   const lanes: LaneBar[][] = outline.crew.map(() => []);

@@ -11,7 +11,7 @@ interface LaneHeadsProps {
   readonly hasWindows: boolean;
 }
 
-/** The call signs, fixed at the left while time scrolls; the bars say who is who to a screen reader. */
+/** The call signs, which stay at the left while time scrolls. Screen readers get the names from the bars. */
 export const LaneHeads = memo(function LaneHeads({ strands, layout, narrow, hasWindows }: LaneHeadsProps) {
   return (
     <div className="timeline-heads" style={{ height: layout.height }} aria-hidden="true">

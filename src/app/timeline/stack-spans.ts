@@ -1,12 +1,12 @@
-/** Something that lasts from one time to another. */
+/** Something with a start and an end. */
 export interface Lasting {
   readonly from: number;
   readonly to: number;
 }
 
 /**
- * Puts spans into as few rows as keep them from lying on one another, in order of their start; spans that only touch may
- * share a row. Each comes back with its row, from 0.
+ * Arranges spans in as few rows as possible without overlap, in order of their start. Spans that only touch may share a
+ * row. Each span is returned with its row, counted from 0.
  */
 export function stackSpans<S extends Lasting>(spans: readonly S[]): (S & { readonly row: number })[] {
   const ends: number[] = [];

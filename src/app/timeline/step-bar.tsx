@@ -19,21 +19,24 @@ interface StepBarProps {
   readonly onCriticalPath: boolean;
   readonly selected: boolean;
   readonly reachable: boolean;
-  /** As planned; all in px, `null` when not planned. */
+  /** The planned step, in px; `null` when it is not planned. */
   readonly plannedFrom: number | null;
   readonly plannedTo: number;
   readonly latest: number;
-  /** As flown; `null` on paper. */
+  /** The step as flown, in px; `null` on paper. */
   readonly flownFrom: number | null;
   readonly flownTo: number;
   readonly stage: Stage | null;
-  /** Where the words may start, when the start of the bar is out of sight; else 0. */
+  /** Where the words may start when the start of the bar is out of sight, otherwise 0. */
   readonly seenFrom: number;
-  /** Now, while in work; else 0. */
+  /** The x of the present while the step is in work, otherwise 0. */
   readonly now: number;
 }
 
-/** A step on a lane: planned above, flown below, slack as a tail. Everything it is given is plain, so it is drawn again only when it changed. */
+/**
+ * A step in a lane: the plan above, the step as flown below, its slack as a tail. All its props are plain values, so
+ * that it is drawn again only when one changes.
+ */
 export const StepBar = memo(function StepBar(props: StepBarProps) {
   const { layout, top, strand, plannedFrom, flownFrom, selected, stage } = props;
   const isLive = stage !== null;
@@ -100,7 +103,7 @@ export const StepBar = memo(function StepBar(props: StepBarProps) {
 
 const widthOf = (from: number, to: number) => Math.max(2, to - from);
 
-/** Joint steps have the round ends of a knot. */
+/** The corner radius of a bar. Joint steps have round ends, like a knot. */
 const cornerOf = (joint: boolean, height: number, width: number) =>
   joint ? Math.min(height / 2, width / 2, 12) : Math.min(2, width / 2);
 
@@ -155,7 +158,7 @@ interface BarWordsProps {
   readonly inverted: boolean;
 }
 
-/** Number and action as far as there is room for them. */
+/** The number and the action, as far as there is room. */
 function BarWords({ from, to, top, height, number, action, inverted }: BarWordsProps) {
   const room = to - from - 14;
   const numberRoom = number.length * LETTER;

@@ -10,12 +10,12 @@ import { differenceText, performersOf, spanText, waitReason } from "./step-words
 interface StepPanelProps {
   readonly outline: Outline;
   readonly bar: LaneBar;
-  /** Every wait there is; those before this step are told. */
+  /** All waits; the panel shows those before this step. */
   readonly waits: readonly Wait[];
   readonly live: boolean;
 }
 
-/** What there is to say of the step that is chosen. */
+/** Everything about the chosen step. */
 export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
   const { entry, planned, slack, flown } = bar;
   const strands = strandsOf(outline.crew);

@@ -5,7 +5,7 @@ import { clockText, hourMinuteText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { callsOf } from "../parts/index.ts";
 
-/** Who does a step: `EV1 + Ground`. */
+/** The performers of a step: `EV1 + Ground`. */
 export function performersOf(outline: Outline, { performers }: OutlineStep): string {
   return performers.map((lane) => outline.crew[lane]?.call ?? "?").join(" + ");
 }
@@ -13,7 +13,7 @@ export function performersOf(outline: Outline, { performers }: OutlineStep): str
 const byLane = (outline: Outline, crew: readonly CrewId[]) =>
   crew.toSorted((a, b) => outline.lane(a) - outline.lane(b));
 
-/** What a wait is for, behind the word "waits": `for EV2`. */
+/** What a wait is for, to follow the word "waits": `for EV2`. */
 export function waitReason(outline: Outline, on: Wait["on"]): string {
   if (on === null) return words("timeline/wait-unknown");
   if ("hold" in on) return words("timeline/wait-hold");
@@ -27,7 +27,10 @@ export function waitReason(outline: Outline, on: Wait["on"]): string {
     : words("timeline/wait-step-before");
 }
 
-/** Two PETs and the time between them: `1:12 to 1:16 (4 min)`. Under two minutes, and off whole minutes, seconds are shown. */
+/**
+ * Two PETs and the time between them: `1:12 to 1:16 (4 min)`. Seconds are shown for less than two minutes and off whole
+ * minutes.
+ */
 export function spanText(start: Duration, finish: Duration): string {
   const length = (finish - start) as Duration;
   return words("timeline/span", { start, finish, length });
@@ -38,13 +41,13 @@ export function petText(pet: Duration): string {
   return pet % 60_000 === 0 ? hourMinuteText(pet) : clockText(pet);
 }
 
-/** A difference from the plan in words; within half a minute it is none. */
+/** A difference from the plan in words. Up to half a minute counts as none. */
 export function differenceText(late: number): string {
   if (Math.abs(late) < 30_000) return words("timeline/on-plan");
   return words(late > 0 ? "timeline/later" : "timeline/earlier", { time: late as Duration });
 }
 
-/** A text cut to what fits into so many px, or nothing when too little would be left of it. */
+/** A text cut to fit into `room` px; empty when too little of it would remain. */
 export function fittedText(text: string, room: number, perLetter: number): string {
   const letters = Math.floor(room / perLetter);
   if (text.length <= letters) return text;

@@ -9,17 +9,17 @@ import { stackSpans } from "./stack-spans.ts";
 import { fittedText } from "./step-words.ts";
 import type { TimeScale } from "./time-scale.ts";
 
-/** A task from its first start to its last finish, in PET, in the row it is drawn in. */
+/** A task from its first start to its last finish, in PET, with the row in which it is drawn. */
 export interface TaskSpan {
   readonly task: Task;
-  /** From 1, as printed. */
+  /** The number as printed, counted from 1. */
   readonly number: number;
   readonly from: Duration;
   readonly to: Duration;
   readonly row: number;
 }
 
-/** When each task is under way, as shown; tasks without a bar are left out. */
+/** When each task is under way, as shown. Tasks without a bar are left out. */
 export function taskSpansOf(tasks: readonly Task[], bars: readonly LaneBar[]): TaskSpan[] {
   const spans = tasks.flatMap((task, index) => {
     const own = bars.filter(({ entry }) => entry.task === task);
@@ -35,11 +35,11 @@ interface TaskHeadsProps {
   readonly spans: readonly TaskSpan[];
   readonly scale: TimeScale;
   readonly layout: ChartLayout;
-  /** The x at the left edge of what is seen, roughly: names move along with it. */
+  /** The approximate x of the left edge of the visible part. Names move along with it. */
   readonly seenFrom: number;
 }
 
-/** The names of the tasks over the time they take. */
+/** The names of the tasks above the time they take. */
 export function TaskHeads({ spans, scale, layout, seenFrom }: TaskHeadsProps) {
   return (
     <g>

@@ -5,15 +5,15 @@ import { footLine } from "./chart-layout.ts";
 import { stackSpans } from "./stack-spans.ts";
 import type { TimeScale } from "./time-scale.ts";
 
-/** A PET with a name, marked across the lanes: the limit, the finish as planned, the finish as forecast. */
+/** A named PET that is marked across the lanes: the limit, the planned finish, or the forecast finish. */
 export interface ChartFlag {
   readonly kind: "limit" | "finish" | "forecast";
   readonly pet: Duration;
   readonly words: string;
 }
 
-/** A flag with its place: on which side of its line its words stand, and in which row of the foot. */
-interface PlacedFlag extends ChartFlag {
+/** A flag with its position: the side of its line on which its words are, and the row of the foot. */
+export interface PlacedFlag extends ChartFlag {
   readonly x: number;
   readonly row: number;
   readonly toLeft: boolean;
@@ -21,7 +21,7 @@ interface PlacedFlag extends ChartFlag {
 
 const LETTER = 8;
 
-/** Places flags so that no words lie on others. */
+/** Positions flags so that no words overlap. */
 export function placeFlags(flags: readonly ChartFlag[], scale: TimeScale): PlacedFlag[] {
   return stackSpans(
     flags.map((flag) => {
@@ -42,7 +42,7 @@ interface TimeFlagProps {
   readonly toLeft: boolean;
 }
 
-/** A flag: a line across the lanes and its words under them. */
+/** A flag: a line across the lanes with its words below them. */
 export const TimeFlag = memo(function TimeFlag({ layout, kind, words, x, row, toLeft }: TimeFlagProps) {
   const line = footLine(layout, row);
   return (

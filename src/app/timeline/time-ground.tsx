@@ -7,7 +7,7 @@ import { SPAN_ROW } from "./chart-layout.ts";
 import { fittedText } from "./step-words.ts";
 import type { TimeScale } from "./time-scale.ts";
 
-/** A span of a window, in the row it is named in. */
+/** A span of a window, with the row in which it is named. */
 export interface WindowSpan extends Span {
   readonly window: TimeWindow;
   readonly row: number;
@@ -17,13 +17,13 @@ interface TimeGroundProps {
   readonly scale: TimeScale;
   readonly layout: ChartLayout;
   readonly windows: readonly WindowSpan[];
-  /** The x at the left edge of what is seen, roughly: names move along with it. */
+  /** The approximate x of the left edge of the visible part. Names move along with it. */
   readonly seenFrom: number;
 }
 
 const LETTER = 8;
 
-/** What lies behind the lanes: day, night and contact, and the hours. */
+/** The background of the lanes: day, night and contact, and the hours. */
 export const TimeGround = memo(function TimeGround({ scale, layout, windows, seenFrom }: TimeGroundProps) {
   const bottom = layout.footTop;
   return (

@@ -9,30 +9,30 @@ const CLOSEST_TICKS = 64;
 const LEFT = 10;
 const RIGHT = 14;
 
-/** How much of the walk is seen at once: all of it, or so much time. */
+/** How much of the walk is visible at once: all of it, or the given length of time. */
 export type Zoom = "whole" | Duration;
 
-/** What the reader may choose, from far to near. */
+/** The zoom levels, from the widest to the closest. */
 export const ZOOMS = [
   { zoom: "whole", label: "timeline/zoom-whole" },
   { zoom: (60 * MINUTE) as Duration, label: "timeline/zoom-hour" },
   { zoom: (20 * MINUTE) as Duration, label: "timeline/zoom-twenty-minutes" },
 ] as const satisfies readonly { readonly zoom: Zoom; readonly label: MessageKey }[];
 
-/** Where times stand on the drawing. */
+/** Converts between times and positions on the chart. */
 export interface TimeScale {
-  /** Width of the whole drawing in px. */
+  /** The width of the whole chart in px. */
   readonly width: number;
-  /** PET at its right edge. */
+  /** The PET at the right edge of the chart. */
   readonly end: Duration;
   readonly ticks: readonly Duration[];
-  /** The x of a PET, to half a pixel, so that a bar is drawn again only when it moves. */
+  /** The x of a PET, rounded to half a pixel, so that a bar is drawn again only when it moves. */
   readonly x: (pet: number) => number;
   /** The PET at an x. */
   readonly pet: (x: number) => number;
 }
 
-/** The scale from PET 0 to `end`, seen through a window `visible` px wide. */
+/** The scale from PET 0 to `end` for a chart of which `visible` px are seen at once. */
 export function timeScaleOf(end: Duration, visible: number, zoom: Zoom): TimeScale {
   const shown = zoom === "whole" ? end : Math.min(zoom, end);
   const room = Math.max(120, visible - LEFT - RIGHT);

@@ -8,7 +8,7 @@ interface TimelineLegendProps {
   readonly hasBand: boolean;
 }
 
-/** What the shapes mean; nothing in the drawing is told by colour alone. */
+/** What the shapes mean. Nothing in the chart is conveyed by colour alone. */
 export const TimelineLegend = memo(function TimelineLegend({
   live,
   hasWaits,

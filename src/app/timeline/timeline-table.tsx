@@ -13,7 +13,7 @@ interface TimelineTableProps {
   readonly live: boolean;
 }
 
-/** The same as the drawing, in words and figures, in reading order. */
+/** The content of the chart in words and figures, in reading order. */
 export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProps) {
   const byStep = new Map(lanes.flat().map((bar) => [bar.entry.index, bar]));
   return (

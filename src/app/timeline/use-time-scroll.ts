@@ -2,24 +2,33 @@ import type { RefObject } from "react";
 import { useCallback, useLayoutEffect, useRef, useState } from "react";
 import type { TimeScale } from "./time-scale.ts";
 
-/** Now stands this far from the left, so that more is seen of what is to come. */
+/**
+ * Where the present is drawn, as a share of the visible width from the left, so that more of what is to come is
+ * visible.
+ */
 const NOW_AT = 0.35;
 const SEEN_STEP = 24;
 
 const stepped = (left: number) => Math.ceil(left / SEEN_STEP) * SEEN_STEP;
 
 interface TimeScroll {
-  /** True while the drawing follows now. */
+  /** True while the chart follows the present. */
   readonly following: boolean;
-  /** The left edge of what is seen, to so many px that names move along without a redraw a pixel. */
+  /**
+   * The left edge of the visible part, rounded to a number of px, so that names move along without being drawn again
+   * for each pixel.
+   */
   readonly seenFrom: number;
   readonly backToNow: () => void;
   readonly onScroll: () => void;
-  /** Brings the stretch from one x to another into view, which ends the following. */
+  /** Scrolls the stretch from one x to another into view and stops following the present. */
   readonly reveal: (from: number, to: number) => void;
 }
 
-/** Scrolls with now until the reader scrolls away, and keeps the middle in the middle when the scale changes. */
+/**
+ * Scrolls with the present until the reader scrolls away. When the scale changes, the middle of the visible part stays
+ * in the middle.
+ */
 export function useTimeScroll(
   element: RefObject<HTMLElement | null>,
   scale: TimeScale,

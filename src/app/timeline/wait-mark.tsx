@@ -3,14 +3,14 @@ import { fittedText } from "./step-words.ts";
 
 interface WaitMarkProps {
   readonly colour: string;
-  /** SVG dash array of the lane. */
+  /** The SVG dash array of the lane. */
   readonly dash: string;
   readonly pattern: string;
   readonly top: number;
   readonly height: number;
   readonly from: number;
   readonly to: number;
-  /** The part of it that is in sight, where its words stand. */
+  /** The visible part of the wait, where its words are placed. */
   readonly seenFrom: number;
   readonly seenTo: number;
   readonly reason: string;
@@ -18,7 +18,7 @@ interface WaitMarkProps {
 
 const LETTER = 8;
 
-/** Time stood idle: the strand hangs loose, hatched, and what for where there is room. */
+/** Idle time, drawn as a loose, hatched strand. The reason is shown where there is room. */
 export const WaitMark = memo(function WaitMark({
   colour,
   dash,

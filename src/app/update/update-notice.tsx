@@ -4,8 +4,8 @@ import { words } from "../../words/index.ts";
 import "./update-notice.css";
 
 /**
- * Offers a newer version once it is stored on the device. It never loads by itself and says nothing
- * while a walk is being followed: the offer waits until the reader leaves that screen.
+ * Offers a later version once it is stored on the device. It never loads by itself, and it says nothing while a walk is
+ * being followed: the offer waits until the reader leaves that screen.
  */
 export function UpdateNotice() {
   const { pathname } = useLocation();

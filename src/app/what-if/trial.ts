@@ -9,25 +9,25 @@ import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, StepId, TaskId } from "../../core/units/index.ts";
 import { formatDuration } from "../../core/units/index.ts";
 
-/** What is tried on a plan, without touching its file. */
+/** What the reader tries out on a plan, without changing its file. */
 export interface Trial {
-  /** Likely durations that are tried. */
+  /** The likely durations to try. */
   readonly times: ReadonlyMap<StepId, Duration>;
-  /** Performers that are tried. */
+  /** The performers to try. */
   readonly performers: ReadonlyMap<StepId, readonly CrewId[]>;
-  /** Tasks that are left out. */
+  /** The tasks to leave out. */
   readonly dropped: ReadonlySet<TaskId>;
 }
 
-/** Nothing tried yet. */
+/** The trial that changes nothing. */
 export const NO_TRIAL: Trial = { times: new Map(), performers: new Map(), dropped: new Set() };
 
-/** True when nothing is tried. */
+/** True when the trial changes nothing. */
 export function isEmpty({ times, performers, dropped }: Trial): boolean {
   return times.size === 0 && performers.size === 0 && dropped.size === 0;
 }
 
-/** The changes a trial amounts to. Low and high keep their share of the likely duration. */
+/** The changes that a trial makes. Low and high durations keep their ratio to the likely duration. */
 export function changesOf(trial: Trial, outline: Outline): Change[] {
   const ofSteps = outline.steps.flatMap(({ step, task }): Change[] => {
     const likely = trial.times.get(step.id);
@@ -54,13 +54,16 @@ function timeOf(time: Time | undefined, likely: Duration) {
   return { low: scaled(time.low), likely: formatDuration(likely), high: scaled(time.high) };
 }
 
-/** What a trial comes to. */
+/** The result of a trial. */
 export interface TrialResult {
   readonly file: ProcedureFile | null;
   /** `null` when the changed procedure cannot be read. */
   readonly outline: Outline | null;
   readonly plan: Plan | null;
-  /** Why it cannot be read, or what the plan says; the checker's findings come from {@link findingsOf}. */
+  /**
+   * Why the changed procedure cannot be read, or the findings of its plan. The checker's findings come from {@link
+   * findingsOf}.
+   */
   readonly problems: readonly Finding[];
 }
 
@@ -79,15 +82,15 @@ export function tried(
   return { file: changed.file, outline: next, plan: planOf(next, options), problems: findings };
 }
 
-/** The findings that a changed procedure has and the one before had not, and the other way round. */
+/** The findings that a change adds to a procedure, and those that it removes. */
 export function findingsOf(before: readonly Finding[], outline: Outline): FindingsEffect {
   return findingsEffect(before, checkOutline(outline));
 }
 
-/** A revision has at most so many letters. */
+/** The most letters a revision may have. */
 const LONGEST_REVISION = 40;
 
-/** The revision after one: `A` → `B`, `Z` → `Z-2`, `3` → `4`, none → `B`. */
+/** The revision that follows another: `A` → `B`, `Z` → `Z-2`, `3` → `4`, none → `B`. */
 export function nextRevision(revision: string | undefined): string {
   if (revision === undefined) return "B";
   if (/^[A-Y]$/.test(revision)) return String.fromCharCode(revision.charCodeAt(0) + 1);

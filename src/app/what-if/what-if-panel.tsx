@@ -11,7 +11,7 @@ import { findingsOf, isEmpty, NO_TRIAL, nextRevision } from "./trial.ts";
 import "./what-if.css";
 
 interface WhatIfPanelProps {
-  /** As in the file. */
+  /** The outline of the procedure in the file. */
   readonly outline: Outline;
   readonly plan: Plan;
   readonly findings: readonly Finding[];
@@ -19,13 +19,16 @@ interface WhatIfPanelProps {
   readonly trial: Trial;
   readonly result: TrialResult;
   readonly triedOdds: Risk | null;
-  /** The step that is looked at; `null` when none is. */
+  /** The step that the reader chose; `null` when there is none. */
   readonly chosen: OutlineStep | null;
   readonly onTrial: (trial: Trial) => void;
   readonly onSave: () => void;
 }
 
-/** What would be if: a step took longer, somebody else did it, a task were left out. The file stays as it is until saved as a new revision. */
+/**
+ * Shows the effect of a longer step, of other performers or of a task left out. The file stays as it is until the
+ * change is saved as a revision of its own.
+ */
 export function WhatIfPanel(props: WhatIfPanelProps) {
   const { outline, plan, odds, trial, result, triedOdds, chosen, onTrial, onSave } = props;
   const empty = isEmpty(trial);
@@ -93,7 +96,7 @@ interface OutcomeProps {
   readonly empty: boolean;
 }
 
-/** Finish, margin and probability as in the file, and as tried. */
+/** Finish, margin and probability, for the file and for the trial. */
 function Outcome({ plan, odds, result, triedOdds, empty }: OutcomeProps) {
   const finish = plan.timeline?.course.finish ?? null;
   const next = result.plan?.timeline?.course.finish ?? null;
@@ -117,7 +120,7 @@ function Outcome({ plan, odds, result, triedOdds, empty }: OutcomeProps) {
   );
 }
 
-/** When the plan as tried finishes, and how far that is from the finish in the file. */
+/** When the tried plan finishes, and how far that is from the finish in the file. */
 function triedMessage(finish: Duration | null, next: Duration | null): Message {
   if (next === null) return message("what-if/tried-none");
   if (finish === null) return message("what-if/tried", { finish: next });
@@ -126,7 +129,7 @@ function triedMessage(finish: Duration | null, next: Duration | null): Message {
   return message(by > 0 ? "what-if/tried-later" : "what-if/tried-earlier", { finish: next, by });
 }
 
-/** How far a duration may be drawn out, as a multiple of the likely one in the file. */
+/** The longest duration that can be tried, as a multiple of the likely one in the file. */
 const FURTHEST = 3;
 const STEP = 30_000;
 
@@ -202,7 +205,7 @@ function ChosenStep({ outline, plan, entry, trial, onTrial }: ChosenStepProps) {
   );
 }
 
-/** What is tried, and the findings that come and go with it. */
+/** What is tried, and the findings that it adds and removes. */
 function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
   const tried = [
     ...[...trial.times].map(([step, time]) =>
@@ -218,7 +221,7 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
       .filter(({ id }) => trial.dropped.has(id))
       .map(({ title }) => words("what-if/task-left-out", { task: title })),
   ];
-  // The checker looks at every scenario: it may lag behind a finger that drags.
+  // The checker examines every scenario, so its findings may lag behind while a slider is dragged.
   const settled = useDeferredValue(result);
   const change = useMemo(
     () =>

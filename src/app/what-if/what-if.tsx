@@ -15,18 +15,18 @@ interface WhatIfProps {
   /** The start and the light that the plan was made with. */
   readonly options: PlanOptions;
   readonly findings: readonly Finding[];
-  /** What stands between the picture and the panel. */
+  /** Shown between the timeline and the panel. */
   readonly children: ReactNode;
-  /** Keeps the text of a changed procedure on the shelf. */
+  /** Saves the text of a changed procedure on the shelf. */
   readonly onSave: (text: string) => void;
 }
 
-/** What is to be sampled for a plan; `null` without a timeline. */
+/** The model to sample for a plan; `null` without a timeline. */
 function modelOf({ timeline }: Plan) {
   return timeline && riskModelOf(timeline.course);
 }
 
-/** The timeline of a plan with its risk, and what it would be if something were otherwise. */
+/** The timeline of a plan with its risk, and a panel for trying out changes to it. */
 export function WhatIf({ file, plan, options, findings, children, onSave }: WhatIfProps) {
   const { outline } = plan;
   const [trial, setTrial] = useState<Trial>(NO_TRIAL);

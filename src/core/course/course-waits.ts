@@ -6,17 +6,20 @@ import { lanesInTime } from "./course.ts";
 import type { ClosedGate, HoldUp, Situation } from "./hold-ups.ts";
 import { holdUpsOf } from "./hold-ups.ts";
 
-/** What somebody waits for: others (and the step whose completion ends the wait), a lag after a step, a window, or a hold. */
+/**
+ * What somebody waits for: other crew members (with the step whose completion ends the wait), a lag after a step, a
+ * window, or a hold.
+ */
 export type WaitOn =
   | { readonly crew: readonly CrewId[]; readonly step: StepId }
   | { readonly lag: StepId }
   | { readonly window: WindowId }
   | { readonly hold: true };
 
-/** A time during which a crew member stands idle before a step, in PET, longer than zero. */
+/** A time, longer than zero, during which a crew member is idle before a step, in PET. */
 export interface Wait {
   readonly crew: CrewId;
-  /** The step that is waited for. */
+  /** The step that cannot start yet. */
   readonly step: StepId;
   readonly from: Duration;
   readonly to: Duration;
@@ -27,10 +30,10 @@ export interface Wait {
 const known = new WeakMap<Course, readonly Wait[]>();
 
 /**
- * Every wait of a course ([PLN3]), lane after lane and in the order of time: what lies in a lane between one step and the
- * next, divided where what binds it changes. Until the predecessors let the step go, the wait is for the one of them that lets
- * it go last, lag included: for its performers until it is complete, then for the lag. Only what is left is a hold's, and
- * only what is left then a window's. Skipped steps end no wait.
+ * Every wait of a course ([PLN3]), lane by lane and in order of time. A wait is the gap in a lane between one step and
+ * the next, divided where its reason changes. While predecessors hold the step back, the reason is the predecessor that
+ * does so longest, its lag included: first its performers until it is complete, then the lag. The time after that
+ * belongs to a hold while one is in force, and otherwise to a window. Skipped steps end no wait.
  */
 export function waitsOf(course: Course): readonly Wait[] {
   const kept = known.get(course);
@@ -53,7 +56,7 @@ export function waitsOf(course: Course): readonly Wait[] {
 
 const knownBySteps = new WeakMap<Course, ReadonlyMap<StepId, readonly Wait[]>>();
 
-/** The waits before one step: those of each performer in the order of `by`, and each one's in the order of time. */
+/** The waits before one step: for each performer, in the order of `by`, that performer's waits in order of time. */
 export function waitsBefore(course: Course, step: StepId): readonly Wait[] {
   const bySteps = knownBySteps.get(course) ?? group(waitsOf(course), (wait) => wait.step);
   knownBySteps.set(course, bySteps);
@@ -84,7 +87,7 @@ function dividedWait(waiting: Waiting, free: Duration): Wait[] {
   return waits;
 }
 
-/** What binds a waiting crew member at a PET, and until when it binds. */
+/** The reason why a crew member waits at a PET, and the PET until which it lasts. */
 function bindingAt(waiting: Waiting, at: Duration): { readonly on: WaitOn | null; readonly until: Duration } {
   const { course, crew, next } = waiting;
   const index = course.outline.step(next.step)?.index ?? -1;
@@ -100,17 +103,20 @@ function bindingAt(waiting: Waiting, at: Duration): { readonly on: WaitOn | null
   return { on: null, until: nextHold };
 }
 
-/** A predecessor that keeps a step from starting, as long as it is not complete or as its lag lasts. */
+/** A predecessor that holds a step back until it is complete and its lag has passed. */
 interface Binding {
   readonly on: WaitOn;
   readonly until: Duration;
-  /** When it lets the step go, its lag included. */
+  /** When it releases the step, its lag included. */
   readonly lets: Duration;
-  /** Where the predecessor stands in reading order. */
+  /** The predecessor's position in reading order. */
   readonly place: number;
 }
 
-/** Whether `one` lets the step go later than `other`; of equals the first in reading order counts ([PLN2]). */
+/**
+ * True when `one` releases the step later than `other`. At equal times the one that is first in reading order wins
+ * ([PLN2]).
+ */
 function isLater(one: Binding, other: Binding): boolean {
   return one.lets > other.lets || (one.lets === other.lets && one.place < other.place);
 }
@@ -129,9 +135,9 @@ function bindingsOf({ outline }: Course, self: CrewId, holdUp: HoldUp): readonly
 }
 
 /**
- * A course as it stands at a moment before a step of it starts, for one of those who wait. Only what lets the step go by the
- * time it did start has to do with it: a predecessor that was complete later, out of order, kept nobody waiting. Nor does
- * what nobody but the waiting crew member had yet to complete, a step of its own that was skipped.
+ * The situation at a moment before a step of a course starts, seen by one of the crew members who wait. Only what
+ * released the step by the time it actually started counts: a predecessor that was completed later, out of order, kept
+ * nobody waiting. A skipped step of the waiting crew member's own does not count either.
  */
 function situationAt({ course, lanes, crew, next }: Waiting, at: Duration): Situation {
   const { outline, network, steps, decided } = course;
@@ -140,7 +146,7 @@ function situationAt({ course, lanes, crew, next }: Waiting, at: Duration): Situ
   const stepAt = (index: number) => steps.get(outline.steps[index]?.step.id as StepId);
   const isComplete = (index: number) => {
     const step = stepAt(index);
-    // A step that is not in the course is not waited for.
+    // A step that is not in the course holds nobody back.
     return step === undefined || step.finish <= at;
   };
   const finishOf = (index: number) => stepAt(index)?.finish ?? null;
@@ -149,7 +155,8 @@ function situationAt({ course, lanes, crew, next }: Waiting, at: Duration): Situ
     isComplete,
     finishOf,
     openBefore: (lane, index) => {
-      // Of skipped steps only the one right before it counts: the others let it go whenever they were skipped.
+      // Of the skipped steps only the one directly before counts. The others do not hold this step back, whenever they
+      // were skipped.
       const isNeighbour = (one: CourseStep) =>
         network.before[index]?.some(({ from }) => outline.steps[from]?.step.id === one.step);
       const all = lanes[lane] ?? [];
@@ -187,7 +194,9 @@ function situationAt({ course, lanes, crew, next }: Waiting, at: Duration): Situ
   };
 }
 
-/** The hold in force at a PET, or the window of a step that opened last and after it, with the time it opened. */
+/**
+ * The hold in force at a PET. Without one, the last window of a step to open after that PET, with the time it opened.
+ */
 function closedGateAt(
   { outline, holds, windows }: Course,
   next: CourseStep,

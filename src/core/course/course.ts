@@ -6,10 +6,10 @@ import { minus } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
 import type { Stretch } from "./stretch.ts";
 
-/** How far a step has come: `planned` is everything that has not begun, whether by a plan or by a forecast. */
+/** How far a step has come. `planned` is every step that has not begun, in a plan as well as in a forecast. */
 export type Stage = "planned" | "in-work" | "done" | "skipped";
 
-/** One step on its way through time. A skipped step starts and finishes when it was skipped. */
+/** One step laid out in time. A skipped step starts and finishes at the moment it was skipped. */
 export interface CourseStep extends Stretch {
   readonly step: StepId;
   readonly stage: Stage;
@@ -21,7 +21,7 @@ export interface CourseHold {
   readonly finish: Duration | null;
 }
 
-/** An item that was entered as being elsewhere than the steps would have it. */
+/** A log entry that puts an item at another location than the steps left it at. */
 export interface ItemCorrection {
   readonly at: Duration;
   readonly item: ItemId;
@@ -29,37 +29,37 @@ export interface ItemCorrection {
 }
 
 /**
- * Who does what when: the steps of a procedure laid out in time. A plan, a forecast and a walk as flown each produce one;
- * whatever shows, compares or learns from time reads one. All times are PET.
+ * Who does what and when: the steps of a procedure laid out in time. A plan, a forecast and a walk as flown each
+ * produce a course. Everything that shows, compares or learns from times reads one. All times are PET.
  */
 export interface Course {
   readonly outline: Outline;
   readonly network: Network;
   readonly whereabouts: Whereabouts;
   readonly windows: WindowSpans;
-  /** In the order of their start. */
+  /** The holds in the order of their start. */
   readonly holds: readonly CourseHold[];
-  /** When decisions were taken; those of a plan are not taken at any time. */
+  /** When decisions were taken. Empty for a plan. */
   readonly decided: ReadonlyMap<DecisionId, Duration>;
-  /** In the order in which they were entered. */
+  /** The corrections in the order in which they were entered. */
   readonly corrections: readonly ItemCorrection[];
-  /** In reading order. A step that is not performed, or that a plan or forecast leaves out, is not there. */
+  /** The steps in reading order, without those that are not performed or that a plan or forecast leaves out. */
   readonly steps: ReadonlyMap<StepId, CourseStep>;
-  /** What lies before it happened; what lies behind is expected. `null` for a plan, of which nothing has happened. */
+  /** What is before `now` has happened, what is after it is expected. `null` for a plan, where nothing has happened. */
   readonly now: Duration | null;
   /** When the last step is complete; zero without steps. */
   readonly finish: Duration;
 }
 
-/** The elapsed limit − the finish of a course, below zero when over; `null` without a limit. */
+/** The elapsed limit minus the finish of a course; below zero when the limit is exceeded, `null` without a limit. */
 export function marginOf({ outline, finish }: Course): Duration | null {
   const limit = outline.procedure.limits.elapsed;
   return limit === undefined ? null : minus(limit, finish);
 }
 
 /**
- * Whether a step is complete at a PET. What finishes at that very PET is complete, unless it is only expected to: a step
- * in work that is overdue is expected to finish now, and is not complete.
+ * True when a step is complete at a PET. A step that finishes at exactly that PET is complete, unless it is only
+ * expected to: an overdue step in work is expected to finish now and is not complete.
  */
 export function isCompleteBy(
   { now }: Pick<Course, "now">,
@@ -70,10 +70,13 @@ export function isCompleteBy(
   return happened ? finish <= pet : finish <= pet && pet > now;
 }
 
-/** For each lane (index in `crew`) its steps in the order of time, skipped ones included; ties by finish, then reading order. */
+/**
+ * For each lane (index in `crew`) its steps in order of time, including skipped ones. Ties are broken by finish, then
+ * by reading order.
+ */
 export function lanesInTime({ outline, steps }: Course): readonly (readonly CourseStep[])[] {
   const lanes: CourseStep[][] = outline.crew.map(() => []);
-  // The steps come in reading order and the sort is stable, which settles the ties that are left.
+  // The steps come in reading order and the sort is stable, which settles the remaining ties.
   for (const step of steps.values()) {
     for (const lane of outline.step(step.step)?.performers ?? []) lanes[lane]?.push(step);
   }

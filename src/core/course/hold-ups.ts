@@ -3,49 +3,61 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { CrewId, DecisionId, Duration, StepId, WindowId } from "../units/index.ts";
 import { NO_TIME, plus } from "../units/index.ts";
 
-/** Something that keeps a step from starting, and until when (PET); `null` when that is not known. */
+/** Something that keeps a step from starting, with the PET at which that ends; `null` when the end is unknown. */
 export type HoldUp =
   | {
-      /** Somebody who has yet to complete `step`; `last` is the step whose completion ends this hold-up. */
+      /** A crew member who has yet to complete `step`. `last` is the step whose completion ends this hold-up. */
       readonly kind: "crew";
       readonly crew: CrewId;
       readonly step: StepId;
       readonly last: StepId;
       readonly until: Duration | null;
-      /** How long after that the step may start at the earliest. */
+      /** The shortest time that must pass after `last` before the step may start. */
       readonly lag: Duration;
     }
   | { readonly kind: "lag"; readonly step: StepId; readonly until: Duration }
   | { readonly kind: "hold"; readonly since: Duration; readonly until: Duration | null }
   | { readonly kind: "window"; readonly window: WindowId; readonly until: Duration };
 
-/** Somebody who keeps a step from starting. */
+/** A crew member who keeps a step from starting. */
 export type CrewHoldUp = Extract<HoldUp, { readonly kind: "crew" }>;
 
-/** A hold or a window that keeps a step from starting though everybody and everything before it lets it. */
+/** A hold or a window that keeps a step from starting when no crew member and no earlier step does. */
 export type ClosedGate = Extract<HoldUp, { readonly kind: "hold" | "window" }>;
 
-/** What is known of a walk or a plan at one moment, as far as it bears on whether a step may start. Steps are positions in the outline. */
+/**
+ * What is known of a walk or a plan at one moment, as far as it affects whether a step may start. Steps are positions
+ * in the outline.
+ */
 export interface Situation {
   readonly network: Network;
   /** True when the step is complete at that moment. */
   isComplete(step: number): boolean;
-  /** When the step is complete, or is expected to be; `null` when that is not known. */
+  /** When the step was completed, or is expected to be; `null` when that is unknown. */
   finishOf(step: number): Duration | null;
-  /** The first and the last step that a lane has yet to complete before it comes to `step`; `null` when it has come to it. */
+  /**
+   * The first and the last step that a lane has yet to complete before it reaches `step`; `null` when it has reached
+   * it.
+   */
   openBefore(lane: number, step: number): { readonly first: number; readonly last: number } | null;
-  /** Whether a predecessor named by `after` has to do with when the step starts. */
+  /** True when a predecessor named by `after` affects when the step starts. */
   counts(predecessor: number, lag: Duration): boolean;
-  /** The decision on which the step hangs and that has not been taken, with when it will be as far as known; `null` when there is none. */
+  /**
+   * The decision that the step depends on and that has not been taken, with the expected time if it is known; `null`
+   * when there is none.
+   */
   undecided(entry: OutlineStep): { readonly decision: DecisionId; readonly until: Duration | null } | null;
-  /** The hold or window that is closed once everything before the step lets it; asked only when nobody is waited for. */
+  /**
+   * The hold or window that is closed once everything else allows the step. Called only when no crew member is waited
+   * for.
+   */
   closedGate(step: number): ClosedGate | null;
 }
 
 /**
- * Everything that keeps a step from starting at the moment of a situation ([PLN3], [WLK3]): first the crew members whose
- * steps are not complete, then lags that run, then a hold or a window. Empty when the step may start. This is the one
- * account of why somebody waits; plan, forecast, walk and review all read it.
+ * Everything that keeps a step from starting at the moment of a situation ([PLN3], [WLK3]): first the crew members
+ * whose steps are not complete, then lags that are still running, then a hold or a window. Empty when the step may
+ * start. Plan, forecast, walk and review all take the reason for a wait from here.
  */
 export function holdUpsOf(situation: Situation, step: number, at: Duration): readonly HoldUp[] {
   const { network } = situation;
@@ -65,7 +77,10 @@ export function holdUpsOf(situation: Situation, step: number, at: Duration): rea
   return gate ? [...crew, ...lags, gate] : [...crew, ...lags];
 }
 
-/** Performers who have not come to the step, then performers of predecessors that are not complete, then whoever has to decide. */
+/**
+ * First the performers who have not reached the step, then the performers of predecessors that are not complete, then
+ * the crew members who have yet to decide.
+ */
 export function crewHoldUps(situation: Situation, entry: OutlineStep): readonly CrewHoldUp[] {
   const { outline, before } = situation.network;
   const found: CrewHoldUp[] = [];

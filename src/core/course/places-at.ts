@@ -7,28 +7,35 @@ import type { CrewId, Duration, ItemId, Metres, PlaceId, StepId } from "../units
 import type { Course, CourseStep } from "./course.ts";
 import { isCompleteBy, lanesInTime } from "./course.ts";
 
-/** Where somebody is: at a place, or on the way from one to another, `share` of it (0 to 1, by time) behind them. */
+/**
+ * Where a crew member is: at a place, or on the way from one place to another. `share` is the part of the way behind
+ * them by time, from 0 to 1.
+ */
 export type CrewPlace =
   | { readonly place: PlaceId }
   | { readonly from: PlaceId; readonly to: PlaceId; readonly share: number };
 
-/** A tether's line as it lies: from its anchor along the places it was walked over, back-tracking taken up again. */
+/**
+ * A tether's line as it lies: from its anchor along the places that were walked over. Walking back takes it up again.
+ */
 export interface TetherLine {
   readonly crew: CrewId;
   readonly anchor: PlaceId;
-  /** From the anchor to the last place passed; a way that is being walked is not among them. */
+  /**
+   * The places from the anchor to the last place passed. The end of a way that is still being walked is not included.
+   */
   readonly places: readonly PlaceId[];
-  /** The length of line out, the walked share of a way included; `null` where no routes give it. */
+  /** The length of line that is out, including the walked share of a way; `null` where no routes give it. */
   readonly used: Metres | null;
-  /** The tether's length − `used`, below zero when it does not reach. */
+  /** The tether's length minus `used`; below zero when the tether does not reach. */
   readonly left: Metres | null;
 }
 
 /** Where everybody and everything is at one moment ([MAP1]). */
 export interface Places {
-  /** Crew members whose place the procedure does not tell are not there. */
+  /** Crew members whose place the procedure does not tell are missing here. */
   readonly crew: ReadonlyMap<CrewId, CrewPlace>;
-  /** One for each tethered crew member whose place is known. */
+  /** One line for each tethered crew member whose place is known. */
   readonly lines: readonly TetherLine[];
   readonly items: ReadonlyMap<ItemId, Location>;
   /** The steps that have begun and are not complete, in reading order. */
@@ -61,7 +68,7 @@ function isInWork(course: Course, step: CourseStep, pet: Duration): boolean {
   return step.stage !== "skipped" && step.start <= pet && !isCompleteBy(course, step, pet);
 }
 
-/** How much of a step has passed, from 0 to 1; a step that is overdue is never over. */
+/** The share of a step's time that has passed, from 0 to 1. For an overdue step it is 1. */
 function shareOf({ start, finish }: CourseStep, pet: Duration): number {
   return finish > start ? Math.min(1, Math.max(0, (pet - start) / (finish - start))) : 0;
 }
@@ -121,7 +128,10 @@ function lineOf(
   };
 }
 
-/** By how much a line is longer (below zero: shorter) once a share of the way to a place is walked; `null` where no routes lead there. */
+/**
+ * The change in a line's length, below zero when it gets shorter, once `share` of the way to a place is walked. Returns
+ * `null` where no routes lead there.
+ */
 function partOfWay(line: LaidLine, to: PlaceId, share: number, ways: Ways): Metres | null {
   const here = line.end;
   const way = here === null ? null : (ways.quickest(here, to) ?? ways.shortest(here, to));
@@ -145,7 +155,7 @@ function partOfWay(line: LaidLine, to: PlaceId, share: number, ways: Ways): Metr
   return gained as Metres;
 }
 
-/** The length of a run of places, leg by leg; `null` when two of them are not joined by a route. */
+/** The length of a sequence of places, leg by leg; `null` when two neighbours are not joined by a route. */
 function lengthOf(places: readonly PlaceId[], ways: Ways): Metres | null {
   let length = 0;
   for (const [position, place] of places.entries()) {
@@ -158,7 +168,9 @@ function lengthOf(places: readonly PlaceId[], ways: Ways): Metres | null {
   return length as Metres;
 }
 
-/** Where every item is once all that was moved by a PET has been: by steps when they are done, and by entries of their own. */
+/**
+ * Where every item is once everything that was moved by a PET has been moved, by completed steps and by log entries.
+ */
 function itemsAt(course: Course, pet: Duration): Custody {
   const { outline, steps, corrections } = course;
   const moves = [

@@ -4,21 +4,21 @@ import { spansBelow, UndefinedDepthError } from "./crossings.ts";
 import type { Orbit, Vector } from "./orbit.ts";
 import { siderealTime } from "./orbit.ts";
 
-/** A ground site; degrees, north and east positive, metres above the WGS 84 ellipsoid. */
+/** A ground site. Degrees, with north and east positive; metres above the WGS 84 ellipsoid. */
 export interface Site {
   readonly latitude: number;
   readonly longitude: number;
   readonly height: number;
-  /** Elevation above which there is contact, degrees. */
+  /** The elevation above which there is contact, in degrees. */
   readonly mask: number;
 }
 
 const RADIANS = Math.PI / 180;
-/** WGS 84. */
+/** The equatorial radius of WGS 84, in km. */
 const EQUATOR = 6378.137;
 const FLATTENING = 1 / 298.257223563;
 
-/** So many looks a revolution: a site sees a low orbit for a tenth of one. */
+/** The number of samples in a revolution. A site sees a low orbit for a tenth of one. */
 const LOOKS = 48;
 
 interface Horizon {
@@ -26,7 +26,7 @@ interface Horizon {
   readonly up: Vector;
 }
 
-/** A site's place and vertical in the Earth-fixed frame, km (Vallado 2013, algorithm 51). */
+/** A site's position and vertical in the Earth-fixed frame, in km (Vallado 2013, algorithm 51). */
 function horizonOf({ latitude, longitude, height }: Site): Horizon {
   const [lat, lon] = [latitude * RADIANS, longitude * RADIANS];
   const squared = FLATTENING * (2 - FLATTENING);
@@ -42,7 +42,7 @@ function horizonOf({ latitude, longitude, height }: Site): Horizon {
   };
 }
 
-/** Elevation of a position in TEME above a site's horizon, in degrees, without refraction. */
+/** The elevation of a position in TEME above a site's horizon, in degrees, without refraction. */
 export function elevationOf(site: Site, position: Vector, instant: Instant): number {
   return elevation(horizonOf(site), position, instant);
 }
@@ -55,7 +55,10 @@ function elevation({ position: site, up }: Horizon, { x, y, z }: Vector, instant
   return Math.asin(Math.min(1, Math.max(-1, sineOf))) / RADIANS;
 }
 
-/** When an orbit stands above a site's mask in [from, to] ([LGT3]); `null` when the orbit decays within it. */
+/**
+ * The spans in [from, to] during which an orbit is above a site's mask ([LGT3]). Returns `null` when the orbit decays
+ * during that time.
+ */
 export function contactSpansOf(orbit: Orbit, site: Site, from: Instant, to: Instant): InstantSpan[] | null {
   const horizon = horizonOf(site);
   try {
@@ -74,7 +77,7 @@ export function contactSpansOf(orbit: Orbit, site: Site, from: Instant, to: Inst
   }
 }
 
-/** Spans put together: overlapping and touching ones become one; in order. */
+/** Merges overlapping and touching spans. The result is sorted. */
 export function mergedSpans(spans: readonly InstantSpan[]): InstantSpan[] {
   const merged: InstantSpan[] = [];
   for (const span of spans.toSorted((a, b) => a.start - b.start)) {
@@ -86,7 +89,10 @@ export function mergedSpans(spans: readonly InstantSpan[]): InstantSpan[] {
   return merged;
 }
 
-/** A site as written on a command line, `lat,lon,alt_m[,mask_deg]`; `null` when it is none. The mask is 0° unless said. */
+/**
+ * Reads a site as written on a command line, `lat,lon,alt_m[,mask_deg]`. The mask is 0° when it is left out. Returns
+ * `null` when the text is not a site.
+ */
 export function parseSite(text: string): Site | null {
   const parts = text.split(",").map((part) => (part.trim() === "" ? Number.NaN : Number(part)));
   const [latitude, longitude, height, mask = 0] = parts;

@@ -2,7 +2,7 @@ import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Instant } from "../units/index.ts";
 
-/** Mean elements of an orbit for SGP4, as a feed publishes them; angles in degrees. */
+/** The mean elements of an orbit for SGP4, as a feed publishes them. Angles are in degrees. */
 export interface ElementSet {
   /** `null` when the set has no name. */
   readonly name: string | null;
@@ -10,9 +10,12 @@ export interface ElementSet {
   readonly object: number;
   /** International designator, as written; empty when the set has none. */
   readonly designator: string;
-  /** Epoch in UTC, cut to the millisecond … */
+  /** The epoch in UTC, cut to the millisecond. `epochRest` is the rest. */
   readonly epoch: Instant;
-  /** … and what was cut off, in ms, 0 to below 1: seven metres of way a millisecond are not to be lost. */
+  /**
+   * The fraction of a millisecond cut off from `epoch`, from 0 to below 1. A millisecond is seven metres along the
+   * orbit, so the fraction is kept.
+   */
   readonly epochRest: number;
   /** Revolutions per day. */
   readonly meanMotion: number;
@@ -27,23 +30,23 @@ export interface ElementSet {
   readonly meanMotionDot: number;
   /** Second derivative as published (already divided by six), revolutions per day³. */
   readonly meanMotionDdot: number;
-  /** The form it was written in. */
+  /** The form in which the set was written. */
   readonly form: "OMM (JSON)" | "OMM (KVN)" | "OMM (XML)" | "TLE";
 }
 
 /** Why an orbit file is refused: the field and the reason. */
 export interface OrbitProblem {
-  /** A keyword as the standard writes it, or what else of the file is meant. */
+  /** A keyword as the standard writes it, or a message that names another part of the file. */
   readonly field: string | Message;
   readonly reason: Message;
 }
 
-/** What reading an orbit file came to. */
+/** The result of reading an orbit file. */
 export type ReadOrbit =
   | { readonly elements: ElementSet; readonly problems: readonly [] }
   | { readonly elements: null; readonly problems: readonly OrbitProblem[] };
 
-/** An orbit file that is refused. */
+/** The result for an orbit file that is refused. */
 export function refusedOrbit(problems: readonly OrbitProblem[]): ReadOrbit {
   return { elements: null, problems };
 }
@@ -55,7 +58,10 @@ interface Range {
   readonly to: number;
 }
 
-/** What is out of the range in which SGP4 makes sense (Hoots & Roehrich 1980, Spacetrack Report 3; common practice for the bounds). */
+/**
+ * The problems of values outside the range in which SGP4 is meaningful (Hoots & Roehrich 1980, Spacetrack Report 3; the
+ * bounds are common practice).
+ */
 export function rangeProblems(set: ElementSet): OrbitProblem[] {
   const ranges: readonly Range[] = [
     { field: "MEAN_MOTION", value: set.meanMotion, from: 0.0001, to: 18 },

@@ -5,7 +5,7 @@ import { SHADOW_EARTH_RADIUS } from "./shadow.ts";
 
 const DAY = 86_400_000;
 
-/** Where day and night come from and how good that is, as a sentence. */
+/** Says in one sentence where day and night come from and how accurate that is. */
 export function lightMessage(light: Light): Message {
   const { source, isOld } = light;
   if (source.kind === "site") {
@@ -18,7 +18,10 @@ export function lightMessage(light: Light): Message {
 
 type Elements = Extract<Light["source"], { kind: "orbit" }>["elements"];
 
-/** The orbit behind the light; `age` is how long its epoch lies before the start, below zero when after. */
+/**
+ * Describes the orbit behind the light. `age` is the time from its epoch to the start, below zero when the epoch is
+ * later.
+ */
 function orbitMessage({ name, object, epoch, form }: Elements, age: Light["age"]): Message {
   const orbit = {
     form,

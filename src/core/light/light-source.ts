@@ -7,25 +7,25 @@ import { lightSpansOf, restOf } from "./light-spans.ts";
 import { AGE_LIMIT, ageOf, orbitOf } from "./orbit.ts";
 import { sunUpSpansOf } from "./surface-light.ts";
 
-/** Where day and night come from: a vehicle's orbit, or the horizon of a site on the surface. */
+/** The source of day and night: a vehicle's orbit, or the horizon of a site on the surface. */
 export type LightSource =
   | { readonly kind: "orbit"; readonly elements: ElementSet }
   | { readonly kind: "site"; readonly site: Site };
 
-/** Day and night from an instant on, with what has to be said of them. */
+/** Day and night from an instant on, with how far they can be trusted. */
 export interface Light {
   readonly source: LightSource;
   readonly from: Instant;
   readonly to: Instant;
-  /** `null` when the model says that the orbit decays within the time asked for. */
+  /** `null` when the model says that the orbit decays during the requested time. */
   readonly spans: LightSpans | null;
-  /** Age of the element set at `from`, below zero before its epoch; `null` for a site. */
+  /** The age of the element set at `from`, below zero before its epoch; `null` for a site. */
   readonly age: Duration | null;
-  /** True when the age, either way, is beyond fourteen days ([LGT4]). */
+  /** True when the epoch is more than fourteen days away, before or after ([LGT4]). */
   readonly isOld: boolean;
 }
 
-/** Day and night of a source for so long from an instant on. */
+/** Day and night from a source, from an instant on and for the given length. */
 export function lightFor(source: LightSource, from: Instant, length: Duration): Light {
   const to = later(from, length);
   if (source.kind === "site") {

@@ -7,18 +7,26 @@ import { steadySun } from "./sun.ts";
 
 /** Day and night of a vehicle between two instants ([LGT2]). */
 export interface LightSpans {
-  /** Everything outside the umbra, penumbra included. */
+  /** All the time outside the umbra, including the penumbra. */
   readonly daylight: readonly InstantSpan[];
-  /** Where part of the Sun is covered, on both sides of the umbra, or alone where the umbra is missed. */
+  /**
+   * The time when part of the Sun is covered: on both sides of the umbra, or alone where the orbit misses the umbra.
+   */
   readonly penumbra: readonly InstantSpan[];
   /** The umbra. */
   readonly darkness: readonly InstantSpan[];
 }
 
-/** So many looks a revolution, closer on an ellipse; shadow comes once a revolution. */
+/**
+ * The number of samples in a revolution of a circular orbit, closer together on an ellipse. An orbit meets the shadow
+ * once a revolution.
+ */
 const LOOKS = 24;
 
-/** What of [from, to] the given spans, in order and apart, leave over; nothing shorter than a millisecond. */
+/**
+ * The parts of [from, to] that the given spans leave uncovered. The spans must be sorted and separate. Parts shorter
+ * than a millisecond are dropped.
+ */
 export function restOf(spans: readonly InstantSpan[], from: Instant, to: Instant): InstantSpan[] {
   const edges = [from, ...spans.flatMap(({ start, end }) => [start, end]), to];
   const rest: InstantSpan[] = [];
@@ -29,7 +37,10 @@ export function restOf(spans: readonly InstantSpan[], from: Instant, to: Instant
   return rest;
 }
 
-/** Day, penumbra and night of an orbit in [from, to]; `null` when the model says that the orbit decays within it. */
+/**
+ * Day, penumbra and night of an orbit in [from, to]. Returns `null` when the model says that the orbit decays during
+ * that time.
+ */
 export function lightSpansOf(orbit: Orbit, from: Instant, to: Instant): LightSpans | null {
   const sunAt = steadySun();
   const depthAt = (instant: number) => {

@@ -5,14 +5,17 @@ import { parseInstant } from "../units/index.ts";
 import { mergedSpans } from "./contact.ts";
 import type { InstantSpan } from "./crossings.ts";
 
-/** A row of a list that is no span. */
+/** A row of a list that is not a valid span. */
 export interface RowProblem {
-  /** From 1, the heading counted. */
+  /** The row's number, counted from 1 and including the heading. */
   readonly row: number;
   readonly reason: Message;
 }
 
-/** Reads a list of spans, CSV with the heading `start,end` and instants ([LGT3]); overlapping spans become one, bad rows are told. */
+/**
+ * Reads a list of spans: CSV with the heading `start,end` and instants in the rows ([LGT3]). Overlapping spans are
+ * merged, and invalid rows are reported.
+ */
 export function readListedSpans(text: string): {
   readonly spans: InstantSpan[];
   readonly problems: readonly RowProblem[];

@@ -1,7 +1,7 @@
 import type { Instant } from "../units/index.ts";
 import { parseInstant } from "../units/index.ts";
 
-/** An epoch: whole milliseconds and the rest of one. */
+/** An epoch, as whole milliseconds and the remaining fraction of one. */
 export interface Epoch {
   readonly epoch: Instant;
   readonly epochRest: number;
@@ -11,7 +11,10 @@ const CALENDAR = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2}:\d{2})(\.\d+)?Z?$/;
 const ORDINAL = /^(\d{4})-(\d{3})T(\d{2}:\d{2}:\d{2})(\.\d+)?Z?$/;
 const DAY = 86_400_000;
 
-/** Reads a date-time of CCSDS 502.0-B-3, 7.5.10 (calendar or ordinal, UTC); `null` when it is none or names a day that does not exist. */
+/**
+ * Reads a date-time of CCSDS 502.0-B-3, 7.5.10 (calendar or ordinal, UTC). Returns `null` when the text is not one, or
+ * names a day that does not exist.
+ */
 export function readEpoch(text: string): Epoch | null {
   const calendar = CALENDAR.exec(text);
   if (calendar) return withFraction(`${calendar[1]}T${calendar[2]}Z`, 0, calendar[3]);
@@ -30,7 +33,7 @@ function withFraction(seconds: string, later: number, fraction: string | undefin
   return splitEpoch(whole + later, Number(`0${fraction ?? ""}`) * 1000);
 }
 
-/** The epoch so many milliseconds, with any fraction, after an instant. */
+/** The epoch that is `after` milliseconds, with any fraction, later than `instant`. */
 export function splitEpoch(instant: number, after: number): Epoch {
   const whole = Math.floor(after);
   return { epoch: (instant + whole) as Instant, epochRest: after - whole };

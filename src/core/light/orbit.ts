@@ -10,14 +10,17 @@ export interface Vector {
   readonly z: number;
 }
 
-/** Where a vehicle is, by SGP4. */
+/** Computes where a vehicle is, by SGP4. */
 export interface Orbit {
   readonly elements: ElementSet;
-  /** Time of one revolution, in ms. */
+  /** The time of one revolution, in ms. */
   readonly period: Duration;
-  /** Time of one revolution if all of it were as quick as the perigee, in ms: the period where the orbit is a circle, shorter elsewhere. */
+  /**
+   * The time of one revolution at the angular speed of the perigee, in ms. It equals the period on a circular orbit and
+   * is shorter on any other.
+   */
   readonly quickPeriod: Duration;
-  /** The position in TEME; `null` when the model says the orbit has decayed or is none. */
+  /** The position in TEME, in km. Returns `null` when the model says that the orbit has decayed or does not exist. */
   at(instant: Instant): Vector | null;
 }
 
@@ -50,7 +53,7 @@ export function orbitOf(elements: ElementSet): Orbit {
     period: Math.round(DAY / elements.meanMotion) as Duration,
     quickPeriod: quickPeriodOf(elements),
     at: (instant) => {
-      // The library's epoch is cut to the millisecond; the time since the epoch is not.
+      // The library cuts its epoch to the millisecond, so the time since the exact epoch is computed here.
       const minutes = (instant - elements.epoch - elements.epochRest) / MINUTE;
       const state = sgp4(record, minutes);
       const position = state?.position;
@@ -60,7 +63,10 @@ export function orbitOf(elements: ElementSet): Orbit {
   };
 }
 
-/** No orbit clear of the ground goes round quicker than this, not even for a moment: 2π √(R³ / 2μ), a parabola that touches it. */
+/**
+ * No orbit that clears the ground has a shorter period than this at its momentary angular speed. It is 2π √(R³ / 2μ),
+ * for a parabola that touches the ground.
+ */
 const QUICKEST = 59 * MINUTE;
 
 /** By Kepler's second law the angle at the perigee grows (1 + e)² / (1 − e²)^1.5 times as fast as on average. */
@@ -69,15 +75,15 @@ function quickPeriodOf({ meanMotion, eccentricity: e }: ElementSet): Duration {
   return Math.round(Math.max(quick, QUICKEST)) as Duration;
 }
 
-/** How old an element set is at an instant, below zero before its epoch. */
+/** The age of an element set at an instant; below zero before its epoch. */
 export function ageOf(elements: ElementSet, at: Instant): Duration {
   return between(elements.epoch, at);
 }
 
-/** Beyond this age, either way, a caution is due ([LGT4]). */
+/** An element set whose epoch is further away than this, before or after, calls for a caution ([LGT4]). */
 export const AGE_LIMIT = (14 * DAY) as Duration;
 
-/** Greenwich mean sidereal time in radians, UT1 taken as UTC (off by less than a second, 0.0042°). */
+/** Greenwich mean sidereal time in radians. UTC stands in for UT1, an error of less than a second (0.0042°). */
 export function siderealTime(instant: Instant): number {
   return gstime(instant / DAY + 2_440_587.5);
 }

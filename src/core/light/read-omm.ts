@@ -4,11 +4,11 @@ import type { ElementSet, OrbitProblem, ReadOrbit } from "./element-set.ts";
 import { rangeProblems, refusedOrbit } from "./element-set.ts";
 import { readEpoch } from "./orbit-epoch.ts";
 
-/** The fields of an OMM as texts, by keyword of CCSDS 502.0-B-3. */
+/** The fields of an OMM as texts, by their keywords in CCSDS 502.0-B-3. */
 type Fields = ReadonlyMap<string, string>;
 type Form = Exclude<ElementSet["form"], "TLE">;
 
-/** Every keyword of tables 4-1 to 4-3; user-defined ones begin with `USER_DEFINED_`. */
+/** All keywords of tables 4-1 to 4-3. User-defined keywords begin with `USER_DEFINED_`. */
 const KEYWORDS = new Set(
   (
     "CCSDS_OMM_VERS COMMENT CLASSIFICATION CREATION_DATE ORIGINATOR MESSAGE_ID OBJECT_NAME OBJECT_ID CENTER_NAME REF_FRAME " +
@@ -19,7 +19,10 @@ const KEYWORDS = new Set(
   ).split(" "),
 );
 
-/** What a set for SGP4 must be in, where a feed says so at all ([LGT1]; CCSDS 502.0-B-3, 4.2.4.6). */
+/**
+ * The values that an element set for SGP4 must have in these fields, where the feed gives them at all ([LGT1]; CCSDS
+ * 502.0-B-3, 4.2.4.6).
+ */
 const MUST_BE: readonly (readonly [field: string, allowed: readonly string[]])[] = [
   ["CENTER_NAME", ["EARTH"]],
   ["REF_FRAME", ["TEME"]],
@@ -42,7 +45,7 @@ const NUMBERS = [
 
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
 
-/** Feeds leave these out where they are zero or do not matter for SGP4. */
+/** Feeds leave these out where they are zero or do not matter to SGP4. */
 const MAY_BE_ABSENT: ReadonlySet<string> = new Set(["MEAN_MOTION_DOT", "MEAN_MOTION_DDOT", "NORAD_CAT_ID"]);
 
 function elementsOf(fields: Fields, form: Form): ReadOrbit {
@@ -100,7 +103,7 @@ function elementsOf(fields: Fields, form: Form): ReadOrbit {
   return outOfRange.length > 0 ? refusedOrbit(outOfRange) : { elements, problems: [] };
 }
 
-/** Keywords that are in no table of the standard. */
+/** Problems for the keywords that are in no table of the standard. */
 function unknownKeywords(keywords: Iterable<string>): OrbitProblem[] {
   return [...keywords].flatMap((field) =>
     KEYWORDS.has(field) || field.startsWith("USER_DEFINED_") || /^C[XYZ](_DOT)?_[XYZ](_DOT)?$/.test(field)
@@ -109,7 +112,10 @@ function unknownKeywords(keywords: Iterable<string>): OrbitProblem[] {
   );
 }
 
-/** Reads an OMM in JSON: one object, or a list of one. Values may be numbers or texts; feeds add keys of their own, which are let pass. */
+/**
+ * Reads an OMM in JSON: one object, or a list with one object. Values may be numbers or texts. Other keys, which feeds
+ * add, are ignored.
+ */
 export function readOmmJson(text: string): ReadOrbit {
   let value: unknown;
   try {
@@ -138,7 +144,7 @@ export function readOmmJson(text: string): ReadOrbit {
 
 const ASSIGNMENT = /^([A-Z][A-Z0-9_]*)\s*=\s*(.*?)(?:\s+\[[^\]]*\])?\s*$/;
 
-/** Reads an OMM in keyword = value notation (CCSDS 502.0-B-3, chapter 7), units in brackets let pass. */
+/** Reads an OMM in keyword = value notation (CCSDS 502.0-B-3, chapter 7). Units in brackets are allowed. */
 export function readOmmKvn(text: string): ReadOrbit {
   const fields = new Map<string, string>();
   const problems: OrbitProblem[] = [];
@@ -158,19 +164,19 @@ export function readOmmKvn(text: string): ReadOrbit {
   return problems.length > 0 ? refusedOrbit(problems) : elementsOf(fields, "OMM (KVN)");
 }
 
-/** The tree of an XML text, or null where it is none. */
+/** The tree of an XML text; `null` when the text is not XML. */
 function xmlTree(text: string): { readonly root: unknown } | null {
   if (XMLValidator.validate(text) !== true) return null;
   const parser = new XMLParser({ parseTagValue: false, ignoreAttributes: true, ignoreDeclaration: true });
   try {
     return { root: parser.parse(text) };
   } catch {
-    // The parser throws on some texts that its own validator lets pass, such as a NUL in a declaration.
+    // The parser throws on some texts that its own validator accepts, such as a NUL in a declaration.
     return null;
   }
 }
 
-/** Reads an OMM in XML (CCSDS 505.0-B): every element that holds a text, whatever it stands in. */
+/** Reads an OMM in XML (CCSDS 505.0-B). Every element that contains text counts, whatever element it is in. */
 export function readOmmXml(text: string): ReadOrbit {
   const tree = xmlTree(text);
   if (!tree) return refusedOrbit([{ field: message("orbit/file"), reason: message("orbit/not-xml") }]);

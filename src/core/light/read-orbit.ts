@@ -4,7 +4,10 @@ import { refusedOrbit } from "./element-set.ts";
 import { readOmmJson, readOmmKvn, readOmmXml } from "./read-omm.ts";
 import { readTle } from "./read-tle.ts";
 
-/** Reads an orbit file: an OMM in JSON, KVN or XML, or a two-line element set ([LGT1]). Whatever is wrong is told by field; never throws. */
+/**
+ * Reads an orbit file: an OMM in JSON, KVN or XML, or a two-line element set ([LGT1]). Every problem is reported with
+ * its field. Never throws.
+ */
 export function readOrbit(source: string): ReadOrbit {
   const text = source.replace(/^\uFEFF/, "").trim();
   if (text === "") return refusedOrbit([{ field: message("orbit/file"), reason: message("orbit/empty") }]);

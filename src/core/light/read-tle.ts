@@ -3,14 +3,14 @@ import type { ElementSet, OrbitProblem, ReadOrbit } from "./element-set.ts";
 import { rangeProblems, refusedOrbit } from "./element-set.ts";
 import { splitEpoch } from "./orbit-epoch.ts";
 
-/** The whole part of a number in three columns, and in two: blanks only in front. */
+/** Patterns for the whole part of a number in three columns and in two, with blanks allowed only in front. */
 const THREE = "(?:\\d{3}| \\d{2}| {2}\\d| {3})";
 const TWO = "(?:\\d{2}| \\d| {2})";
 const OBJECT = "([0-9A-HJ-NP-Z ][0-9 ]{4})";
 const POWER = "([ +-][ \\d]{5}[+-]\\d)";
 const ANGLE = `(${THREE}\\.\\d{4})`;
 
-/** Column layouts of the two lines (Kelso, "Frequently asked questions: two-line element set format"); columns as published. */
+/** The column layouts of the two lines (Kelso, "Frequently asked questions: two-line element set format"). */
 const LINE_1 = new RegExp(
   `^1 ${OBJECT}([UCS ]) (.{8}) (\\d{2})(${THREE}\\.\\d{8}) ([ +-]\\.\\d{8}) ${POWER} ${POWER} ([ \\d]) ([ \\d]{4})(\\d)$`,
 );
@@ -22,7 +22,7 @@ const LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 const DAY = 86_400_000;
 const NEWEST_OLD_YEAR = 57;
 
-/** The checksum of a line: its digits added up, each minus sign as one, modulo 10. */
+/** The checksum of a line: the sum of its digits, with each minus sign counting as one, modulo 10. */
 export function tleChecksum(line: string): number {
   let sum = 0;
   for (const sign of line.slice(0, 68)) {
@@ -32,7 +32,10 @@ export function tleChecksum(line: string): number {
   return sum % 10;
 }
 
-/** An object number as written in five columns, Alpha-5 included (A = 10 … Z = 33, without I and O); `null` when it is none. */
+/**
+ * An object number as written in five columns, including Alpha-5 (A = 10 … Z = 33, without I and O). Returns `null`
+ * when the text is not one.
+ */
 export function objectNumber(text: string): number | null {
   const trimmed = text.trim();
   if (/^\d{1,5}$/.test(trimmed)) return Number(trimmed);
@@ -40,7 +43,7 @@ export function objectNumber(text: string): number | null {
   return (10 + LETTERS.indexOf(trimmed[0] ?? "")) * 10_000 + Number(trimmed.slice(1));
 }
 
-/** A number with an assumed point and a power of ten, ` 12345-3` = 0.12345e-3. */
+/** Reads a number with an assumed decimal point and a power of ten: ` 12345-3` is 0.12345e-3. */
 function assumedPoint(text: string): number {
   const sign = text.startsWith("-") ? -1 : 1;
   return sign * Number(`0.${text.slice(1, 6).replaceAll(" ", "0")}e${text.slice(6)}`);
@@ -61,7 +64,7 @@ function lineProblems(line: string, number: 1 | 2, pattern: RegExp): OrbitProble
   return problems;
 }
 
-/** Reads a two-line element set, with or without a line with a name above. */
+/** Reads a two-line element set, with or without a name in a line above it. */
 export function readTle(text: string): ReadOrbit {
   const lines = text
     .split(/\r?\n/)
@@ -91,7 +94,7 @@ export function readTle(text: string): ReadOrbit {
   if (day < 1 || new Date(date + millis).getUTCFullYear() !== year) {
     return refusedOrbit([{ field: "EPOCH", reason: message("orbit/no-such-day", { day, year }) }]);
   }
-  // The day has eight decimals, 0.864 ms; anything beyond a microsecond is the noise of the division.
+  // The day has eight decimals, 0.864 ms. Anything finer than a microsecond is rounding error of the division.
   const epoch = splitEpoch(date, Math.round(millis * 1000) / 1000);
   const elements: ElementSet = {
     name,

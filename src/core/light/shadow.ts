@@ -1,23 +1,24 @@
 import type { Vector } from "./orbit.ts";
 
-/** The Earth as it casts its shadow: a sphere of the equatorial radius, km (WGS 84). */
+/** The radius of the Earth as it casts its shadow: a sphere of the equatorial radius, km (WGS 84). */
 export const SHADOW_EARTH_RADIUS = 6378.137;
 /** The Sun's radius, km (IAU 2015 Resolution B3, nominal). */
 export const SUN_RADIUS = 695_700;
 
-/** How the Sun stands to the Earth's limb, seen from a vehicle; radians. */
+/** How far the Sun is from being covered by the Earth, seen from a vehicle, in radians. */
 export interface ShadowDepth {
-  /** Below zero in the umbra: the whole Sun is covered. */
+  /** Below zero in the umbra, where the whole Sun is covered. */
   readonly umbra: number;
-  /** Below zero in umbra or penumbra: some of the Sun is covered. */
+  /** Below zero in the umbra and the penumbra, where at least part of the Sun is covered. */
   readonly penumbra: number;
 }
 
 const length = ({ x, y, z }: Vector) => Math.hypot(x, y, z);
 
 /**
- * The depth in the conical shadow of the Earth (Montenbruck & Gill 2000, §3.4: apparent radii a of the Sun and b of the
- * Earth, and their separation c; umbra c < b − a, penumbra c < a + b). `position` and `sun` are geocentric, km, in one frame.
+ * The depth in the conical shadow of the Earth (Montenbruck & Gill 2000, §3.4). With the apparent radii a of the Sun
+ * and b of the Earth and their separation c, the umbra is c < b − a and the penumbra c < a + b. `position` and `sun`
+ * are geocentric, in km, in the same frame.
  */
 export function shadowDepth(
   position: Vector,

@@ -8,15 +8,15 @@ const NODE = 3_600_000;
 
 const HOURS = 12 / Math.PI;
 
-/** The equation of the equinoxes in radians: by so much the equinox of date stands ahead of that of TEME, up to 18″. */
+/** The equation of the equinoxes in radians: how far the equinox of date is ahead of the equinox of TEME, up to 18″. */
 export function equationOfEquinoxes(instant: Instant): number {
   const ahead = SiderealTime(MakeTime(new Date(instant))) / HOURS - siderealTime(instant);
   return Math.atan2(Math.sin(ahead), Math.cos(ahead));
 }
 
-/** The apparent geocentric Sun in TEME, the frame of SGP4 (true equator, mean equinox), km. */
+/** The apparent geocentric position of the Sun in TEME, the frame of SGP4 (true equator, mean equinox), in km. */
 export function sunAt(instant: Instant): Vector {
-  // VSOP87 as in astronomy-engine, light time and aberration included; good to an arc minute at the very worst.
+  // VSOP87 as in astronomy-engine, with light time and aberration. The error is an arc minute at the very worst.
   const time = MakeTime(new Date(instant));
   const { x, y, z } = RotateVector(Rotation_EQJ_EQD(time), GeoVector(Body.Sun, time, true));
   const turn = equationOfEquinoxes(instant);
@@ -25,8 +25,8 @@ export function sunAt(instant: Instant): Vector {
 }
 
 /**
- * The same, between whole hours taken as a straight line: the Sun moves 0.04° an hour, so that the bow is off by less than
- * 0.02″, while a search for shadow edges asks a thousand times a day.
+ * Returns a faster {@link sunAt} that interpolates linearly between whole hours. The Sun moves 0.04° an hour, so the
+ * error is less than 0.02″, while a search for shadow edges asks a thousand times for each day.
  */
 export function steadySun(): (instant: number) => Vector {
   const nodes = new Map<number, Vector>();

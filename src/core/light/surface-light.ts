@@ -6,9 +6,11 @@ import type { InstantSpan } from "./crossings.ts";
 const DAY = 86_400_000;
 
 /**
- * When the Sun is above a site's horizon in [from, to] (upper limb, standard refraction), from rise to set.
+ * The spans in [from, to] during which the Sun's upper limb is above a site's horizon, with standard refraction, from
+ * sunrise to sunset.
  *
- * A rise or a set is the same instant whatever `from` is: it is looked for from midnight to midnight (UTC), not from `from` on.
+ * A sunrise or sunset is the same instant whatever `from` is, because the search runs from midnight to midnight (UTC)
+ * and does not begin at `from`.
  */
 export function sunUpSpansOf(
   { latitude, longitude, height }: Site,
@@ -16,13 +18,13 @@ export function sunUpSpansOf(
   to: Instant,
 ): InstantSpan[] {
   const observer = new Observer(latitude, longitude, height);
-  // The day before is looked through too, since its search reaches past midnight.
+  // The day before is searched too, since its search reaches past midnight.
   const first = Math.floor(from / DAY - 1) * DAY;
   const crossings: Crossing[] = [];
   for (let midnight = first; midnight < to; midnight += DAY)
     crossings.push(...crossingsOf(observer, midnight));
   crossings.sort((a, b) => a.at - b.at);
-  // What comes next says whether it is day; the limb itself is asked only when the Sun neither rises nor sets.
+  // The next crossing tells whether it is day. The limb itself is computed only when the Sun neither rises nor sets.
   const [next] = crossings;
   let rise = (next ? !next.rises : isUp(observer, from)) ? first : null;
   const spans: InstantSpan[] = [];
@@ -46,10 +48,13 @@ interface Crossing {
   readonly rises: boolean;
 }
 
-/** Further than the search's own tolerance (0.1 s), so that no rise is lost between two days; one found by both counts once. */
+/**
+ * More than the search's own tolerance (0.1 s), so that no sunrise is lost between two days. One that both days find
+ * counts once.
+ */
 const OVERLAP = 60_000;
 
-/** Rises and sets of the day that begins at a midnight, in no order. */
+/** The sunrises and sunsets of the day that begins at a midnight, in no particular order. */
 function crossingsOf(observer: Observer, midnight: number): Crossing[] {
   const crossings: Crossing[] = [];
   const end = midnight + DAY + OVERLAP;
@@ -64,7 +69,10 @@ function crossingsOf(observer: Observer, midnight: number): Crossing[] {
   return crossings;
 }
 
-/** The upper limb stands on the horizon when the centre is 50′ below it: 34′ of refraction and 16′ of the Sun's radius. */
+/**
+ * The upper limb is on the horizon when the Sun's centre is 50′ below it: 34′ of refraction and 16′ of the Sun's
+ * radius.
+ */
 const LIMB = -50 / 60;
 
 function isUp(observer: Observer, instant: Instant): boolean {

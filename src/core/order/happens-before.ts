@@ -1,23 +1,27 @@
 import type { Network } from "./network.ts";
 
-/** What comes before what in a network, through any number of links ([ORD2]). Steps are reading order indices. */
+/**
+ * Which steps come before which in a network, through any number of precedences ([ORD2]). Steps are reading order
+ * indices.
+ */
 export interface HappensBefore {
   readonly network: Network;
-  /** True when `a` must be complete before `b` starts; never of a step and itself. */
+  /** True when `a` must be complete before `b` starts. Always false when `a` and `b` are the same step. */
   before(a: number, b: number): boolean;
-  /** True of two different steps neither of which happens before the other. */
+  /** True for two different steps neither of which happens before the other. */
   concurrent(a: number, b: number): boolean;
   /**
-   * The vector clock of a step: for each lane how many of its steps happen before this one or are this one.
-   * `null` for a step that is not performed, or that stands in or behind a deadlock.
+   * The vector clock of a step: for each lane, the number of its steps that happen before this one, counting this one
+   * itself. `null` for a step that is not performed, or that is part of a deadlock or comes after one.
    */
   clock(step: number): readonly number[] | null;
 }
 
 /**
- * Happens-before of a network by one vector clock a step (Fidge 1988, Mattern 1989), with the lanes as the processes: a lane
- * is a chain, so that a step happens before another exactly when the other's clock has counted it. A joint step counts in
- * the lane of each performer. Costs steps and links × lanes. A step without a clock is neither before, behind nor concurrent with any.
+ * Computes happens-before with one vector clock for each step (Fidge 1988, Mattern 1989). The lanes are the processes:
+ * each lane is a chain, so a step happens before another exactly when the other's clock has counted it. A joint step
+ * counts in the lane of each performer. The cost is proportional to (steps + precedences) × lanes. A step without a
+ * clock is neither before, after nor concurrent with any other.
  */
 export function happensBefore(network: Network): HappensBefore {
   const { outline, lanes, order } = network;

@@ -6,11 +6,14 @@ import type { HappensBefore } from "./happens-before.ts";
 export interface ItemMoves {
   /** The steps that move an item, by reading order index. */
   moversOf(item: ItemId): readonly number[];
-  /** The movers of an item that are concurrent with a step. */
+  /** The steps that move an item and are concurrent with `step`. */
   concurrentMovers(item: ItemId, step: number): number[];
-  /** The movers that may have been the last to move an item when `step` begins, in one interleaving or another; `null` stands for none at all. */
+  /**
+   * The steps that may have been the last to move an item when `step` begins, over all interleavings. `null` among them
+   * means that the item may not have been moved at all.
+   */
   lastMovers(item: ItemId, step: number): (number | null)[];
-  /** Where a mover leaves an item. */
+  /** Where the step `mover` leaves an item. */
   leftBy(item: ItemId, mover: number): Location | undefined;
   /** Where an item is before anything moves it. */
   startOf(item: ItemId): Location | undefined;
@@ -28,7 +31,7 @@ function firstPast(list: readonly number[], isPast: (step: number) => boolean): 
   return low;
 }
 
-/** The moves of the steps that a happens-before relation orders. */
+/** The moves of the steps in a happens-before relation. */
 export function itemMovesOf(order: HappensBefore): ItemMoves {
   const { outline } = order.network;
   const left = new Map<ItemId, Map<number, Location>>();
@@ -43,7 +46,8 @@ export function itemMovesOf(order: HappensBefore): ItemMoves {
       if (!isFirst) continue;
       const lanes = chains.get(item) ?? new Map<number, number[]>();
       chains.set(item, lanes);
-      // One lane is enough to find a mover again: each list is a chain of happens-before.
+      // A joint step is listed in one of its lanes only, which is enough to find it. Each list is then a chain of
+      // happens-before.
       const lane = entry?.performers[0] ?? -1;
       const chain = lanes.get(lane);
       if (chain) chain.push(index);

@@ -5,32 +5,41 @@ import { finding, lanesOf } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
 import { formatDuration, NO_TIME } from "../units/index.ts";
 
-/** That one step must be complete, and a lag past, before another starts. Steps are reading order indices. */
+/**
+ * States that one step must be complete, and a lag must have passed, before another starts. Steps are reading order
+ * indices.
+ */
 export interface Precedence {
   readonly from: number;
   readonly to: number;
   readonly lag: Duration;
-  /** What makes it so: both steps are neighbours in a lane, or the later one's `after`. */
+  /** The reason: both steps are neighbours in a lane, or the later one names the earlier one in its `after`. */
   readonly because: "lane" | "after";
 }
 
-/** The steps of one scenario and what must precede what ([ORD1]). */
+/** The steps of one scenario and the precedences among them ([ORD1]). */
 export interface Network {
   readonly outline: Outline;
   readonly activity: Activity;
-  /** For each crew member its active steps, in order. */
+  /** The active steps of each crew member, in order. */
   readonly lanes: readonly (readonly number[])[];
-  /** For each step (by reading order index) the links that lead to it, in reading order of their start. */
+  /** For each step, by reading order index, the precedences that lead to it, in reading order of the earlier step. */
   readonly before: readonly (readonly Precedence[])[];
-  /** For each step the links that lead away from it, in reading order of their end. */
+  /** For each step, the precedences that lead away from it, in reading order of the later step. */
   readonly behind: readonly (readonly Precedence[])[];
-  /** The active steps so that each stands behind its predecessors, ties in reading order; shorter than the active steps in a deadlock. */
+  /**
+   * The active steps, sorted so that each comes after its predecessors, with ties in reading order. In a deadlock some
+   * steps are missing.
+   */
   readonly order: readonly number[];
-  /** The links round a ring of steps that wait on each other; empty when there is none. */
+  /** The precedences round a ring of steps that wait for each other; empty when there is no ring. */
   readonly ring: readonly Precedence[];
 }
 
-/** The network of the active steps, as `activityOf` gives them for a scenario. A deadlock is not an error here: it stands in `ring`. */
+/**
+ * Returns the network of the active steps, as `activityOf` gives them for a scenario. A deadlock is not an error here:
+ * it is reported in `ring`.
+ */
 export function networkOf(outline: Outline, activity: Activity): Network {
   const lanes = lanesOf(outline, activity.active);
   const before: Precedence[][] = outline.steps.map(() => []);
@@ -69,7 +78,7 @@ export function networkOf(outline: Outline, activity: Activity): Network {
   };
 }
 
-/** Kahn (1962), always taking the ready step that stands first in reading order. */
+/** Topological sort (Kahn 1962) that always takes the ready step that is first in reading order. */
 function topologicalOrder(
   active: readonly boolean[],
   before: readonly (readonly Precedence[])[],
@@ -92,7 +101,7 @@ function topologicalOrder(
   return order;
 }
 
-/** Walks back from any step that could not be ordered until a step comes round again. */
+/** Walks backwards from a step that could not be sorted until it meets a step for the second time. */
 function ringOf(
   active: readonly boolean[],
   before: readonly (readonly Precedence[])[],
@@ -113,7 +122,10 @@ function ringOf(
   return path.slice(seenAt.get(at));
 }
 
-/** The finding for a network's deadlock, naming the steps round it and whom each waits on ([ORD1]); `null` when there is none. */
+/**
+ * The finding for a deadlock of the network, naming the steps round the ring and whom each waits for ([ORD1]); `null`
+ * when there is no deadlock.
+ */
 export function deadlockFinding(network: Network): Finding | null {
   const { outline, ring } = network;
   const [first] = ring;
@@ -141,7 +153,10 @@ export function deadlockFinding(network: Network): Finding | null {
   );
 }
 
-/** The change that drops the one `after` of the ring that points forwards in reading order; `null` when there are several, or that leaves a deadlock. */
+/**
+ * The change that drops the single `after` in the ring that points forwards in reading order. Returns `null` when there
+ * are several, or when dropping it leaves a deadlock.
+ */
 function withoutForwardLink({ outline, activity, before, behind, ring }: Network): Change[] | null {
   const forward = ring.filter(({ from, to, because }) => because === "after" && from > to);
   const [link] = forward;

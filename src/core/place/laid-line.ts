@@ -1,7 +1,7 @@
 import type { PlaceId } from "../units/index.ts";
 import type { Ways } from "./ways.ts";
 
-/** What is told of a line while it is laid out and taken up: each leg of it, by the two places it joins. */
+/** Callbacks for each leg of a line, by the two places it joins, as it is laid out and taken up. */
 export interface LineWatch {
   lay(a: PlaceId, b: PlaceId): void;
   takeUp(a: PlaceId, b: PlaceId): void;
@@ -10,8 +10,8 @@ export interface LineWatch {
 const UNWATCHED: LineWatch = { lay: () => {}, takeUp: () => {} };
 
 /**
- * A tether's line as it comes to lie ([PLN7]): it runs from the anchor along the ways walked (the quickest, else the shortest);
- * going back the way one came takes it up again.
+ * A tether's line as it lies ([PLN7]). It runs from the anchor along the ways that were walked: the quickest way, or
+ * the shortest where no times are known. Walking back along the line takes it up again.
  */
 export class LaidLine {
   readonly #ways: Ways;
@@ -23,17 +23,17 @@ export class LaidLine {
     this.#watch = watch;
   }
 
-  /** From where the line begins to where its crew member is; empty before it was laid. */
+  /** The places from the start of the line to its crew member; empty before the line is laid. */
   get places(): readonly PlaceId[] {
     return this.#places;
   }
 
-  /** Where its crew member is; `null` before it was laid. */
+  /** The place of the line's crew member; `null` before the line is laid. */
   get end(): PlaceId | null {
     return this.#places.at(-1) ?? null;
   }
 
-  /** The crew member goes to a place. Where no routes lead there, the line is known from there on only. */
+  /** Takes the crew member to a place. Where no routes lead there, the line is known only from that place on. */
   walkTo(place: PlaceId): void {
     const here = this.end ?? place;
     const way = this.#ways.quickest(here, place) ?? this.#ways.shortest(here, place);
@@ -41,7 +41,7 @@ export class LaidLine {
     else this.#startAt(place);
   }
 
-  /** The line is laid anew from an anchor to where the crew member is, by the shortest way. */
+  /** Replaces the line by one from an anchor to the crew member's place along the shortest way. */
   runFrom(anchor: PlaceId, place: PlaceId): void {
     const way = this.#ways.shortest(anchor, place);
     this.#startAt(way ? anchor : place);

@@ -6,21 +6,22 @@ import type { Ways } from "./ways.ts";
 import { waysOf } from "./ways.ts";
 import type { Whereabouts } from "./whereabouts.ts";
 
-/** How long it takes to get in from somewhere ([PLN6]). */
+/** How long it takes to get back in from a place ([PLN6]). */
 export interface ReturnTime {
   readonly from: PlaceId;
   readonly refuge: PlaceId;
-  /** Along the quickest routes. */
+  /** The time along the quickest routes. */
   readonly way: Duration;
-  /** The closeout steps still to be begun. */
+  /** The time of the closeout steps that have not been begun. */
   readonly closeout: Duration;
-  /** Both together. */
+  /** The sum of both. */
   readonly total: Duration;
 }
 
 /**
- * The time from a place to the nearest refuge by the quickest route, plus the likely durations of the closeout steps given
- * (reading order indices: those of one lane that have not been begun). `null` when no routes with a time lead to a refuge.
+ * The time from a place to the nearest refuge by the quickest route, plus the likely durations of the given closeout
+ * steps (reading order indices of the steps of one lane that have not been begun). Returns `null` when no routes with a
+ * time lead to a refuge.
  */
 export function returnTimeFrom(
   outline: Outline,
@@ -43,9 +44,10 @@ function returnTime(ways: Ways, from: PlaceId, closeout: Duration): ReturnTime |
 }
 
 /**
- * For each step (reading order index) and each of its performers (as in `performers`): the return time from where the step ends,
- * with the closeout steps behind it in the performer's lane. `null` for inactive steps, for crew that is not outside, where the
- * place is not known, and where no routes with a time lead to a refuge.
+ * For each step (by reading order index) and each of its performers (in the order of `performers`): the return time
+ * from the place where the step ends, including the closeout steps after it in the performer's lane. `null` for
+ * inactive steps, for crew members who are not outside, where the place is unknown, and where no routes with a time
+ * lead to a refuge.
  */
 export function returnTimesOf(
   { outline, lanes }: Network,
@@ -69,7 +71,10 @@ export function returnTimesOf(
   return found;
 }
 
-/** The latest PET to turn back so as to be in by the elapsed limit ([PLN6]); below zero when there never was time enough. */
+/**
+ * The latest PET to turn back and still be in by the elapsed limit ([PLN6]). It is below zero when there was never
+ * enough time.
+ */
 export function latestTurnBack(limit: Duration, { total }: ReturnTime): Duration {
   return minus(limit, total);
 }

@@ -12,9 +12,9 @@ const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.labe
 const idOf = (outline: Outline, index: number) => outline.steps[index]?.step.id as StepId;
 
 /**
- * Where a tether does not reach: every place at which a tethered performer is when a step starts or ends must lie within the
- * tether's length of its anchor by the shortest route ([PLN7]). Once for each stay, with all the steps of it; moving the anchor to
- * where the performer is not is reported too.
+ * Reports where a tether does not reach. Every place at which a tethered performer is when a step starts or ends must
+ * be within the tether's length of its anchor by the shortest route ([PLN7]). There is one finding for each stay at a
+ * place, naming all the steps during it. Moving the anchor to a place where the performer is not is reported too.
  */
 export function reachFindings(network: Network, whereabouts: Whereabouts): Finding[] {
   const { outline } = network;
@@ -31,7 +31,7 @@ export function reachFindings(network: Network, whereabouts: Whereabouts): Findi
       visit(step, anchor, start);
       visit(step, anchor, end);
       if (moved !== null && start !== null && moved !== start && moved !== end) {
-        misplaced.push(anchorElsewhere(outline, member, step, moved, end ?? start));
+        misplaced.push(anchorElsewhere(outline, { member, step, anchor: moved, place: end ?? start }));
       }
     }
     return [...stays.flatMap((stay) => beyondReach(outline, member, stay)), ...misplaced];
@@ -74,21 +74,23 @@ function beyondReach(outline: Outline, member: CrewMember, { anchor, place, step
   return [finding("error", "tether/out-of-reach", where, tooShort, concerned)];
 }
 
-function anchorElsewhere(
-  outline: Outline,
-  member: CrewMember,
-  index: number,
-  anchor: PlaceId,
-  place: PlaceId,
-): Finding {
+/** A step that moves the anchor of a tether to another place than where its crew member is. */
+interface MisplacedAnchor {
+  readonly member: CrewMember;
+  readonly step: number;
+  readonly anchor: PlaceId;
+  readonly place: PlaceId;
+}
+
+function anchorElsewhere(outline: Outline, { member, step, anchor, place }: MisplacedAnchor): Finding {
   const elsewhere = message("tether/anchor-not-there", {
-    step: idOf(outline, index),
+    step: idOf(outline, step),
     crew: member.call,
     anchor: labelOf(outline, anchor),
     place: labelOf(outline, place),
   });
-  return finding("error", "tether/anchor-not-there", `${outline.steps[index]?.pointer}/anchor`, elsewhere, {
-    steps: [idOf(outline, index)],
+  return finding("error", "tether/anchor-not-there", `${outline.steps[step]?.pointer}/anchor`, elsewhere, {
+    steps: [idOf(outline, step)],
     things: [member.id, anchor],
   });
 }
@@ -99,8 +101,9 @@ interface Line {
 }
 
 /**
- * Where the lines of two tethered crew members may lie over the same route at once ([PLN7]): at once unless the order has the
- * one taken up before the other is laid. Once for each pair and route, with the first two spans of steps that meet.
+ * Reports where the lines of two tethered crew members may lie over the same route at the same time ([PLN7]). They may
+ * unless the order makes sure that one is taken up before the other is laid. There is one finding for each pair and
+ * route, naming the first two overlapping spans of steps.
  */
 export function sharedRouteFindings(order: HappensBefore, whereabouts: Whereabouts): Finding[] {
   const { network } = order;
@@ -119,13 +122,16 @@ export function sharedRouteFindings(order: HappensBefore, whereabouts: Whereabou
     lines.flatMap((one, position) =>
       lines.slice(position + 1).flatMap((other) => {
         const shared = firstShared(order, one.spans, other.spans);
-        return shared ? [sharedRoute(outline, route, one.lane, other.lane, shared)] : [];
+        return shared ? [sharedRoute(outline, { route, lanes: [one.lane, other.lane], spans: shared })] : [];
       }),
     ),
   );
 }
 
-/** The first two spans that may be at once. Each list is in the order of its lane, so what is over before a span is over before all behind it. */
+/**
+ * The first two spans that may overlap in time. Each list is in the order of its lane, so a span that is over before a
+ * given span is also over before all later ones.
+ */
 function firstShared(
   order: HappensBefore,
   ones: readonly LineSpan[],
@@ -143,15 +149,16 @@ function firstShared(
   }
 }
 
-function sharedRoute(
-  outline: Outline,
-  route: string,
-  lane: number,
-  otherLane: number,
-  [one, other]: readonly [LineSpan, LineSpan],
-): Finding {
+/** Two lines that may lie over one route at the same time, each by its lane and the span of steps. */
+interface SharedRoute {
+  readonly route: string;
+  readonly lanes: readonly [number, number];
+  readonly spans: readonly [LineSpan, LineSpan];
+}
+
+function sharedRoute(outline: Outline, { route, lanes, spans: [one, other] }: SharedRoute): Finding {
   const [a, b] = route.split(" ") as [PlaceId, PlaceId];
-  const [member, otherMember] = [outline.crew[lane], outline.crew[otherLane]];
+  const [member, otherMember] = lanes.map((lane) => outline.crew[lane]);
   const during = ({ from, to }: LineSpan) =>
     from === to
       ? message("tether/in-step", { step: idOf(outline, from) })

@@ -9,14 +9,15 @@ export interface TetherStep {
   readonly step: number;
   /** Where the tether is anchored when the step starts. */
   readonly anchor: PlaceId;
-  /** Where the performer is when the step starts, and when it ends; `null` when not known. */
+  /** The performer's place when the step starts; `null` when unknown. */
   readonly start: PlaceId | null;
+  /** The performer's place when the step ends; `null` when unknown. */
   readonly end: PlaceId | null;
-  /** Where the step moves the anchor; `null` when it leaves it. */
+  /** The place to which the step moves the anchor; `null` when it does not move it. */
   readonly moved: PlaceId | null;
 }
 
-/** The steps of a tethered crew member's lane with its tether; none for a crew member without one. */
+/** The steps in the lane of a tethered crew member, each with its tether; empty for a crew member without a tether. */
 export function tetherStepsOf(
   { outline, lanes }: Network,
   whereabouts: Whereabouts,
@@ -37,30 +38,34 @@ export function tetherStepsOf(
   });
 }
 
-/** The steps during which a line lies over a route, from the one that lays it there to the one that takes it up, both included. */
+/**
+ * The steps during which a line lies over a route, from the step that lays it to the step that takes it up, both
+ * included.
+ */
 export interface LineSpan {
   readonly from: number;
   readonly to: number;
 }
 
-/** Names a route by the two places it joins, whichever way it is walked. */
+/** A key for the route between two places, the same in both directions. */
 export function routeKey(a: PlaceId, b: PlaceId): string {
   return a < b ? `${a} ${b}` : `${b} ${a}`;
 }
 
-/** A line over one route while it is followed. */
+/** The state of a line over one route while the lane is followed. */
 interface Laid {
-  /** How often the line runs over the route. */
+  /** The number of times that the line runs over the route. */
   times: number;
   readonly from: number;
-  /** The last step that took it up. */
+  /** The last step that took the line up from the route. */
   to: number;
 }
 
 /**
- * Where a tethered crew member's line lies: for each route it comes to lie over, when. The line runs from the anchor along the ways
- * walked (the quickest, else the shortest), going back the way one came takes it up again, and moving the anchor starts it
- * anew ([PLN7]). A way that no routes give lays no line.
+ * For each route that a tethered crew member's line comes to lie over, the spans of steps during which it lies there.
+ * The line runs from the anchor along the ways that were walked (the quickest, or the shortest where no times are
+ * known). Walking back takes it up again, and moving the anchor starts it afresh ([PLN7]). Between places that no
+ * routes join, no line is recorded.
  */
 export function lineSpansOf(
   network: Network,

@@ -4,19 +4,22 @@ import type { Duration, Metres, PlaceId } from "../units/index.ts";
 
 /** A way along routes. */
 export interface Way {
-  /** The places passed, both ends included. */
+  /** The places along the way, both ends included. */
   readonly places: readonly PlaceId[];
-  /** What the way adds up to: ms or metres, as asked. */
+  /** The total of the way, in ms or in metres depending on what was asked for. */
   readonly cost: number;
 }
 
-/** Ways between the places of a procedure; routes may be walked in both directions. */
+/** Finds ways between the places of a procedure. Routes may be walked in both directions. */
 export interface Ways {
   /** The quickest way; `null` when no routes with a time lead there. */
   quickest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Duration }) | null;
   /** The shortest way; `null` when no routes lead there. */
   shortest(from: PlaceId, to: PlaceId): (Way & { readonly cost: Metres }) | null;
-  /** The length of the shortest route that joins two places with none between; `null` when none does, zero from a place to itself. */
+  /**
+   * The length of the shortest single route between two places; `null` when none joins them directly, zero from a place
+   * to itself.
+   */
   leg(a: PlaceId, b: PlaceId): Metres | null;
   /** The quickest way to the refuge that is nearest in time; `null` when no routes with a time lead to one. */
   toRefuge(from: PlaceId): (Way & { readonly cost: Duration }) | null;
@@ -27,7 +30,7 @@ interface Leg {
   readonly cost: number;
 }
 
-/** Every way from one place, as the place before each place and the cost so far (Dijkstra 1959). */
+/** Every way from one place: for each place, the place before it and the cost so far (Dijkstra 1959). */
 interface Reach {
   readonly cost: ReadonlyMap<PlaceId, number>;
   readonly from: ReadonlyMap<PlaceId, PlaceId>;
@@ -84,7 +87,7 @@ function finder(routes: readonly Route[], costOf: (route: Route) => number | und
 
 const known = new WeakMap<Procedure, Ways>();
 
-/** The ways of a procedure. What has been found is kept with the procedure, so ask as often as need be. */
+/** The ways of a procedure. Results are cached for each procedure, so asking repeatedly costs little. */
 export function waysOf(procedure: Procedure): Ways {
   const kept = known.get(procedure);
   if (kept) return kept;

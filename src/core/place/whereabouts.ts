@@ -7,24 +7,39 @@ import { longest, NO_TIME } from "../units/index.ts";
 import type { Ways } from "./ways.ts";
 import { waysOf } from "./ways.ts";
 
-/** Where the crew is and how long each step takes, in one scenario. */
+/** Where the crew members are and how long each step takes, in one scenario. */
 export interface Whereabouts {
-  /** For each step (reading order index) and each of its performers (as in `performers`): the place when the step starts; `null` when unknown. */
+  /**
+   * For each step (by reading order index) and each of its performers (in the order of `performers`): the performer's
+   * place when the step starts; `null` when unknown.
+   */
   readonly from: readonly (readonly (PlaceId | null)[])[];
-  /** For each active step its duration, translations without `time` taken from the routes ([PRO6]); zero for inactive ones. */
+  /**
+   * For each active step its duration; translations without `time` take theirs from the routes ([PRO6]). Zero for
+   * inactive steps.
+   */
   readonly times: readonly StepTime[];
-  /** Steps done elsewhere than where the performer is, and translations with no way. */
+  /**
+   * Findings for steps done at another place than where the performer is, and for translations between places that no
+   * routes join.
+   */
   readonly findings: readonly Finding[];
 }
 
 const NONE: StepTime = { low: NO_TIME, likely: NO_TIME, high: NO_TIME };
 
-/** Whether a crew member's place matters: outside always, inside and on the ground only when the procedure says where they start. */
+/**
+ * True when a crew member's place is followed: always for those outside; for those inside or on the ground only when
+ * the procedure says where they start.
+ */
 export function isPlaced({ station, start }: CrewMember): boolean {
   return station === "outside" || start !== undefined;
 }
 
-/** Follows every lane of a network from `start` through the steps that say where they are ([PRO7]) and takes the times of translations. */
+/**
+ * Follows every lane of a network from its `start` through the steps that name a place ([PRO7]), and works out the
+ * durations of translations.
+ */
 export function whereaboutsOf(
   { outline, activity, lanes }: Network,
   ways: Ways = waysOf(outline.procedure),
@@ -40,7 +55,7 @@ export function whereaboutsOf(
       if (!entry) continue;
       const { step } = entry;
       if (step.at !== undefined && place !== null && step.at !== place) {
-        findings.push(notThere(outline, entry, member, place, step.at, ways));
+        findings.push(notThere({ outline, entry, member, from: place, to: step.at }, ways));
       }
       if (step.at !== undefined) place = step.at;
       const seat = from[index];
@@ -51,30 +66,37 @@ export function whereaboutsOf(
   const times = outline.steps.map((entry): StepTime => {
     if (!activity.active[entry.index]) return NONE;
     if (entry.step.time) return entry.step.time;
-    const taken = translationTime(outline, entry, from[entry.index] ?? [], ways, findings);
-    return { low: taken, likely: taken, high: taken };
+    const taken = translationTime({ outline, entry, from: from[entry.index] ?? [], ways });
+    findings.push(...taken.findings);
+    return { low: taken.time, likely: taken.time, high: taken.time };
   });
   return { from, times, findings };
 }
 
-function translationTime(
-  outline: Outline,
-  entry: OutlineStep,
-  from: readonly (PlaceId | null)[],
-  ways: Ways,
-  findings: Finding[],
-): Duration {
+interface Translation {
+  readonly outline: Outline;
+  readonly entry: OutlineStep;
+  readonly from: readonly (PlaceId | null)[];
+  readonly ways: Ways;
+}
+
+/** The time that a translation takes for the slowest of its performers, and the findings for those with no way. */
+function translationTime({ outline, entry, from, ways }: Translation): {
+  readonly time: Duration;
+  readonly findings: readonly Finding[];
+} {
   const { step } = entry;
   const to = step.to;
-  if (to === undefined) return NO_TIME;
+  if (to === undefined) return { time: NO_TIME, findings: [] };
+  const findings: Finding[] = [];
   const times = from.flatMap((place, seat): Duration[] => {
     const member = outline.crew[entry.performers[seat] ?? -1];
     if (place === null) {
-      if (member && isPlaced(member)) findings.push(noWay(outline, entry, member, null, to));
+      if (member && isPlaced(member)) findings.push(noWay({ outline, entry, member, from: null, to }));
       return [];
     }
     const way = ways.quickest(place, to);
-    if (!way && member) findings.push(noWay(outline, entry, member, place, to));
+    if (!way && member) findings.push(noWay({ outline, entry, member, from: place, to }));
     return way ? [way.cost] : [];
   });
   if (from.every((place) => place === null) && findings.every(({ steps }) => !steps.includes(step.id))) {
@@ -84,33 +106,35 @@ function translationTime(
       }),
     );
   }
-  return longest(...times);
+  return { time: longest(...times), findings };
 }
 
 const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.label ?? place;
 
-function notThere(
-  outline: Outline,
-  entry: OutlineStep,
-  member: CrewMember,
-  place: PlaceId,
-  at: PlaceId,
-  ways: Ways,
-): Finding {
+/** A crew member who would have to get from one place to another for a step; `from` is `null` when unknown. */
+interface Passage<From extends PlaceId | null> {
+  readonly outline: Outline;
+  readonly entry: OutlineStep;
+  readonly member: CrewMember;
+  readonly from: From;
+  readonly to: PlaceId;
+}
+
+function notThere({ outline, entry, member, from, to }: Passage<PlaceId>, ways: Ways): Finding {
   const astray = message("place/not-there", {
     crew: member.call,
-    place: labelOf(outline, place),
+    place: labelOf(outline, from),
     step: entry.step.id,
-    at: labelOf(outline, at),
+    at: labelOf(outline, to),
   });
   return finding("error", "place/not-there", `${entry.pointer}/at`, astray, {
     steps: [entry.step.id as StepId],
-    things: [member.id, at],
-    mend: ways.quickest(place, at) ? [translationBefore(outline, entry, member, at)] : null,
+    things: [member.id, to],
+    mend: ways.quickest(from, to) ? [translationBefore(outline, entry, member, to)] : null,
   });
 }
 
-/** The change that puts a translation before a step, done on the same conditions. */
+/** The change that inserts a translation before a step, under the same conditions as the step. */
 function translationBefore(
   outline: Outline,
   { step, task }: OutlineStep,
@@ -137,18 +161,12 @@ function translationBefore(
   return before ? { add, behind: before.id } : { add, first: task.id };
 }
 
-function noWay(
-  outline: Outline,
-  entry: OutlineStep,
-  member: CrewMember,
-  place: PlaceId | null,
-  to: PlaceId,
-): Finding {
+function noWay({ outline, entry, member, from, to }: Passage<PlaceId | null>): Finding {
   const why =
-    place === null
+    from === null
       ? message("place/no-way-unknown", { crew: member.call, step: entry.step.id })
       : message("place/no-way", {
-          from: labelOf(outline, place),
+          from: labelOf(outline, from),
           to: labelOf(outline, to),
           step: entry.step.id,
         });

@@ -51,7 +51,7 @@ export const changeForms = {
   head: z.strictObject({ head: fields, unset }),
 } as const;
 
-/** One change to a procedure: what it touches is named by list and id, never by index ([CHG1]). */
+/** One change to a procedure. It names what it changes by list and id, never by index ([CHG1]). */
 export const changeSchema = z.union([
   changeForms.add,
   changeForms.drop,
@@ -64,24 +64,24 @@ export const changeSchema = z.union([
 
 type Form<Name extends keyof typeof changeForms> = Readonly<z.output<(typeof changeForms)[Name]>>;
 
-/** A new member, behind another or first in a list. */
+/** Adds a member to a list, after another member or first. */
 export type AddChange = Form<"add">;
-/** A member that goes; `after` entries and watches that name a dropped step let it go. */
+/** Removes a member. The `after` entries and watches that name a dropped step lose that reference. */
 export type DropChange = Form<"drop">;
-/** A member that comes to stand elsewhere. */
+/** Moves a member to another position. */
 export type MoveChange = Form<"move">;
-/** Fields of a member that are set as whole values, or removed; its id stays. */
+/** Sets or removes fields of a member as whole values. Its id stays. */
 export type FieldChange = Form<"change">;
-/** Another id, in the member and in everything that names it. */
+/** Gives a member another id, both in the member and in everything that names it. */
 export type RenameChange = Form<"rename">;
-/** A contingency whose tasks come to stand in the plan, after the task of the step named. */
+/** Brings the tasks of a contingency into the plan, after the task of the named step. */
 export type BringChange = Form<"bring">;
-/** Fields of the head of the file that are set as whole values, or removed. */
+/** Sets or removes fields at the head of the file as whole values. */
 export type HeadChange = Form<"head">;
 
 /**
- * One change to a procedure ([CHG1]). The id of a route is its two places in either order, that of a supply its crew member and
- * its own id, each with a blank between: `"hatch boom"`, `"ev1 oxygen"`.
+ * One change to a procedure ([CHG1]). The id of a route is its two places in either order, and the id of a supply is
+ * its crew member and its own id, each pair separated by a blank: `"hatch boom"`, `"ev1 oxygen"`.
  */
 export type Change =
   | AddChange

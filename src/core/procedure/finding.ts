@@ -3,7 +3,7 @@ import { message } from "../../words/index.ts";
 import type { StepId } from "../units/index.ts";
 import type { Change } from "./change.ts";
 
-/** Where in a file something stands; both count from 1. */
+/** A position in a file; line and column both count from 1. */
 export interface FilePosition {
   readonly line: number;
   readonly column: number;
@@ -15,15 +15,18 @@ export type PatchOperation =
   | { readonly op: "remove"; readonly path: string }
   | { readonly op: "move"; readonly from: string; readonly path: string };
 
-/** How much a finding matters: an error must be mended before the walk, a caution looked at, an advice weighed. */
+/**
+ * How much a finding matters: an error must be mended before the walk, a caution needs a look, an advice can be
+ * weighed.
+ */
 export type FindingLevel = "error" | "caution" | "advice";
 
-/** Something the checker has to say about a procedure ([CHK1]). */
+/** One thing that the checker reports about a procedure ([CHK1]). */
 export interface Finding {
   readonly level: FindingLevel;
   /** `area/what`, for example `custody/not-held`. */
   readonly code: string;
-  /** What there is to say: a sentence a practitioner understands, once it is put in words. */
+  /** The report itself. Put into words, it is a sentence that a practitioner understands. */
   readonly message: Message;
   /** JSON Pointer (RFC 6901) to the place in the file; `""` is the whole file. */
   readonly pointer: string;
@@ -31,18 +34,21 @@ export interface Finding {
   readonly steps: readonly StepId[];
   /** Ids of the crew, places, items, windows … concerned. */
   readonly things: readonly string[];
-  /** Line and column of the pointer, where the text of the file is known. */
+  /** Line and column of the pointer; `null` when the text of the file is not known. */
   readonly position: FilePosition | null;
-  /** Changes to the procedure that mend just this; `null` where more than one mend is thinkable. Never applied unasked. */
+  /**
+   * Changes to the procedure that mend only this finding; `null` when there is more than one way to mend it. Never
+   * applied unasked.
+   */
   readonly mend: readonly Change[] | null;
   /**
-   * Where the file is no procedure, so that there is nothing to change: a JSON Patch of the file as it stands that repairs just this;
-   * `null` where more than one is thinkable. Never applied unasked.
+   * Used where the file does not read as a procedure, so that there is nothing to change: a JSON Patch of the file that
+   * repairs only this finding. `null` when there is more than one way to repair it. Never applied unasked.
    */
   readonly repair: readonly PatchOperation[] | null;
 }
 
-/** A finding without its place in the file, with nothing concerned unless said. */
+/** Makes a finding without a position in the file. Everything that is left out of the options is empty or `null`. */
 export function finding(
   level: FindingLevel,
   code: string,

@@ -1,4 +1,4 @@
-/** One step on the way into a JSON document: a key of an object or an index of an array. */
+/** One part of a path into a JSON document: a key of an object or an index of an array. */
 export type PathPart = string | number;
 
 /** The JSON Pointer (RFC 6901) of a path; the empty path gives `""`, the whole document. */

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { procedureSchema } from "./schema.ts";
 
-/** The JSON Schema (2020-12) of the procedure file, as an author's editor reads it; made from the Zod schema. */
+/** The JSON Schema (2020-12) of the procedure file, made from the Zod schema. An author's text editor reads it. */
 export function procedureJsonSchema(): object {
   const schema = z.toJSONSchema(procedureSchema, { io: "input", target: "draft-2020-12" });
   return described(
@@ -11,5 +11,5 @@ export function procedureJsonSchema(): object {
   );
 }
 
-/** A JSON Schema with what it says of itself. */
+/** Adds a title and a description to a JSON Schema. */
 const described = (schema: object, title: string, description: string) => ({ ...schema, title, description });

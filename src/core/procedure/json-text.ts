@@ -8,18 +8,21 @@ import { finding } from "./finding.ts";
 import type { PathPart } from "./json-pointer.ts";
 import { jsonPointer, pointerParts } from "./json-pointer.ts";
 
-/** A JSON text that has been read: its value, and where in the text each part stands. */
+/** A JSON text that has been read: its value, and where each part is in the text. */
 export interface JsonText {
   readonly value: unknown;
-  /** What is wrong with the text as JSON, doubled keys included. */
+  /** The errors of the text as JSON, including doubled keys. */
   readonly findings: readonly Finding[];
-  /** Line and column of what a JSON Pointer names, or of the nearest part above it that is in the text; `null` when nothing could be read. */
+  /**
+   * The line and column of the part that a JSON Pointer names, or of its nearest ancestor in the text. Returns `null`
+   * when nothing could be read.
+   */
   positionOf(pointer: string): FilePosition | null;
 }
 
 const STRICT = { disallowComments: true, allowTrailingComma: false, allowEmptyContent: false } as const;
 
-/** What is said of each mistake that the parser tells apart. */
+/** The message for each kind of mistake that the parser distinguishes. */
 const MISTAKES: Readonly<Record<string, Message>> = {
   InvalidSymbol: message("file/syntax-invalid-symbol"),
   InvalidNumberFormat: message("file/syntax-invalid-number-format"),
@@ -41,7 +44,10 @@ const MISTAKES: Readonly<Record<string, Message>> = {
 
 type PositionAt = (offset: number) => FilePosition;
 
-/** Finds line and column of offsets into a text; the lines are told apart once, since a file may have thousands of findings. */
+/**
+ * Returns a function that converts an offset into line and column. The text is split into lines once, since a file may
+ * have thousands of findings.
+ */
 function positionsIn(text: string): PositionAt {
   const starts = [0];
   for (let end = text.indexOf("\n"); end >= 0; end = text.indexOf("\n", end + 1)) starts.push(end + 1);
@@ -59,7 +65,7 @@ function syntaxFinding(positionAt: PositionAt, { error, offset }: ParseError): F
   };
 }
 
-/** Where the part named stands, or the deepest part above it that exists; a member of an object starts at its key. */
+/** The offset of the named part, or of its deepest ancestor that exists. A member of an object starts at its key. */
 function offsetOf(root: Node, parts: readonly string[]): number {
   let node = root;
   let offset = root.offset;
@@ -106,7 +112,10 @@ const unreadable = (why: Message): JsonText => ({
   positionOf: () => null,
 });
 
-/** Reads a JSON text strictly (RFC 8259, a leading byte order mark let pass) and keeps where everything stands. Never throws. */
+/**
+ * Reads a JSON text strictly (RFC 8259, except that a leading byte order mark is allowed) and records where everything
+ * is. Never throws.
+ */
 export function readJsonText(source: string): JsonText {
   const text = source.startsWith("\uFEFF") ? source.slice(1) : source;
   if (text.trim() === "") return unreadable(message("file/empty"));
@@ -127,7 +136,7 @@ export function readJsonText(source: string): JsonText {
       positionOf: (pointer) => positionAt(offsetOf(root, pointerParts(pointer))),
     };
   } catch (error) {
-    // The parser recurses: a document nested many thousand deep ends here.
+    // The parser is recursive and runs out of stack on a document nested many thousands deep.
     if (error instanceof RangeError) return unreadable(message("file/nested-too-deeply"));
     if (error instanceof SyntaxError) return unreadable(message("file/not-json"));
     throw error;

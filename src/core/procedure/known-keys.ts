@@ -25,7 +25,7 @@ function keys(schema: Schema): string[] {
   return schema instanceof z.ZodObject ? Object.keys(schema.shape) : unwrap(schema).flatMap(keys);
 }
 
-/** The keys the procedure format knows at a path (array indices stand for any element). */
+/** The keys that the procedure format has at a path. An array index in the path stands for any element. */
 export function knownKeys(path: readonly PropertyKey[]): string[] {
   const schemas = path.reduce<Schema[]>(
     (at, part) => at.flatMap((schema) => children(schema, part)),
@@ -34,7 +34,7 @@ export function knownKeys(path: readonly PropertyKey[]): string[] {
   return [...new Set(schemas.flatMap(keys))];
 }
 
-/** The known word nearest to `word` by edit distance; `null` when none is near enough to be meant. */
+/** The known word nearest to `word` by edit distance; `null` when none is near enough to have been meant. */
 export function nearest(word: string, known: readonly string[]): string | null {
   if (known.length === 0) return null;
   const candidate = closest(word.toLowerCase(), known);
@@ -46,8 +46,9 @@ export function nearest(word: string, known: readonly string[]): string | null {
 const digitsOf = (word: string) => word.replace(/\D/g, "");
 
 /**
- * The known word that `word` is surely a slip for: at most two letters off and no more than half of it, nearer than any other known
- * word, and with the same digits, since `bolt-2` is no slip for `bolt-1`. `null` when that cannot be said.
+ * The known word that `word` is certainly a misspelling of: at most two letters differ and no more than half of them,
+ * no other known word is as near, and the digits are the same, since `bolt-2` is not a misspelling of `bolt-1`. Returns
+ * `null` when there is no such word.
  */
 export function surelyMeant(word: string, known: readonly string[]): string | null {
   const ranked = known.map((one) => ({ one, off: distance(word, one) })).sort((a, b) => a.off - b.off);

@@ -7,12 +7,12 @@ export interface OutlineStep {
   readonly index: number;
   readonly step: Step;
   readonly task: Task;
-  /** Number as printed: task and step, both from 1, `3.2`. */
+  /** The number as printed: task and step, both counted from 1, such as `3.2`. */
   readonly number: string;
   /** JSON Pointer to the step in the file. */
   readonly pointer: string;
   readonly getAhead: boolean;
-  /** Performers as indices into `crew`, in the order of `by`. */
+  /** The performers as indices into `crew`, in the order of `by`. */
   readonly performers: readonly number[];
 }
 
@@ -22,7 +22,7 @@ export interface OutlineDecision {
   readonly madeBy: OutlineStep;
 }
 
-/** A procedure laid out for use: steps in reading order ([PRO1]) and every id looked up once. */
+/** A procedure prepared for use: its steps in reading order ([PRO1]), with every id resolved once. */
 export interface Outline {
   readonly procedure: Procedure;
   readonly steps: readonly OutlineStep[];
@@ -38,7 +38,10 @@ export interface Outline {
   decision(id: string): OutlineDecision | null;
 }
 
-/** Lays a procedure out. Contingencies are left aside: their steps are not performed until they are brought in. */
+/**
+ * Prepares a procedure for use. Contingencies are left out, because their steps are not performed until they are
+ * brought in.
+ */
 export function outlineOf(procedure: Procedure): Outline {
   const lanes = new Map(procedure.crew.map(({ id }, index) => [id as string, index]));
   const steps: OutlineStep[] = [];

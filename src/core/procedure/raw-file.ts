@@ -1,12 +1,12 @@
 import type { PathPart } from "./json-pointer.ts";
 
-/** A part of a file that may have any shape, with the path to it: references are checked even where the shape is wrong. */
+/** A part of a file, of any shape, with the path to it. It lets references be checked even where the shape is wrong. */
 export interface RawPart {
   readonly value: unknown;
   readonly path: readonly PathPart[];
 }
 
-/** The member `key` of an object; a part with the value `undefined` when there is none. */
+/** The member `key` of an object. Returns a part with the value `undefined` when there is no such member. */
 export function member(part: RawPart, key: string): RawPart {
   const { value } = part;
   const isObject = typeof value === "object" && value !== null && !Array.isArray(value);
@@ -16,14 +16,14 @@ export function member(part: RawPart, key: string): RawPart {
   };
 }
 
-/** The entries of an array; none when the part is no array. */
+/** The entries of an array; empty when the part is not an array. */
 export function entries(part: RawPart): RawPart[] {
   return Array.isArray(part.value)
     ? part.value.map((value: unknown, index) => ({ value, path: [...part.path, index] }))
     : [];
 }
 
-/** The members of an object as [key, part]; none when the part is no object. */
+/** The members of an object as [key, part]; empty when the part is not an object. */
 export function members(part: RawPart): [string, RawPart][] {
   const { value } = part;
   if (typeof value !== "object" || value === null || Array.isArray(value)) return [];
@@ -33,7 +33,7 @@ export function members(part: RawPart): [string, RawPart][] {
   ]);
 }
 
-/** The text of a part, or `null` when it is not text. */
+/** The text of a part; `null` when the part is not text. */
 export function textOf(part: RawPart): string | null {
   return typeof part.value === "string" ? part.value : null;
 }

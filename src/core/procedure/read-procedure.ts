@@ -8,14 +8,14 @@ import { FORMAT, procedureSchema } from "./schema.ts";
 import { schemaFindings } from "./schema-findings.ts";
 import { SIZE_LIMITS, sizeFindings } from "./size-findings.ts";
 
-/** What reading a procedure came to. */
+/** The result of reading a procedure. */
 export interface ReadProcedure {
   /** The procedure; `null` when a finding is an error. */
   readonly procedure: Procedure | null;
-  /** The procedure as written, for keeping and passing on; `null` when a finding is an error. */
+  /** The procedure as written, to be kept and passed on; `null` when a finding is an error. */
   readonly file: ProcedureFile | null;
   readonly findings: readonly Finding[];
-  /** Gives findings their line and column, where the text of the file is known. */
+  /** Returns the findings with line and column filled in, where the text of the file is known. */
   locate(findings: readonly Finding[]): Finding[];
 }
 
@@ -26,7 +26,10 @@ const refused = (findings: readonly Finding[]): Parsed => ({ procedure: null, fi
 const VERSION = /^tetherline\.procedure\/(\d+)$/;
 const READ_VERSION = Number(VERSION.exec(FORMAT)?.[1]);
 
-/** A refusal when the file is of another format or a newer version of this one ([PRO11]); there is no older version to migrate yet. */
+/**
+ * Returns a refusal when the file has another format or a newer version of this one ([PRO11]), `null` otherwise. There
+ * is no older version to migrate yet.
+ */
 function formatFinding(value: unknown): Finding | null {
   const format =
     typeof value === "object" && value !== null ? (value as { format?: unknown }).format : undefined;
@@ -45,7 +48,7 @@ function formatFinding(value: unknown): Finding | null {
   return finding("error", "file/newer-version", "/format", newer);
 }
 
-/** Reads a procedure from a JSON value of any shape, all errors together ([PRO10]). Never throws. */
+/** Reads a procedure from a JSON value of any shape and reports all errors together ([PRO10]). Never throws. */
 export function parseProcedure(value: unknown): Parsed {
   const otherFormat = formatFinding(value);
   if (otherFormat) return refused([otherFormat]);
@@ -65,15 +68,15 @@ export function parseProcedure(value: unknown): Parsed {
 }
 
 /**
- * A JSON value as a procedure file where its shape is right, although what it names may not be there: something that can be changed,
- * if not planned. `null` for any other shape.
+ * Returns a JSON value as a procedure file when its shape is right, even if it refers to things that do not exist. Such
+ * a file can be changed, though not planned. Returns `null` for any other shape.
  */
 export function procedureFileOf(value: unknown): ProcedureFile | null {
   if (formatFinding(value) || sizeFindings(value).length > 0) return null;
   return procedureSchema.safeParse(value).success ? (value as ProcedureFile) : null;
 }
 
-/** Reads a procedure from the text of its file; every finding has its line and column. Never throws. */
+/** Reads a procedure from the text of its file. Every finding has its line and column. Never throws. */
 export function readProcedure(text: string): ReadProcedure {
   const bytes = new TextEncoder().encode(text).length;
   if (bytes > SIZE_LIMITS.bytes) {

@@ -1,23 +1,24 @@
 import type { DecisionId } from "../units/index.ts";
 import type { Outline, OutlineStep } from "./outline.ts";
 
-/** How decisions came out, by decision id. A decision that is missing counts as its `expect` ([PRO5]). */
+/** The outcomes of decisions, by decision id. A decision that is missing counts as its `expect` ([PRO5]). */
 export type Outcomes = ReadonlyMap<DecisionId, string>;
 
-/** No decision taken: every one counts as its `expect`. */
+/** No decision has been taken, so every one counts as its `expect`. */
 export const AS_EXPECTED: Outcomes = new Map();
 
 /** Which steps of an outline are performed. */
 export interface Activity {
-  /** One entry a step, by reading order index: whether it is active ([PRO4]). */
+  /** For each step, by reading order index, whether it is active ([PRO4]). */
   readonly active: readonly boolean[];
   /** The decisions that arise: those made by an active step. */
   readonly arising: ReadonlySet<DecisionId>;
 }
 
 /**
- * Which steps are active when decisions come out as said. A step is active when every decision its `when` names arises
- * (its own step is active) and came out so. With `getAheads` false the steps of get-ahead tasks are left out ([PRO9]).
+ * Returns the steps that are active with the given outcomes. A step is active when every decision named in its `when`
+ * arises (the step that makes it is active) and has the outcome given there. With `getAheads` false the steps of
+ * get-ahead tasks are left out ([PRO9]).
  */
 export function activityOf(outline: Outline, outcomes: Outcomes, getAheads: boolean): Activity {
   const arising = new Set<DecisionId>();
@@ -35,12 +36,15 @@ export function activityOf(outline: Outline, outcomes: Outcomes, getAheads: bool
   return { active, arising };
 }
 
-/** How a decision came out, or its `expect` while it is not taken ([PRO5]); `null` for an unknown decision. */
+/** The outcome of a decision, or its `expect` while it has not been taken ([PRO5]); `null` for an unknown decision. */
 export function outcomeOf(outline: Outline, outcomes: Outcomes, decision: DecisionId): string | null {
   return outcomes.get(decision) ?? outline.decision(decision)?.decision.expect ?? null;
 }
 
-/** The lanes of an outline: for each crew member, in the order of `crew`, its active steps as reading order indices ([PRO1]). */
+/**
+ * The lanes of an outline: for each crew member, in the order of `crew`, the reading order indices of the active steps
+ * ([PRO1]).
+ */
 export function lanesOf(outline: Outline, active: readonly boolean[]): number[][] {
   const lanes: number[][] = outline.crew.map(() => []);
   for (const { index, performers } of outline.steps) {
@@ -49,18 +53,26 @@ export function lanesOf(outline: Outline, active: readonly boolean[]): number[][
   return lanes;
 }
 
-/** Above so many combinations only departures from the expected outcomes are looked at ([ORD4]). */
+/**
+ * With more combinations of outcomes than this, only single and pairwise departures from the expected outcomes are
+ * examined ([ORD4]).
+ */
 export const MOST_SCENARIOS = 4096;
 
 /** The scenarios of a procedure. */
 export interface Scenarios {
-  /** One set of outcomes each; the expected one comes first. */
+  /** One set of outcomes for each scenario. The expected outcomes come first. */
   readonly outcomes: readonly Outcomes[];
-  /** True when every combination that can arise is there; false when only single and pairwise departures are. */
+  /**
+   * True when `outcomes` has every combination that can arise, false when it has only single and pairwise departures.
+   */
   readonly complete: boolean;
 }
 
-/** Every combination of outcomes that can arise, or, above {@link MOST_SCENARIOS}, all single and pairwise departures ([ORD4]). */
+/**
+ * Returns every combination of outcomes that can arise. Above {@link MOST_SCENARIOS} it returns only the single and
+ * pairwise departures from the expected outcomes ([ORD4]).
+ */
 export function scenariosOf(outline: Outline): Scenarios {
   let found: Outcomes[] = [AS_EXPECTED];
   for (const { decision, madeBy } of outline.decisions) {

@@ -33,7 +33,10 @@ const kindOf = (value: unknown): Message | string => {
   return KIND_OF_VALUE[typeof value] ?? typeof value;
 };
 
-/** Of the branches of a union, the one whose shape the value has, else the one with fewest complaints. */
+/**
+ * Chooses the branch of a union that a value was meant for: the branch whose shape the value has, otherwise the branch
+ * with the fewest issues.
+ */
 function likeliestBranch(issue: z.core.$ZodIssueInvalidUnion): Issue[] | null {
   const ranked = issue.errors
     .map((issues) => ({
@@ -49,7 +52,7 @@ function likeliestBranch(issue: z.core.$ZodIssueInvalidUnion): Issue[] | null {
   return next && next.rank === best.rank && best.rank > 1 ? null : best.issues;
 }
 
-/** The forms of a value, by the key it stands under. */
+/** The forms that a value may have, by the key it stands under. */
 const UNION_FORMS: Readonly<Record<string, Message>> = {
   start: message("file/form-location"),
   end: message("file/form-location"),
@@ -57,13 +60,13 @@ const UNION_FORMS: Readonly<Record<string, Message>> = {
   time: message("file/form-time"),
 };
 
-/** The forms of an entry, by the list it stands in. */
+/** The forms that an entry may have, by the list it stands in. */
 const ENTRY_FORMS: Readonly<Record<string, Message>> = {
   spans: message("file/form-span"),
   after: message("file/form-predecessor"),
 };
 
-/** The form that the schema names in an issue; what Zod says of itself stands as it is. */
+/** The form that the schema names in an issue. A message that Zod wrote itself is returned unchanged. */
 function formOf(said: string): Message | string {
   const form = TEXT_FORMS.find((one) => one === said);
   return form ? message(`file/form-${form}`) : said;
@@ -124,7 +127,7 @@ function messageOf(issue: Issue, path: readonly PropertyKey[], value: unknown): 
   }
 }
 
-/** The patch that gives a key its right name; `null` when the name is not sure or already there. */
+/** The patch that corrects the name of a key; `null` when the right name is uncertain or already present. */
 function renamed(
   holder: unknown,
   path: readonly PropertyKey[],
@@ -160,7 +163,7 @@ function findingsOf(root: unknown, issue: Issue, above: readonly PropertyKey[]):
   return [finding("error", code, jsonPointer(path), messageOf(issue, path, value))];
 }
 
-/** The findings that a failed Zod parse of the file `root` amounts to, in the order Zod met them. */
+/** Turns the issues of a failed Zod parse of the file `root` into findings, in the order in which Zod met them. */
 export function schemaFindings(root: unknown, error: z.ZodError): Finding[] {
   return error.issues.flatMap((issue) => findingsOf(root, issue, []));
 }

@@ -25,12 +25,12 @@ import {
 } from "../units/index.ts";
 import { alertsInOrder } from "./alert-order.ts";
 
-/** The format this program writes; files of older formats are migrated to it on reading. */
+/** The format that this program writes. Files of older formats are migrated to it when they are read. */
 export const FORMAT = "tetherline.procedure/1";
 
 /**
- * The forms a text must have, which `schema-findings` puts in a message: what a pattern or a check below gives as its message
- * is one of these.
+ * The forms that the schema requires of texts. A pattern or check below gives one of these names as its message, and
+ * `schema-findings` turns it into a sentence.
  */
 export const TEXT_FORMS = ["id", "duration", "short-duration", "instant", "real-instant"] as const;
 
@@ -216,7 +216,7 @@ const watch = z.strictObject({
   every: duration,
 });
 
-/** The whole procedure file, `tetherline.procedure/1`: the single source of the types and of the JSON Schema. */
+/** The whole procedure file, `tetherline.procedure/1`. The types and the JSON Schema are both derived from it. */
 export const procedureSchema = z.strictObject({
   $schema: z.string().optional(),
   format: z.literal(FORMAT),
@@ -240,7 +240,7 @@ export const procedureSchema = z.strictObject({
   watches: z.array(watch).default([]),
 });
 
-/** A procedure as read: durations in ms, lists present even when empty, alerts in their order. */
+/** A procedure as read: durations in ms, lists present even when empty, alerts sorted. */
 export type Procedure = z.output<typeof procedureSchema>;
 /** A procedure as written in its file. */
 export type ProcedureFile = z.input<typeof procedureSchema>;
@@ -259,5 +259,5 @@ export type Contingency = Procedure["contingencies"][number];
 export type Watch = Procedure["watches"][number];
 /** Where an item is ([PRO8]). */
 export type Location = z.output<typeof locationSchema>;
-/** Low, likely and high of a step's duration. */
+/** The low, likely and high duration of a step. */
 export type StepTime = NonNullable<Step["time"]>;

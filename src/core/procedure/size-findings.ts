@@ -4,7 +4,7 @@ import { finding } from "./finding.ts";
 import type { RawPart } from "./raw-file.ts";
 import { entries, member } from "./raw-file.ts";
 
-/** The largest procedure that is read ([PRO12]). */
+/** The limits on the size of a procedure that is read ([PRO12]). */
 export const SIZE_LIMITS = {
   steps: 5000,
   crew: 200,
@@ -13,7 +13,10 @@ export const SIZE_LIMITS = {
   bytes: 10 * 1024 * 1024,
 } as const;
 
-/** A refusal for each limit of {@link SIZE_LIMITS} that a file goes beyond; bytes are counted where the text is read. */
+/**
+ * Returns an error for each limit of {@link SIZE_LIMITS} that the file exceeds. Bytes are counted where the text is
+ * read.
+ */
 export function sizeFindings(file: unknown): Finding[] {
   const root: RawPart = { value: file, path: [] };
   const listOf = (holder: RawPart, key: string) => entries(member(holder, key));

@@ -2,11 +2,14 @@
 export interface FittedLine {
   readonly slope: number;
   at(x: number): number;
-  /** Standard deviation of the points about the line, with n − 2 degrees of freedom; `null` for two points. */
+  /** The standard deviation of the points about the line, with n − 2 degrees of freedom; `null` for two points. */
   readonly spread: number | null;
 }
 
-/** The line of ordinary least squares through points [x, y]; `null` when fewer than two x differ, or the numbers are too large to reckon with. */
+/**
+ * The ordinary least squares line through points [x, y]. Returns `null` when there are fewer than two different x, or
+ * when the numbers are too large to compute with.
+ */
 export function fittedLine(points: readonly (readonly [x: number, y: number])[]): FittedLine | null {
   const count = points.length;
   const meanX = points.reduce((sum, [x]) => sum + x, 0) / count;

@@ -4,43 +4,55 @@ import { fittedLine } from "./fitted-line.ts";
 
 const HOUR = 3_600_000;
 
-/** The line is fitted through so many of the last readings: enough to even out the gauge, few enough to follow a change of work. */
+/**
+ * The number of latest readings that the line is fitted through: enough to even out the gauge, few enough to follow a
+ * change of work.
+ */
 export const READINGS_FITTED = 6;
 
 /**
- * A reading above the one before it by more than this share of full − redline is a refill, and the line starts anew there;
- * a smaller rise is taken for the gauge's unsteadiness.
+ * A reading that exceeds the one before by more than this share of (full − redline) is a refill, and the fit starts
+ * again from it. A smaller rise is taken to be noise of the gauge.
  */
 export const REFILL_SHARE = 0.05;
 
-/** What a procedure says of a supply; levels in its own unit. */
+/** What a procedure says about a supply. Levels are in the supply's own unit. */
 export interface SupplyPlan {
   readonly full: number;
   readonly redline: number;
-  /** Planned use in one hour. */
+  /** The planned use in one hour. */
   readonly perHour: number;
 }
 
 /** A reading of a supply's gauge. */
 export interface Reading {
-  /** When, in PET; below zero before the clock was started. */
+  /** The PET of the reading; below zero before the clock was started. */
   readonly at: Duration;
   readonly value: number;
 }
 
-/** Where a supply is heading ([FOR3]). Levels in the supply's unit, times in PET. */
+/** Where a supply is heading ([FOR3]). Levels are in the supply's unit, times in PET. */
 export interface SupplyForecast {
-  /** `fit`: the line through the last readings. `plan`: the planned rate, because no line can be laid or it does not fall. */
+  /**
+   * `fit`: the line through the latest readings. `plan`: the planned rate, because no line can be fitted or it does not
+   * fall.
+   */
   readonly basis: "fit" | "plan";
-  /** Used in one hour; zero or more. */
+  /** The use in one hour; zero or more. */
   readonly perHour: number;
   /** The level at `now`. */
   readonly level: number;
-  /** When the redline is met, cut to the millisecond, in the past if it has been; `null` when not within a year of `now`. */
+  /**
+   * When the redline is reached, cut to the millisecond; in the past if it has been. `null` when that is more than a
+   * year after `now`.
+   */
   readonly redlineAt: Duration | null;
-  /** Standard deviation of the readings about the line (n − 2); `null` without a line through three readings or more. */
+  /**
+   * The standard deviation of the readings about the line (n − 2 degrees of freedom); `null` unless a line goes through
+   * three readings or more.
+   */
   readonly spread: number | null;
-  /** How many readings the line goes through; zero on the planned rate. */
+  /** The number of readings that the line goes through; zero with the planned rate. */
   readonly fitted: number;
   /** The last reading; `null` when there is none. */
   readonly last: Reading | null;
@@ -49,10 +61,13 @@ export interface SupplyForecast {
 }
 
 /**
- * The forecast of a supply at `now` from its readings up to then, in any order ([FOR3]): ordinary least squares through the last
- * {@link READINGS_FITTED} since the last refill. With fewer than two, all at one time, values too large to reckon with, or a line
- * that does not fall (a stuck gauge is no comfort), the planned rate from the last reading; without any, from full at PET 0. A last reading
- * at or below the redline counts as the redline met no later than that reading. Readings that are no finite numbers are passed over.
+ * The forecast of a supply at `now` from its readings up to then, in any order ([FOR3]). It is an ordinary least
+ * squares fit through the latest {@link READINGS_FITTED} readings since the last refill.
+ *
+ * The planned rate from the last reading is used instead when there are fewer than two readings, when all are at the
+ * same time, when values are too large to compute with, or when the line does not fall (a stuck gauge must not
+ * reassure). Without any reading, the supply starts full at PET 0. When the last reading is at or below the redline,
+ * the redline counts as reached no later than that reading. Readings that are not finite numbers are ignored.
  */
 export function supplyForecast(
   plan: SupplyPlan,
@@ -102,7 +117,7 @@ function sinceRefill(plan: SupplyPlan, readings: readonly Reading[]): readonly R
   return readings.slice(Math.max(0, refill));
 }
 
-/** When a level that falls by `slope` a millisecond meets the redline. */
+/** When a level that falls by `slope` a millisecond reaches the redline. */
 function whenReached(redline: number, level: number, slope: number, now: Duration): Duration | null {
   const left = (level - redline) / slope;
   if (left > LONGEST_DURATION || (slope === 0 && level > redline)) return null;

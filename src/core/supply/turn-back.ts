@@ -2,7 +2,10 @@ import type { Duration } from "../units/index.ts";
 import { minus } from "../units/index.ts";
 import type { SupplyForecast } from "./supply-forecast.ts";
 
-/** The supply whose redline is met first; whatever the caller tells supplies apart by goes with it. */
+/**
+ * The supply that reaches its redline first. The element is returned whole, with whatever the caller identifies
+ * supplies by.
+ */
 export function limitingSupply<Supply extends { readonly forecast: SupplyForecast }>(
   supplies: readonly Supply[],
 ): (Supply & { readonly redlineAt: Duration }) | null {
@@ -15,17 +18,17 @@ export function limitingSupply<Supply extends { readonly forecast: SupplyForecas
   return first;
 }
 
-/** The latest PET at which to turn back, and what sets it ([FOR3]). */
+/** The latest PET at which to turn back, and what determines it ([FOR3]). */
 export interface TurnBack {
-  /** Below zero when there never was time enough. */
+  /** Below zero when there was never enough time. */
   readonly at: Duration;
   readonly because: "supply" | "limit";
 }
 
 /**
- * Turn-back time: the redline of the limiting supply or the elapsed limit, whichever is first (the limit when both are at once),
- * minus the time the return takes, which for a crew that goes back together is the longest of theirs.
- * `null` when there is neither. It advises; the flight rules decide.
+ * Turn-back time: the redline of the limiting supply or the elapsed limit, whichever is earlier (the limit when they
+ * are equal), minus the return time. For crew members who go back together, the return time is the longest of theirs.
+ * Returns `null` when there is neither a redline nor a limit. The result is advice; the flight rules decide.
  */
 export function turnBack(
   redlineAt: Duration | null,

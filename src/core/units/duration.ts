@@ -8,8 +8,8 @@ export type Duration = Brand<number, "Duration in ms">;
 export type Metres = Brand<number, "Length in m">;
 
 /**
- * The ISO 8601-1:2019 durations that are taken: days to seconds, decimals in the seconds only.
- * Years, months and weeks are left out because their length depends on the calendar.
+ * The ISO 8601-1:2019 durations that are accepted: days down to seconds, with decimals in the seconds only. Years,
+ * months and weeks are left out because their length depends on the calendar.
  */
 export const DURATION_PATTERN = /^P(?=\d|T)(?:\d+D)?(?:T(?=\d)(?:\d+H)?(?:\d+M)?(?:\d+(?:[.,]\d+)?S)?)?$/;
 
@@ -18,15 +18,15 @@ const MINUTE = 60 * SECOND;
 const HOUR = 60 * MINUTE;
 const DAY = 24 * HOUR;
 
-/** No duration of a walk is longer than this; anything above is taken for a slip of the pen. */
+/** The longest duration that is accepted; anything above it is taken to be a typing mistake. */
 export const LONGEST_DURATION = (366 * DAY) as Duration;
 
-/** No time at all. */
+/** A duration of zero. */
 export const NO_TIME = 0 as Duration;
 
 /**
- * Reads an ISO 8601 duration such as `PT1H5M` or `PT90S`, rounded to the millisecond.
- * `null` when the text is not one of {@link DURATION_PATTERN} or is longer than {@link LONGEST_DURATION}.
+ * Reads an ISO 8601 duration such as `PT1H5M` or `PT90S`, rounded to the millisecond. Returns `null` when the text does
+ * not match {@link DURATION_PATTERN} or the duration is longer than {@link LONGEST_DURATION}.
  */
 export function parseDuration(text: string): Duration | null {
   if (!DURATION_PATTERN.test(text)) return null;
@@ -40,7 +40,7 @@ export function parseDuration(text: string): Duration | null {
   return total <= LONGEST_DURATION ? (total as Duration) : null;
 }
 
-/** The ISO 8601 text of a duration of zero or more, hours as the largest unit: `PT1H5M`, `PT0.5S`, `PT0S`. */
+/** The ISO 8601 text of a duration of zero or more, with hours as the largest unit: `PT1H5M`, `PT0.5S`, `PT0S`. */
 export function formatDuration(duration: Duration): string {
   const hours = Math.floor(duration / HOUR);
   const minutes = Math.floor((duration % HOUR) / MINUTE);
@@ -49,7 +49,7 @@ export function formatDuration(duration: Duration): string {
   return `PT${text || "0S"}`;
 }
 
-/** The duration of so many seconds, rounded to the millisecond. */
+/** Converts seconds to a duration, rounded to the millisecond. */
 export function ofSeconds(seconds: number): Duration {
   return Math.round(seconds * SECOND) as Duration;
 }

@@ -4,17 +4,22 @@ import type { Duration } from "./duration.ts";
 /** A moment in UTC, in whole milliseconds since 1970-01-01T00:00:00Z (leap seconds not counted). */
 export type Instant = Brand<number, "Instant in ms since 1970">;
 
-/** An RFC 3339 date-time: seconds required, an offset or `Z` required. */
+/** An RFC 3339 date-time. The seconds and an offset or `Z` are required. */
 export const INSTANT_PATTERN =
   /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])[Tt](?:[01]\d|2[0-3]):[0-5]\d:(?:[0-5]\d|60)(?:\.\d+)?(?:[Zz]|[+-](?:[01]\d|2[0-3]):[0-5]\d)$/;
 
-/** 0000-01-01T00:00:00Z and the end of 9999: what RFC 3339 can write in UTC. */
+/**
+ * 0000-01-01T00:00:00Z, the earliest instant that RFC 3339 can write in UTC; the latest is the end of the year 9999.
+ */
 const EARLIEST = -62_167_219_200_000;
 const LATEST = 253_402_300_799_999;
 
 const isWritable = (value: number) => value >= EARLIEST && value <= LATEST;
 
-/** The number that two, three or four digits of a text make; below zero when one of them is no digit. */
+/**
+ * Reads the decimal digits of `text` from `from` up to, not including, `to` (two to four digits). Returns a number
+ * below zero when any of them is not a digit.
+ */
 function digits(text: string, from: number, to: number): number {
   let value = 0;
   for (let at = from; at < to; at += 1) {
@@ -26,8 +31,9 @@ function digits(text: string, from: number, to: number): number {
 }
 
 /**
- * The instant of a text as {@link formatInstant} writes it, on the first 28 days of a month, which every month has; `null` for
- * any other, which may still be an instant. Nearly all times of a log are such, and a log has ten thousand of them.
+ * A fast path for the exact form that {@link formatInstant} writes, limited to days 1 to 28, which every month has.
+ * Returns `null` for any other text, which may still be a valid instant. Nearly every time in a log has this form, and
+ * a log has ten thousand of them.
  */
 function plainInstant(text: string): Instant | null {
   const isPlain =
@@ -53,31 +59,34 @@ function plainInstant(text: string): Instant | null {
   return Date.UTC(year, month - 1, day, hour, minute, second, milliseconds) as Instant;
 }
 
-/** Reads an RFC 3339 date-time, cut to the millisecond. `null` when it is none, or names a day or second that does not exist. */
+/**
+ * Reads an RFC 3339 date-time, cut to the millisecond. Returns `null` when the text is not one, or names a day or
+ * second that does not exist.
+ */
 export function parseInstant(text: string): Instant | null {
   const plain = plainInstant(text);
   if (plain !== null) return plain;
   if (!INSTANT_PATTERN.test(text)) return null;
   const value = Date.parse(text.toUpperCase());
   if (!isWritable(value)) return null;
-  // Date.parse rolls 31 February over into March; such a day is refused.
+  // Date.parse turns 31 February into a day in March, so a day that does not exist is refused here.
   const day = Number(text.slice(8, 10));
   const lastDay = new Date(Date.UTC(Number(text.slice(0, 4)), Number(text.slice(5, 7)), 0)).getUTCDate();
   return day <= lastDay ? (value as Instant) : null;
 }
 
-/** RFC 3339 in UTC with milliseconds: `2031-04-02T09:12:31.500Z`. */
+/** The instant as RFC 3339 text in UTC with milliseconds: `2031-04-02T09:12:31.500Z`. */
 export function formatInstant(instant: Instant): string {
   if (!isWritable(instant)) throw new RangeError(`not an instant that RFC 3339 can write: ${instant}`);
   return new Date(instant).toISOString();
 }
 
-/** The instant so much later than `instant`. */
+/** The instant that is `by` later than `instant`. */
 export function later(instant: Instant, by: Duration): Instant {
   return (instant + by) as Instant;
 }
 
-/** The time from `from` to `to`, below zero when `to` is the earlier. */
+/** The time from `from` to `to`, below zero when `to` is earlier. */
 export function between(from: Instant, to: Instant): Duration {
   return (to - from) as Duration;
 }

@@ -1,8 +1,8 @@
-/** The callbacks that are told of one kind of event: the one way in which anything here is subscribed to. */
+/** A set of callbacks for one kind of event. Every subscription in the program goes through this class. */
 export class Listeners<Told extends readonly unknown[] = []> {
   readonly #all = new Set<{ readonly hear: (...told: Told) => void }>();
 
-  /** How many callbacks there are. */
+  /** The number of callbacks. */
   get size(): number {
     return this.#all.size;
   }
@@ -16,12 +16,18 @@ export class Listeners<Told extends readonly unknown[] = []> {
     };
   };
 
-  /** Calls every callback, in the order they were added; one that is added meanwhile is not called this time. */
+  /**
+   * Calls every callback in the order they were added. A callback that is added during the call is not called this
+   * time.
+   */
   readonly tell = (...told: Told): void => {
     for (const one of [...this.#all]) one.hear(...told);
   };
 
-  /** Does the same once the code that runs at the moment has finished, for the callbacks that are there by then. */
+  /**
+   * Calls every callback as {@link tell} does, once the code that is running has finished. Callbacks added by then are
+   * called too.
+   */
   readonly tellSoon = (...told: Told): void => {
     queueMicrotask(() => this.tell(...told));
   };

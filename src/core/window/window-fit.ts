@@ -1,16 +1,16 @@
 import type { Duration, WindowId } from "../units/index.ts";
 import type { WindowSpans } from "./window-spans.ts";
 
-/** When a step may start, and what made it so late. */
+/** When a step may start, and the window that delayed it. */
 export interface Fit {
   readonly start: Duration;
-  /** The window that put the start off; `null` when none did. */
+  /** The window that delayed the start; `null` when none did. */
   readonly bound: WindowId | null;
 }
 
 /**
- * The earliest start at or after `ready` so that the step lies wholly in one span of every window named ([PLN1]).
- * `null` when no span fits before the windows end ([PLN4]).
+ * The earliest start at or after `ready` at which the step lies wholly within one span of every named window ([PLN1]).
+ * Returns `null` when no span fits before the windows end ([PLN4]).
  */
 export function earliestFit(
   ready: Duration,
@@ -42,8 +42,8 @@ export function earliestFit(
 }
 
 /**
- * The latest start so that the step is over by `end` and lies wholly in one span of every window named ([PLN2]).
- * `null` when no span fits.
+ * The latest start at which the step is over by `end` and lies wholly within one span of every named window ([PLN2]).
+ * Returns `null` when no span fits.
  */
 export function latestFit(
   end: Duration,

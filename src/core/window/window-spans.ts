@@ -3,21 +3,25 @@ import type { Procedure } from "../procedure/index.ts";
 import type { Duration, Instant, WindowId } from "../units/index.ts";
 import { between } from "../units/index.ts";
 
-/** A span of time, both ends belonging to it, in PET. */
+/** A span of time in PET; both ends belong to it. */
 export interface Span {
   readonly from: Duration;
   readonly to: Duration;
 }
 
-/** The spans of each window in PET, in order of their start; `null` for a window whose spans are not known, which then binds nothing. */
+/**
+ * The spans of each window in PET, in order of their start. `null` for a window whose spans are unknown; such a window
+ * constrains nothing.
+ */
 export type WindowSpans = ReadonlyMap<WindowId, readonly Span[] | null>;
 
-/** Nothing is looked for beyond this PET where windows come from an orbit or a site ([PLN4]). */
+/** The last PET for which windows are computed from an orbit or a site ([PLN4]). */
 export const HORIZON = (24 * 3_600_000) as Duration;
 
 /**
  * The spans of a procedure's windows in PET. Spans given as instants, and day and night, need the instant of PET 0
- * (`start`); day and night that have no spans in the file come from `light`. What is missing leaves a window not known.
+ * (`start`). Day and night that have no spans in the file come from `light`. A window whose spans need something that
+ * is missing is unknown.
  */
 export function windowSpansOf(
   procedure: Procedure,
@@ -40,7 +44,7 @@ export function windowSpansOf(
   );
 }
 
-/** A light may reach further than one plan looks, as that of a scan of starts does. */
+/** A light may reach further than one plan needs, as it does when many starts are scanned. */
 const upToHorizon = ({ from, to }: Span): Span[] =>
   from >= HORIZON ? [] : [{ from, to: to > HORIZON ? HORIZON : to }];
 

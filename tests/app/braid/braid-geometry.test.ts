@@ -37,8 +37,10 @@ it("a strand of somebody who takes no part goes straight past a knot", () => {
   const rows: PlacedRow[] = [{ key: "joint", lanes: [0, 2], stage: "later", y: 100 }];
   const [wide] = scales;
   if (!wide) throw new Error("no scale");
-  expect(strandPath(1, rows, 200, wide, null)).toBe(`M${strandX(1, wide)} 0 L${strandX(1, wide)} 200`);
-  expect(strandPath(0, rows, 200, wide, null)).toContain("C");
+  expect(strandPath({ lane: 1, rows, end: 200, scale: wide, hang: null })).toBe(
+    `M${strandX(1, wide)} 0 L${strandX(1, wide)} 200`,
+  );
+  expect(strandPath({ lane: 0, rows, end: 200, scale: wide, hang: null })).toContain("C");
 });
 
 /** Rows of several tasks, each begun by a heading, 50 px apart. */
@@ -60,7 +62,7 @@ test.prop([rowsOfTasks, scale])(
   "segments together are as high as the list and hold every step once",
   (rows, at) => {
     const height = rows.length * 50;
-    const segments = segmentsOf(rows, [], 3, height, at);
+    const segments = segmentsOf({ rows, markers: [], lanes: 3, height, scale: at });
     expect(segments.reduce((sum, segment) => sum + segment.height, 0)).toBe(height);
     expect(segments.flatMap((segment) => segment.rows.map(({ key }) => key))).toEqual(
       rows.filter(({ lanes }) => lanes.length > 0).map(({ key }) => key),
@@ -84,8 +86,11 @@ test.prop([rowsOfTasks, fc.integer({ min: 1, max: 90 })])(
     const second = rows.findIndex(({ key }) => key === "task 1");
     fc.pre(second > 0);
     const moved = rows.map((row, index) => (index >= second ? { ...row, y: row.y + by } : row));
-    const before = segmentsOf(rows, [], 3, height, at);
-    const after = keepSegments(before, segmentsOf(moved, [], 3, height + by, at));
+    const before = segmentsOf({ rows, markers: [], lanes: 3, height, scale: at });
+    const after = keepSegments(
+      before,
+      segmentsOf({ rows: moved, markers: [], lanes: 3, height: height + by, scale: at }),
+    );
     // The first two meet where it moved; from the third on nothing looks otherwise.
     for (const [index, segment] of after.entries()) if (index > 1) expect(segment).toBe(before[index]);
   },
@@ -102,7 +107,13 @@ it("the strand of a waiting crew member hangs loose down to the step it waits fo
     { key: "task 2", lanes: [], stage: "later", y: 425 },
     { key: "c", lanes: [0, 1], stage: "waiting", y: 475 },
   ];
-  const segments = segmentsOf(rows, [{ lane: 0, at: "c", waiting: true }], 2, 600, at);
+  const segments = segmentsOf({
+    rows,
+    markers: [{ lane: 0, at: "c", waiting: true }],
+    lanes: 2,
+    height: 600,
+    scale: at,
+  });
   const loose = segments.map(({ paths }) => paths.find(({ lane }) => lane === 0)?.d.includes("q"));
   expect(loose).toEqual([true, true, true]);
   expect(segments[2]?.markers).toEqual([expect.objectContaining({ lane: 0, ring: 475 - 20 - (425 - 18) })]);

@@ -1,0 +1,103 @@
+import type { Wait } from "../../core/course/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
+import { minus } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
+import { callsOf, limitWords, locationWords } from "../parts/index.ts";
+import { FindingItem } from "./finding-item.tsx";
+import type { PreparedStep } from "./read-rows.ts";
+
+interface StepNotesProps {
+  readonly row: PreparedStep;
+  readonly outline: Outline;
+}
+
+/** Everything about a step except its action: conditions, records, moves, waits, slack and findings. */
+export function StepNotes({ row, outline }: StepNotesProps) {
+  const { step } = row.entry;
+  const { slack } = row;
+  const waits = row.waits.map((wait) => waitText(outline, wait));
+  return (
+    <ul className="read-notes">
+      {step.when && (
+        <li>
+          {words("read/only-if", {
+            branches: Object.entries(step.when)
+              .map(
+                ([decision, outcome]) => `${outline.decision(decision)?.decision.ask ?? decision} ${outcome}`,
+              )
+              .join(", "),
+          })}
+        </li>
+      )}
+      {step.decide && (
+        <li>
+          {words("read/decision", {
+            ask: step.decide.ask,
+            outcomes: step.decide.outcomes,
+            expected: step.decide.expect,
+          })}
+        </li>
+      )}
+      {step.records.map((record) => (
+        <li key={record.id}>
+          {limitWords(record)
+            ? words("read/record-within", {
+                record: record.label ?? record.id,
+                limits: limitWords(record),
+              })
+            : words("read/record", { record: record.label ?? record.id })}
+        </li>
+      ))}
+      {step.confirm && (
+        <li>
+          {words("read/confirms", {
+            crew: callsOf(outline, [step.confirm.by]),
+            text: step.confirm.text,
+          })}
+        </li>
+      )}
+      {step.moves.map(({ item, to }) => (
+        <li key={item}>
+          {outline.item(item)?.label ?? item} → {locationWords(outline, to)}
+        </li>
+      ))}
+      {step.within.length > 0 && (
+        <li>
+          {words("read/only-in", {
+            windows: step.within.map(
+              (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
+            ),
+          })}
+        </li>
+      )}
+      {step.after.map(({ step: id, lag }) => (
+        <li key={id}>
+          {lag > 0
+            ? words("read/after-and", { step: outline.step(id)?.number ?? id, lag })
+            : words("read/after", { step: outline.step(id)?.number ?? id })}
+        </li>
+      ))}
+      {waits.map((wait) => (
+        <li key={wait}>{wait}</li>
+      ))}
+      {slack && slack.slack > 0 && <li>{words("read/slack", { time: slack.slack })}</li>}
+      {row.findings.map((one) => (
+        <FindingItem key={`${one.code} ${one.pointer}`} finding={one} />
+      ))}
+    </ul>
+  );
+}
+
+function waitText(outline: Outline, { crew: id, from, to, on }: Wait): string {
+  const crew = outline.crewMember(id)?.call ?? id;
+  const time = minus(to, from);
+  if (on === null) return words("read/waits", { crew, time });
+  if ("window" in on) {
+    const label = outline.procedure.windows.find((window) => window.id === on.window)?.label ?? on.window;
+    return words("read/waits-for", { crew, time, what: label });
+  }
+  if ("lag" in on)
+    return words("read/waits-after", { crew, time, step: outline.step(on.lag)?.number ?? on.lag });
+  if ("hold" in on) return words("read/waits-for-hold", { crew, time });
+  return words("read/waits-for", { crew, time, what: callsOf(outline, on.crew) });
+}

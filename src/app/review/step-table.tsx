@@ -1,0 +1,60 @@
+import type { Review, StepReview } from "../../core/review/index.ts";
+import { clockText, minus } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
+import { behindTone, callsOf } from "../parts/index.ts";
+import { columns } from "./review-columns.ts";
+import { ReviewTable } from "./review-table.tsx";
+import { laterWords, waitedFor } from "./review-words.ts";
+
+/** Every step as planned and as flown, with the waits before it. */
+export function StepTable({ review }: { readonly review: Review }) {
+  return (
+    <ReviewTable
+      id="review-steps"
+      title={words("review/steps")}
+      columns={columns(
+        "review/column-number",
+        "review/column-who",
+        "review/column-step",
+        "review/column-planned",
+        "review/column-as-flown",
+        "review/column-over",
+        "review/column-waits",
+      )}
+      rows={review.steps.map((step) => stepRow(review, step))}
+      empty={words("review/no-steps")}
+    />
+  );
+}
+
+function stepRow(review: Review, step: StepReview) {
+  const { outline } = review;
+  const entry = outline.step(step.step);
+  const { planned, actual, ending, finishDifference } = step;
+  return {
+    key: step.step,
+    cells: [
+      <b key="number">{entry?.number}</b>,
+      entry ? callsOf(outline, entry.step.by) : "",
+      entry?.step.do,
+      planned ? `${clockText(planned.start)}–${clockText(planned.finish)}` : words("review/not-planned"),
+      actual && ending === "done"
+        ? `${clockText(actual.start)}–${clockText(actual.finish)}`
+        : ending === "done"
+          ? ""
+          : words(`review/ending-${ending}`),
+      <span key="difference" data-tone={behindTone(ending === "done" ? finishDifference : null)}>
+        {ending === "done" ? laterWords(finishDifference) : "–"}
+      </span>,
+      step.waits
+        .map(({ crew, from, to, on }) =>
+          words("review/wait", {
+            crew: callsOf(outline, [crew]),
+            time: minus(to, from),
+            reason: waitedFor(outline, on),
+          }),
+        )
+        .join("; ") || "–",
+    ],
+  };
+}

@@ -1,0 +1,56 @@
+import type { KeyboardEvent, MouseEvent, RefObject } from "react";
+import { barBeside, nearestBar } from "./bar-walk.ts";
+import type { ChartLayout } from "./chart-layout.ts";
+import type { LaneBar } from "./lane-bar.ts";
+import { shownFinish, shownStart } from "./lane-bar.ts";
+import type { TimeScale } from "./time-scale.ts";
+
+interface BarChoiceParts {
+  readonly scroller: RefObject<HTMLElement | null>;
+  readonly lanes: readonly (readonly LaneBar[])[];
+  readonly scale: TimeScale;
+  readonly layout: ChartLayout;
+  /** The bar from which the arrow keys move; `null` without bars. */
+  readonly reachable: LaneBar | null;
+  readonly onChoose: (bar: LaneBar) => void;
+  /** Scrolls the stretch from one x to another into view. */
+  readonly reveal: (from: number, to: number) => void;
+}
+
+interface BarChoice {
+  readonly onKeyDown: (event: KeyboardEvent) => void;
+  readonly onClick: (event: MouseEvent<SVGSVGElement>) => void;
+}
+
+/** A tap this near to a bar counts as a tap on it, in px, because many bars are too short to hit. */
+const REACH = 28;
+
+/** The handlers with which a reader chooses a bar, by keys or by a tap. A chosen bar gets the focus. */
+export function useBarChoice(parts: BarChoiceParts): BarChoice {
+  const { scroller, lanes, scale, layout, reachable, onChoose, reveal } = parts;
+  const choose = (bar: LaneBar) => {
+    onChoose(bar);
+    reveal(scale.x(shownStart(bar)), scale.x(shownFinish(bar)));
+    const shown = scroller.current?.querySelector<SVGGElement>(`[data-bar="${bar.key}"]`);
+    shown?.focus({ preventScroll: true });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (!reachable || event.altKey || event.ctrlKey || event.metaKey) return;
+    const next =
+      event.key === "Enter" || event.key === " " ? reachable : barBeside(lanes, reachable, event.key);
+    if (!next) return;
+    event.preventDefault();
+    choose(next);
+  };
+  const onClick = (event: MouseEvent<SVGSVGElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const pet = scale.pet(event.clientX - box.left);
+    const lane = Math.floor((event.clientY - box.top - layout.lanesTop) / layout.lane.height);
+    const bar = nearestBar(lanes[lane] ?? [], pet);
+    if (!bar) return;
+    const [from, to] = [scale.x(shownStart(bar)), scale.x(shownFinish(bar))];
+    const x = scale.x(pet);
+    if (x >= from - REACH && x <= to + REACH) choose(bar);
+  };
+  return { onKeyDown, onClick };
+}

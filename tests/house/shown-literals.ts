@@ -106,7 +106,8 @@ const piecesOf = (node: ts.TemplateExpression): readonly string[] => [
 
 /** Every text of a source file that looks as if a person read it. */
 export function shownLiterals(path: string, source: string): readonly ShownLiteral[] {
-  const file = ts.createSourceFile(path, source, ts.ScriptTarget.Latest, true, ts.ScriptKind.TSX);
+  const kind = path.endsWith(".tsx") ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
+  const file = ts.createSourceFile(path, source, ts.ScriptTarget.Latest, true, kind);
   const found: ShownLiteral[] = [];
   const report = (node: ts.Node, text: string) => {
     const { line } = file.getLineAndCharacterOfPosition(node.getStart());

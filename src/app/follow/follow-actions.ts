@@ -106,7 +106,7 @@ export function followActions(
       enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }], words("entered/closed")),
     strike: async ({ entries }) => {
       try {
-        await session.strike(entries, now(), actor, "undone");
+        await session.undo(entries, now(), actor);
       } catch (error) {
         failed(error);
       }

@@ -4,7 +4,7 @@ import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { skipReason } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { AlertBox, callsOf, Fact, limitWords, locationWords, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
 import type { FollowActions } from "./follow-actions.ts";
@@ -25,7 +25,7 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
   const { outline } = ledger.inForce;
   const progress = ledger.steps.get(step.id);
   const planned = plan.timeline?.course.steps.get(step.id);
-  const said = progress && (skipReason(progress) || progress.reopened.at(-1)?.reason);
+  const said = progress && inWords(skipReason(progress) || (progress.reopened.at(-1)?.reason ?? ""));
   const [reason, setReason] = useState("");
   const isOpen = progress?.status === "open";
   const isRunning = phase === "running" || phase === "held";

@@ -1,7 +1,7 @@
 import type { Review, StepReview } from "../../core/review/index.ts";
 import { clockText, minus } from "../../core/units/index.ts";
 import type { MessageKey } from "../../words/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { behindTone, callsOf, limitWords, locationWords, unitText } from "../parts/index.ts";
 import { misplacedItems } from "./misplaced-items.ts";
 import { ReviewTable } from "./review-table.tsx";
@@ -33,7 +33,7 @@ export function ReviewTables({ review }: { readonly review: Review }) {
               petOf(review, at),
               <b key="kind">{words(`review/kind-${kind}`)}</b>,
               stepWords(outline, step),
-              text,
+              inWords(text),
             ],
           }))}
         empty={words("review/no-deviations")}
@@ -135,8 +135,8 @@ export function ReviewTables({ review }: { readonly review: Review }) {
         title={words("review/ignored")}
         columns={columns("review/column-entry", "review/column-from", "review/column-why")}
         rows={review.ignored.map(({ source, id, reason }) => ({
-          key: `${source} ${id} ${reason}`,
-          cells: [id, source, reason],
+          key: `${source} ${id} ${reason.key}`,
+          cells: [id, source, inWords(reason)],
         }))}
         empty={words("review/none-ignored")}
       />

@@ -1,4 +1,6 @@
 import { z } from "zod";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Instant, WalkId } from "../units/index.ts";
 import { parseInstant } from "../units/index.ts";
 import type { ReadFact } from "./fact.ts";
@@ -44,7 +46,7 @@ export interface Entry {
 /** An entry, or the reason why a value is not one. */
 export type ReadEntry =
   | { readonly entry: Entry; readonly problem: null }
-  | { readonly entry: null; readonly problem: string };
+  | { readonly entry: null; readonly problem: Message };
 
 /** No entry of this program nests nearly so deep. One that does would exhaust the stack of whatever writes or compares it. */
 const DEEPEST = 100;
@@ -60,19 +62,19 @@ function isDeeperThan(levels: number, value: unknown): boolean {
 
 /** Reads a JSON value as an entry. */
 export function readEntry(value: unknown): ReadEntry {
-  if (isDeeperThan(DEEPEST, value)) return { entry: null, problem: "it is nested too deeply" };
+  if (isDeeperThan(DEEPEST, value)) return { entry: null, problem: message("log/nested-too-deeply") };
   const parsed = wireEntrySchema.safeParse(value);
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
     const attribute = issue?.path.map(String).join(".");
     return {
       entry: null,
-      problem: attribute ? `its attribute "${attribute}" is missing or wrong` : "it is not a JSON object",
+      problem: attribute ? message("log/bad-attribute", { attribute }) : message("log/not-an-object"),
     };
   }
   const wire = parsed.data;
   const at = parseInstant(wire.time);
-  if (at === null) return { entry: null, problem: 'its attribute "time" is missing or wrong' };
+  if (at === null) return { entry: null, problem: message("log/bad-attribute", { attribute: "time" }) };
   return {
     entry: {
       wire,

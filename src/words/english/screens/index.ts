@@ -1,4 +1,6 @@
+import { backupWords } from "./backup.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
+import { findingsOfPlanWords } from "./findings-plan.ts";
 import { findingsOfProcedureWords } from "./findings-procedure.ts";
 import { findingsOfReferencesWords } from "./findings-references.ts";
 import { followWords } from "./follow.ts";
@@ -15,7 +17,9 @@ import { walkWords } from "./walk.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
+  ...backupWords,
   ...findingsOfFileWords,
+  ...findingsOfPlanWords,
   ...findingsOfProcedureWords,
   ...findingsOfReferencesWords,
   ...followWords,

@@ -1,5 +1,6 @@
 import rateLimit from "@fastify/rate-limit";
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import { message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Tries } from "./tries.ts";
 import { knownCaller } from "./who-asks.ts";
@@ -45,12 +46,7 @@ export async function limitRates(app: FastifyInstance, limits: RateLimits): Prom
       return caller.kind === "owner" ? "owner" : `token ${caller.member.token}`;
     },
     errorResponseBuilder: (_request, { ttl }) =>
-      new AnswerError(
-        429,
-        "too-many",
-        "Too many requests: wait a little.",
-        Math.max(1, Math.ceil(ttl / 1000)),
-      ),
+      new AnswerError(429, "too-many", message("answer/too-many"), Math.max(1, Math.ceil(ttl / 1000))),
   });
   const count = app.createRateLimit({
     timeWindow: MINUTE,
@@ -63,6 +59,6 @@ export async function limitRates(app: FastifyInstance, limits: RateLimits): Prom
       return !limit.isAllowed && limit.remaining === 0;
     },
     failed: async (request) => void (await count(request)),
-    tooMany: () => new AnswerError(429, "too-many-tries", "Too many wrong codes: wait a minute.", 60),
+    tooMany: () => new AnswerError(429, "too-many-tries", message("answer/too-many-tries"), 60),
   };
 }

@@ -7,6 +7,7 @@ import { followWords } from "./follow.ts";
 import { followPanelWords } from "./follow-panels.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
+import { linkStateWords } from "./link-state.ts";
 import { planWords } from "./plan.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
@@ -26,6 +27,7 @@ export const screenWords = {
   ...followPanelWords,
   ...lightSourceWords,
   ...linkWords,
+  ...linkStateWords,
   ...planWords,
   ...printWords,
   ...readWords,

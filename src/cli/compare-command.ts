@@ -146,7 +146,7 @@ function effectInWords(effect: Effect): string {
   return [
     `${words("cli/compare-effect")}\n${facts}\n`,
     `${words("cli/critical-path", { steps: path(before) })}\n`,
-    isSamePath ? "\n" : `${words("cli/compare-path-then", { steps: path(after) })}\n\n`,
+    isSamePath ? "\n" : `         ${words("cli/compare-path-then", { steps: path(after) })}\n\n`,
     steps === "" ? `${words("cli/compare-no-steps")}\n` : steps,
     `\n${words("cli/compare-findings", {
       new: findings.new.length,

@@ -1,6 +1,7 @@
 import rateLimit from "@fastify/rate-limit";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { message } from "../../words/index.ts";
+import type { Caller } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Tries } from "./tries.ts";
 import { knownCaller } from "./who-asks.ts";
@@ -30,6 +31,8 @@ export const RATE_LIMITS: RateLimits = {
   wrongCodes: 20,
 };
 
+const keyOf = (caller: Caller) => (caller.kind === "owner" ? "owner" : `token ${caller.member.token}`);
+
 const isCheap = ({ url }: FastifyRequest) => !/^\/api\/(?!(clock|health)(\?|$))/.test(url);
 
 /** Limits how often a token or an address is answered; returns what counts wrong codes. */
@@ -43,7 +46,7 @@ export async function limitRates(app: FastifyInstance, limits: RateLimits): Prom
     keyGenerator: (request) => {
       const caller = knownCaller(request);
       if (!caller) return `${isCheap(request) ? "files" : "address"} ${request.ip}`;
-      return caller.kind === "owner" ? "owner" : `token ${caller.member.token}`;
+      return keyOf(caller);
     },
     errorResponseBuilder: (_request, { ttl }) =>
       new AnswerError(429, "too-many", message("answer/too-many"), Math.max(1, Math.ceil(ttl / 1000))),

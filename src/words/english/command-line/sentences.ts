@@ -45,7 +45,7 @@ export const sentenceWords = {
   "cli/compare-within": "Within the limit",
   "cli/compare-waits": "Waits in all",
   "cli/compare-unchanged": "the same",
-  "cli/compare-path-then": "         then: {$steps}",
+  "cli/compare-path-then": "then: {$steps}",
   "cli/compare-no-steps": "No step starts at another time or has other slack.",
   "cli/compare-findings": "Findings: {$new :integer} new, {$gone :integer} gone, {$same :integer} the same",
   "cli/column-before": "Before",

@@ -70,4 +70,9 @@ export const hubConsoleWords = {
   "hub/data-denied": 'The data folder "{$folder}" may not be used: give another with --data.',
   "hub/data-not-written": 'The data folder "{$folder}" may not be written: give another with --data.',
   "hub/data-disk-full": 'The disk of the data folder "{$folder}" is full: make room on it.',
+  "hub/authority-name": "Tetherline hub {$name}",
+  "hub/metric-entries": "Entries offered, by what became of them",
+  "hub/metric-append": "From a batch being judged to its being durable",
+  "hub/metric-followers": "Event streams open on this hub",
+  "hub/metric-memory": "Resident memory of this hub",
 } as const;

@@ -1,6 +1,12 @@
-import { changeProblemText, editText, readChanges, unreadableChangesText } from "../core/changes/index.ts";
+import {
+  changeProblemMessage,
+  editText,
+  readChanges,
+  unreadableChangesMessage,
+} from "../core/changes/index.ts";
 import type { Change } from "../core/procedure/index.ts";
 import { readText } from "../io/files/index.ts";
+import { inWords, words } from "../words/index.ts";
 import { plainText } from "./plain-text.ts";
 import { changeableProcedure } from "./procedure-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -19,8 +25,9 @@ export async function changeCommand(
   const changes = await changesIn(changesFile);
   const edited = editText(before.text, before.file, changes);
   if (edited.problem) {
-    const reason = plainText(changeProblemText(edited.problem));
-    terminal.err(`Change ${edited.index + 1} of ${changesFile} cannot be made: ${reason}.\n`);
+    const why = plainText(inWords(changeProblemMessage(edited.problem)));
+    const number = edited.index + 1;
+    terminal.err(`${words("cli/change-not-made", { number, file: changesFile, why })}\n`);
     return EXIT.findings;
   }
   return writeProcedure(edited.text, { out, terminal });
@@ -29,7 +36,9 @@ export async function changeCommand(
 async function changesIn(file: string): Promise<readonly Change[]> {
   const { changes, problem } = readChanges(jsonIn(file, await readText(file)));
   if (changes) return changes;
-  throw new UnusableInputError(`${file} is of no use: ${plainText(unreadableChangesText(problem))}.`);
+  throw new UnusableInputError(
+    words("cli/changes-of-no-use", { file, why: plainText(inWords(unreadableChangesMessage(problem))) }),
+  );
 }
 
 function jsonIn(file: string, text: string): unknown {
@@ -37,6 +46,6 @@ function jsonIn(file: string, text: string): unknown {
     return JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error;
-    throw new UnusableInputError(`${file} is of no use: it is not valid JSON.`);
+    throw new UnusableInputError(words("cli/changes-not-json", { file }));
   }
 }

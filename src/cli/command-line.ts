@@ -106,7 +106,7 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
   addHub(program, surroundings, ended);
   program
     .command("schema")
-    .description("print the JSON Schema of the procedure file")
+    .description(words("help/schema"))
     .action(() => terminal.out(`${JSON.stringify(procedureJsonSchema(), null, 2)}\n`));
   return program;
 }
@@ -154,36 +154,34 @@ function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended)
 function addRevising(program: Command, { terminal }: Surroundings, ended: Ended): void {
   program
     .command("compare")
-    .description("say what makes one procedure of another, and what it comes to")
-    .argument("<before>", "procedure file")
-    .argument("<after>", "procedure file")
-    .option("--start <instant>", "the instant of PET 0", instantValue)
-    .option("--orbit <file>", "orbit (OMM or two-line elements) for daylight and darkness; needs --start")
-    .option("--json", "print one JSON document")
+    .description(words("help/compare"))
+    .argument("<before>", words("help/file"))
+    .argument("<after>", words("help/file"))
+    .option("--start <instant>", words("help/start"), instantValue)
+    .option("--orbit <file>", words("help/orbit"))
+    .option("--json", words("help/json"))
     .action(async (before: string, after: string, options: Parameters<typeof compareCommand>[1]) => {
       ended(await compareCommand({ before, after }, options, terminal));
     });
 
   program
     .command("change")
-    .description("make changes to a procedure; the rest of its text stays as it is")
-    .argument("<file>", "procedure file")
-    .argument("<changes>", "JSON: a list of changes, or what compare --json prints")
-    .option("--out <file>", "write to a file instead of standard output")
+    .description(words("help/change"))
+    .argument("<file>", words("help/file"))
+    .argument("<changes>", words("help/changes"))
+    .option("--out <file>", words("help/out"))
     .action(async (file: string, changes: string, options: { out?: string }) => {
       ended(await changeCommand(file, changes, options, terminal));
     });
 
   program
     .command("merge")
-    .description(
-      "merge what two revisions made of one base; exit status 1 when both made something else of it",
-    )
-    .argument("<base>", "the procedure both were made from")
-    .argument("<ours>", "one revision, whose text is kept where nothing changes")
-    .argument("<theirs>", "the other revision")
-    .option("--out <file>", "write to a file instead of standard output")
-    .option("--json", "print one JSON document: the merged procedure, or the conflicts")
+    .description(words("help/merge"))
+    .argument("<base>", words("help/merge-base"))
+    .argument("<ours>", words("help/merge-ours"))
+    .argument("<theirs>", words("help/merge-theirs"))
+    .option("--out <file>", words("help/out"))
+    .option("--json", words("help/merge-json"))
     .action(async (base: string, ours: string, theirs: string, options: { out?: string; json?: boolean }) => {
       ended(await mergeCommand({ base, ours, theirs }, options, terminal));
     });

@@ -1,4 +1,4 @@
-import { changesBetween, changeText, keyFor, rollOf } from "../core/changes/index.ts";
+import { changeMessage, changesBetween, keyFor, rollOf } from "../core/changes/index.ts";
 import type { Wait } from "../core/course/index.ts";
 import type { Effect, Sides } from "../core/effect/index.ts";
 import { effectOf } from "../core/effect/index.ts";
@@ -48,7 +48,7 @@ export async function compareCommand(
 /** The changes grouped by the tasks they concern, in the order of the later procedure. */
 function changesInWords(before: ProcedureText, after: ProcedureText, changes: readonly Change[]): string {
   const names = `${plainText(before.name)} → ${plainText(after.name)}\n`;
-  if (changes.length === 0) return `${names}The same procedure.\n`;
+  if (changes.length === 0) return `${names}${words("cli/compare-same")}\n`;
   const [old, next] = [before, after].map(({ file }) => ({
     steps: rollOf(file, "steps").members,
     tasks: rollOf(file, "tasks").members,
@@ -69,11 +69,12 @@ function changesInWords(before: ProcedureText, after: ProcedureText, changes: re
   };
   const groups = new Map<string, string[]>();
   for (const task of ["", ...(next?.tasks.keys() ?? []), ...(old?.tasks.keys() ?? [])]) groups.set(task, []);
-  for (const change of changes) groups.get(taskOf(change))?.push(changeText(change, fieldsBefore(change)));
+  for (const change of changes)
+    groups.get(taskOf(change))?.push(inWords(changeMessage(change, fieldsBefore(change))));
   const blocks = [...groups].flatMap(([task, lines]) => {
     if (lines.length === 0) return [];
     const title = (next?.tasks.get(task) ?? old?.tasks.get(task))?.member["title"];
-    const heading = task === "" ? "Outside the tasks" : `${title} (${task})`;
+    const heading = task === "" ? words("cli/compare-outside") : `${title} (${task})`;
     return `${plainText(heading)}\n${lines.map((line) => `  ${plainText(line)}\n`).join("")}`;
   });
   return `${names}${words("cli/changes", { count: changes.length })}\n\n${blocks.join("\n")}`;
@@ -89,20 +90,24 @@ function idNamed(change: Change): string {
 const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
 
 function effectInWords(effect: Effect): string {
-  const row = <Value>(name: string, sides: Sides<Value | null>, words: (value: Value) => string) => {
-    const [before, after] = [sides.before, sides.after].map((value) => (value === null ? "–" : words(value)));
-    return [name, before ?? "", before === after ? "the same" : (after ?? "")];
+  const row = <Value>(name: string, sides: Sides<Value | null>, said: (value: Value) => string) => {
+    const [before, after] = [sides.before, sides.after].map((value) => (value === null ? "–" : said(value)));
+    return [name, before ?? "", before === after ? words("cli/compare-unchanged") : (after ?? "")];
   };
   const marginText = (margin: number) => `${margin < 0 ? "−" : ""}${clockText(Math.abs(margin) as never)}`;
   const waited = (waits: readonly Wait[]) => waits.reduce((sum, { from, to }) => sum + to - from, 0);
   const facts = textTable(
-    [{ heading: "" }, { heading: "Before", figures: true }, { heading: "After", figures: true }],
     [
-      row("Finish", effect.finish, clockText),
-      row("Margin", effect.margin, marginText),
-      row("Within the limit", effect.withinLimit, percent),
+      { heading: "" },
+      { heading: words("cli/column-before"), figures: true },
+      { heading: words("cli/column-after"), figures: true },
+    ],
+    [
+      row(words("cli/compare-finish"), effect.finish, clockText),
+      row(words("cli/compare-margin"), effect.margin, marginText),
+      row(words("cli/compare-within"), effect.withinLimit, percent),
       row(
-        "Waits in all",
+        words("cli/compare-waits"),
         { before: waited(effect.waits.before), after: waited(effect.waits.after) },
         (time) => lengthText(time as never),
       ),
@@ -114,11 +119,11 @@ function effectInWords(effect: Effect): string {
   );
   const steps = textTable(
     [
-      { heading: "Step" },
-      { heading: "Start", figures: true },
-      { heading: "then", figures: true },
-      { heading: "Slack", figures: true },
-      { heading: "then", figures: true },
+      { heading: words("cli/plan-step") },
+      { heading: words("cli/plan-start"), figures: true },
+      { heading: words("cli/column-then"), figures: true },
+      { heading: words("cli/plan-slack"), figures: true },
+      { heading: words("cli/column-then"), figures: true },
     ],
     shifted.map(({ id, start, slack }) => [
       id,
@@ -128,19 +133,26 @@ function effectInWords(effect: Effect): string {
       time(slack.after),
     ]),
   );
-  const path = (ids: readonly string[]) => ids.join(" → ") || "none";
+  const path = (ids: readonly string[]) => ids.join(" → ") || words("cli/none");
   const { before, after } = effect.criticalPath;
   const isSamePath = path(before) === path(after);
   const { findings } = effect;
   const said = (sign: string, list: typeof findings.new) =>
     list
-      .map(({ level, message }) => `  ${sign} ${level.toUpperCase()} ${plainText(inWords(message))}\n`)
+      .map(
+        ({ level, message }) => `  ${sign} ${words(`cli/level-${level}`)} ${plainText(inWords(message))}\n`,
+      )
       .join("");
   return [
-    `Effect\n${facts}\n`,
-    `Critical path: ${path(before)}\n${isSamePath ? "" : `         then: ${path(after)}\n`}\n`,
-    steps === "" ? "No step starts at another time or has other slack.\n" : steps,
-    `\nFindings: ${findings.new.length} new, ${findings.gone.length} gone, ${findings.same.length} the same\n`,
+    `${words("cli/compare-effect")}\n${facts}\n`,
+    `${words("cli/critical-path", { steps: path(before) })}\n`,
+    isSamePath ? "\n" : `         ${words("cli/compare-path-then", { steps: path(after) })}\n\n`,
+    steps === "" ? `${words("cli/compare-no-steps")}\n` : steps,
+    `\n${words("cli/compare-findings", {
+      new: findings.new.length,
+      gone: findings.gone.length,
+      same: findings.same.length,
+    })}\n`,
     said("+", findings.new),
     said("−", findings.gone),
   ].join("");

@@ -1,5 +1,6 @@
 import { hostname } from "node:os";
 import { fileURLToPath } from "node:url";
+import { words } from "../words/index.ts";
 import { hubDataFolder } from "./hub-data-folder.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -56,9 +57,7 @@ export async function hubCommand(
   const { folder, isEarlier } =
     flags.data === undefined ? hubDataFolder() : { folder: flags.data, isEarlier: false };
   if (isEarlier) {
-    terminal.out(
-      `The log that an earlier version kept in ${folder} is used where it is. Give --data to keep it elsewhere.\n`,
-    );
+    terminal.out(`${words("cli/hub-earlier-log", { folder })}\n`);
   }
   await serveHub(
     {

@@ -28,7 +28,7 @@ export async function mergeCommand(
   const { file, conflicts } = mergeChanges(base.file, ours.file, theirs.file);
   if (!file) {
     if (json) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
-    else terminal.err(inWords(conflicts));
+    else terminal.err(conflictsText(conflicts));
     return EXIT.findings;
   }
   const status = await writeProcedure(writtenOver(ours.text, file), { out, terminal });
@@ -39,12 +39,14 @@ export async function mergeCommand(
 
 const WIDTH = 60;
 
-function inWords(conflicts: readonly Conflict[]): string {
+function conflictsText(conflicts: readonly Conflict[]): string {
   const lines = conflicts.map(({ list, id, field, base, ours, theirs }) => {
-    const what = [list === "head" ? "the head" : list, id, field].filter((part) => part !== null).join(" ");
+    const what = [list === "head" ? words("cli/merge-head") : list, id, field]
+      .filter((part) => part !== null)
+      .join(" ");
     const side = (name: string, value: unknown) =>
       `    ${name.padEnd(6)} ${value === null ? "–" : shortText(JSON.stringify(value), WIDTH)}\n`;
-    return `  ${plainText(what)}\n${side("base", base)}${side("ours", ours)}${side("theirs", theirs)}`;
+    return `  ${plainText(what)}\n${side(words("cli/merge-base"), base)}${side(words("cli/merge-ours"), ours)}${side(words("cli/merge-theirs"), theirs)}`;
   });
   return `${words("cli/conflicts", { count: conflicts.length })}\n${lines.join("")}`;
 }

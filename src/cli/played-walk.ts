@@ -41,7 +41,7 @@ export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): 
     });
     fold.add(entries);
     const { ledger } = fold.folded;
-    if (!ledger) throw new UnopenedWalkError(fold.folded.ignored[0]?.reason);
+    if (!ledger) throw new UnopenedWalkError(fold.folded.ignored[0]?.reason.key);
     return { at, entries, ledger };
   };
 
@@ -65,9 +65,7 @@ export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): 
     yield played;
   }
   const isComplete = played.ledger.lanes.every(({ status }) => status === "finished");
-  const closing = isComplete
-    ? ({ end: "complete" } as const)
-    : ({ end: "terminated", reason: "No lane could go on." } as const);
+  const closing = isComplete ? ({ end: "complete" } as const) : ({ end: "terminated", stuck: true } as const);
   yield enter(played.at, [{ name: "walk.closed", data: closing, at: played.at, actor }]);
 }
 

@@ -74,7 +74,7 @@ export async function foldedFile(file: string, until?: Instant): Promise<FoldedF
     const [first] = problems;
     throw new UnusableInputError(
       first
-        ? words("cli/not-a-log", { file, line: first.line, why: first.problem })
+        ? words("cli/not-a-log", { file, line: first.line, why: inWords(first.problem) })
         : words("cli/no-entries", { file }),
     );
   }
@@ -99,7 +99,7 @@ function whyNotOpened(file: string, entries: readonly Entry[], folded: Folded): 
     openings.some(({ wire }) => wire.source === source && wire.id === id),
   );
   return refused
-    ? words("cli/not-opened", { file, why: plainText(refused.reason) })
+    ? words("cli/not-opened", { file, why: plainText(inWords(refused.reason)) })
     : words("cli/not-open-then", { file });
 }
 
@@ -117,7 +117,7 @@ export function reportUncleanLog(
   const [line] = problems;
   if (line) {
     terminal.err(
-      `${words("cli/lines-not-read", { file, count: problems.length, line: line.line, why: ended(line.problem) })}\n`,
+      `${words("cli/lines-not-read", { file, count: problems.length, line: line.line, why: ended(inWords(line.problem)) })}\n`,
     );
   }
   const [entry] = folded.ignored;
@@ -127,7 +127,7 @@ export function reportUncleanLog(
         file,
         count: folded.ignored.length,
         entry: `${plainText(entry.source)} ${plainText(entry.id)}`,
-        why: ended(plainText(entry.reason)),
+        why: ended(plainText(inWords(entry.reason))),
       })}\n`,
     );
   }

@@ -1,9 +1,9 @@
 import type { LaneReview, Review, StepReview, TaskReview } from "../core/review/index.ts";
-import { reviewCsv, reviewDocument, reviewOf, reviewXes, waitWords } from "../core/review/index.ts";
+import { reviewCsv, reviewDocument, reviewOf, reviewXes, waitMessage } from "../core/review/index.ts";
 import type { Duration } from "../core/units/index.ts";
 import { clockText, minus } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
-import { words } from "../words/index.ts";
+import { inWords, words } from "../words/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -29,9 +29,9 @@ export async function reviewCommand(
   const log = await foldedFile(file);
   const review = reviewOf(log.folded, log.folded.lastAt ?? log.ledger.opened.at);
   if (!review) throw new UnusableInputError(words("cli/no-walk", { file }));
-  if (json) terminal.out(`${JSON.stringify(reviewDocument(review), null, 2)}\n`);
-  else if (csv) terminal.out(reviewCsv(review));
-  else if (xes) terminal.out(reviewXes(review));
+  if (json) terminal.out(`${JSON.stringify(reviewDocument(review, inWords), null, 2)}\n`);
+  else if (csv) terminal.out(reviewCsv(review, inWords));
+  else if (xes) terminal.out(reviewXes(review, inWords));
   else terminal.out(inTables(review));
   return reportUncleanLog(file, log, terminal);
 }
@@ -83,7 +83,7 @@ function inTables(review: Review): string {
       words("cli/deviations"),
       lines(
         review.deviations.map(
-          ({ kind, step, text }) => `${words(`cli/kind-${kind}`)} ${step ?? ""}: ${text}`,
+          ({ kind, step, text }) => `${words(`cli/kind-${kind}`)} ${step ?? ""}: ${inWords(text)}`,
         ),
       ),
     ),
@@ -95,7 +95,7 @@ function endWords(end: Review["end"]): string {
   if (!end) return words("cli/not-closed");
   const ended = { end: words(`cli/end-${end.end}`), pet: end.at };
   return end.reason
-    ? words("cli/ended-reason", { ...ended, reason: plainText(end.reason) })
+    ? words("cli/ended-reason", { ...ended, reason: plainText(inWords(end.reason)) })
     : words("cli/ended-at", ended);
 }
 
@@ -191,7 +191,7 @@ function stepsTable({ outline, steps }: Review): string {
           words("cli/waited-for", {
             who: callOf(outline, crew),
             time: minus(to, from),
-            what: plainText(waitWords(outline, on)),
+            what: plainText(inWords(waitMessage(outline, on))),
           }),
         )
         .join("; "),

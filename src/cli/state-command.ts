@@ -5,7 +5,7 @@ import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, formatInstant } from "../core/units/index.ts";
 import type { LaneState, WalkState } from "../core/walk/index.ts";
 import { stateDocument, walkStateAt } from "../core/walk/index.ts";
-import { words } from "../words/index.ts";
+import { inWords, words } from "../words/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
@@ -22,7 +22,7 @@ export async function stateCommand(
   const instant = at ?? log.folded.lastAt ?? log.ledger.opened.at;
   terminal.out(
     json
-      ? `${JSON.stringify(stateDocument(log.folded, instant), null, 2)}\n`
+      ? `${JSON.stringify(stateDocument(log.folded, instant, inWords), null, 2)}\n`
       : inLines(log, walkStateAt(log.ledger, instant), instant),
   );
   return reportUncleanLog(file, log, terminal);
@@ -47,7 +47,8 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
     state.lanes.map((lane) => laneRow(outline, lane)),
   );
   const deviations = folded.deviations.map(
-    ({ kind, step, text }) => `  ${words(`cli/kind-${kind}`)}${step ? ` ${step}` : ""}: ${plainText(text)}\n`,
+    ({ kind, step, text }) =>
+      `  ${words(`cli/kind-${kind}`)}${step ? ` ${step}` : ""}: ${plainText(inWords(text))}\n`,
   );
   return [
     `${words("cli/state-title", {

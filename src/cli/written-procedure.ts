@@ -1,5 +1,6 @@
 import { hasErrors, readProcedure } from "../core/procedure/index.ts";
 import { writeText } from "../io/files/index.ts";
+import { words } from "../words/index.ts";
 import { findingSentence } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -20,7 +21,8 @@ export async function writeProcedure(text: string, { out, terminal }: Destinatio
   else await writeText(out, text);
   const { findings } = readProcedure(text);
   for (const one of findings) {
-    terminal.err(`${out ?? "The result"}: ${one.level} ${findingSentence(one)}\n`);
+    const file = out ?? words("cli/the-result");
+    terminal.err(`${words(`cli/of-finding-${one.level}`, { file, finding: findingSentence(one) })}\n`);
   }
   return hasErrors(findings) ? EXIT.findings : EXIT.fine;
 }

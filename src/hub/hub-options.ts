@@ -1,3 +1,4 @@
+import { SaidError } from "../words/index.ts";
 /** How a hub is to run, as its owner says. */
 export interface HubOptions {
   /** 0 takes any free one. */
@@ -27,7 +28,7 @@ export interface HubOptions {
 }
 
 /** A hub cannot run as it was asked to; its message is the one sentence that its owner reads. */
-export class HubTroubleError extends Error {
+export class HubTroubleError extends SaidError {
   override readonly name = "HubTroubleError";
 }
 

@@ -1,3 +1,5 @@
+import type { Message } from "../words/index.ts";
+import { message, words } from "../words/index.ts";
 import { shownCode } from "./admission/index.ts";
 import { hasApp } from "./app-files/index.ts";
 import { makeFolder } from "./data-folder/index.ts";
@@ -70,7 +72,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         app,
         limits: { ...RATE_LIMITS, perToken: options.rate ?? RATE_LIMITS.perToken },
         address: () => addresses.find((one) => !isOnlyHere(new URL(one).hostname)) ?? null,
-        tell: (words) => err(`${words}\n`),
+        tell: (line) => err(`${line}\n`),
       },
     );
     await hub.server.listen({ port, host });
@@ -116,28 +118,24 @@ function linkUpstream(
     origin: address.origin,
     code: upstreamCode,
     time: machineTime(surroundings),
-    tell: (words) => err(`${words}\n`),
+    tell: (line) => err(`${line}\n`),
   });
 }
 
 function checkOptions({ certificate, key, host, plain, upstream, upstreamCode }: HubOptions): void {
   if ((certificate === null) !== (key === null)) {
-    throw new HubTroubleError("Give a certificate and its key: --cert and --key go together.");
+    throw new HubTroubleError(message("hub/cert-and-key"));
   }
   if (plain && certificate !== null) {
-    throw new HubTroubleError("Either --plain or --cert: a plain hub shows no certificate.");
+    throw new HubTroubleError(message("hub/plain-or-cert"));
   }
   if ((upstream === null) !== (upstreamCode === null)) {
-    throw new HubTroubleError(
-      "Give the other hub's address and a code of it: --upstream and --upstream-code.",
-    );
+    throw new HubTroubleError(message("hub/upstream-and-code"));
   }
   if (upstream !== null && !readFarAddress(upstream)) {
-    throw new HubTroubleError(
-      "The other hub's address is not understood: give https://host:port, with #fingerprint if need be.",
-    );
+    throw new HubTroubleError(message("hub/upstream-not-understood"));
   }
-  if (host === "") throw new HubTroubleError("Give a host to listen at, or leave --host out.");
+  if (host === "") throw new HubTroubleError(message("hub/no-host"));
 }
 
 /** The certificate that the options ask for; `null` for plain HTTP. */
@@ -160,40 +158,40 @@ function introduction(
   { name, data, app, host, plain }: HubOptions,
   { kind, certificate, ownerCode, hasApp }: Introduced,
 ): string {
-  const lines = [`Tetherline hub "${name}", log kept in ${kind === "sqlite" ? data : kind}.`];
-  if (!hasApp) lines.push(`No built app in ${app}: only the interface is served.`);
+  const lines = [words("hub/kept-in", { name, place: kind === "sqlite" ? data : kind })];
+  if (!hasApp) lines.push(words("hub/no-app", { folder: app }));
   if (plain && !isOnlyHere(host)) {
-    lines.push("Plain HTTP: put a proxy with TLS in front, else codes and tokens can be read on the way.");
+    lines.push(words("hub/plain"));
   }
   if (certificate) {
-    lines.push(`Certificate, SHA-256: ${certificate.fingerprint}`);
+    lines.push(words("hub/certificate", { fingerprint: certificate.fingerprint }));
     if (certificate.authority) {
-      lines.push(`Made by this hub's own authority, SHA-256: ${certificate.authority.fingerprint}`);
-      lines.push("A tablet trusts it once it has installed /tetherline-hub.crt from the address below.");
+      lines.push(words("hub/authority", { fingerprint: certificate.authority.fingerprint }));
+      lines.push(words("hub/to-trust"));
     }
   }
-  lines.push(`Owner's code: ${shownCode(ownerCode)}`, "Stop the hub with Ctrl+C. Open:");
+  lines.push(words("hub/owner-code", { code: shownCode(ownerCode) }), words("hub/how-to-stop"));
   return `${lines.join("\n")}\n`;
 }
 
 /** A failure to start, put into a sentence for the owner where it is one that the owner can do something about. */
 function asTrouble(cause: unknown, { port, host, data }: HubOptions): unknown {
   if (cause instanceof EngineTroubleError || cause instanceof CertificateTroubleError) {
-    return new HubTroubleError(cause.message, { cause });
+    return new HubTroubleError(cause.said, { cause });
   }
   const code = cause instanceof Error && "code" in cause ? String(cause.code) : "";
-  const words: Readonly<Record<string, string>> = {
-    EADDRINUSE: `Port ${port} is in use: stop what uses it, or give another with --port.`,
-    EACCES: `Port ${port} or the data folder "${data}" may not be used: give others with --port and --data.`,
-    EADDRNOTAVAIL: `"${host}" is no address of this machine: give one of its own with --host.`,
-    ENOTFOUND: `"${host}" is no address of this machine: give one of its own with --host.`,
-    EEXIST: `The data folder "${data}" is not a folder: give another with --data.`,
-    ENOTDIR: `The data folder "${data}" is not in a folder: give another with --data.`,
-    ENOENT: `The data folder "${data}" cannot be made: give another with --data.`,
-    EPERM: `The data folder "${data}" may not be used: give another with --data.`,
-    EROFS: `The data folder "${data}" may not be written: give another with --data.`,
-    ENOSPC: `The disk of the data folder "${data}" is full: make room on it.`,
+  const said: Readonly<Record<string, Message>> = {
+    EADDRINUSE: message("hub/port-in-use", { port }),
+    EACCES: message("hub/port-or-folder-denied", { port, folder: data }),
+    EADDRNOTAVAIL: message("hub/not-this-machine", { host }),
+    ENOTFOUND: message("hub/not-this-machine", { host }),
+    EEXIST: message("hub/data-not-a-folder", { folder: data }),
+    ENOTDIR: message("hub/data-not-in-folder", { folder: data }),
+    ENOENT: message("hub/data-not-made", { folder: data }),
+    EPERM: message("hub/data-denied", { folder: data }),
+    EROFS: message("hub/data-not-written", { folder: data }),
+    ENOSPC: message("hub/data-disk-full", { folder: data }),
   };
-  const said = words[code];
-  return said === undefined ? cause : new HubTroubleError(said, { cause });
+  const why = said[code];
+  return why === undefined ? cause : new HubTroubleError(why, { cause });
 }

@@ -11,3 +11,9 @@ export interface Message {
   readonly key: MessageKey;
   readonly arguments: Readonly<Record<string, Argument>>;
 }
+
+/** What there is to say: a message, or a text that a person or another program wrote, which is said as it stands. */
+export type Said = Message | string;
+
+/** Puts what there is to say in words. */
+export type Say = (said: Said) => string;

@@ -1,5 +1,5 @@
 import { MessageFormat } from "messageformat";
-import type { Message, MessageKey } from "./argument.ts";
+import type { Message, MessageKey, Said } from "./argument.ts";
 import type { Language } from "./language.ts";
 import { languageInUse } from "./language-in-use.ts";
 import type { ArgumentsAfter } from "./message.ts";
@@ -35,8 +35,13 @@ const fail = (key: MessageKey) => (cause: unknown) => {
   throw new UnspeakableError(`${key} could not be put in words`, { cause });
 };
 
-/** A message in the words of the language in use. Throws {@link UnspeakableError} when its text or an argument is wrong. */
-export function inWords({ key, arguments: values }: Message): string {
+/**
+ * A message in the words of the language in use; a text that somebody wrote, as it stands. Throws {@link UnspeakableError}
+ * when the message's text or an argument is wrong.
+ */
+export function inWords(said: Said): string {
+  if (typeof said === "string") return said;
+  const { key, arguments: values } = said;
   return compiledFor(key).format(values, fail(key));
 }
 

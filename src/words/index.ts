@@ -1,4 +1,4 @@
-export type { Argument, Message, MessageKey } from "./argument.ts";
+export type { Argument, Message, MessageKey, Said, Say } from "./argument.ts";
 export type { MarkedWords } from "./in-words.ts";
 export { inMarkedWords, inWords, words } from "./in-words.ts";
 export type { Language } from "./language.ts";
@@ -7,3 +7,4 @@ export { addWords, speak } from "./language-in-use.ts";
 export { lengthText } from "./length-text.ts";
 export type { ArgumentsAfter, MessageArguments } from "./message.ts";
 export { message } from "./message.ts";
+export { SaidError, saidBy } from "./said-error.ts";

@@ -45,7 +45,7 @@ export function benchLog(): readonly WireEntry[] {
       hlc: `${hlcAt(wallOf(hlc) - shift).slice(0, 15)}${hlc.slice(15)}`,
     };
     const { problem } = readEntry(moved);
-    if (problem !== null) throw new Error(`an entry of the log is none: ${problem}`);
+    if (problem !== null) throw new Error(`an entry of the log is none: ${problem.key}`);
     return moved;
   });
 }

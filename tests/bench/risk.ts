@@ -30,7 +30,7 @@ function fourLanes(): Procedure {
     })),
   };
   const { procedure, findings } = parseProcedure(paired);
-  if (!procedure) throw new Error(`it cannot be read: ${findings[0]?.message}`);
+  if (!procedure) throw new Error(`it cannot be read: ${findings[0]?.code}`);
   return procedure;
 }
 

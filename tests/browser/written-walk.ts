@@ -15,7 +15,7 @@ export function bundledText(name: string): string {
 /** A procedure file from its text, which must be a procedure. */
 export function procedureFile(text: string): ProcedureFile {
   const { file, findings } = readProcedure(text);
-  if (!file) throw new Error(`not a procedure: ${findings[0]?.message}`);
+  if (!file) throw new Error(`not a procedure: ${findings[0]?.code}`);
   return file;
 }
 

@@ -4,6 +4,7 @@ import type { ProcedureFile } from "../../src/core/procedure/index.ts";
 import type { Duration, Instant, WalkId } from "../../src/core/units/index.ts";
 import { later } from "../../src/core/units/index.ts";
 import { type Folded, foldLog, type Ledger, type StepProgress } from "../../src/core/walk/index.ts";
+import { inWords } from "../../src/words/index.ts";
 
 /** PET 0 of every walk that a {@link LogWriter} opens. */
 export const ZERO = Date.UTC(2031, 3, 2, 9) as Instant;
@@ -75,9 +76,18 @@ export class LogWriter {
     return ledger;
   }
 
-  /** Why entries had no effect, in order. */
+  /** What was done otherwise than planned, in words. */
+  get deviations(): readonly {
+    readonly kind: string;
+    readonly step: string | null;
+    readonly text: string;
+  }[] {
+    return this.folded.deviations.map(({ kind, step, text }) => ({ kind, step, text: inWords(text) }));
+  }
+
+  /** Why entries had no effect, in order and in words. */
   get reasons(): readonly string[] {
-    return this.folded.ignored.map(({ reason }) => reason);
+    return this.folded.ignored.map(({ reason }) => inWords(reason));
   }
 }
 
@@ -89,7 +99,7 @@ export function copyOf({ wire }: Entry): Entry {
 /** An entry from its JSON value, which must be one. */
 export function entryFrom(value: unknown): Entry {
   const { entry, problem } = readEntry(value);
-  if (!entry) throw new Error(`not an entry: ${problem}`);
+  if (!entry) throw new Error(`not an entry: ${problem.key}`);
   return entry;
 }
 

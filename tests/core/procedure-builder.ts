@@ -48,7 +48,7 @@ export function fileWith(
 export function procedureOf(file: unknown): Procedure {
   const { procedure, findings } = parseProcedure(file);
   if (!procedure)
-    throw new Error(`the test's procedure is not sound: ${findings.map(({ message }) => message).join(" ")}`);
+    throw new Error(`the test's procedure is not sound: ${findings.map(({ code }) => code).join(" ")}`);
   return procedure;
 }
 

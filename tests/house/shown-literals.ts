@@ -18,21 +18,30 @@ const MACHINE_ATTRIBUTES = new Set([
 /** Errors whose message is a sentence for whoever named the file, the address or the argument; others are our own mistakes. */
 const ERRORS_FOR_READERS = new Set([
   ...["InvalidArgumentError", "UnusableInputError", "UnusableProcedureError", "UnusableFileError"],
-  ...["HubTroubleError", "UnreachableError", "TurnedAwayError", "HubRefusedError"],
+  ...["HubTroubleError", "UnreachableError", "TurnedAwayError", "HubRefusedError", "SaidError"],
+  ...["EngineTroubleError", "CertificateTroubleError", "AnswerError"],
 ]);
 
 /** Calls whose texts are for machines: patterns, separators, addresses, names of commands. What describes a schema is no message either. */
 const MACHINE_CALLS = new Set([
   ...["split", "join", "replace", "replaceAll", "startsWith", "endsWith", "includes", "indexOf", "RegExp"],
   ...["prepare", "exec", "pragma", "matchMedia", "matches", "closest", "querySelector"],
-  ...["querySelectorAll", "URL", "command", "option", "requiredOption", "argument"],
+  ...["querySelectorAll", "URL", "command", "option", "requiredOption", "argument", "stores", "connect"],
 ]);
 
-/** SQL, rules and media queries of CSS, and the name of a format in one of its forms: `OMM (XML)`. */
+/**
+ * SQL, rules and media queries of CSS, the name of a format in one of its forms (`OMM (XML)`), and what protocols have: media types,
+ * credentials, caching, lines of status and of an event stream, the first line of XML.
+ */
 const NO_WORDS = [
   /^\s*(SELECT|INSERT|CREATE|PRAGMA|DELETE|UPDATE|BEGIN|ALTER|WITH|DROP|VACUUM|ATTACH)\b/,
   /^@[a-z-]+ \{|^\([a-z-]+: ?[^)]*\)$/,
   /^[A-Z]+ \([A-Z]+\)$/,
+  /^[a-z]+\/[a-z-]+; charset=utf-8$/,
+  /^Bearer $|^public, max-age=/,
+  /^[1-5]\d\d [A-Z][A-Za-z ]+$|^HTTP\/1\.1 /,
+  /^(id|event|data): /,
+  /^<\?xml /,
 ];
 
 /** Two words with a blank between them, or a word beside something put in. */
@@ -106,7 +115,8 @@ const piecesOf = (node: ts.TemplateExpression): readonly string[] => [
 
 /** Every text of a source file that looks as if a person read it. */
 export function shownLiterals(path: string, source: string): readonly ShownLiteral[] {
-  const file = ts.createSourceFile(path, source, ts.ScriptTarget.Latest, true, ts.ScriptKind.TSX);
+  const kind = path.endsWith(".tsx") ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
+  const file = ts.createSourceFile(path, source, ts.ScriptTarget.Latest, true, kind);
   const found: ShownLiteral[] = [];
   const report = (node: ts.Node, text: string) => {
     const { line } = file.getLineAndCharacterOfPosition(node.getStart());

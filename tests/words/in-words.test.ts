@@ -21,8 +21,8 @@ function saying(
   values: Message["arguments"] = {},
   language: { tag: string; direction: "ltr" | "rtl" } = { ...english },
 ): Message {
-  speak(language, { "figures/as-said": text });
-  return { key: "figures/as-said", arguments: values };
+  speak(language, { "figures/list": text });
+  return { key: "figures/list", arguments: values };
 }
 
 const MINUTE = 60_000;

@@ -113,7 +113,7 @@ export function followActions({ session, now, actor, entered, failed }: FollowAc
       enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }], words("entered/closed")),
     strike: async ({ entries }) => {
       try {
-        await session.strike(entries, now(), actor, "undone");
+        await session.undo(entries, now(), actor);
       } catch (error) {
         failed(error);
       }

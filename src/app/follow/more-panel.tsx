@@ -1,5 +1,5 @@
 import type { IgnoredEntry, Ledger } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { ThemeField } from "../parts/index.ts";
 import { SidePanel } from "./side-panel.tsx";
 
@@ -68,7 +68,7 @@ export function MorePanel({
         <ul className="plain-list">
           {ignored.map(({ source, id, reason }) => (
             <li key={`${source} ${id}`}>
-              {words("panel/entry-ignored", { entry: String(Number(id) || id), why: reason })}
+              {words("panel/entry-ignored", { entry: String(Number(id) || id), why: inWords(reason) })}
             </li>
           ))}
         </ul>

@@ -3,7 +3,7 @@ import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { StepProgress, WalkState } from "../../core/walk/index.ts";
 import { skipReason } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { callsOf, Fact, limitWords, locationWords, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
 
@@ -63,7 +63,7 @@ interface EndFactProps {
 function EndFact({ state: { ledger }, progress }: EndFactProps) {
   const { crew } = ledger.inForce.outline;
   if (progress?.finish == null || ledger.petZero === null) return null;
-  const said = skipReason(progress) || progress.reopened.at(-1)?.reason;
+  const said = inWords(skipReason(progress) || (progress.reopened.at(-1)?.reason ?? ""));
   const pet = between(ledger.petZero, progress.finish);
   return (
     <Fact name={words(progress.status === "done" ? "panel/done" : "panel/skipped")}>

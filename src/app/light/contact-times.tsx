@@ -30,7 +30,7 @@ export function ContactTimes({ file, onFile }: ContactTimesProps) {
     const [given] = await pickFiles(".csv,text/csv,text/plain");
     if (!given) return;
     if (given.text === null)
-      return setSaid([words("light/file-problem", { file: given.name, why: String(given.problem) })]);
+      return setSaid([words("light/file-problem", { file: given.name, why: given.problem ?? "" })]);
     const read = withSpans(file, id, given.text);
     setSaid([
       words("light/spans-taken", { count: read.count, file: given.name }),

@@ -30,7 +30,7 @@ export function LightField({ at }: { readonly at: Instant }) {
     const why =
       read?.problems.map(({ field, reason: why }) => words("orbit/problem", { field, why })).join("; ") ??
       file.problem;
-    setProblem(words("light/refused", { file: file.name, why: String(why) }));
+    setProblem(words("light/refused", { file: file.name, why: why ?? "" }));
   };
   return (
     <section className="light-field" aria-label={words("light/day-and-night")}>

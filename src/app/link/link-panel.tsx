@@ -4,7 +4,7 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
 import type { Message } from "../../words/index.ts";
-import { message, words } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
 import { SidePanel } from "../follow/index.ts";
 import { errorWords, Fact } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
@@ -62,7 +62,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
         <Fact name={words("link/last-word")}>{heardWords(heardAt, deviceNow())}</Fact>
         {clock && <Fact name={words("link/clock-here")}>{clockWords(clock)}</Fact>}
       </dl>
-      {said !== null && <p className="link-problem">{said}</p>}
+      {said !== null && <p className="link-problem">{inWords(said)}</p>}
       {onlyHere > 0 && <p className="link-problem">{onlyHereWords(onlyHere)}</p>}
       {beyond.length > 0 && (
         <>

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { JoinOutcome } from "../../io/link/index.ts";
+import { inWords } from "../../words/index.ts";
 import { storedFollower, storeFollower } from "../session/index.ts";
 
 /** The state of a form that sends the hub a code and the name of the tablet's user. */
@@ -32,7 +33,7 @@ export function useAsking(
     setProblem(null);
     const outcome = await ask(code.trim(), name.trim());
     setIsAsking(false);
-    if ("words" in outcome) return setProblem(outcome.words);
+    if ("words" in outcome) return setProblem(inWords(outcome.words));
     storeFollower(name.trim());
     onGranted(outcome);
   };

@@ -3,6 +3,7 @@ import type { WalkId } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { overruledOf } from "../../core/walk/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
+import { inWords } from "../../words/index.ts";
 import type { Notice } from "../follow/index.ts";
 import { useServices } from "../session/index.ts";
 import { overruledWords } from "./overruled-words.ts";
@@ -30,7 +31,10 @@ export function useNotices(walk: WalkId, folded: Folded, link: LinkStatus): Noti
     }));
   }, [walk, folded, link.device]);
   return {
-    notices: [...link.notices, ...overruled.filter(({ key }) => !told.has(key))],
+    notices: [
+      ...link.notices.map(({ key, words }) => ({ key, words: inWords(words) })),
+      ...overruled.filter(({ key }) => !told.has(key)),
+    ],
     putAway: (key) => {
       if (link.notices.some((notice) => notice.key === key)) links.dismiss(walk, key);
       else setTold(keepTold(key));

@@ -9,7 +9,7 @@ import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { FollowView } from "../follow/index.ts";
 import { BeyondStrip, LinkPanel, linkWords, useLink, useNotices } from "../link/index.ts";
 import { ownClockOffset, useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
@@ -73,7 +73,7 @@ function waitingWords(isRead: boolean, problem: string | null, link: LinkStatus)
   if (!isRead) return words("parts/opening-walk");
   if (problem !== null) return problem;
   if (link.kind === "linking" || link.kind === "linked") return words("link/fetching");
-  return link.words ?? words("parts/no-such-walk");
+  return link.words === null ? words("parts/no-such-walk") : inWords(link.words);
 }
 
 /** True when the crew of a rehearsal is simulated on this device: where it was opened, or where nobody else follows. */

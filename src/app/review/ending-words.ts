@@ -1,5 +1,5 @@
 import type { Review } from "../../core/review/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { isOnPlan } from "./review-words.ts";
 
 /** One line on how the walk ended, then one sentence for each thing to add. */
@@ -66,5 +66,5 @@ function closingWords({ end, limit, margin: time }: Review): string[] {
 }
 
 function reasonOf({ end }: Review): string[] {
-  return end?.reason ? [words("review/reason-given", { reason: end.reason })] : [];
+  return end?.reason ? [words("review/reason-given", { reason: inWords(end.reason) })] : [];
 }

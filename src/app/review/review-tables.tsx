@@ -1,6 +1,6 @@
 import type { Review } from "../../core/review/index.ts";
 import { clockText } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { locationWords } from "../parts/index.ts";
 import { misplacedItems } from "./misplaced-items.ts";
 import { NoteTable } from "./note-table.tsx";
@@ -46,7 +46,7 @@ function DeviationTable({ review }: { readonly review: Review }) {
             petOf(review, at),
             <b key="kind">{words(`review/kind-${kind}`)}</b>,
             stepWords(review.outline, step),
-            text,
+            inWords(text),
           ],
         }))}
       empty={words("review/no-deviations")}
@@ -127,8 +127,8 @@ function IgnoredTable({ review }: { readonly review: Review }) {
       title={words("review/ignored")}
       columns={columns("review/column-entry", "review/column-from", "review/column-why")}
       rows={review.ignored.map(({ source, id, reason }) => ({
-        key: `${source} ${id} ${reason}`,
-        cells: [id, source, reason],
+        key: `${source} ${id} ${reason.key}`,
+        cells: [id, source, inWords(reason)],
       }))}
       empty={words("review/none-ignored")}
     />

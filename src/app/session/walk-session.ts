@@ -69,12 +69,12 @@ export class WalkSession {
     }
   }
 
-  /** Strikes earlier entries. This is the undo of the follow screen. */
-  strike(entries: readonly Entry[], at: Instant, actor: string, reason: string): Promise<readonly Entry[]> {
+  /** Takes back entries that were just made, the undo of the follow screen. */
+  undo(entries: readonly Entry[], at: Instant, actor: string): Promise<readonly Entry[]> {
     return this.enter(
       entries.map(({ wire }) => ({
         name: "entry.struck",
-        data: { source: wire.source, id: wire.id, reason },
+        data: { source: wire.source, id: wire.id, undone: true },
         at,
         actor,
       })),

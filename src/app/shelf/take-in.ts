@@ -1,7 +1,8 @@
+import type { LineProblem } from "../../core/log/index.ts";
 import { importWalkLog, kindOfText, restoreBackup } from "../../io/backup/index.ts";
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import type { DeviceStore } from "../../io/store/index.ts";
-import { troubleSentence } from "../../io/store/index.ts";
+import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { wholeLanguage } from "../language/index.ts";
 
@@ -15,8 +16,8 @@ export async function takeIn(store: DeviceStore, files: readonly GivenFile[]): P
   if (files.length === 0) return [words("shelf/nothing-given")];
   const lines: string[] = [];
   for (const { name, text, problem } of files) {
-    const said = text === null ? [problem] : await takeInText(store, text);
-    lines.push(...said.map((sentence) => words("shelf/of-file", { file: name, what: sentence })));
+    const said = text === null ? [inWords(problem)] : await takeInText(store, text);
+    lines.push(...said.map((sentence) => words("shelf/of-file", { file: inWords(name), what: sentence })));
   }
   return lines;
 }
@@ -30,9 +31,7 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
       return [
         words("shelf/log-taken-in", { added: log.added, known: log.known, walks: log.walks.length }),
         ...(log.conflicting.length ? [words("shelf/conflicting", { count: log.conflicting.length })] : []),
-        ...log.problems
-          .slice(0, MOST_LINES)
-          .map(({ line, problem }) => words("shelf/line-left-out", { line, why: problem })),
+        ...(await leftOutWords(log.problems)),
         ...(log.problems.length > MOST_LINES
           ? [words("shelf/more-lines-left-out", { count: log.problems.length - MOST_LINES })]
           : []),
@@ -45,17 +44,26 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
   }
 }
 
-function restoredWords(restored: Awaited<ReturnType<typeof restoreBackup>>): readonly string[] {
+async function restoredWords(
+  restored: Awaited<ReturnType<typeof restoreBackup>>,
+): Promise<readonly string[]> {
   const { problems } = restored;
   return [
     words("shelf/backup-taken-in", {
       procedures: restored.procedures.added,
       entries: restored.entries.added,
     }),
-    ...problems
-      .slice(0, MOST_LINES)
-      .map(({ line, problem }) => words("shelf/line-left-out", { line, why: problem })),
+    ...(await leftOutWords(problems)),
   ];
+}
+
+/** Which lines were left out, and why: the first of them. */
+async function leftOutWords(problems: readonly LineProblem[]): Promise<readonly string[]> {
+  // What is found in a log or a backup is no part of what the first load can say.
+  if (problems.length > 0) await wholeLanguage();
+  return problems
+    .slice(0, MOST_LINES)
+    .map(({ line, problem }) => words("shelf/line-left-out", { line, why: inWords(problem) }));
 }
 
 async function takeInProcedure(store: DeviceStore, text: string): Promise<readonly string[]> {
@@ -66,7 +74,7 @@ async function takeInProcedure(store: DeviceStore, text: string): Promise<readon
     case "known":
       return [words("shelf/procedure-known", { title: added.procedure.title })];
     case "not-kept":
-      return [troubleSentence(added.reason)];
+      return [inWords(troubleMessage(added.reason))];
     case "refused":
       // The words for findings are not part of the first load.
       await wholeLanguage();

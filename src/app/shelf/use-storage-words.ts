@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import type { StorageSpace } from "../../io/device/index.ts";
 import { askToPersist } from "../../io/device/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { useStoreStatus } from "../session/index.ts";
 
 /** Sentences on how this device keeps what is entered. Asks the browser once for persistent storage. */
@@ -17,7 +17,7 @@ export function useStorageWords(): readonly string[] {
       isOver = true;
     };
   }, []);
-  if (status.kind === "memory") return [status.sentence];
+  if (status.kind === "memory") return [inWords(status.message)];
   if (!space) return [];
   const { persisted, usage, quota } = space;
   const keeping =

@@ -1,6 +1,6 @@
 export { applyChanges } from "./apply-changes.ts";
+export { changeMessage, changeProblemMessage, unreadableChangesMessage } from "./change-messages.ts";
 export type { Applied, ChangeProblem } from "./change-problem.ts";
-export { changeProblemText, changeText, unreadableChangesText } from "./change-words.ts";
 export { changesBetween } from "./changes-between.ts";
 export type { EditedText } from "./edit-text.ts";
 export { editText, UneditableTextError, writtenOver } from "./edit-text.ts";

@@ -3,8 +3,6 @@ import { CHANGE_LISTS } from "../procedure/index.ts";
 
 /** What the vocabulary of changes knows of one list. A list of a newer format is one row more. */
 interface ListRow {
-  /** A member of the list in words. */
-  readonly word: string;
   /** Where the list stands: in the file itself, in each member of another list, or in both. */
   readonly within: readonly ("file" | ListName)[];
   /** What makes a member's id; its field `id` unless given. `null` where the member has none. */
@@ -29,29 +27,27 @@ function renamedSupply(member: Fields, id: string): Fields {
 }
 
 const LIST_TABLE: Readonly<Record<ListName, ListRow>> = {
-  contingencies: { word: "contingency", within: IN_FILE },
-  tasks: { word: "task", within: ["file", "contingencies"] },
-  steps: { word: "step", within: ["tasks"] },
-  crew: { word: "crew member", within: IN_FILE },
-  places: { word: "place", within: IN_FILE },
+  contingencies: { within: IN_FILE },
+  tasks: { within: ["file", "contingencies"] },
+  steps: { within: ["tasks"] },
+  crew: { within: IN_FILE },
+  places: { within: IN_FILE },
   routes: {
-    word: "route",
     within: IN_FILE,
     idOf: routeId,
     keyOf: (id) => id.split(BETWEEN_IDS).sort().join(" "),
     withId: (member, id) => ({ ...member, between: id.split(BETWEEN_IDS) }),
   },
-  items: { word: "item", within: IN_FILE },
-  windows: { word: "window", within: IN_FILE },
+  items: { within: IN_FILE },
+  windows: { within: IN_FILE },
   supplies: {
-    word: "supply",
     within: IN_FILE,
     idOf: supplyId,
     keyOf: (id) => id.split(BETWEEN_IDS).join(" "),
     withId: renamedSupply,
   },
-  watches: { word: "watch", within: IN_FILE },
-  pictures: { word: "picture", within: IN_FILE },
+  watches: { within: IN_FILE },
+  pictures: { within: IN_FILE },
 };
 
 /** The lists whose members hold other lists come before those they hold. */
@@ -63,9 +59,6 @@ export const LISTS: readonly ListName[] = ["contingencies", "tasks", "steps"].co
 export const FILE_LISTS: readonly ListName[] = CHANGE_LISTS.filter((list) =>
   LIST_TABLE[list].within.includes("file"),
 );
-
-/** A member of a list in words, for sentences. */
-export const wordFor = (list: ListName): string => LIST_TABLE[list].word;
 
 /** Where a list stands: in the file, in the members of other lists. */
 export const homesOf = (list: ListName): readonly ("file" | ListName)[] => LIST_TABLE[list].within;

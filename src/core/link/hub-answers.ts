@@ -1,4 +1,6 @@
 import type { z } from "zod";
+import type { Said } from "../../words/index.ts";
+import { SaidError } from "../../words/index.ts";
 import { jsonOf } from "../log/index.ts";
 import { hubErrorSchema } from "./exchange.ts";
 import type { AskHub, HubAnswer, HubRequest } from "./hub-request.ts";
@@ -6,13 +8,13 @@ import { TurnedAwayError, UnreachableError } from "./link-sides.ts";
 import { retryAfterOf } from "./retry-after.ts";
 
 /** The hub understood what was asked and would not do it; the message is what it said. */
-export class HubRefusedError extends Error {
+export class HubRefusedError extends SaidError {
   override readonly name = "HubRefusedError";
   /** The hub's own word for it, such as `walk-needed`. */
   readonly reason: string;
 
-  constructor(reason: string, words: string) {
-    super(words);
+  constructor(reason: string, said: Said) {
+    super(said);
     this.reason = reason;
   }
 }
@@ -20,17 +22,17 @@ export class HubRefusedError extends Error {
 /** How a client of hubs speaks of them to its reader, and which answers it takes for a refusal. */
 export interface HubManner {
   /** What to say of an answer of this status (300 or above) that brought no sentence of its own. */
-  readonly failed: (status: number) => string;
+  readonly failed: (status: number) => Said;
   /** What to say when the connection broke off in the middle of an answer. */
-  readonly brokenOff: string;
+  readonly brokenOff: Said;
   /** What to say of an answer that is not JSON. */
-  readonly notJson: string;
+  readonly notJson: Said;
   /** What to say of an answer that is JSON, but not what a hub answers. */
-  readonly unknown: string;
+  readonly unknown: Said;
   /** What to say when a stream of events was asked for and something else came. */
-  readonly noStream: string;
+  readonly noStream: Said;
   /** What to say when the connection broke off in the middle of a stream. */
-  readonly streamLost: string;
+  readonly streamLost: Said;
   /**
    * Whether an answer of this status, which is not 401 or 403, says that the request is wrong and will be wrong again.
    * `isSaid` tells whether the hub gave a reason. Everything else is taken for a failure that may pass.

@@ -1,3 +1,4 @@
+import { saidBy } from "../../words/index.ts";
 import { waitAfter } from "./backoff.ts";
 import type { Latch, LinkTime } from "./latch.ts";
 import { OVER } from "./latch.ts";
@@ -26,7 +27,7 @@ const LONGEST_RETRY_AFTER = 600_000;
  */
 export function survives({ stop, report }: LinkContext, error: unknown, direction: Direction): boolean {
   if (stop.signal.aborted) return false;
-  const words = error instanceof Error ? error.message : String(error);
+  const words = saidBy(error);
   if (error instanceof TurnedAwayError) {
     report.set({ kind: "ended", words });
     stop.abort(OVER);

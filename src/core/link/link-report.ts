@@ -1,3 +1,4 @@
+import type { Said } from "../../words/index.ts";
 import type { Instant } from "../units/index.ts";
 import { Listeners } from "../units/index.ts";
 import type { LinkState } from "./link-state.ts";
@@ -10,7 +11,7 @@ export type Direction = "push" | "pull";
 export class LinkReport {
   readonly #listeners = new Listeners();
   #state = UNLINKED;
-  readonly #trouble: Record<Direction, string | null> = { push: null, pull: null };
+  readonly #trouble: Record<Direction, Said | null> = { push: null, pull: null };
 
   /** How the link stands; the same object until it changes. */
   readonly state = (): LinkState => this.#state;
@@ -22,7 +23,7 @@ export class LinkReport {
   set(change: Partial<LinkState>): void {
     const before = this.#state;
     const keys = Object.keys(change) as (keyof LinkState)[];
-    if (before.kind === "ended" || keys.every((key) => change[key] === before[key])) return;
+    if (before.kind === "ended" || keys.every((key) => isSame(change[key], before[key]))) return;
     this.#state = { ...before, ...change };
     this.#listeners.tell();
   }
@@ -40,7 +41,7 @@ export class LinkReport {
   }
 
   /** What is wrong on this side in one direction; `null` for nothing. */
-  setTrouble(direction: Direction, words: string | null): void {
+  setTrouble(direction: Direction, words: Said | null): void {
     this.#trouble[direction] = words;
     this.set({ trouble: this.#trouble.push ?? this.#trouble.pull });
   }
@@ -50,3 +51,11 @@ export class LinkReport {
     return this.#trouble[direction] === null;
   }
 }
+
+/** Whether a part of the state stays as it is; the same may be said by another object. */
+function isSame(one: LinkState[keyof LinkState] | undefined, other: LinkState[keyof LinkState]): boolean {
+  if (one === other) return true;
+  return isMessage(one) && isMessage(other) && JSON.stringify(one) === JSON.stringify(other);
+}
+
+const isMessage = (part: unknown): boolean => typeof part === "object" && part !== null && "key" in part;

@@ -1,3 +1,5 @@
+import type { Said } from "../../words/index.ts";
+import { SaidError } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
 import type { Cursor } from "./cursor.ts";
 import type { FarHub, Follower, Hello, PushAnswer, PushResult } from "./exchange.ts";
@@ -16,19 +18,19 @@ export type FarMessage =
   | { readonly kind: "alive" };
 
 /** The other side could not be reached, or answered with a failure that may pass: the link tries again. */
-export class UnreachableError extends Error {
+export class UnreachableError extends SaidError {
   override readonly name = "UnreachableError";
   /** How long the other side asked not to be asked again, in ms; `null` when it did not. */
   readonly retryAfter: number | null;
 
-  constructor(message: string, options?: ErrorOptions & { readonly retryAfter?: number | null }) {
-    super(message, options);
+  constructor(said: Said, options?: ErrorOptions & { readonly retryAfter?: number | null }) {
+    super(said, options);
     this.retryAfter = options?.retryAfter ?? null;
   }
 }
 
 /** The other side refuses this device from now on (it was withdrawn, its token expired, or the walk is unknown): the link ends. */
-export class TurnedAwayError extends Error {
+export class TurnedAwayError extends SaidError {
   override readonly name = "TurnedAwayError";
 }
 

@@ -1,3 +1,4 @@
+import type { Said } from "../../words/index.ts";
 import type { Instant } from "../units/index.ts";
 import type { FarHub, Follower, Hello } from "./exchange.ts";
 
@@ -6,9 +7,9 @@ export interface LinkState {
   /** `linked` while the stream of the other side is open and was heard; `ended` when it would not have this device any more. */
   readonly kind: "linking" | "linked" | "ended";
   /** Why it ended, or what kept the last attempt from succeeding; `null` when nothing is known to be wrong over there. */
-  readonly words: string | null;
+  readonly words: Said | null;
   /** What is wrong on this side (its store, mostly), though it is tried again; `null` when nothing is. */
-  readonly trouble: string | null;
+  readonly trouble: Said | null;
   /** How many entries the other side has not been heard to have. */
   readonly unsent: number;
   /** When anything was last heard from the other side, by the clock of this device, to the second. */

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
 import type { PushAnswer } from "./exchange.ts";
 import type { Settled } from "./link-sides.ts";
@@ -5,11 +6,11 @@ import { UnreachableError } from "./link-sides.ts";
 
 /** Each entry of a batch with its result. Throws an {@link UnreachableError} when the answer is to something else, which is as good as no answer. */
 export function pairedWith(batch: readonly Entry[], { results }: PushAnswer): readonly Settled[] {
-  if (results.length !== batch.length) throw new UnreachableError("The answer does not fit what was sent.");
+  if (results.length !== batch.length) throw new UnreachableError(message("link/answer-unfit"));
   return batch.map((entry, index) => {
     const result = results[index];
     if (!result || (result.id !== null && result.id !== entry.wire.id)) {
-      throw new UnreachableError("The answer does not fit what was sent.");
+      throw new UnreachableError(message("link/answer-unfit"));
     }
     return { entry, result };
   });

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import { AnswerTime } from "./answer-time.ts";
 import { Inbox } from "./inbox.ts";
 import { aborted, Latch, OVER } from "./latch.ts";
@@ -126,7 +127,10 @@ export class Puller {
       if (left > 0) await time.wait(left, stream.signal);
       else {
         if (stream.isSilent) this.#answerTime.missed();
-        this.#end(stream, new UnreachableError(`Nothing was heard for ${Math.round(limit / 1000)} s.`));
+        this.#end(
+          stream,
+          new UnreachableError(message("link/nothing-heard", { seconds: Math.round(limit / 1000) })),
+        );
       }
     }
   }

@@ -1,3 +1,4 @@
+import { message, saidBy } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
 import { AnswerTime } from "./answer-time.ts";
 import { firstBatch } from "./first-batch.ts";
@@ -90,7 +91,7 @@ export class Pusher {
       const answer = await Promise.race([
         far.push(batch, limit.signal),
         aborted(limit.signal).then((): never => {
-          throw new UnreachableError("No answer came in time.");
+          throw new UnreachableError(message("link/no-answer"));
         }),
       ]);
       answerTime.met(Math.max(0, time.now() - since));
@@ -117,7 +118,7 @@ export class Pusher {
         report.set({ unsent: await near.unsent() });
       } catch (error) {
         // What keeps it from being counted keeps it from being offered, which is tried again.
-        report.set({ trouble: error instanceof Error ? error.message : String(error) });
+        report.set({ trouble: saidBy(error) });
       }
     }
     this.#isCounting = false;

@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Instant, WalkId } from "../units/index.ts";
 import { parseInstant } from "../units/index.ts";
 import type { ReadFact } from "./fact.ts";
@@ -19,7 +21,7 @@ export interface Entry {
 /** An entry, or the reason why a value is not one. */
 export type ReadEntry =
   | { readonly entry: Entry; readonly problem: null }
-  | { readonly entry: null; readonly problem: string };
+  | { readonly entry: null; readonly problem: Message };
 
 /** No entry of this program nests nearly so deep. One that does would exhaust the stack of whatever writes or compares it. */
 const DEEPEST = 100;
@@ -35,19 +37,19 @@ function isDeeperThan(levels: number, value: unknown): boolean {
 
 /** Reads a JSON value as an entry. */
 export function readEntry(value: unknown): ReadEntry {
-  if (isDeeperThan(DEEPEST, value)) return { entry: null, problem: "it is nested too deeply" };
+  if (isDeeperThan(DEEPEST, value)) return { entry: null, problem: message("log/nested-too-deeply") };
   if (typeof value !== "object" || value === null || Array.isArray(value))
-    return { entry: null, problem: "it is not a JSON object" };
+    return { entry: null, problem: message("log/not-an-object") };
   const attribute = wrongAttribute(value as Record<string, unknown>);
   if (attribute !== null) {
-    return { entry: null, problem: `its attribute "${attribute}" is missing or wrong` };
+    return { entry: null, problem: message("log/bad-attribute", { attribute }) };
   }
   const wire = value as WireEntry;
   const at = parseInstant(wire.time);
-  if (at === null) return { entry: null, problem: 'its attribute "time" is missing or wrong' };
+  if (at === null) return { entry: null, problem: message("log/bad-attribute", { attribute: "time" }) };
   const { recordedtime } = wire;
   if (recordedtime !== undefined && recordedtime !== wire.time && parseInstant(recordedtime) === null) {
-    return { entry: null, problem: 'its attribute "recordedtime" is missing or wrong' };
+    return { entry: null, problem: message("log/bad-attribute", { attribute: "recordedtime" }) };
   }
   return {
     entry: {

@@ -1,4 +1,6 @@
 import { z } from "zod";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { locationSchema } from "../procedure/index.ts";
 import type { CrewId, DecisionId, ItemId, RecordId, StepId, SupplyId, WatchId } from "../units/index.ts";
 import { parseInstant } from "../units/index.ts";
@@ -66,7 +68,12 @@ const facts = {
   }),
   /** The watch was kept that fell due at `due`, in seconds of PET. */
   "watch.kept": z.object({ watch: idOf<WatchId>(), due: z.number() }),
-  "walk.closed": z.object({ end: z.enum(["complete", "terminated", "aborted"]), reason: reason.optional() }),
+  "walk.closed": z.object({
+    end: z.enum(["complete", "terminated", "aborted"]),
+    reason: reason.optional(),
+    /** True when a played walk was closed since no lane could go on. */
+    stuck: z.boolean().optional(),
+  }),
 } as const;
 
 type FactSchemas = typeof facts;
@@ -97,18 +104,19 @@ export function isKnownType(type: string): boolean {
 /** A fact, or the reason why an entry's type and data are not one. Unknown types come from newer versions and are kept ([LOG4]). */
 export type ReadFact =
   | { readonly fact: Fact; readonly problem: null }
-  | { readonly fact: null; readonly problem: string };
+  | { readonly fact: null; readonly problem: Message };
 
 const isFactName = (name: string): name is FactName => Object.hasOwn(facts, name);
 
 /** Reads the type and data of an entry. */
 export function readFact(type: string, data: unknown): ReadFact {
   const name = type.startsWith(PREFIX) ? type.slice(PREFIX.length) : "";
-  if (!isFactName(name)) return { fact: null, problem: `"${type}" is not yet understood` };
+  if (!isFactName(name)) return { fact: null, problem: message("log/unknown-type", { type }) };
   const parsed = facts[name].safeParse(data ?? {});
   // What was parsed is nobody else's: it is given its name without being copied.
   if (parsed.success) return { fact: Object.assign(parsed.data, { name }) as Fact, problem: null };
   const [issue] = parsed.error.issues;
-  const where = issue?.path.length ? ` (${issue.path.map(String).join(".")})` : "";
-  return { fact: null, problem: `its data is not what ${type} needs${where}` };
+  const where = issue?.path.map(String).join(".");
+  const problem = where ? message("log/bad-data-at", { type, where }) : message("log/bad-data", { type });
+  return { fact: null, problem };
 }

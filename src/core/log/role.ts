@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { deviceOf } from "./device-of.ts";
 import type { Entry } from "./entry.ts";
 
@@ -14,10 +16,10 @@ const LEAD_ONLY: ReadonlySet<string> = new Set([
   "tetherline.walk.closed",
 ]);
 
-/** Why a role may not write an entry: as a code and in words. */
+/** Why a role may not write an entry: as a code, and as what there is to say. */
 export interface RoleRefusal {
   readonly reason: "other-source" | "role";
-  readonly words: string;
+  readonly words: Message;
 }
 
 /**
@@ -26,18 +28,18 @@ export interface RoleRefusal {
  * newer versions are a lead's: nobody here can tell what they do.
  */
 export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefusal | null {
-  if (role === "watcher") return { reason: "role", words: "a watcher reads and writes nothing" };
+  if (role === "watcher") return { reason: "role", words: message("role/watcher") };
   if (role === "relay") return null;
   if (deviceOf(entry.wire.source) !== device) {
-    return { reason: "other-source", words: "its source is not the device it came from" };
+    return { reason: "other-source", words: message("role/other-source") };
   }
   if (role === "lead") return null;
   const { fact } = entry.read;
   if (fact === null || LEAD_ONLY.has(entry.wire.type)) {
-    return { reason: "role", words: `a marker may not write ${entry.wire.type}` };
+    return { reason: "role", words: message("role/marker-may-not", { type: entry.wire.type }) };
   }
   if (fact.name === "entry.struck" && deviceOf(fact.source) !== device) {
-    return { reason: "role", words: "a marker strikes its own entries only" };
+    return { reason: "role", words: message("role/marker-strikes-own") };
   }
   return null;
 }

@@ -65,7 +65,7 @@ export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry
   };
   const { entry, problem } = readEntry(wire);
   if (!entry || entry.read.problem !== null) {
-    throw new UnreadableEntryError(`${wire.type}: ${problem ?? entry?.read.problem}`);
+    throw new UnreadableEntryError(`${wire.type}: ${(problem ?? entry?.read.problem)?.key}`);
   }
   return entry;
 }

@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Entry } from "./entry.ts";
 import { readEntry } from "./entry.ts";
 import { jsonOf } from "./json-of.ts";
@@ -6,7 +8,7 @@ import { jsonOf } from "./json-of.ts";
 export interface LineProblem {
   /** From 1. */
   readonly line: number;
-  readonly problem: string;
+  readonly problem: Message;
 }
 
 /** What was read from a log in JSON Lines. */
@@ -26,7 +28,11 @@ export function readLines(text: string): ReadLines {
     if (value === undefined && line.trim() === "") continue;
     const read = readEntry(value);
     if (read.entry) entries.push(read.entry);
-    else problems.push({ line: index + 1, problem: value === undefined ? "it is not JSON" : read.problem });
+    else
+      problems.push({
+        line: index + 1,
+        problem: value === undefined ? message("log/not-json") : read.problem,
+      });
   }
   return { entries, problems };
 }

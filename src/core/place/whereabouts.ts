@@ -1,4 +1,4 @@
-import { message } from "../../words/index.ts";
+import { message, words } from "../../words/index.ts";
 import type { Network } from "../order/index.ts";
 import type { Change, CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
@@ -153,7 +153,8 @@ function translationBefore(
   const add = {
     id,
     by: [member.id],
-    do: `Move to ${labelOf(outline, to)}`,
+    // The text becomes the author's own once the change is made: it is written in the language in use.
+    do: words("place/move-to", { place: labelOf(outline, to) }),
     to,
     ...(step.when ? { when: step.when } : {}),
   };

@@ -1,10 +1,13 @@
+import type { Message, MessageArguments } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Finding, OutlineStep, TimeWindow } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { Duration } from "../units/index.ts";
-import { clockText, NO_TIME } from "../units/index.ts";
+import { NO_TIME } from "../units/index.ts";
 import type { Span, WindowSpans } from "../window/index.ts";
 
-const minutes = (time: number) => `${Math.round((time / 60_000) * 10) / 10} min`;
+/** Minutes of a duration, to a tenth. */
+const minutes = (time: number) => Math.round((time / 60_000) * 10) / 10;
 
 /** The times at which all of several windows are open, each list of spans in order. */
 function together(lists: readonly (readonly Span[])[]): readonly Span[] {
@@ -35,7 +38,7 @@ export function noFitFinding(
   windows: WindowSpans,
 ): Finding {
   const known = step.within.filter((id) => windows.get(id));
-  const names = known.map((id) => procedureWindows.find((one) => one.id === id)?.label ?? id).join(" and ");
+  const names = known.map((id) => procedureWindows.find((one) => one.id === id)?.label ?? id);
   const lists = known.map((id) => windows.get(id) ?? []);
   const spans = lists.length > 0 ? together(lists) : [];
   const earliest = (list: readonly number[]) => (list.length > 0 ? Math.min(...list) : null);
@@ -45,24 +48,36 @@ export function noFitFinding(
   );
   const rooms = spans.map(({ from, to }) => to - Math.max(from, ready)).filter((room) => room > 0);
   const shorter = earliest(rooms.map((room) => length - room));
-  const open = known.length > 1 ? "are open together" : "is open";
-  const lead = `"${step.id}" takes ${minutes(length)} and can start at PET ${clockText(ready)} at the earliest`;
+  const which = { count: Math.max(1, known.length), windows: names };
   const why =
     shorter === null
-      ? `but ${names} ${known.length > 1 ? "are not open together" : "is not open"} after that`
-      : `but after that ${names} ${open} for ${minutes(length - shorter)} at the longest, ${minutes(shorter)} too short`;
-  const mends = [
-    ...(earlier === null
-      ? []
-      : [
-          `if it could start ${minutes(earlier)} earlier, by PET ${clockText((ready - earlier) as Duration)}`,
-        ]),
-    ...(shorter === null || length - shorter <= NO_TIME ? [] : [`if it took ${minutes(shorter)} less`]),
-  ];
-  const mend =
-    mends.length > 0 ? ` It would fit ${mends.join(", or ")}.` : ` No span of ${names} is ever long enough.`;
-  return finding("error", "window/no-fit", pointer, `${lead}, ${why}.${mend}`, {
-    steps: [step.id],
-    things: step.within,
+      ? message("window/not-open-after", which)
+      : message("window/too-short", {
+          ...which,
+          longest: minutes(length - shorter),
+          short: minutes(shorter),
+        });
+  const byEarlier =
+    earlier === null ? null : { earlier: minutes(earlier), at: (ready - earlier) as Duration };
+  const byShorter = shorter === null || length - shorter <= NO_TIME ? null : { less: minutes(shorter) };
+  const said = message("window/no-fit", {
+    step: step.id,
+    length: minutes(length),
+    ready,
+    why,
+    mend: mendOf(byEarlier, byShorter, names),
   });
+  return finding("error", "window/no-fit", pointer, said, { steps: [step.id], things: step.within });
+}
+
+/** What would make the step fit: starting earlier, taking less time, either, or nothing. */
+function mendOf(
+  byEarlier: MessageArguments<"window/fits-earlier"> | null,
+  byShorter: MessageArguments<"window/fits-shorter"> | null,
+  windows: readonly string[],
+): Message {
+  if (byEarlier && byShorter)
+    return message("window/fits-earlier-or-shorter", { ...byEarlier, ...byShorter });
+  if (byEarlier) return message("window/fits-earlier", byEarlier);
+  return byShorter ? message("window/fits-shorter", byShorter) : message("window/fits-never", { windows });
 }

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import { marginOf } from "../course/index.ts";
 import type { Light } from "../light/index.ts";
 import { lightMessage } from "../light/index.ts";
@@ -80,9 +81,8 @@ function overLimit(outline: Outline, timeline: Timeline): Finding[] {
   if (limit === undefined || course.finish <= limit) return [];
   const over = Math.ceil((course.finish - limit) / 60_000);
   const last = criticalPath.at(-1);
-  const message = `The plan runs ${over} min over the elapsed limit.`;
   return [
-    finding("error", "time/over-limit", "/limits/elapsed", message, {
+    finding("error", "time/over-limit", "/limits/elapsed", message("time/over-limit", { over }), {
       steps: last === undefined ? [] : [last],
     }),
   ];
@@ -91,9 +91,7 @@ function overLimit(outline: Outline, timeline: Timeline): Finding[] {
 /** What has to be said of an element set that is old or decays ([LGT4]). */
 function lightFindings(light: Light | null): Finding[] {
   if (light?.spans === null) {
-    return [
-      finding("error", "light/decayed", "", "By its element set the orbit decays within a day of the start."),
-    ];
+    return [finding("error", "light/decayed", "", message("light/decayed"))];
   }
   return light?.isOld ? [finding("caution", "light/old-elements", "", lightMessage(light))] : [];
 }
@@ -104,10 +102,10 @@ function unknownWindows(outline: Outline, windows: WindowSpans): Finding[] {
       .filter(({ step }) => step.within.includes(window.id))
       .map(({ step }) => step.id);
     if (windows.get(window.id) !== null || steps.length === 0) return [];
-    const needs = window.spans ? "the instant of PET 0" : "an orbit and a start instant";
-    const message = `When ${window.label ?? window.id} comes is not known without ${needs}; the plan takes no account of it.`;
+    const key = window.spans ? "window/not-known-start" : "window/not-known-orbit";
+    const unknown = message(key, { window: window.label ?? window.id });
     return [
-      finding("caution", "window/not-known", `/windows/${index}`, message, { steps, things: [window.id] }),
+      finding("caution", "window/not-known", `/windows/${index}`, unknown, { steps, things: [window.id] }),
     ];
   });
 }

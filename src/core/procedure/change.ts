@@ -38,13 +38,12 @@ interface Placing {
   readonly first?: string | true | undefined;
 }
 const hasOnePlace = ({ behind, first }: Placing) => (behind === undefined) !== (first === undefined);
-const ONE_PLACE = 'either "behind" or "first"';
 
 /** The forms of a change, by the key that tells them apart. */
 export const changeForms = {
-  add: z.strictObject({ add: fields, list, behind, first }).refine(hasOnePlace, ONE_PLACE),
+  add: z.strictObject({ add: fields, list, behind, first }).refine(hasOnePlace),
   drop: z.strictObject({ drop: id, list }),
-  move: z.strictObject({ move: id, list, behind, first }).refine(hasOnePlace, ONE_PLACE),
+  move: z.strictObject({ move: id, list, behind, first }).refine(hasOnePlace),
   change: z.strictObject({ change: id, list, set: fields.optional(), unset }),
   rename: z.strictObject({ rename: id, list, to: id }),
   bring: z.strictObject({ bring: z.string().min(1), behind: z.string().min(1) }),

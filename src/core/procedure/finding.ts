@@ -1,5 +1,4 @@
 import type { Message } from "../../words/index.ts";
-import { message } from "../../words/index.ts";
 import type { StepId } from "../units/index.ts";
 import type { Change } from "./change.ts";
 
@@ -53,7 +52,7 @@ export function finding(
   level: FindingLevel,
   code: string,
   pointer: string,
-  said: Message | string,
+  message: Message,
   concerned: {
     readonly steps?: readonly StepId[];
     readonly things?: readonly string[];
@@ -64,7 +63,7 @@ export function finding(
   return {
     level,
     code,
-    message: typeof said === "string" ? message("figures/as-said", { text: said }) : said,
+    message,
     pointer,
     steps: concerned.steps ?? [],
     things: concerned.things ?? [],

@@ -1,8 +1,10 @@
 import { stringify } from "csv-stringify/browser/esm/sync";
+import type { Say } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Duration } from "../units/index.ts";
 import { formatInstant, inSeconds, later } from "../units/index.ts";
 import type { Review, StepReview } from "./review.ts";
-import { waitWords } from "./review-document.ts";
+import { waitMessage } from "./review-document.ts";
 
 const COLUMNS = [
   "number",
@@ -33,11 +35,11 @@ const COLUMNS = [
 /**
  * The steps of a review as CSV (RFC 4180: comma, CRLF, quotes doubled, one heading line), times in seconds of PET.
  * A text that a spreadsheet would take for a formula gets an apostrophe in front, as spreadsheets themselves mark text;
- * numbers are never touched. The JSON document carries every text unchanged.
+ * numbers are never touched. The JSON document carries every text unchanged. `say` puts in words what has to be said.
  */
-export function reviewCsv(review: Review): string {
+export function reviewCsv(review: Review, say: Say): string {
   return stringify(
-    review.steps.map((step) => row(review, step)),
+    review.steps.map((step) => row(review, step, say)),
     {
       header: true,
       columns: [...COLUMNS],
@@ -54,7 +56,7 @@ type Row = Record<(typeof COLUMNS)[number], string | number | boolean | null>;
 
 const seconds = (duration: Duration | null | undefined) => (duration == null ? null : inSeconds(duration));
 
-function row({ outline, petZero }: Review, step: StepReview): Row {
+function row({ outline, petZero }: Review, step: StepReview, say: Say): Row {
   const entry = outline.step(step.step);
   const { planned, actual } = step;
   const instant = (pet: Duration | undefined) =>
@@ -80,22 +82,29 @@ function row({ outline, petZero }: Review, step: StepReview): Row {
         ? null
         : inSeconds(step.waits.reduce((sum, { from, to }) => sum + to - from, 0)),
     waited_on: step.waits
-      .map(({ crew, from, to, on }) => `${crew} ${inSeconds(to - from)} s: ${waitWords(outline, on)}`)
+      .map(({ crew, from, to, on }) =>
+        say(
+          message("review/csv-waited", { crew, seconds: inSeconds(to - from), on: waitMessage(outline, on) }),
+        ),
+      )
       .join("; "),
     out_of_order: step.outOfOrder,
-    reason: [step.skipReason, ...step.reopened.map(({ reason }) => `reopened: ${reason}`)]
+    reason: [
+      say(step.skipReason),
+      ...step.reopened.map(({ reason }) => say(message("review/csv-reopened", { reason }))),
+    ]
       .filter(Boolean)
       .join("; "),
     records: step.records
       .flatMap(({ record, unit, taken }) =>
-        taken.map(
-          ({ value, outOfRange }) =>
-            `${record} ${value}${unit === "1" ? "" : ` ${unit}`}${outOfRange ? " (out of range)" : ""}`,
-        ),
+        taken.map(({ value, outOfRange }) => {
+          const written = `${record} ${value}${unit === "1" ? "" : ` ${unit}`}`;
+          return outOfRange ? say(message("review/csv-out-of-range", { record: written })) : written;
+        }),
       )
       .join("; "),
     confirmed_by: step.confirm?.given?.actor ?? null,
     notes: step.notes.map(({ text }) => text).join("; "),
-    struck: step.struck.map(({ what, reason }) => (reason ? `${what}: ${reason}` : what)).join("; "),
+    struck: step.struck.map(({ what, reason }) => (reason ? `${what}: ${say(reason)}` : what)).join("; "),
   };
 }

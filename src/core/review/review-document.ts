@@ -1,3 +1,5 @@
+import type { Message, Say } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Stretch } from "../course/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
@@ -16,9 +18,9 @@ const stretch = (one: Stretch | null) =>
 
 /**
  * A review as one JSON document: times and differences in seconds (PET, actual − planned), instants in RFC 3339.
- * The same log gives the same document.
+ * The same log gives the same document. `say` puts in words what has to be said.
  */
-export function reviewDocument(review: Review) {
+export function reviewDocument(review: Review, say: Say) {
   const { opened, outline, end } = review;
   const { procedure } = outline;
   return {
@@ -27,7 +29,7 @@ export function reviewDocument(review: Review) {
     procedure: { id: procedure.id, title: procedure.title, revision: procedure.revision ?? null },
     petZero: instant(review.petZero),
     until: instant(review.until),
-    end: end && { end: end.end, at: inSeconds(end.at), reason: end.reason },
+    end: end && { end: end.end, at: inSeconds(end.at), reason: say(end.reason) },
     finish: {
       planned: seconds(review.plannedFinish),
       actual: seconds(review.actualFinish),
@@ -63,24 +65,24 @@ export function reviewDocument(review: Review) {
       skipped: task.skipped,
       of: task.of,
     })),
-    steps: review.steps.map((step) => stepDocument(outline, step)),
+    steps: review.steps.map((step) => stepDocument(outline, step, say)),
     notes: review.notes.map(note),
-    struck: review.struck.map(struck),
+    struck: review.struck.map((one) => struck(one, say)),
     items: Object.fromEntries([...review.items].sort(([a], [b]) => (a < b ? -1 : 1))),
     deviations: review.deviations.map(({ kind, step, text, at }) => ({
       kind,
       step,
-      text,
+      text: say(text),
       at: formatInstant(at),
     })),
-    ignored: review.ignored,
+    ignored: review.ignored.map(({ source, id, reason }) => ({ source, id, reason: say(reason) })),
   };
 }
 
 /** The JSON document of a review. */
 export type ReviewDocument = ReturnType<typeof reviewDocument>;
 
-function stepDocument(outline: Outline, review: StepReview) {
+function stepDocument(outline: Outline, review: StepReview, say: Say) {
   const entry = outline.step(review.step);
   return {
     step: review.step,
@@ -97,7 +99,7 @@ function stepDocument(outline: Outline, review: StepReview) {
     },
     waits: review.waits.map(({ crew, from, to, on }) => ({ crew, seconds: inSeconds(to - from), on })),
     outOfOrder: review.outOfOrder,
-    skipReason: review.ending === "skipped" ? review.skipReason : null,
+    skipReason: review.ending === "skipped" ? say(review.skipReason) : null,
     reopened: review.reopened.map(({ at, reason }) => ({ at: formatInstant(at), reason })),
     records: review.records.map(({ taken, ...record }) => ({
       ...record,
@@ -109,23 +111,29 @@ function stepDocument(outline: Outline, review: StepReview) {
       given: review.confirm.given && { ...review.confirm.given, at: formatInstant(review.confirm.given.at) },
     },
     notes: review.notes.map(note),
-    struck: review.struck.map(struck),
+    struck: review.struck.map((one) => struck(one, say)),
   };
 }
 
 const note = ({ at, actor, text }: NoteReview) => ({ at: formatInstant(at), actor, text });
 
-const struck = (one: StruckReview) => ({
+const struck = (one: StruckReview, say: Say) => ({
   ...one,
   at: formatInstant(one.at),
   struckAt: formatInstant(one.struckAt),
+  reason: say(one.reason),
 });
 
 const laneWait = ({ on, time }: WaitTotal) => ({ on, seconds: inSeconds(time) });
 
 /** What a wait was for, in a few words: `EV1 and IV`, `lag after vent`, `window dark`, `hold`. */
-export function waitWords(outline: Outline, on: CausedWait["on"]): string {
-  if ("crew" in on) return on.crew.map((crew) => outline.crewMember(crew)?.call ?? crew).join(" and ");
-  if ("lag" in on) return `lag after ${on.lag}`;
-  return "window" in on ? `window ${on.window}` : "hold";
+export function waitMessage(outline: Outline, on: CausedWait["on"]): Message {
+  if ("crew" in on) {
+    const crew = on.crew.map((id) => outline.crewMember(id)?.call ?? id);
+    return message("review/cause-crew", { crew });
+  }
+  if ("lag" in on) return message("review/cause-lag", { step: on.lag });
+  return "window" in on
+    ? message("review/cause-window", { window: on.window })
+    : message("review/cause-hold");
 }

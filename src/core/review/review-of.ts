@@ -3,7 +3,7 @@ import { lanesInTime, waitsOf } from "../course/index.ts";
 import type { DecisionId, Duration, Instant, StepId } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { Folded } from "../walk/index.ts";
-import { basePlanOf, flownCourseOf } from "../walk/index.ts";
+import { basePlanOf, closingReason, flownCourseOf } from "../walk/index.ts";
 import { difference } from "./differences.ts";
 import { laneReview } from "./lane-review.ts";
 import type { CausedWait, Review } from "./review.ts";
@@ -45,7 +45,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
   const actualFinish = finishes.length === 0 ? null : (Math.max(...finishes) as Duration);
   const plannedFinish = planned?.finish ?? null;
   const limit = outline.procedure.limits.elapsed ?? null;
-  const end = closed && { end: closed.end, reason: closed.reason, at: inPet(closed.at) };
+  const end = closed && { end: closed.end, reason: closingReason(closed), at: inPet(closed.at) };
   const lanes = lanesInTime(flown);
   return {
     opened,

@@ -1,4 +1,6 @@
 import { XMLBuilder } from "fast-xml-parser";
+import type { MessageKey, Say } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, later } from "../units/index.ts";
@@ -12,10 +14,10 @@ const EXTENSIONS = [
 ] as const;
 
 const CLASSIFIERS = [
-  { name: "Activity", keys: "concept:name" },
-  { name: "Activity and lifecycle", keys: "concept:name lifecycle:transition" },
-  { name: "Crew member", keys: "org:resource" },
-] as const;
+  { name: "review/xes-activity", keys: "concept:name" },
+  { name: "review/xes-activity-lifecycle", keys: "concept:name lifecycle:transition" },
+  { name: "review/xes-crew-member", keys: "org:resource" },
+] as const satisfies readonly { readonly name: MessageKey; readonly keys: string }[];
 
 type Kind = "string" | "date";
 type Attribute = readonly [kind: Kind, key: string, value: string];
@@ -58,7 +60,7 @@ const attributeElement = ([kind, key, value]: Attribute): XmlElement =>
  * an event for its start and one for its completion (a skipped step: one `manualskip`), in the order of time.
  * Events of one joint step share their `concept:instance`.
  */
-export function reviewXes(review: Review): string {
+export function reviewXes(review: Review, say: Say): string {
   const { outline, opened } = review;
   const ending: readonly Attribute[] = review.end ? [["string", "end", review.end.end]] : [];
   const trace = element("trace", {}, [
@@ -74,7 +76,7 @@ export function reviewXes(review: Review): string {
       ...EXTENSIONS.map((extension) => element("extension", extension)),
       element("global", { scope: "trace" }, [attributeElement(["string", "concept:name", "UNKNOWN"])]),
       element("global", { scope: "event" }, EVENT_GLOBALS.map(attributeElement)),
-      ...CLASSIFIERS.map((classifier) => element("classifier", classifier)),
+      ...CLASSIFIERS.map(({ name, keys }) => element("classifier", { name: say(message(name)), keys })),
       attributeElement(["string", "concept:name", outline.procedure.title]),
       attributeElement(["string", "lifecycle:model", "standard"]),
       trace,

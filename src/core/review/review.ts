@@ -1,3 +1,4 @@
+import type { Said } from "../../words/index.ts";
 import type { CourseStep, Stretch, Wait } from "../course/index.ts";
 import type { Location, Outline } from "../procedure/index.ts";
 import type { CrewId, DecisionId, Duration, Instant, ItemId, StepId, TaskId } from "../units/index.ts";
@@ -45,7 +46,7 @@ export interface StruckReview {
   readonly at: Instant;
   readonly struckAt: Instant;
   readonly struckBy: string | null;
-  readonly reason: string;
+  readonly reason: Said;
 }
 
 /** How a step went: done, skipped, in work or not begun when the review was made, or not performed as decisions came out. */
@@ -67,7 +68,7 @@ export interface StepReview {
   readonly waits: readonly CausedWait[];
   readonly outOfOrder: boolean;
   /** Why it was skipped; empty when it was not, or nobody said. */
-  readonly skipReason: string;
+  readonly skipReason: Said;
   readonly reopened: readonly { readonly at: Instant; readonly reason: string }[];
   readonly records: readonly RecordReview[];
   readonly confirm: ConfirmReview | null;
@@ -141,7 +142,8 @@ export interface Review {
   /** `null` while the walk is not closed. */
   readonly end: {
     readonly end: "complete" | "terminated" | "aborted";
-    readonly reason: string;
+    /** Why; empty when nobody said. */
+    readonly reason: Said;
     readonly at: Duration;
   } | null;
   readonly plannedFinish: Duration | null;

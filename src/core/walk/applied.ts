@@ -1,3 +1,4 @@
+import type { Message } from "../../words/index.ts";
 import type { Ledger } from "./ledger.ts";
 
 /**
@@ -5,11 +6,11 @@ import type { Ledger } from "./ledger.ts";
  * note of.
  */
 export type Applied =
-  | { readonly ledger: Ledger; readonly ignored: string | null }
-  | { readonly ledger: null; readonly ignored: string };
+  | { readonly ledger: Ledger; readonly ignored: Message | null }
+  | { readonly ledger: null; readonly ignored: Message };
 
 /** The entry had no effect, and why. */
-export function ignored(reason: string): Applied {
+export function ignored(reason: Message): Applied {
   return { ledger: null, ignored: reason };
 }
 

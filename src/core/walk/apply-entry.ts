@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
@@ -21,12 +23,12 @@ import type { WalkCommand, WalkPhase } from "./walk-machine.ts";
 import { walkMay } from "./walk-machine.ts";
 
 /** Why a walk refuses a command in a phase. */
-function whyNot(phase: WalkPhase, command: WalkCommand): string {
-  if (phase === "closed") return "the walk is closed";
-  if (phase === "prepared") return "the clock has not been started";
-  if (command === "open") return "the walk is already open";
-  if (command === "start") return "the clock was already started";
-  return command === "hold" ? "the walk is not running" : "the walk is not held";
+function whyNot(phase: WalkPhase, command: WalkCommand): Message {
+  if (phase === "closed") return message("walk/is-closed");
+  if (phase === "prepared") return message("walk/clock-not-started");
+  if (command === "open") return message("walk/already-open");
+  if (command === "start") return message("walk/clock-already-started");
+  return message(command === "hold" ? "walk/not-running" : "walk/not-held");
 }
 
 function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
@@ -79,7 +81,7 @@ export function applyEntry(ledger: Ledger | null, entry: Entry): Applied {
   const { fact, problem } = entry.read;
   if (!fact) return ignored(problem);
   if (!ledger)
-    return fact.name === "walk.opened" ? openWalk(entry, fact) : ignored("the walk has not been opened");
-  if (entry.walk !== ledger.opened.walk) return ignored(`it belongs to another walk, "${entry.walk}"`);
+    return fact.name === "walk.opened" ? openWalk(entry, fact) : ignored(message("walk/not-opened"));
+  if (entry.walk !== ledger.opened.walk) return ignored(message("walk/other-walk", { walk: entry.walk }));
   return take(ledger, entry, fact);
 }

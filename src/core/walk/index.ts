@@ -1,4 +1,5 @@
 export { basePlanOf } from "./base-plan.ts";
+export { closingReason } from "./closing-reason.ts";
 export type { ClockReading } from "./device-clocks.ts";
 export { corrected, deviceClocks } from "./device-clocks.ts";
 export { forecastOf } from "./forecast.ts";

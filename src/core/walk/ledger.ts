@@ -1,3 +1,4 @@
+import type { Message } from "../../words/index.ts";
 import type { Custody } from "../custody/index.ts";
 import type { Network } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
@@ -114,7 +115,7 @@ export interface ItemMove {
 export interface Deviation {
   readonly kind: "skipped" | "out-of-order" | "record-out-of-range" | "amended" | "struck";
   readonly step: StepId | null;
-  readonly text: string;
+  readonly text: Message;
   readonly at: Instant;
 }
 
@@ -122,7 +123,7 @@ export interface Deviation {
 export interface IgnoredEntry {
   readonly source: string;
   readonly id: string;
-  readonly reason: string;
+  readonly reason: Message;
 }
 
 /** A procedure as written, and laid out. */
@@ -159,7 +160,10 @@ export interface Ledger {
   readonly closed: {
     readonly at: Instant;
     readonly end: "complete" | "terminated" | "aborted";
+    /** As somebody wrote it; empty when nobody did. */
     readonly reason: string;
+    /** That a played walk was closed since no lane could go on. */
+    readonly stuck: boolean;
   } | null;
   readonly outcomes: Outcomes;
   /** When each decision came out as it stands: the steps of its branches are not performed before ([WLK5]). */

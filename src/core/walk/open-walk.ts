@@ -1,4 +1,5 @@
-import { inWords } from "../../words/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { custodyAtStart } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { AS_EXPECTED, outlineOf, parseProcedure } from "../procedure/index.ts";
@@ -13,19 +14,17 @@ import { walkWindows } from "./walk-windows.ts";
 
 type OpenedFact = Extract<Fact, { name: "walk.opened" }>;
 
-const read = new WeakMap<object, LaidOutProcedure | string>();
+const read = new WeakMap<object, LaidOutProcedure | Message>();
 
 /** Reads the procedure an entry carries, once per entry: folding again from the start must not cost a parse. */
-function procedureOf(value: unknown): LaidOutProcedure | string {
+function procedureOf(value: unknown): LaidOutProcedure | Message {
   const known = typeof value === "object" && value !== null ? read.get(value) : undefined;
   if (known !== undefined) return known;
   const { procedure, file, findings } = parseProcedure(value);
   const found =
     procedure && file
       ? { file, outline: outlineOf(procedure) }
-      : findings[0]
-        ? inWords(findings[0].message)
-        : "it is empty";
+      : (findings[0]?.message ?? message("walk/empty-procedure"));
   if (typeof value === "object" && value !== null) read.set(value, found);
   return found;
 }
@@ -33,7 +32,7 @@ function procedureOf(value: unknown): LaidOutProcedure | string {
 /** The ledger of a walk that has just been opened; ignored when the procedure in the entry cannot be read. */
 export function openWalk(entry: Entry, fact: OpenedFact): Applied {
   const procedure = procedureOf(fact.procedure);
-  if (typeof procedure === "string") return ignored(`its procedure cannot be used: ${procedure}`);
+  if ("key" in procedure) return ignored(message("walk/unusable-procedure", { why: procedure }));
   const { outline } = procedure;
   const opened: OpenedWalk = {
     walk: entry.walk,

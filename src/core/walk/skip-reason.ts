@@ -1,17 +1,16 @@
-import { inWords, message } from "../../words/index.ts";
+import type { Said } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { ofSeconds } from "../units/index.ts";
 import type { StepProgress } from "./ledger.ts";
 
-/** Why a step was skipped, in words; empty when nobody said. */
+/** Why a step was skipped: a message of ours, or what somebody wrote, which is empty when nobody did. */
 export function skipReason({
-  skipReason: said,
+  skipReason: written,
   leftOut,
-}: Pick<StepProgress, "skipReason" | "leftOut">): string {
-  if (leftOut === null) return said;
+}: Pick<StepProgress, "skipReason" | "leftOut">): Said {
+  if (leftOut === null) return written;
   const needed = ofSeconds(leftOut.needed);
-  return inWords(
-    leftOut.margin < 0
-      ? message("walk/left-out-spent", { needed })
-      : message("walk/left-out", { needed, margin: ofSeconds(leftOut.margin) }),
-  );
+  return leftOut.margin < 0
+    ? message("walk/left-out-spent", { needed })
+    : message("walk/left-out", { needed, margin: ofSeconds(leftOut.margin) });
 }

@@ -1,3 +1,4 @@
+import type { Say } from "../../words/index.ts";
 import type { HoldUp } from "../course/index.ts";
 import { marginOf } from "../course/index.ts";
 import type { Location } from "../procedure/index.ts";
@@ -27,7 +28,7 @@ export interface StateDocument {
     readonly withinLimit: number | null;
   } | null;
   readonly items: Readonly<Record<string, Location>>;
-  readonly ignored: Folded["ignored"];
+  readonly ignored: readonly { readonly source: string; readonly id: string; readonly reason: string }[];
   readonly deviations: readonly {
     readonly kind: string;
     readonly step: string | null;
@@ -48,8 +49,11 @@ function waitDocument(holdUp: HoldUp): object {
   }
 }
 
-/** The state document at an instant, the same for the same set of entries ([LOG3]); `null` when no walk was opened. */
-export function stateDocument(folded: Folded, at: Instant): StateDocument | null {
+/**
+ * The state document at an instant, the same for the same set of entries ([LOG3]); `null` when no walk was opened. `say` puts
+ * in words what has to be said.
+ */
+export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocument | null {
   const { ledger } = folded;
   if (!ledger) return null;
   const state = walkStateAt(ledger, at);
@@ -73,7 +77,7 @@ export function stateDocument(folded: Folded, at: Instant): StateDocument | null
       withinLimit: forecastRisk(state)?.withinLimit ?? null,
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),
-    ignored: folded.ignored,
-    deviations: folded.deviations.map(({ kind, step, text }) => ({ kind, step, text })),
+    ignored: folded.ignored.map(({ source, id, reason }) => ({ source, id, reason: say(reason) })),
+    deviations: folded.deviations.map(({ kind, step, text }) => ({ kind, step, text: say(text) })),
   };
 }

@@ -1,7 +1,9 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { custodyAtStart, isWithin, movedInTurn } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { deviceOf } from "../log/index.ts";
-import type { OutlineStep, Step } from "../procedure/index.ts";
+import type { OutlineStep, Step, StepRecord } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
@@ -18,14 +20,14 @@ type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 function activeStep(
   ledger: Ledger,
   id: StepId,
-): { entry: OutlineStep; problem: null } | { entry: null; problem: string } {
+): { entry: OutlineStep; problem: null } | { entry: null; problem: Message } {
   const entry = ledger.inForce.outline.step(id);
-  if (!entry) return { entry: null, problem: `there is no step "${id}"` };
+  if (!entry) return { entry: null, problem: message("walk/no-step", { step: id }) };
   const open = undecided(ledger, entry);
   if (open !== null && entry.step.when)
-    return { entry: null, problem: `the decision "${open}" has not been taken` };
+    return { entry: null, problem: message("walk/undecided", { decision: open }) };
   if (!ledger.network.activity.active[entry.index]) {
-    return { entry: null, problem: `"${id}" is not performed as decisions came out` };
+    return { entry: null, problem: message("walk/not-performed", { step: id }) };
   }
   return { entry, problem: null };
 }
@@ -54,9 +56,10 @@ function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
 export function stepStarted(ledger: Ledger, entry: Entry, fact: FactNamed<"step.started">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
-  if (progressOf(ledger, fact.step).status !== "open") return ignored(`"${fact.step}" is already complete`);
+  if (progressOf(ledger, fact.step).status !== "open")
+    return ignored(message("walk/already-complete", { step: fact.step }));
   const [blocker] = blockersOf(ledger, active.entry);
-  if (blocker) return ignored(`"${fact.step}" cannot have started: "${blocker.step}" is not complete`);
+  if (blocker) return ignored(message("walk/cannot-have-started", { step: fact.step, before: blocker.step }));
   return applied(withStep(ledger, fact.step, { saidStart: entry.at }));
 }
 
@@ -67,10 +70,10 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   const { step } = active.entry;
   const before = progressOf(ledger, step.id);
   if (before.status === "done") return doneAgain(ledger, entry, step.id, before);
-  if (before.status !== "open") return ignored(`"${fact.step}" is already ${before.status}`);
+  if (before.status !== "open") return ignored(message(`walk/already-${before.status}`, { step: fact.step }));
   const [blocker] = blockersOf(ledger, active.entry);
   if (blocker && !fact.outOfOrder)
-    return ignored(`"${fact.step}" comes after "${blocker.step}", which is not complete`);
+    return ignored(message("walk/comes-after", { step: fact.step, before: blocker.step }));
   const steps = changed(ledger, step.id, {
     status: "done",
     start: startBy(ledger, active.entry, entry.at),
@@ -82,7 +85,12 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   const deviations = blocker
     ? [
         ...ledger.deviations,
-        { kind: "out-of-order" as const, step: step.id, text: `Done before "${blocker.step}"`, at: entry.at },
+        {
+          kind: "out-of-order" as const,
+          step: step.id,
+          text: message("walk/done-before", { step: blocker.step }),
+          at: entry.at,
+        },
       ]
     : ledger.deviations;
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), custody, moves, deviations });
@@ -106,12 +114,12 @@ function doneAgain(ledger: Ledger, entry: Entry, id: StepId, before: StepProgres
   const first = before.completedBy && deviceOf(before.completedBy.source);
   const device = deviceOf(entry.wire.source);
   if (device === first || before.alsoDone.some(({ source }) => deviceOf(source) === device)) {
-    return ignored(`"${id}" is already done`);
+    return ignored(message("walk/already-done", { step: id }));
   }
   const mark = { at: entry.at, actor: entry.wire.actor ?? null, source: entry.wire.source };
   return {
     ledger: withStep(ledger, id, { alsoDone: [...before.alsoDone, mark] }),
-    ignored: `"${id}" is already done; this confirms it`,
+    ignored: message("walk/done-confirmed", { step: id }),
   };
 }
 
@@ -121,7 +129,7 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
   if (!active.entry) return ignored(active.problem);
   const { step, getAhead } = active.entry;
   const { status } = progressOf(ledger, step.id);
-  if (status !== "open") return ignored(`"${fact.step}" is already ${status}`);
+  if (status !== "open") return ignored(message(`walk/already-${status}`, { step: fact.step }));
   const steps = changed(ledger, step.id, {
     status: "skipped",
     start: entry.at,
@@ -131,7 +139,7 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
   const reason = skipReason(progressOf({ steps }, step.id));
-  const text = reason ? `Skipped: ${reason}` : "Skipped";
+  const text = reason ? message("walk/skipped-because", { reason }) : message("walk/skipped");
   const deviations = getAhead
     ? ledger.deviations
     : [...ledger.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
@@ -146,7 +154,7 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
   const before = progressOf(ledger, fact.step);
-  if (before.status === "open") return ignored(`"${fact.step}" is open`);
+  if (before.status === "open") return ignored(message("walk/step-open", { step: fact.step }));
   const steps = changed(ledger, fact.step, {
     status: "open",
     saidStart: before.status === "done" ? before.start : entry.at,
@@ -186,23 +194,32 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
   if (!active.entry) return ignored(active.problem);
   const { step } = active.entry;
   const record = step.records.find(({ id }) => id === fact.record);
-  if (!record) return ignored(`"${fact.step}" has no record "${fact.record}"`);
-  const { min, max } = record;
-  const below = min !== undefined && fact.value < min;
-  const above = max !== undefined && fact.value > max;
+  if (!record) return ignored(message("walk/no-record", { step: fact.step, record: fact.record }));
+  const text = outOfRangeText(record, fact.value);
   const taken = {
     record: fact.record,
     value: fact.value,
     at: entry.at,
     actor: entry.wire.actor ?? null,
-    outOfRange: below || above,
+    outOfRange: text !== null,
   };
   const next = withStep(ledger, step.id, { records: [...progressOf(ledger, step.id).records, taken] });
-  if (!taken.outOfRange) return applied(next);
-  const unit = record.unit === "1" ? "" : ` ${record.unit}`;
-  const text = `${record.label ?? record.id}: ${fact.value}${unit} is ${below ? `below ${min}` : `above ${max}`}${unit}`;
+  if (text === null) return applied(next);
   const deviation = { kind: "record-out-of-range" as const, step: step.id, text, at: entry.at };
   return applied({ ...next, deviations: [...next.deviations, deviation] });
+}
+
+/** By what a value lies outside a record's limits; `null` when it lies within them. */
+function outOfRangeText({ id, label = id, unit, min, max }: StepRecord, value: number): Message | null {
+  const taken = { record: label, value };
+  if (min !== undefined && value < min)
+    return unit === "1"
+      ? message("walk/below", { ...taken, min })
+      : message("walk/below-in-unit", { ...taken, min, unit });
+  if (max === undefined || value <= max) return null;
+  return unit === "1"
+    ? message("walk/above", { ...taken, max })
+    : message("walk/above-in-unit", { ...taken, max, unit });
 }
 
 /** `confirm.given`. */
@@ -210,7 +227,8 @@ export function confirmGiven(ledger: Ledger, entry: Entry, fact: FactNamed<"conf
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
   const { step } = active.entry;
-  if (!step.confirm) return ignored(`"${fact.step}" asks for no confirmation`);
-  if (progressOf(ledger, step.id).confirmed) return ignored(`"${fact.step}" is already confirmed`);
+  if (!step.confirm) return ignored(message("walk/asks-no-confirmation", { step: fact.step }));
+  if (progressOf(ledger, step.id).confirmed)
+    return ignored(message("walk/already-confirmed", { step: fact.step }));
   return applied(withStep(ledger, step.id, { confirmed: { at: entry.at, actor: entry.wire.actor ?? null } }));
 }

@@ -1,3 +1,5 @@
+import type { Message, Said } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
 import { compareEntries, keyOf } from "../log/index.ts";
 
@@ -6,7 +8,7 @@ export interface Strikes {
   /** Key of each struck entry → the strike that counts. */
   readonly struck: ReadonlyMap<string, Entry>;
   /** Key of each strike without effect → why. */
-  readonly idle: ReadonlyMap<string, string>;
+  readonly idle: ReadonlyMap<string, Message>;
   /** Keys of all entries that any strike names, whether they are in the log or not. */
   readonly targets: ReadonlySet<string>;
 }
@@ -31,7 +33,7 @@ export function strikesOf(
   strikeEntries: readonly Entry[],
   find: (key: string) => Entry | undefined,
 ): Strikes {
-  const idle = new Map<string, string>();
+  const idle = new Map<string, Message>();
   const active: Strike[] = [];
   const undone = new Set<string>();
   const strikes = strikeEntries.flatMap((entry) => strikeOf(entry) ?? []);
@@ -40,11 +42,9 @@ export function strikesOf(
     const key = keyOf(strike.entry);
     if (undone.has(key)) continue;
     const target = find(strike.target);
-    if (!target) idle.set(key, "it strikes an entry that is not in the log");
-    else if (compareEntries(target, strike.entry) >= 0)
-      idle.set(key, "it strikes an entry that comes after it");
-    else if (target.read.fact?.name === "walk.opened")
-      idle.set(key, "the opening of a walk cannot be struck");
+    if (!target) idle.set(key, message("walk/strikes-nothing"));
+    else if (compareEntries(target, strike.entry) >= 0) idle.set(key, message("walk/strikes-later"));
+    else if (target.read.fact?.name === "walk.opened") idle.set(key, message("walk/strikes-opening"));
     else {
       active.unshift(strike);
       undone.add(strike.target);
@@ -52,14 +52,14 @@ export function strikesOf(
   }
   const struck = new Map<string, Entry>();
   for (const { entry, target } of active) {
-    if (struck.has(target)) idle.set(keyOf(entry), "the entry was already struck");
+    if (struck.has(target)) idle.set(keyOf(entry), message("walk/already-struck"));
     else struck.set(target, entry);
   }
   return { struck, idle, targets: new Set(strikes.map(({ target }) => target)) };
 }
 
-/** Why an entry was struck, in words; empty when nobody said. */
-export function strikeReason({ read: { fact } }: Entry): string {
+/** Why an entry was struck: a message of ours, or what somebody wrote, which is empty when nobody did. */
+export function strikeReason({ read: { fact } }: Entry): Said {
   if (fact?.name !== "entry.struck") return "";
-  return fact.undone ? "undone" : (fact.reason ?? "");
+  return fact.undone ? message("walk/undone") : (fact.reason ?? "");
 }

@@ -1,3 +1,4 @@
+import { message } from "../../words/index.ts";
 import { moved } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import type { Location } from "../procedure/index.ts";
@@ -44,7 +45,7 @@ export function holdLifted(ledger: Ledger, entry: Entry): Applied {
 /** `walk.closed`: a hold in force ends with it. */
 export function walkClosed(ledger: Ledger, entry: Entry, fact: FactNamed<"walk.closed">): Applied {
   return commanded(ledger, "close", {
-    closed: { at: entry.at, end: fact.end, reason: fact.reason ?? "" },
+    closed: { at: entry.at, end: fact.end, reason: fact.reason ?? "", stuck: fact.stuck ?? false },
     holds: endHold(ledger, entry),
   });
 }
@@ -59,17 +60,14 @@ function endHold(ledger: Ledger, { at }: Entry): Ledger["holds"] {
 export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"decision.taken">): Applied {
   const { outline } = ledger.inForce;
   const made = outline.decision(fact.decision);
-  if (!made) return ignored(`there is no decision "${fact.decision}"`);
+  if (!made) return ignored(message("walk/no-decision", { decision: fact.decision }));
   if (!made.decision.outcomes.includes(fact.outcome)) {
-    return ignored(`"${fact.outcome}" is not an outcome of the decision "${fact.decision}"`);
+    return ignored(message("walk/no-outcome", { outcome: fact.outcome, decision: fact.decision }));
   }
   if (!ledger.network.activity.active[made.madeBy.index]) {
-    return ignored(
-      `"${made.madeBy.step.id}", which makes the decision, is not performed as decisions came out`,
-    );
+    return ignored(message("walk/decider-not-performed", { step: made.madeBy.step.id }));
   }
-  if (ledger.outcomes.get(fact.decision) === fact.outcome)
-    return ignored(`the decision was already taken so`);
+  if (ledger.outcomes.get(fact.decision) === fact.outcome) return ignored(message("walk/already-decided"));
   const outcomes = new Map(ledger.outcomes).set(fact.decision, fact.outcome);
   const decidedAt = new Map(ledger.decidedAt).set(fact.decision, entry.at);
   const next = { ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) };
@@ -79,10 +77,10 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
 /** `item.moved`: an item turned up elsewhere than the steps would have it. */
 export function itemMoved(ledger: Ledger, entry: Entry, fact: FactNamed<"item.moved">): Applied {
   const { outline } = ledger.inForce;
-  if (!outline.item(fact.item)) return ignored(`there is no item "${fact.item}"`);
-  if (!isKnown(ledger, fact.to)) return ignored("it was moved to somewhere that is not in the procedure");
+  if (!outline.item(fact.item)) return ignored(message("walk/no-item", { item: fact.item }));
+  if (!isKnown(ledger, fact.to)) return ignored(message("walk/moved-nowhere"));
   const custody = moved(ledger.custody, fact.item, fact.to);
-  if (!custody) return ignored(`"${fact.item}" would be inside itself`);
+  if (!custody) return ignored(message("walk/inside-itself", { item: fact.item }));
   return applied({
     ...ledger,
     custody,
@@ -99,7 +97,7 @@ function isKnown({ inForce: { outline } }: Ledger, location: Location): boolean 
 export function supplyRead(ledger: Ledger, entry: Entry, fact: FactNamed<"supply.read">): Applied {
   const { supplies } = ledger.inForce.outline.procedure;
   if (!supplies.some(({ crew, id }) => crew === fact.crew && id === fact.supply)) {
-    return ignored(`"${fact.crew}" has no supply "${fact.supply}"`);
+    return ignored(message("walk/no-supply", { crew: fact.crew, supply: fact.supply }));
   }
   const reading = { at: entry.at, crew: fact.crew, supply: fact.supply, value: fact.value };
   return applied({ ...ledger, readings: ledger.readings.and(reading) });
@@ -108,7 +106,7 @@ export function supplyRead(ledger: Ledger, entry: Entry, fact: FactNamed<"supply
 /** `note.made`. */
 export function noteMade(ledger: Ledger, entry: Entry, fact: FactNamed<"note.made">): Applied {
   if (fact.step !== undefined && !ledger.inForce.outline.step(fact.step))
-    return ignored(`there is no step "${fact.step}"`);
+    return ignored(message("walk/no-step", { step: fact.step }));
   const note = { at: entry.at, actor: entry.wire.actor ?? null, text: fact.text, step: fact.step ?? null };
   return applied({ ...ledger, notes: ledger.notes.and(note) });
 }
@@ -116,6 +114,7 @@ export function noteMade(ledger: Ledger, entry: Entry, fact: FactNamed<"note.mad
 /** `watch.kept`. */
 export function watchKept(ledger: Ledger, entry: Entry, fact: FactNamed<"watch.kept">): Applied {
   const { watches } = ledger.inForce.outline.procedure;
-  if (!watches.some(({ id }) => id === fact.watch)) return ignored(`there is no watch "${fact.watch}"`);
+  if (!watches.some(({ id }) => id === fact.watch))
+    return ignored(message("walk/no-watch", { watch: fact.watch }));
   return applied({ ...ledger, keptWatches: ledger.keptWatches.and({ at: entry.at, watch: fact.watch }) });
 }

@@ -1,3 +1,5 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
 import { compareEntries, keyOf, likenessOf, mergeEntries } from "../log/index.ts";
 import type { Instant } from "../units/index.ts";
@@ -38,7 +40,7 @@ export interface FoldOptions {
 /** An entry without effect, by its position in the order. */
 interface IgnoredAt {
   readonly position: number;
-  readonly reason: string;
+  readonly reason: Message;
 }
 
 const NO_CLOCKS: DeviceClocks = deviceClocks([]);
@@ -209,7 +211,7 @@ export class WalkFold {
       return entry ? [{ position: this.#positionOf(entry), reason }] : [];
     });
     const ordered = [...this.#ignoredAt, ...idleAt].sort((a, b) => a.position - b.position);
-    const conflicting = "another, different entry has the same source and id";
+    const conflicting = message("walk/same-key");
     return [
       ...ordered.flatMap(({ position, reason }) => {
         const wire = this.#entries[position]?.wire;
@@ -229,7 +231,7 @@ export class WalkFold {
       return {
         kind: "struck",
         step,
-        text: reason ? `Struck ${what}: ${reason}` : `Struck ${what}`,
+        text: reason ? message("walk/struck-because", { what, reason }) : message("walk/struck", { what }),
         at: this.#inTime(strike).at,
       };
     });

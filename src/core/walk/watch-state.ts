@@ -16,16 +16,14 @@ export interface WatchState {
   readonly next: Duration;
 }
 
-/** Logs of earlier versions have no word for a watch that was kept: a note with this text stands for it. */
-function noteOfEarlierVersions(watch: Watch): string {
-  return `${watch.do}: done`;
-}
+/** Logs of earlier versions have no fact for a watch that was kept: a note of what is done, with this behind it, stands for it. */
+const KEPT_IN_NOTE = ": done";
 
 /** When a watch was kept, in no particular order. */
 function keptAt(ledger: Ledger, watch: Watch): readonly Instant[] {
   return [
     ...[...ledger.keptWatches].filter((kept) => kept.watch === watch.id),
-    ...[...ledger.notes].filter(({ text }) => text === noteOfEarlierVersions(watch)),
+    ...[...ledger.notes].filter(({ text }) => text === watch.do + KEPT_IN_NOTE),
   ].map(({ at }) => at);
 }
 

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { WalkId } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import type { Keep } from "../engine/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 
@@ -32,6 +33,6 @@ export function invitationKey(code: string): string {
 export async function keptOnce(keep: Keep, key: string, value: string): Promise<string> {
   await keep.create(key, value);
   const kept = await keep.get(key);
-  if (kept === null) throw new EngineTroubleError("The store does not give back what was just kept in it.");
+  if (kept === null) throw new EngineTroubleError(message("engine/gives-nothing-back"));
   return kept;
 }

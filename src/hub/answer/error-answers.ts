@@ -1,42 +1,43 @@
 import type { Socket } from "node:net";
 import type { FastifyError, FastifyInstance, FastifyReply } from "fastify";
+import type { Message } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import { AnswerError } from "./answer-error.ts";
 
+const NOT_UNDERSTOOD = message("answer/not-understood");
+
 /** What Fastify itself refuses, in our words. */
-const FASTIFY_WORDS: Readonly<Record<string, readonly [error: string, words: string]>> = {
-  FST_ERR_CTP_BODY_TOO_LARGE: ["too-large", "The body is over 4 MB: send it in smaller parts."],
-  FST_ERR_CTP_INVALID_MEDIA_TYPE: [
-    "media-type",
-    "Send application/json, application/cloudevents-batch+json or application/cloudevents+json.",
-  ],
-  FST_ERR_CTP_INVALID_CONTENT_LENGTH: ["bad-request", "The body is not as long as its Content-Length says."],
-  FST_ERR_BAD_URL: ["bad-address", "The address is not written as an address is."],
+const FASTIFY_WORDS: Readonly<Record<string, readonly [error: string, said: Message]>> = {
+  FST_ERR_CTP_BODY_TOO_LARGE: ["too-large", message("answer/body-too-large")],
+  FST_ERR_CTP_INVALID_MEDIA_TYPE: ["media-type", message("answer/media-type")],
+  FST_ERR_CTP_INVALID_CONTENT_LENGTH: ["bad-request", message("answer/content-length")],
+  FST_ERR_BAD_URL: ["bad-address", message("answer/bad-address")],
 };
 
 /** An error as the answer to a request; `tell` hears of those that are a mistake of ours. */
 export function answerOf(cause: unknown, tell: (words: string) => void): AnswerError {
   if (cause instanceof AnswerError) return cause;
-  if (cause instanceof EngineTroubleError) return new AnswerError(503, "store", cause.message, 5);
+  if (cause instanceof EngineTroubleError) return new AnswerError(503, "store", cause.said, 5);
   const { statusCode, code } = cause as Partial<FastifyError>;
-  const [error, words] = FASTIFY_WORDS[code ?? ""] ?? [];
-  if (error !== undefined && words !== undefined) return new AnswerError(statusCode ?? 400, error, words);
+  const [error, said] = FASTIFY_WORDS[code ?? ""] ?? [];
+  if (error !== undefined && said !== undefined) return new AnswerError(statusCode ?? 400, error, said);
   if (statusCode !== undefined && statusCode >= 400 && statusCode < 500) {
-    return new AnswerError(statusCode, "bad-request", "The request cannot be understood.");
+    return new AnswerError(statusCode, "bad-request", NOT_UNDERSTOOD);
   }
   const what = cause instanceof Error ? `${cause.name}: ${cause.message}` : String(cause);
-  tell(`The hub met a mistake of its own: ${what.replaceAll(/\s+/g, " ")}`);
-  return new AnswerError(500, "mistake", "The hub met a mistake of its own; its console says more.");
+  tell(words("hub/own-mistake", { what: what.replaceAll(/\s+/g, " ") }));
+  return new AnswerError(500, "mistake", message("answer/own-mistake"));
 }
 
 /** Sends an error as `{error, words}`. */
-export function sendAnswer(reply: FastifyReply, { statusCode, error, message, retryAfter }: AnswerError) {
+export function sendAnswer(reply: FastifyReply, { statusCode, error, said, retryAfter }: AnswerError) {
   if (statusCode === 401) reply.header("www-authenticate", "Bearer");
   if (retryAfter !== null) reply.header("retry-after", retryAfter);
   return reply
     .code(statusCode)
     .type("application/json; charset=utf-8")
-    .send(JSON.stringify({ error, words: message }));
+    .send(JSON.stringify({ error, words: inWords(said) }));
 }
 
 /** Makes every error of a server an answer in our form. */
@@ -44,9 +45,13 @@ export function answerErrors(app: FastifyInstance, tell: (words: string) => void
   app.setErrorHandler((cause, _request, reply) => sendAnswer(reply, answerOf(cause, tell)));
 }
 
-const RAW: Readonly<Record<string, readonly [status: string, error: string, words: string]>> = {
-  HPE_HEADER_OVERFLOW: ["431 Request Header Fields Too Large", "too-large", "The headers are over 16 kB."],
-  ERR_HTTP_REQUEST_TIMEOUT: ["408 Request Timeout", "too-slow", "The request took too long to come in."],
+const RAW: Readonly<Record<string, readonly [status: string, error: string, said: Message]>> = {
+  HPE_HEADER_OVERFLOW: [
+    "431 Request Header Fields Too Large",
+    "too-large",
+    message("answer/headers-too-large"),
+  ],
+  ERR_HTTP_REQUEST_TIMEOUT: ["408 Request Timeout", "too-slow", message("answer/too-slow")],
 };
 
 /** Answers what is no HTTP at all, and ends the connection. */
@@ -55,12 +60,8 @@ export function answerUnreadable(cause: Error & { readonly code?: string }, sock
     socket.destroy();
     return;
   }
-  const [status, error, words] = RAW[cause.code ?? ""] ?? [
-    "400 Bad Request",
-    "bad-request",
-    "The request cannot be understood.",
-  ];
-  const body = JSON.stringify({ error, words });
+  const [status, error, said] = RAW[cause.code ?? ""] ?? ["400 Bad Request", "bad-request", NOT_UNDERSTOOD];
+  const body = JSON.stringify({ error, words: inWords(said) });
   socket.end(
     `HTTP/1.1 ${status}\r\nContent-Type: application/json; charset=utf-8\r\nContent-Length: ${Buffer.byteLength(body)}\r\nConnection: close\r\n\r\n${body}`,
   );

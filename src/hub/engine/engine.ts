@@ -1,5 +1,6 @@
 import type { Entry, HybridTime } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { SaidError } from "../../words/index.ts";
 
 /** An entry as a hub keeps it. */
 export interface StoredEntry {
@@ -98,6 +99,6 @@ export interface Engine {
 }
 
 /** The store cannot be opened or written, for a reason that its owner can do something about: a sentence for the console. */
-export class EngineTroubleError extends Error {
+export class EngineTroubleError extends SaidError {
   override readonly name = "EngineTroubleError";
 }

@@ -2,6 +2,7 @@ import { setTimeout as wait } from "node:timers/promises";
 import type { StreamConfig, StreamInfo } from "@nats-io/jetstream";
 import { JetStreamApiCodes, JetStreamApiError, jetstream, jetstreamManager } from "@nats-io/jetstream";
 import { connect, errors, type NatsConnection } from "@nats-io/transport-node";
+import { message, saidBy } from "../../words/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 import type { NatsAddress } from "./nats-address.ts";
 import type { Streams } from "./stream-push.ts";
@@ -58,7 +59,7 @@ export async function haveStream(
     for (const [key, value] of Object.entries(wanted)) {
       if (JSON.stringify(config[key as keyof StreamConfig]) !== JSON.stringify(value)) {
         throw new EngineTroubleError(
-          `The stream ${wanted.name} at ${address.shown} was not made by a hub (its ${key} is another): give "?name=" another name.`,
+          message("engine/foreign-stream", { stream: wanted.name, place: address.shown, key }),
         );
       }
     }
@@ -97,23 +98,20 @@ function isForGood(cause: unknown): boolean {
 export function natsTrouble({ shown }: NatsAddress, cause: unknown): EngineTroubleError {
   if (cause instanceof EngineTroubleError) return cause;
   if (cause instanceof errors.AuthorizationError) {
+    return new EngineTroubleError(message("engine/not-let-in", { place: shown }), {
+      cause,
+    });
+  }
+  const why = saidBy(cause);
+  if (cause instanceof JetStreamApiError) {
     return new EngineTroubleError(
-      `The engine at ${shown} does not let this hub in: look to the user and password.`,
+      message("engine/not-kept", { place: shown, why, code: String(cause.code) }),
       {
         cause,
       },
     );
   }
-  const words = cause instanceof Error ? cause.message : String(cause);
-  if (cause instanceof JetStreamApiError) {
-    return new EngineTroubleError(`The engine at ${shown} does not keep it: ${words} (${cause.code}).`, {
-      cause,
-    });
-  }
-  return new EngineTroubleError(
-    `The engine at ${shown} does not answer (${words}): start nats-server with JetStream.`,
-    {
-      cause,
-    },
-  );
+  return new EngineTroubleError(message("engine/no-answer", { place: shown, why }), {
+    cause,
+  });
 }

@@ -3,6 +3,7 @@ import { DiscardPolicy } from "@nats-io/jetstream";
 import { headers } from "@nats-io/transport-node";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import type { Engine, RefusedEntry, StoredEntry } from "./engine.ts";
 import { EngineTroubleError } from "./engine.ts";
 import { connectStreams, haveStream, natsTrouble, type WantedStream } from "./jetstream-connection.ts";
@@ -58,7 +59,7 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
 
     /** Asks the server; a failure in words. */
     const ask = async <T>(work: () => Promise<T>): Promise<T> => {
-      if (isClosed) throw new EngineTroubleError("The engine is closed: the hub is ending.");
+      if (isClosed) throw new EngineTroubleError(message("engine/closed"));
       try {
         return await work();
       } catch (cause) {

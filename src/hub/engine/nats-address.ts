@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { NodeConnectionOptions } from "@nats-io/transport-node";
+import { message } from "../../words/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 
 /** An address of `--engine`, as read. */
@@ -25,21 +26,19 @@ export function readNatsAddress(text: string): NatsAddress {
   const [, scheme, credentials, hosts = "", query = ""] = ADDRESS_PATTERN.exec(text) ?? [];
   const servers = hosts.split(",");
   if (scheme === undefined || !servers.every((host) => HOST_PATTERN.test(host))) {
-    throw new EngineTroubleError(
-      "The engine's address is not understood: give nats://host:port, or leave it out.",
-    );
+    throw new EngineTroubleError(message("engine/address-not-understood"));
   }
   const parameters = new URLSearchParams(query);
   const unknown = [...parameters.keys()].find((key) => !KNOWN.has(key));
   if (unknown !== undefined)
-    throw new EngineTroubleError(`The engine's address has "${unknown}", which is not known.`);
+    throw new EngineTroubleError(message("engine/address-has-unknown", { what: unknown }));
   const replicas = parameters.get("replicas");
   if (replicas !== null && !["1", "3", "5"].includes(replicas)) {
-    throw new EngineTroubleError("The engine's address asks for replicas other than 1, 3 or 5.");
+    throw new EngineTroubleError(message("engine/bad-replicas"));
   }
   const name = parameters.get("name") ?? "tetherline";
   if (!/^[A-Za-z0-9_-]{1,32}$/.test(name)) {
-    throw new EngineTroubleError("The engine's name may have up to 32 letters, digits, - and _.");
+    throw new EngineTroubleError(message("engine/bad-name"));
   }
   const files = { ca: pem(parameters, "ca"), cert: pem(parameters, "cert"), key: pem(parameters, "key") };
   const isTls = scheme === "tls" || Object.values(files).some((file) => file !== null);
@@ -79,6 +78,6 @@ function pem(parameters: URLSearchParams, key: string): string | null {
   try {
     return readFileSync(path, "utf8");
   } catch (cause) {
-    throw new EngineTroubleError(`The engine's address names ${path}, which cannot be read.`, { cause });
+    throw new EngineTroubleError(message("engine/unreadable-file", { path }), { cause });
   }
 }

@@ -1,5 +1,6 @@
 import { setTimeout as wait } from "node:timers/promises";
 import type { JsMsg } from "@nats-io/jetstream";
+import { message } from "../../words/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 import { pushFrom, type Streams } from "./stream-push.ts";
 
@@ -31,8 +32,7 @@ export async function readStream(streams: Streams, wish: ReadWish): Promise<read
     } catch {
       // No server answers now; it is tried again.
     }
-    if (performance.now() > end)
-      throw new EngineTroubleError("The engine is slow to read what it has: try again.");
+    if (performance.now() > end) throw new EngineTroubleError(message("engine/slow-to-read"));
     await wait(PAUSE);
   }
 }

@@ -1,12 +1,13 @@
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import type { AppendOptions, AppendOutcome, Engine, StoredEntry } from "./engine.ts";
 import { EngineTroubleError } from "./engine.ts";
 import { sqliteEntries } from "./sqlite-entries.ts";
 import { sqliteKeep } from "./sqlite-keep.ts";
 import { openDatabase } from "./sqlite-opening.ts";
-import { inWords, withWords } from "./sqlite-trouble.ts";
+import { troubleOf, withTrouble } from "./sqlite-trouble.ts";
 
 /** One call of `append` that waits for its commit. */
 interface Waiting {
@@ -36,8 +37,8 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
   let isClosed = false;
 
   const ask = async <T>(work: () => T): Promise<T> => {
-    if (isClosed) throw new EngineTroubleError(`${file} is closed: the hub is ending.`);
-    return withWords(file, work);
+    if (isClosed) throw new EngineTroubleError(message("engine/file-closed", { file }));
+    return withTrouble(file, work);
   };
   const { keep, put, tell: tellKeep } = sqliteKeep(database, ask);
 
@@ -70,7 +71,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     } catch (cause) {
       // One that cannot be written must not take the others with it.
       if (group.length > 1) for (const one of group) commit([one]);
-      else for (const { reject } of group) reject(inWords(file, cause));
+      else for (const { reject } of group) reject(troubleOf(file, cause));
       return;
     }
     for (const [index, { resolve }] of group.entries()) resolve(written.outcomes[index] ?? []);
@@ -90,7 +91,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     append: (walk, offered, options = {}) =>
       new Promise((resolve, reject) => {
         if (isClosed) {
-          reject(new EngineTroubleError(`${file} is closed: the hub is ending.`));
+          reject(new EngineTroubleError(message("engine/file-closed", { file })));
           return;
         }
         if (waiting.length === 0) setImmediate(commitWaiting);

@@ -2,9 +2,10 @@ import { randomBytes } from "node:crypto";
 import { accessSync, constants, existsSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
+import { message } from "../../words/index.ts";
 import { makeFolder } from "../data-folder/index.ts";
 import { EngineTroubleError } from "./engine.ts";
-import { inWords, withWords } from "./sqlite-trouble.ts";
+import { troubleOf, withTrouble } from "./sqlite-trouble.ts";
 import { markerPath, readMarker, writeMarker } from "./store-marker.ts";
 
 /** An open database of a hub. */
@@ -51,16 +52,16 @@ const SCHEMA = `
  */
 export function openDatabase(folder: string): OpenDatabase {
   const file = join(folder, FILE);
-  withWords(folder, () => makeFolder(folder));
-  const seals = withWords(folder, () => readMarker(folder));
+  withTrouble(folder, () => makeFolder(folder));
+  const seals = withTrouble(folder, () => readMarker(folder));
   if (seals !== null) insistOnFile(file, folder);
   // SQLite falls back to reading alone, and fails late and with other words.
   for (const path of [folder, file].filter(existsSync))
-    withWords(path, () => accessSync(path, constants.W_OK));
+    withTrouble(path, () => accessSync(path, constants.W_OK));
   const hadWal = existsSync(`${file}-wal`);
-  const database = withWords(file, () => connect(file));
+  const database = withTrouble(file, () => connect(file));
   try {
-    return withWords(file, () => {
+    return withTrouble(file, () => {
       lock(database);
       if (isBlank(database)) {
         if (seals !== null) throw goneError(file, folder);
@@ -80,13 +81,11 @@ export function openDatabase(folder: string): OpenDatabase {
 }
 
 function goneError(file: string, folder: string): EngineTroubleError {
-  return new EngineTroubleError(
-    `The hub's log was in ${folder}, but ${file} is gone or empty: bring it back from a backup, or delete ${markerPath(folder)} to go on without it.`,
-  );
+  return new EngineTroubleError(message("engine/log-gone", { folder, file, marker: markerPath(folder) }));
 }
 
 function insistOnFile(file: string, folder: string): void {
-  const size = withWords(file, () => statSync(file, { throwIfNoEntry: false })?.size ?? 0);
+  const size = withTrouble(file, () => statSync(file, { throwIfNoEntry: false })?.size ?? 0);
   if (size === 0 && !existsSync(`${file}-wal`)) throw goneError(file, folder);
 }
 
@@ -94,13 +93,12 @@ function connect(file: string): Database.Database {
   try {
     return new Database(file, { timeout: PATIENCE });
   } catch (cause) {
-    const known = inWords(file, cause);
+    const known = troubleOf(file, cause);
     if (known instanceof EngineTroubleError || !(cause instanceof Error)) throw known;
     if (cause instanceof Database.SqliteError) throw cause;
-    throw new EngineTroubleError(
-      `SQLite cannot be used here (${cause.message.split("\n")[0]}): run "npm ci".`,
-      { cause },
-    );
+    throw new EngineTroubleError(message("engine/no-sqlite", { why: cause.message.split("\n")[0] ?? "" }), {
+      cause,
+    });
   }
 }
 
@@ -118,14 +116,16 @@ function isBlank(database: Database.Database): boolean {
 
 function insistOnSound(database: Database.Database, file: string): void {
   if (database.pragma("application_id", { simple: true }) !== APPLICATION) {
-    throw new EngineTroubleError(
-      `${file} is not a hub's log: move it away, or give the hub another data folder.`,
-    );
+    throw new EngineTroubleError(message("engine/other-file", { file }));
   }
   const version = Number(database.pragma("user_version", { simple: true }));
   if (version !== SCHEMA_VERSION) {
     throw new EngineTroubleError(
-      `${file} was written by ${version > SCHEMA_VERSION ? "a newer" : "another"} version of this program (format ${version}, not ${SCHEMA_VERSION}): use that one.`,
+      message(version > SCHEMA_VERSION ? "engine/newer-version" : "engine/other-version", {
+        file,
+        version,
+        known: SCHEMA_VERSION,
+      }),
     );
   }
   if (statSync(file).size > LARGEST_READ_THROUGH) return;
@@ -139,7 +139,7 @@ function insistOnSound(database: Database.Database, file: string): void {
     .get();
   if (found !== "ok" || unsound !== 0) {
     throw new EngineTroubleError(
-      `${file} is damaged: bring it back from a backup. (${String(found)}, ${String(unsound)})`,
+      message("engine/unsound", { file, found: String(found), unsound: String(unsound) }),
     );
   }
 }
@@ -188,7 +188,7 @@ function changeSeal(
 }
 
 function closeInOrder(database: Database.Database, file: string, folder: string): void {
-  withWords(file, () => {
+  withTrouble(file, () => {
     try {
       changeSeal(database, folder, { open: "no" });
       database.close();

@@ -2,6 +2,7 @@ import { closeSync, fsyncSync, openSync, readFileSync, renameSync, writeSync } f
 import { dirname, join } from "node:path";
 import { z } from "zod";
 import { jsonOf } from "../../core/log/index.ts";
+import { message, words } from "../../words/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 
 const MARKER = "hub-store.json";
@@ -11,9 +12,6 @@ const markerSchema = z.object({
   /** The seal that the store had when it was last opened or closed; two while that changes. */
   seals: z.array(z.string()).min(1).max(2),
 });
-
-const ABOUT =
-  "A hub keeps its log in this folder. Delete this file only to go on with whatever is here, or with nothing: all who follow will read everything again.";
 
 /** Where the marker of a data folder is. */
 export function markerPath(folder: string): string {
@@ -32,7 +30,7 @@ export function readMarker(folder: string): readonly string[] | null {
   }
   const marker = markerSchema.safeParse(jsonOf(text));
   if (marker.success) return marker.data.seals;
-  throw new EngineTroubleError(`${path} is damaged: bring it back from a backup, or delete it.`);
+  throw new EngineTroubleError(message("engine/marker-damaged", { path }));
 }
 
 /** Writes the marker so that either the old or the new one is there whatever happens. */
@@ -41,7 +39,7 @@ export function writeMarker(folder: string, seals: readonly string[]): void {
   const draft = `${path}.new`;
   const file = openSync(draft, "w", 0o600);
   try {
-    writeSync(file, `${JSON.stringify({ about: ABOUT, seals }, null, 2)}\n`);
+    writeSync(file, `${JSON.stringify({ about: words("engine/marker-about"), seals }, null, 2)}\n`);
     fsyncSync(file);
   } finally {
     closeSync(file);

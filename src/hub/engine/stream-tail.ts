@@ -1,5 +1,6 @@
 import { setTimeout as wait } from "node:timers/promises";
 import type { JsMsg } from "@nats-io/jetstream";
+import { message } from "../../words/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 import { type Push, pushFrom, type Streams } from "./stream-push.ts";
 
@@ -83,7 +84,7 @@ export function followStream(
         waiting.push({ sequence: state.last_seq, resolve });
         timer = setTimeout(() => {
           void begin();
-          reject(new EngineTroubleError("The engine is slow to tell what it has: try again."));
+          reject(new EngineTroubleError(message("engine/slow-to-tell")));
         }, PATIENCE);
       }).finally(() => clearTimeout(timer));
     },

@@ -1,6 +1,7 @@
 import type { PushResult, RefusalReason, SequenceGap } from "../../core/link/index.ts";
 import type { Entry } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { inWords, message } from "../../words/index.ts";
 import type { AppendOptions, AppendOutcome, Engine } from "../engine/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
@@ -49,8 +50,8 @@ export class Intake {
     for (const { entry, refusal } of judged) {
       const outcome = entry && outcomes.get(entry);
       if (!entry || !outcome) {
-        if (!refusal) throw new EngineTroubleError("The store did not say what became of an entry.");
-        results.push({ ...refusal, outcome: "refused" });
+        if (!refusal) throw new EngineTroubleError(message("engine/silent-on-entry"));
+        results.push({ ...refusal, words: inWords(refusal.words), outcome: "refused" });
         continue;
       }
       const { source, id } = entry.wire;
@@ -60,7 +61,7 @@ export class Intake {
           reason: "conflict",
           received: now,
         });
-        const words = "Another entry with this source and id is here already; this one is kept aside.";
+        const words = inWords(message("judge/conflict"));
         results.push({ source, id, outcome: "refused", reason: "conflict", words });
       } else {
         there.push(entry);

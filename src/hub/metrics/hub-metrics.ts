@@ -1,4 +1,5 @@
 import { Counter, Gauge, Histogram, Registry } from "prom-client";
+import { words } from "../../words/index.ts";
 import type { IntakeListener } from "../entries/index.ts";
 
 /** The figures of one hub process. They name no walk and no device: anybody may read them. */
@@ -6,13 +7,13 @@ export class HubMetrics implements IntakeListener {
   readonly #registry = new Registry();
   readonly #entries = new Counter({
     name: "tetherline_entries_total",
-    help: "Entries offered, by what became of them",
+    help: words("hub/metric-entries"),
     labelNames: ["outcome"] as const,
     registers: [this.#registry],
   });
   readonly #append = new Histogram({
     name: "tetherline_append_seconds",
-    help: "From a batch being judged to its being durable",
+    help: words("hub/metric-append"),
     buckets: [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 2.5],
     registers: [this.#registry],
   });
@@ -22,7 +23,7 @@ export class HubMetrics implements IntakeListener {
     const registers = [this.#registry];
     new Gauge({
       name: "tetherline_followers",
-      help: "Event streams open on this hub",
+      help: words("hub/metric-followers"),
       registers,
       collect() {
         this.set(followers());
@@ -30,7 +31,7 @@ export class HubMetrics implements IntakeListener {
     });
     new Gauge({
       name: "tetherline_memory_bytes",
-      help: "Resident memory of this hub",
+      help: words("hub/metric-memory"),
       registers,
       collect() {
         this.set(process.memoryUsage.rss());

@@ -1,4 +1,5 @@
 import type { WalkId } from "../../core/units/index.ts";
+import { saidBy, words } from "../../words/index.ts";
 import type { Admission } from "../admission/index.ts";
 import { type BeyondBoard, beyondDocument } from "../beyond/index.ts";
 import type { PresenceBoard } from "../presence/index.ts";
@@ -32,9 +33,7 @@ export function startNews(sources: NewsSources, tell: (words: string) => void): 
     try {
       await fanOut.send(walk, eventText("presence", await presence.of(walk)));
     } catch (cause) {
-      tell(
-        `Who follows the walk could not be told: ${cause instanceof Error ? cause.message : String(cause)}`,
-      );
+      tell(words("hub/presence-not-told", { why: saidBy(cause) }));
     }
   };
   const gather = (walk: WalkId) => {

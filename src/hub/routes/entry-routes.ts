@@ -2,6 +2,7 @@ import { Readable } from "node:stream";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { readCursor, writeCursor } from "../../core/link/index.ts";
 import { formatInstant, type WalkId } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { openStream } from "./entry-stream.ts";
@@ -41,10 +42,10 @@ function batchOf({ body, headers }: FastifyRequest): readonly unknown[] {
   const isSingle = headers["content-type"]?.split(";")[0]?.trim().toLowerCase() === SINGLE_TYPE;
   if (isSingle && typeof body === "object" && body !== null && !Array.isArray(body)) return [body];
   if (isSingle || !Array.isArray(body)) {
-    throw new AnswerError(400, "bad-body", isSingle ? "Send one event." : "Send a JSON array of events.");
+    throw new AnswerError(400, "bad-body", message(isSingle ? "answer/send-one" : "answer/send-array"));
   }
   if (body.length > MOST_IN_BATCH) {
-    throw new AnswerError(413, "too-large", `Send at most ${MOST_IN_BATCH} entries at once.`);
+    throw new AnswerError(413, "too-large", message("answer/too-many-entries", { most: MOST_IN_BATCH }));
   }
   return body;
 }
@@ -60,7 +61,7 @@ function offsetAsked(
   const said = lastEventId || after;
   if (said === undefined || said === "") return 0;
   const cursor = typeof said === "string" ? readCursor(said) : null;
-  if (!cursor) throw new AnswerError(400, "bad-cursor", "A cursor is written <epoch>:<offset>.");
+  if (!cursor) throw new AnswerError(400, "bad-cursor", message("answer/bad-cursor"));
   // Another store, or one that was brought back from a copy and has less: everything is read again.
   return cursor.epoch === epoch && cursor.offset <= head ? cursor.offset : 0;
 }

@@ -1,5 +1,6 @@
 import type { FastifyInstance } from "fastify";
 import { formatInstant } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import type { HubParts } from "./hub-parts.ts";
@@ -20,7 +21,7 @@ export function healthRoutes(app: FastifyInstance, { engine, surroundings, metri
       await tried.outcome;
     } catch (cause) {
       if (cause instanceof EngineTroubleError) throw cause;
-      throw new AnswerError(503, "store", "The store of this hub cannot be written.", 5);
+      throw new AnswerError(503, "store", message("answer/store"), 5);
     }
     return { status: "ok", engine: engine.kind, epoch: engine.epoch, now: now() };
   });

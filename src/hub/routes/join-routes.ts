@@ -3,6 +3,7 @@ import { z } from "zod";
 import type { Hello, Joined } from "../../core/link/index.ts";
 import { ROLES } from "../../core/log/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import { deviceSchema, nameSchema, walkSchema } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { asksFromElsewhere } from "./foreign-page.ts";
@@ -21,12 +22,9 @@ const joinSchema = z.object({
 });
 
 const PROBLEMS = {
-  "bad-code": [403, "This code is not good (any more): ask for another."],
-  "walk-needed": [400, "The owner's code is of no walk: say which."],
-  "device-taken": [
-    403,
-    "This device is in the walk in a role that may do more: ask for a code of that role, or have it withdrawn.",
-  ],
+  "bad-code": [403, message("answer/bad-code")],
+  "walk-needed": [400, message("answer/walk-needed")],
+  "device-taken": [403, message("answer/device-taken")],
 } as const;
 
 /** Where a cookie goes along: to what is asked of one walk. */
@@ -43,15 +41,15 @@ export function joinRoutes(app: FastifyInstance, parts: HubParts, tries: Tries):
   app.post("/api/join", async (request, reply) => {
     if (await tries.areOver(request)) throw tries.tooMany();
     if (asksFromElsewhere(request)) {
-      throw new AnswerError(403, "cross-site", "A page of another site may not do this.");
+      throw new AnswerError(403, "cross-site", message("answer/cross-site"));
     }
     const { use, name = null, walk = null, ...asked } = bodyOf(request.body, joinSchema);
     const caller = knownCaller(request);
     const outcome = await admission.join({ ...asked, name, walk, caller });
     if (outcome.kind !== "joined") {
       if (outcome.kind === "bad-code") await tries.failed(request);
-      const [status, words] = PROBLEMS[outcome.kind];
-      throw new AnswerError(status, outcome.kind, words);
+      const [status, said] = PROBLEMS[outcome.kind];
+      throw new AnswerError(status, outcome.kind, said);
     }
     const { member, token } = outcome;
     if (use === "cookie") setCookie(request, reply, member, token);

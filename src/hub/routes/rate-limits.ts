@@ -1,5 +1,7 @@
 import rateLimit from "@fastify/rate-limit";
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import { message } from "../../words/index.ts";
+import type { Caller } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Tries } from "./tries.ts";
 import { knownCaller } from "./who-asks.ts";
@@ -29,6 +31,8 @@ export const RATE_LIMITS: RateLimits = {
   wrongCodes: 20,
 };
 
+const keyOf = (caller: Caller) => (caller.kind === "owner" ? "owner" : `token ${caller.member.token}`);
+
 const isCheap = ({ url }: FastifyRequest) => !/^\/api\/(?!(clock|health)(\?|$))/.test(url);
 
 /** Limits how often a token or an address is answered; returns what counts wrong codes. */
@@ -42,15 +46,10 @@ export async function limitRates(app: FastifyInstance, limits: RateLimits): Prom
     keyGenerator: (request) => {
       const caller = knownCaller(request);
       if (!caller) return `${isCheap(request) ? "files" : "address"} ${request.ip}`;
-      return caller.kind === "owner" ? "owner" : `token ${caller.member.token}`;
+      return keyOf(caller);
     },
     errorResponseBuilder: (_request, { ttl }) =>
-      new AnswerError(
-        429,
-        "too-many",
-        "Too many requests: wait a little.",
-        Math.max(1, Math.ceil(ttl / 1000)),
-      ),
+      new AnswerError(429, "too-many", message("answer/too-many"), Math.max(1, Math.ceil(ttl / 1000))),
   });
   const count = app.createRateLimit({
     timeWindow: MINUTE,
@@ -63,6 +62,6 @@ export async function limitRates(app: FastifyInstance, limits: RateLimits): Prom
       return !limit.isAllowed && limit.remaining === 0;
     },
     failed: async (request) => void (await count(request)),
-    tooMany: () => new AnswerError(429, "too-many-tries", "Too many wrong codes: wait a minute.", 60),
+    tooMany: () => new AnswerError(429, "too-many-tries", message("answer/too-many-tries"), 60),
   };
 }

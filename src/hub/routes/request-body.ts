@@ -1,12 +1,13 @@
 import type { FastifyInstance } from "fastify";
 import type { z } from "zod";
+import { message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 
 /** A batch of entries as CloudEvents has it, and one event alone. */
 export const BATCH_TYPE = "application/cloudevents-batch+json";
 export const SINGLE_TYPE = "application/cloudevents+json";
 
-const NOT_JSON = new AnswerError(400, "bad-body", "The body is not JSON in UTF-8.");
+const NOT_JSON = new AnswerError(400, "bad-body", message("answer/not-json"));
 
 /** Reads bodies of the three types, and only what is JSON in faultless UTF-8 without keys that could change objects. */
 export function readJsonBodies(app: FastifyInstance): void {
@@ -37,6 +38,6 @@ export function bodyOf<Schema extends z.ZodType>(body: unknown, schema: Schema):
   throw new AnswerError(
     400,
     "bad-body",
-    where ? `"${where}" is missing or wrong in the body.` : "The body is not a JSON object as asked for.",
+    where ? message("answer/bad-part", { where }) : message("answer/bad-body"),
   );
 }

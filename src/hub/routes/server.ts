@@ -1,6 +1,7 @@
 import cookie from "@fastify/cookie";
 import helmet from "@fastify/helmet";
 import Fastify, { type FastifyInstance } from "fastify";
+import { message } from "../../words/index.ts";
 import { AnswerError, answerErrors, answerOf, answerUnreadable, sendAnswer } from "../answer/index.ts";
 import { asksForPage, serveApp } from "../app-files/index.ts";
 import { entryRoutes } from "./entry-routes.ts";
@@ -75,7 +76,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   if (folder !== null) await serveApp(app, folder);
   app.setNotFoundHandler({ preHandler: app.rateLimit() }, (request, reply) => {
     if (folder !== null && asksForPage(request)) return reply.sendFile("index.html");
-    return sendAnswer(reply, new AnswerError(404, "not-found", "There is nothing at this address."));
+    return sendAnswer(reply, new AnswerError(404, "not-found", message("answer/not-found")));
   });
   await app.ready();
   return app;

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { readCursor, writeCursor } from "../../core/link/index.ts";
 import { ROLES } from "../../core/log/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { WalkTitles } from "../entries/index.ts";
 import type { HubParts } from "./hub-parts.ts";
@@ -75,7 +76,7 @@ export function walkRoutes(
     const { walk } = walkToLead(request);
     const { device } = request.params as { device: string };
     if (!(await admission.withdraw(walk, device))) {
-      throw new AnswerError(404, "no-follower", "No such device is in this walk.");
+      throw new AnswerError(404, "no-follower", message("answer/no-follower"));
     }
     return reply.code(204).send();
   });

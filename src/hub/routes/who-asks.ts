@@ -1,5 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { WalkId } from "../../core/units/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { type Caller, type Member, readCode, walkSchema } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { asksFromElsewhere } from "./foreign-page.ts";
@@ -21,13 +23,13 @@ declare module "fastify" {
   }
 }
 
-const nobody = (error: string, words: string, status = 401): Asking => ({
+const nobody = (error: string, said: Message, status = 401): Asking => ({
   caller: null,
-  trouble: new AnswerError(status, error, words),
+  trouble: new AnswerError(status, error, said),
 });
-const NO_TOKEN = nobody("no-token", "Join the walk first: this needs a token.");
-const BAD_TOKEN = nobody("bad-token", "This token is not good (any more): join the walk again.");
-const ELSEWHERE = nobody("cross-site", "A page of another site may not do this.", 403);
+const NO_TOKEN = nobody("no-token", message("answer/no-token"));
+const BAD_TOKEN = nobody("bad-token", message("answer/bad-token"));
+const ELSEWHERE = nobody("cross-site", message("answer/cross-site"), 403);
 
 /** Finds out for every request who sent it; refuses nobody yet, since much needs no token. */
 export function identifyCallers(app: FastifyInstance, parts: HubParts, tries: () => Tries): void {
@@ -76,17 +78,17 @@ export function walkFor(request: FastifyRequest): { readonly walk: WalkId; reado
   // The same words whether or not there is such a walk.
   if (caller.kind === "member") {
     if (caller.member.walk === walk) return { walk: caller.member.walk, member: caller.member };
-    throw new AnswerError(403, "other-walk", "This token is of another walk.");
+    throw new AnswerError(403, "other-walk", message("answer/other-walk"));
   }
   const read = walkSchema.safeParse(walk);
-  if (!read.success) throw new AnswerError(400, "bad-walk", "This is not written as the id of a walk is.");
+  if (!read.success) throw new AnswerError(400, "bad-walk", message("answer/bad-walk"));
   return { walk: read.data, member: null };
 }
 
 /** The walk in the address, for a device that joined it; the owner has no device. */
 export function memberFor(request: FastifyRequest): { readonly walk: WalkId; readonly member: Member } {
   const { walk, member } = walkFor(request);
-  if (!member) throw new AnswerError(403, "no-device", "The owner's code is of no device: join the walk.");
+  if (!member) throw new AnswerError(403, "no-device", message("answer/no-device"));
   return { walk, member };
 }
 
@@ -94,7 +96,7 @@ export function memberFor(request: FastifyRequest): { readonly walk: WalkId; rea
 export function walkToLead(request: FastifyRequest): { readonly walk: WalkId } {
   const { walk, member } = walkFor(request);
   if (member && member.role !== "lead") {
-    throw new AnswerError(403, "role", "Only a lead of the walk may do this.");
+    throw new AnswerError(403, "role", message("answer/lead-only"));
   }
   return { walk };
 }

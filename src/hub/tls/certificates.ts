@@ -2,6 +2,7 @@ import { X509Certificate } from "node:crypto";
 import { readFile, rename, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { createSecureContext } from "node:tls";
+import { message, SaidError } from "../../words/index.ts";
 import { makeFolder } from "../data-folder/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import type { MachineNames } from "./machine-names.ts";
@@ -16,7 +17,7 @@ export interface HubCertificate extends KeyedCertificate {
 }
 
 /** A certificate that cannot be had or used: a sentence for the console. */
-export class CertificateTroubleError extends Error {
+export class CertificateTroubleError extends SaidError {
   override readonly name = "CertificateTroubleError";
 }
 
@@ -30,7 +31,7 @@ export async function givenCertificate(certificateFile: string, keyFile: string)
   const [certificate, key] = await Promise.all(
     [certificateFile, keyFile].map(async (file) => {
       const text = await readFile(file, "utf8").catch(() => null);
-      if (text === null) throw new CertificateTroubleError(`"${file}" cannot be read.`);
+      if (text === null) throw new CertificateTroubleError(message("hub/certificate-unreadable", { file }));
       return text;
     }),
   );
@@ -44,7 +45,7 @@ export async function givenCertificate(certificateFile: string, keyFile: string)
     };
   } catch {
     throw new CertificateTroubleError(
-      `"${certificateFile}" and "${keyFile}" are not a certificate and its key, both in PEM.`,
+      message("hub/not-a-certificate", { certificate: certificateFile, key: keyFile }),
     );
   }
 }
@@ -83,9 +84,7 @@ export async function selfMadeCertificate(
     };
   } catch (cause) {
     if (cause instanceof Error && "code" in cause && "path" in cause) {
-      throw new CertificateTroubleError(
-        `${folder} cannot be used (${String(cause.code)}): give the hub a data folder that it may write.`,
-      );
+      throw new CertificateTroubleError(message("hub/folder-unusable", { folder, code: String(cause.code) }));
     }
     throw cause;
   }

@@ -1,3 +1,4 @@
+import { words } from "../../words/index.ts";
 // The certificate library keeps its registry in metadata of classes.
 import "reflect-metadata";
 import {
@@ -57,7 +58,7 @@ export async function newAuthority(name: string, surroundings: Surroundings): Pr
   const keys = await newKeys();
   const certificate = await X509CertificateGenerator.createSelfSigned({
     serialNumber: serialNumber(surroundings),
-    name: [{ O: ["Tetherline"] }, { CN: [`Tetherline hub ${name}`] }],
+    name: [{ O: ["Tetherline"] }, { CN: [words("hub/authority-name", { name })] }],
     ...term(surroundings.now(), AUTHORITY_DAYS),
     signingAlgorithm: SIGNING,
     keys,

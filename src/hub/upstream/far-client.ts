@@ -1,6 +1,7 @@
 import type { AskHub, Cursor, FarSide, HubManner, Joined } from "../../core/link/index.ts";
 import { HubClient, hubFarSide, pushInParts } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 
 /** What a link asks of another hub. Every promise rejects as those of a {@link FarSide} do. */
 export interface FarClient {
@@ -23,12 +24,12 @@ export interface RelayName {
 /** Statuses that say that what was sent is wrong, and will be wrong again. */
 const UNACCEPTABLE: ReadonlySet<number> = new Set([400, 413, 415, 422]);
 
-const NO_HUB = "What answers there is no hub that this one knows.";
-const LOST = "The connection to the other hub was lost.";
+const NO_HUB = message("far/unknown-hub");
+const LOST = message("far/connection-lost");
 
 /** How a hub speaks of another one on its console. */
 const CONSOLE_MANNER: HubManner = {
-  failed: (status) => `The other hub answered ${status}.`,
+  failed: (status) => message("far/answered", { status }),
   brokenOff: LOST,
   notJson: NO_HUB,
   unknown: NO_HUB,

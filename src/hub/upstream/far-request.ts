@@ -5,6 +5,7 @@ import type { Duplex } from "node:stream";
 import { connect, type DetailedPeerCertificate } from "node:tls";
 import type { AskHub, HubAnswer } from "../../core/link/index.ts";
 import { UnreachableError } from "../../core/link/index.ts";
+import { message, SaidError, saidBy } from "../../words/index.ts";
 import type { FarAddress } from "./far-address.ts";
 
 /** Certificates that sign one another, at most. */
@@ -48,8 +49,8 @@ function answerOf(answer: IncomingMessage): HubAnswer {
 }
 
 function unreachable(origin: string, cause: Error): UnreachableError {
-  const code = "code" in cause ? String(cause.code) : cause.message;
-  return new UnreachableError(`The hub at ${origin} cannot be reached (${code}).`, { cause });
+  const why = "code" in cause ? String(cause.code) : saidBy(cause);
+  return new UnreachableError(message("far/not-reached", { origin, why }), { cause });
 }
 
 /** What the agent below is told besides: the request's own signal is kept from agents. */
@@ -82,7 +83,7 @@ function pinnedAgent(fingerprint: string): Agent {
     socket.on("error", answer);
     socket.once("secureConnect", () => {
       if (isPinned(socket.getPeerCertificate(true), fingerprint)) return answer(null);
-      answer(new Error("it shows another certificate than the one named in --upstream"));
+      answer(new SaidError(message("far/other-certificate")));
       socket.destroy();
     });
     return undefined;

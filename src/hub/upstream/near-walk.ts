@@ -5,6 +5,7 @@ import type { Entry } from "../../core/log/index.ts";
 import { FARTHEST_AHEAD, keyOf, readEntry, wallOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
+import { inWords, message } from "../../words/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { type EarlyEntry, Outgoing, type OutgoingEntry } from "./outgoing.ts";
 
@@ -72,7 +73,7 @@ export class NearWalk implements NearSide {
     for (const { text, offset, received } of kept) {
       const { entry, problem } = readEntry(JSON.parse(text));
       if (!entry) {
-        unreadable.set(offset, `An entry of this hub cannot be read by this version: ${problem}.`);
+        unreadable.set(offset, inWords(message("far/own-entry-unreadable", { why: problem })));
         continue;
       }
       this.#offered.set(keyOf(entry), { offset, received });

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { AnswerTime, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import type { Scope } from "./scope.ts";
 import { type Ticket, type UpstreamBook, upstreamBook } from "./upstream-book.ts";
 import type { UpstreamParts } from "./upstream-parts.ts";
@@ -9,9 +10,9 @@ import { LONGEST_ANSWER, startWalkLink, type WalkLink } from "./walk-link.ts";
 /** A code or token that was turned away is tried again after so long, in ms: more often would be taken for guessing. */
 export const REFUSED_PAUSE = 60_000;
 
-const NO_RELAY = "The invitation is not one for a hub: make one of the role relay.";
-const ANOTHER_WALK = "What answers there is no hub that this one knows.";
-const ITSELF = "That is this hub itself: give the address of another one.";
+const NO_RELAY = message("far/no-relay");
+const ANOTHER_WALK = message("far/unknown-hub");
+const ITSELF = message("far/itself");
 
 /** The links of walks with one other hub, and the tickets that they need. */
 export class UpstreamLinks {

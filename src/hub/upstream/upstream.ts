@@ -1,5 +1,6 @@
 import { Latch, TurnedAwayError, waitAfter } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { inWords, saidBy, words } from "../../words/index.ts";
 import { Scope } from "./scope.ts";
 import { REFUSED_PAUSE, UpstreamLinks } from "./upstream-links.ts";
 import type { UpstreamParts } from "./upstream-parts.ts";
@@ -37,7 +38,7 @@ class RunningUpstream implements Upstream {
   constructor(parts: UpstreamParts) {
     this.#parts = parts;
     this.#scope = new Scope(parts.time);
-    this.#links = new UpstreamLinks(parts, this.#scope, (words) => this.#say(words));
+    this.#links = new UpstreamLinks(parts, this.#scope, (said) => this.#say(said));
     this.#unfollow = parts.engine.follow((walk) => {
       if (this.#seen.has(walk)) return;
       this.#seen.add(walk);
@@ -67,10 +68,10 @@ class RunningUpstream implements Upstream {
         this.#say(null);
       } catch (cause) {
         if (signal.aborted) return;
-        const words = cause instanceof Error ? cause.message : String(cause);
+        const said = inWords(saidBy(cause));
         const isTurnedAway = cause instanceof TurnedAwayError;
-        this.#refusal = isTurnedAway ? words : null;
-        this.#say(words);
+        this.#refusal = isTurnedAway ? said : null;
+        this.#say(said);
         failures += 1;
         pause = isTurnedAway ? REFUSED_PAUSE : waitAfter(failures, time.random(), GAP_BACKOFF);
       }
@@ -99,7 +100,7 @@ class RunningUpstream implements Upstream {
       } catch (cause) {
         // The other walks are not to suffer from one that is turned away.
         if (!(cause instanceof TurnedAwayError)) throw cause;
-        this.#showTurnedAway(walk, here.get(walk) ?? 0, cause.message);
+        this.#showTurnedAway(walk, here.get(walk) ?? 0, inWords(cause.said));
       }
     }
     return LOOK_PAUSE;
@@ -112,12 +113,12 @@ class RunningUpstream implements Upstream {
     return REFUSED_PAUSE;
   }
 
-  #showTurnedAway(walk: WalkId, entries: number, words: string): void {
+  #showTurnedAway(walk: WalkId, entries: number, said: string): void {
     const { board } = this.#parts;
-    this.#links.noteTurnedAway(walk, words);
-    const unlinked = unlinkedHub(this.#links.farName, entries, words);
+    this.#links.noteTurnedAway(walk, said);
+    const unlinked = unlinkedHub(this.#links.farName, entries, said);
     const [shown = unlinked] = board.of(walk);
-    board.put(walk, [{ ...shown, state: "refused", words }]);
+    board.put(walk, [{ ...shown, state: "refused", words: said }]);
   }
 
   /** Shows how the walks stand that have no link (yet). */
@@ -134,9 +135,9 @@ class RunningUpstream implements Upstream {
     }
   }
 
-  #say(words: string | null): void {
+  #say(said: string | null): void {
     const { origin, tell } = this.#parts;
-    if (words !== null && words !== this.#told) tell(`Other hub at ${origin}: ${words}`);
-    this.#told = words;
+    if (said !== null && said !== this.#told) tell(words("far/other-hub", { origin, what: said }));
+    this.#told = said;
   }
 }

@@ -1,5 +1,7 @@
 import type { Backoff, Cursor, FarHub, FarSide, LinkTime } from "../../core/link/index.ts";
 import { Link } from "../../core/link/index.ts";
+import type { Said } from "../../words/index.ts";
+import { inWords, message } from "../../words/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import { NearWalk, type NearWalkParts } from "./near-walk.ts";
 
@@ -63,8 +65,7 @@ export async function startWalkLink(parts: WalkLinkParts): Promise<WalkLink> {
   const tell = async (): Promise<void> => {
     const { kind, words, trouble, heardAt, hello } = link.status();
     const { count, words: refusal } = near.refusals;
-    const refused =
-      count === 0 ? null : `${count} ${count === 1 ? "entry was" : "entries were"} refused: ${refusal}`;
+    const refused = count === 0 ? null : message("far/entries-refused", { count, why: refusal ?? "" });
     const [unsent, sentUpTo] = [await near.unsent(), await near.sentUpTo()];
     if (isStopped) return;
     const next: FarHub = {
@@ -73,14 +74,14 @@ export async function startWalkLink(parts: WalkLinkParts): Promise<WalkLink> {
       sentUpTo,
       unsent,
       heardAt,
-      words: kind === "ended" ? words : (trouble ?? refused),
+      words: textOf(kind === "ended" ? words : (trouble ?? refused)),
     };
     const isNews = shown === null || newsOf(next) !== newsOf(shown);
     if (isNews || now() - shownAt >= LIFE_PAUSE) {
       [shown, shownAt] = [next, now()];
       board.put(walk, [next]);
     }
-    if (kind === "ended") turnAway(words ?? "");
+    if (kind === "ended") turnAway(textOf(words) ?? "");
   };
   const tellSoon = (): void => {
     if (isStopped || cancel) return;
@@ -105,6 +106,9 @@ export async function startWalkLink(parts: WalkLinkParts): Promise<WalkLink> {
     },
   };
 }
+
+/** What is shown to people at the other end of a stream, in words. */
+const textOf = (said: Said | null): string | null => (said === null ? null : inWords(said));
 
 /** The parts of a link's state that are told at once when they change, as a text to compare. */
 function newsOf({ heardAt: _heardAt, sentUpTo, ...news }: FarHub): string {

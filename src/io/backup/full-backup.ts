@@ -2,9 +2,10 @@ import type { Entry, LineProblem, TakenIn } from "../../core/log/index.ts";
 import { mergeEntries, readEntry, writeLines } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant } from "../../core/units/index.ts";
-import { inWords } from "../../words/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { ProcedureShelf, WalkStore } from "../store/index.ts";
-import { troubleSentence } from "../store/index.ts";
+import { troubleMessage } from "../store/index.ts";
 import { BACKUP_FORMAT, objectIn } from "./file-kind.ts";
 
 /** Where a backup is taken from and restored to. */
@@ -74,7 +75,7 @@ export async function restoreBackup({ log, shelf }: BackupParts, text: string): 
   for (const [index, content] of lines.entries()) {
     if (content.trim() === "") continue;
     const value = objectIn(content);
-    let problem: string | null;
+    let problem: Message | null;
     if (value && Object.hasOwn(value, "procedure")) {
       procedureLines += 1;
       const added = await addProcedure(shelf, value["procedure"]);
@@ -94,41 +95,34 @@ export async function restoreBackup({ log, shelf }: BackupParts, text: string): 
   return { procedures, entries: await log.takeIn(entries), problems: [...problems, ...lost] };
 }
 
-function headProblem(header: Readonly<Record<string, unknown>> | null): string {
+function headProblem(header: Readonly<Record<string, unknown>> | null): Message {
   const format = header?.["format"];
   return typeof format === "string" && format.startsWith("tetherline.backup/")
-    ? "the backup was made by a newer version of this program; update the program"
-    : "this is not a backup of this program";
+    ? message("backup/newer")
+    : message("backup/not-a-backup");
 }
 
-function missing(told: unknown, found: number, what: string): LineProblem[] {
+function missing(told: unknown, found: number, what: "procedures" | "entries"): LineProblem[] {
   if (typeof told !== "number" || told <= found) return [];
-  return [
-    {
-      line: 0,
-      problem: `the backup tells of ${told} ${what}, of which ${found} can be read; it may have been cut short`,
-    },
-  ];
+  return [{ line: 0, problem: message(`backup/${what}-missing`, { told, found }) }];
 }
 
 async function addProcedure(
   shelf: BackupParts["shelf"],
   value: unknown,
-): Promise<{ readonly kind: "added" | "known" | null; readonly problem: string | null }> {
+): Promise<{ readonly kind: "added" | "known" | null; readonly problem: Message | null }> {
   const { text, importedAt } = (typeof value === "object" && value !== null ? value : {}) as Record<
     string,
     unknown
   >;
-  if (typeof text !== "string") return { kind: null, problem: "its procedure has no text" };
+  if (typeof text !== "string") return { kind: null, problem: message("backup/no-text") };
   const at = typeof importedAt === "string" ? parseInstant(importedAt) : null;
   const added = await shelf.addProcedure(text, at ?? undefined);
   if (added.kind === "refused") {
-    return {
-      kind: null,
-      problem: `its procedure cannot be used: ${added.findings[0] && inWords(added.findings[0].message)}`,
-    };
+    const why = added.findings[0]?.message ?? message("walk/empty-procedure");
+    return { kind: null, problem: message("walk/unusable-procedure", { why }) };
   }
   if (added.kind === "not-kept")
-    return { kind: null, problem: `its procedure was not kept. ${troubleSentence(added.reason)}` };
+    return { kind: null, problem: message("backup/not-kept", { why: troubleMessage(added.reason) }) };
   return { kind: added.kind, problem: null };
 }

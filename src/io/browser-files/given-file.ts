@@ -1,13 +1,16 @@
+import type { Message, Said } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
+
 /** A text that the reader gave to the app, or why it cannot be used. */
 export type GivenFile =
-  | { readonly name: string; readonly text: string; readonly problem: null }
-  | { readonly name: string; readonly text: null; readonly problem: string };
+  | { readonly name: Said; readonly text: string; readonly problem: null }
+  | { readonly name: Said; readonly text: null; readonly problem: Message };
 
 /** The most bytes of one file that are read unless said otherwise; a full backup may be large. */
 const MOST_BYTES = 256 * 1024 * 1024;
 
 /** What a text that was pasted is called, there being no file name. */
-const PASTED = "pasted text";
+const PASTED = message("given/pasted");
 
 /** Reads files that were picked, dropped or pasted, in their order: UTF-8 text up to `limit` bytes. */
 export async function readGivenFiles(
@@ -19,22 +22,22 @@ export async function readGivenFiles(
 
 async function readOne(file: File, limit: number): Promise<GivenFile> {
   const { name } = file;
-  const refused = (problem: string): GivenFile => ({ name, text: null, problem });
+  const refused = (problem: Message): GivenFile => ({ name, text: null, problem });
   if (file.size > limit) {
-    return refused(`The file is larger than ${Number((limit / 1024 / 1024).toFixed(1))} MiB.`);
+    return refused(message("given/too-large", { most: Number((limit / 1024 / 1024).toFixed(1)) }));
   }
   let bytes: ArrayBuffer;
   try {
     bytes = await file.arrayBuffer();
   } catch {
     // A folder, or a file that was moved or locked after it was chosen.
-    return refused("The file cannot be read; it may be a folder, or have been moved.");
+    return refused(message("given/unreadable"));
   }
   try {
     const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
     return { name, text, problem: null };
   } catch {
-    return refused("The file is not text in UTF-8.");
+    return refused(message("given/not-text"));
   }
 }
 

@@ -1,5 +1,7 @@
 import { createReadStream } from "node:fs";
 import { appendFile, writeFile } from "node:fs/promises";
+import type { Said } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import { fileErrorOf, UnusableFileError } from "./unusable-file-error.ts";
 import { utf8Text } from "./utf8-text.ts";
 
@@ -23,7 +25,7 @@ export interface ReadTextParts {
  */
 export async function readText(path: string, parts: ReadTextParts = {}): Promise<string> {
   const { limit = MOST_BYTES, input = process.stdin } = parts;
-  const name = path === STANDARD_INPUT ? "standard input" : path;
+  const name = path === STANDARD_INPUT ? message("file/standard-input") : path;
   const source = path === STANDARD_INPUT ? input : createReadStream(path);
   const chunks: Uint8Array[] = [];
   let size = 0;
@@ -40,7 +42,8 @@ export async function readText(path: string, parts: ReadTextParts = {}): Promise
   }
   const text = utf8Text(Buffer.concat(chunks));
   if (text === null) {
-    throw new UnusableFileError(name, "not-text", `"${name}" cannot be read: it is not text in UTF-8.`);
+    const why = message("file/not-utf-8");
+    throw new UnusableFileError(name, "not-text", message("file/not-read", { file: name, why }));
   }
   return text;
 }
@@ -63,8 +66,11 @@ export async function appendText(path: string, text: string): Promise<void> {
   }
 }
 
-function tooLarge(name: string, limit: number): UnusableFileError {
+function tooLarge(file: Said, limit: number): UnusableFileError {
   const mebibytes = Number((limit / 1024 / 1024).toFixed(1));
-  const most = mebibytes >= 1 ? `${mebibytes} MiB` : `${limit} bytes`;
-  return new UnusableFileError(name, "too-large", `"${name}" cannot be read: it is larger than ${most}.`);
+  const why =
+    mebibytes >= 1
+      ? message("file/larger-than-mebibytes", { most: mebibytes })
+      : message("file/larger-than-bytes", { most: limit });
+  return new UnusableFileError(file, "too-large", message("file/not-read", { file, why }));
 }

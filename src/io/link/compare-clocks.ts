@@ -2,6 +2,7 @@ import type { RoundTrip } from "../../core/link/index.ts";
 import { clockOffsetOf, UnreachableError } from "../../core/link/index.ts";
 import type { ClockOffset } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 
 const TRIPS = 8;
 
@@ -23,7 +24,7 @@ export async function compareClocks(ask: () => Promise<Instant>, now: () => Inst
     }
   }
   const offset = clockOffsetOf(trips);
-  if (!offset) throw new UnreachableError("The clock of this device was set while it was compared.");
+  if (!offset) throw new UnreachableError(message("link/clock-was-set"));
   return offset;
 }
 

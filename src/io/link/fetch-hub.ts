@@ -1,5 +1,6 @@
 import type { AskHub, HubAnswer, HubManner, LinkTime } from "../../core/link/index.ts";
 import { timeLimit, UnreachableError } from "../../core/link/index.ts";
+import { message } from "../../words/index.ts";
 
 /** The part of the platform's `fetch` that is used. */
 export type Fetch = (address: string, init: RequestInit) => Promise<Response>;
@@ -15,7 +16,7 @@ export interface FetchHubParts {
 /** How long a small answer may take, all of it read, in ms. */
 const PATIENCE = 30_000;
 
-const NOT_REACHED = "The hub cannot be reached.";
+const NOT_REACHED = message("link/not-reached");
 
 /** Asks a hub by `fetch`; the token is in a cookie that no script sees. */
 export function fetchHub({ fetch, origin, wait }: FetchHubParts): AskHub {
@@ -73,13 +74,13 @@ async function* piecesOf(
 /** How a tablet speaks of the hub to whoever reads its screen. */
 export const TABLET_MANNER: HubManner = {
   failed: (status) => {
-    if (status === 401 || status === 403) return "The hub refused this device.";
-    return status === 404 ? "There is no hub here." : NOT_REACHED;
+    if (status === 401 || status === 403) return message("link/device-refused");
+    return status === 404 ? message("link/no-hub-here") : NOT_REACHED;
   },
   brokenOff: NOT_REACHED,
   notJson: NOT_REACHED,
-  unknown: "What answers here is no hub that this app knows.",
-  noStream: "What answers here is no hub.",
-  streamLost: "The connection to the hub was lost.",
+  unknown: message("link/unknown-hub"),
+  noStream: message("link/no-hub"),
+  streamLost: message("link/connection-lost"),
   isRefusal: (status, isSaid) => isSaid && status < 500 && status !== 413 && status !== 429,
 };

@@ -1,12 +1,13 @@
 import type { FarHub, Follower, HubWalk, Invitation } from "../../core/link/index.ts";
 import type { ClockOffset, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { Message, Said } from "../../words/index.ts";
 
 /** Something about a link that its reader is told until they put it away. */
 export interface LinkNotice {
   readonly key: string;
   readonly at: Instant;
-  readonly words: string;
+  readonly words: Message;
 }
 
 /** How a walk is linked with a hub, for a screen. */
@@ -30,7 +31,7 @@ export interface LinkStatus {
   readonly clock: ClockOffset | null;
   readonly notices: readonly LinkNotice[];
   /** Why it ended, or what is wrong; `null` when nothing is known to be. */
-  readonly words: string | null;
+  readonly words: Said | null;
 }
 
 /** What came of joining or sharing. */
@@ -38,8 +39,8 @@ export type JoinOutcome =
   /** The code is the owner's, which opens every walk: one of these must be chosen. */
   | { readonly kind: "which"; readonly walks: readonly HubWalk[] }
   | { readonly kind: "joined"; readonly walk: WalkId; readonly role: Role }
-  | { readonly kind: "refused"; readonly words: string }
-  | { readonly kind: "unreachable"; readonly words: string };
+  | { readonly kind: "refused"; readonly words: Said }
+  | { readonly kind: "unreachable"; readonly words: Said };
 
 /** What joining a walk takes. */
 export interface Joining {

@@ -1,7 +1,9 @@
 import type { LinkState } from "../../core/link/index.ts";
+import type { Said } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { LinkRow } from "../store/index.ts";
 import type { LinkNotice, LinkStatus } from "./link-keeper.ts";
-import { noticeWords } from "./notice-words.ts";
+import { noticeMessage } from "./notice-message.ts";
 
 /** The status of a walk that has no link. */
 export function aloneStatus(device: string): LinkStatus {
@@ -37,17 +39,15 @@ function keptStatus(row: LinkRow) {
   const notices: readonly LinkNotice[] = row.notices.map((notice) => ({
     key: notice.key,
     at: notice.at,
-    words: noticeWords(notice),
+    words: noticeMessage(notice),
   }));
   const { role, hubName, device, clock, onlyHere = [] } = row;
   return { role, hubName, device, clock, notices, onlyHere: onlyHere.length };
 }
 
-function wordsOf({ kind, words, trouble, unreadable }: LinkState): string | null {
+function wordsOf({ kind, words, trouble, unreadable }: LinkState): Said | null {
   if (kind === "ended") return words;
-  if (trouble !== null) return `This tablet cannot keep up with the hub: ${trouble}. It goes on trying.`;
+  if (trouble !== null) return message("link/trouble-here", { trouble });
   if (words !== null) return words;
-  if (unreadable === 0) return null;
-  const entries = unreadable === 1 ? "1 entry of the hub is" : `${unreadable} entries of the hub are`;
-  return `${entries} missing here: this version of the app cannot read them. Update the app.`;
+  return unreadable === 0 ? null : message("link/unreadable", { count: unreadable });
 }

@@ -28,4 +28,4 @@ export function sayOn(channel: Channel, message: ChannelMessage): void {
 }
 
 /** Changes with the shape of {@link ChannelMessage}: pages of two versions may be open at once. */
-const VERSION = 1;
+const VERSION = 2;

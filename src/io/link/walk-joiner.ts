@@ -1,6 +1,7 @@
 import type { HubClient, Joined, LinkTime, Settled } from "../../core/link/index.ts";
 import { HubRefusedError, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import { message, saidBy } from "../../words/index.ts";
 import type { DeviceStore } from "../store/index.ts";
 import type { Joining, JoinOutcome, Sharing } from "./link-keeper.ts";
 import { handOver } from "./sharing.ts";
@@ -17,7 +18,7 @@ export interface WalkJoinerParts {
   readonly onJoined: (walk: WalkId) => Promise<void>;
 }
 
-const NOT_THE_OWNERS = "This is not the owner’s code of this hub: look at its console.";
+const NOT_THE_OWNERS = message("link/not-the-owners-code");
 
 /** Joins walks on a hub, and brings walks of this device there. */
 export class WalkJoiner {
@@ -75,10 +76,10 @@ export class WalkJoiner {
       await afterwards();
       return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };
     } catch (error) {
-      const words = error instanceof Error ? error.message : String(error);
+      const words = saidBy(error);
       if (error instanceof UnreachableError) return { kind: "unreachable", words };
       const isSaid = error instanceof TurnedAwayError || error instanceof HubRefusedError;
-      return { kind: "refused", words: isSaid ? words : `This tablet could not keep it: ${words}.` };
+      return { kind: "refused", words: isSaid ? words : message("link/not-kept", { why: words }) };
     }
   }
 

@@ -13,6 +13,6 @@ export { openStore } from "./open-store.ts";
 export type { AddedProcedure, KeptProcedure, ProcedureShelf } from "./procedure-shelf.ts";
 export type { StoreStatus } from "./store-status.ts";
 export type { StoreTrouble } from "./store-trouble.ts";
-export { troubleSentence } from "./store-trouble.ts";
+export { troubleMessage } from "./store-trouble.ts";
 export type { WalkCard } from "./walk-card.ts";
 export type { WalkStore } from "./walk-store.ts";

@@ -24,7 +24,7 @@ export class KnownEntries {
     const known = this.#known.get(offset)?.deref();
     if (known && isOf(known, wire)) return known;
     const { entry, problem } = readEntry(wire);
-    if (!entry) throw new UnreadableEntryError(`at offset ${offset}: ${problem}`);
+    if (!entry) throw new UnreadableEntryError(`at offset ${offset}: ${problem.key}`);
     this.#keep(offset, entry);
     return entry;
   }

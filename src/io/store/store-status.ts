@@ -1,5 +1,7 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
-import { troubleSentence } from "./store-trouble.ts";
+import { troubleMessage } from "./store-trouble.ts";
 
 /** Whether an entry that is confirmed at this moment is on disk. */
 export type StoreStatus =
@@ -8,7 +10,7 @@ export type StoreStatus =
       readonly kind: "memory";
       readonly reason: StoreTrouble;
       /** What happened and what to do, for the reader. */
-      readonly sentence: string;
+      readonly message: Message;
       /** How many entries are in memory only. */
       readonly unsaved: number;
     };
@@ -18,6 +20,6 @@ export const DURABLE: StoreStatus = { kind: "durable" };
 
 /** The status of a store that had to give up the disk. */
 export function inMemory(reason: StoreTrouble, unsaved: number): StoreStatus {
-  const sentence = `${troubleSentence(reason)} The walk goes on in memory only: export it before this page is closed.`;
-  return { kind: "memory", reason, sentence, unsaved };
+  const told = message("store/in-memory", { trouble: troubleMessage(reason) });
+  return { kind: "memory", reason, message: told, unsaved };
 }

@@ -1,4 +1,6 @@
 import { UnreadableEntryError } from "../../core/log/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 
 /** Why a store on disk cannot be used (any more). */
 export type StoreTrouble =
@@ -30,19 +32,9 @@ const TROUBLES: Readonly<Record<string, StoreTrouble>> = {
   NoSuchDatabaseError: "lost",
 };
 
-const WHAT_HAPPENED: Readonly<Record<StoreTrouble, string>> = {
-  missing: "This browser has no storage for apps.",
-  denied: "This browser does not let the app store anything; it may be a private window.",
-  full: "The storage of this device is full.",
-  blocked: "The storage of this device did not answer; another tab may be holding it.",
-  newer: "The storage was made by a newer version of this app; update the app.",
-  lost: "The storage of this app was closed or cleared by the browser.",
-  failed: "The storage of this device reported an error.",
-};
-
 /** What happened, for the reader: one sentence. */
-export function troubleSentence(trouble: StoreTrouble): string {
-  return WHAT_HAPPENED[trouble];
+export function troubleMessage(trouble: StoreTrouble): Message {
+  return message(`store/${trouble}`);
 }
 
 const MISTAKES = [UnreadableEntryError, TypeError, RangeError, ReferenceError, SyntaxError] as const;

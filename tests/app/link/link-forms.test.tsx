@@ -5,6 +5,7 @@ import { JoinForm } from "../../../src/app/link/index.ts";
 import { InviteForm } from "../../../src/app/link/invite-form.tsx";
 import { ShareForm } from "../../../src/app/link/share-form.tsx";
 import type { JoinOutcome } from "../../../src/io/link/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { drawWithLinks, NOW, second, walk } from "./stand-in-link.tsx";
 
 const button = (name: string) => screen.getByRole("button", { name });
@@ -45,7 +46,9 @@ describe("[LINK] joining a walk", () => {
     const links = drawWithLinks(<JoinForm code="abcdefghj" onJoined={onJoined} />);
     links.join.mockResolvedValueOnce(outcome);
     await userEvent.type(who(), "Ground{Enter}");
-    expect(await screen.findByRole("alert")).toHaveTextContent("words" in outcome ? outcome.words : "");
+    expect(await screen.findByRole("alert")).toHaveTextContent(
+      "words" in outcome ? inWords(outcome.words) : "",
+    );
     expect(onJoined).not.toHaveBeenCalled();
     expect(localStorage.getItem("tetherline.follower")).toBeNull();
     await userEvent.click(button("Join the walk"));

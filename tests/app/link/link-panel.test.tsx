@@ -6,6 +6,7 @@ import { BeyondStrip, LinkPanel, useNotices } from "../../../src/app/link/index.
 import type { Duration } from "../../../src/core/units/index.ts";
 import type { Folded } from "../../../src/core/walk/index.ts";
 import type { LinkStatus } from "../../../src/io/link/index.ts";
+import { inWords, message } from "../../../src/words/index.ts";
 import { LogWriter, ZERO } from "../../core/log-writer.ts";
 import { fileWith, step } from "../../core/procedure-builder.ts";
 import { drawWithLinks, farHubOf, followerOf, here, linkOf, NOW, second, walk } from "./stand-in-link.tsx";
@@ -177,10 +178,10 @@ describe("[LINK] what the reader is told", () => {
   const skip = { step: "a", reason: "no need" };
 
   it("that entries were stamped anew is told until it is put away at the link", async () => {
-    const words = "2 entries were put in order by the hub’s clock. Set it right.";
+    const words = message("link/entered-anew", { count: 2 });
     const link = linkOf({ notices: [{ key: "restamped-1", at: NOW, words }] });
     const links = drawWithLinks(<Told folded={LogWriter.started(file).folded} link={link} />);
-    expect(within(screen.getByRole("status")).getByText(words)).toBeVisible();
+    expect(within(screen.getByRole("status")).getByText(inWords(words))).toBeVisible();
     await userEvent.click(screen.getByRole("button", { name: "Understood" }));
     expect(links.dismiss).toHaveBeenCalledExactlyOnceWith(walk, "restamped-1");
   });

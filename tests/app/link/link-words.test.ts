@@ -13,6 +13,7 @@ import {
 import { errorWords } from "../../../src/app/parts/index.ts";
 import type { LinkStatus } from "../../../src/io/link/index.ts";
 import type { StoreStatus } from "../../../src/io/store/index.ts";
+import { message } from "../../../src/words/index.ts";
 import { ZERO } from "../../core/log-writer.ts";
 import { farHubOf, followerOf, linkOf, NOW, second } from "./stand-in-link.tsx";
 
@@ -54,7 +55,7 @@ describe("[LINK] the bar says how the walk is linked", () => {
   });
 
   it("in memory only, whatever the link", () => {
-    const store: StoreStatus = { kind: "memory", reason: "full", sentence: "Full.", unsaved: 2 };
+    const store: StoreStatus = { kind: "memory", reason: "full", message: message("store/full"), unsaved: 2 };
     for (const kind of ["alone", "linking", "linked", "ended"] as const) {
       expect(linkWords(linkOf({ kind }), store, NOW)).toMatchObject({
         title: "In memory only",

@@ -4,6 +4,7 @@ import { describe, expect, it, vi } from "vitest";
 import { PrintSheet } from "../../../src/app/print/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
 import { finding } from "../../../src/core/procedure/index.ts";
+import { message } from "../../../src/words/index.ts";
 import { ZERO } from "../../core/log-writer.ts";
 import { outlineFrom, step, task } from "../../core/procedure-builder.ts";
 
@@ -135,8 +136,10 @@ describe("the printed procedure", () => {
   });
 
   it("lists findings, and none of them is a heading without words", () => {
-    const { unmount } = sheet([finding("caution", "time/tight", "", "There is little margin.")]);
-    expect(screen.getByText("There is little margin.", { exact: false })).toBeVisible();
+    const { unmount } = sheet([
+      finding("caution", "time/tight", "", message("order/more-races", { most: 9 })),
+    ]);
+    expect(screen.getByText("More than 9 pairs of steps", { exact: false })).toBeVisible();
     unmount();
     sheet([]);
     expect(screen.queryByText("Findings when printed")).toBeNull();

@@ -104,13 +104,19 @@ describe("a walk as a screen has it open", () => {
     expect(session.folded().ledger?.notes).toHaveLength(1);
   });
 
-  it("strikes what was entered", async () => {
+  it("takes back what was entered, as undone", async () => {
     const { store, draft } = await opened();
     const session = new WalkSession(store.log, walk);
     await session.follow();
     const entries = await session.enter([draft("step.done", { step: "a" })]);
-    await session.strike(entries, Date.UTC(2031, 3, 2, 10) as Instant, "iv", "undone");
+    await session.undo(entries, Date.UTC(2031, 3, 2, 10) as Instant, "iv");
     expect(progressInOrder(session.folded().ledger)[0]?.status).toBe("open");
+    const strike = session.folded().entries.at(-1);
+    expect(strike?.wire.data).toEqual({
+      source: entries[0]?.wire.source,
+      id: entries[0]?.wire.id,
+      undone: true,
+    });
   });
 });
 

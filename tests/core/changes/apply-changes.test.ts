@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { applyChanges, changeProblemText } from "../../../src/core/changes/index.ts";
+import { applyChanges, changeProblemMessage } from "../../../src/core/changes/index.ts";
 import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { parseProcedure } from "../../../src/core/procedure/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 import { anyChange, frozen, procedureFiles } from "../procedure-files.ts";
 
@@ -28,7 +29,7 @@ frozen(FILE);
 
 function changedIn(file: ProcedureFile, ...changes: readonly Change[]): ProcedureFile {
   const result = applyChanges(file, changes);
-  if (result.problem) throw new Error(changeProblemText(result.problem));
+  if (result.problem) throw new Error(result.problem.code);
   return result.file;
 }
 const changed = (...changes: readonly Change[]) => changedIn(FILE, ...changes);
@@ -36,7 +37,7 @@ const changed = (...changes: readonly Change[]) => changedIn(FILE, ...changes);
 /** Why the last of some changes cannot be applied, and which it is. */
 function refusal(file: ProcedureFile, ...changes: readonly Change[]): [number, string] | null {
   const result = applyChanges(file, changes);
-  return result.problem && [result.index, changeProblemText(result.problem)];
+  return result.problem && [result.index, inWords(changeProblemMessage(result.problem))];
 }
 
 const order = ({ tasks }: ProcedureFile) => tasks.map(({ steps }) => steps.map(({ id }) => id).join(" "));

@@ -1,13 +1,14 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import {
+  changeMessage,
   changesBetween,
-  changeText,
   readChanges,
-  unreadableChangesText,
+  unreadableChangesMessage,
 } from "../../../src/core/changes/index.ts";
 import type { Change } from "../../../src/core/procedure/index.ts";
 import { changeSchema } from "../../../src/core/procedure/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { anyChange, procedureFiles } from "../procedure-files.ts";
 
 const throughJson = (value: unknown) => JSON.parse(JSON.stringify(value)) as unknown;
@@ -44,7 +45,7 @@ describe("reading changes", () => {
     [[{ move: "a", behind: "b", first: true }], 'change 1 (move) must have either "behind" or "first"'],
   ])("[CHG1] %j is refused in words", (value, words) => {
     const { problem } = readChanges(value);
-    expect(problem && unreadableChangesText(problem)).toBe(words);
+    expect(problem && inWords(unreadableChangesMessage(problem))).toBe(words);
   });
 
   test.prop([fc.jsonValue()])("[CHG1] never throws", (value) => {
@@ -69,6 +70,6 @@ describe("a change in words", () => {
     [{ bring: "tear", behind: "a" }, "contingency tear: brought in behind a"],
     [{ head: { title: "Other" }, unset: ["revision"] }, "head: title – → Other; revision – → –"],
   ])("[CHG7] %j", (change, words) => {
-    expect(changeText(change, { time: "PT3M", after: ["b"] })).toBe(words);
+    expect(inWords(changeMessage(change, { time: "PT3M", after: ["b"] }))).toBe(words);
   });
 });

@@ -7,6 +7,7 @@ import { planOf } from "../../../src/core/plan/index.ts";
 import type { Change, Outline, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { finding, outlineOf } from "../../../src/core/procedure/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
+import { message } from "../../../src/words/index.ts";
 import { fileWith, procedureOf, step, task } from "../procedure-builder.ts";
 import { procedureFiles } from "../procedure-files.ts";
 
@@ -100,7 +101,8 @@ describe("the effect of changes", () => {
   );
 
   it("[CHG7] finds a finding the same wherever in the file it stands", () => {
-    const at = (pointer: string) => finding("caution", "order/race", pointer, "They race.");
+    const at = (pointer: string) =>
+      finding("caution", "order/race", pointer, message("order/more-races", { most: 9 }));
     expect(findingsEffect([at("/tasks/0")], [at("/tasks/1")])).toEqual({
       new: [],
       gone: [],

@@ -2,6 +2,7 @@ import { describe, expect, it, vi } from "vitest";
 import { TurnedAwayError } from "../../../src/core/link/index.ts";
 import { numberedEntries } from "../log/numbered-entry.ts";
 import { ZERO } from "../log-writer.ts";
+import { worded } from "../said.ts";
 import { at, gone, heard, heldLinks, idsOf, pass } from "./link-stand-ins.ts";
 
 const HOUR = 3_600_000;
@@ -93,7 +94,7 @@ describe("[LINK] a stream on which nothing is heard", () => {
     expect(link.status().kind).toBe("linked");
     await pass(1000);
     expect(streams[0]?.signal.aborted).toBe(true);
-    expect(link.status()).toMatchObject({ kind: "linking", words: "Nothing was heard for 40 s." });
+    expect(worded(link.status())).toMatchObject({ kind: "linking", words: "Nothing was heard for 40 s." });
     await pass(1000);
     expect(streams).toHaveLength(2);
   });

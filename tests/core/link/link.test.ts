@@ -2,6 +2,7 @@ import { describe, expect, it, vi } from "vitest";
 import type { PushAnswer } from "../../../src/core/link/index.ts";
 import { UnreachableError } from "../../../src/core/link/index.ts";
 import { numberedEntries } from "../log/numbered-entry.ts";
+import { worded } from "../said.ts";
 import { answerFor, gone, heard, heldLinks, idsOf, pass } from "./link-stand-ins.ts";
 
 const HOUR = 3_600_000;
@@ -124,7 +125,10 @@ describe("[LINK] what waits to be sent", () => {
     });
     await pass(100);
     expect(near.settledTo).toEqual([]);
-    expect(link.status()).toMatchObject({ unsent: 2, words: "The answer does not fit what was sent." });
+    expect(worded(link.status())).toMatchObject({
+      unsent: 2,
+      words: "The answer does not fit what was sent.",
+    });
     await pass(1000);
     expect(near.settledTo.map(([, outcome]) => outcome)).toEqual(["accepted", "accepted"]);
   });

@@ -13,6 +13,7 @@ import {
 } from "../../../src/core/log/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import { copyOf, entryFrom } from "../log-writer.ts";
+import { worded } from "../said.ts";
 
 const WIRE = {
   specversion: "1.0",
@@ -58,7 +59,7 @@ describe("an entry", () => {
   ])("[LOG1] is refused when its %s is %j, with the attribute named", (attribute, value) => {
     const { entry: none, problem } = readEntry({ ...WIRE, [attribute]: value });
     expect(none).toBeNull();
-    expect(problem).toBe(`its attribute "${attribute}" is missing or wrong`);
+    expect(worded(problem)).toBe(`its attribute "${attribute}" is missing or wrong`);
   });
 
   it.each([null, 7, "text", [], undefined])("[LOG1] is not made of %j", (value) => {
@@ -67,14 +68,17 @@ describe("an entry", () => {
 
   it("is refused when it is nested so deep that nobody could compare it", () => {
     const deep = JSON.parse(`${"[".repeat(5000)}${"]".repeat(5000)}`) as unknown;
-    expect(readEntry({ ...WIRE, data: { step: "a", deep } }).problem).toBe("it is nested too deeply");
+    expect(worded(readEntry({ ...WIRE, data: { step: "a", deep } }).problem)).toBe("it is nested too deeply");
     expect(readEntry({ ...WIRE, data: { step: "a", deep: [[[[[[[[[[1]]]]]]]]]] } }).problem).toBeNull();
   });
 
   it("[LOG4] of an unknown type is kept, with the reason", () => {
     const amended = entry({ type: "tetherline.plan.amended", data: {} });
-    expect(amended.read).toEqual({ fact: null, problem: '"tetherline.plan.amended" is not yet understood' });
-    expect(entry({ type: "other.thing" }).read.problem).toBe('"other.thing" is not yet understood');
+    expect(worded(amended.read)).toEqual({
+      fact: null,
+      problem: '"tetherline.plan.amended" is not yet understood',
+    });
+    expect(worded(entry({ type: "other.thing" }).read.problem)).toBe('"other.thing" is not yet understood');
     expect(entry({ type: "tetherline.toString" }).read.fact).toBeNull();
   });
 
@@ -90,7 +94,7 @@ describe("an entry", () => {
   ])("[LOG4] of type %s with data %j is kept, with the reason", (type, data) => {
     const { read } = entry({ type, data });
     expect(read.fact).toBeNull();
-    expect(read.problem).toMatch(/^its data is not what tetherline\.\S+ needs/);
+    expect(worded(read.problem)).toMatch(/^its data is not what tetherline\.\S+ needs/);
   });
 
   test.prop([
@@ -168,7 +172,7 @@ describe("a log in JSON Lines", () => {
     const text = `{"half":\n\n${writeLines([entry({})])}[]\n{"specversion":"1.0"}\n`;
     const { entries, problems } = readLines(text);
     expect(entries).toHaveLength(1);
-    expect(problems).toEqual([
+    expect(worded(problems)).toEqual([
       { line: 1, problem: "it is not JSON" },
       { line: 4, problem: "it is not a JSON object" },
       { line: 5, problem: 'its attribute "id" is missing or wrong' },

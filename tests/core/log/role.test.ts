@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Role } from "../../../src/core/log/index.ts";
 import { deviceOf, mayLead, mayMark, ROLES, roleRefusal } from "../../../src/core/log/index.ts";
+import { worded } from "../said.ts";
 import { numberedEntry } from "./numbered-entry.ts";
 
 const device = "/devices/iv-tablet";
@@ -43,7 +44,11 @@ describe("[LINK] who may write what", () => {
     const entry = numberedEntry(7, { type: `tetherline.${name}`, data });
     const refusal = roleRefusal(entry, role, device);
     if (may === "may") expect(refusal).toBeNull();
-    else expect(refusal).toEqual({ reason: "role", words: expect.stringMatching(/^a (marker|watcher) /) });
+    else
+      expect(worded(refusal)).toEqual({
+        reason: "role",
+        words: expect.stringMatching(/^a (marker|watcher) /),
+      });
   });
 
   it.each<[Role, string, string | null]>([

@@ -11,6 +11,7 @@ import {
   withStamp,
 } from "../../../src/core/log/index.ts";
 import { copyOf, ZERO } from "../log-writer.ts";
+import { worded } from "../said.ts";
 import { numberedEntry } from "./numbered-entry.ts";
 
 const time = (wall: number, counter = 0) =>
@@ -52,7 +53,7 @@ describe("[SEL1] the statement of an entry", () => {
   });
 
   it.each(["", "yesterday", 7])("does not read an hlcmade that is no hybrid time: %s", (hlcmade) => {
-    expect(readEntry({ ...numberedEntry(7).wire, hlcmade }).problem).toContain("hlcmade");
+    expect(worded(readEntry({ ...numberedEntry(7).wire, hlcmade }).problem)).toContain("hlcmade");
   });
 });
 

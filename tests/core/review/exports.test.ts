@@ -3,6 +3,7 @@ import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { describe, expect, it } from "vitest";
 import type { Review } from "../../../src/core/review/index.ts";
 import { reviewCsv, reviewOf, reviewXes } from "../../../src/core/review/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
 
@@ -65,7 +66,7 @@ const walked = () =>
 
 describe("the review as CSV", () => {
   const rowsOf = (review: Review) => {
-    const [heading = [], ...rows] = readCsv(reviewCsv(review));
+    const [heading = [], ...rows] = readCsv(reviewCsv(review, inWords));
     return rows.map((row) => {
       expect(row).toHaveLength(heading.length);
       return Object.fromEntries(heading.map((name, column) => [name, row[column]]));
@@ -143,7 +144,7 @@ function readXes(text: string): {
 
 describe("the review as an event log", () => {
   it("[REV2] declares what IEEE 1849 asks for, and has one trace, the walk", () => {
-    const { log } = readXes(reviewXes(reviewed(walked())));
+    const { log } = readXes(reviewXes(reviewed(walked()), inWords));
     expect(log).toMatchObject({
       "@xes.version": "1849.2016",
       "@xmlns": "http://www.xes-standard.org/",
@@ -161,7 +162,7 @@ describe("the review as an event log", () => {
   });
 
   it("[REV2] has start and completion of every step for each performer, and skips, in the order of time", () => {
-    const { events } = readXes(reviewXes(reviewed(walked())));
+    const { events } = readXes(reviewXes(reviewed(walked()), inWords));
     expect(
       events.map((event) =>
         ["concept:instance", "org:resource", "lifecycle:transition", "time:timestamp"].map(
@@ -181,14 +182,14 @@ describe("the review as an event log", () => {
   });
 
   it("[REV2] of a walk whose clock was never started has no events", () => {
-    expect(readXes(reviewXes(reviewed(LogWriter.opened(FILE)))).events).toEqual([]);
+    expect(readXes(reviewXes(reviewed(LogWriter.opened(FILE)), inWords)).events).toEqual([]);
   });
 
   test.prop([fc.string({ unit: "binary", minLength: 1, maxLength: 30 })])(
     "[REV2] is well-formed whatever the text",
     (text) => {
       const log = LogWriter.started(fileWith([step("s", "ev1", 1, { do: text })])).done(["s", 1]);
-      const { events } = readXes(reviewXes(reviewed(log)));
+      const { events } = readXes(reviewXes(reviewed(log), inWords));
       expect(events).toHaveLength(2);
     },
   );

@@ -5,6 +5,7 @@ import type { Review } from "../../../src/core/review/index.ts";
 import { reviewDocument, reviewOf } from "../../../src/core/review/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { foldLog, stateDocument } from "../../../src/core/walk/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { plainWaits } from "../planned-step.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
@@ -254,8 +255,25 @@ describe("the review of tasks and of the whole", () => {
     expect(review.lanes.every(({ until, idle }) => until === 0 && idle === 0)).toBe(true);
   });
 
+  it("[WRD1] says what entries carry as codes as it says what somebody wrote", () => {
+    const said = (
+      reason: { stuck: true } | { reason: string },
+      struck: { undone: true } | { reason: string },
+    ) => {
+      const log = LogWriter.started(FILE).enter("note.made", { text: "Wrong." }, 1);
+      const { source, id } = log.entries.at(-1)?.wire ?? { source: "", id: "" };
+      log.enter("entry.struck", { source, id, ...struck }, 2);
+      return reviewDocument(reviewed(log.enter("walk.closed", { end: "terminated", ...reason }, 3)), inWords);
+    };
+    const coded = said({ stuck: true }, { undone: true });
+    expect(coded).toEqual(said({ reason: "No lane could go on." }, { reason: "undone" }));
+    expect(coded.end?.reason).toBe("No lane could go on.");
+    expect(coded.struck.map(({ reason }) => reason)).toEqual(["undone"]);
+    expect(coded.deviations.map(({ text }) => text)).toEqual(["Struck note.made: undone"]);
+  });
+
   it("[REV1] has a JSON document in seconds", () => {
-    const document = reviewDocument(reviewed(eventful()));
+    const document = reviewDocument(reviewed(eventful()), inWords);
     expect(JSON.parse(JSON.stringify(document))).toEqual(document);
     expect(document.finish).toEqual({
       planned: 1320,
@@ -279,9 +297,9 @@ describe("the review of tasks and of the whole", () => {
     const { entries } = eventful();
     const imported = foldLog(readLines(writeLines(entries)).entries);
     const folded = foldLog(entries);
-    expect(stateDocument(imported, minute(26))).toEqual(stateDocument(folded, minute(26)));
+    expect(stateDocument(imported, minute(26), inWords)).toEqual(stateDocument(folded, minute(26), inWords));
     const [again, first] = [imported, folded].map((one) => reviewOf(one, minute(26)));
-    expect(again && reviewDocument(again)).toEqual(first && reviewDocument(first));
+    expect(again && reviewDocument(again, inWords)).toEqual(first && reviewDocument(first, inWords));
   });
 });
 

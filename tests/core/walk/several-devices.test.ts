@@ -5,6 +5,7 @@ import { reviewOf } from "../../../src/core/review/index.ts";
 import type { StepId } from "../../../src/core/units/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { foldLog, overruledOf, stateDocument, WalkFold } from "../../../src/core/walk/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { copyOf, LogWriter, minute, ZERO } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
 
@@ -148,10 +149,10 @@ describe("a device whose clock is wrong", () => {
   test.prop([shuffled, fc.integer({ min: 1, max: 3 })], { numRuns: 300 })(
     "[LOG3] entries in any order of arrival, in any portions, give the same state",
     ({ log, arrivals }, portion) => {
-      const whole = stateDocument(log.folded, minute(30));
+      const whole = stateDocument(log.folded, minute(30), inWords);
       const fold = new WalkFold();
       for (let at = 0; at < arrivals.length; at += portion) fold.add(arrivals.slice(at, at + portion));
-      expect(stateDocument(fold.folded, minute(30))).toEqual(whole);
+      expect(stateDocument(fold.folded, minute(30), inWords)).toEqual(whole);
       expect(fold.folded.lastAt).toBe(log.folded.lastAt);
     },
   );

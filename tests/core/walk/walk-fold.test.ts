@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readEntry } from "../../../src/core/log/index.ts";
 import { stateDocument, WalkFold } from "../../../src/core/walk/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
 
@@ -37,7 +38,9 @@ describe("a log being folded", () => {
     const [late] = log.entries.slice(1500, 1501);
     fold.add(log.entries.filter((entry) => entry !== late));
     expect(fold.add(late ? [late] : [])).toBeLessThanOrEqual(3002 - 1500 + 256);
-    expect(stateDocument(fold.folded, minute(9))).toEqual(stateDocument(log.folded, minute(9)));
+    expect(stateDocument(fold.folded, minute(9), inWords)).toEqual(
+      stateDocument(log.folded, minute(9), inWords),
+    );
   });
 
   it("[LOG3] undoes the last of many entries at the cost of the strike", () => {
@@ -46,6 +49,8 @@ describe("a log being folded", () => {
     fold.add(log.entries);
     log.strike(0, 6);
     expect(fold.add(log.entries.slice(-1))).toBeLessThanOrEqual(2);
-    expect(stateDocument(fold.folded, minute(9))).toEqual(stateDocument(log.folded, minute(9)));
+    expect(stateDocument(fold.folded, minute(9), inWords)).toEqual(
+      stateDocument(log.folded, minute(9), inWords),
+    );
   });
 });

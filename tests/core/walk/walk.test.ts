@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { WalkState } from "../../../src/core/walk/index.ts";
 import { foldLog, stateDocument, WalkFold, walkStateAt } from "../../../src/core/walk/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute, minutes, progressInOrder } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
+import { worded } from "../said.ts";
 
 const ask = { decide: { id: "bolt", ask: "?", outcomes: ["free", "stuck"], expect: "free" } };
 const FILE = fileWith(
@@ -80,7 +82,7 @@ describe("the phase of a walk", () => {
         .enter("note.made", { text: "x" }, 5)
         .entries.map((entry) => ({ ...entry, wire: { ...entry.wire, source: "/devices/other" } })),
     ]);
-    expect(mixed.ignored).toMatchObject([
+    expect(worded(mixed.ignored)).toMatchObject([
       { source: "/devices/other", reason: 'it belongs to another walk, "walk-2"' },
     ]);
     const broken = new LogWriter().enter(
@@ -218,7 +220,7 @@ describe("striking", () => {
   it("[LOG2] takes an entry back as if it had never been, and lists it", () => {
     const log = LogWriter.started(file).done(["a", 5]).strike(0, 6);
     expect(progressInOrder(log.ledger)[0]?.status).toBe("open");
-    expect(log.folded.deviations).toMatchObject([{ kind: "struck", step: "a", text: "Struck step.done" }]);
+    expect(log.deviations).toMatchObject([{ kind: "struck", step: "a", text: "Struck step.done" }]);
     expect(log.folded.entries).toHaveLength(4);
     expect(log.reasons).toEqual([]);
     log.done(["a", 7]);
@@ -255,7 +257,9 @@ describe("striking", () => {
     const { entries } = LogWriter.started(file).done(["a", 5]).strike(0, 6).done(["b", 9]);
     const fold = new WalkFold();
     for (const index of [0, 1, 3, 2, 4]) fold.add(entries[index] ? [entries[index]] : []);
-    expect(stateDocument(fold.folded, minute(9))).toEqual(stateDocument(foldLog(entries), minute(9)));
+    expect(stateDocument(fold.folded, minute(9), inWords)).toEqual(
+      stateDocument(foldLog(entries), minute(9), inWords),
+    );
     expect(fold.folded.ignored).toMatchObject([{ id: "0000000005" }]);
   });
 });
@@ -277,7 +281,7 @@ describe("folding", () => {
 describe("the state document", () => {
   it("[LOG3] has the keys and units of the command line, in seconds", () => {
     const log = LogWriter.started(FILE).done(["b1", 3]);
-    expect(stateDocument(log.folded, minute(4))).toEqual({
+    expect(stateDocument(log.folded, minute(4), inWords)).toEqual({
       walk: "walk-1",
       phase: "running",
       pet: 240,
@@ -302,6 +306,6 @@ describe("the state document", () => {
   });
 
   it("is `null` when no walk was opened", () => {
-    expect(stateDocument(foldLog([]), minute(0))).toBeNull();
+    expect(stateDocument(foldLog([]), minute(0), inWords)).toBeNull();
   });
 });

@@ -30,7 +30,7 @@ export function note({ source = "/devices/one", number, text = "seen", walk = WA
     datacontenttype: "application/json",
     data: { text },
   });
-  if (!entry) throw new Error(problem);
+  if (!entry) throw new Error(problem.key);
   return entry;
 }
 

@@ -14,6 +14,7 @@ import {
   writeBackup,
 } from "../../../src/io/backup/index.ts";
 import { MemoryEntryStore, MemoryProcedureShelf, openStore } from "../../../src/io/store/index.ts";
+import { worded } from "../../core/said.ts";
 import {
   entryFrom,
   freshIndexedDb,
@@ -134,7 +135,7 @@ describe("a full backup", () => {
     const to = await device();
     const { problems, entries, procedures } = await restoreBackup(to, lines.join("\n"));
     expect(problems.map(({ line }) => line)).toEqual([3, 4, 5, 6, 0]);
-    expect(problems.at(-1)?.problem).toBe(
+    expect(worded(problems.at(-1)?.problem)).toBe(
       "the backup tells of 2 entries, of which 1 can be read; it may have been cut short",
     );
     expect([entries.added, procedures.added]).toEqual([1, 1]);
@@ -165,7 +166,7 @@ describe("a full backup", () => {
   ])("refuses %j", async (text, words) => {
     const to = await device();
     const { problems, entries } = await restoreBackup(to, text);
-    expect(problems).toEqual([{ line: 1, problem: expect.stringContaining(words) }]);
+    expect(worded(problems)).toEqual([{ line: 1, problem: expect.stringContaining(words) }]);
     expect(entries.added).toBe(0);
   });
 

@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { pickFiles, readGivenFiles, readTransfer, saveText } from "../../../src/io/browser-files/index.ts";
+import { worded } from "../../core/said.ts";
 
 const textFile = (name: string, ...parts: BlobPart[]) => new File(parts, name);
 
@@ -34,7 +35,7 @@ describe("files that were given", () => {
       [textFile("latin1.json", Uint8Array.of(0xe9)), folder, large, textFile("fine.json", "{}")],
       1024 * 1024,
     );
-    expect(given.map(({ problem }) => problem)).toEqual([
+    expect(worded(given.map(({ problem }) => problem))).toEqual([
       "The file is not text in UTF-8.",
       "The file cannot be read; it may be a folder, or have been moved.",
       "The file is larger than 1 MiB.",
@@ -48,7 +49,7 @@ describe("what was dropped or pasted", () => {
     expect(await readTransfer(transferOf([textFile("a.json", "{}")], "a.json"))).toEqual([
       { name: "a.json", text: "{}", problem: null },
     ]);
-    expect(await readTransfer(transferOf([], '{"a":1}'))).toEqual([
+    expect(worded(await readTransfer(transferOf([], '{"a":1}')))).toEqual([
       { name: "pasted text", text: '{"a":1}', problem: null },
     ]);
     expect(await readTransfer(transferOf([], " \n"))).toEqual([]);

@@ -3,6 +3,7 @@ import type { LinkState } from "../../../src/core/link/index.ts";
 import { UNLINKED } from "../../../src/core/link/link-state.ts";
 import { aloneStatus, othersStatus, ownStatus } from "../../../src/io/link/link-status.ts";
 import { joinedRow } from "../../../src/io/store/link-row.ts";
+import { worded } from "../../core/said.ts";
 import { ground, joining } from "../store/link-stand-ins.ts";
 import { source, start } from "../store/stand-ins.ts";
 
@@ -35,8 +36,8 @@ describe("[LINK] what a screen is told of a link", () => {
     ["entries cannot be read", { kind: "linked", unreadable: 3 }, /^3 entries of the hub are missing here/],
   ])("in words when %s", (_, state, words) => {
     const status = ownStatus(row, { ...UNLINKED, ...state });
-    if (words instanceof RegExp) expect(status.words).toMatch(words);
-    else expect(status.words).toBe(words);
+    if (words instanceof RegExp) expect(worded(status.words)).toMatch(words);
+    else expect(worded(status.words)).toBe(words);
   });
 
   it("by another page is what that one said, with what is kept of the link", () => {
@@ -45,7 +46,7 @@ describe("[LINK] what a screen is told of a link", () => {
       { ...UNLINKED, kind: "linked", unsent: 4 },
     );
     const notice = { key: "k", at: start, kind: "anew", count: 2, reason: null, clockOffset: null } as const;
-    expect(othersStatus({ ...row, notices: [notice] }, said, 9)).toMatchObject({
+    expect(worded(othersStatus({ ...row, notices: [notice] }, said, 9))).toMatchObject({
       kind: "linked",
       role: "lead",
       unsent: 4,

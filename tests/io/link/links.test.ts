@@ -4,6 +4,7 @@ import "fake-indexeddb/auto";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { mergeEntries } from "../../../src/core/log/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
+import { worded } from "../../core/said.ts";
 import { TestHub, WALK } from "../../hub/test-hub.ts";
 import { entryFrom, note, opened, textsOf } from "../store/stand-ins.ts";
 import type { Tablet } from "./tablet.ts";
@@ -113,7 +114,7 @@ describe("[LINK] a walk on two tablets", () => {
     const { lead, marker } = await twoTablets();
     await lead.links.withdraw(WALK, marker.store.device);
     const ended = await statusWhen(marker.links, WALK, ({ kind }) => kind === "ended");
-    expect(ended.words).toMatch(/join the walk again/i);
+    expect(worded(ended.words)).toMatch(/join the walk again/i);
     await marker.append(WALK, note("kept here"));
     const { code } = await lead.links.invite(WALK, "marker", 15);
     await marker.links.join({ code, name: "Ground" });
@@ -232,7 +233,7 @@ describe("[LINK] clocks", () => {
     marker.browser.reconnect();
     await eventually(async () => (await orderedTexts(lead)).length === 1);
     const { notices } = await statusWhen(marker.links, WALK, (status) => status.notices.length > 0);
-    expect(notices.map(({ words }) => words)).toEqual([
+    expect(worded(notices.map(({ words }) => words))).toEqual([
       "1 entry was put in order by the hub’s clock, because the clock of this tablet is 24 h 00 min ahead. Set it right.",
     ]);
     marker.links.dismiss(WALK, notices[0]?.key ?? "");
@@ -243,18 +244,20 @@ describe("[LINK] clocks", () => {
 describe("[LINK] what goes wrong is said in words", () => {
   it("refuses a wrong code, and a hub that is not there is not reached", async () => {
     const one = await tablet();
-    expect(await one.links.join({ code: "abc def ghj", name: "Ground" })).toMatchObject({
+    expect(worded(await one.links.join({ code: "abc def ghj", name: "Ground" }))).toMatchObject({
       kind: "refused",
       words: expect.stringContaining("code") as string,
     });
     await one.append(WALK, opened("Ring exchange"));
-    expect(await one.links.share({ walk: WALK, ownerCode: "abc def ghj", name: "Ground" })).toMatchObject({
+    expect(
+      worded(await one.links.share({ walk: WALK, ownerCode: "abc def ghj", name: "Ground" })),
+    ).toMatchObject({
       kind: "refused",
       words: expect.stringContaining("owner’s code") as string,
     });
     expect(one.links.status(WALK).kind).toBe("alone");
     one.browser.disconnect();
-    expect(await one.links.join({ code: hub.owner, name: "Ground" })).toEqual({
+    expect(worded(await one.links.join({ code: hub.owner, name: "Ground" }))).toEqual({
       kind: "unreachable",
       words: "The hub cannot be reached.",
     });
@@ -272,7 +275,7 @@ describe("[LINK] what goes wrong is said in words", () => {
     });
     const missing: typeof fetch = async () => new Response("Not found", { status: 404 });
     const other = await tablet({ now, fetch: missing });
-    expect(await other.links.join({ code: "abcdefghj", name: "Ground" })).toEqual({
+    expect(worded(await other.links.join({ code: "abcdefghj", name: "Ground" }))).toEqual({
       kind: "unreachable",
       words: "There is no hub here.",
     });
@@ -282,7 +285,7 @@ describe("[LINK] what goes wrong is said in words", () => {
     const { lead, marker } = await twoTablets();
     await marker.append(WALK, { name: "walk.closed", data: { end: "complete" }, at: hub.now, actor: "g" });
     const { notices } = await statusWhen(marker.links, WALK, (status) => status.notices.length > 0);
-    expect(notices[0]?.words).toBe(
+    expect(worded(notices[0]?.words)).toBe(
       "1 entry was set aside and does not count, because the role of this tablet may not write such entries.",
     );
     expect((await marker.entries(WALK)).some(({ wire }) => wire.type === "tetherline.walk.closed")).toBe(

@@ -63,7 +63,7 @@ export function entryFrom(device: string, number: number, overrides: Record<stri
     data: { text: `note ${number}` },
     ...overrides,
   });
-  if (!entry) throw new Error(String(problem));
+  if (!entry) throw new Error(problem.key);
   return entry;
 }
 

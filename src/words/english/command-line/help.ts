@@ -46,4 +46,13 @@ export const helpWords = {
   "help/rate": "requests a minute that one device may make",
   "help/app": "the built app, unless it is where the build puts it",
   "help/schema": "print the JSON Schema of the procedure file",
+  "help/compare": "say what makes one procedure of another, and what it comes to",
+  "help/change": "make changes to a procedure; the rest of its text stays as it is",
+  "help/changes": "JSON: a list of changes, or what compare --json prints",
+  "help/merge":
+    "merge what two revisions made of one base; exit status 1 when both made something else of it",
+  "help/merge-base": "the procedure both were made from",
+  "help/merge-ours": "one revision, whose text is kept where nothing changes",
+  "help/merge-theirs": "the other revision",
+  "help/merge-json": "print one JSON document: the merged procedure, or the conflicts",
 } as const;

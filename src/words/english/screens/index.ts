@@ -1,10 +1,13 @@
+import { backupWords } from "./backup.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
+import { findingsOfPlanWords } from "./findings-plan.ts";
 import { findingsOfProcedureWords } from "./findings-procedure.ts";
 import { findingsOfReferencesWords } from "./findings-references.ts";
 import { followWords } from "./follow.ts";
 import { followPanelWords } from "./follow-panels.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
+import { linkStateWords } from "./link-state.ts";
 import { planWords } from "./plan.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
@@ -15,13 +18,16 @@ import { walkWords } from "./walk.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
+  ...backupWords,
   ...findingsOfFileWords,
+  ...findingsOfPlanWords,
   ...findingsOfProcedureWords,
   ...findingsOfReferencesWords,
   ...followWords,
   ...followPanelWords,
   ...lightSourceWords,
   ...linkWords,
+  ...linkStateWords,
   ...planWords,
   ...printWords,
   ...readWords,

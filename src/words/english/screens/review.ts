@@ -1,6 +1,16 @@
 /** A walk looked back on: how it ended, tasks, lanes, drift, clocks. */
 export const reviewWords = {
   "review/as-flown-against-plan": "As flown against the plan",
+  "review/cause-crew": "{$crew :list style=chained}",
+  "review/cause-lag": "lag after {$step}",
+  "review/cause-window": "window {$window}",
+  "review/cause-hold": "hold",
+  "review/csv-waited": "{$crew} {$seconds :number} s: {$on :message}",
+  "review/csv-reopened": "reopened: {$reason}",
+  "review/csv-out-of-range": "{$record} (out of range)",
+  "review/xes-activity": "Activity",
+  "review/xes-activity-lifecycle": "Activity and lifecycle",
+  "review/xes-crew-member": "Crew member",
   "review/export-log": "Log (JSON Lines)",
   "review/export-csv": "Table (CSV)",
   "review/export-json": "Review (JSON)",

@@ -3,6 +3,4 @@ export const figuresWords = {
   "figures/length": "{$time :length}",
   "figures/length-negative": "−{$time :length}",
   "figures/list": "{$items :list}",
-  /** A sentence that has no key of its own yet. */
-  "figures/as-said": "{$text}",
 } as const;

@@ -1,5 +1,7 @@
 /** What several screens say alike. */
 export const partsWords = {
+  /** The text of a step that a mend adds; made with a plan, which a first screen may make too. */
+  "place/move-to": "Move to {$place}",
   "parts/mistake": "This screen made a mistake of its own",
   "parts/mistake-kept":
     "Every step that was confirmed is kept on this device. Go on from the printed procedure if you must; load the page again.",

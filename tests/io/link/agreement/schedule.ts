@@ -4,6 +4,7 @@ import type { Draft, Role } from "../../../../src/core/log/index.ts";
 import { keyOf, mergeEntries, writeLines } from "../../../../src/core/log/index.ts";
 import type { Instant, StepId } from "../../../../src/core/units/index.ts";
 import { foldLog, stateDocument } from "../../../../src/core/walk/index.ts";
+import { inWords } from "../../../../src/words/index.ts";
 import { fileWith, step } from "../../../core/procedure-builder.ts";
 import { SETTINGS, SmallDevice, WALK } from "./small-device.ts";
 import { SmallHub } from "./small-hub.ts";
@@ -231,7 +232,7 @@ export async function played(schedule: Schedule): Promise<Ending> {
   for (const one of devices) {
     const { entries } = await one.store.read(WALK, 0);
     logs.push(writeLines(mergeEntries(entries).ordered));
-    screens.push(JSON.stringify(stateDocument(await one.look(), end)));
+    screens.push(JSON.stringify(stateDocument(await one.look(), end, inWords)));
     aside += (await one.store.links.aside(WALK)).length;
   }
   const taps = new Map(made.map((mark) => [mark, 0]));
@@ -247,7 +248,7 @@ export async function played(schedule: Schedule): Promise<Ending> {
     time: time.now,
     logs,
     screens,
-    state: JSON.stringify(stateDocument(foldLog(hubs[0]?.log.map(({ entry }) => entry) ?? []), end)),
+    state: JSON.stringify(stateDocument(foldLog(hubs[0]?.log.map(({ entry }) => entry) ?? []), end, inWords)),
     hubs: hubs.map(({ log }) => writeLines(mergeEntries(log.map(({ entry }) => entry)).ordered)),
     taps,
     conflictsBetweenHubs: hubs.reduce((sum, hub) => sum + hub.conflictsBetweenHubs, 0),

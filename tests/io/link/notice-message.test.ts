@@ -1,7 +1,8 @@
 import { expect, it } from "vitest";
 import type { Duration } from "../../../src/core/units/index.ts";
-import { noticeWords } from "../../../src/io/link/notice-words.ts";
+import { noticeMessage } from "../../../src/io/link/notice-message.ts";
 import type { KeptNotice } from "../../../src/io/store/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { start } from "../store/stand-ins.ts";
 
 const notice = (
@@ -54,5 +55,5 @@ it.each<[Parameters<typeof notice>[0], string]>([
     "1 entry was set aside and does not count, because the hub takes entries of this walk only.",
   ],
 ])("[LINK] the notice %j is told in words", (given, words) => {
-  expect(noticeWords(notice(given))).toBe(words);
+  expect(inWords(noticeMessage(notice(given)))).toBe(words);
 });

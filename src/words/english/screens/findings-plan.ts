@@ -1,0 +1,21 @@
+/** What there is to say of a plan in its windows, its light and its limit. */
+export const findingsOfPlanWords = {
+  "time/over-limit": "The plan runs {$over :integer} min over the elapsed limit.",
+  "light/decayed": "By its element set the orbit decays within a day of the start.",
+  "window/not-known-start":
+    "When {$window} comes is not known without the instant of PET 0; the plan takes no account of it.",
+  "window/not-known-orbit":
+    "When {$window} comes is not known without an orbit and a start instant; the plan takes no account of it.",
+  "window/no-fit":
+    '"{$step}" takes {$length :number} min and can start at PET {$ready :clock} at the earliest, {$why :message}. {$mend :message}',
+  "window/not-open-after":
+    ".input {$count :integer} .match $count one {{but {$windows :list style=chained} is not open after that}} * {{but {$windows :list style=chained} are not open together after that}}",
+  "window/too-short":
+    ".input {$count :integer} .match $count one {{but after that {$windows :list style=chained} is open for {$longest :number} min at the longest, {$short :number} min too short}} * {{but after that {$windows :list style=chained} are open together for {$longest :number} min at the longest, {$short :number} min too short}}",
+  "window/fits-earlier":
+    "It would fit if it could start {$earlier :number} min earlier, by PET {$at :clock}.",
+  "window/fits-shorter": "It would fit if it took {$less :number} min less.",
+  "window/fits-earlier-or-shorter":
+    "It would fit if it could start {$earlier :number} min earlier, by PET {$at :clock}, or if it took {$less :number} min less.",
+  "window/fits-never": "No span of {$windows :list style=chained} is ever long enough.",
+} as const;

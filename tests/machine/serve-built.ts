@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { build } from "vite";
 import { startHub } from "../../src/hub/index.ts";
 import { freePort } from "./free-port.ts";
+import "./speak-english.ts";
 
 /** A built app that is being served. */
 export interface ServedApp {

@@ -160,7 +160,7 @@ describe("every text of English", () => {
   const drawn = (marked: MarkedWords): string =>
     marked.map((part) => (typeof part === "string" ? part : drawn(part.inside) || "□")).join("");
 
-  it("[WRD1] can be put in words, with an argument of the right kind for each of its names", () => {
+  it("[WRD1] [WRD2] can be put in words, with an argument of the right kind for each of its names", () => {
     for (const [key, text] of Object.entries(englishWords)) {
       const called = new Map<string, string | undefined>();
       for (const [, name = "", by] of text.matchAll(/\{\$(\w+)(?: :([\w-]+))?[^}]*\}/g))

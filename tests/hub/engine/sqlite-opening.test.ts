@@ -102,7 +102,8 @@ describe("[HUB] opening the SQLite engine", () => {
     const engine = await open();
     await trouble(/Another hub is using .*walks\.sqlite/);
     const script = `
-      import("${new URL("../../../src/hub/engine/index.ts", import.meta.url)}")
+      import("${new URL("../../machine/speak-english.ts", import.meta.url)}")
+        .then(() => import("${new URL("../../../src/hub/engine/index.ts", import.meta.url)}"))
         .then(({ openEngine }) => openEngine({ data: ${JSON.stringify(data)}, engine: null, now: Date.now }))
         .then(() => console.log("opened"), (cause) => console.log(String(cause)));`;
     const { stdout } = spawnSync(process.execPath, ["--import", "tsx", "-e", script], { encoding: "utf8" });
@@ -170,7 +171,8 @@ describe("[HUB] opening the SQLite engine", () => {
       await written();
       const script = `
       process.setgid(65534); process.setuid(65534);
-      import("${new URL("../../../src/hub/engine/index.ts", import.meta.url)}")
+      import("${new URL("../../machine/speak-english.ts", import.meta.url)}")
+        .then(() => import("${new URL("../../../src/hub/engine/index.ts", import.meta.url)}"))
         .then(({ openEngine }) => openEngine({ data: ${JSON.stringify(data)}, engine: null, now: Date.now }))
         .then(() => console.log("opened"), (cause) => console.log(String(cause)));`;
       const { stdout } = spawnSync(process.execPath, ["--import", "tsx", "-e", script], { encoding: "utf8" });

@@ -1,3 +1,4 @@
+import "../../machine/speak-english.ts";
 import { startHub } from "../../../src/hub/index.ts";
 
 /** A whole hub in a process of its own, for faults: `hub-main <data> <port> [<engine>]`. */

@@ -90,14 +90,14 @@ const crewMember = z.strictObject({
   tether: z.strictObject({ anchor: placeId, length: metres }).optional(),
 });
 
-const IN_METRES = "Metres along an axis that the author of the procedure chose";
+const axis = finite.optional().describe("Metres along an axis that the author of the procedure chose");
 
 const place = z.strictObject({
   id: placeId,
   label: text.optional(),
-  x: finite.optional().describe(IN_METRES),
-  y: finite.optional().describe(IN_METRES),
-  z: finite.optional().describe(IN_METRES),
+  x: axis,
+  y: axis,
+  z: axis,
   refuge: z.boolean().default(false).describe("A crew member who is here is safe"),
 });
 

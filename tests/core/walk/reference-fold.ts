@@ -1,6 +1,7 @@
 import type { Entry } from "../../../src/core/log/index.ts";
+import type { Outline } from "../../../src/core/procedure/index.ts";
 import { outlineOf, parseProcedure } from "../../../src/core/procedure/index.ts";
-import { nameOf, referenceLog, referenceTime } from "./reference-log.ts";
+import { nameOf, referenceLog, referenceTimes } from "./reference-log.ts";
 import type { ReferenceDeviation } from "./reference-standing.ts";
 import { ReferenceWalk } from "./reference-walk.ts";
 
@@ -18,7 +19,9 @@ export interface Reference {
 /** Folds a set of entries in any order into what it means ([LOG3], [LOG4]). */
 export function referenceOf(entries: readonly Entry[], { asEntered = false } = {}): Reference {
   const { ordered, conflicting, struck, idle } = referenceLog(entries);
-  const timeOf = (entry: Entry) => (asEntered ? Date.parse(entry.wire.time) : referenceTime(entry, ordered));
+  const times = referenceTimes(ordered);
+  const timeOf = (entry: Entry) =>
+    asEntered ? Date.parse(entry.wire.time) : (times.get(nameOf(entry)) ?? NaN);
   let walk: ReferenceWalk | null = null;
   const ignored: string[] = [];
   for (const entry of ordered) {
@@ -56,7 +59,13 @@ export function referenceOf(entries: readonly Entry[], { asEntered = false } = {
   };
 }
 
+/** What was read of procedures, by their text, since reading one takes longer than folding a log. */
+const outlines = new Map<string, Outline | null>();
+
 function openedBy(entry: Entry, file: unknown): ReferenceWalk | null {
-  const { procedure } = parseProcedure(file);
-  return procedure ? new ReferenceWalk(entry.wire.subject, outlineOf(procedure)) : null;
+  const text = JSON.stringify(file);
+  const { procedure } = outlines.has(text) ? { procedure: null } : parseProcedure(file);
+  const outline = outlines.get(text) ?? (procedure && outlineOf(procedure));
+  outlines.set(text, outline);
+  return outline && new ReferenceWalk(entry.wire.subject, outline);
 }

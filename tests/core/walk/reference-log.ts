@@ -94,18 +94,20 @@ export function referenceDevice(source: string): string {
 }
 
 /**
- * When an entry happened, in milliseconds since 1970: as its device had it, plus what the device last found its clock to be
- * behind the hub's, or for what it entered before it first looked, what it found then. Half a second is let pass.
+ * When each entry happened, by its name, in milliseconds since 1970: as its device had it, plus what the device last found
+ * its clock to be behind the hub's, or for what it entered before it first looked, what it found then. Half a second is let
+ * pass.
  */
-export function referenceTime(entry: Entry, ordered: readonly Entry[]): number {
-  const device = referenceDevice(entry.wire.source);
-  const looks = ordered.flatMap((one, position) => {
-    const { fact } = one.read;
-    const isOwn = fact?.name === "clock.compared" && referenceDevice(one.wire.source) === device;
-    return isOwn ? [{ position, offset: Math.round(fact.offset * 1000) }] : [];
+export function referenceTimes(ordered: readonly Entry[]): Map<string, number> {
+  const looks = ordered.flatMap(({ wire, read: { fact } }, position) => {
+    if (fact?.name !== "clock.compared") return [];
+    return [{ device: referenceDevice(wire.source), position, offset: Math.round(fact.offset * 1000) }];
   });
-  const place = ordered.findIndex((one) => nameOf(one) === nameOf(entry));
-  const look = looks.filter(({ position }) => position <= place).at(-1) ?? looks[0];
-  const at = Date.parse(entry.wire.time);
-  return look && Math.abs(look.offset) > 500 ? at + look.offset : at;
+  const times = ordered.map((entry, place): [string, number] => {
+    const own = looks.filter(({ device }) => device === referenceDevice(entry.wire.source));
+    const look = own.filter(({ position }) => position <= place).at(-1) ?? own[0];
+    const at = Date.parse(entry.wire.time);
+    return [nameOf(entry), look && Math.abs(look.offset) > 500 ? at + look.offset : at];
+  });
+  return new Map(times);
 }

@@ -1,4 +1,6 @@
 import { fc } from "@fast-check/vitest";
+import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import type { Entry, FactName } from "../../../src/core/log/index.ts";
 import { typeOf } from "../../../src/core/log/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
@@ -137,10 +139,14 @@ export const longTappedLog: fc.Arbitrary<TappedLog> = fc.record({
   notes: fc.integer({ min: 16, max: 24 }),
 });
 
-/** A stream of numbers from 0 up to 1, of which whatever is left to chance is made. */
-export const chances: fc.Arbitrary<fc.Stream<number>> = fc.infiniteStream(
-  fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true }),
-);
+/** What everything that is left to chance is made of. */
+export const seed: fc.Arbitrary<number> = fc.nat();
+
+/** Gives numbers from 0 up to 1, the same for the same seed. */
+export function chanceOf(number: number): () => number {
+  const generator = xoroshiro128plus(number);
+  return () => uniformFloat64(generator);
+}
 
 /**
  * The entries as they come in somewhere, in batches: some twice, as the same object or as a fresh one, and `astray` of them

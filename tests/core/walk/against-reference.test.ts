@@ -10,7 +10,7 @@ import { referenceOf } from "./reference-fold.ts";
 import { arrivalsOf, chanceOf, entriesOf, longTappedLog, seed, tappedLog } from "./tapped-log.ts";
 
 /** More runs when hunting: `PROPERTY_RUNS=5000 npx vitest run tests/core/walk/against-reference.test.ts`. */
-const RUNS = Number(process.env["PROPERTY_RUNS"] ?? 200);
+const RUNS = Number(process.env["PROPERTY_RUNS"] ?? 300);
 
 /** What the fold has of the steps, in the words of the reference. */
 function stepsIn({ ledger }: Folded) {
@@ -95,7 +95,7 @@ describe("the fold and the obvious account of a log", { timeout: 600_000 }, () =
     },
   );
 
-  test.prop([longTappedLog, seed], { numRuns: Math.ceil(RUNS / 20), endOnFailure: true })(
+  test.prop([longTappedLog, seed], { numRuns: Math.ceil(RUNS / 10), endOnFailure: true })(
     "[LOG3] agree for long logs of which a few entries come in late, far back",
     (tapped, number) => {
       const chance = chanceOf(number);

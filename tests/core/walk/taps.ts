@@ -101,7 +101,7 @@ const action: fc.Arbitrary<readonly [name: FactName | "plan.amended", data: obje
   },
   { weight: 1, arbitrary: fc.constant(["note.made", { text: "Seen.", step: "a1" }] as const) },
   {
-    weight: 1,
+    weight: 4,
     arbitrary: fc
       .constantFrom("hold.called" as const, "hold.lifted" as const)
       .map((name) => [name, {}] as const),
@@ -127,7 +127,11 @@ const action: fc.Arbitrary<readonly [name: FactName | "plan.amended", data: obje
 export const GOING_WELL: readonly (readonly [name: FactName, data: object])[] = [
   ["step.done", { step: "a1" }],
   ["record.taken", { step: "a1", record: "turns", value: 6 }],
+  ["hold.called", { reason: "comm" }],
   ["step.done", { step: "a2" }],
+  ["hold.lifted", {}],
+  ["hold.called", {}],
+  ["hold.lifted", {}],
   ["confirm.given", { step: "a2" }],
   ["step.done", { step: "meet" }],
   ["step.done", { step: "b1" }],

@@ -106,7 +106,9 @@ export function earliestStart(ledger: Ledger, entry: OutlineStep, ready: Instant
     const hold = ledger.holds.find(({ from, until }) => at >= from && (until === null || at < until));
     if (hold) {
       if (hold.until === null) return { at, window, hold };
+      // Another hold may have been called by then.
       at = hold.until;
+      continue;
     }
     const fit = earliestFit(between(petZero, at), length, entry.step.within, ledger.windows);
     if (!fit) return null;

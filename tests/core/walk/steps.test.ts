@@ -48,6 +48,17 @@ describe("the steps of a walk", () => {
     expect(progressOf(LogWriter.started(file).done(["a", 4]).ledger, "a")).toEqual(["done", 4, 4]);
   });
 
+  it("[WLK2] start after every hold that follows on another, not at the end of the first", () => {
+    const log = LogWriter.started(TWO)
+      .enter("hold.called", {}, 1)
+      .done(["a1", 2])
+      .enter("hold.lifted", {}, 5)
+      .enter("hold.called", {}, 5)
+      .enter("hold.lifted", {}, 8)
+      .done(["a2", 10]);
+    expect(progressOf(log.ledger, "a2")).toEqual(["done", 8, 10]);
+  });
+
   it("[WLK2] start after a hold, not during it", () => {
     const log = LogWriter.started(TWO)
       .done(["a1", 5])

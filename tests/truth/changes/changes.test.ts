@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import type { Operation } from "fast-json-patch";
 import jsonPatch from "fast-json-patch";
 import { describe, expect, it } from "vitest";
@@ -9,17 +9,14 @@ import { outlineOf } from "../../../src/core/procedure/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.ts";
 
-/** The values lie outside this checkout; without them the tests are reported as skipped. */
-const VALUES = "../shared/check-values/units-map-changes.json";
+const VALUES = "tests/truth/fixtures/changes.json";
 
 interface Case {
   readonly id: string;
   readonly data: unknown;
   readonly expected: unknown;
 }
-const cases = existsSync(VALUES)
-  ? (JSON.parse(readFileSync(VALUES, "utf8")) as { cases: readonly Case[] }).cases
-  : [];
+const { cases } = JSON.parse(readFileSync(VALUES, "utf8")) as { cases: readonly Case[] };
 
 /** One case, its data and what is expected as the test needs them. */
 function published<Data, Expected>(id: string): { readonly data: Data; readonly expected: Expected } {
@@ -28,8 +25,7 @@ function published<Data, Expected>(id: string): { readonly data: Data; readonly 
   return found as { data: Data; expected: Expected };
 }
 
-const checked = (id: string, title: string, run: () => void) =>
-  it.skipIf(!existsSync(VALUES))(`${title} (${id})`, run);
+const checked = (id: string, title: string, run: () => void) => it(`${title} (${id})`, run);
 
 /** Numbered things as the places of a procedure, and as the steps of one task. */
 const idOf = (id: number | string) => `n-${id}`;

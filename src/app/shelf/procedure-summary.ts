@@ -40,7 +40,7 @@ export function summaryOf(
     size: procedure ? sizeOf(procedure) : words("shelf/cannot-be-read"),
     verdict: verdictOf(findings),
     hasErrors: findings.error > 0,
-    isReadable: procedure !== null && findings.error === 0,
+    isReadable: procedure !== null,
   };
 }
 

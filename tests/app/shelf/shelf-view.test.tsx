@@ -77,6 +77,13 @@ it("lets a procedure that cannot be read be read about, not followed", () => {
   expect(screen.getByRole("button", { name: /^Take/ })).toBeEnabled();
 });
 
+it("lets a procedure with errors be followed, and says how many there are", () => {
+  const late = JSON.stringify(fileWith([step("a", "ev1", 90)], { limits: { elapsed: "PT1H" } }));
+  draw({ procedures: [summary(late)] });
+  expect(screen.getByText(/1 error/)).toBeVisible();
+  expect(screen.getByRole("button", { name: "Follow Trial" })).toBeEnabled();
+});
+
 it("leads a running walk on and a closed one to its review", async () => {
   const actions = draw({
     walks: [walkCard({}), walkCard({ walk: "walk-2" as WalkId, phase: "closed", title: "Old" })],

@@ -29,9 +29,9 @@ export interface StartScan {
 }
 
 /**
- * Plans with `count` starts, `step` apart, beginning at `from`. `light` must extend beyond the last start far enough
- * for a whole plan. Decisions come out as expected, and get-aheads are left out. Returns `null` when the procedure
- * cannot be planned at all.
+ * Plans with `count` starts, `step` apart, beginning at `from`. `light` must extend at least `HORIZON` beyond the
+ * last start. Decisions come out as expected, and get-aheads are left out. Returns `null` when the procedure cannot
+ * be planned at all.
  */
 export function scanStarts(
   outline: Outline,

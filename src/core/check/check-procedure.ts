@@ -14,18 +14,19 @@ import { textFindings } from "./text-findings.ts";
 
 const LEVELS = { error: 0, caution: 1, advice: 2 } as const;
 
-/** What the checker found, and the procedure where it could be read. */
+/** The findings of the checker, and the procedure when it could be read. */
 export interface Checked extends ReadProcedure {
-  /** The procedure laid out; `null` when it could not be read. */
+  /** The outline of the procedure; `null` when it could not be read. */
   readonly outline: Outline | null;
 }
 
-/** What a check may be asked with: when PET 0 is, and day and night from then on, as for a plan. */
+/** Options for a check, as for a plan: the instant of PET 0, and day and night from then on. */
 export type CheckOptions = Pick<PlanOptions, "start" | "light">;
 
 /**
- * Checks a laid-out procedure in every scenario ([ORD4]), with get-ahead tasks left out and done; scenarios in which the same steps
- * are performed are looked at once. Each finding once, errors first, and told when it comes up only otherwise than as expected.
+ * Checks an outline in every scenario ([ORD4]), both without and with get-ahead tasks. Scenarios that perform the
+ * same steps are checked once. Returns each finding once, errors first. A finding that only occurs in other scenarios
+ * than the expected one says in which.
  */
 export function checkOutline(outline: Outline, options: CheckOptions = {}): Finding[] {
   const scenarios = scenariosOf(outline);
@@ -68,7 +69,7 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
   ].sort((a, b) => LEVELS[a.level] - LEVELS[b.level]);
 }
 
-/** What one scenario's plan shows beyond its own findings. */
+/** Returns the findings for the plan of one scenario, in addition to those that the plan itself has. */
 function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
   const { network, whereabouts } = plan;
   const along = [...reachFindings(network, whereabouts), ...refugeFindings(plan)];
@@ -83,14 +84,17 @@ function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
   ];
 }
 
-/** Get-aheads are only done if time allows: that they go over the limit is no finding, and that they miss a window no error. */
+/**
+ * Adjusts the findings of a plan with get-aheads, which are only done if time allows. Exceeding the elapsed limit is
+ * not reported, and missing a window is a caution instead of an error.
+ */
 function withGetAheads(findings: readonly Finding[]): Finding[] {
   return findings
     .filter(({ code }) => code !== "time/over-limit")
     .map((one) => (one.code === "window/no-fit" ? { ...one, level: "caution" } : one));
 }
 
-/** What makes two findings the same in different scenarios. */
+/** Returns a key that is equal for findings which count as the same in different scenarios. */
 function keyOf({ code, pointer, things, steps }: Finding): string {
   return JSON.stringify(code.startsWith("order/") ? [code, pointer, things, steps] : [code, pointer, things]);
 }
@@ -107,7 +111,7 @@ function conditionsOf(outcomes: Outcomes, getAheads: boolean): Message[] {
   ];
 }
 
-/** Checks the text of a procedure file: everything the checker has to say, each finding with its place in the file. Never throws. */
+/** Checks the text of a procedure file. Returns all findings, each with its position in the file. Never throws. */
 export function checkProcedureText(text: string, options: CheckOptions = {}): Checked {
   const read = readProcedure(text);
   if (!read.procedure) return { ...read, outline: null };

@@ -8,15 +8,18 @@ import type { Change, Finding, Location, Outline, OutlineStep } from "../procedu
 import { finding } from "../procedure/index.ts";
 import type { CrewId, ItemId, StepId } from "../units/index.ts";
 
-/** What one scenario's plan says of the items: moves that cannot be made, and what is not where it must be at the end ([CHK2]). */
+/**
+ * Returns the findings on items for the plan of one scenario: moves that cannot be made, and items that are not where
+ * they must be at the end ([CHK2]).
+ */
 export function custodyFindings(plan: Plan): Finding[] {
   const { outline, network, timeline } = plan;
   const found: Finding[] = [];
-  // One book for the whole plan: a copy for each move would cost steps × items.
+  // One map is changed in place for the whole plan, because a copy for each move would cost steps × items.
   const custody = new Map(custodyAtStart(outline.procedure));
   const startOf = (index: number) =>
     timeline?.course.steps.get(outline.steps[index]?.step.id as StepId)?.start ?? 0;
-  // The sort is stable, so that steps which start at once keep to the order of the network.
+  // The sort is stable, so steps that start at the same time stay in the order of the network.
   const inTime = [...network.order].sort((a, b) => startOf(a) - startOf(b));
   for (const index of inTime) {
     const entry = outline.steps[index];
@@ -51,7 +54,7 @@ interface Refusal {
   readonly mend?: readonly Change[] | null;
 }
 
-/** Why the performers of a step cannot move an item; `null` when they can. */
+/** Returns why the performers of a step cannot move an item, or `null` when they can. */
 function refusalOf(
   plan: Plan,
   custody: Custody,
@@ -113,7 +116,10 @@ function refusalOf(
   return null;
 }
 
-/** The change that lets a receiver take part; `null` when it is not where the step is done, or when that could bring a deadlock. */
+/**
+ * Returns the change that adds a receiver to the performers of a step. Returns `null` when the receiver is not where
+ * the step is done, or when the change could cause a deadlock.
+ */
 function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: CrewId): Change[] | null {
   const lane = outline.lane(crew);
   const member = outline.crew[lane];
@@ -132,13 +138,16 @@ function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: Crew
   return [{ change: entry.step.id, set: { by: [...entry.step.by, crew] } }];
 }
 
-/** The places where a step's performers are when it starts and when it ends. */
+/** Returns the places of the performers of a step at its start and at its end. */
 function placesOf({ whereabouts }: Plan, { index, step }: OutlineStep): string[] {
   const starts = (whereabouts.from[index] ?? []).flatMap((place) => place ?? []);
   return step.to === undefined ? starts : [...starts, step.to];
 }
 
-/** Items that are not at their `end`, or, without one, at no refuge and with nobody who is at one. */
+/**
+ * Returns findings for items that are not at their `end`. An item without an `end` must be at a refuge, or with
+ * somebody who is at one.
+ */
 function leftFindings(plan: Plan, custody: Custody): Finding[] {
   const { outline } = plan;
   return outline.procedure.items.flatMap(({ id, end }, index): Finding[] => {

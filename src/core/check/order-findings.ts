@@ -5,7 +5,7 @@ import type { Finding, Outline } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { ItemId, StepId } from "../units/index.ts";
 
-/** The races of an ordered network, one finding each ([ORD3]). */
+/** Returns one finding for each race in an ordered network ([ORD3]). */
 export function raceFindings(order: HappensBefore): Finding[] {
   const { outline } = order.network;
   const { races, complete } = racesOf(order);

@@ -5,7 +5,10 @@ import { finding } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
 import { minus, NO_TIME } from "../units/index.ts";
 
-/** What is odd in the parts of a procedure that no one scenario shows. `performed` tells which steps are in some scenario; `null` when not all were looked at. */
+/**
+ * Returns findings on a procedure that do not depend on a single scenario. `performed` tells for each step whether
+ * any scenario performs it; it is `null` when not all scenarios were checked.
+ */
 export function procedureFindings(outline: Outline, performed: readonly boolean[] | null): Finding[] {
   return [
     ...decisionFindings(outline),
@@ -38,7 +41,7 @@ function decisionFindings(outline: Outline): Finding[] {
   });
 }
 
-/** Steps whose conditions never come together. */
+/** Returns findings for steps whose conditions never hold together. */
 function neverPerformed(outline: Outline, performed: readonly boolean[]): Finding[] {
   return outline.steps.flatMap(({ index, step, pointer }) => {
     if (performed[index] || !step.when) return [];
@@ -83,7 +86,10 @@ function supplyLevels(outline: Outline): Finding[] {
   });
 }
 
-/** Watches that come to nothing in a plan: their time is over before it begins, or too short for one to fall due. */
+/**
+ * Returns findings for watches that are never due in a plan: they end before they begin, or they are active for too
+ * short a time.
+ */
 export function watchFindings({ outline, timeline }: Plan): Finding[] {
   if (!timeline) return [];
   return outline.procedure.watches.flatMap((watch, index) => {
@@ -102,7 +108,7 @@ export function watchFindings({ outline, timeline }: Plan): Finding[] {
         until: String(watch.until),
         from: String(watch.from),
       });
-      // Without both steps named it is the plan that has no length, which is no fault of the watch.
+      // When the watch does not name both steps, the plan itself has no length, which is not a fault of the watch.
       return steps.length < 2
         ? []
         : [finding("caution", "watch/never-on", `/watches/${index}`, over, concerned)];

@@ -8,8 +8,9 @@ import type { Duration, PlaceId, StepId } from "../units/index.ts";
 import { minus, NO_TIME } from "../units/index.ts";
 
 /**
- * Where a plan keeps somebody outside beyond the latest turn-back PET ([PLN6]): for each crew member the steps outside closeout tasks
- * that finish after it, told by the one that is furthest beyond. Steps that are over the limit themselves are told by the limit.
+ * Returns a finding for each crew member whom the plan keeps outside beyond the latest turn-back PET ([PLN6]). It
+ * covers the steps outside closeout tasks that finish after that PET, and is reported at the step that exceeds it
+ * most. Steps that finish after the elapsed limit are left out, because the limit has a finding of its own.
  */
 export function turnBackFindings({ outline, network, whereabouts, timeline }: Plan): Finding[] {
   const limit = outline.procedure.limits.elapsed;
@@ -55,7 +56,10 @@ export function turnBackFindings({ outline, network, whereabouts, timeline }: Pl
   });
 }
 
-/** Supplies that, full at PET 0 and used at the planned rate, meet their redline before their crew member's last step is over ([FOR3]). */
+/**
+ * Returns findings for supplies that reach their redline before the last step of their crew member is over, when they
+ * are full at PET 0 and used at the planned rate ([FOR3]).
+ */
 export function supplyFindings({ outline, network, timeline }: Plan): Finding[] {
   if (!timeline) return [];
   return outline.procedure.supplies.flatMap((supply, index) => {
@@ -82,7 +86,10 @@ export function supplyFindings({ outline, network, timeline }: Plan): Finding[] 
   });
 }
 
-/** What keeps return times from being told: no refuge, or places outside from which no routes with a time lead to one ([PLN6]). */
+/**
+ * Returns findings for what makes return times unknown: there is no refuge, or there are places outside from which no
+ * route with a time leads to one ([PLN6]).
+ */
 export function refugeFindings({ outline, network, whereabouts }: Plan): Finding[] {
   const { crew, limits, places, supplies } = outline.procedure;
   const isAsked = limits.elapsed !== undefined || supplies.length > 0;

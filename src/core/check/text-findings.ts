@@ -2,20 +2,25 @@ import { message } from "../../words/index.ts";
 import type { Finding, Outline, OutlineStep } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 
-/** Words that are never an imperative verb, though they often open a sentence. */
+/** Matches words that often open a sentence but are never an imperative verb. */
 const NO_VERB =
   /^(the|a|an|this|that|these|those|it|you|we|they|there|ev\d|iv|ground|crew|now|when|if|after|before|both|all)\b/i;
 
-/** "Turning …" and "Removal of …"; verbs such as "Bring" have no vowel before the ending. */
+/**
+ * Matches nouns such as "Turning …" and "Removal of …". Verbs such as "Bring" do not match because they have no vowel
+ * before the ending.
+ */
 const NOUN = /^(?:[a-z]*[aeiouy][a-z]*ing|\w+(?:al|tion|ment|ance) of)\b/i;
 
 const SEVERAL = /(?:;\s*|\.\s+(?=[A-Z])|,?\s+(?:and )?then\s+)\S/;
 
-/** A second verb with something to do it to; only verbs that are hardly ever nouns or adjectives in a procedure. */
+/**
+ * Matches a second verb with an object. It lists only verbs that are hardly ever nouns or adjectives in a procedure.
+ */
 const SECOND_VERB =
   /\band (?:attach|close|connect|detach|disconnect|demate|inspect|insert|install|loosen|mate|open|pull|push|release|remove|retrieve|stow|take|tighten|translate|undo|unlock|unscrew|verify) [\w"“]/i;
 
-/** Advice on the wording of steps ([CHK3]). */
+/** Returns advice on the wording of steps ([CHK3]). */
 export function textFindings(outline: Outline): Finding[] {
   return stepsWithPointers(outline).flatMap((entry) => [
     ...wording(entry),
@@ -26,7 +31,7 @@ export function textFindings(outline: Outline): Finding[] {
 
 type Worded = Pick<OutlineStep, "step" | "pointer">;
 
-/** All steps, those of contingencies too, since they are read out like the rest. */
+/** Returns all steps, including those of contingencies, which are read out like the others. */
 function stepsWithPointers({ steps, procedure }: Outline): Worded[] {
   const aside = procedure.contingencies.flatMap(({ tasks }, index) =>
     tasks.flatMap((task, taskIndex) =>
@@ -39,7 +44,7 @@ function stepsWithPointers({ steps, procedure }: Outline): Worded[] {
   return [...steps, ...aside];
 }
 
-/** A confirmation by the only one who does the step. */
+/** Returns a finding for a step whose only performer also confirms it. */
 function selfConfirmed(outline: Outline, { step, pointer }: Worded): Finding[] {
   const by = step.confirm?.by;
   if (by === undefined || step.by.some((crew) => crew !== by)) return [];
@@ -67,7 +72,7 @@ function wording({ step, pointer }: Worded): Finding[] {
   return found;
 }
 
-/** A handover that says nothing of who receives. */
+/** Returns a finding for each handover whose text does not name the receiver. */
 function receiver(outline: Outline, { step, pointer }: Worded): Finding[] {
   if (step.by.length < 2) return [];
   return step.moves.flatMap(({ item, to }) => {

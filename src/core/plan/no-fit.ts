@@ -6,10 +6,10 @@ import type { Duration } from "../units/index.ts";
 import { NO_TIME } from "../units/index.ts";
 import type { Span, WindowSpans } from "../window/index.ts";
 
-/** Minutes of a duration, to a tenth. */
+/** Converts a duration in ms to minutes, rounded to a tenth. */
 const minutes = (time: number) => Math.round((time / 60_000) * 10) / 10;
 
-/** The times at which all of several windows are open, each list of spans in order. */
+/** Returns the spans in which all of the given windows are open. Each list of spans must be in order. */
 function together(lists: readonly (readonly Span[])[]): readonly Span[] {
   return lists.reduce((ones, others) => {
     const shared: Span[] = [];
@@ -27,8 +27,9 @@ function together(lists: readonly (readonly Span[])[]): readonly Span[] {
 }
 
 /**
- * The finding for a step that fits no span of its windows from `ready` on ([PLN4]): by how much it misses, and what would make it
- * fit, starting earlier or taking less time, whichever is the least change of its kind.
+ * Returns the finding for a step that fits no span of its windows from `ready` on ([PLN4]). It tells by how much the
+ * step misses. It also suggests the smallest earlier start and the smallest reduction of the duration that would make
+ * the step fit, where they exist.
  */
 export function noFitFinding(
   { step, pointer }: OutlineStep,
@@ -70,7 +71,10 @@ export function noFitFinding(
   return finding("error", "window/no-fit", pointer, said, { steps: [step.id], things: step.within });
 }
 
-/** What would make the step fit: starting earlier, taking less time, either, or nothing. */
+/**
+ * Returns the message for what would make the step fit: an earlier start, a shorter duration, either of them, or
+ * nothing.
+ */
 function mendOf(
   byEarlier: MessageArguments<"window/fits-earlier"> | null,
   byShorter: MessageArguments<"window/fits-shorter"> | null,

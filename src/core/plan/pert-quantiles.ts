@@ -1,14 +1,14 @@
-/** Cells of equal probability in a table of quantiles. */
+/** The number of cells of equal probability in a table of quantiles. */
 export const QUANTILE_CELLS = 512;
 
-/** Cells of equal width over which the density is integrated. */
+/** The number of cells of equal width over which the density is integrated. */
 const DENSITY_CELLS = 256;
 
 /**
- * Quantiles of the beta distribution with parameters `alpha` and 6 − `alpha` (the PERT shape 4, so that both add up to 6)
- * on [0, 1]: entry k is the quantile of k / {@link QUANTILE_CELLS}. The density is integrated by Simpson's rule; between
- * entries the quantile is taken as linear, which is off by less than 0.001 of the range. A table costs one look-up a draw,
- * where a library's beta sampler draws two gamma variates.
+ * Returns quantiles of the beta distribution with parameters `alpha` and 6 − `alpha` on [0, 1]. (The PERT shape is 4,
+ * so the two parameters add up to 6.) Entry k is the quantile of k / {@link QUANTILE_CELLS}. The density is
+ * integrated by Simpson's rule. Linear interpolation between entries has an error of less than 0.001 of the range. A
+ * draw from a table costs one look-up, whereas the beta sampler of a library draws two gamma variates.
  */
 export function pertQuantiles(alpha: number): Float64Array {
   const beta = 6 - alpha;
@@ -35,8 +35,9 @@ export function pertQuantiles(alpha: number): Float64Array {
 }
 
 /**
- * The probability of staying below `x` on [0, 1], read back from the table of quantiles for `alpha` as it is read when drawing:
- * straight between entries, a power of the probability in the two cells at the ends.
+ * Returns the probability of a value below `x` on [0, 1], by inverting the table of quantiles for `alpha`. It
+ * interpolates in the same way as drawing does: linearly between entries, and as a power of the probability in the
+ * first and the last cell.
  */
 export function probabilityBelow(quantiles: Float64Array, alpha: number, x: number): number {
   let [low, high] = [0, QUANTILE_CELLS];

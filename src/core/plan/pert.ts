@@ -4,18 +4,18 @@ import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import type { StepTime } from "../procedure/index.ts";
 import type { Duration } from "../units/index.ts";
 
-/** Gives numbers of the uniform distribution on [0, 1). */
+/** Returns random numbers from the uniform distribution on [0, 1). */
 export type RandomSource = () => number;
 
-/** A source that gives the same numbers for the same seed (xoroshiro128+, Blackman & Vigna 2018). */
+/** Returns a source that gives the same numbers for the same seed (xoroshiro128+, Blackman & Vigna 2018). */
 export function seededSource(seed: number): RandomSource {
   const generator = xoroshiro128plus(seed);
   return () => uniformFloat64(generator);
 }
 
 /**
- * Draws durations from the PERT-beta distribution on [low, high] with mode `likely` and shape 4
- * (Malcolm, Roseboom, Clark & Fazar 1959; mean (low + 4 likely + high)/6), rounded to the millisecond ([PLN5]).
+ * Returns a function that draws durations from the PERT-beta distribution on [low, high] with mode `likely` and shape
+ * 4 (Malcolm, Roseboom, Clark & Fazar 1959; mean (low + 4 likely + high)/6), rounded to the millisecond ([PLN5]).
  */
 export function pertSampler(random: RandomSource): (time: StepTime) => Duration {
   const beta = randomBeta.source(random);

@@ -14,19 +14,19 @@ import { windowSpansOf } from "../window/index.ts";
 import type { Timeline } from "./timeline.ts";
 import { planTimeline } from "./timeline.ts";
 
-/** What a plan may be asked with. */
+/** Options for a plan. */
 export interface PlanOptions {
-  /** How decisions come out; what is missing counts as its `expect`. */
+  /** The outcomes of decisions. A decision that is missing here comes out as its `expect`. */
   readonly outcomes?: Outcomes;
-  /** The instant of PET 0, for windows given as instants; `null` when not known. */
+  /** The instant of PET 0, needed for windows that are given as instants; `null` when unknown. */
   readonly start?: Instant | null;
-  /** Day and night from `start` on; `null` when not known. */
+  /** Day and night from `start` on; `null` when unknown. */
   readonly light?: Light | null;
-  /** Whether get-ahead tasks are planned too ([PRO9]). */
+  /** True to plan get-ahead tasks too ([PRO9]). */
   readonly getAheads?: boolean;
 }
 
-/** A plan of one scenario. */
+/** The plan of one scenario. */
 export interface Plan {
   readonly outline: Outline;
   readonly start: Instant | null;
@@ -34,14 +34,14 @@ export interface Plan {
   readonly network: Network;
   readonly whereabouts: Whereabouts;
   readonly windows: WindowSpans;
-  /** `null` when a finding says why there is none (deadlock, no way, no fitting window). */
+  /** `null` when there is no timeline; a finding then gives the reason (deadlock, no way, no fitting window). */
   readonly timeline: Timeline | null;
-  /** Elapsed limit − finish, below zero when over; `null` without a limit or a timeline. */
+  /** Elapsed limit − finish; negative when over the limit. `null` without a limit or a timeline. */
   readonly margin: Duration | null;
   readonly findings: readonly Finding[];
 }
 
-/** Plans an outline in the scenario and from the start that `options` say. */
+/** Plans an outline with the scenario and the start given in `options`. */
 export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
   const start = options.start ?? null;
   const light = options.light ?? null;
@@ -88,7 +88,7 @@ function overLimit(outline: Outline, timeline: Timeline): Finding[] {
   ];
 }
 
-/** What has to be said of an element set that is old or decays ([LGT4]). */
+/** Returns the findings for an orbital element set that is old or whose orbit has decayed ([LGT4]). */
 function lightFindings(light: Light | null): Finding[] {
   if (light?.spans === null) {
     return [finding("error", "light/decayed", "", message("light/decayed"))];

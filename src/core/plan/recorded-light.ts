@@ -3,24 +3,30 @@ import { lightFor, readOrbit } from "../light/index.ts";
 import type { Instant } from "../units/index.ts";
 import { HORIZON } from "../window/index.ts";
 
-/** Where day and night come from, as it is kept with a walk: the text of an orbit file, or a site on the surface in degrees and metres. */
+/**
+ * The source of day and night that is stored with a walk: the text of an orbit file, or a site on the surface
+ * (latitude and longitude in degrees, height in metres).
+ */
 export type RecordedLight =
   | { readonly orbit: string }
   | { readonly site: { readonly latitude: number; readonly longitude: number; readonly height: number } };
 
-/** So many starts are kept for one source. */
+/** How many starts are cached for one source. */
 const MOST_KEPT = 64;
 
 const known = new WeakMap<RecordedLight, Map<Instant, Light | null>>();
 
-/** Day and night from a start on, by what was kept; `null` when the orbit file is refused. Kept per record and start. */
+/**
+ * Returns day and night from a start on, or `null` when the orbit file is invalid. Results are cached per record and
+ * start.
+ */
 export function lightFrom(record: RecordedLight, start: Instant): Light | null {
   const kept = known.get(record) ?? new Map<Instant, Light | null>();
   known.set(record, kept);
   const found = kept.get(start);
   if (found !== undefined) return found;
   const light = worked(record, start);
-  // Whoever drags a start through a day leaves a thousand behind.
+  // Dragging a start through a day asks for about a thousand starts, so the cache must be limited.
   if (kept.size >= MOST_KEPT) kept.clear();
   kept.set(start, light);
   return light;

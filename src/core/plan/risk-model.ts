@@ -4,45 +4,54 @@ import type { Span } from "../window/index.ts";
 import { pertQuantiles, probabilityBelow, QUANTILE_CELLS } from "./pert-quantiles.ts";
 
 /**
- * A course ready for sampling: plain arrays and typed arrays only, so that it can be handed to a worker. Positions are those
- * of `steps`, an order in which every step stands behind its predecessors; times are in ms.
+ * A course prepared for sampling. It has only plain and typed arrays, so that it can be sent to a worker. Positions
+ * are indices into `steps`, in which every step comes after its predecessors. Times are in ms.
  */
 export interface RiskModel {
   readonly steps: readonly StepId[];
-  /** The place of each position in reading order, which settles ties. */
+  /** The reading-order index of each position, which breaks ties. */
   readonly order: Int32Array;
-  /** Links to position p are those from `firstLink[p]` to before `firstLink[p + 1]`, in reading order of their start. */
+  /**
+   * The links to position p are in the half-open range [`firstLink[p]`, `firstLink[p + 1]`), sorted by the reading
+   * order of the steps they come from.
+   */
   readonly firstLink: Int32Array;
   readonly linkFrom: Int32Array;
   readonly linkLag: Float64Array;
-  /** Shortest duration, and by how much the longest is longer. */
+  /** `low` is the shortest duration; `width` is the longest duration − the shortest. */
   readonly low: Float64Array;
   readonly width: Float64Array;
-  /** First parameter of the beta distribution; the second is 6 − alpha. */
+  /** The first parameter of the beta distribution; the second is 6 − alpha. */
   readonly alpha: Float64Array;
-  /** Where a position's table of quantiles begins in `tables`; -1 when its duration is fixed. */
+  /** The index in `tables` where the quantiles of a position begin; -1 when its duration is fixed. */
   readonly table: Int32Array;
   readonly tables: Float64Array;
-  /** Draws are uniform on [floor, 1): above zero for a step in work that has lasted some time already ([FOR2]). */
+  /**
+   * Draws are uniform on [floor, 1). The floor is above zero for a step in work that has already lasted longer than
+   * its shortest duration ([FOR2]).
+   */
   readonly floor: Float64Array;
-  /** No start before: now, or the start of a step in work, whose links are left out. */
+  /** The earliest possible start: now, or the actual start of a step in work, whose links are left out. */
   readonly earliest: Float64Array;
-  /** No finish before: now for a step in work. */
+  /** The earliest possible finish, which is now for a step in work. */
   readonly leastFinish: Float64Array;
-  /** Finish of what is complete; NaN for all else. */
+  /** The finish of a complete step; NaN for all other steps. */
   readonly ended: Float64Array;
-  /** For each position the spans of each window it must lie in; `null` for none. */
+  /** For each position, the spans of each window that the step must be in; `null` when it has no known window. */
   readonly within: readonly (readonly (readonly Span[])[] | null)[];
   readonly limit: number | null;
 }
 
-/** What is sampled: a network with its times and windows, and how far its steps have come; nothing of a plan has begun. */
+/**
+ * The input for sampling: a network with its durations and windows, and optionally the progress of its steps. Without
+ * `steps`, nothing has started.
+ */
 export type Sampled = Pick<Course, "network" | "whereabouts" | "windows"> &
   Partial<Pick<Course, "steps" | "now">>;
 
 /**
- * Makes a plan or a course ready for sampling ([PLN5], [FOR2]): what is complete stays as it is, what is in work has lasted
- * since it began, and nothing else starts before the course's `now`. Its network must have no deadlock.
+ * Prepares a plan or a course for sampling ([PLN5], [FOR2]). Complete steps keep their times, steps in work have
+ * lasted since their start, and no other step starts before `now`. The network must have no deadlock.
  */
 export function riskModelOf({ network, whereabouts, windows, now, steps }: Sampled): RiskModel {
   const { order, before, outline } = network;

@@ -5,36 +5,38 @@ import type { Span } from "../window/index.ts";
 import { QUANTILE_CELLS } from "./pert-quantiles.ts";
 import type { RiskModel } from "./risk-model.ts";
 
-/** What sampling a plan came to ([PLN5]); times in ms of PET. */
+/** The result of sampling a plan ([PLN5]). Times are PET in ms. */
 export interface Risk {
   readonly samples: number;
   readonly seed: number;
-  /** Over the samples that finish; `null` when none does. */
+  /** The mean finish of the samples that finish; `null` when none does. */
   readonly mean: number | null;
-  /** Standard deviation, n − 1 in the denominator; `null` with fewer than two samples that finish. */
+  /**
+   * The standard deviation of the finish, with n − 1 in the denominator; `null` when fewer than two samples finish.
+   */
   readonly sd: number | null;
   readonly p10: number | null;
   readonly p50: number | null;
   readonly p90: number | null;
-  /** Share of samples that finish within the elapsed limit; `null` without a limit. */
+  /** The share of samples that finish within the elapsed limit; `null` without a limit. */
   readonly withinLimit: number | null;
-  /** Share of samples in which some step finds no fitting span any more. */
+  /** The share of samples in which some step does not fit any remaining span. */
   readonly unfit: number;
-  /** Share of samples in which each step lies on the critical path as traced in [PLN2]. */
+  /** The share of the samples that finish in which each step is on the critical path as traced in [PLN2]. */
   readonly criticality: ReadonlyMap<StepId, number>;
-  /** Rank correlation (Spearman 1904) of each step's duration with the finish; zero for fixed durations. */
+  /** The rank correlation (Spearman 1904) of the duration of each step with the finish; zero for fixed durations. */
   readonly influence: ReadonlyMap<StepId, number>;
 }
 
-/** Rank correlations are taken over the first so many samples. */
+/** Rank correlations use this many samples, taken from the first. */
 const RANKED = 1000;
 
-/** Draws of a generator with a small seed begin alike; so many are thrown away. */
+/** The first draws of generators with small seeds are similar, so this many draws are discarded. */
 const WARM_UP = 64;
 
 const UNIFORM = 2 ** -32;
 
-/** Samples a model; the same seed gives the same figures again. */
+/** Samples a model. The same seed gives the same figures. */
 export function sampleRisk(model: RiskModel, samples: number, seed: number): Risk {
   const { order, firstLink, linkFrom, linkLag, within, earliest, leastFinish, ended } = model;
   const count = order.length;
@@ -61,7 +63,7 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
     for (let place = 0; place < open.length; place += 1) {
       const at = open[place] as number;
       let start = earliest[at] as number;
-      // Without a predecessor that lets it go last the critical path begins here.
+      // When no predecessor delays the start, the critical path begins at this step.
       let bound = -1;
       const to = firstLink[at + 1] as number;
       for (let link = firstLink[at] as number; link < to; link += 1) {
@@ -100,7 +102,10 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
   return summary(model, { samples, seed, finishes: finishes.subarray(0, complete), onPath, drawn, ranked });
 }
 
-/** The latest of the finishes that are known, and whose it is, ties by reading order; 0 and -1 when none is known. */
+/**
+ * Returns the latest known finish and its position. The first step in reading order wins a tie. Returns 0 and -1 when
+ * no finish is known.
+ */
 function lastOf(finish: Float64Array, order: Int32Array): [number, number] {
   let [end, last] = [0, -1];
   for (const [at, done] of finish.entries()) {
@@ -110,7 +115,7 @@ function lastOf(finish: Float64Array, order: Int32Array): [number, number] {
   return [end, last];
 }
 
-/** Draws a duration for every open position whose duration is not fixed. */
+/** Draws a duration in ms for every open position whose duration is not fixed, and writes it to `lengths`. */
 function drawLengths(
   model: RiskModel,
   open: Int32Array,
@@ -130,7 +135,8 @@ function drawLengths(
     const from = tables[first + whole] as number;
     const to = tables[first + whole + 1] as number;
     let quantile = from + (cell - whole) * (to - from);
-    // At the ends the quantile is a power of the probability, which a straight line would pull outwards.
+    // In the first and the last cell the quantile is a power of the probability; linear interpolation would move
+    // draws towards the ends.
     if (whole === 0) quantile = to * cell ** (1 / (alpha[at] as number));
     else if (whole === cells - 1) {
       quantile = 1 - (1 - from) * (cells - cell) ** (1 / (6 - (alpha[at] as number)));
@@ -139,14 +145,17 @@ function drawLengths(
   }
 }
 
-/** The earliest start at or after `ready` that lies in one span of every window; infinity when there is none. */
+/**
+ * Returns the earliest start at or after `ready` for which the whole step is inside one span of every window, or
+ * infinity when there is none.
+ */
 function firstFit(ready: number, length: number, windows: readonly (readonly Span[])[]): number {
   let start = ready;
   for (let moved = true; moved; ) {
     moved = false;
     for (const spans of windows) {
       let best = Number.POSITIVE_INFINITY;
-      // Spans are in order of their start, so that the first that fits is the earliest.
+      // Spans are sorted by start, so the first span that fits gives the earliest start.
       for (let span = 0; span < spans.length; span += 1) {
         const { from, to } = spans[span] as Span;
         const at = from > start ? from : start;
@@ -168,7 +177,7 @@ function firstFit(ready: number, length: number, windows: readonly (readonly Spa
 interface Tally {
   readonly samples: number;
   readonly seed: number;
-  /** Of the samples that finish. */
+  /** The finishes of the samples that finish. */
   readonly finishes: Float64Array;
   readonly onPath: Uint32Array;
   readonly drawn: Float64Array;
@@ -183,7 +192,8 @@ function summary(model: RiskModel, { samples, seed, finishes, onPath, drawn, ran
   const { limit } = model;
   const criticality = new Map<StepId, number>();
   const influence = new Map<StepId, number>();
-  // Samples without a finish are left out of the finishes, so that ranks only go together when there are none.
+  // Samples without a finish are missing from the finishes, so durations and finishes only correspond when every
+  // sample finishes.
   const ranks = complete === samples && ranked > 1 ? ranksOf(finishes.subarray(0, ranked)) : null;
   for (const [at, step] of model.steps.entries()) {
     criticality.set(step, complete > 0 ? (onPath[at] ?? 0) / complete : 0);
@@ -207,10 +217,16 @@ function summary(model: RiskModel, { samples, seed, finishes, onPath, drawn, ran
   };
 }
 
-/** A quantile, linear between neighbours (Hyndman & Fan 1996, type 7); `null` when there are no values. */
+/**
+ * Returns a quantile of sorted values, interpolated linearly (Hyndman & Fan 1996, type 7), or `null` when there are
+ * no values.
+ */
 const quantileOf = (values: Float64Array, share: number) => quantile(values, share) ?? null;
 
-/** The rank of each value, from 0; equal values, such as finishes that a window holds, share the mean of theirs. */
+/**
+ * Returns the rank of each value, counted from 0. Equal values share the mean of their ranks; they occur when a
+ * window delays several finishes to the same time.
+ */
 function ranksOf(values: Float64Array): Float64Array {
   const sorted = values.slice().sort();
   return values.map((value) => {
@@ -231,7 +247,7 @@ function ranksOf(values: Float64Array): Float64Array {
   });
 }
 
-/** Pearson's correlation of two rankings, whose means are (n − 1)/2. */
+/** Returns Pearson's correlation of two rankings, each of which has the mean (n − 1)/2. */
 function correlation(a: Float64Array, b: Float64Array): number {
   const mean = (a.length - 1) / 2;
   let [both, squaresA, squaresB] = [0, 0, 0];

@@ -6,32 +6,38 @@ import type { WindowSpans } from "../window/index.ts";
 import { earliestFit, latestFit } from "../window/index.ts";
 import { noFitFinding } from "./no-fit.ts";
 
-/** What is to be scheduled: a network without deadlock, the durations of its steps by position, and the windows. */
+/**
+ * The input for scheduling: a network without deadlock, the durations of its steps by position in the outline, and
+ * the windows.
+ */
 export interface Scheduled {
   readonly network: Network;
   readonly times: readonly Duration[];
   readonly windows: WindowSpans;
 }
 
-/** Earliest times of a network, by position in the outline; PET in ms, zero for steps that are not in the network. */
+/**
+ * The earliest times of a network, by position in the outline. Times are PET in ms, and zero for steps that are not
+ * in the network.
+ */
 export interface EarliestTimes {
   readonly start: Float64Array;
   readonly finish: Float64Array;
-  /** When the predecessors let each step start, lags included. */
+  /** When the predecessors allow each step to start, with lags. */
   readonly ready: Float64Array;
-  /** What lets each step go last; `null` for a step without predecessors. */
+  /** The link that allows each step to start last; `null` for a step without predecessors. */
   readonly binding: readonly (Precedence | null)[];
-  /** The window that puts each start off; `null` where none does. */
+  /** The window that delays each start; `null` where no window does. */
   readonly boundBy: readonly (WindowId | null)[];
-  /** When the last step is complete; zero without steps. */
+  /** When the last step is complete; zero when there are no steps. */
   readonly end: Duration;
-  /** A finding for each step that fits no window ([PLN4]); the times mean nothing unless it is empty. */
+  /** A finding for each step that fits no window ([PLN4]). The times are only valid when this is empty. */
   readonly unfit: readonly Finding[];
 }
 
 const withinOf = ({ outline }: Network, index: number) => outline.steps[index]?.step.within ?? [];
 
-/** The earliest times of a network ([PLN1]). */
+/** Returns the earliest times of a network ([PLN1]). */
 export function earliestTimes({ network, times, windows }: Scheduled): EarliestTimes {
   const { outline, before, order } = network;
   const count = outline.steps.length;
@@ -57,7 +63,8 @@ export function earliestTimes({ network, times, windows }: Scheduled): EarliestT
     if (!fit && entry) {
       unfit.push(noFitFinding(entry, outline.procedure.windows, from as Duration, length, windows));
     }
-    // What comes behind a step that does not fit is no earlier than this, so that it does not fit at all if it does not fit then.
+    // A step that does not fit counts as starting when it is ready. Its successors cannot really start any earlier,
+    // so a successor that does not fit after this start does not fit at all.
     const begins = fit?.start ?? from;
     ready[index] = from;
     start[index] = begins;
@@ -68,15 +75,18 @@ export function earliestTimes({ network, times, windows }: Scheduled): EarliestT
   return { start, finish, ready, binding, boundBy, end: end as Duration, unfit };
 }
 
-/** How late steps may be, by position in the outline, in ms. */
+/** How late the steps may be, by position in the outline, in ms. */
 export interface LatestTimes {
-  /** PET of the latest start that does not move the plan's finish. */
+  /** The PET of the latest start that does not delay the finish of the plan. */
   readonly latestStart: Float64Array;
-  /** How much later each step may finish without moving any successor's earliest start. */
+  /** How much later each step may finish without delaying the earliest start of any successor. */
   readonly freeSlack: Float64Array;
 }
 
-/** The latest times of a network that has earliest ones, backwards from their end by the same rules ([PLN2]). */
+/**
+ * Returns the latest times of a network, calculated backwards from the end of its earliest times by the same rules
+ * ([PLN2]).
+ */
 export function latestTimes(
   { network, times, windows }: Scheduled,
   { start, end }: Pick<EarliestTimes, "start" | "end">,

@@ -7,27 +7,31 @@ import { planOf } from "./plan.ts";
 import type { EarliestTimes } from "./schedule.ts";
 import { earliestTimes } from "./schedule.ts";
 
-/** What going out at an instant would come to. */
+/** The result of planning with one start. */
 export interface StartTried {
   readonly start: Instant;
-  /** PET of the finish; `null` when a step fits no window any more. */
+  /** The PET of the finish; `null` when a step does not fit any window. */
   readonly finish: Duration | null;
-  /** How long steps are put off by windows, added up. */
+  /** The total time by which windows delay steps. */
   readonly waits: Duration;
   /** Elapsed limit − finish; `null` without a limit or a finish. */
   readonly margin: Duration | null;
 }
 
-/** Starts tried one after the other. */
+/** The results of several starts, in the order in which they were tried. */
 export interface StartScan {
   readonly tried: readonly StartTried[];
-  /** The index of the one that finishes with the shortest PET, the earliest of equals; `null` when none does. */
+  /**
+   * The index of the start with the shortest PET at the finish (the earliest start when several are equal); `null`
+   * when no start leads to a finish.
+   */
   readonly best: number | null;
 }
 
 /**
- * Tries starts from `from` on, `count` of them `step` apart. `light` must reach a horizon beyond the last one. Decisions are
- * as expected, get-aheads left out. `null` when the procedure cannot be planned at all.
+ * Plans with `count` starts, `step` apart, beginning at `from`. `light` must extend at least `HORIZON` beyond the
+ * last start. Decisions come out as expected, and get-aheads are left out. Returns `null` when the procedure cannot
+ * be planned at all.
  */
 export function scanStarts(
   outline: Outline,
@@ -36,7 +40,7 @@ export function scanStarts(
   count: number,
   step: Duration,
 ): StartScan | null {
-  // What does not hang on the start is worked out once.
+  // Everything that does not depend on the start is calculated only once.
   const { network, whereabouts, findings } = planOf(outline);
   if (network.ring.length > 0 || findings.some(({ code }) => code === "place/no-way")) return null;
   const times = whereabouts.times.map(({ likely }) => likely);
@@ -56,7 +60,7 @@ export function scanStarts(
   return { tried, best };
 }
 
-/** How long windows put steps off, each step counted once. */
+/** Returns the total time by which windows delay steps, counting each step once. */
 function windowWaits({ start, ready }: EarliestTimes): Duration {
   return start.reduce((sum, at, index) => sum + at - (ready[index] ?? at), 0) as Duration;
 }

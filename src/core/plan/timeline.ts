@@ -8,34 +8,39 @@ import type { WindowSpans } from "../window/index.ts";
 import type { EarliestTimes } from "./schedule.ts";
 import { earliestTimes, latestTimes } from "./schedule.ts";
 
-/** How much later than planned a step may be ([PLN2]); times in PET. */
+/** How much later than planned a step may be ([PLN2]). Times are PET. */
 export interface Slack {
   readonly latestStart: Duration;
   readonly latestFinish: Duration;
   /** Latest start − earliest start. */
   readonly slack: Duration;
-  /** How much later it may finish without moving any successor's earliest start. */
+  /** How much later it may finish without delaying the earliest start of any successor. */
   readonly freeSlack: Duration;
   /** True when the slack is zero. */
   readonly critical: boolean;
 }
 
-/** A plan in time ([PLN1] to [PLN3]). */
+/** The times of a plan ([PLN1] to [PLN3]). */
 export interface Timeline {
-  /** When each step is planned; its waits are those of the course. */
+  /** The planned times of each step. The waits of the plan are those of this course. */
   readonly course: Course;
-  /** Of the same steps as the course, in reading order. */
+  /** The slack of each step in the course, in reading order. */
   readonly slack: ReadonlyMap<StepId, Slack>;
-  /** From the first step of the critical path to the last. */
+  /** The steps of the critical path, from first to last. */
   readonly criticalPath: readonly StepId[];
 }
 
-/** The timeline of a network without deadlock; `null` with a finding for each step that fits no window ([PLN4]). */
+/**
+ * The timeline of a network without deadlock; or `null` with a finding for each step that fits no window ([PLN4]).
+ */
 export type Planned =
   | { readonly timeline: Timeline; readonly unfit: readonly [] }
   | { readonly timeline: null; readonly unfit: readonly Finding[] };
 
-/** Plans a network: earliest and latest times, slack, critical path, by likely durations. The network must have no deadlock. */
+/**
+ * Plans a network with the likely durations: earliest and latest times, slack and critical path. The network must
+ * have no deadlock.
+ */
 export function planTimeline(network: Network, whereabouts: Whereabouts, windows: WindowSpans): Planned {
   const { outline, activity } = network;
   const times = whereabouts.times.map(({ likely }) => likely);

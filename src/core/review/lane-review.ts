@@ -7,13 +7,13 @@ import type { CausedWait, LaneReview, StepReview, WaitTotal } from "./review.ts"
 interface LaneMaterial {
   readonly member: CrewMember;
   readonly flown: Course;
-  /** The steps of the lane in the order of time. */
+  /** The steps of the lane, sorted by time. */
   readonly lane: readonly CourseStep[];
   readonly waits: readonly CausedWait[];
   readonly steps: readonly StepReview[];
 }
 
-/** What became of one crew member's time. */
+/** Returns how one crew member spent the time of the walk. */
 export function laneReview({ member, flown, lane, waits, steps }: LaneMaterial): LaneReview {
   const doings = lane.filter(({ stage }) => stage !== "skipped");
   const until = doings.reduce<Duration>((last, { finish }) => (finish > last ? finish : last), NO_TIME);
@@ -34,7 +34,10 @@ export function laneReview({ member, flown, lane, waits, steps }: LaneMaterial):
   };
 }
 
-/** The time from PET 0 on that some steps take together, those at the same time counted once. */
+/**
+ * Returns the total time after PET 0 that the given steps cover. Steps must be sorted by time; overlapping times
+ * count once.
+ */
 function timeCovered(steps: readonly CourseStep[]): Duration {
   let total = 0;
   let covered = 0;

@@ -33,9 +33,10 @@ const COLUMNS = [
 ] as const;
 
 /**
- * The steps of a review as CSV (RFC 4180: comma, CRLF, quotes doubled, one heading line), times in seconds of PET.
- * A text that a spreadsheet would take for a formula gets an apostrophe in front, as spreadsheets themselves mark text;
- * numbers are never touched. The JSON document carries every text unchanged. `say` puts in words what has to be said.
+ * Returns the steps of a review as CSV (RFC 4180: comma, CRLF, quotes doubled, one heading line), with times in
+ * seconds of PET. A text that a spreadsheet would take for a formula gets an apostrophe in front, which is how
+ * spreadsheets themselves mark text; numbers are never changed. The JSON document has every text unchanged. `say`
+ * turns messages into text.
  */
 export function reviewCsv(review: Review, say: Say): string {
   return stringify(
@@ -44,7 +45,8 @@ export function reviewCsv(review: Review, say: Say): string {
       header: true,
       columns: [...COLUMNS],
       record_delimiter: "windows",
-      // The library quotes a field for the whole record delimiter only; a bare line break needs it as much.
+      // The library quotes a field only when it contains a whole record delimiter, but a single CR or LF needs quotes
+      // too.
       quoted_match: /[\r\n]/,
       escape_formulas: true,
       cast: { boolean: (value) => (value ? "yes" : "no") },

@@ -17,8 +17,8 @@ const stretch = (one: Stretch | null) =>
   };
 
 /**
- * A review as one JSON document: times and differences in seconds (PET, actual − planned), instants in RFC 3339.
- * The same log gives the same document. `say` puts in words what has to be said.
+ * Returns a review as one JSON document. Times are in seconds of PET, differences (actual − planned) in seconds, and
+ * instants in RFC 3339. The same log gives the same document. `say` turns messages into text.
  */
 export function reviewDocument(review: Review, say: Say) {
   const { opened, outline, end } = review;
@@ -126,7 +126,7 @@ const struck = (one: StruckReview, say: Say) => ({
 
 const laneWait = ({ on, time }: WaitTotal) => ({ on, seconds: inSeconds(time) });
 
-/** What a wait was for, in a few words: `EV1 and IV`, `lag after vent`, `window dark`, `hold`. */
+/** Returns a short message that says what a wait was for: `EV1 and IV`, `lag after vent`, `window dark`, `hold`. */
 export function waitMessage(outline: Outline, on: CausedWait["on"]): Message {
   if ("crew" in on) {
     const crew = on.crew.map((id) => outline.crewMember(id)?.call ?? id);

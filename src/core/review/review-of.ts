@@ -11,7 +11,10 @@ import { stepReview } from "./step-review.ts";
 import { struckOf } from "./struck-entries.ts";
 import { taskReview } from "./task-review.ts";
 
-/** Looks a walk back over, as it was at `at` or when it was closed before that; `null` when no walk was opened. */
+/**
+ * Returns the review of a walk as it was at `at`, or when it was closed if that was earlier. Returns `null` when no
+ * walk was opened.
+ */
 export function reviewOf(folded: Folded, at: Instant): Review | null {
   const { ledger } = folded;
   if (!ledger) return null;

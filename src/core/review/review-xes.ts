@@ -27,7 +27,7 @@ interface XesEvent {
   readonly attributes: readonly Attribute[];
 }
 
-/** What events of a walk always have, with the values the standard asks for where they would be missing. */
+/** The attributes that every event of a walk has, with the default values that the standard requires. */
 const EVENT_GLOBALS: readonly Attribute[] = [
   ["string", "concept:name", "UNKNOWN"],
   ["string", "concept:instance", "UNKNOWN"],
@@ -36,14 +36,17 @@ const EVENT_GLOBALS: readonly Attribute[] = [
   ["date", "time:timestamp", "1970-01-01T00:00:00.000Z"],
 ];
 
-/** What XML 1.0 (fifth edition, production 2) does not let stand in a document. */
+/** Matches characters that XML 1.0 (fifth edition, production 2) does not allow in a document. */
 const NO_XML_CHARACTER = /[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu;
 
-/** XML turns a line break in an attribute into a blank, so breaks are written as blanks in the first place. */
+/**
+ * Returns a text for an XML attribute, with white space reduced to single blanks. XML parsers turn a line break in an
+ * attribute into a blank, so it is written as a blank from the start.
+ */
 const attributeText = (value: string) =>
   value.replaceAll(NO_XML_CHARACTER, "\ufffd").replaceAll(/\s+/g, " ").trim();
 
-/** An element as the builder takes it: its name with its children, and its attributes. */
+/** An element in the form that the builder expects: its name with its children, and its attributes. */
 type XmlElement = Readonly<Record<string, unknown>>;
 
 const element = (
@@ -56,9 +59,9 @@ const attributeElement = ([kind, key, value]: Attribute): XmlElement =>
   element(kind, { key, value: attributeText(value) });
 
 /**
- * A review as an event log in XES (IEEE 1849-2016): one log, one trace for the walk, and for each performer of each step
- * an event for its start and one for its completion (a skipped step: one `manualskip`), in the order of time.
- * Events of one joint step share their `concept:instance`.
+ * Returns a review as an event log in XES (IEEE 1849-2016). The log has one trace for the walk. For each performer of
+ * each step, the trace has one event for the start and one for the completion (a skipped step has one `manualskip`),
+ * sorted by time. Events of one joint step share their `concept:instance`.
  */
 export function reviewXes(review: Review, say: Say): string {
   const { outline, opened } = review;
@@ -102,7 +105,7 @@ function eventsOf(review: Review): XesEvent[] {
     if (!entry || !step.actual) return [];
     return entry.performers.flatMap((lane) => eventsFor(step, entry, lane, petZero, review));
   });
-  // Sorting keeps the reading order of what happens at the same time, and starts before completions.
+  // The sort is stable: events at the same time stay in reading order, with starts before completions.
   return events.sort((a, b) => a.at - b.at);
 }
 

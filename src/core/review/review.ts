@@ -4,7 +4,7 @@ import type { Location, Outline } from "../procedure/index.ts";
 import type { CrewId, DecisionId, Duration, Instant, ItemId, StepId, TaskId } from "../units/index.ts";
 import type { Deviation, Folded, IgnoredEntry, OpenedWalk } from "../walk/index.ts";
 
-/** A record that a step asks for, with what was taken. */
+/** A record that a step asks for, with the values that were taken. */
 export interface RecordReview {
   readonly record: string;
   readonly label: string;
@@ -12,7 +12,7 @@ export interface RecordReview {
   readonly unit: string;
   readonly min: number | null;
   readonly max: number | null;
-  /** In the order in which they were taken; empty when none was. */
+  /** The values, in the order in which they were taken; empty when none was. */
   readonly taken: readonly {
     readonly value: number;
     readonly at: Instant;
@@ -21,42 +21,48 @@ export interface RecordReview {
   }[];
 }
 
-/** The confirmation a step asks for; `given` is `null` when nobody gave it. */
+/** The confirmation that a step asks for; `given` is `null` when nobody gave it. */
 export interface ConfirmReview {
   readonly by: CrewId;
   readonly text: string;
   readonly given: { readonly at: Instant; readonly actor: string | null } | null;
 }
 
-/** A note as written. */
+/** A note, with its text as written. */
 export interface NoteReview {
   readonly at: Instant;
   readonly actor: string | null;
   readonly text: string;
 }
 
-/** An entry that was struck, and the strike. */
+/** A struck entry and its strike. */
 export interface StruckReview {
   readonly source: string;
   readonly id: string;
-  /** Its type without the prefix. */
+  /** The type of the entry without the prefix. */
   readonly what: string;
   readonly step: StepId | null;
-  /** When it said to have happened. */
+  /** The time of the entry itself. */
   readonly at: Instant;
   readonly struckAt: Instant;
   readonly struckBy: string | null;
   readonly reason: Said;
 }
 
-/** How a step went: done, skipped, in work or not begun when the review was made, or not performed as decisions came out. */
+/**
+ * How a step ended: done or skipped; in work or not started when the review was made; or not performed under the
+ * decisions that were taken.
+ */
 export type StepEnding = "done" | "skipped" | "in-work" | "open" | "not-performed";
 
-/** One step, planned against actual ([REV1]). Differences are actual − planned, so above zero is later or longer. */
+/**
+ * One step, planned against actual ([REV1]). Differences are actual − planned, so a positive difference means later
+ * or longer.
+ */
 export interface StepReview {
   readonly step: StepId;
   readonly ending: StepEnding;
-  /** `null` when the step is not in the plan: a get-ahead, or a branch that was not expected. */
+  /** `null` when the step is not in the plan, because it is a get-ahead or in a branch that was not expected. */
   readonly planned: CourseStep | null;
   /** `null` until it is done or skipped; a skipped step starts and finishes when it was skipped. */
   readonly actual: CourseStep | null;
@@ -64,10 +70,10 @@ export interface StepReview {
   readonly finishDifference: Duration | null;
   /** Actual − planned duration; `null` for a step that was not done or not planned. */
   readonly timeDifference: Duration | null;
-  /** What kept its performers from starting it sooner, those without a cause left out. */
+  /** The waits that kept its performers from starting it sooner. Waits without a cause are left out. */
   readonly waits: readonly CausedWait[];
   readonly outOfOrder: boolean;
-  /** Why it was skipped; empty when it was not, or nobody said. */
+  /** Why it was skipped; empty when it was not skipped or nobody gave a reason. */
   readonly skipReason: Said;
   readonly reopened: readonly { readonly at: Instant; readonly reason: string }[];
   readonly records: readonly RecordReview[];
@@ -76,37 +82,37 @@ export interface StepReview {
   readonly struck: readonly StruckReview[];
 }
 
-/** A wait with what it was for. */
+/** A wait whose cause is known. */
 export type CausedWait = Wait & { readonly on: NonNullable<Wait["on"]> };
 
-/** What a lane waited on, added up over the walk. */
+/** The total time for which a lane waited on one cause during the walk. */
 export interface WaitTotal {
   readonly on: { readonly crew: readonly CrewId[] } | "lag" | "window" | "hold";
   readonly time: Duration;
 }
 
 /**
- * What became of one crew member's time from PET 0 to `until`: `worked`, `translated`, the sum of `waited`, and `idle`
- * add up to `until`. Two steps done at the same time count once.
+ * How one crew member spent the time from PET 0 to `until`. `worked`, `translated`, the sum of `waited`, and `idle`
+ * add up to `until`. When two steps are done at the same time, that time counts once.
  */
 export interface LaneReview {
   readonly crew: CrewId;
-  /** When the lane's last step that was done was over, or, with a step in work, when the review was made. */
+  /** The finish of the last step of the lane that was done; when a step is in work, the time of the review. */
   readonly until: Duration;
   readonly worked: Duration;
-  /** In steps with a `to`. */
+  /** The time spent in steps with a `to`. */
   readonly translated: Duration;
-  /** On whom or what, longest first. */
+  /** The waiting time for each cause, longest first. */
   readonly waited: readonly WaitTotal[];
-  /** Without a step, though nothing held the next one up. */
+  /** The time without a step in work although nothing held up the next step. */
   readonly idle: Duration;
   readonly done: number;
   readonly skipped: number;
 }
 
-/** One side, planned or actual, of a task. */
+/** The planned or the actual side of a task. */
 export interface TaskStretch extends Stretch {
-  /** Durations of its steps times their performers, added up. */
+  /** The sum over its steps of duration × number of performers. */
   readonly crewTime: Duration;
 }
 
@@ -115,44 +121,47 @@ export interface TaskReview {
   readonly task: TaskId;
   readonly title: string;
   readonly getAhead: boolean;
-  /** `null` when no step of it is in the plan. */
+  /** `null` when the plan has none of its steps. */
   readonly planned: TaskStretch | null;
-  /** From the start of its first step done to the finish of its last; `null` when none was. */
+  /** From the start of its first done step to the finish of its last done step; `null` when no step was done. */
   readonly actual: TaskStretch | null;
-  /** Actual − planned of first start, last finish, the time between them, and crew time. */
+  /** Actual − planned, for the first start, the last finish, the time between them, and the crew time. */
   readonly startDifference: Duration | null;
   readonly finishDifference: Duration | null;
   readonly timeDifference: Duration | null;
   readonly crewTimeDifference: Duration | null;
   readonly done: number;
   readonly skipped: number;
-  /** Steps that were to be performed as decisions came out. */
+  /** The number of its steps that had to be performed under the decisions that were taken. */
   readonly of: number;
 }
 
-/** A walk looked back on ([REV1]): planned against actual, with every deviation. Times are PET unless they are instants. */
+/**
+ * The review of a walk ([REV1]): planned against actual, with every deviation. Times are PET unless they are
+ * instants.
+ */
 export interface Review {
   readonly opened: OpenedWalk;
-  /** The procedure in force, of whose steps the review tells. */
+  /** The procedure in force, whose steps are reviewed. */
   readonly outline: Outline;
   /** The instant of PET 0; `null` when the clock was never started. */
   readonly petZero: Instant | null;
-  /** The instant up to which the walk was looked at: its closing, or the instant asked for. */
+  /** The instant up to which the walk is reviewed: its closing, or the requested instant. */
   readonly until: Instant;
   /** `null` while the walk is not closed. */
   readonly end: {
     readonly end: "complete" | "terminated" | "aborted";
-    /** Why; empty when nobody said. */
+    /** The reason; empty when nobody gave one. */
     readonly reason: Said;
     readonly at: Duration;
   } | null;
   readonly plannedFinish: Duration | null;
-  /** When the last step that was done or skipped was over; `null` when none was. */
+  /** The latest finish of a done or skipped step; `null` when there is none. */
   readonly actualFinish: Duration | null;
   readonly finishDifference: Duration | null;
   /** The elapsed limit, by which the walk must be closed. */
   readonly limit: Duration | null;
-  /** Limit − closing, or before that − the last step complete. */
+  /** Limit − closing; while the walk is not closed, limit − the actual finish. `null` when either is unknown. */
   readonly margin: Duration | null;
   readonly holds: readonly (Stretch & { readonly reason: string; readonly lifted: boolean })[];
   readonly decisions: readonly {

@@ -16,7 +16,7 @@ interface StepMaterial {
   readonly struck: readonly StruckReview[];
 }
 
-/** One step of a walk, planned against actual. */
+/** Returns the review of one step of a walk, planned against actual. */
 export function stepReview({
   ledger,
   entry,

@@ -3,7 +3,7 @@ import type { Folded } from "../walk/index.ts";
 import { strikeReason } from "../walk/index.ts";
 import type { StruckReview } from "./review.ts";
 
-/** The struck entries of a log, in the order in which they were struck. */
+/** Returns the struck entries of a log, in the order in which they were struck. */
 export function struckOf({ entries, struck, timeOf }: Folded): StruckReview[] {
   return entries
     .flatMap((entry): StruckReview[] => {

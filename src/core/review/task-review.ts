@@ -5,7 +5,7 @@ import { minus } from "../units/index.ts";
 import { difference } from "./differences.ts";
 import type { StepReview, TaskReview, TaskStretch } from "./review.ts";
 
-/** One task, planned against actual, from the reviews of all steps. */
+/** Returns the review of one task, planned against actual, from the reviews of all steps. */
 export function taskReview(outline: Outline, task: Task, steps: readonly StepReview[]): TaskReview {
   const own = steps.filter(({ step }) => outline.step(step)?.task === task);
   const planned = stretchOf(outline, own, (step) => step.planned);

@@ -22,7 +22,7 @@ import {
 import type { WalkCommand, WalkPhase } from "./walk-machine.ts";
 import { walkMay } from "./walk-machine.ts";
 
-/** Why a walk refuses a command in a phase. */
+/** Returns the reason why a walk in the given phase refuses a command. */
 function whyNot(phase: WalkPhase, command: WalkCommand): Message {
   if (phase === "closed") return message("walk/is-closed");
   if (phase === "prepared") return message("walk/clock-not-started");
@@ -74,8 +74,8 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
 }
 
 /**
- * The ledger after an entry, or why the entry had no effect ([LOG4]). `ledger` is `null` before the walk was opened.
- * Strikes are not handled here: the fold leaves struck entries out.
+ * Returns the ledger after an entry, or the reason why the entry had no effect ([LOG4]). `ledger` is `null` before
+ * the walk was opened. Strikes are not handled here: the fold skips struck entries.
  */
 export function applyEntry(ledger: Ledger | null, entry: Entry): Applied {
   const { fact, problem } = entry.read;

@@ -7,8 +7,8 @@ import type { Ledger, OpenedWalk } from "./ledger.ts";
 const known = new WeakMap<Outline, Map<Instant | null, Plan>>();
 
 /**
- * The plan of record, with which a walk is compared: that of the procedure as opened, decisions as expected, from the
- * planned start, or from the real one when none was planned.
+ * Returns the plan of record, which is the baseline for a walk. It plans the procedure as it was opened, with every
+ * decision as expected. It starts at the planned start, or at the actual start when none was planned.
  */
 export function basePlanOf({ opened, petZero }: Pick<Ledger, "opened" | "petZero">): Plan {
   const { outline } = opened.procedure;

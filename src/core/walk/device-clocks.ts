@@ -3,25 +3,28 @@ import { appliedOffset, compareEntries, deviceOf } from "../log/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { later, NO_TIME, ofSeconds } from "../units/index.ts";
 
-/** The clock of a device held against a hub's. */
+/** A comparison of a device clock with the clock of a hub. */
 export interface ClockReading extends ClockOffset {
-  /** `/devices/…` */
+  /** The device part of an entry source, as in `/devices/…`. */
   readonly device: string;
   readonly hub: string;
-  /** When it was read, by the device's own clock. */
+  /** When the clocks were compared, by the device clock. */
   readonly at: Instant;
   readonly entry: Entry;
 }
 
-/** What is known of the clocks of the devices that wrote a log. */
+/** What is known about the clocks of the devices that wrote a log. */
 export interface DeviceClocks {
-  /** In the order of the log. */
+  /** The comparisons, in the order of the log. */
   readonly readings: readonly ClockReading[];
-  /** The clock offset to add to the time of an entry: zero for a device that was never compared, or is right within half a second. */
+  /**
+   * Returns the offset to add to the time of an entry. It is zero when the device was never compared, or when its
+   * clock is right to within half a second.
+   */
   clockOffsetOf(entry: Entry): Duration;
 }
 
-/** The reading an entry is; `null` when it is none. */
+/** Reads an entry as a clock comparison; returns `null` for any other entry. */
 function readingOf(entry: Entry): ClockReading | null {
   const { fact } = entry.read;
   if (fact?.name !== "clock.compared") return null;
@@ -36,8 +39,9 @@ function readingOf(entry: Entry): ClockReading | null {
 }
 
 /**
- * The clocks of a log's devices, from its `clock.compared` entries in any order. A reading holds from its place in the
- * order on; the first of a device also for all that the device entered before it, when nobody could tell yet.
+ * Works out the device clocks from the `clock.compared` entries, which may come in any order. A reading applies to
+ * all entries of its device from its own place in the log order up to the next reading. The first reading of a device
+ * also applies to everything the device entered earlier, because there is no better value for those entries.
  */
 export function deviceClocks(entries: Iterable<Entry>): DeviceClocks {
   const readings = [...entries]
@@ -60,7 +64,7 @@ export function deviceClocks(entries: Iterable<Entry>): DeviceClocks {
   };
 }
 
-/** An entry with its time as the hub's clock would have had it. */
+/** Returns the entry with its time converted to the clock of the hub. */
 export function corrected(entry: Entry, clocks: DeviceClocks): Entry {
   const clockOffset = clocks.clockOffsetOf(entry);
   return clockOffset === NO_TIME ? entry : { ...entry, at: later(entry.at, clockOffset) };

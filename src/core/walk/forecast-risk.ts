@@ -2,18 +2,24 @@ import type { Risk, RiskModel } from "../plan/index.ts";
 import { riskModelOf, sampleRisk } from "../plan/index.ts";
 import type { WalkState } from "./walk-state.ts";
 
-/** So many samples put a probability within about two percentage points, in a few milliseconds. */
+/**
+ * With this many samples a probability is accurate to about two percentage points, and sampling takes a few
+ * milliseconds.
+ */
 const SAMPLES = 2000;
 
-/** The seed of forecasts: fixed, so that the same walk at the same instant gives the same figure on every device. */
+/** The seed for forecasts. It is fixed so that every device shows the same figure for the same walk and instant. */
 const SEED = 1;
 
-/** What is to be sampled for the risk of the rest of a walk ([FOR2]); `null` when there is no forecast. */
+/** Returns the model to sample for the risk of the rest of a walk ([FOR2]), or `null` when there is no forecast. */
 export function forecastRiskModel({ forecast }: Pick<WalkState, "forecast">): RiskModel | null {
   return forecast && riskModelOf(forecast);
 }
 
-/** The risk of the rest of a walk ([FOR2]): complete steps as they were, those in work on condition that they are not over. */
+/**
+ * Returns the risk of the rest of a walk ([FOR2]), or `null` when there is no forecast. Complete steps keep their
+ * times. Durations of steps in work are drawn on the condition that the step is not over yet.
+ */
 export function forecastRisk(
   state: Pick<WalkState, "forecast">,
   samples: number = SAMPLES,

@@ -11,7 +11,7 @@ import type { WalkScenario } from "./scenario-cache.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
 import { completeStep, courseOf, inWork, petAt } from "./walk-course.ts";
 
-/** The scenario a forecast runs over: get-aheads that are neither begun nor complete are left out ([PRO9]). */
+/** Returns the scenario to forecast. It leaves out get-aheads that are neither started nor complete ([PRO9]). */
 function forecastScenario(ledger: Ledger, working: ReadonlyMap<StepId, Instant>): WalkScenario {
   const { outline } = ledger.inForce;
   const leftOut = outline.steps.flatMap(({ step, getAhead }) =>
@@ -22,8 +22,9 @@ function forecastScenario(ledger: Ledger, working: ReadonlyMap<StepId, Instant>)
 }
 
 /**
- * The network with each step to come linked to the open step before it in its lane, where complete steps stand between them
- * (skipped ahead, done out of order): one at a time ([PRO1]) holds for what is left of a lane.
+ * Returns the network with extra links between open steps of the same lane that have complete steps between them
+ * (because steps were skipped ahead or done out of order). The links keep the rest of a lane to one step at a time
+ * ([PRO1]).
  */
 function linkedOverComplete(ledger: Ledger, network: Network): Network {
   const { steps } = network.outline;
@@ -47,9 +48,10 @@ function linkedOverComplete(ledger: Ledger, network: Network): Network {
 }
 
 /**
- * The forecast at an instant ([FOR1]): complete steps keep their times, a step in work finishes at max(now, start + likely), a
- * step not started obeys [PLN1], not before now. `null` in a deadlock, or when a step to come fits no window any more. Before
- * the clock is started the plan is the forecast; a closed walk has only what was complete.
+ * Returns the forecast at an instant ([FOR1]). Complete steps keep their times. A step in work finishes at max(now,
+ * start + likely). A step that has not started obeys [PLN1] and does not start before now. Before the clock is
+ * started, the forecast is the plan of record. The forecast of a closed walk has only the complete steps. Returns
+ * `null` when there is a deadlock, or when a remaining step does not fit any window.
  */
 export function forecastOf(ledger: Ledger, at: Instant): Course | null {
   const { petZero } = ledger;
@@ -93,7 +95,7 @@ export function forecastOf(ledger: Ledger, at: Instant): Course | null {
   }
 }
 
-/** A step in work is due after its likely duration, or now when that is over. */
+/** Returns a step in work that finishes after its likely duration, or now when that time has passed. */
 function stepInWork(step: StepId, start: Duration, likely: Duration, now: Duration): CourseStep {
   const due = plus(start, likely);
   return { step, start, finish: due > now ? due : now, stage: "in-work" };

@@ -7,20 +7,26 @@ import { earliestFit } from "../window/index.ts";
 import type { Hold, Ledger } from "./ledger.ts";
 import { isComplete, progressOf } from "./ledger.ts";
 
-/** The decision a step's `when` needs that has not been taken; `null` when all are. */
+/** Returns the first decision in a step's `when` that has not been taken, or `null` when all of them have been. */
 export function undecided(ledger: Ledger, entry: OutlineStep): DecisionId | null {
   if (!entry.step.when) return null;
   const names = Object.keys(entry.step.when) as DecisionId[];
   return names.find((name) => !ledger.outcomes.has(name)) ?? null;
 }
 
-/** The step a lane has come to; `null` when all its steps are complete. */
+/**
+ * Returns the current step of a lane, which is its first step that is not complete, or `null` when all its steps are
+ * complete.
+ */
 export function stepOfLane(ledger: Ledger, lane: number): OutlineStep | null {
   const next = ledger.lanes[lane]?.next ?? null;
   return next === null ? null : ledger.inForce.outline.step(next);
 }
 
-/** What the entries so far say of whether steps may start. Nothing is known of when open steps will be complete. */
+/**
+ * The situation according to the entries so far, used to tell whether steps may start. It makes no guess about when
+ * open steps will be complete.
+ */
 export class LedgerSituation implements Situation {
   readonly network: Ledger["network"];
   protected readonly ledger: Ledger;
@@ -64,12 +70,18 @@ export class LedgerSituation implements Situation {
   }
 }
 
-/** Who holds up an open, active step: performers who have not come to it, and performers of predecessors that are not complete. */
+/**
+ * Returns who holds up an open, active step: its performers who are still at an earlier step, and the performers of
+ * its incomplete predecessors.
+ */
 export function blockersOf(ledger: Ledger, entry: OutlineStep): readonly CrewHoldUp[] {
   return crewHoldUps(new LedgerSituation(ledger), entry);
 }
 
-/** When performers and predecessors, lags included, let a step start on which nobody is waited for. */
+/**
+ * Returns the instant from which performers, predecessors (with lags) and decisions allow a step to start. It is only
+ * meaningful when nobody holds the step up.
+ */
 export function readyAt(ledger: Ledger, { index, step, performers }: OutlineStep): Instant {
   const { network, lanes, decidedAt } = ledger;
   let ready = ledger.petZero ?? ledger.opened.at;
@@ -87,16 +99,22 @@ export function readyAt(ledger: Ledger, { index, step, performers }: OutlineStep
   return ready;
 }
 
-/** When a step may start, once performers and predecessors let it. */
+/** The earliest start of a step that its performers and predecessors allow. */
 export interface EarliestStart {
   readonly at: Instant;
-  /** The window that puts the start off; `null` when none does. */
+  /** The window that delays the start; `null` when no window does. */
   readonly window: WindowId | null;
-  /** The hold that is in force then and has yet to be lifted, `at` being the earliest it could start; `null` when there is none. */
+  /**
+   * The hold that blocks the start and has not been lifted; `at` is then only a lower bound. `null` when there is
+   * none.
+   */
   readonly hold: Hold | null;
 }
 
-/** When a step may start from `ready` on: not during a hold, and wholly in its windows. `null` when no span fits any more. */
+/**
+ * Returns the earliest start of a step at or after `ready` that is not during a hold and keeps the whole step inside
+ * its windows. Returns `null` when no remaining span is long enough.
+ */
 export function earliestStart(ledger: Ledger, entry: OutlineStep, ready: Instant): EarliestStart | null {
   const petZero = ledger.petZero ?? ledger.opened.at;
   const length = ledger.whereabouts.times[entry.index]?.likely ?? (0 as Duration);
@@ -106,7 +124,7 @@ export function earliestStart(ledger: Ledger, entry: OutlineStep, ready: Instant
     const hold = ledger.holds.find(({ from, until }) => at >= from && (until === null || at < until));
     if (hold) {
       if (hold.until === null) return { at, window, hold };
-      // Another hold may have been called by then.
+      // Another hold may be in force at that instant, so check again.
       at = hold.until;
       continue;
     }
@@ -119,7 +137,10 @@ export function earliestStart(ledger: Ledger, entry: OutlineStep, ready: Instant
   }
 }
 
-/** When an open step started or will start by itself ([WLK2]); `null` while somebody is waited for, or for ever when no window fits. */
+/**
+ * Returns when an open step started, or when it will start as time passes ([WLK2]). Returns `null` while the step
+ * waits for somebody, or when no window fits it.
+ */
 export function startOf(ledger: Ledger, entry: OutlineStep): EarliestStart | null {
   const { saidStart } = progressOf(ledger, entry.step.id);
   if (saidStart !== null) return { at: saidStart, window: null, hold: null };

@@ -1,6 +1,7 @@
 /**
- * A list to which members are only ever added, at its end. Never changed in place: adding gives a longer list that shares its
- * members with the shorter one, so that a list of n members built one by one takes n steps and room for n.
+ * A list that only grows at its end. A list is never changed in place: adding a member returns a longer list that
+ * shares its storage with the shorter one. Building a list of n members one by one therefore takes O(n) time and
+ * space.
  */
 export class GrowingList<Member> implements Iterable<Member> {
   readonly #shared: Member[];
@@ -11,26 +12,27 @@ export class GrowingList<Member> implements Iterable<Member> {
     this.length = length;
   }
 
-  /** The list of these members. */
+  /** Returns a list of the given members. */
   static of<Member>(members: readonly Member[] = []): GrowingList<Member> {
     return new GrowingList([...members], members.length);
   }
 
-  /** The list with one more member. */
+  /** Returns a list with one more member at its end; this list does not change. */
   and(member: Member): GrowingList<Member> {
-    // Only the longest of the lists that share members may write behind its end; any other begins an array of its own.
+    // Only the longest list that shares the array may append to it. A shorter list must copy, or it would overwrite a
+    // member of the longer one.
     const isLongest = this.#shared.length === this.length;
     const shared = isLongest ? this.#shared : this.toArray();
     shared.push(member);
     return new GrowingList(shared, this.length + 1);
   }
 
-  /** The last member; `undefined` for an empty list. */
+  /** Returns the last member, or `undefined` for an empty list. */
   last(): Member | undefined {
     return this.#shared[this.length - 1];
   }
 
-  /** The members as an array of the reader's own. */
+  /** Returns the members as a copy that the caller may change. */
   toArray(): Member[] {
     return this.#shared.slice(0, this.length);
   }

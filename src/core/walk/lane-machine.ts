@@ -6,15 +6,17 @@ import { RefusedCommandError } from "./refused-command-error.ts";
 export type LaneStatus = "ready" | "working" | "waiting" | "finished";
 
 /**
- * What can happen to a lane: the clock is started (`begin`), its next step can start (`work`), it has come past a step and there
- * is another (`advance`) or none (`finish`), or it has been led back to a step it was past (`reopen`).
+ * The events of a lane. `begin`: the clock is started. `work`: its next step can start. `advance`: it has passed a
+ * step and has another one. `finish`: it has passed its last step. `reopen`: it was sent back to a step it had
+ * passed.
  */
 export type LaneCommand = "begin" | "work" | "advance" | "finish" | "reopen";
 
 /**
- * Ready until the clock is started, then waiting for its next step or working on it, one at a time ([PRO1]), until none is
- * left. A lane is past a step whether it worked on it or not: a step can be skipped, or marked before its time. Only a
- * reopened step, or a decision taken otherwise, brings a finished lane back. Every other command is refused.
+ * A lane is ready until the clock is started. After that it waits for its next step or works on it, one step at a
+ * time ([PRO1]), until no step is left. A lane can pass a step without working on it, because a step can be skipped
+ * or marked early. Only a reopened step or a changed decision brings a finished lane back. The machine refuses every
+ * other command.
  */
 export const laneMachine = setup({ types: { events: {} as { type: LaneCommand } } }).createMachine({
   id: "lane",
@@ -34,7 +36,7 @@ export function laneMay(status: LaneStatus, command: LaneCommand): boolean {
   return answer(status, command) !== null;
 }
 
-/** The status that a command leads to. A command that the lane refuses is a {@link RefusedCommandError}. */
+/** Returns the status after a command. Throws a {@link RefusedCommandError} when the lane refuses the command. */
 export function statusAfter(status: LaneStatus, command: LaneCommand): LaneStatus {
   const next = answer(status, command);
   if (next === null) throw new RefusedCommandError(`a lane that is ${status} cannot ${command}`);

@@ -5,14 +5,17 @@ import { statusAfter } from "./lane-machine.ts";
 import type { LaneProgress, Ledger } from "./ledger.ts";
 import { isComplete, progressOf } from "./ledger.ts";
 
-/** What tells how far lanes have come. */
+/** The parts of a ledger that determine the progress of its lanes. */
 type Progress = Pick<Ledger, "inForce" | "network" | "lanes" | "steps">;
 
-/** Follows a lane over its complete steps, from its step `from` on (from its first step when that is `null`). */
+/**
+ * Moves a lane over its complete steps, beginning at the step `from` (at its first step when `from` is `null`).
+ * Returns its first open step and when the lane became free for it.
+ */
 function followed(ledger: Progress, lane: number, from: StepId | null): Pick<LaneProgress, "next" | "free"> {
   const { outline } = ledger.inForce;
   const indices = ledger.network.lanes[lane] ?? [];
-  // A lane holds its steps in reading order.
+  // The steps of a lane are in reading order, which allows a binary search.
   let position = from === null ? 0 : bisectLeft(indices, outline.step(from)?.index ?? 0);
   let free = from === null ? null : (ledger.lanes[lane]?.free ?? null);
   for (; position < indices.length; position += 1) {
@@ -25,13 +28,13 @@ function followed(ledger: Progress, lane: number, from: StepId | null): Pick<Lan
   return { next: null, free };
 }
 
-/** The status of a lane after a command, and after it is found that nothing is left to do. */
+/** Returns the status of a lane after a command. The lane also finishes when it has no next step. */
 function told(status: LaneStatus, command: LaneCommand, next: StepId | null): LaneStatus {
   const after = statusAfter(status, command);
   return next === null ? statusAfter(after, "finish") : after;
 }
 
-/** The lanes when the clock is started. */
+/** Returns the lanes as they are when the clock is started. */
 export function lanesBegun(ledger: Ledger): readonly LaneProgress[] {
   return ledger.lanes.map(({ status }, lane) => {
     const found = followed(ledger, lane, null);
@@ -39,7 +42,7 @@ export function lanesBegun(ledger: Ledger): readonly LaneProgress[] {
   });
 }
 
-/** The lanes moved on over what has become complete in a table of steps. */
+/** Returns the lanes moved past the steps that are complete in the given table. */
 export function lanesAdvanced(ledger: Ledger, steps: Ledger["steps"]): Ledger["lanes"] {
   const { inForce, network, lanes: before } = ledger;
   let lanes: LaneProgress[] | null = null;
@@ -52,7 +55,10 @@ export function lanesAdvanced(ledger: Ledger, steps: Ledger["steps"]): Ledger["l
   return lanes ?? before;
 }
 
-/** The lanes followed anew from their beginning: after a step was reopened, or a decision changed what is active. */
+/**
+ * Returns the lanes worked out again from their first step, after a step was reopened or a decision changed which
+ * steps are active.
+ */
 export function lanesRewound(
   { inForce, network, lanes }: Omit<Progress, "steps">,
   steps: Ledger["steps"],

@@ -1,31 +1,33 @@
 import type { Ledger } from "./ledger.ts";
 
-/** The ledgers behind so many of the newest entries are all kept: what comes in late, or is struck, mostly stands among them. */
+/**
+ * How many of the most recent ledgers are all kept. Late entries and struck entries are mostly among the most recent.
+ */
 const NEWEST = 64;
 
-/** Behind those, one ledger for so many entries is kept. */
+/** Among older ledgers, one is kept for each interval of this many entries. */
 const INTERVAL = 256;
 
-/** A ledger that was kept, and how many entries lead to it. */
+/** A kept ledger, and the number of entries that lead to it. */
 interface KeptLedger {
   readonly length: number;
   readonly ledger: Ledger | null;
 }
 
 /**
- * The ledgers on the way through a log, so that folding again can begin in its middle: all of the newest, older ones at
- * intervals, so that a long log does not need room for as many ledgers as it has entries.
+ * Intermediate ledgers of a log, from which a fold can resume in the middle. It keeps all recent ledgers and older
+ * ones at intervals, so that a long log does not need memory for one ledger per entry.
  */
 export class LedgerTrail {
   readonly #kept = new Map<number, Ledger | null>();
   #length = 0;
 
-  /** The ledger behind all entries so far; `null` before a walk was opened. */
+  /** The ledger after all entries so far; `null` before a walk was opened. */
   get last(): Ledger | null {
     return this.#kept.get(this.#length) ?? null;
   }
 
-  /** Adds the ledger behind one more entry. */
+  /** Adds the ledger that results from one more entry. */
   push(ledger: Ledger | null): void {
     this.#length += 1;
     this.#kept.set(this.#length, ledger);
@@ -33,7 +35,10 @@ export class LedgerTrail {
     if (old % INTERVAL !== 0) this.#kept.delete(old);
   }
 
-  /** Forgets what lies behind the first `length` entries, and goes back to the last ledger kept up to there, which is returned. */
+  /**
+   * Goes back to the last kept ledger that results from at most `length` entries, forgets all later ones, and returns
+   * it.
+   */
   goBackTo(length: number): KeptLedger {
     let at = Math.min(length, this.#length);
     while (at > 0 && !this.#kept.has(at)) at -= 1;

@@ -21,7 +21,7 @@ import type { LaneStatus } from "./lane-machine.ts";
 import type { StepTable } from "./step-table.ts";
 import type { WalkPhase } from "./walk-machine.ts";
 
-/** A value taken for a record. */
+/** A value that was entered for a record. */
 export interface TakenRecord {
   readonly record: RecordId;
   readonly value: number;
@@ -34,18 +34,21 @@ export interface TakenRecord {
 /** How far a step has come. */
 export interface StepProgress {
   readonly status: "open" | "done" | "skipped";
-  /** When it was said to have started; `null` when nobody said. */
+  /** When somebody entered that it started; `null` when nobody did. */
   readonly saidStart: Instant | null;
-  /** When it started, as far as known: set once it is done or skipped. */
+  /** When it started, entered or inferred; `null` until it is done or skipped. */
   readonly start: Instant | null;
   /** When it was done or skipped; `null` while open. */
   readonly finish: Instant | null;
   readonly outOfOrder: boolean;
-  /** Why it was skipped; empty when it was not, or nobody said. */
+  /** Why it was skipped; empty when it was not skipped or nobody gave a reason. */
   readonly skipReason: string;
-  /** That a played crew left it out for want of time, by what was needed and what margin there was, in seconds; else `null`. */
+  /**
+   * Set when a played crew skipped it for lack of time: the time it needed and the margin there was, in seconds.
+   * `null` otherwise.
+   */
   readonly leftOut: { readonly needed: number; readonly margin: number } | null;
-  /** Each time it was opened again after it was complete, in the order of the log. */
+  /** Each time it was reopened after it was complete, in the order of the log. */
   readonly reopened: readonly { readonly at: Instant; readonly reason: string }[];
   readonly records: readonly TakenRecord[];
   readonly confirmed: { readonly at: Instant; readonly actor: string | null } | null;
@@ -55,7 +58,9 @@ export interface StepProgress {
     readonly id: string;
     readonly actor: string | null;
   } | null;
-  /** Who else marked it done, from other devices, in the order of the log: they confirm the mark that counts. */
+  /**
+   * The marks by which other devices also marked it done, in the order of the log. They confirm the mark that counts.
+   */
   readonly alsoDone: readonly {
     readonly at: Instant;
     readonly actor: string | null;
@@ -63,24 +68,27 @@ export interface StepProgress {
   }[];
 }
 
-/** How far a crew member's lane has come. */
+/** The progress of the lane of one crew member. */
 export interface LaneProgress {
   /** Its first step that is not complete; `null` when there is none. */
   readonly next: StepId | null;
-  /** When the last of the steps before that was complete; `null` when there was none. */
+  /** The latest completion of the steps before `next`; `null` when there is none. */
   readonly free: Instant | null;
-  /** As the entries have it: time alone makes a waiting lane work on its next step, which is only known at an instant. */
+  /**
+   * The status according to the entries alone. A waiting lane starts work simply because time passes, so whether it
+   * works can only be told for a given instant.
+   */
   readonly status: LaneStatus;
 }
 
-/** A hold; `until` is `null` while it lasts. */
+/** A hold; `until` is `null` while it is in force. */
 export interface Hold {
   readonly from: Instant;
   readonly until: Instant | null;
   readonly reason: string;
 }
 
-/** A note, of a step or of the walk. */
+/** A note on a step, or on the walk when `step` is `null`. */
 export interface Note {
   readonly at: Instant;
   readonly actor: string | null;
@@ -102,16 +110,16 @@ export interface SupplyReading {
   readonly value: number;
 }
 
-/** An item moved by an entry of its own. */
+/** A move of an item, by a step or by an entry of its own. */
 export interface ItemMove {
   readonly at: Instant;
   readonly item: ItemId;
   readonly to: Location;
-  /** The step whose completion moved it; `null` when it was entered by itself. */
+  /** The step whose completion moved it; `null` when the move was entered directly. */
   readonly step: StepId | null;
 }
 
-/** Something that was done otherwise than planned. */
+/** Something that was done differently from the plan. */
 export interface Deviation {
   readonly kind: "skipped" | "out-of-order" | "record-out-of-range" | "amended" | "struck";
   readonly step: StepId | null;
@@ -119,14 +127,14 @@ export interface Deviation {
   readonly at: Instant;
 }
 
-/** An entry without effect, and why ([LOG4]). */
+/** An entry that had no effect, with the reason ([LOG4]). */
 export interface IgnoredEntry {
   readonly source: string;
   readonly id: string;
   readonly reason: Message;
 }
 
-/** A procedure as written, and laid out. */
+/** A procedure file together with its outline. */
 export interface LaidOutProcedure {
   readonly file: ProcedureFile;
   readonly outline: Outline;
@@ -136,23 +144,26 @@ export interface LaidOutProcedure {
 export interface OpenedWalk {
   readonly walk: WalkId;
   readonly at: Instant;
-  /** The procedure of record, with which the walk is compared. What is followed is the one in force. */
+  /** The procedure of record, against which the walk is compared. The crew follows the procedure in force. */
   readonly procedure: LaidOutProcedure;
   readonly mode: "live" | "rehearsal";
   readonly plannedStart: Instant | null;
-  /** Where day and night come from; `null` when nothing was said. */
+  /** The source of day and night; `null` when none was given. */
   readonly light: RecordedLight | null;
   /** Names of the people, by crew id, where given. */
   readonly names: ReadonlyMap<string, string>;
 }
 
 /**
- * What the entries so far amount to. Never changed in place: each entry gives a new one, so that keeping an old one costs
- * nothing and folding again from it is safe.
+ * The state that results from the entries so far. A ledger is never changed in place: each entry gives another
+ * ledger, so old ones can be kept cheaply and folding can safely resume from any of them.
  */
 export interface Ledger {
   readonly opened: OpenedWalk;
-  /** The procedure that is followed: as opened, until the plan is amended. Everything below is of its steps. */
+  /**
+   * The procedure that is followed: the one the walk was opened with, until the plan is amended. Everything below
+   * refers to its steps.
+   */
   readonly inForce: LaidOutProcedure;
   readonly phase: WalkPhase;
   /** The instant of PET 0; `null` before the clock was started. */
@@ -160,22 +171,25 @@ export interface Ledger {
   readonly closed: {
     readonly at: Instant;
     readonly end: "complete" | "terminated" | "aborted";
-    /** As somebody wrote it; empty when nobody did. */
+    /** The reason as somebody wrote it; empty when nobody did. */
     readonly reason: string;
-    /** That a played walk was closed since no lane could go on. */
+    /** True when a played walk was closed because no lane could go on. */
     readonly stuck: boolean;
   } | null;
   readonly outcomes: Outcomes;
-  /** When each decision came out as it stands: the steps of its branches are not performed before ([WLK5]). */
+  /** When each decision got its current outcome. The steps of its branches are not performed before that ([WLK5]). */
   readonly decidedAt: ReadonlyMap<DecisionId, Instant>;
-  /** The steps as decisions stand, get-aheads included, undecided ones as expected. */
+  /**
+   * The network of active steps with the decisions taken so far, and open decisions as expected. Get-aheads are
+   * included.
+   */
   readonly network: Network;
-  /** Where the crew is along that network, and how long its steps take. */
+  /** The places of the crew along that network, and the durations of its steps. */
   readonly whereabouts: Whereabouts;
-  /** The windows in PET, as far as known before the clock was started or by its start. */
+  /** The windows in PET: from the planned start before the clock is started, from PET 0 after that. */
   readonly windows: WindowSpans;
   readonly steps: StepTable<StepProgress>;
-  /** By index in `crew`. */
+  /** The lanes, by index in `crew`. */
   readonly lanes: readonly LaneProgress[];
   readonly custody: Custody;
   readonly moves: GrowingList<ItemMove>;
@@ -186,7 +200,7 @@ export interface Ledger {
   readonly deviations: readonly Deviation[];
 }
 
-/** A step nobody has touched. */
+/** The progress of a step that no entry refers to. */
 export const UNTOUCHED: StepProgress = {
   status: "open",
   saidStart: null,
@@ -202,7 +216,7 @@ export const UNTOUCHED: StepProgress = {
   alsoDone: [],
 };
 
-/** How far a step has come; one that is not in the ledger has not been touched. */
+/** Returns the progress of a step. A step that is missing from the ledger counts as untouched. */
 export function progressOf({ steps }: Pick<Ledger, "steps">, step: StepId): StepProgress {
   return steps.get(step) ?? UNTOUCHED;
 }

@@ -2,9 +2,9 @@ import type { AnyStateMachine } from "xstate";
 import { transition } from "xstate";
 
 /**
- * How a machine answers a command in a state: the state it comes to, or `null` when it refuses. The machines here have no
- * context, so that the name of a state is the whole state; each answer is asked of XState once and kept, which makes it as
- * cheap as a look-up.
+ * Returns a function that tells the state after a command, or `null` when the machine refuses the command. The
+ * machines here have no context, so the name of a state is the whole state. XState is asked once for each pair of
+ * state and command; the answer is cached, so later calls cost one look-up.
  */
 export function stepperOf<State extends string, Command extends string>(
   machine: AnyStateMachine,

@@ -16,7 +16,10 @@ type OpenedFact = Extract<Fact, { name: "walk.opened" }>;
 
 const read = new WeakMap<object, LaidOutProcedure | Message>();
 
-/** Reads the procedure an entry carries, once per entry: folding again from the start must not cost a parse. */
+/**
+ * Reads the procedure in an entry, or returns the reason why it cannot be read. The result is cached per entry, so
+ * that folding again from the start does not parse again.
+ */
 function procedureOf(value: unknown): LaidOutProcedure | Message {
   const known = typeof value === "object" && value !== null ? read.get(value) : undefined;
   if (known !== undefined) return known;
@@ -29,7 +32,7 @@ function procedureOf(value: unknown): LaidOutProcedure | Message {
   return found;
 }
 
-/** The ledger of a walk that has just been opened; ignored when the procedure in the entry cannot be read. */
+/** Returns the ledger of a walk that has just been opened. The entry is ignored when its procedure cannot be read. */
 export function openWalk(entry: Entry, fact: OpenedFact): Applied {
   const procedure = procedureOf(fact.procedure);
   if ("key" in procedure) return ignored(message("walk/unusable-procedure", { why: procedure }));

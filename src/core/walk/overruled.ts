@@ -3,16 +3,19 @@ import { deviceOf, keyOf } from "../log/index.ts";
 import type { StepId } from "../units/index.ts";
 import type { Folded } from "./walk-fold.ts";
 
-/** A mark that one device made and that lost against another device's mark of the same step ([LOG3]: the order decides). */
+/**
+ * A mark by one device that lost against a mark of the same step by another device. The order of the log decides
+ * which one counts ([LOG3]).
+ */
 export interface Overruled {
   /** `source` and `id` of the mark that lost. */
   readonly key: string;
   readonly step: StepId;
-  /** What was entered and did not count. */
+  /** The mark that was entered and does not count. */
   readonly lost: "done" | "skipped";
-  /** What counts. */
+  /** The mark that counts. */
   readonly stands: "done" | "skipped";
-  /** Who entered what counts; `null` when nobody is named. */
+  /** Who entered the mark that counts; `null` when no person is named. */
   readonly by: string | null;
 }
 
@@ -22,8 +25,8 @@ const MARKS: Partial<Record<Fact["name"], "done" | "skipped">> = {
 };
 
 /**
- * The marks of a device that did not count because another device had marked the step otherwise before them in the order.
- * Two who mark it done agree, and neither is overruled.
+ * Returns the marks of a device that do not count because another device marked the step differently earlier in the
+ * log order. When two devices both mark a step done, they agree and neither is overruled.
  */
 export function overruledOf(folded: Folded, device: string): readonly Overruled[] {
   const { ledger } = folded;

@@ -1,4 +1,7 @@
-/** A machine was told to do what may not happen in its state: a mistake of this program, not of whoever made an entry. */
+/**
+ * Thrown when a machine gets a command that its state does not allow. That is a bug in this program and never the
+ * fault of the person who made an entry.
+ */
 export class RefusedCommandError extends Error {
   override readonly name = "RefusedCommandError";
 }

@@ -14,7 +14,7 @@ import { inWork } from "./walk-course.ts";
 /** How long a played crew takes for each step. */
 export type PlayedTimes = ReadonlyMap<StepId, Duration>;
 
-/** Draws the time of every step once, in reading order, so that a seed gives the same rehearsal again. */
+/** Draws the duration of every step once, in reading order. The same seed gives the same rehearsal. */
 export function playedTimesOf(ledger: Ledger, random: RandomSource): PlayedTimes {
   const sample = pertSampler(random);
   return new Map(
@@ -25,20 +25,22 @@ export function playedTimesOf(ledger: Ledger, random: RandomSource): PlayedTimes
   );
 }
 
-/** What the played crew does next, and when. */
+/** The next thing the played crew does, and when. */
 export interface PlayedMove {
   readonly at: Instant;
   readonly drafts: readonly Draft[];
 }
 
-/** A played crew begins a get-ahead only when so much of the elapsed limit is forecast to be left after it. */
+/**
+ * A played crew starts a get-ahead only when the forecast leaves at least this much of the elapsed limit after it.
+ */
 const MARGIN_KEPT = (15 * 60_000) as Duration;
 
 /**
- * The next thing a played crew does: completes the step in work that is over first, with its records in the middle of
- * what is allowed, its confirmation and its decision as expected; or skips a get-ahead task it has come to, when that
- * would leave less than 15 min of margin. `null` when every lane is finished, or nothing can go on.
- * `now` is when the crew looks; nothing is done before it.
+ * Returns the next thing a played crew does. It completes the step in work that is over first; its records get values
+ * in the middle of the allowed range, and its confirmation and decision are given as expected. Or it skips a
+ * get-ahead task that a lane has reached, when the task would leave less than 15 min of margin. Returns `null` when
+ * every lane is finished or nothing can go on. `now` is when the crew looks; no move is earlier than that.
  */
 export function nextPlayedMove(ledger: Ledger, times: PlayedTimes, now: Instant): PlayedMove | null {
   if (ledger.phase !== "running") return null;
@@ -55,20 +57,23 @@ export function nextPlayedMove(ledger: Ledger, times: PlayedTimes, now: Instant)
   return best && { at: best.at, drafts: draftsOf(ledger, best.entry, best.at) };
 }
 
-/** The steps that are in work or will be by nothing but time passing, with their starts. */
+/** Returns the steps that are in work, or will be as time passes without any further entry, with their starts. */
 function startsFrom(ledger: Ledger): Map<StepId, Instant> {
   const starts = inWork(ledger, Number.MAX_SAFE_INTEGER as Instant);
   for (const lane of ledger.lanes.keys()) {
     const entry = stepOfLane(ledger, lane);
     if (!entry || starts.has(entry.step.id) || blockersOf(ledger, entry).length > 0) continue;
     const ready = readyAt(ledger, entry);
-    // A step whose windows are all past is done at once: the played crew does not wait for ever.
+    // When all windows of a step are past, the played crew does it at once, because it would otherwise wait forever.
     if (earliestStart(ledger, entry, ready) === null) starts.set(entry.step.id, ready);
   }
   return starts;
 }
 
-/** The skipping of a get-ahead task that a lane has come to and for which time is short; `null` when there is none. */
+/**
+ * Returns the move that skips a get-ahead task which a lane has reached and for which there is too little time, or
+ * `null` when there is no such task.
+ */
 function leaveOutMove(ledger: Ledger, now: Instant): PlayedMove | null {
   const { outline } = ledger.inForce;
   const tasks = new Set(
@@ -81,7 +86,7 @@ function leaveOutMove(ledger: Ledger, now: Instant): PlayedMove | null {
     const inTask = outline.steps.filter(
       ({ index, task: other }) => other === task && ledger.network.activity.active[index],
     );
-    // A get-ahead once begun is seen through, so that nothing stays half done.
+    // A get-ahead that has been started is completed, so that nothing stays half done.
     if (inTask.some(({ step }) => isComplete(ledger, step.id))) continue;
     const forecast = forecastOf(ledger, now);
     const margin = forecast && marginOf(forecast);

@@ -6,18 +6,21 @@ import type { Outcomes, Outline } from "../procedure/index.ts";
 import { activityOf } from "../procedure/index.ts";
 import type { StepId } from "../units/index.ts";
 
-/** The network of a walk as decisions stand, and the crew's way along it. */
+/** The network of a walk with the decisions so far, and the crew's places along it. */
 export interface WalkScenario {
   readonly network: Network;
   readonly whereabouts: Whereabouts;
 }
 
-/** So many scenarios are kept for one outline; a walk comes back to few of them again and again. */
+/** How many scenarios are kept for one outline. A walk uses a few of them over and over. */
 const MOST_KEPT = 64;
 
 const known = new WeakMap<Outline, Map<string, WalkScenario>>();
 
-/** The scenario of a walk: decisions as taken, else as expected; get-aheads stand in the lanes, except those in `leftOut`. */
+/**
+ * Returns the scenario of a walk. Decisions that were taken count as taken, the others as expected. Get-aheads are in
+ * the lanes, except the steps in `leftOut`.
+ */
 export function walkScenarioOf(
   outline: Outline,
   outcomes: Outcomes,

@@ -3,7 +3,10 @@ import { message } from "../../words/index.ts";
 import { ofSeconds } from "../units/index.ts";
 import type { StepProgress } from "./ledger.ts";
 
-/** Why a step was skipped: a message of ours, or what somebody wrote, which is empty when nobody did. */
+/**
+ * Returns why a step was skipped: a message of this program, or the text that somebody wrote. The text is empty when
+ * nobody wrote one.
+ */
 export function skipReason({
   skipReason: written,
   leftOut,

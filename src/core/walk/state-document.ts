@@ -50,8 +50,8 @@ function waitDocument(holdUp: HoldUp): object {
 }
 
 /**
- * The state document at an instant, the same for the same set of entries ([LOG3]); `null` when no walk was opened. `say` puts
- * in words what has to be said.
+ * Returns the state document at an instant, or `null` when no walk was opened. The same set of entries always gives
+ * the same document ([LOG3]). `say` turns messages into text.
  */
 export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocument | null {
   const { ledger } = folded;

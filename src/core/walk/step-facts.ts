@@ -16,7 +16,10 @@ import { skipReason } from "./skip-reason.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
-/** The step a fact names, if it can be worked on as decisions stand; otherwise why not. */
+/**
+ * Returns the step that a fact names when it can be worked on under the decisions so far; otherwise the reason why it
+ * cannot.
+ */
 function activeStep(
   ledger: Ledger,
   id: StepId,
@@ -42,17 +45,20 @@ function withStep(ledger: Ledger, step: StepId, change: Partial<StepProgress>): 
 
 const earlier = (a: Instant, b: Instant): Instant => (a < b ? a : b);
 
-/** When a step that is complete at `finish` started: when it was said to, else when it was let, but not after `finish`. */
+/**
+ * Returns when a step that was completed at `finish` started: at its entered start, or else as soon as it was allowed
+ * to start, but never after `finish`.
+ */
 function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
   const start = startOf(ledger, entry);
   if (start) return earlier(start.at, finish);
-  // Out of order, or its windows are past: the performers were on it since they were last free.
+  // The step was out of order or its windows are past: assume the performers worked on it since they became free.
   const free = entry.performers.flatMap((lane) => ledger.lanes[lane]?.free ?? []);
   const latest = free.reduce((most, next) => (next > most ? next : most), ledger.petZero ?? finish);
   return earlier(latest, finish);
 }
 
-/** `step.started`. */
+/** `step.started`: records when the step started. */
 export function stepStarted(ledger: Ledger, entry: Entry, fact: FactNamed<"step.started">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
@@ -63,7 +69,7 @@ export function stepStarted(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
   return applied(withStep(ledger, fact.step, { saidStart: entry.at }));
 }
 
-/** `step.done`: its moves happen now ([WLK2]). */
+/** `step.done`: marks the step done and moves its items ([WLK2]). */
 export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.done">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
@@ -96,7 +102,10 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), custody, moves, deviations });
 }
 
-/** Custody and the moves made so far once a step has moved its items; a move that would put an item inside itself is not made. */
+/**
+ * Returns the custody and the list of moves after a step has moved its items. A move that would put an item inside
+ * itself is left out.
+ */
 function movedByStep(ledger: Ledger, step: Step, at: Instant): Pick<Ledger, "custody" | "moves"> {
   if (step.moves.length === 0) return ledger;
   const custody = new Map(ledger.custody);
@@ -109,7 +118,10 @@ function movedByStep(ledger: Ledger, step: Step, at: Instant): Pick<Ledger, "cus
   return { custody, moves };
 }
 
-/** A step that is done is marked once more: from another device, that confirms the mark that counts; it changes nothing else. */
+/**
+ * Handles a second `step.done` for a step that is done. From another device it confirms the mark that counts and
+ * changes nothing else; from the same device it is ignored.
+ */
 function doneAgain(ledger: Ledger, entry: Entry, id: StepId, before: StepProgress): Applied {
   const first = before.completedBy && deviceOf(before.completedBy.source);
   const device = deviceOf(entry.wire.source);
@@ -123,7 +135,10 @@ function doneAgain(ledger: Ledger, entry: Entry, id: StepId, before: StepProgres
   };
 }
 
-/** `step.skipped`: complete at the time of the skip; a deviation unless it is a get-ahead ([PRO9]). */
+/**
+ * `step.skipped`: the step is complete at the time of the skip. This is a deviation unless the step is a get-ahead
+ * ([PRO9]).
+ */
 export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.skipped">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
@@ -146,10 +161,13 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), deviations });
 }
 
-/** The deviations that a step being opened again takes back. */
+/** The kinds of deviation that reopening a step removes. */
 const UNDONE: ReadonlySet<string> = new Set(["skipped", "out-of-order"]);
 
-/** `step.reopened`: open again from its first start; what its completion moved is where it was before. */
+/**
+ * `step.reopened`: the step is open again. A step that was done keeps its start; items that it moved go back to where
+ * they were.
+ */
 export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step.reopened">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
@@ -164,7 +182,7 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
     skipReason: "",
     leftOut: null,
     reopened: [...before.reopened, { at: entry.at, reason: fact.reason }],
-    // What was confirmed is undone with the step; the records taken stand.
+    // Reopening undoes the confirmation but keeps the records that were taken.
     confirmed: null,
     completedBy: null,
     alsoDone: [],
@@ -175,7 +193,7 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
   return applied({ ...ledger, moves, custody, steps, lanes, deviations });
 }
 
-/** Where the items are once a step has not moved any: as if only the other moves had been made. */
+/** Returns the moves and the custody as if the step had not moved anything and only the other moves had been made. */
 function withoutMovesOf(
   { inForce, moves, custody }: Ledger,
   { step: { id, moves: own } }: OutlineStep,
@@ -188,7 +206,7 @@ function withoutMovesOf(
   };
 }
 
-/** `record.taken`: taken, and flagged when outside min..max ([WLK7]). */
+/** `record.taken`: stores the value, and flags it when it is outside the closed range min..max ([WLK7]). */
 export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"record.taken">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
@@ -209,7 +227,7 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
   return applied({ ...next, deviations: [...next.deviations, deviation] });
 }
 
-/** By what a value lies outside a record's limits; `null` when it lies within them. */
+/** Returns a message that says which limit of a record a value exceeds, or `null` when it is within the limits. */
 function outOfRangeText({ id, label = id, unit, min, max }: StepRecord, value: number): Message | null {
   const taken = { record: label, value };
   if (min !== undefined && value < min)
@@ -222,7 +240,7 @@ function outOfRangeText({ id, label = id, unit, min, max }: StepRecord, value: n
     : message("walk/above-in-unit", { ...taken, max, unit });
 }
 
-/** `confirm.given`. */
+/** `confirm.given`: stores the confirmation of a step that asks for one. */
 export function confirmGiven(ledger: Ledger, entry: Entry, fact: FactNamed<"confirm.given">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);

@@ -1,14 +1,14 @@
 import type { StepId } from "../units/index.ts";
 
-/** So many values stand together; a change copies these, and the list of the groups. */
+/** The number of values in a group. A change copies one group and the list of groups. */
 const GROUP = 32;
 
 type Groups<Value> = readonly (readonly Value[])[];
 
 /**
- * A value for every step, by its id. Never changed in place: a table with another value for one step shares nearly everything
- * else with the table it came from, so that one more of them costs little. A step that comes in later is put behind those that
- * are there; nothing is renumbered.
+ * Maps each step id to a value. A table is never changed in place: changing one value returns another table that
+ * shares nearly everything with the old one, so keeping many of them is cheap. A step that is added later goes at the
+ * end, and no other step changes its position.
  */
 export class StepTable<Value> {
   readonly #slots: ReadonlyMap<StepId, number>;
@@ -19,7 +19,7 @@ export class StepTable<Value> {
     this.#groups = groups;
   }
 
-  /** A table that has the same value for each of some steps. */
+  /** Returns a table with the same value for each of the given steps. */
   static filled<Value>(steps: Iterable<StepId>, value: Value): StepTable<Value> {
     const slots = new Map<StepId, number>();
     for (const step of steps) if (!slots.has(step)) slots.set(step, slots.size);
@@ -30,13 +30,13 @@ export class StepTable<Value> {
     return new StepTable(slots, groups);
   }
 
-  /** The value of a step; `undefined` for one that is not in the table. */
+  /** Returns the value of a step, or `undefined` when the step is not in the table. */
   get(step: StepId): Value | undefined {
     const slot = this.#slots.get(step);
     return slot === undefined ? undefined : this.#groups[Math.floor(slot / GROUP)]?.[slot % GROUP];
   }
 
-  /** The same table with another value for one step, which may be one that was not in it. */
+  /** Returns a table with another value for one step. A step that is not in the table is added. */
   with(step: StepId, value: Value): StepTable<Value> {
     const known = this.#slots.get(step);
     const slot = known ?? this.#slots.size;
@@ -48,7 +48,7 @@ export class StepTable<Value> {
     return new StepTable(slots, groups);
   }
 
-  /** Every step with its value, in the order in which the steps came in. */
+  /** Yields every step with its value, in the order in which the steps were added. */
   *[Symbol.iterator](): IterableIterator<readonly [StepId, Value]> {
     for (const step of this.#slots.keys()) yield [step, this.get(step) as Value];
   }

@@ -9,7 +9,7 @@ export interface Strikes {
   readonly struck: ReadonlyMap<string, Entry>;
   /** Key of each strike without effect → why. */
   readonly idle: ReadonlyMap<string, Message>;
-  /** Keys of all entries that any strike names, whether they are in the log or not. */
+  /** Keys of all entries that any strike names, including entries that are not in the log. */
   readonly targets: ReadonlySet<string>;
 }
 
@@ -19,15 +19,16 @@ interface Strike {
   readonly target: string;
 }
 
-/** The strike an entry is; `null` when it is none. */
+/** Reads an entry as a strike; returns `null` for any other entry. */
 function strikeOf(entry: Entry): Strike | null {
   const { fact } = entry.read;
   return fact?.name === "entry.struck" ? { entry, target: `${fact.source} ${fact.id}` } : null;
 }
 
 /**
- * Which entries of a log are struck. A strike may only strike what stands before it in the order; a strike that is
- * itself struck has no effect; the opening of the walk cannot be struck; of two strikes of one entry the first counts.
+ * Works out which entries of a log are struck. A strike can only strike an entry that comes before it in the log
+ * order. A strike that is itself struck has no effect. The opening of a walk cannot be struck. When two strikes name
+ * the same entry, the first one counts.
  */
 export function strikesOf(
   strikeEntries: readonly Entry[],
@@ -37,7 +38,7 @@ export function strikesOf(
   const active: Strike[] = [];
   const undone = new Set<string>();
   const strikes = strikeEntries.flatMap((entry) => strikeOf(entry) ?? []);
-  // From the last to the first, so that whether a strike is itself struck is known when its turn comes.
+  // Go backwards, so that it is already known for each strike whether a later one strikes it.
   for (const strike of strikes.toReversed()) {
     const key = keyOf(strike.entry);
     if (undone.has(key)) continue;
@@ -58,7 +59,10 @@ export function strikesOf(
   return { struck, idle, targets: new Set(strikes.map(({ target }) => target)) };
 }
 
-/** Why an entry was struck: a message of ours, or what somebody wrote, which is empty when nobody did. */
+/**
+ * Returns why an entry was struck: a message of this program, or the text that somebody wrote. The text is empty when
+ * nobody wrote one.
+ */
 export function strikeReason({ read: { fact } }: Entry): Said {
   if (fact?.name !== "entry.struck") return "";
   return fact.undone ? message("walk/undone") : (fact.reason ?? "");

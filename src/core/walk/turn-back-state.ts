@@ -8,24 +8,30 @@ import { between, NO_TIME } from "../units/index.ts";
 import { isComplete } from "./ledger.ts";
 import type { WalkState } from "./walk-state.ts";
 
-/** A supply of a crew member with where it is heading ([FOR3]). */
+/** A supply of a crew member, with its forecast ([FOR3]). */
 export interface SupplyState {
   readonly supply: Supply;
   readonly forecast: SupplyForecast;
 }
 
-/** What limits a walk, and until when the crew may go on before it must turn back. */
+/** The limits of a walk, and how long the crew may go on before it must turn back. */
 export interface TurnBackState {
   readonly supplies: readonly SupplyState[];
-  /** The supply whose redline is met first; `null` when none is heading there. */
+  /** The supply that reaches its redline first; `null` when no supply is forecast to reach it. */
   readonly limiting: (SupplyState & { readonly redlineAt: Duration }) | null;
-  /** The longest return of those outside, who go back together; `null` when nobody outside has a way to a refuge. */
+  /**
+   * The longest return time among the crew outside, who go back together; `null` when none of them has a known way to
+   * a refuge.
+   */
   readonly longestReturn: (ReturnTime & { readonly crew: CrewId }) | null;
-  /** `null` when neither a supply nor the elapsed limit sets one, or no way back is known. */
+  /** `null` when no supply and no elapsed limit sets a turn-back time, or when no way back is known. */
   readonly turnBack: TurnBack | null;
 }
 
-/** Supplies, return and turn-back time of a walk at the instant of its state; before the clock was started by the plan's rates from PET 0. */
+/**
+ * Returns the supplies, the longest return and the turn-back time of a walk at the instant of its state. Before the
+ * clock is started, supplies are forecast from PET 0 at the planned rates.
+ */
 export function turnBackState(state: WalkState): TurnBackState {
   const { ledger, pet } = state;
   const { outline } = ledger.inForce;
@@ -45,7 +51,7 @@ export function turnBackState(state: WalkState): TurnBackState {
     supplies,
     limiting,
     longestReturn,
-    // Without a way back known there is no telling when to turn: saying the limit itself would be false comfort.
+    // Without a known way back the turn-back time is unknown. Showing the limit itself would mislead the crew.
     turnBack: longestReturn && turnBack(limiting?.redlineAt ?? null, limit, longestReturn.total),
   };
 }

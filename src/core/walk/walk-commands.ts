@@ -2,7 +2,7 @@ import type { FactName } from "../log/index.ts";
 import type { WalkCommand, WalkPhase } from "./walk-machine.ts";
 import { phaseAfter } from "./walk-machine.ts";
 
-/** What each fact asks of the walk; `null` for what has nothing to do with its phase. */
+/** The walk command for each fact; `null` for facts that do not depend on the phase of the walk. */
 const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "walk.opened": "open",
   "clock.started": "start",
@@ -20,17 +20,20 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "item.moved": "report",
   "supply.read": "report",
   "note.made": "note",
-  // Which clock its source goes by is looked up before the entries are folded, and so is what is struck.
+  // Clock comparisons and strikes are processed before the entries are folded.
   "clock.compared": null,
   "entry.struck": null,
 };
 
-/** What a fact asks of the walk; `null` for one that has nothing to do with its phase. */
+/** Returns the walk command for a fact, or `null` for a fact that does not depend on the phase of the walk. */
 export function commandOf(name: FactName): WalkCommand | null {
   return COMMANDS[name];
 }
 
-/** The phase of a walk after facts in their order, none of them struck; what a phase refuses changes nothing ([WLK1]). */
+/**
+ * Returns the phase of a walk after the given facts in order, none of which is struck. A fact that the phase refuses
+ * changes nothing ([WLK1]).
+ */
 export function phaseAfterFacts(names: readonly FactName[]): WalkPhase {
   return names.reduce<WalkPhase>((phase, name) => {
     const command = commandOf(name);

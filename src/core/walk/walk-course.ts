@@ -6,7 +6,10 @@ import type { Ledger } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 import type { WalkScenario } from "./scenario-cache.ts";
 
-/** The steps in work at an instant with their starts: started and not complete. Closed walks have none. */
+/**
+ * Returns the steps in work at an instant, which have started but are not complete, with their starts. A closed walk
+ * has none.
+ */
 export function inWork(ledger: Ledger, at: Instant): Map<StepId, Instant> {
   const found = new Map<StepId, Instant>();
   if (ledger.petZero === null || ledger.phase === "closed") return found;
@@ -19,19 +22,25 @@ export function inWork(ledger: Ledger, at: Instant): Map<StepId, Instant> {
   return found;
 }
 
-/** The PET at an instant, which stands still once the walk is closed; counted from its opening before the clock was started. */
+/**
+ * Returns the PET at an instant. It stops when the walk is closed. Before the clock is started, it counts from the
+ * opening of the walk.
+ */
 export function petAt({ petZero, opened, closed }: Ledger, at: Instant): Duration {
   return between(petZero ?? opened.at, closed && closed.at < at ? closed.at : at);
 }
 
-/** A step that is complete, as it was; `null` for any other. */
+/** Returns a complete step with its actual times in PET, or `null` for a step that is not complete. */
 export function completeStep(ledger: Ledger, step: StepId): CourseStep | null {
   const { status, start, finish } = progressOf(ledger, step);
   if (status === "open" || start === null || finish === null) return null;
   return { step, start: petAt(ledger, start), finish: petAt(ledger, finish), stage: status };
 }
 
-/** What every course of a walk has in common: holds, decisions and corrections so far, up to a PET. */
+/**
+ * Builds a course of a walk from the given steps, with the holds, decisions and item corrections so far. `now` is a
+ * PET.
+ */
 export function courseOf(
   ledger: Ledger,
   { network, whereabouts }: WalkScenario,
@@ -60,7 +69,10 @@ export function courseOf(
   };
 }
 
-/** The walk as flown up to an instant: steps complete as they were, those in work as far as they have come, nothing expected. */
+/**
+ * Returns the walk as flown up to an instant: complete steps with their actual times, and steps in work up to that
+ * instant. It contains no forecast steps.
+ */
 export function flownCourseOf(ledger: Ledger, at: Instant): Course {
   const now = petAt(ledger, at);
   const working = inWork(ledger, at);

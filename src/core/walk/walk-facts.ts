@@ -14,14 +14,17 @@ import { walkWindows } from "./walk-windows.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
-/** The ledger once the walk has done what the entry says; what a phase refuses was left out before. */
+/**
+ * Returns the ledger with the change and with the phase after the command. Throws a {@link RefusedCommandError} when
+ * the phase refuses the command; callers must check that first.
+ */
 function commanded(ledger: Ledger, command: WalkCommand, change: Partial<Ledger>): Applied {
   const phase = phaseAfter(ledger.phase, command);
   if (phase === null) throw new RefusedCommandError(`a walk that is ${ledger.phase} cannot ${command}`);
   return applied({ ...ledger, ...change, phase });
 }
 
-/** `clock.started`: its time is PET 0. */
+/** `clock.started`: the time of the entry becomes PET 0. */
 export function clockStarted(ledger: Ledger, entry: Entry): Applied {
   return commanded(ledger, "start", {
     petZero: entry.at,
@@ -30,19 +33,19 @@ export function clockStarted(ledger: Ledger, entry: Entry): Applied {
   });
 }
 
-/** `hold.called`. */
+/** `hold.called`: a hold begins at the time of the entry. */
 export function holdCalled(ledger: Ledger, entry: Entry, fact: FactNamed<"hold.called">): Applied {
   return commanded(ledger, "hold", {
     holds: [...ledger.holds, { from: entry.at, until: null, reason: fact.reason ?? "" }],
   });
 }
 
-/** `hold.lifted`. */
+/** `hold.lifted`: the hold in force ends at the time of the entry. */
 export function holdLifted(ledger: Ledger, entry: Entry): Applied {
   return commanded(ledger, "lift", { holds: endHold(ledger, entry) });
 }
 
-/** `walk.closed`: a hold in force ends with it. */
+/** `walk.closed`: closes the walk, and ends the hold in force if there is one. */
 export function walkClosed(ledger: Ledger, entry: Entry, fact: FactNamed<"walk.closed">): Applied {
   return commanded(ledger, "close", {
     closed: { at: entry.at, end: fact.end, reason: fact.reason ?? "", stuck: fact.stuck ?? false },
@@ -56,7 +59,10 @@ function endHold(ledger: Ledger, { at }: Entry): Ledger["holds"] {
   );
 }
 
-/** `decision.taken`: the steps of its branches become active or inactive; a later one changes it ([WLK5]). */
+/**
+ * `decision.taken`: the steps of its branches become active or inactive. A later entry can change the outcome
+ * ([WLK5]).
+ */
 export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"decision.taken">): Applied {
   const { outline } = ledger.inForce;
   const made = outline.decision(fact.decision);
@@ -74,7 +80,7 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
   return applied({ ...next, lanes: lanesRewound(next, next.steps) });
 }
 
-/** `item.moved`: an item turned up elsewhere than the steps would have it. */
+/** `item.moved`: an item was found at a different location from the one that the steps imply. */
 export function itemMoved(ledger: Ledger, entry: Entry, fact: FactNamed<"item.moved">): Applied {
   const { outline } = ledger.inForce;
   if (!outline.item(fact.item)) return ignored(message("walk/no-item", { item: fact.item }));
@@ -93,7 +99,7 @@ function isKnown({ inForce: { outline } }: Ledger, location: Location): boolean 
   return "place" in location ? outline.place(location.place) !== null : outline.item(location.item) !== null;
 }
 
-/** `supply.read`. */
+/** `supply.read`: stores a reading of a supply. */
 export function supplyRead(ledger: Ledger, entry: Entry, fact: FactNamed<"supply.read">): Applied {
   const { supplies } = ledger.inForce.outline.procedure;
   if (!supplies.some(({ crew, id }) => crew === fact.crew && id === fact.supply)) {
@@ -103,7 +109,7 @@ export function supplyRead(ledger: Ledger, entry: Entry, fact: FactNamed<"supply
   return applied({ ...ledger, readings: ledger.readings.and(reading) });
 }
 
-/** `note.made`. */
+/** `note.made`: stores a note on a step or on the walk. */
 export function noteMade(ledger: Ledger, entry: Entry, fact: FactNamed<"note.made">): Applied {
   if (fact.step !== undefined && !ledger.inForce.outline.step(fact.step))
     return ignored(message("walk/no-step", { step: fact.step }));
@@ -111,7 +117,7 @@ export function noteMade(ledger: Ledger, entry: Entry, fact: FactNamed<"note.mad
   return applied({ ...ledger, notes: ledger.notes.and(note) });
 }
 
-/** `watch.kept`. */
+/** `watch.kept`: stores that a watch was kept. */
 export function watchKept(ledger: Ledger, entry: Entry, fact: FactNamed<"watch.kept">): Applied {
   const { watches } = ledger.inForce.outline.procedure;
   if (!watches.some(({ id }) => id === fact.watch))

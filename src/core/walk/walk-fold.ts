@@ -11,33 +11,33 @@ import { LedgerTrail } from "./ledger-trail.ts";
 import type { Strikes } from "./strikes.ts";
 import { strikeReason, strikesOf } from "./strikes.ts";
 
-/** What a log folds into: a pure function of the set of its entries ([LOG3]). */
+/** The result of folding a log. It depends only on the set of entries ([LOG3]). */
 export interface Folded {
   /** `null` until the walk was opened. */
   readonly ledger: Ledger | null;
-  /** Entries without effect, in the order of the log; conflicting ones last. */
+  /** Entries that had no effect, in the order of the log, followed by entries that conflict under one key. */
   readonly ignored: readonly IgnoredEntry[];
-  /** Deviations in the order of the log, struck entries included. */
+  /** Deviations in the order of the log, followed by one for each struck entry. */
   readonly deviations: readonly Deviation[];
   /** All entries in order, struck ones included. */
   readonly entries: readonly Entry[];
   /** Key of each struck entry → the strike. */
   readonly struck: ReadonlyMap<string, Entry>;
-  /** The latest time at which any entry says something happened; `null` for an empty log. */
+  /** The latest time of any entry; `null` for an empty log. */
   readonly lastAt: Instant | null;
-  /** How the clocks of devices stood against a hub's, in the order of the log. */
+  /** The comparisons of device clocks with the clock of a hub, in the order of the log. */
   readonly clocks: readonly ClockReading[];
-  /** When an entry of the log says that it happened, by the hub's clock as far as that is known. */
+  /** Returns the time of an entry, converted to the clock of the hub where the offset is known. */
   timeOf(entry: Entry): Instant;
 }
 
-/** How the times of entries are read. */
+/** Options for how a log is folded. */
 export interface FoldOptions {
-  /** As the devices had them, instead of corrected by what is known of their clocks. */
+  /** True to use the times as the devices wrote them, without correcting for their clocks. */
   readonly asEntered?: boolean;
 }
 
-/** An entry without effect, by its position in the order. */
+/** An entry that had no effect, by its position in the log order. */
 interface IgnoredAt {
   readonly position: number;
   readonly reason: Message;
@@ -48,13 +48,13 @@ const NO_CLOCKS: DeviceClocks = deviceClocks([]);
 const NO_STRIKES: Strikes = { struck: new Map(), idle: new Map(), targets: new Set() };
 
 /**
- * A log being folded. A new entry at the end costs its own step only; a late entry, or a strike, folds again from the last
- * ledger kept before it in the order.
+ * Folds a log incrementally. An entry at the end of the log costs one step. A late entry or a strike resumes the fold
+ * from the last kept ledger before the changed position.
  */
 export class WalkFold {
   #entries: Entry[] = [];
   readonly #trail = new LedgerTrail();
-  /** For each entry the latest time that it or any before it says something happened. */
+  /** For each position, the latest time of that entry and all entries before it. */
   readonly #latest: Instant[] = [];
   #ignoredAt: IgnoredAt[] = [];
   #conflicting: readonly Entry[] = [];
@@ -68,7 +68,9 @@ export class WalkFold {
     this.#asEntered = asEntered;
   }
 
-  /** Takes entries in, in any order; those already known change nothing. Returns how many entries had to be folded. */
+  /**
+   * Adds entries, in any order. Entries that are already known change nothing. Returns how many entries were folded.
+   */
   add(incoming: Iterable<Entry>): number {
     const fresh: Entry[] = [];
     const doubled: Entry[] = [];
@@ -94,7 +96,7 @@ export class WalkFold {
     return this.#foldFrom(Math.min(from, this.#takeStrikes(fresh), this.#takeClocks(fresh)));
   }
 
-  /** The state as folded so far. */
+  /** The result for the entries added so far. */
   get folded(): Folded {
     const ledger = this.#trail.last;
     const timeOf = (entry: Entry) => this.#inTime(entry).at;
@@ -110,12 +112,15 @@ export class WalkFold {
     };
   }
 
-  /** An entry with its time as it counts. */
+  /** Returns the entry with the time that counts: corrected for the device clock, unless `asEntered` is set. */
   #inTime(entry: Entry): Entry {
     return this.#asEntered ? entry : corrected(entry, this.#clocks);
   }
 
-  /** Only when entries disagree under one key: the whole set is merged again, so that the order of arrival cannot matter. */
+  /**
+   * Folds the whole set again. This is only needed when different entries have the same key: merging the whole set
+   * makes the result independent of the order of arrival.
+   */
   #startOver(all: readonly Entry[], fresh: number): number {
     const { ordered, conflicting } = mergeEntries(all);
     const isSame =
@@ -133,7 +138,7 @@ export class WalkFold {
     return this.#foldFrom(0);
   }
 
-  /** Index of the first entry that does not stand before `entry`. */
+  /** Returns the index of the first entry that is equal to or after `entry` in the log order. */
   #positionOf(entry: Entry): number {
     let [low, high] = [0, this.#entries.length];
     while (low < high) {
@@ -145,7 +150,10 @@ export class WalkFold {
     return low;
   }
 
-  /** Works out again which entries are struck when strikes, or entries a strike may have been waiting for, came in. Returns the first position it changes. */
+  /**
+   * Works out the struck entries again when a strike arrives, or an entry that an earlier strike names. Returns the
+   * first position that changes, or infinity when none does.
+   */
   #takeStrikes(fresh: readonly Entry[]): number {
     const strikes = fresh.filter(({ read }) => read.fact?.name === "entry.struck");
     const isWaitedFor = (entry: Entry) => this.#strikes.targets.has(keyOf(entry));
@@ -163,7 +171,10 @@ export class WalkFold {
     return from;
   }
 
-  /** Takes in how devices' clocks stood. Returns the first position it changes: all times of a device may move. */
+  /**
+   * Adds clock comparisons. They can change the times of all entries of a device. Returns the first position that
+   * changes, or infinity when none does.
+   */
   #takeClocks(fresh: readonly Entry[]): number {
     if (!fresh.some(({ read }) => read.fact?.name === "clock.compared")) return Number.POSITIVE_INFINITY;
     const before = this.#clocks;
@@ -175,7 +186,7 @@ export class WalkFold {
     return moved === -1 ? Number.POSITIVE_INFINITY : moved;
   }
 
-  /** Folds again from a position on; returns how many entries that took. */
+  /** Folds again from a position to the end; returns how many entries were folded. */
   #foldFrom(from: number): number {
     const kept = this.#trail.goBackTo(Math.min(from, this.#latest.length));
     const isKnown = Math.min(from, this.#latest.length);
@@ -198,7 +209,10 @@ export class WalkFold {
     return this.#entries.length - kept.length;
   }
 
-  /** Struck entries are left out, and so are strikes, which are taken account of before; why one is idle is looked up when asked for. */
+  /**
+   * Returns true for struck entries and for strikes, which the fold skips because strikes are processed beforehand.
+   * The reasons for strikes without effect are collected when they are asked for.
+   */
   #isLeftOut(entry: Entry): boolean {
     if (entry.read.fact?.name === "entry.struck") return true;
     return this.#strikes.struck.size > 0 && this.#strikes.struck.has(keyOf(entry));

@@ -5,14 +5,16 @@ import { stepperOf } from "./machine-stepper.ts";
 export type WalkPhase = "prepared" | "running" | "held" | "closed";
 
 /**
- * What a walk can be told: to `open` (once, before anything else, so that no phase takes it), to `start` its clock, to `hold`, to `lift` the hold, to `close`; to take a `mark` of a step (done,
- * skipped, a record, a decision …), a `report` of an item or a supply, or a `note`.
+ * The commands of a walk. `open`: opens it once, before anything else, so no phase accepts it. `start`: starts its
+ * clock. `hold`, `lift`: begin and end a hold. `close`: closes it. `mark`: an entry on a step (done, skipped, a
+ * record, a decision …). `report`: an entry on an item or a supply. `note`: a note.
  */
 export type WalkCommand = "open" | "start" | "hold" | "lift" | "close" | "mark" | "report" | "note";
 
 /**
- * Prepared → running ⇄ held → closed. A walk may be closed without having run. Steps are marked while the clock runs, held or
- * not; items and supplies may be reported before it was started too; notes are taken at any time. Every other command is refused.
+ * Prepared → running ⇄ held → closed. A walk may be closed without having run. Steps can be marked while the clock
+ * runs, also during a hold. Items and supplies can also be reported before the clock is started. Notes can be made in
+ * every phase. The machine refuses every other command.
  */
 export const walkMachine = setup({ types: { events: {} as { type: WalkCommand } } }).createMachine({
   id: "walk",
@@ -25,7 +27,7 @@ export const walkMachine = setup({ types: { events: {} as { type: WalkCommand } 
   },
 });
 
-/** The phase that a command leads to; `null` when the walk refuses it in this phase. */
+/** Returns the phase after a command, or `null` when the walk refuses the command in this phase. */
 export const phaseAfter = stepperOf<WalkPhase, WalkCommand>(walkMachine);
 
 /** True when a walk in this phase takes the command. */

@@ -19,38 +19,49 @@ import type { WalkPhase } from "./walk-machine.ts";
 export interface LaneState {
   readonly crew: CrewId;
   readonly status: LaneStatus;
-  /** The step in work or next; `null` when there is none left. */
+  /** The step in work or the next one; `null` when no step is left. */
   readonly step: StepId | null;
-  /** Since when it has been working on that step or waiting for it, in PET; `null` while ready or finished. */
+  /** The PET since which it has worked on that step or waited for it; `null` while ready or finished. */
   readonly since: Duration | null;
-  /** When it can probably start the step it waits for, in PET; `null` when not waiting or not known. */
+  /**
+   * The forecast PET at which the step it waits for can start; `null` when it does not wait or there is no forecast.
+   */
   readonly expected: Duration | null;
-  /** Steps complete, done or skipped. */
+  /** The number of steps of the lane that are done or skipped. */
   readonly done: number;
-  /** Steps of the lane as decisions stand, get-aheads included. */
+  /** The number of steps of the lane under the decisions so far, including get-aheads. */
   readonly of: number;
-  /** What keeps it waiting ([WLK3]); itself is named only for a decision that is its own to take. Empty unless it waits. */
+  /**
+   * What it waits for ([WLK3]); empty when it does not wait. Its own crew member is listed only for a decision which
+   * that person has to take.
+   */
   readonly waitingOn: readonly HoldUp[];
-  /** Forecast finish of the step in work or next − its planned finish; below zero is ahead; `null` when it cannot be said. */
+  /**
+   * Forecast finish − planned finish of the step in work or the next one; negative means ahead of the plan. `null`
+   * when unknown.
+   */
   readonly behind: Duration | null;
   /** Where the crew member is; `null` when the procedure does not say. */
   readonly place: PlaceId | null;
 }
 
-/** A walk at an instant. */
+/** The state of a walk at an instant. */
 export interface WalkState {
   readonly ledger: Ledger;
   readonly phase: WalkPhase;
-  /** `null` before the clock was started; stands still once the walk is closed. */
+  /** The PET; `null` before the clock was started. It stops when the walk is closed. */
   readonly pet: Duration | null;
   readonly lanes: readonly LaneState[];
   /** The plan of record. */
   readonly plan: Plan;
-  /** `null` in a deadlock, or when a step to come fits no window any more. */
+  /** `null` when there is a deadlock, or when a remaining step does not fit any window. */
   readonly forecast: Course | null;
 }
 
-/** The state of a walk at an instant: what the ledger says, with the time that has passed since. */
+/**
+ * Returns the state of a walk at an instant, which depends on the ledger and on the time that has passed since its
+ * last entry.
+ */
 export function walkStateAt(ledger: Ledger, instant: Instant): WalkState {
   const at = ledger.closed && ledger.closed.at < instant ? ledger.closed.at : instant;
   const moment: Moment = {
@@ -108,7 +119,10 @@ function laneState(moment: Moment, lane: number): LaneState {
   };
 }
 
-/** A lane that waits works as soon as its next step can have started ([WLK2]). */
+/**
+ * Returns the status of a lane at an instant. A waiting lane works as soon as its next step can have started
+ * ([WLK2]).
+ */
 function statusAt(ledger: Ledger, lane: number, entry: OutlineStep | null, at: Instant): LaneStatus {
   const status = ledger.lanes[lane]?.status ?? "ready";
   if (status !== "waiting" || entry === null) return status;
@@ -123,16 +137,19 @@ function waitingOn({ ledger, at, forecast }: Moment, entry: OutlineStep, lane: n
     (one, place) =>
       one.kind !== "crew" || (one.crew !== self && place === firstOf(holdUps, one.crew, one.step)),
   );
-  // Only the lane's own decision may hold it up by itself: then it is that which is said.
+  // When no other crew member holds the lane up, report its own pending decision, if any.
   return others.some(({ kind }) => kind === "crew") ? others : holdUps;
 }
 
-/** The place of the first hold-up by a crew member and a step: whoever holds a step up in two ways is named once. */
+/**
+ * Returns the index of the first hold-up for a crew member and a step, so that somebody who holds a step up in two
+ * ways is listed once.
+ */
 function firstOf(holdUps: readonly HoldUp[], crew: CrewId, step: StepId): number {
   return holdUps.findIndex((one) => one.kind === "crew" && one.crew === crew && one.step === step);
 }
 
-/** The ledger's situation at an instant, with what the forecast expects of open steps. */
+/** The situation of the ledger at an instant, with forecast finishes for the open steps. */
 class ExpectedSituation extends LedgerSituation {
   readonly #at: Instant;
   readonly #forecast: Course | null;
@@ -148,7 +165,10 @@ class ExpectedSituation extends LedgerSituation {
     return super.finishOf(step) ?? this.#forecast?.steps.get(id)?.finish ?? null;
   }
 
-  /** The hold in force or the window that is closed once everything before a step lets it; `null` when neither is. */
+  /**
+   * Returns the hold in force, or the closed window, that blocks a step after everything before it allows it to
+   * start. Returns `null` when there is neither.
+   */
   override closedGate(step: number): ClosedGate | null {
     const entry = this.network.outline.steps[step];
     const start = entry ? earliestStart(this.ledger, entry, readyAt(this.ledger, entry)) : null;
@@ -159,7 +179,10 @@ class ExpectedSituation extends LedgerSituation {
   }
 }
 
-/** Of the steps from the lane's current one on, the first that plan and forecast both have; of a finished lane the last. */
+/**
+ * Returns forecast finish − planned finish for the first step, from the current step of the lane on, that both plan
+ * and forecast contain. For a finished lane it uses the last such step. Returns `null` when there is none.
+ */
 function behindOf(
   steps: readonly OutlineStep[],
   current: OutlineStep | null,

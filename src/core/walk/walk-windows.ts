@@ -4,7 +4,7 @@ import type { WindowSpans } from "../window/index.ts";
 import { windowSpansOf } from "../window/index.ts";
 import type { Ledger } from "./ledger.ts";
 
-/** The windows of a walk in PET, from a start; `null` when the start is not known yet. */
+/** Returns the windows of a walk in PET, counted from `start`, which is `null` while the start is unknown. */
 export function walkWindows(
   { opened: { light }, inForce: { outline } }: Pick<Ledger, "opened" | "inForce">,
   start: Instant | null,

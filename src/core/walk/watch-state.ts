@@ -5,21 +5,24 @@ import type { Ledger } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 import type { WalkState } from "./walk-state.ts";
 
-/** A watch that is on, and when it comes round; PET. */
+/** An active watch, and when it is due. Times are PET. */
 export interface WatchState {
   readonly watch: Watch;
-  /** When it was last due; `null` when it has not been yet. */
+  /** When it was last due; `null` when it has not been due yet. */
   readonly due: Duration | null;
-  /** True when it was due and has not been kept since. */
+  /** True when it was due and nobody has kept it since. */
   readonly isOpen: boolean;
   /** When it is due next. */
   readonly next: Duration;
 }
 
-/** Logs of earlier versions have no fact for a watch that was kept: a note of what is done, with this behind it, stands for it. */
+/**
+ * Logs of earlier versions have no fact for a kept watch. They have a note instead, whose text is the action of the
+ * watch followed by this suffix.
+ */
 const KEPT_IN_NOTE = ": done";
 
-/** When a watch was kept, in no particular order. */
+/** Returns the instants at which a watch was kept, in no particular order. */
 function keptAt(ledger: Ledger, watch: Watch): readonly Instant[] {
   return [
     ...[...ledger.keptWatches].filter((kept) => kept.watch === watch.id),
@@ -28,8 +31,9 @@ function keptAt(ledger: Ledger, watch: Watch): readonly Instant[] {
 }
 
 /**
- * The watches that are on: from the completion of `from` (PET 0 without one) until that of `until`, coming round every
- * `every`. One that was kept since it was due is not open.
+ * Returns the active watches. A watch is active from the completion of `from` (from PET 0 without one) until the
+ * completion of `until`, and is due each time `every` has passed. It is open until somebody keeps it after the last
+ * time it was due.
  */
 export function watchStates({ ledger, pet }: WalkState): WatchState[] {
   const { petZero } = ledger;

@@ -5,11 +5,11 @@ import type { Draft } from "./stamp.ts";
 /** Entries in the order in which a store got them. */
 export interface EntryPage {
   readonly entries: readonly Entry[];
-  /** The place of the last entry in the order of arrival: reading behind it gives what came after. It grows, and may skip numbers. */
+  /** The position of the last entry in order of arrival; reading after it gives later entries. It grows and may skip. */
   readonly offset: number;
   /**
    * Changes when entries of the walk were replaced or taken out (stamped anew by a hub's clock, overruled by another entry
-   * of the same key, set aside): who has read an earlier edition forgets what it read and begins again at 0.
+   * of the same key, set aside). A reader of an earlier edition must discard what it read and start again at 0.
    */
   readonly edition: number;
 }
@@ -21,7 +21,7 @@ export interface TakenIn {
   readonly known: number;
   /** Those that are here under another stamp, which stays. */
   readonly restamped: readonly Entry[];
-  /** Another entry with the same `source` and `id` is here; these were left out. */
+  /** Entries that were left out, because a different entry with the same `source` and `id` is here. */
   readonly conflicting: readonly Entry[];
 }
 

@@ -53,7 +53,7 @@ const facts = {
   "note.made": z.object({ text: z.string().max(20_000), step: idOf<StepId>().optional() }),
   "hold.called": z.object({ reason: reason.optional() }),
   "hold.lifted": z.object({ reason: reason.optional() }),
-  /** The hub's clock less the source's, right within plus or minus `error`, both in seconds. */
+  /** The hub's clock minus the source's, accurate to ±`error`, both in seconds. */
   "clock.compared": z.object({
     hub: z.string().max(400),
     offset: z.number().min(-1e10).max(1e10),
@@ -113,7 +113,7 @@ export function readFact(type: string, data: unknown): ReadFact {
   const name = type.startsWith(PREFIX) ? type.slice(PREFIX.length) : "";
   if (!isFactName(name)) return { fact: null, problem: message("log/unknown-type", { type }) };
   const parsed = facts[name].safeParse(data ?? {});
-  // What was parsed is nobody else's: it is given its name without being copied.
+  // The parsed object is not shared with anyone, so the name is added without making a copy.
   if (parsed.success) return { fact: Object.assign(parsed.data, { name }) as Fact, problem: null };
   const [issue] = parsed.error.issues;
   const where = issue?.path.map(String).join(".");

@@ -7,7 +7,7 @@ import { likenessOf, statementOf } from "./statement.ts";
 export interface MergedEntries {
   /** Each entry once, in order ([LOG3]). */
   readonly ordered: readonly Entry[];
-  /** Entries whose `source` and `id` another, different entry has too; they do not count. */
+  /** Entries that share `source` and `id` with a different entry that counts; these do not count. */
   readonly conflicting: readonly Entry[];
 }
 

@@ -17,8 +17,8 @@ export interface NewPlace {
 const CHAINED: ReadonlySet<string> = new Set(["prior", "sealkey"]);
 
 /**
- * An entry of `source` that says again what another entry said whose `source` and `id` are not to be had. It is an entry
- * of its own, with a statement of its own: the attribute `remadefrom` names the other one by `source` and `id`, with a
+ * Returns an entry of `source` that repeats an entry whose own `source` and `id` cannot be used. It is a separate entry with
+ * its own statement: the attribute `remadefrom` names the other one by `source` and `id`, with a
  * blank between.
  */
 export function remade(entry: Entry, { source, number, hlc }: NewPlace): Entry {

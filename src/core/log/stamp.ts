@@ -31,8 +31,8 @@ export interface Pen {
   /** The latest hybrid time seen in this walk, from anyone. */
   readonly seen: HybridTime | null;
   /**
-   * The clock of the hub that the walk is linked with, less the device's. With it, hybrid times go by the hub's clock, and
-   * a time seen that the hub would refuse is not followed. Without it, hybrid times go by the device's clock and follow
+   * The clock of the linked hub minus the device's. When given, hybrid times follow the hub's clock, and
+   * a seen time that the hub would refuse is ignored. When missing, hybrid times follow the device's clock and
    * every time seen.
    */
   readonly clockOffset?: Duration;

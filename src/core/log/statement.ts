@@ -21,7 +21,7 @@ export function statementOf(wire: WireEntry): Statement {
 
 /**
  * The same entry under another hybrid time. The attribute `hlcmade` keeps the time that the entry was made with, however
- * often it is stamped anew; an entry that is given that very time back loses it and is as it was made.
+ * often its time is replaced. An entry that gets its original time back loses the attribute and equals its first form.
  */
 export function withStamp(entry: Entry, hlc: HybridTime): Entry {
   const { hlcmade, ...wire } = entry.wire;
@@ -33,7 +33,7 @@ export function withStamp(entry: Entry, hlc: HybridTime): Entry {
  * How two entries of one `source` and `id` stand to each other:
  * - `identical`: they agree in everything, whatever the order of their keys;
  * - `restamped`: they are the same statement under different stamps or seals;
- * - `retimed`: they agree in everything but their hybrid times, and nothing says that one was made of the other. Versions
+ * - `retimed`: they agree in everything but their hybrid times, and nothing shows that one was made from the other. Versions
  *   that did not write `hlcmade` stamped entries anew in this way;
  * - `different`: they say different things.
  */

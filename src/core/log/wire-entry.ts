@@ -4,7 +4,7 @@ import { HYBRID_TIME_PATTERN } from "./hybrid-clock.ts";
 export interface WireEntry {
   readonly specversion: "1.0";
   readonly id: string;
-  /** A URI reference, which has no blanks: `source` and `id` with a blank between are therefore one of a kind. */
+  /** A URI reference, which has no blanks, so `source` and `id` joined by a blank form a unique key. */
   readonly source: string;
   readonly type: string;
   readonly subject: string;

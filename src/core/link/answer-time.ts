@@ -6,7 +6,7 @@ export interface AnswerLimits {
   readonly longest: number;
 }
 
-/** The next answer may take so many times as long as the last one did. */
+/** The time allowed for the next answer is this many times what the last answer took. */
 const MARGIN = 3;
 
 /**

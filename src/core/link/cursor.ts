@@ -1,6 +1,6 @@
 /** How far a reader has read a hub's log: everything up to and including `offset`, in the store called `epoch`. */
 export interface Cursor {
-  /** The name of the store. Another name says that the store was made anew or brought back from a copy; its offsets are others. */
+  /** The name of the store. A different name means the store was recreated or restored from a copy, so offsets differ. */
   readonly epoch: string;
   readonly offset: number;
 }
@@ -12,7 +12,7 @@ export function writeCursor({ epoch, offset }: Cursor): string {
   return `${epoch}:${offset}`;
 }
 
-/** Reads `<epoch>:<offset>`; `null` when it is none. */
+/** Reads `<epoch>:<offset>`; `null` when the text is not a cursor. */
 export function readCursor(text: string): Cursor | null {
   const [, epoch, digits] = CURSOR_PATTERN.exec(text) ?? [];
   if (epoch === undefined || digits === undefined) return null;

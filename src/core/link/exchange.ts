@@ -29,7 +29,7 @@ export const pushResultSchema = z.union([
     source: z.string(),
     id: z.string(),
     outcome: z.enum(["accepted", "known"]),
-    /** The hybrid time under which the hub has an entry that is known to it, where it is another than the one offered. */
+    /** The hybrid time that the hub holds for an entry it already knew; given only when it differs from the one offered. */
     hlc: z
       .string()
       .regex(HYBRID_TIME_PATTERN)
@@ -37,7 +37,7 @@ export const pushResultSchema = z.union([
       .optional(),
   }),
   z.object({
-    /** `null` when what was offered has none. */
+    /** `null` when the offered value has no source. */
     source: z.string().nullable(),
     id: z.string().nullable(),
     outcome: z.literal("refused"),
@@ -61,7 +61,7 @@ export const sequenceGapSchema = z.object({
 /** A gap in a source's sequence. */
 export type SequenceGap = z.output<typeof sequenceGapSchema>;
 
-/** A hub's answer to a batch: one result for each entry offered, in its order; given only when all of it is durable. */
+/** A hub's answer to a batch: one result for each entry offered, in the same order; sent only once all are durable. */
 export const pushAnswerSchema = z.object({
   results: z.array(pushResultSchema),
   /** All gaps that the walk has now, of the sources in the batch. */
@@ -79,7 +79,7 @@ export const followerSchema = z.object({
   role: z.enum(ROLES),
   /** True while its stream is open. */
   present: z.boolean(),
-  /** It has read everything that the hub had got by then; `null` when it never said. */
+  /** The follower has read everything the hub had received by this time; `null` when it never reported. */
   seenUpTo: instant.nullable(),
   /** When the hub last heard from it. */
   heardAt: instant.nullable(),
@@ -95,7 +95,7 @@ export const presenceSchema = z.object({ followers: z.array(followerSchema) });
 export const farHubSchema = z.object({
   name: z.string(),
   state: z.enum(["linking", "linked", "refused"]),
-  /** Everything that this hub had got by then is kept over there; `null` when nothing is. */
+  /** The other hub holds everything this hub had received by this time; `null` when it holds nothing. */
   sentUpTo: instant.nullable(),
   unsent: z.number().int(),
   heardAt: instant.nullable(),

@@ -4,7 +4,7 @@ import type { Entry } from "../log/index.ts";
 export interface BatchLimits {
   /** How many entries. */
   readonly batch: number;
-  /** How many characters of JSON; an entry that is longer by itself goes alone. */
+  /** How many characters of JSON; a single entry that is longer is sent alone. */
   readonly batchLength: number;
 }
 

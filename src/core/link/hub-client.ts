@@ -37,7 +37,7 @@ export interface JoinRequest {
 
 /** What may go along with a request. */
 export interface RequestOptions {
-  /** A token or the owner's code; without one the asker's own credentials, such as a cookie, have to do. */
+  /** A token or the owner's code; when missing, the caller's own credentials are used, such as a cookie. */
   readonly credential?: string;
   readonly signal?: AbortSignal;
 }

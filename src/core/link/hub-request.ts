@@ -7,7 +7,7 @@ export interface HubRequest {
   readonly body?: string;
   /** Gives the request up, and the reading of its answer. */
   readonly signal?: AbortSignal;
-  /** Whether the answer may take as long as the signal allows; whoever asks sets a limit of its own to all others. */
+  /** Whether the answer may take as long as the signal allows; all other requests get a time limit from the code that sends them. */
   readonly isLong: boolean;
 }
 

@@ -19,7 +19,7 @@ export interface InboxParts {
 
 /**
  * What a stream brought and is not yet kept. Taking in begins in the same turn; whatever comes while one batch is being
- * kept goes into the next, so that a long log takes few transactions and a single entry no time.
+ * kept goes into the next, so that a long log needs few transactions and a single entry is not delayed.
  */
 export class Inbox {
   readonly #keep: InboxParts["keep"];

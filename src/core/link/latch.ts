@@ -41,7 +41,7 @@ export class Latch {
   }
 }
 
-/** Why something was aborted that nobody needs any more; without a reason given, each abort makes an error with a stack. */
+/** The abort reason for work nobody needs any more. Without a reason, each abort would create an error with a stack. */
 export const OVER = "over";
 
 /** Resolves once a signal is aborted. */

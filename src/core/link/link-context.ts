@@ -22,8 +22,8 @@ export interface LinkContext {
 const LONGEST_RETRY_AFTER = 600_000;
 
 /**
- * Notes what made an attempt fail and decides whether there is another one: not once the link is stopped, and not once
- * the other side has turned this one away, which ends the link.
+ * Records why an attempt failed. Returns whether to try again: false once the link is stopped, or once the other side has
+ * turned this one away, which ends the link.
  */
 export function survives({ stop, report }: LinkContext, error: unknown, direction: Direction): boolean {
   if (stop.signal.aborted) return false;
@@ -43,7 +43,7 @@ export function retryAfterSaidBy(error: unknown): number | null {
   return error instanceof UnreachableError ? error.retryAfter : null;
 }
 
-/** Waits after so many failures in a row; resolves with whether the latch was raised, which is a reason to hope. */
+/** Waits after so many failures in a row; resolves with whether the latch was raised, meaning a retry may succeed. */
 export function sitOut(
   { time, settings, stop }: LinkContext,
   hope: Latch,

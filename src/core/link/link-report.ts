@@ -34,7 +34,7 @@ export class LinkReport {
     if (heardAt === null || Math.abs(now - heardAt) >= 1000) this.set({ heardAt: now as Instant });
   }
 
-  /** Nothing keeps entries from being sent; what is said of a missing stream stays for as long as it is missing. */
+  /** Sending works, so its error is cleared. An error about a missing stream stays until the stream is back. */
   sent(): void {
     this.setTrouble("push", null);
     if (this.#state.kind === "linked") this.set({ words: null });
@@ -52,7 +52,7 @@ export class LinkReport {
   }
 }
 
-/** Whether a part of the state stays as it is; the same may be said by another object. */
+/** Whether two values of a part of the state are equal, even if they are different objects. */
 function isSame(one: LinkState[keyof LinkState] | undefined, other: LinkState[keyof LinkState]): boolean {
   if (one === other) return true;
   return isMessage(one) && isMessage(other) && JSON.stringify(one) === JSON.stringify(other);

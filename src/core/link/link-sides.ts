@@ -53,7 +53,7 @@ export interface Settled {
 
 /** This side of a link: what is kept of it. Every promise resolves once what it did is durable. */
 export interface NearSide {
-  /** The oldest entries that the other side has not been heard to have, in the order they came to be here, at most `limit`. */
+  /** The oldest entries that the other side has not confirmed, in order of arrival here, at most `limit`. */
   outbox(limit: number): Promise<readonly Entry[]>;
   /** How many entries there are in the whole outbox. */
   unsent(): Promise<number>;

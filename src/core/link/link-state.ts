@@ -4,13 +4,13 @@ import type { FarHub, Follower, Hello } from "./exchange.ts";
 
 /** How a link stands. */
 export interface LinkState {
-  /** `linked` while the stream of the other side is open and was heard; `ended` when it would not have this device any more. */
+  /** `linked` while the stream of the other side is open and was heard; `ended` once the other side turned this device away. */
   readonly kind: "linking" | "linked" | "ended";
   /** Why it ended, or what kept the last attempt from succeeding; `null` when nothing is known to be wrong over there. */
   readonly words: Said | null;
   /** What is wrong on this side (its store, mostly), though it is tried again; `null` when nothing is. */
   readonly trouble: Said | null;
-  /** How many entries the other side has not been heard to have. */
+  /** How many entries the other side has not confirmed. */
   readonly unsent: number;
   /** When anything was last heard from the other side, by the clock of this device, to the second. */
   readonly heardAt: Instant | null;

@@ -61,7 +61,7 @@ export class Link {
   }
 
   async #run(): Promise<void> {
-    // First, so that it is never said to be linked with nothing to send before that is known.
+    // Count first, so that the link never reports an empty outbox before the real number is known.
     await this.#pusher.count();
     await Promise.all([this.#pusher.run(), this.#puller.run()]);
   }
@@ -72,7 +72,7 @@ export class Link {
     await this.#work;
   }
 
-  /** The network came back, or the device woke up: tries at once, and gives up what was not heard of for long. */
+  /** The network came back, or the device woke up: tries at once, and drops any stream or offer that was silent for long. */
   wake(): void {
     this.#puller.distrustStream();
     this.#pusher.distrustOffer(this.#puller.trip);

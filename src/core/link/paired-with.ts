@@ -4,7 +4,7 @@ import type { PushAnswer } from "./exchange.ts";
 import type { Settled } from "./link-sides.ts";
 import { UnreachableError } from "./link-sides.ts";
 
-/** Each entry of a batch with its result. Throws an {@link UnreachableError} when the answer is to something else, which is as good as no answer. */
+/** Each entry of a batch with its result. Throws an {@link UnreachableError} when the answer does not match the batch. */
 export function pairedWith(batch: readonly Entry[], { results }: PushAnswer): readonly Settled[] {
   if (results.length !== batch.length) throw new UnreachableError(message("link/answer-unfit"));
   return batch.map((entry, index) => {

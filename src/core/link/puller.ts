@@ -38,7 +38,7 @@ export class Puller {
     this.#onLinked = onLinked;
   }
 
-  /** How long a stream took for its first word when one last came, in ms. */
+  /** How long the latest stream that answered took to send its first event, in ms. */
   get trip(): number {
     return this.#trip;
   }
@@ -48,7 +48,7 @@ export class Puller {
     this.#hope.raise();
   }
 
-  /** Gives up a stream on which nothing was heard for half of what a stream may be silent for. */
+  /** Drops the stream when it has been silent for half the time that a stream may be silent. */
   distrustStream(): void {
     const { time, settings } = this.#context;
     if (this.#stream && time.now() - this.#stream.heardAt > settings.silence / 2) this.#end(this.#stream);
@@ -121,7 +121,7 @@ export class Puller {
       const { silence } = settings;
       const limit = stream.isSilent ? Math.max(silence, this.#answerTime.allowed) : silence;
       const now = time.now();
-      // A clock that was set back must not make the patience endless.
+      // If the clock was set back, the wait must not grow without limit.
       stream.heardAt = Math.min(stream.heardAt, now);
       const left = stream.heardAt + limit - now;
       if (left > 0) await time.wait(left, stream.signal);

@@ -4,8 +4,8 @@ import { HubRefusedError } from "./hub-answers.ts";
 import type { FarSide } from "./link-sides.ts";
 
 /**
- * The same far side, offering a batch that it refuses as a whole once more in two halves, and so on, until the entry that
- * it will not have is alone. That entry alone is then refused, as `not-an-entry`, in the far side's own words.
+ * Returns the same far side, except that a batch it refuses as a whole is offered again in two halves, and so on, until the
+ * offending entry stands alone. Only that entry is then refused, as `not-an-entry`, with the far side's own message.
  */
 export function pushInParts(far: FarSide): FarSide {
   const push = async (entries: readonly Entry[], signal: AbortSignal): Promise<PushAnswer> => {

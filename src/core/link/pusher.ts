@@ -39,8 +39,8 @@ export class Pusher {
   }
 
   /**
-   * Gives up an offer that seems to have been made while the other side could not be reached: its answer may never come,
-   * and would be waited for for minutes. `trip` is how long the other side last took to say its first word, in ms.
+   * Drops an offer that was probably made while the other side was out of reach: its answer may never come, and the wait
+   * could last minutes. `trip` is how long the other side last took to say its first word, in ms.
    */
   distrustOffer(trip: number): void {
     if (!this.#offered) return;
@@ -69,7 +69,7 @@ export class Pusher {
         await near.settle(settled);
         report.sent();
         void this.count();
-        // Entries that are refused and stay would be offered again and again without a pause.
+        // Refused entries that stay in the outbox would otherwise be offered again and again without a pause.
         const isStuck = settled.every(({ result }) => "reason" in result && result.reason === "ahead");
         failures = isStuck ? failures + 1 : 0;
         if (failures === 0) continue;
@@ -106,7 +106,7 @@ export class Pusher {
     }
   }
 
-  /** Counts the outbox and reports it; asked for while it is counting, it counts once more. */
+  /** Counts the outbox and reports the number. A call during a count causes one more count. */
   async count(): Promise<void> {
     this.#mustCount = true;
     if (this.#isCounting) return;
@@ -117,7 +117,7 @@ export class Pusher {
       try {
         report.set({ unsent: await near.unsent() });
       } catch (error) {
-        // What keeps it from being counted keeps it from being offered, which is tried again.
+        // Whatever prevents counting also prevents offering, and offering is retried.
         report.set({ trouble: saidBy(error) });
       }
     }

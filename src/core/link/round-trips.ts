@@ -19,7 +19,7 @@ export interface RoundTrip {
 export function clockOffsetOf(trips: readonly RoundTrip[]): ClockOffset | null {
   let best: RoundTrip | null = null;
   for (const trip of trips) {
-    // The clock here was set back on the way.
+    // The clock here was set back during the round trip.
     if (trip.received < trip.sent) continue;
     if (best === null || trip.received - trip.sent < best.received - best.sent) best = trip;
   }

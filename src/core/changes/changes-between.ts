@@ -12,7 +12,7 @@ interface Sides {
 }
 type Rolls = ReadonlyMap<ListName, Sides>;
 
-/** Steps are the list of a change that names none. */
+/** A change that names no list is about steps, so the list is left out for steps. */
 const inList = (list: ListName) => (list === "steps" ? {} : { list });
 
 const EMPTY: Roll = { members: new Map(), orders: new Map(), doubled: false };
@@ -62,7 +62,7 @@ function placements(rolls: Rolls, list: ListName): Change[] {
       const placed = after.members.get(key);
       return placed !== undefined && comesAlong(rolls, list, placed);
     };
-    // A new holder begins with what came along; any other with what it held.
+    // A new holder starts with the members added along with it; any other starts with those it already held.
     const along = order.filter(isAlong);
     const kept = along.length > 0 ? new Set(along) : keptInOrder(before.orders.get(holder) ?? [], order);
     let behind: string | null = null;
@@ -84,7 +84,7 @@ function placements(rolls: Rolls, list: ListName): Change[] {
   return changes;
 }
 
-/** The members that go while what they stand in stays; what stands in something that goes, goes with it. */
+/** Drops of members whose holder stays; members of a dropped holder are dropped along with it. */
 function drops(rolls: Rolls, list: ListName): Change[] {
   const { before, after } = sidesOf(rolls, list);
   const home = homeOf(list);
@@ -163,7 +163,7 @@ export function changesBetween(before: ProcedureFile, after: ProcedureFile): Cha
   const steps = sidesOf(rolls, "steps");
   const gone = new Set([...steps.before.members.keys()].filter((key) => !steps.after.members.has(key)));
   const inTurn = LISTS.toReversed();
-  // What goes does so before what stays is put in order, but for what may still hold a member that stays.
+  // Drop before reordering, except for holders, which may still contain a member that stays.
   const holders = LISTS.filter((list) => heldBy(list) !== null);
   return [
     ...inTurn.filter((list) => !holders.includes(list)).flatMap((list) => drops(rolls, list)),

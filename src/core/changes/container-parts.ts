@@ -22,8 +22,8 @@ export function partsOf(text: string, node: Node): (Omit<Part, "body"> & { reado
 }
 
 /**
- * The text of an object or list of other parts, each with its own blanks unless it comes to be the first, or was. `comma` is what
- * stands behind a comma where that cannot be seen from the parts that were there.
+ * The text of an object or list of other parts, each with its own blanks unless it is or was the first. `comma` is the
+ * text after a comma, used when the existing parts do not show it.
  */
 export function assembled(text: string, node: Node, parts: readonly Part[], comma: string): string {
   const before = partsOf(text, node);

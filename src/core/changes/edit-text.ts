@@ -6,14 +6,14 @@ import { TextRewriting } from "./text-rewriting.ts";
 
 const BYTE_ORDER_MARK = "\uFEFF";
 
-/** Thrown when a text is to be edited that is not the text of a JSON document. */
+/** Thrown when the text to be edited is not JSON. */
 export class UneditableTextError extends Error {
   override readonly name = "UneditableTextError";
 }
 
 /**
- * The text of a procedure file, written over so that it reads as `file` ([CHG6]): only the lines that hold what is otherwise are
- * touched, and what moves takes its text with it. The layout, the order of keys, line ends, a byte order mark and blanks at the end stay.
+ * The text of a procedure file, written over so that it reads as `file` ([CHG6]): only the lines whose content differs are
+ * changed, and a member that moves keeps its text. The layout, the order of keys, line ends, a byte order mark and blanks at the end stay.
  * Throws {@link UneditableTextError} when the text is not JSON.
  */
 export function writtenOver(text: string, file: ProcedureFile): string {

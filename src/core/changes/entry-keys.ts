@@ -5,8 +5,8 @@ const plainId = (entry: unknown): string | null =>
   isFields(entry) && typeof entry["id"] === "string" ? `#${entry["id"]}` : null;
 
 /**
- * Keys by which the entries of an array are told apart: what `idOf` says, else the whole value. The second entry of the same key has
- * another.
+ * Keys by which the entries of an array are told apart: the result of `idOf`, or else the whole value. A second entry with the
+ * same key gets a different one.
  */
 export function entryKeys(
   entries: readonly unknown[],

@@ -3,7 +3,7 @@ import { applyChanges } from "./apply-changes.ts";
 import { changesBetween } from "./changes-between.ts";
 import { sameJson } from "./same-json.ts";
 
-/** Thrown when the inverse is asked of changes that were never applied to the file, since they cannot be. */
+/** Thrown when asked to invert changes that cannot be applied to the file, and so never were. */
 export class NeverAppliedError extends Error {
   override readonly name = "NeverAppliedError";
 }

@@ -7,7 +7,7 @@ import { bisectLeft } from "d3-array";
 export function keptInOrder(before: readonly string[], after: readonly string[]): ReadonlySet<string> {
   const placeBefore = new Map(before.map((entry, place) => [entry, place]));
   const entries = after.filter((entry) => placeBefore.has(entry));
-  /** For each length, the place at which the run of that length ends that ends earliest, and its last entry. */
+  /** For each length, the run of that length that ends earliest: where it ends, and its last entry. */
   const ends: number[] = [];
   const lasts: string[] = [];
   const previous = new Map<string, string | undefined>();

@@ -9,7 +9,7 @@ import { mergedOrder } from "./merge-order.ts";
 import { lettingGo } from "./references.ts";
 import { sameJson } from "./same-json.ts";
 
-/** Something of which both sides made something else ([CHG5]); `null` on a side that has it not. */
+/** Something that the two sides changed in different ways ([CHG5]); `null` on a side that does not have it. */
 export interface Conflict {
   readonly list: ListName | "head";
   /** The member's id; of an order the task or contingency whose members stand in it. `null` for the file itself. */
@@ -79,7 +79,7 @@ class Merge {
     });
   }
 
-  /** The steps that stood in the base and were dropped by a side: what named them there lets them go. */
+  /** The steps that stood in the base and were dropped by a side: references to them in the base are removed. */
   #goneSteps(): ReadonlySet<string> {
     const steps = this.#rolls.get("steps");
     return new Set(
@@ -103,7 +103,7 @@ class Merge {
     this.#members.set(list, merged);
   }
 
-  /** A member as merged; `null` where it is gone, or where it cannot be said what it is to be. */
+  /** A member as merged; `null` when it was dropped, or when the merge cannot decide what it should be. */
   #mergedMember(
     list: ListName,
     { base, ours, theirs }: Three<Placed | null>,
@@ -148,7 +148,7 @@ class Merge {
     return each(fields, (one) => lettingGo(list, one, named));
   }
 
-  /** In what a member stands. */
+  /** The holder in which a merged member stands. */
   #holder(
     list: ListName,
     id: string,
@@ -166,7 +166,7 @@ class Merge {
     return sides.ours.holder;
   }
 
-  /** What one side dropped must hold nothing that the other put into it. */
+  /** Notes a conflict where one side dropped a holder and the other side put a member into it. */
   #checkHolders(): void {
     for (const [list, members] of this.#members) {
       const home = homesOf(list).find((one): one is ListName => one !== "file");
@@ -175,7 +175,7 @@ class Merge {
       const missing = new Set([...members.values()].flatMap(({ holder }) => holder ?? []));
       for (const holder of missing) {
         if (this.#members.get(home)?.has(holder)) continue;
-        // What both sides know to be in conflict already is not told twice.
+        // Do not report the same conflict twice.
         if (this.conflicts.some((one) => one.list === home && one.id === holder)) continue;
         const sides = each(homes, (roll) => roll.members.get(holder)?.member ?? null);
         this.conflicts.push({ list: home, id: holder, field: null, ...sides });

@@ -100,7 +100,7 @@ function nextOf(ready: ReadonlySet<number>, last: number, sides: readonly Int32A
   return least(following.length > 0 ? following : ready);
 }
 
-/** The members that stand in a ring, or between two: what is left when members that lead to none of them are taken away. */
+/** The members in a ring or between two rings: what remains after removing every member that leads to no ring. */
 function ringOf(stuck: ReadonlySet<number>, leadsTo: (a: number, b: number) => boolean): number[] {
   const left = new Set(stuck);
   for (let size = -1; size !== left.size; ) {

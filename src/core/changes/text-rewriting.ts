@@ -151,7 +151,7 @@ export class TextRewriting {
     return [first, ...moved].join("\n");
   }
 
-  /** A value of which nothing stands in the text yet. */
+  /** The text of a value that has no text in the file yet. */
   #fresh(
     value: unknown,
     indent: string,

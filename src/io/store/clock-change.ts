@@ -40,8 +40,8 @@ export interface RefusedTimes {
 }
 
 /**
- * Entries that are stamped anew: those refused, and all that wait behind them. Were it only the refused ones, they would
- * come to stand before entries that were made earlier.
+ * Entries that are stamped anew: those refused, and all that wait behind them. If only the refused ones got earlier times,
+ * they would sort before entries that were made earlier.
  */
 export function stampedAnew(view: LinkView, { refused, all, isIn }: RefusedTimes): Restamped {
   const [first] = refused.map(({ entry }) => entry.hlc).sort();

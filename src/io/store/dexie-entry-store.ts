@@ -87,7 +87,7 @@ export class DexieEntryStore implements WalkStore {
       const { made, seen, edition = 0 } = await this.#rows.summaryOf(walk);
       await this.#rows.removeAll(walk);
       await this.#rows.putSummary({ ...emptySummary(walk), made, seen, edition: edition + 1 });
-      // What a link has read of a walk is gone with it.
+      // The record of what a link has read belongs to the walk, so it is deleted too.
       await this.#database.links.delete(walk);
       await this.#database.aside.where("walk").equals(walk).delete();
       return true;
@@ -96,7 +96,7 @@ export class DexieEntryStore implements WalkStore {
 
   async #add(summary: WalkSummary, entries: readonly Entry[]): Promise<void> {
     if (entries.length === 0) return;
-    // Both at once, so that it is one way through the browser; should one fail, neither is kept.
+    // Send both writes at once to save a round trip to the browser; if one fails, neither is kept.
     await Promise.all([
       this.#rows.addEntries(entries),
       this.#rows.putSummary(withEntries(summary, entries, this.source)),

@@ -171,7 +171,7 @@ export class DexieLinkStore implements LinkStore {
             this.#rows.source,
           )
         : withEntries(before, added, this.#rows.source);
-    // A change of the summary is what readers of the walk are told by.
+    // Readers of the walk are notified through a change of its summary.
     if (added.length > 0 || change.remove.length > 0 || isNewSummary) await this.#rows.putSummary(summary);
     if (change.link) {
       const { link } = change;

@@ -15,7 +15,7 @@ class ReplacedDatabaseError extends Error {
   override readonly name = "ReplacedDatabaseError";
 }
 
-/** For this many entries or more, reading the whole walk is quicker than looking up each of them. */
+/** From this many entries on, reading the whole walk is faster than looking up each entry. */
 const MANY = 100;
 
 const BY_KEY = "[wire.subject+wire.source+wire.id]";
@@ -38,7 +38,7 @@ export class DexieRows {
   write<Result>(names: readonly TableName[], work: () => Promise<Result>): Promise<Result> {
     const { device } = this.database;
     return this.database.transaction("rw!", [...names, "device"], async () => {
-      // Both at once: each answer awaited by itself costs another way through the browser.
+      // Request both at once: awaiting each separately would cost another round trip to the browser.
       const [kept, result] = await Promise.all([device.get("source"), work()]);
       if (kept?.value !== this.source) {
         throw new ReplacedDatabaseError("the database was wiped while it was in use");
@@ -126,7 +126,7 @@ export class DexieRows {
   async addEntries(entries: readonly Entry[]): Promise<number> {
     if (entries.length === 0) return 0;
     const last = await this.database.entries.bulkAdd(entries.map(({ wire }) => ({ wire })));
-    // Should the transaction fail, other entries are given these offsets.
+    // Wait for completion: if the transaction fails, other entries will get these offsets.
     Dexie.currentTransaction.on("complete", () => this.#known.note(entries, last));
     return last;
   }

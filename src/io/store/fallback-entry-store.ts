@@ -15,8 +15,8 @@ import type { WalkStore } from "./walk-store.ts";
 import { byWalk } from "./walk-summary.ts";
 
 /**
- * Offsets in memory begin above all on disk: whoever reads on after the change is given the whole walk once more, which
- * merging by key makes harmless, and misses nothing.
+ * Offsets in memory start above every offset on disk. A reader that continues after the switch therefore gets the whole
+ * walk again and misses nothing; merging by key makes the repeats harmless.
  */
 const MEMORY_OFFSETS = 2 ** 40;
 
@@ -162,7 +162,7 @@ export class FallbackEntryStore implements WalkStore {
         await this.#replaceStamps(durable, [...restamped, ...conflicting]);
         for (const entry of entries) this.#unsaved.delete(keyOf(entry));
       }
-      // Among them were entries of the hub, which only the links in memory can tell from others.
+      // Some of these entries came from the hub, and only the links in memory know which.
       for (const { walk, onlyHere = [] } of await this.#memory.links.all()) {
         await durable.links.change(walk, (row) => ({ ...row, onlyHere }));
       }
@@ -202,7 +202,7 @@ export class FallbackEntryStore implements WalkStore {
       return await ask(this.#durable);
     } catch (error) {
       const trouble = troubleOf(error);
-      // A walk that was left meanwhile is no fault of the disk's.
+      // If the walk was left in the meantime, the disk is not at fault.
       if (!trouble || error instanceof NotLinkedError) throw error;
       this.#readsMemory = true;
       this.#setStatus(inMemory(trouble, this.#unsaved.size));

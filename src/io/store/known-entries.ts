@@ -3,8 +3,8 @@ import { readEntry, UnreadableEntryError } from "../../core/log/index.ts";
 import type { EntryRow } from "./database.ts";
 
 /**
- * The entries of a database that somebody in this page still holds, by offset. What is read again is given out as the
- * very object that was made or given out before, so that whoever has it sees by a glance that nothing is new. An entry
+ * The entries of a database that somebody in this page still holds, by offset. Reading an entry again returns the
+ * same object as before, so that its holder can compare by identity to see that nothing changed. An entry
  * that nobody holds any more is forgotten: this takes no more memory than its holders do.
  */
 export class KnownEntries {

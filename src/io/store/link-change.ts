@@ -21,11 +21,11 @@ export interface LinkChange {
   readonly aside: readonly AsideEntry[];
   /** `null` when there is none. */
   readonly link: LinkRow | null;
-  /** The new {@link LinkRow.pushed}; `null` for the offset of the last of `add`, or as it was when there is none. */
+  /** The new {@link LinkRow.pushed}; `null` means the offset of the last entry of `add`, or no change when `add` is empty. */
   readonly pushed: number | null;
 }
 
-/** Whether a change has entries sent once more that were settled. */
+/** Whether a change causes settled entries to be sent again. */
 export function isResent({ link, pushed }: LinkChange): boolean {
   return link !== null && pushed !== null && pushed < link.pushed;
 }

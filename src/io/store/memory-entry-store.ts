@@ -27,7 +27,7 @@ export class MemoryEntryStore implements WalkStore {
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
     const summary = this.#rows.summaryToFollow(walk, this.#now());
     const entries = stampInOrder(summary, drafts, this.source, this.#now);
-    // As on disk: a time that the hub would refuse is not followed again once it was passed over.
+    // As on disk: once a time that the hub would refuse was ignored, it stays ignored.
     if (entries.length > 0) this.#rows.setSummary(summary);
     this.#rows.change(walk, [], entries);
     return entries;

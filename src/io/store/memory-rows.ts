@@ -49,7 +49,7 @@ export class MemoryRows {
   /** The entries of a walk behind an offset, in order of arrival. */
   entriesOf(walk: WalkId, after = 0): readonly PlacedEntry[] {
     const kept = [...(this.#kept.get(walk)?.values() ?? [])];
-    // In order of arrival already: what takes another's place is put behind.
+    // Already in order of arrival, because a replacement is added at the end.
     return after === 0 ? kept : kept.filter(({ offset }) => offset > after);
   }
 

@@ -19,7 +19,7 @@ export function nearSideOf(store: WalkStore, walk: WalkId): NearSide {
     cursor: async () => (await links.get(walk))?.cursor ?? null,
     takeIn: async (entries, cursor) => {
       const { isResent } = await links.takeIn(walk, entries, cursor);
-      // The walk itself is as it was, so that nobody else would tell.
+      // The walk itself did not change, so no other notification would be sent.
       if (isResent) resent.tell();
     },
     watch: (onChange) => {

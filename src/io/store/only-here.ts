@@ -2,7 +2,7 @@ import type { Entry } from "../../core/log/index.ts";
 import { deviceOf, keyOf } from "../../core/log/index.ts";
 import type { LinkRow } from "./link-row.ts";
 
-/** The row after entries came from elsewhere than the hub: those of other devices may be nowhere else. */
+/** The row after entries came from somewhere other than the hub. Those of other devices may exist only here. */
 export function withUnheard(row: LinkRow, entries: readonly Entry[]): LinkRow {
   const foreign = entries.filter(({ wire }) => deviceOf(wire.source) !== row.device).map(keyOf);
   if (foreign.length === 0) return row;

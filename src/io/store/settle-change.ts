@@ -38,7 +38,7 @@ export function settleChange(view: LinkView, { settled, round, find, waiting, al
     if (result.outcome !== "refused") {
       const there = result.hlc === undefined ? entry : withStamp(entry, result.hlc);
       if (likenessOf(kept.entry, there) === "identical") continue;
-      // The hub has it under another stamp, which counts. It goes behind all else and is offered once more.
+      // The hub holds it under another stamp, and the hub's stamp wins. The entry moves to the end and is offered again.
       remove.push(kept);
       queue.push(there);
     } else if (!isUnchanged || result.reason === "conflict") {
@@ -49,8 +49,8 @@ export function settleChange(view: LinkView, { settled, round, find, waiting, al
       aside.push({ walk: link.walk, wire: entry.wire, reason: result.reason, at: now });
     }
   }
-  // An entry that was stamped anew and then replaced by the hub's form of it went behind others that were not offered
-  // with it: nothing behind the first of those is settled.
+  // An entry that was replaced by the hub's form of it moved to the end, behind entries that were not offered with it.
+  // So nothing from the first entry without an outcome onwards is settled.
   const left = waiting.find(({ entry }) => !done.has(keyOf(entry)));
   if (left) pushed = Math.min(pushed, left.offset - 1);
   const stamped = stampedAnew(view, { refused: ahead, all, isIn: (placed) => isWaiting(link, placed) });
@@ -63,7 +63,7 @@ export function settleChange(view: LinkView, { settled, round, find, waiting, al
       ...asideNotices(aside, now),
       ...restampNotices(stamped.remove.length, summary.clockOffset ?? null, now),
     ]),
-    // Meanwhile everything may have to be sent once more: what another store said of these says nothing about this one.
+    // If sending has restarted since the offer, these answers may come from another store and settle nothing.
     pushed: (link.round ?? 0) === round ? pushed : link.pushed,
   };
 }

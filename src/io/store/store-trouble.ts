@@ -8,7 +8,7 @@ export type StoreTrouble =
   | "missing"
   /** The browser does not let this page store anything. */
   | "denied"
-  /** No room left. */
+  /** There is no storage space left. */
   | "full"
   /** Another tab holds the store, or the browser did not answer in time. */
   | "blocked"

@@ -13,7 +13,7 @@ export interface StoredEntry {
   readonly sequence: string;
   /** When the hub got it, by the hub's clock. */
   readonly received: Instant;
-  /** The hub that it came through, by its device name, to which it is never sent back; `null` when it came from a device. */
+  /** The hub that it came through, by its device name, so that it is never sent back there; `null` when it came from a device. */
   readonly via: string | null;
 }
 
@@ -83,7 +83,7 @@ export interface Engine {
   walks(): Promise<readonly StoredWalk[]>;
   /**
    * Calls back with what was appended from now on, by this or another hub, each walk's in order of offset and each entry
-   * once; returns a function that ends it. What is read up to offset n and what is told after n leave nothing out between them.
+   * once; returns a function that ends it. Reading up to offset n and then hearing what comes after n misses nothing.
    */
   follow(onAppended: (walk: WalkId, kept: readonly StoredEntry[]) => void): () => void;
   keepRefused(walk: WalkId, refused: RefusedEntry): Promise<void>;

@@ -25,7 +25,7 @@ export interface OfferedEntry {
   readonly subject: string;
   readonly entry: Entry;
   readonly via: string | null;
-  /** Names this attempt, so that a message that it has put there is known again. */
+  /** Identifies this attempt, so that a message it stored can be recognised later. */
   readonly attempt: string;
 }
 
@@ -46,7 +46,7 @@ const ATTEMPT = "Tetherline-Attempt";
 const SUBJECT_IS_TAKEN = 10_077;
 /** The server's answers that are final: the message is too large, or there is no room. */
 const FINAL: ReadonlySet<number> = new Set([10_047, 10_054, 10_023]);
-/** An entry is offered again for so long while no server answers, in ms. */
+/** How long an entry is offered again while no server answers, in ms. */
 const PATIENCE = 10_000;
 const PAUSE = 200;
 

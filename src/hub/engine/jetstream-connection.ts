@@ -7,11 +7,11 @@ import { EngineTroubleError } from "./engine.ts";
 import type { NatsAddress } from "./nats-address.ts";
 import type { Streams } from "./stream-push.ts";
 
-/** One answer of the server may take so long, in ms: traps of slow recovery lie in longer ones. */
+/** How long one answer of the server may take, in ms. A longer limit would make recovery from a lost server slow. */
 export const ANSWER_TIME = 2_000;
-/** Servers may take so long to be there, in ms, when they are started together with the hub. */
+/** How long servers started together with the hub may take to become reachable, in ms. */
 const PATIENCE = 4_000;
-/** They may take so long to agree who leads, in ms. */
+/** How long the servers may take to elect a leader, in ms. */
 const ELECTION_PATIENCE = 15_000;
 const PAUSE = 250;
 

@@ -13,7 +13,7 @@ import { readNatsAddress } from "./nats-address.ts";
 import { readStream } from "./read-stream.ts";
 import { toToken } from "./subject-token.ts";
 
-/** So many refused entries are kept of each walk. */
+/** The most refused entries that are kept for each walk. */
 const MOST_REFUSED = 1_000;
 const SENDER = "Tetherline-Sender";
 

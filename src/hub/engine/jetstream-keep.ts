@@ -13,7 +13,7 @@ export interface JetstreamKeep {
   close(): void;
 }
 
-/** It is tried again for so long while no server answers, in ms. */
+/** How long an operation is retried while no server answers, in ms. */
 const PATIENCE = 10_000;
 const PAUSE = 200;
 

@@ -7,13 +7,13 @@ export type ReadOn = (walk: WalkId, after: number, least: number) => Promise<rea
 /** Entries of a walk that follow one another. */
 interface Stretch {
   readonly walk: WalkId;
-  /** It begins behind this offset and ends with that one, and leaves nothing out between. */
+  /** The stretch is the gapless range of offsets (`after`, last], so `after` itself is not in it. */
   readonly after: number;
   readonly last: number;
   readonly kept: readonly StoredEntry[];
 }
 
-/** So many stretches are remembered. */
+/** The most stretches that are remembered. */
 const MOST_STRETCHES = 8;
 
 /**
@@ -27,11 +27,11 @@ export function readAhead(
   let stretches: readonly Stretch[] = [];
   const underWay = new Map<string, ReturnType<ReadOn>>();
 
-  /** Whoever asks for the same meanwhile waits for the same. */
+  /** Identical requests that come while one is under way share its answer. */
   const readOnce: ReadOn = async (walk, after, least) => {
     const key = `${after} ${least} ${walk}`;
     const earlier = await underWay.get(key);
-    // It may leave out what was there when it was asked for this time.
+    // The shared answer may lack entries that arrived before this request.
     if (earlier && earlier.length >= least) return earlier;
     const since = underWay.get(key);
     if (since) return since;

@@ -14,11 +14,11 @@ export interface ReadWish {
   readonly upTo: number | null;
   /** At most so many. */
   readonly limit: number;
-  /** With so many at least it ends too once they are long enough together, in bytes; `null`: it does not. */
+  /** Reading also ends once there are `least` messages of `length` bytes in total; `null` sets no such end. */
   readonly enough: { readonly least: number; readonly length: number } | null;
 }
 
-/** Reading may take so long, in ms. */
+/** How long reading may take, in ms. */
 const PATIENCE = 10_000;
 const PAUSE = 200;
 

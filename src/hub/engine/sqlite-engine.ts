@@ -69,7 +69,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     try {
       written = write.immediate(group);
     } catch (cause) {
-      // One that cannot be written must not take the others with it.
+      // One call that cannot be written must not make the others fail, so each is committed separately.
       if (group.length > 1) for (const one of group) commit([one]);
       else for (const { reject } of group) reject(troubleOf(file, cause));
       return;

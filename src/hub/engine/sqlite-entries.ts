@@ -21,7 +21,7 @@ export interface SqliteEntries {
   refused(walk: WalkId, limit: number): readonly RefusedEntry[];
 }
 
-/** So many refused entries are kept of each walk. */
+/** The most refused entries that are kept for each walk. */
 export const MOST_REFUSED = 1_000;
 
 interface WalkHead {

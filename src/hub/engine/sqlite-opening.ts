@@ -55,7 +55,7 @@ export function openDatabase(folder: string): OpenDatabase {
   withTrouble(folder, () => makeFolder(folder));
   const seals = withTrouble(folder, () => readMarker(folder));
   if (seals !== null) insistOnFile(file, folder);
-  // SQLite falls back to reading alone, and fails late and with other words.
+  // Check here, because SQLite would fall back to read-only access and fail later with a less helpful message.
   for (const path of [folder, file].filter(existsSync))
     withTrouble(path, () => accessSync(path, constants.W_OK));
   const hadWal = existsSync(`${file}-wal`);
@@ -156,7 +156,7 @@ function sealAnew(
   folder: string,
   seals: readonly string[] | null,
 ): string {
-  // A copy put where the file was may well get its inode number, but is born later.
+  // A copy put in place of the file may reuse its inode number, but has a later creation time.
   const { dev, ino, birthtimeNs } = statSync(file, { bigint: true });
   const place = `${dev}:${ino}:${birthtimeNs}`;
   const oldSeal = aboutOf(database, "seal");
@@ -164,7 +164,7 @@ function sealAnew(
     oldSeal !== null && seals?.includes(oldSeal) === true && aboutOf(database, "place") === place;
   const epoch = (isWhatItWas ? aboutOf(database, "epoch") : null) ?? randomBytes(12).toString("base64url");
   changeSeal(database, folder, { epoch, place, open: "yes" });
-  // So that it is not in the write-ahead file alone that the store is in use.
+  // Copy the note that the store is in use from the write-ahead file into the main file as well.
   database.pragma("wal_checkpoint(TRUNCATE)");
   return epoch;
 }
@@ -176,7 +176,7 @@ function changeSeal(
   about: Readonly<Record<string, string>>,
 ): void {
   const [old, seal] = [aboutOf(database, "seal"), randomBytes(12).toString("base64url")];
-  // Without a marker a crash in between must not leave one behind without a store.
+  // When there is no marker, a crash at this point must not leave a marker without a store.
   if (old !== null) writeMarker(folder, [old, seal]);
   const put = database.prepare(
     "INSERT INTO about VALUES (?, ?) ON CONFLICT DO UPDATE SET value = excluded.value",

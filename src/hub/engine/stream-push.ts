@@ -27,9 +27,9 @@ export interface Push {
   stop(): void;
 }
 
-/** The server gives a sign of life so often, in ms; two missing end it. */
+/** The interval of the server's heartbeats, in ms. Missing two of them ends the push. */
 const HEARTBEAT = 1_000;
-/** The server forgets a reader that is gone after so long, in ms. */
+/** How long the server remembers a reader that has gone, in ms. */
 const FORGET_AFTER = 30_000;
 
 /**

@@ -3,8 +3,8 @@ export interface FarAddress {
   /** `https://host:port`. */
   readonly origin: string;
   /**
-   * SHA-256 of its certificate or of the authority that made it, 64 hexadecimal digits in capitals: nothing else is asked
-   * of the certificate. `null` asks what is usual.
+   * SHA-256 of its certificate or of the authority that made it, 64 hexadecimal digits in capitals: nothing else about
+   * the certificate is checked. `null` means the usual checks.
    */
   readonly fingerprint: string | null;
 }

@@ -53,7 +53,7 @@ function unreachable(origin: string, cause: Error): UnreachableError {
   return new UnreachableError(message("far/not-reached", { origin, why }), { cause });
 }
 
-/** What the agent below is told besides: the request's own signal is kept from agents. */
+/** An extra option for the agent below, since node does not pass the request's own signal to agents. */
 interface PinnedOptions {
   readonly givenUp?: AbortSignal;
 }

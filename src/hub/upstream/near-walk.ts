@@ -52,7 +52,7 @@ export class NearWalk implements NearSide {
     return { count: this.#outgoing.refused, words: this.#outgoing.words };
   }
 
-  /** Everything that this hub had got by then is kept over there; `null` when nothing is. */
+  /** The other hub holds everything this hub had received by this time; `null` when it holds nothing. */
   async sentUpTo(): Promise<Instant | null> {
     const [first] = await this.#outgoing.waiting();
     const open = min([...(first ? [first] : []), ...this.#outgoing.early], ({ received }) => received);
@@ -111,7 +111,7 @@ export class NearWalk implements NearSide {
   async cursor(): Promise<Cursor | null> {
     const { engine } = this.#parts;
     const [epoch, cursor = ""] = (await engine.keep.get(this.#cursorKey))?.split(" ") ?? [];
-    // A store that was brought back from a copy may have lost what it had sent, which only the beginning gives again.
+    // A store restored from a copy may have lost entries that it had sent, so reading starts again from the beginning.
     return epoch === engine.epoch ? readCursor(cursor) : null;
   }
 
@@ -124,7 +124,7 @@ export class NearWalk implements NearSide {
     });
     for (const [index, outcome] of outcomes.entries()) {
       const entry = mine[index];
-      // One that is known under another stamp leaves the two hubs with different orders, which somebody should see too.
+      // Also report an entry known under another stamp, since the two hubs then order their entries differently.
       const isHeldOtherwise = outcome.kind === "conflict" || (outcome.kind === "known" && outcome.hlc);
       if (!isHeldOtherwise || !entry) continue;
       await engine.keepRefused(walk, {

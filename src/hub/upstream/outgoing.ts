@@ -36,7 +36,7 @@ export interface SettledOffsets {
   readonly round: number;
   readonly offsets: ReadonlySet<number>;
   readonly early: readonly EarlyEntry[];
-  /** What the other hub said of those that it would not have. */
+  /** What the other hub said about the entries that it refused. */
   readonly refusals: readonly string[];
 }
 
@@ -63,7 +63,7 @@ export class Outgoing {
   #waiting: OutgoingEntry[] = [];
   #scanned: number;
   #scan: Promise<void> | null = null;
-  /** Counts how often looking began anew. */
+  /** Counts how often the search for outgoing entries restarted. */
   #round = 0;
   /** Resolves when the last change of the state is kept: each change begins with the result of the one before. */
   #changed: Promise<void> = Promise.resolve();

@@ -6,7 +6,7 @@ import { message } from "../../words/index.ts";
 
 const TRIPS = 8;
 
-/** After this long no further questions are asked, in ms: the answers so far have to do. */
+/** After this long no further questions are asked, in ms: the answers so far must suffice. */
 const LONG_ENOUGH = 10_000;
 
 /** Asks another clock several times and resolves with its offset by the shortest round trip. Rejects when it never answered. */

@@ -33,7 +33,7 @@ export interface DeviceLinksParts {
 /** How often the choice of walks to link is made anew, in ms. */
 const LOOKED_OVER = 60_000;
 
-/** A hub may take so long to be told that this device leaves, in ms. */
+/** How long telling a hub that this device leaves may take, in ms. */
 const LEAVE_PATIENCE = 5000;
 
 /** The links of all walks of this device, as far as this page runs them, and what other pages say of the rest. */
@@ -106,7 +106,7 @@ export class DeviceLinks implements LinkKeeper {
   async leave(walk: WalkId): Promise<void> {
     const { hub, store, time } = this.#parts;
     await Promise.race([
-      // A hub that cannot be told, or has put this device out already, is left all the same.
+      // Leave even if the hub cannot be told, or has already removed this device.
       hub.leave(walk).catch(() => {}),
       time.wait(LEAVE_PATIENCE, this.#over.signal),
     ]);
@@ -122,7 +122,7 @@ export class DeviceLinks implements LinkKeeper {
     this.#parts.store.log.links
       .change(walk, without)
       .then(() => this.#arranging.run())
-      // A store that fails now shows the notice again later.
+      // If the store fails, the notice is only shown again later.
       .catch(() => {});
   }
 
@@ -197,7 +197,7 @@ export class DeviceLinks implements LinkKeeper {
         this.#tell(walk);
         continue;
       }
-      // Joined anew, perhaps in another role, or after the hub had put this device out.
+      // The walk was joined again, perhaps in another role, or after the hub had removed this device.
       if (linked.running && linked.row.joinedAt !== row.joinedAt) rest(linked);
       linked.row = row;
       if (!linked.running && !linked.said) linked.unsent = await links.unsent(walk);

@@ -66,7 +66,7 @@ async function* piecesOf(
     }
   } finally {
     onEnd();
-    // A reader that is let go of leaves the connection open.
+    // Cancel the reader, because releasing it alone would leave the connection open.
     reader?.cancel().catch(() => {});
   }
 }

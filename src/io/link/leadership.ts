@@ -19,7 +19,7 @@ export interface Candidacy {
 
 /**
  * Calls `lead` whenever this page becomes the one that leads, with a signal that is aborted when it stops being so. Without locks, or
- * where the browser grants none, each page takes itself for the one, which costs traffic and does no harm.
+ * where the browser grants none, each page acts as the leader, which costs traffic but does no harm.
  */
 export function stand(locks: Locks | null, name: string, lead: (signal: AbortSignal) => void): Candidacy {
   const ended = new AbortController();
@@ -56,7 +56,7 @@ export function stand(locks: Locks | null, name: string, lead: (signal: AbortSig
         if (queued !== mine) return;
         isLeading = isDenied;
         if (ended.signal.aborted) return;
-        // Asked again, it would be denied again at once, and so on without an end.
+        // Do not ask again: the browser would deny it at once, and this would loop forever.
         if (isDenied) lead(ended.signal);
         else ask(false);
       });

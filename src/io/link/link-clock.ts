@@ -15,7 +15,7 @@ interface LinkClockParts {
   readonly signal: AbortSignal;
 }
 
-/** Holds the clock of this device against the hub's, has hybrid times go by it, and enters what it found in the log. */
+/** Compares this device's clock with the hub's, makes hybrid times follow the hub's, and logs each result of note. */
 export class LinkClock {
   readonly #parts: LinkClockParts;
   #isCompared = false;
@@ -65,7 +65,7 @@ export class LinkClock {
   }
 }
 
-/** Whether a comparison is worth an entry: a difference from the last one within its error is none. */
+/** Whether a comparison is worth an entry: it is not when it differs from the last one by no more than its error. */
 function isNews({ offset, error }: ClockOffset, logged: number | null): boolean {
   return logged === null || Math.abs(offset - logged) > Math.max(WORTH_TELLING, error);
 }

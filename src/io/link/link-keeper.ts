@@ -19,7 +19,7 @@ export interface LinkStatus {
   readonly hubName: string | null;
   /** This device's source, as followers know it. */
   readonly device: string;
-  /** How many entries the hub is not known to have. */
+  /** How many entries the hub has not confirmed. */
   readonly unsent: number;
   /** How many entries of other devices the hub is not known to have: they came from a file, and this device may not send them. */
   readonly onlyHere: number;
@@ -27,7 +27,7 @@ export interface LinkStatus {
   readonly heardAt: Instant | null;
   readonly followers: readonly Follower[];
   readonly beyond: readonly FarHub[];
-  /** The hub's clock less the one here; `null` before they were compared. */
+  /** The hub's clock minus this device's; `null` before they were compared. */
   readonly clock: ClockOffset | null;
   readonly notices: readonly LinkNotice[];
   /** Why it ended, or what is wrong; `null` when nothing is known to be. */

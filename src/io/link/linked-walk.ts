@@ -34,7 +34,7 @@ export function rest(linked: LinkedWalk): void {
   delete linked.candidacy;
 }
 
-/** So many walks are linked at once: a browser opens six connections to one place, and each link holds one. */
+/** The most walks linked at once: a browser opens six connections to one place, and each link holds one. */
 const MOST = 4;
 
 /** Of the walks that a page would link, those that it does: first those that somebody looks at, then the newest. */
@@ -46,7 +46,7 @@ export function firstToLink(
   return walks
     .toSorted((a, b) => rank(b) - rank(a) || b.row.joinedAt - a.row.joinedAt)
     .filter((_, index, all) => {
-      // One that was ended holds no connection.
+      // A link that has ended holds no connection.
       const before = all.slice(0, index).filter(({ status }) => status.kind !== "ended");
       return before.length < MOST;
     });

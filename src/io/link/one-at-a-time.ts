@@ -1,16 +1,16 @@
-/** Work that is done once at a time, and once more for whoever asks while it is being done. */
+/** Work of which only one run is under way at a time. A request during a run causes one more run afterwards. */
 export class OneAtATime {
   readonly #work: () => Promise<void>;
   #isWorking = false;
   #isWanted = false;
   #waiting: (() => void)[] = [];
 
-  /** What makes `work` fail is passed over: it is done anew when somebody asks again. */
+  /** Failures of `work` are ignored; it runs again at the next request. */
   constructor(work: () => Promise<void>) {
     this.#work = work;
   }
 
-  /** Resolves once the work was done, or failed, that began after this call. Never rejects. */
+  /** Resolves once a run that began after this call has finished or failed. Never rejects. */
   run(): Promise<void> {
     const done = new Promise<void>((resolve) => this.#waiting.push(resolve));
     this.#isWanted = true;

@@ -56,7 +56,7 @@ export class RunningLink {
 
   wake(): void {
     this.#link.wake();
-    // The device may have slept, and its clock been set.
+    // The device may have slept, or its clock may have been set.
     if (this.#kind === "linked") void this.#clock.compare().catch(() => {});
   }
 
@@ -87,7 +87,7 @@ export class RunningLink {
     const isNew = kind !== this.#kind;
     this.#kind = kind;
     if (!isNew || kind !== "linked") return;
-    // Without an answer now, the next push or the next round asks again.
+    // If there is no answer, the next push or the next round asks again.
     void this.#clock.compare().catch(() => {});
     const { log, row } = this.#parts;
     if (hello && hello.role !== row.role) {
@@ -120,7 +120,7 @@ export class RunningLink {
       try {
         await work();
       } catch {
-        // What is wrong with the hub or the store, the link itself finds out and tells.
+        // The link itself detects and reports any trouble with the hub or the store.
       }
     }
   }

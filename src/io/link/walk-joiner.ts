@@ -14,7 +14,7 @@ export interface WalkJoinerParts {
   readonly origin: string;
   readonly now: () => Instant;
   readonly time: Pick<LinkTime, "wait">;
-  /** Is called once a walk was joined and that is kept. */
+  /** Called once a walk was joined and its link is stored. */
   readonly onJoined: (walk: WalkId) => Promise<void>;
 }
 

@@ -13,7 +13,7 @@ export class UneditableTextError extends Error {
 
 /**
  * The text of a procedure file, written over so that it reads as `file` ([CHG6]): only the lines whose content differs are
- * changed, and a member that moves keeps its text. The layout, the order of keys, line ends, a byte order mark and blanks at the end stay.
+ * changed, and a member that moves keeps its text. Layout, key order, line ends, a byte order mark and final blanks stay.
  * Throws {@link UneditableTextError} when the text is not JSON.
  */
 export function writtenOver(text: string, file: ProcedureFile): string {

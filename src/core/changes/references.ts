@@ -71,7 +71,7 @@ const STEPS_NAMED_IN = new Map(CHANGE_LISTS.map((list) => [list, waysIn("steps",
 
 const isGone = (name: unknown, gone: ReadonlySet<string>) => typeof name === "string" && gone.has(name);
 
-/** A member of a list with the steps `gone` let go: array entries and fields that name one are removed. Returns the same object when it names none. */
+/** A member of a list with the steps `gone` let go: entries and fields that name one are removed. The same object when it names none. */
 export function lettingGo(list: ListName, member: Fields, gone: ReadonlySet<string>): Fields {
   let next = member;
   for (const [key = "", star, inner] of STEPS_NAMED_IN.get(list) ?? []) {

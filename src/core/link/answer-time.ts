@@ -6,7 +6,7 @@ export interface AnswerLimits {
   readonly longest: number;
 }
 
-/** The time allowed for the next answer is this many times what the last answer took. */
+/** After an answer, the next one is allowed at most this many times what it took, but never less than `first`. */
 const MARGIN = 3;
 
 /**

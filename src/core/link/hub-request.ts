@@ -7,7 +7,7 @@ export interface HubRequest {
   readonly body?: string;
   /** Gives the request up, and the reading of its answer. */
   readonly signal?: AbortSignal;
-  /** Whether the answer may take as long as the signal allows; all other requests get a time limit from the code that sends them. */
+  /** Whether the answer may take as long as the signal allows; all other requests get a limit from their sender. */
   readonly isLong: boolean;
 }
 

@@ -58,8 +58,8 @@ export interface NearSide {
   /** How many entries there are in the whole outbox. */
   unsent(): Promise<number>;
   /**
-   * Takes note of what became of entries offered: those that were accepted or known leave the outbox; of those refused, this
-   * side sees to it that they are either stamped anew (`ahead`) and stay, or are set aside and leave.
+   * Records the outcome of offered entries. Accepted and known entries leave the outbox. A refused entry either gets another
+   * hybrid time and stays (`ahead`), or is set aside and leaves the outbox.
    */
   settle(settled: readonly Settled[]): Promise<void>;
   /** How far the other side's log was read; `null` for not at all. */

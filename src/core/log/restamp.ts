@@ -22,7 +22,7 @@ export function highestWithin(times: Iterable<HybridTime>, clock: Instant): Hybr
 }
 
 /**
- * Returns the entries with other hybrid times: the same statements, in the order of the log, with hybrid times of `clock` that keep that order.
+ * Returns the entries restamped: the same statements, in the order of the log, with hybrid times of `clock` in that order.
  * The first time is after `seen`, unless `seen` is `null` or itself too far ahead of `clock`.
  */
 export function restamp(

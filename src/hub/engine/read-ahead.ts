@@ -17,9 +17,9 @@ interface Stretch {
 const MOST_STRETCHES = 8;
 
 /**
- * Gives out entries by pages from a source that takes long to ask, but hardly longer for more entries: what was read
- * beyond a page is remembered for the next one, since entries never change. A page has never more than `limit`
- * entries. /
+ * Returns a function that reads entries page by page from a source where each request is slow, but extra entries cost
+ * little. Entries read beyond a page are kept for the next one, since entries never change. A page has at most `limit`
+ * entries.
  */
 export function readAhead(
   readOn: ReadOn,

@@ -12,9 +12,9 @@ export interface ReadWish {
   readonly from: number;
   /** A sequence that is there under this subject: reading ends with it. `null` reads what is there now. */
   readonly upTo: number | null;
-  /** At most so many. */
+  /** The most messages that are read. */
   readonly limit: number;
-  /** Reading also ends once there are `least` messages of `length` bytes in total; `null` sets no such end. */
+  /** Reading also ends once there are at least `least` messages with at least `length` bytes in total; `null` sets no such end. */
   readonly enough: { readonly least: number; readonly length: number } | null;
 }
 

@@ -52,7 +52,7 @@ export class GapBook {
     if (open) return open;
     const book = { sources: new Map<string, SequenceRanges>(), read: this.#read(walk) };
     this.#walks.set(walk, book);
-    // What could not be read is read anew when it is next asked for.
+    // A book that could not be read is read again at the next request.
     book.read.catch(() => this.#walks.delete(walk));
     return book;
   }

@@ -16,7 +16,7 @@ export interface RefusedOffer {
   readonly words: Message;
 }
 
-/** An entry that may be kept, or why a value may not be. With both, an entry that may not be kept unless it is kept already. */
+/** An entry that may be kept, or why a value may not be. With both, the entry is refused unless it is already kept. */
 export type Judgement =
   | { readonly entry: Entry; readonly refusal: RefusedOffer | null }
   | { readonly entry: null; readonly refusal: RefusedOffer };

@@ -10,7 +10,7 @@ interface Subscription {
   readonly member: Member | null;
 }
 
-/** News, which may wait, is written to so many subscribers before other work gets its turn. */
+/** How many subscribers are sent news in a row before other work gets a turn. News can wait. */
 const AT_ONCE = 50;
 
 /** All open streams of this hub. What is appended to a walk goes to its subscribers. */
@@ -58,7 +58,7 @@ export class FanOut {
     return this.#walks.get(walk)?.size ?? 0;
   }
 
-  /** Sends a sign of life to everybody, and ends the streams of members that are not good any more. */
+  /** Sends a sign of life to everybody, and ends the streams of members whose token is not valid. */
   beat(isGood: (member: Member) => boolean): void {
     for (const subscriptions of this.#walks.values()) {
       for (const { subscriber, member } of [...subscriptions]) {

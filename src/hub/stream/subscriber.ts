@@ -3,7 +3,7 @@ import type { ServerResponse } from "node:http";
 import type { StoredEntry } from "../engine/index.ts";
 import { cursorText, entriesText } from "./event-text.ts";
 
-/** A subscriber with so much unread, in bytes, is cut off. When it can, it comes back and reads on from where it was. */
+/** A subscriber with more unread bytes than this is cut off. It can reconnect and continue from where it was. */
 const MOST_BUFFERED = 4 * 1024 * 1024;
 /** How many entries are read at once: few enough that a page of large ones does no harm. */
 const PAGE = 200;
@@ -45,7 +45,7 @@ export class Subscriber {
 
   /** Sends everything that is stored behind an offset; from there on the stream is live. */
   async catchUp(read: ReadEntries, after: number): Promise<void> {
-    // A hub that has nothing of this log may have lost what it brought itself.
+    // A hub that reads from the beginning may have lost the entries it brought itself, so send those too.
     const withholds = after === 0 ? () => false : this.#withholds;
     let sent = after;
     while (!this.#ended.signal.aborted) {
@@ -68,7 +68,7 @@ export class Subscriber {
 
   /** Sends text; cuts the subscriber off when it has too much unread. */
   write(text: string | Buffer): void {
-    // What was unread before counts: a large batch of its own cuts nobody off.
+    // Count only what was unread before this write, so that one large batch alone cuts nobody off.
     if (this.#response.writableLength > MOST_BUFFERED) this.#response.destroy();
     else this.#send(text);
   }

@@ -133,6 +133,8 @@ export class WalkFold {
     this.#byKey.clear();
     for (const entry of ordered) this.#byKey.set(keyOf(entry), entry);
     this.#strikeEntries = [];
+    // A strike of before may have lost its key to an entry that is none.
+    this.#strikes = NO_STRIKES;
     this.#takeStrikes(ordered);
     this.#clocks = deviceClocks(ordered);
     return this.#foldFrom(0);

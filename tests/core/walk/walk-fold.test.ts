@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { readEntry } from "../../../src/core/log/index.ts";
-import { stateDocument, WalkFold } from "../../../src/core/walk/index.ts";
+import { foldLog, stateDocument, WalkFold } from "../../../src/core/walk/index.ts";
 import { inWords } from "../../../src/words/index.ts";
-import { LogWriter, minute } from "../log-writer.ts";
+import { entryFrom, LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
 
 const FILE = fileWith([step("a", "ev1", 5), step("b", "ev1", 5)]);
@@ -52,5 +52,23 @@ describe("a log being folded", () => {
     expect(stateDocument(fold.folded, minute(9), inWords)).toEqual(
       stateDocument(log.folded, minute(9), inWords),
     );
+  });
+
+  it("[LOG3] lets a strike go that loses its key to another entry, as a fold in one go does", () => {
+    const log = LogWriter.started(FILE).enter("entry.struck", { source: "/devices/gone", id: "7" }, 2);
+    const [strike] = log.entries.slice(-1);
+    // It counts of the two, since its canonical text sorts first.
+    const note = entryFrom({
+      ...strike?.wire,
+      type: "tetherline.note.made",
+      actor: "a",
+      data: { text: "Here." },
+    });
+    const fold = new WalkFold();
+    fold.add(log.entries);
+    fold.add([note]);
+    const whole = foldLog([...log.entries, note]);
+    expect(whole.ignored.map(({ reason }) => reason.key)).toEqual(["walk/same-key"]);
+    expect(fold.folded.ignored).toEqual(whole.ignored);
   });
 });

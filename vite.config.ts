@@ -89,7 +89,7 @@ const config = defineConfig({
           groups: [
             { name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ },
             { name: "procedure-form", test: /[\\/]core[\\/]procedure[\\/]schema\.ts$/ },
-            { name: "words", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
+            { name: "shared", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
           ],
         },
       },

@@ -54,7 +54,8 @@ class Merge {
   }
 
   file(): ProcedureFile {
-    for (const list of this.#rolls.keys()) this.#mergeMembers(list);
+    const gone = this.#goneSteps();
+    for (const list of this.#rolls.keys()) this.#mergeMembers(list, gone);
     this.#checkHolders();
     const lists = FILE_LISTS.flatMap((list): [string, unknown][] => {
       if (this.#whole.has(list)) return [];
@@ -89,10 +90,9 @@ class Merge {
     );
   }
 
-  #mergeMembers(list: ListName): void {
+  #mergeMembers(list: ListName, gone: ReadonlySet<string>): void {
     const rolls = this.#rolls.get(list);
     if (!rolls) return;
-    const gone = this.#goneSteps();
     const merged = new Map<string, MergedMember>();
     const keys = [rolls.base, rolls.ours, rolls.theirs].flatMap(({ members }) => [...members.keys()]);
     for (const key of new Set(keys)) {

@@ -207,8 +207,8 @@ function closedGateAt(
   let last: Extract<ClosedGate, { kind: "window" }> | null = null;
   for (const window of outline.step(next.step)?.step.within ?? []) {
     const spans = windows.get(window) ?? [];
-    const holds = (finish: Duration) => spans.find(({ from, to }) => from <= next.start && finish <= to);
-    const span = holds(next.finish) ?? holds(next.start);
+    const spanOver = (finish: Duration) => spans.find(({ from, to }) => from <= next.start && finish <= to);
+    const span = spanOver(next.finish) ?? spanOver(next.start);
     if (span && span.from > at && (last === null || span.from > last.until)) {
       last = { kind: "window", window, until: span.from };
     }

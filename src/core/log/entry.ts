@@ -64,7 +64,7 @@ export function readEntry(value: unknown): ReadEntry {
 }
 
 /** The key of an entry: its `source` and `id`, which no two different entries share ([LOG1]). */
-export function keyOf({ wire }: Pick<Entry, "wire">): string {
+export function keyOf({ wire }: { readonly wire: Pick<WireEntry, "source" | "id"> }): string {
   return `${wire.source} ${wire.id}`;
 }
 

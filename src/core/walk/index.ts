@@ -29,7 +29,7 @@ export { nextPlayedMove, playedTimesOf } from "./rehearsal.ts";
 export { skipReason } from "./skip-reason.ts";
 export type { StateDocument } from "./state-document.ts";
 export { stateDocument } from "./state-document.ts";
-export { strikeReason } from "./strikes.ts";
+export { standingStrikes, strikeReason } from "./strikes.ts";
 export type { SupplyState, TurnBackState } from "./turn-back-state.ts";
 export { turnBackState } from "./turn-back-state.ts";
 export { flownCourseOf } from "./walk-course.ts";

@@ -13,16 +13,37 @@ export interface Strikes {
   readonly targets: ReadonlySet<string>;
 }
 
+/** A strike by its key. */
 interface Strike {
-  readonly entry: Entry;
+  readonly key: string;
   /** Key of the entry it strikes. */
   readonly target: string;
 }
 
-/** Reads an entry as a strike; returns `null` for any other entry. */
-function strikeOf(entry: Entry): Strike | null {
-  const { fact } = entry.read;
-  return fact?.name === "entry.struck" ? { entry, target: `${fact.source} ${fact.id}` } : null;
+/**
+ * Returns those of the given strikes that have effect, in their order, which must be that of the log. A strike that is
+ * itself struck has no effect, and neither has one that `mayStrike` refuses; it is asked once for each strike that is
+ * not struck.
+ */
+export function standingStrikes<One extends Strike>(
+  strikes: readonly One[],
+  mayStrike: (strike: One) => boolean,
+): One[] {
+  const struck = new Set<string>();
+  // Go backwards, so that it is already known for each strike whether a later one strikes it.
+  const standing = strikes.toReversed().filter((strike) => {
+    if (struck.has(strike.key) || !mayStrike(strike)) return false;
+    struck.add(strike.target);
+    return true;
+  });
+  return standing.reverse();
+}
+
+/** Returns why a strike may not strike its target; `null` when it may. */
+function whyIdle(strike: Entry, target: Entry | undefined): Message | null {
+  if (!target) return message("walk/strikes-nothing");
+  if (compareEntries(target, strike) >= 0) return message("walk/strikes-later");
+  return target.read.fact?.name === "walk.opened" ? message("walk/strikes-opening") : null;
 }
 
 /**
@@ -35,25 +56,18 @@ export function strikesOf(
   find: (key: string) => Entry | undefined,
 ): Strikes {
   const idle = new Map<string, Message>();
-  const active: Strike[] = [];
-  const undone = new Set<string>();
-  const strikes = strikeEntries.flatMap((entry) => strikeOf(entry) ?? []);
-  // Go backwards, so that it is already known for each strike whether a later one strikes it.
-  for (const strike of strikes.toReversed()) {
-    const key = keyOf(strike.entry);
-    if (undone.has(key)) continue;
-    const target = find(strike.target);
-    if (!target) idle.set(key, message("walk/strikes-nothing"));
-    else if (compareEntries(target, strike.entry) >= 0) idle.set(key, message("walk/strikes-later"));
-    else if (target.read.fact?.name === "walk.opened") idle.set(key, message("walk/strikes-opening"));
-    else {
-      active.unshift(strike);
-      undone.add(strike.target);
-    }
-  }
+  const strikes = strikeEntries.flatMap((entry) => {
+    const { fact } = entry.read;
+    return fact?.name === "entry.struck" ? [{ entry, key: keyOf(entry), target: keyOf({ wire: fact }) }] : [];
+  });
+  const standing = standingStrikes(strikes, ({ entry, key, target }) => {
+    const why = whyIdle(entry, find(target));
+    if (why) idle.set(key, why);
+    return why === null;
+  });
   const struck = new Map<string, Entry>();
-  for (const { entry, target } of active) {
-    if (struck.has(target)) idle.set(keyOf(entry), message("walk/already-struck"));
+  for (const { entry, key, target } of standing) {
+    if (struck.has(target)) idle.set(key, message("walk/already-struck"));
     else struck.set(target, entry);
   }
   return { struck, idle, targets: new Set(strikes.map(({ target }) => target)) };

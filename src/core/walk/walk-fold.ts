@@ -1,3 +1,4 @@
+import { bisector } from "d3-array";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
@@ -42,6 +43,8 @@ interface IgnoredAt {
   readonly position: number;
   readonly reason: Message;
 }
+
+const inOrder = bisector(compareEntries);
 
 const NO_CLOCKS: DeviceClocks = deviceClocks([]);
 
@@ -142,14 +145,7 @@ export class WalkFold {
 
   /** Returns the index of the first entry that is equal to or after `entry` in the log order. */
   #positionOf(entry: Entry): number {
-    let [low, high] = [0, this.#entries.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      const at = this.#entries[middle];
-      if (at && compareEntries(at, entry) < 0) low = middle + 1;
-      else high = middle;
-    }
-    return low;
+    return inOrder.left(this.#entries, entry);
   }
 
   /**

@@ -1,6 +1,6 @@
 import type { FactName } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { WalkPhase } from "../../core/walk/index.ts";
+import type { standingStrikes as StandingStrikes, WalkPhase } from "../../core/walk/index.ts";
 import type { WalkMark } from "./walk-mark.ts";
 import type { WalkSummary } from "./walk-summary.ts";
 
@@ -21,20 +21,17 @@ export interface WalkCard {
   readonly entries: number;
 }
 
-/** The keys of struck marks. Strikes are taken from the last to the first: one that is itself struck does nothing, and none reaches forward. */
-function struckOf(marks: readonly WalkMark[]): ReadonlySet<string> {
-  const places = new Map(marks.map(({ key }, index) => [key, index]));
-  const struck = new Set<string>();
-  for (const [index, { key, strikes }] of [...marks.entries()].reverse()) {
-    if (strikes === null || struck.has(key)) continue;
-    if ((places.get(strikes) ?? index) < index) struck.add(strikes);
-  }
-  return struck;
-}
-
-/** The facts that count among the marks of a walk, in the order of the log. */
-function standingFacts(marks: readonly WalkMark[]): readonly FactName[] {
-  const struck = struckOf(marks);
+/** The facts that count among the marks of a walk, in the order of the log. A strike reaches only what stands before it. */
+function standingFacts(
+  marks: readonly WalkMark[],
+  standingStrikes: typeof StandingStrikes,
+): readonly FactName[] {
+  const places = new Map(marks.map(({ key }, place) => [key, place]));
+  const strikes = marks.flatMap(({ key, strikes: target }, place) =>
+    target === null ? [] : [{ key, target, place }],
+  );
+  const standing = standingStrikes(strikes, ({ target, place }) => (places.get(target) ?? place) < place);
+  const struck = new Set(standing.map(({ target }) => target));
   return marks.flatMap(({ key, name }) => (struck.has(key) ? [] : [name]));
 }
 
@@ -60,8 +57,11 @@ function cardOf({ walk, opening, lastAt, count }: WalkSummary, phase: WalkPhase)
 export async function cardsOf(rows: readonly WalkSummary[]): Promise<readonly WalkCard[]> {
   const here = rows.filter(({ count }) => count > 0);
   if (here.length === 0) return [];
-  const { phaseAfterFacts } = await import("../../core/walk/walk-commands.ts");
+  const [{ phaseAfterFacts }, { standingStrikes }] = await Promise.all([
+    import("../../core/walk/walk-commands.ts"),
+    import("../../core/walk/strikes.ts"),
+  ]);
   return here
-    .map((row) => cardOf(row, phaseAfterFacts(standingFacts(row.marks))))
+    .map((row) => cardOf(row, phaseAfterFacts(standingFacts(row.marks, standingStrikes))))
     .sort((a, b) => (b.lastAt ?? 0) - (a.lastAt ?? 0) || (a.walk < b.walk ? -1 : 1));
 }

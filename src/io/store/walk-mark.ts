@@ -44,10 +44,7 @@ export function markOf(entry: Entry): WalkMark | null {
     key: keyOf(entry),
     order: orderOf(entry),
     name: fact.name,
-    strikes:
-      fact.name === "entry.struck"
-        ? keyOf({ wire: { ...entry.wire, source: fact.source, id: fact.id } })
-        : null,
+    strikes: fact.name === "entry.struck" ? keyOf({ wire: fact }) : null,
   };
 }
 

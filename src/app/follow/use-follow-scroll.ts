@@ -26,6 +26,8 @@ export function useFollowScroll(now: string | null): FollowScroll {
   const scroller = useRef<HTMLDivElement>(null);
   const [following, setFollowing] = useState(true);
   const ownUntil = useRef(0);
+  /** Where the program's own scroll leads, and how far from there the list was last seen, in px. */
+  const own = useRef({ target: 0, left: 0 });
 
   const bring = useCallback((row: string, smooth: boolean) => {
     const list = scroller.current;
@@ -36,7 +38,9 @@ export function useFollowScroll(now: string | null): FollowScroll {
     // Two lines of the steps just done remain visible above, where there is room for them.
     const wanted = list.clientHeight > ROOMY ? 124 : 28;
     const above = Math.max(28, Math.min(wanted, list.clientHeight - element.offsetHeight - 8));
-    list.scrollTo({ top: Math.max(0, top - above), behavior: smooth ? "smooth" : "instant" });
+    const target = Math.max(0, top - above);
+    own.current = { target, left: Math.abs(list.scrollTop - target) };
+    list.scrollTo({ top: target, behavior: smooth ? "smooth" : "instant" });
   }, []);
 
   const isFirst = useRef(true);
@@ -65,7 +69,11 @@ export function useFollowScroll(now: string | null): FollowScroll {
     const away = () => setFollowing(false);
     const scrolled = () => {
       const now = performance.now();
-      if (now > ownUntil.current) away();
+      const left = Math.abs(list.scrollTop - own.current.target);
+      // On a busy device the events of a scroll come late. What leads on to where the program scrolls is still its own.
+      const leadsOn = left < own.current.left;
+      own.current.left = Math.min(own.current.left, left);
+      if (now > ownUntil.current && !leadsOn) away();
       // A long scroll of the program's own takes longer.
       else ownUntil.current = Math.max(ownUntil.current, now + STILL_OWN);
     };

@@ -4,7 +4,7 @@ import type { Outline } from "../core/procedure/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, formatInstant } from "../core/units/index.ts";
 import type { LaneState, WalkState } from "../core/walk/index.ts";
-import { stateDocument, walkStateAt } from "../core/walk/index.ts";
+import { deviationsAt, outstandingOf, stateDocument, walkStateAt } from "../core/walk/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
@@ -46,9 +46,18 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
     ],
     state.lanes.map((lane) => laneRow(outline, lane)),
   );
-  const deviations = folded.deviations.map(
+  const deviations = deviationsAt(folded, state).map(
     ({ kind, step, text }) =>
       `  ${words(`cli/kind-${kind}`)}${step ? ` ${step}` : ""}: ${plainText(inWords(text))}\n`,
+  );
+  const outstanding = outstandingOf(state).map(
+    ({ kind, step, since, text }) =>
+      `  ${words("cli/outstanding-since", {
+        kind: words(`cli/kind-${kind}`),
+        since,
+        about: step ?? words("cli/watch"),
+        text: plainText(inWords(text)),
+      })}\n`,
   );
   return [
     `${words("cli/state-title", {
@@ -62,6 +71,7 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
     "\n\n",
     lanes,
     `\n${forecastWords(forecast)}\n`,
+    outstanding.length > 0 ? `\n${words("cli/outstanding")}\n${outstanding.join("")}` : "",
     deviations.length > 0 ? `\n${words("cli/deviations")}\n${deviations.join("")}` : "",
     `\n${words("cli/caution")}\n`,
   ].join("");

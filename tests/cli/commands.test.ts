@@ -331,6 +331,7 @@ describe("state", () => {
       pet: 540,
       ignored: [],
       deviations: [],
+      outstanding: [],
     });
   });
 

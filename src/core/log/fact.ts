@@ -37,7 +37,12 @@ const facts = {
   }),
   "clock.started": z.object({}),
   "step.started": z.object({ step: idOf<StepId>() }),
-  "step.done": z.object({ step: idOf<StepId>(), outOfOrder: z.boolean().default(false) }),
+  "step.done": z.object({
+    step: idOf<StepId>(),
+    outOfOrder: z.boolean().default(false),
+    /** Why it was done out of order. */
+    reason: reason.optional(),
+  }),
   "step.skipped": z.object({
     step: idOf<StepId>(),
     reason: reason.default(""),

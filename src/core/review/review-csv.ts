@@ -54,6 +54,16 @@ export function reviewCsv(review: Review, say: Say): string {
   );
 }
 
+/**
+ * Returns who confirmed a step, or a word that tells a step that asks for no confirmation from one that was done without
+ * it. Empty for a step that asks for one and is not done.
+ */
+function confirmedBy({ confirm, ending }: StepReview, say: Say): string | null {
+  if (confirm === null) return say(message("review/csv-not-needed"));
+  if (confirm.given) return confirm.given.actor ?? say(message("review/csv-somebody"));
+  return ending === "done" ? say(message("review/csv-missing")) : null;
+}
+
 type Row = Record<(typeof COLUMNS)[number], string | number | boolean | null>;
 
 const seconds = (duration: Duration | null | undefined) => (duration == null ? null : inSeconds(duration));
@@ -105,7 +115,7 @@ function row({ outline, petZero }: Review, step: StepReview, say: Say): Row {
         }),
       )
       .join("; "),
-    confirmed_by: step.confirm?.given?.actor ?? null,
+    confirmed_by: confirmedBy(step, say),
     notes: step.notes.map(({ text }) => text).join("; "),
     struck: step.struck.map(({ what, reason }) => (reason ? `${what}: ${say(reason)}` : what)).join("; "),
   };

@@ -3,7 +3,7 @@ import { lanesInTime, waitsOf } from "../course/index.ts";
 import type { DecisionId, Duration, Instant, StepId } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { Folded } from "../walk/index.ts";
-import { basePlanOf, closingReason, flownCourseOf } from "../walk/index.ts";
+import { basePlanOf, closingReason, deviationsAt, flownCourseOf } from "../walk/index.ts";
 import { difference } from "./differences.ts";
 import { laneReview } from "./lane-review.ts";
 import type { CausedWait, Review } from "./review.ts";
@@ -85,7 +85,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
     tasks: outline.procedure.tasks.map((task) => taskReview(outline, task, steps)),
     notes: notesOf(null),
     struck,
-    deviations: folded.deviations,
+    deviations: deviationsAt(folded, { ledger, pet: petZero === null ? null : inPet(until) }),
     ignored: folded.ignored,
     items: ledger.custody,
     entries: folded.entries,

@@ -1,5 +1,6 @@
 export { basePlanOf } from "./base-plan.ts";
 export { closingReason } from "./closing-reason.ts";
+export type { Deviation, DeviationKind, EarlyMark } from "./deviation.ts";
 export type { ClockReading } from "./device-clocks.ts";
 export { corrected, deviceClocks } from "./device-clocks.ts";
 export { forecastOf } from "./forecast.ts";
@@ -7,7 +8,6 @@ export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { LaneCommand, LaneStatus } from "./lane-machine.ts";
 export { laneMay, statusAfter } from "./lane-machine.ts";
 export type {
-  Deviation,
   Hold,
   IgnoredEntry,
   ItemMove,
@@ -21,6 +21,8 @@ export type {
   TakenRecord,
 } from "./ledger.ts";
 export { progressOf } from "./ledger.ts";
+export type { Outstanding } from "./outstanding.ts";
+export { deviationsAt, outstandingOf } from "./outstanding.ts";
 export type { Overruled } from "./overruled.ts";
 export { overruledOf } from "./overruled.ts";
 export { RefusedCommandError } from "./refused-command-error.ts";

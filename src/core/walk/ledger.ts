@@ -7,6 +7,7 @@ import type { Location, Outcomes, Outline, ProcedureFile } from "../procedure/in
 import type {
   CrewId,
   DecisionId,
+  Duration,
   Instant,
   ItemId,
   RecordId,
@@ -16,6 +17,7 @@ import type {
   WatchId,
 } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
+import type { Deviation, EarlyMark } from "./deviation.ts";
 import type { GrowingList } from "./growing-list.ts";
 import type { LaneStatus } from "./lane-machine.ts";
 import type { StepTable } from "./step-table.ts";
@@ -41,6 +43,10 @@ export interface StepProgress {
   /** When it was done or skipped; `null` while open. */
   readonly finish: Instant | null;
   readonly outOfOrder: boolean;
+  /** Why it was done out of order; empty when it was not or nobody gave a reason. */
+  readonly orderReason: string;
+  /** What was not over when it was marked done; empty when everything was, and for a step that is out of order. */
+  readonly early: readonly EarlyMark[];
   /** Why it was skipped; empty when it was not skipped or nobody gave a reason. */
   readonly skipReason: string;
   /**
@@ -100,6 +106,8 @@ export interface Note {
 export interface KeptWatch {
   readonly at: Instant;
   readonly watch: WatchId;
+  /** The PET at which the round that was kept fell due, as entered. */
+  readonly due: Duration;
 }
 
 /** A reading of a supply. */
@@ -117,14 +125,6 @@ export interface ItemMove {
   readonly to: Location;
   /** The step whose completion moved it; `null` when the move was entered directly. */
   readonly step: StepId | null;
-}
-
-/** Something that was done differently from the plan. */
-export interface Deviation {
-  readonly kind: "skipped" | "out-of-order" | "record-out-of-range" | "amended" | "struck";
-  readonly step: StepId | null;
-  readonly text: Message;
-  readonly at: Instant;
 }
 
 /** An entry that had no effect, with the reason ([LOG4]). */
@@ -207,6 +207,8 @@ export const UNTOUCHED: StepProgress = {
   start: null,
   finish: null,
   outOfOrder: false,
+  orderReason: "",
+  early: [],
   skipReason: "",
   leftOut: null,
   reopened: [],

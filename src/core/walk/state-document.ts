@@ -5,6 +5,7 @@ import type { Location } from "../procedure/index.ts";
 import type { Instant } from "../units/index.ts";
 import { inSeconds } from "../units/index.ts";
 import { forecastRisk } from "./forecast-risk.ts";
+import { deviationsAt, outstandingOf } from "./outstanding.ts";
 import type { Folded } from "./walk-fold.ts";
 import { walkStateAt } from "./walk-state.ts";
 
@@ -32,6 +33,15 @@ export interface StateDocument {
   readonly deviations: readonly {
     readonly kind: string;
     readonly step: string | null;
+    readonly text: string;
+  }[];
+  /** What was owed and is not there ([OFF2]), the oldest first. */
+  readonly outstanding: readonly {
+    readonly kind: string;
+    readonly step: string | null;
+    /** The record or watch it is about; `null` where the kind and the step say all. */
+    readonly of: string | null;
+    readonly since: number;
     readonly text: string;
   }[];
 }
@@ -78,6 +88,13 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),
     ignored: folded.ignored.map(({ source, id, reason }) => ({ source, id, reason: say(reason) })),
-    deviations: folded.deviations.map(({ kind, step, text }) => ({ kind, step, text: say(text) })),
+    deviations: deviationsAt(folded, state).map(({ kind, step, text }) => ({ kind, step, text: say(text) })),
+    outstanding: outstandingOf(state).map(({ kind, step, record, watch, since, text }) => ({
+      kind,
+      step,
+      of: record ?? watch,
+      since: inSeconds(since),
+      text: say(text),
+    })),
   };
 }

@@ -7,6 +7,8 @@ import type { OutlineStep, Step, StepRecord } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
+import type { Deviation } from "./deviation.ts";
+import { earlyDeviation, earlyMarks } from "./early-mark.ts";
 import { blockersOf, startOf, undecided } from "./gate.ts";
 import { GrowingList } from "./growing-list.ts";
 import { lanesAdvanced, lanesRewound } from "./lane-progress.ts";
@@ -80,26 +82,30 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   const [blocker] = blockersOf(ledger, active.entry);
   if (blocker && !fact.outOfOrder)
     return ignored(message("walk/comes-after", { step: fact.step, before: blocker.step }));
+  const early = blocker ? [] : earlyMarks(ledger, active.entry, entry.at);
+  const orderReason = blocker ? (fact.reason?.trim() ?? "") : "";
   const steps = changed(ledger, step.id, {
     status: "done",
     start: startBy(ledger, active.entry, entry.at),
     finish: entry.at,
     outOfOrder: blocker !== undefined,
+    orderReason,
+    early,
     completedBy: { source: entry.wire.source, id: entry.wire.id, actor: entry.wire.actor ?? null },
   });
   const { custody, moves } = movedByStep(ledger, step, entry.at);
-  const deviations = blocker
-    ? [
-        ...ledger.deviations,
-        {
-          kind: "out-of-order" as const,
-          step: step.id,
-          text: message("walk/done-before", { step: blocker.step }),
-          at: entry.at,
-        },
-      ]
-    : ledger.deviations;
+  const found = blocker
+    ? [outOfOrder(step.id, blocker.step, orderReason, entry.at)]
+    : early.map((one) => earlyDeviation(step.id, one, entry.at));
+  const deviations = found.length > 0 ? [...ledger.deviations, ...found] : ledger.deviations;
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), custody, moves, deviations });
+}
+
+function outOfOrder(step: StepId, before: StepId, reason: string, at: Instant): Deviation {
+  const text = reason
+    ? message("walk/done-before-because", { step: before, reason })
+    : message("walk/done-before", { step: before });
+  return { kind: "out-of-order", step, record: null, text, at };
 }
 
 /**
@@ -157,12 +163,18 @@ export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
   const text = reason ? message("walk/skipped-because", { reason }) : message("walk/skipped");
   const deviations = getAhead
     ? ledger.deviations
-    : [...ledger.deviations, { kind: "skipped" as const, step: step.id, text, at: entry.at }];
+    : [...ledger.deviations, { kind: "skipped" as const, step: step.id, record: null, text, at: entry.at }];
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), deviations });
 }
 
 /** The kinds of deviation that reopening a step removes. */
-const UNDONE: ReadonlySet<string> = new Set(["skipped", "out-of-order"]);
+const UNDONE: ReadonlySet<Deviation["kind"]> = new Set<Deviation["kind"]>([
+  "skipped",
+  "out-of-order",
+  "lag-not-over",
+  "window-not-over",
+  "hold-not-over",
+]);
 
 /**
  * `step.reopened`: the step is open again. A step that was done keeps its start; items that it moved go back to where
@@ -179,6 +191,8 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
     start: null,
     finish: null,
     outOfOrder: false,
+    orderReason: "",
+    early: [],
     skipReason: "",
     leftOut: null,
     reopened: [...before.reopened, { at: entry.at, reason: fact.reason }],
@@ -206,7 +220,10 @@ function withoutMovesOf(
   };
 }
 
-/** `record.taken`: stores the value, and flags it when it is outside the closed range min..max ([WLK7]). */
+/**
+ * `record.taken`: stores the value, and flags it when it is outside the closed range min..max ([WLK7]). A value within
+ * the range makes earlier ones of the same record good ([OFF2]).
+ */
 export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"record.taken">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
@@ -222,9 +239,35 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
     outOfRange: text !== null,
   };
   const next = withStep(ledger, step.id, { records: [...progressOf(ledger, step.id).records, taken] });
-  if (text === null) return applied(next);
-  const deviation = { kind: "record-out-of-range" as const, step: step.id, text, at: entry.at };
+  if (text === null) return applied({ ...next, deviations: corrected(next.deviations, step.id, fact) });
+  const deviation: Deviation = {
+    kind: "record-out-of-range",
+    step: step.id,
+    record: fact.record,
+    text,
+    at: entry.at,
+  };
   return applied({ ...next, deviations: [...next.deviations, deviation] });
+}
+
+/** Returns the deviations after a record of a step was taken within its limits. */
+function corrected(
+  deviations: Ledger["deviations"],
+  step: StepId,
+  { record, value }: FactNamed<"record.taken">,
+): Ledger["deviations"] {
+  const isOpen = (one: Deviation) =>
+    one.kind === "record-out-of-range" && one.step === step && one.record === record;
+  if (!deviations.some(isOpen)) return deviations;
+  return deviations.map((one) =>
+    isOpen(one)
+      ? {
+          ...one,
+          kind: "record-corrected" as const,
+          text: message("walk/corrected", { was: one.text, value }),
+        }
+      : one,
+  );
 }
 
 /** Returns a message that says which limit of a record a value exceeds, or `null` when it is within the limits. */

@@ -2,6 +2,7 @@ import { message } from "../../words/index.ts";
 import { moved } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import type { Location } from "../procedure/index.ts";
+import { ofSeconds } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import { lanesBegun, lanesRewound } from "./lane-progress.ts";
@@ -122,5 +123,8 @@ export function watchKept(ledger: Ledger, entry: Entry, fact: FactNamed<"watch.k
   const { watches } = ledger.inForce.outline.procedure;
   if (!watches.some(({ id }) => id === fact.watch))
     return ignored(message("walk/no-watch", { watch: fact.watch }));
-  return applied({ ...ledger, keptWatches: ledger.keptWatches.and({ at: entry.at, watch: fact.watch }) });
+  return applied({
+    ...ledger,
+    keptWatches: ledger.keptWatches.and({ at: entry.at, watch: fact.watch, due: ofSeconds(fact.due) }),
+  });
 }

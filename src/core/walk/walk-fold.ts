@@ -5,9 +5,10 @@ import type { Entry } from "../log/index.ts";
 import { compareEntries, keyOf, likenessOf, mergeEntries } from "../log/index.ts";
 import type { Instant } from "../units/index.ts";
 import { applyEntry } from "./apply-entry.ts";
+import type { Deviation } from "./deviation.ts";
 import type { ClockReading, DeviceClocks } from "./device-clocks.ts";
 import { corrected, deviceClocks } from "./device-clocks.ts";
-import type { Deviation, IgnoredEntry, Ledger } from "./ledger.ts";
+import type { IgnoredEntry, Ledger } from "./ledger.ts";
 import { LedgerTrail } from "./ledger-trail.ts";
 import type { Strikes } from "./strikes.ts";
 import { strikeReason, strikesOf } from "./strikes.ts";
@@ -243,6 +244,7 @@ export class WalkFold {
       return {
         kind: "struck",
         step,
+        record: null,
         text: reason ? message("walk/struck-because", { what, reason }) : message("walk/struck", { what }),
         at: this.#inTime(strike).at,
       };

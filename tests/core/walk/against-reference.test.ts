@@ -14,10 +14,12 @@ const RUNS = Number(process.env["PROPERTY_RUNS"] ?? 300);
 
 /** What the fold has of the steps, in the words of the reference. */
 function stepsIn({ ledger }: Folded) {
-  return [...(ledger?.steps ?? [])].map(([step, { leftOut: _, completedBy, ...progress }]) => [
-    step,
-    { ...progress, completedBy: completedBy && `${completedBy.source} ${completedBy.id}` },
-  ]);
+  return [...(ledger?.steps ?? [])].map(
+    ([step, { leftOut: _, orderReason: _reason, early: _early, completedBy, ...progress }]) => [
+      step,
+      { ...progress, completedBy: completedBy && `${completedBy.source} ${completedBy.id}` },
+    ],
+  );
 }
 
 /** What the fold has of everything, in the words of the reference. */
@@ -36,7 +38,7 @@ function told(folded: Folded) {
       holds: ledger.holds,
       notes: [...ledger.notes],
       readings: [...ledger.readings],
-      keptWatches: [...ledger.keptWatches],
+      keptWatches: [...ledger.keptWatches].map(({ at, watch }) => ({ at, watch })),
       next: ledger.lanes.map(({ next }) => next),
       lanes: ledger.lanes.map(({ status }) => status),
     },
@@ -164,7 +166,9 @@ describe("the review and the obvious account of a log", { timeout: 600_000 }, ()
           const ofStep = review.struck.filter((one) => one.step === step);
           expect(ownStruck).toEqual(ofStep);
         }
-        expect(review.deviations.map(({ kind, step, at }) => ({ kind, step, at }))).toEqual(deviations);
+        // What is missing at the end stands behind what the entries say, and has tests of its own.
+        const told = review.deviations.slice(0, deviations.length);
+        expect(told.map(({ kind, step, at }) => ({ kind, step, at }))).toEqual(deviations);
       }
     },
   );

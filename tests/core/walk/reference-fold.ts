@@ -47,7 +47,7 @@ export function referenceOf(entries: readonly Entry[], { asEntered = false } = {
     walk,
     ignored: [...ignored, ...conflicting],
     deviations: [
-      ...(walk?.deviations ?? []),
+      ...(walk?.deviations ?? []).map(({ kind, step, at }) => ({ kind, step, at })),
       ...strikes.map(({ step, struckAt }) => ({ kind: "struck", step, at: struckAt })),
     ],
     struck: ordered.flatMap((entry) =>

@@ -27,6 +27,7 @@ export interface ReferenceDeviation {
   kind: string;
   step: string | null;
   at: number;
+  record?: string;
 }
 
 /**
@@ -131,14 +132,33 @@ export class ReferenceStanding {
   protected startOf(one: OutlineStep, isHeldUp: boolean): number {
     const said = this.steps.get(one.step.id)?.saidStart ?? null;
     if (said !== null) return said;
-    const free = [this.petZero ?? 0, ...this.#freeOf(one)];
-    const lags = this.#predecessors(one).flatMap(({ one: { step }, lag }) => {
+    const soonest = isHeldUp ? null : this.#letFrom(one, this.#readyFor(one));
+    return soonest ?? Math.max(this.petZero ?? 0, ...this.#freeOf(one));
+  }
+
+  #readyFor(one: OutlineStep): number {
+    const decided = Object.keys(one.step.when ?? {}).flatMap((name) => this.decidedAt.get(name) ?? []);
+    return Math.max(this.petZero ?? 0, ...this.#freeOf(one), ...this.#lagsOf(one), ...decided);
+  }
+
+  /** When the time after each predecessor is over. */
+  #lagsOf(one: OutlineStep): number[] {
+    return this.#predecessors(one).flatMap(({ one: { step }, lag }) => {
       const finish = this.steps.get(step.id)?.finish ?? null;
       return finish === null ? [] : [finish + lag];
     });
-    const decided = Object.keys(one.step.when ?? {}).flatMap((name) => this.decidedAt.get(name) ?? []);
-    const soonest = isHeldUp ? null : this.#letFrom(one, Math.max(...free, ...lags, ...decided));
-    return soonest ?? Math.max(...free);
+  }
+
+  /** What was not over when a step was marked that nobody holds up: running times first, then a window or a hold. */
+  protected earlyAt(one: OutlineStep, at: number): string[] {
+    const lags = this.#lagsOf(one).filter((over) => over > at);
+    const found = lags.map(() => "lag-not-over");
+    const ready = this.#readyFor(one);
+    const start = this.#letFrom(one, ready);
+    const isHeld = this.holds.some(({ from, until }) => until === null && from <= (start ?? 0));
+    const withoutWindows = this.#letFrom({ ...one, step: { ...one.step, within: [] } }, ready);
+    if (start === null || (start > at && start !== withoutWindows)) return [...found, "window-not-over"];
+    return isHeld && start <= at ? [...found, "hold-not-over"] : found;
   }
 
   /** From a time on, the first outside every hold and so that the step fits its windows; `null` when no window fits any more. */

@@ -145,7 +145,8 @@ export class ReferenceWalk extends ReferenceStanding {
         if (!asked) return false;
         const outOfRange = value < (asked.min ?? -Infinity) || value > (asked.max ?? Infinity);
         progress.records.push({ record, value, at, actor, outOfRange });
-        if (outOfRange) this.deviations.push({ kind: "record-out-of-range", step: fact.step, at });
+        if (outOfRange) this.deviations.push({ kind: "record-out-of-range", step: fact.step, at, record });
+        else this.#correct(fact.step, record);
         return true;
       }
     }
@@ -156,14 +157,23 @@ export class ReferenceWalk extends ReferenceStanding {
     const progress = this.steps.get(one.step.id);
     const isHeldUp = this.isHeldUp(one);
     if (!progress || (isHeldUp && !anyway)) return false;
+    const early = isHeldUp ? ["out-of-order"] : this.earlyAt(one, at);
     progress.start = Math.min(at, this.startOf(one, isHeldUp));
     progress.finish = at;
     progress.status = "done";
     progress.outOfOrder = isHeldUp;
     progress.completedBy = nameOf(entry);
     for (const { item, to } of one.step.moves) this.#move(item, to, one.step.id, at);
-    if (isHeldUp) this.deviations.push({ kind: "out-of-order", step: one.step.id, at });
+    for (const kind of early) this.deviations.push({ kind, step: one.step.id, at });
     return true;
+  }
+
+  /** A value within its limits makes those of the same record before it good. */
+  #correct(step: string, record: string): void {
+    for (const one of this.deviations) {
+      if (one.kind === "record-out-of-range" && one.step === step && one.record === record)
+        one.kind = "record-corrected";
+    }
   }
 
   /** A step that is done marked done again: the first mark of each other device confirms it. */
@@ -184,7 +194,7 @@ export class ReferenceWalk extends ReferenceStanding {
     Object.assign(progress, { confirmed: null, completedBy: null, alsoDone: [] });
     progress.reopened.push(opening);
     this.moves = this.moves.filter(({ step }) => step !== id);
-    const isUndone = ({ kind, step }: ReferenceDeviation) => step === id && kind !== "record-out-of-range";
+    const isUndone = ({ kind, step }: ReferenceDeviation) => step === id && !kind.startsWith("record");
     this.deviations = this.deviations.filter((one) => !isUndone(one));
     return true;
   }

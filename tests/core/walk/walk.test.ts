@@ -302,6 +302,7 @@ describe("the state document", () => {
       items: {},
       ignored: [],
       deviations: [],
+      outstanding: [],
     });
   });
 

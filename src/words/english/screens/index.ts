@@ -8,6 +8,7 @@ import { followPanelWords } from "./follow-panels.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
+import { outstandingWords } from "./outstanding.ts";
 import { planWords } from "./plan.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
@@ -28,6 +29,7 @@ export const screenWords = {
   ...lightSourceWords,
   ...linkWords,
   ...linkStateWords,
+  ...outstandingWords,
   ...planWords,
   ...printWords,
   ...readWords,

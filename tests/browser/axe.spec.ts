@@ -3,6 +3,7 @@ import type { Duration, Instant } from "../../src/core/units/index.ts";
 import { later } from "../../src/core/units/index.ts";
 import { violations } from "./axe-violations.ts";
 import { chooseFile, openImported } from "./imported-walk.ts";
+import { openPanel, tapDone } from "./walk-by-tapping.ts";
 import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
 
 /** Every theme has the same elements: on the other devices one of them is enough. */
@@ -117,11 +118,10 @@ test("axe finds nothing on the follow screen and its panels", async ({ page }) =
 
   await openImported(page, atSuitCheck());
   await expect(page.locator(".done-button").first()).toBeVisible();
-  await page.locator(".done-button").first().click();
+  await tapDone(page.locator(".done-button").first());
   await expectClean(page, "running, with alerts, records and a confirmation");
-  for (const name of ["Notes", "Items", "Readings", "Hold", "Close walk", "More"]) {
-    await page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name, exact: true }).click();
-    await expect(page.getByRole("dialog")).toBeVisible();
+  for (const name of ["Notes", "Items", "Readings", "Hold", "Contingencies", "Close walk", "More"]) {
+    await openPanel(page, name);
     await expectClean(page, `panel ${name}`, ".side-panel");
     await page.getByRole("button", { name: "Back", exact: true }).click();
   }
@@ -138,8 +138,10 @@ test("axe finds nothing on the follow screen and its panels", async ({ page }) =
   await page.getByRole("button", { name: "Back", exact: true }).click();
   await page.getByRole("button", { name: "Hold", exact: true }).click();
   await page.getByRole("dialog").getByRole("button", { name: "Hold", exact: true }).click();
-  await expect(page.getByRole("button", { name: "Lift hold" })).toBeVisible();
+  await expect(page.getByRole("button", { name: "Lift the hold" })).toBeVisible();
   await expectClean(page, "held");
+  await page.getByRole("button", { name: "Figures", exact: true }).click();
+  await expectClean(page, "panel Figures", ".side-panel");
 
   await openImported(page, atDecision());
   await expect(page.getByText("Does cover bolt 3 turn?")).toBeVisible();

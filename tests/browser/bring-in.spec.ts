@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { expect, type Page, test } from "@playwright/test";
 import { chooseFile, openImported } from "./imported-walk.ts";
 import { shortFile, shortWalk } from "./short-walk.ts";
-import { doneCount } from "./walk-by-tapping.ts";
+import { doneCount, tapDone } from "./walk-by-tapping.ts";
 
 const procedureText = JSON.stringify(shortFile, null, 2);
 
@@ -103,11 +103,11 @@ test("[REV2] a walk exported here and brought in elsewhere folds into the same s
   baseURL,
 }) => {
   await openImported(page, shortWalk(9).done(["ev1-check", 2], ["nowhere", 2]));
-  await page.locator('[data-row="ev2-check"] .done-button').click();
+  await tapDone(page.locator('[data-row="ev2-check"] .done-button'));
   await expect.poll(() => doneCount(page)).toBe(2);
   await page.getByRole("button", { name: "Undo" }).click();
   await expect.poll(() => doneCount(page)).toBe(1);
-  await page.locator('[data-row="ev2-check"] .done-button').click();
+  await tapDone(page.locator('[data-row="ev2-check"] .done-button'));
   await expect.poll(() => doneCount(page)).toBe(2);
   await page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name: "More" }).click();
   const here = await saved(page, () => page.getByRole("button", { name: "Export the log" }).click());
@@ -157,7 +157,7 @@ test("without a store the walk goes on in memory, says so, and can be exported",
     .first()
     .click();
   await page.getByRole("button", { name: "Start the clock" }).click();
-  await page.locator(".done-button").first().click();
+  await tapDone(page.locator(".done-button").first());
   await expect.poll(() => doneCount(page)).toBe(1);
   await expect(page.locator(".follow-bar")).toContainText("In memory only");
   await page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name: "More" }).click();

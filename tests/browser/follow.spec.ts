@@ -1,6 +1,7 @@
 import { expect, type Page, test } from "@playwright/test";
 import { openImported } from "./imported-walk.ts";
 import { shortWalk } from "./short-walk.ts";
+import { openPanel, steady, tapDone } from "./walk-by-tapping.ts";
 import { bundledText, playedLog, procedureFile } from "./written-walk.ts";
 
 const row = (page: Page, step: string) => page.locator(`[data-row="${step}"]`);
@@ -18,11 +19,11 @@ async function openPanelOf(page: Page, step: string) {
 
 test("a joint step shows who waits for whom, and starts when both are there", async ({ page }) => {
   await openImported(page, shortWalk(4));
-  await doneIn(page, "ev2-check").click();
+  await tapDone(doneIn(page, "ev2-check"));
   await expect(card(page, "EV2")).toContainText("waits for EV1");
   await expect(row(page, "hand-over")).toContainText("EV2 is here and waits for EV1.");
   await expect(doneIn(page, "hand-over")).toHaveCount(0);
-  await doneIn(page, "ev1-check").click();
+  await tapDone(doneIn(page, "ev1-check"));
   await expect(doneIn(page, "hand-over")).toBeVisible();
   await expect(card(page, "EV2")).toContainText("working");
 });
@@ -39,13 +40,14 @@ test("[WLK7] a value outside its limits is taken and flagged, one that is no num
   await field.press("Enter");
   await expect(row(page, "ev1-check")).toContainText("outside the limits");
   await expect(field).toHaveValue("27.5");
-  await doneIn(page, "ev1-check").click();
+  await tapDone(doneIn(page, "ev1-check"));
   await expect(row(page, "ev1-check")).toContainText("value outside limits");
 });
 
 test("what is typed into a field is kept when Done is tapped right after", async ({ page }) => {
   await openImported(page, shortWalk(2));
   await page.getByRole("textbox", { name: /Suit pressure/ }).fill("29,5");
+  await steady(doneIn(page, "ev1-check"));
   await doneIn(page, "ev1-check").tap();
   await expect(row(page, "ev1-check")).toHaveAttribute("data-stage", "done");
   const panel = await openPanelOf(page, "ev1-check");
@@ -54,6 +56,7 @@ test("what is typed into a field is kept when Done is tapped right after", async
 
 test("one tap is one entry, however quickly it is repeated", async ({ page }) => {
   await openImported(page, shortWalk(2));
+  await steady(doneIn(page, "ev2-check"));
   await doneIn(page, "ev2-check").evaluate((button: HTMLElement) => {
     button.click();
     button.click();
@@ -91,7 +94,7 @@ test("a get-ahead is skipped without a reason, and a step is done before its lag
     shortWalk(9).done(["ev1-check", 2], ["ev2-check", 3], ["hand-over", 5], ["iv-power", 5], ["ev2-stow", 8]),
   );
   await expect(doneIn(page, "iv-test")).toContainText("Done already");
-  await doneIn(page, "iv-test").click();
+  await tapDone(doneIn(page, "iv-test"));
   await expect(row(page, "iv-test")).toHaveAttribute("data-stage", "done");
   const panel = await openPanelOf(page, "ev2-photos");
   await panel.getByRole("button", { name: "Skip this step" }).click();
@@ -100,7 +103,7 @@ test("a get-ahead is skipped without a reason, and a step is done before its lag
 
 test("[WLK5] a decision taken otherwise later brings the other branch in", async ({ page }) => {
   await openImported(page, shortWalk(9).done(["ev1-check", 2], ["ev2-check", 3], ["hand-over", 5]));
-  await doneIn(page, "try-bolt").filter({ hasText: "turns" }).click();
+  await tapDone(doneIn(page, "try-bolt").filter({ hasText: "turns" }));
   await expect(row(page, "bolt-out")).toHaveAttribute("data-stage", "working");
   await expect(row(page, "call-stuck")).toHaveCount(0);
   const panel = await openPanelOf(page, "try-bolt");
@@ -118,15 +121,18 @@ test("a hold stops every lane and the clock runs on", async ({ page }) => {
     .fill("Weather of the sun");
   await page.getByRole("dialog").getByRole("button", { name: "Hold", exact: true }).click();
   await expect(page.locator(".follow-bar")).toContainText("Held");
+  const veil = page.locator(".held-veil");
+  await expect(veil).toContainText("Weather of the sun");
+  await expect(veil).toContainText("Called by EV1.");
   const pet = await page.locator(".follow-pet").textContent();
   await expect(page.locator(".follow-pet")).not.toHaveText(pet ?? "");
-  await tool(page, "Lift hold").click();
+  await tapDone(page.getByRole("button", { name: "Lift the hold" }));
   await expect(page.locator(".follow-bar")).toContainText("Running");
 });
 
 test("the items and readings panels enter what is told", async ({ page }) => {
   await openImported(page, shortWalk(4));
-  await tool(page, "Items").click();
+  await openPanel(page, "Items");
   const panel = page.getByRole("dialog");
   await panel.getByRole("combobox", { name: "Item", exact: true }).selectOption("driver");
   await panel.getByRole("combobox", { name: "Is now" }).selectOption({ label: "with EV2" });
@@ -207,6 +213,6 @@ test("a rehearsal is played at sixty times the pace, paused, and tapped along", 
   await page.waitForTimeout(1200);
   expect(await done.count()).toBe(count);
   expect(await page.locator(".follow-pet").textContent()).toBe(pet);
-  await page.locator(".done-button").first().click();
+  await tapDone(page.locator(".done-button").first());
   await expect.poll(() => done.count()).toBe(count + 1);
 });

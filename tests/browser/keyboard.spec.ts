@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { expect, type Locator, type Page, test } from "@playwright/test";
+import { STEADY_FOR } from "../../src/app/follow/tap-guard.ts";
 import { type Duration, type Instant, later } from "../../src/core/units/index.ts";
 import { openImported } from "./imported-walk.ts";
-import { doneCount, ORBIT_WALK } from "./walk-by-tapping.ts";
+import { doneCount, ORBIT_WALK, steady } from "./walk-by-tapping.ts";
 import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
 
 /** Moves with Tab, or back with Shift+Tab, until an element has the focus, seeing to it that the focus is always on something and always visible. */
@@ -47,7 +48,7 @@ const tool = (page: Page, name: string) =>
   page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name, exact: true });
 
 test("a whole walk goes by keyboard alone", async ({ page }) => {
-  test.setTimeout(150_000);
+  test.setTimeout(240_000);
   await page.goto("/");
   await expect(page.getByRole("button", { name: `Follow ${ORBIT_WALK}` })).toBeVisible();
   await pressOn(page, page.getByRole("button", { name: `Follow ${ORBIT_WALK}`, exact: true }));
@@ -59,6 +60,7 @@ test("a whole walk goes by keyboard alone", async ({ page }) => {
   for (let done = 1; done <= 10; done += 1) {
     if ((await focusIsOn(page)) !== "done-button")
       await tabTo(page, page.locator(".done-button:not([aria-disabled])").first());
+    await page.waitForTimeout(STEADY_FOR + 60);
     await page.keyboard.press("Enter");
     await expect.poll(() => doneCount(page)).toBe(done);
     await expect.poll(() => focusIsOn(page), { message: `after step ${done}` }).not.toBe("nothing");
@@ -68,7 +70,7 @@ test("a whole walk goes by keyboard alone", async ({ page }) => {
   await expect(page.getByRole("status").filter({ hasText: "done:" })).toHaveAttribute("role", "status");
 
   await page.keyboard.press("Escape");
-  for (const name of ["Notes", "Items", "Readings", "Hold", "Close walk", "More"]) {
+  for (const name of ["Hold", "Notes", "Readings", "Contingencies", "More"]) {
     await pressOn(page, tool(page, name));
     await expect(page.getByRole("dialog")).toBeVisible();
     expect(await page.evaluate(() => document.activeElement?.closest("[role=dialog]") !== null)).toBe(true);
@@ -95,10 +97,13 @@ test("a whole walk goes by keyboard alone", async ({ page }) => {
   await pressOn(page, tool(page, "Hold"));
   await pressOn(page, page.getByRole("dialog").getByRole("button", { name: "Hold", exact: true }));
   await expect(page.locator('.follow[data-phase="held"]')).toBeVisible();
-  await pressOn(page, tool(page, "Lift hold"));
+  const lift = page.getByRole("button", { name: "Lift the hold" });
+  await steady(lift);
+  await pressOn(page, lift);
   await expect(page.locator('.follow[data-phase="running"]')).toBeVisible();
 
-  await pressOn(page, tool(page, "Close walk"));
+  await pressOn(page, tool(page, "More"));
+  await pressOn(page, page.getByRole("dialog").getByRole("button", { name: "Close walk" }));
   await tabTo(page, page.getByRole("radio", { name: /^Complete/ }));
   await page.keyboard.press("ArrowDown");
   await expect(page.getByRole("radio", { name: /^Terminated/ })).toBeChecked();
@@ -126,7 +131,9 @@ test("a value, a confirmation and a decision go by keyboard alone", async ({ pag
   await page.keyboard.type("29,5");
   await page.keyboard.press("Enter");
   await expect(page.getByText("✓ recorded").first()).toBeVisible();
-  await pressOn(page, page.getByRole("button", { name: "Confirmed" }).first());
+  const confirm = page.getByRole("button", { name: "Confirmed" }).first();
+  await steady(confirm);
+  await pressOn(page, confirm);
   await expect(page.getByText("✓ confirmed").first()).toBeVisible();
 
   const whole = playedLog(file, { seed: 4, start: later(start, (-200 * 60_000) as Duration), until: null });
@@ -134,7 +141,9 @@ test("a value, a confirmation and a decision go by keyboard alone", async ({ pag
   const cut = lines.findIndex((line) => line.includes("decision.taken"));
   await openImported(page, { walk: whole.walk, text: lines.slice(0, cut).join("\n") });
   await expect(page.getByText("Does cover bolt 3 turn?")).toBeVisible();
-  await pressOn(page, page.getByRole("button", { name: /stuck$/ }));
+  const stuck = page.locator(".done-button").filter({ hasText: "stuck" });
+  await steady(stuck);
+  await pressOn(page, stuck);
   await expect(page.locator('[data-row="stuck-call"]')).toBeVisible();
   await expect(page.locator('[data-row="ev1-bolt-3-out"]')).toHaveCount(0);
 });

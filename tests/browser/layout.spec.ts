@@ -1,6 +1,7 @@
 import { expect, type Locator, type Page, test } from "@playwright/test";
 import { openImported } from "./imported-walk.ts";
 import { shortWalk } from "./short-walk.ts";
+import { openPanel, tapDone } from "./walk-by-tapping.ts";
 import { bundledText, playedLog, procedureFile } from "./written-walk.ts";
 
 /** How far the page can be scrolled sideways, in px; regions made to scroll by themselves do not count. */
@@ -78,7 +79,7 @@ test("at twice the size nothing is lost", async ({ page, viewport }) => {
   const done = page.locator(".done-button").first();
   await done.scrollIntoViewIfNeeded();
   await expect(done).toBeInViewport();
-  await done.click();
+  await tapDone(done);
   await expect(page.locator('li[data-stage="done"]')).toHaveCount(1);
   await page.goto("/");
   expect(await sideways(page)).toBe(0);
@@ -89,8 +90,8 @@ test("no panel covers the clock or the cards", async ({ page }) => {
   await openImported(page, midway());
   const cards = page.locator(".crew-cards");
   await expect(cards).toBeVisible();
-  for (const name of ["Notes", "Items", "Readings", "Hold", "Close walk", "More"]) {
-    await page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name, exact: true }).click();
+  for (const name of ["Notes", "Items", "Readings", "Hold", "Contingencies", "Close walk", "More"]) {
+    await openPanel(page, name);
     const panel = await boxOf(page.getByRole("dialog"));
     for (const part of [page.locator(".follow-bar"), cards]) {
       const { y, height } = await boxOf(part);

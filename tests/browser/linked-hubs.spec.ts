@@ -5,7 +5,7 @@ import { chooseFile } from "./imported-walk.ts";
 import { linkCell, listText, newTablet, shareWalk, startClockForAll } from "./linked-tablet.ts";
 import { shortFile } from "./short-walk.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
-import { startClock } from "./walk-by-tapping.ts";
+import { startClock, tapDone } from "./walk-by-tapping.ts";
 
 let ground: StartedHub;
 let vehicle: StartedHub;
@@ -62,8 +62,8 @@ test("[HUB] two sites mark on while nothing comes over the gap, see how far the 
 
   await test.step("nothing comes over: each goes on, and sees how old the other's knowledge is", async () => {
     gap.set("closed");
-    await row(inside.page, "ev1-check").locator(".done-button").click();
-    await row(planner.page, "ev2-check").locator(".done-button").click();
+    await tapDone(row(inside.page, "ev1-check").locator(".done-button"));
+    await tapDone(row(planner.page, "ev2-check").locator(".done-button"));
     await expect(strip(inside.page)).toContainText(/Ground has got all up to 0:0\d · 1 waiting to be sent/, {
       timeout: 60_000,
     });

@@ -2,6 +2,7 @@ import { expect, test } from "@playwright/test";
 import { forgedRequests } from "./forged-requests.ts";
 import { linkCell, listText, openLinkPanel, startClockForAll, threeTablets } from "./linked-tablet.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
+import { tapDone } from "./walk-by-tapping.ts";
 
 let hub: StartedHub;
 
@@ -26,7 +27,7 @@ test("[HUB] a watcher cannot mark by any request, and once taken off sees nothin
     expect(answers).toHaveLength(59);
     expect(answers.filter(({ taken, status }) => taken || status >= 500)).toEqual([]);
     // What came in would be on the lead's screen by the time that something entered later is.
-    await iv.page.locator('[data-row="ev2-check"] .done-button').click();
+    await tapDone(iv.page.locator('[data-row="ev2-check"] .done-button'));
     await expect(watcher.page.locator('[data-row="ev2-check"]')).toHaveAttribute("data-stage", "done");
     const stages = (text: string) => text.split("\n").filter((line) => !/^(ev2-check|hand-over)/.test(line));
     expect(stages(await listText(iv.page))).toEqual(stages(before));
@@ -37,7 +38,7 @@ test("[HUB] a watcher cannot mark by any request, and once taken off sees nothin
     await panel.getByRole("button", { name: "Take Back room off the walk" }).click();
     await expect(linkCell(watcher.page)).toContainText("Link ended");
     await panel.getByRole("button", { name: "Back", exact: true }).click();
-    await iv.page.locator('[data-row="ev1-check"] .done-button').click();
+    await tapDone(iv.page.locator('[data-row="ev1-check"] .done-button'));
     await expect(linkCell(iv.page)).toContainText("all sent");
     await watcher.page.reload();
     await expect(linkCell(watcher.page)).toContainText("Link ended");

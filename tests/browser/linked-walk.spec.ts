@@ -13,6 +13,7 @@ import {
 } from "./linked-tablet.ts";
 import { shortWalk } from "./short-walk.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
+import { tapDone } from "./walk-by-tapping.ts";
 
 let hub: StartedHub;
 
@@ -46,7 +47,7 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
 
   await test.step("the clock and a mark on one are seen on all", async () => {
     await startClockForAll(iv.page, pages);
-    await ground.page.locator(doneIn("ev2-check")).click();
+    await tapDone(ground.page.locator(doneIn("ev2-check")));
     for (const page of pages)
       await expect(page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "done");
   });
@@ -54,11 +55,11 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
   await test.step("IV is offline; both mark on, one step both of them", async () => {
     await iv.context.setOffline(true);
     gap.set("closed");
-    await iv.page.locator(doneIn("ev1-check")).click();
-    await iv.page.locator(doneIn("iv-power")).click();
+    await tapDone(iv.page.locator(doneIn("ev1-check")));
+    await tapDone(iv.page.locator(doneIn("iv-power")));
     await expect(linkCell(iv.page)).toContainText("2 not sent");
-    await ground.page.locator(doneIn("ev1-check")).click();
-    await ground.page.locator(doneIn("hand-over")).click();
+    await tapDone(ground.page.locator(doneIn("ev1-check")));
+    await tapDone(ground.page.locator(doneIn("hand-over")));
     await expect(watcher.page.locator(stage("hand-over"))).toHaveAttribute("data-stage", "done");
   });
 
@@ -98,7 +99,7 @@ test("[HUB] a mark and a skip of one step at once: the order decides, both show 
   await panel.getByRole("button", { name: "Skip this step" }).click();
   await expect(watcher.page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "skipped");
   // Later by the clock, so that the skip stands first in the order.
-  await iv.page.locator(doneIn("ev2-check")).click();
+  await tapDone(iv.page.locator(doneIn("ev2-check")));
   await expect(iv.page.locator(stage("ev2-check"))).toHaveAttribute("data-stage", "done");
   await gap.set("open");
   await iv.context.setOffline(false);
@@ -123,8 +124,8 @@ test("[HUB] the hub is killed under the tablets and comes back: what was marked 
   await startClockForAll(iv.page, pages);
   await hub.kill();
   await expect(linkCell(ground.page)).toContainText("Linking", { timeout: 60_000 });
-  await ground.page.locator(doneIn("ev2-check")).click();
-  await iv.page.locator(doneIn("ev1-check")).click();
+  await tapDone(ground.page.locator(doneIn("ev2-check")));
+  await tapDone(iv.page.locator(doneIn("ev1-check")));
   await expect(linkCell(ground.page)).toContainText("1 not sent");
   await hub.start();
   for (const page of pages) {

@@ -1,4 +1,5 @@
-import { expect, type Page } from "@playwright/test";
+import { expect, type Locator, type Page } from "@playwright/test";
+import { STEADY_FOR } from "../../src/app/follow/tap-guard.ts";
 
 /** The orbit walk that comes with the app. */
 export const ORBIT_WALK = "Ranging head exchange and fin shunt";
@@ -25,10 +26,44 @@ export async function tapSteps(page: Page, most: number): Promise<number> {
     const before = await doneCount(page);
     await expect(done.or(complete).first()).toBeAttached();
     if (await complete.isVisible()) return confirmed;
-    await done.click();
+    await tapDone(done);
     await expect.poll(() => doneCount(page), { intervals: [10, 20, 50, 100] }).toBe(before + 1);
   }
   return most;
+}
+
+/** Taps a button that marks something, once it has been where it is for long enough that the tap counts. */
+export async function tapDone(button: Locator): Promise<void> {
+  await steady(button);
+  await button.click();
+}
+
+/** Waits until a button has not moved for so long that a tap on it counts. */
+export async function steady(button: Locator): Promise<void> {
+  await button.scrollIntoViewIfNeeded();
+  await button.evaluate((element, time) => {
+    const place = () => JSON.stringify(element.getBoundingClientRect());
+    return new Promise<void>((resolve) => {
+      let [last, since] = [place(), performance.now()];
+      const look = () => {
+        const now = performance.now();
+        if (place() !== last) [last, since] = [place(), now];
+        if (now - since > time) resolve();
+        else requestAnimationFrame(look);
+      };
+      look();
+    });
+  }, STEADY_FOR + 60);
+}
+
+/** Opens a panel of the follow screen; what is not among the tools is reached through More. */
+export async function openPanel(page: Page, name: string): Promise<void> {
+  const tools = page.getByRole("navigation", { name: "Walk" });
+  if (name === "Items" || name === "Close walk") {
+    await tools.getByRole("button", { name: "More", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name, exact: true }).click();
+  } else await tools.getByRole("button", { name, exact: true }).click();
+  await expect(page.getByRole("dialog")).toBeVisible();
 }
 
 /** How many steps the list shows as done. */

@@ -47,7 +47,7 @@ const on = (texts: readonly string[], backs: readonly string[]): Pairing[] =>
 const required: readonly (readonly [least: number, what: string, pairings: readonly Pairing[]])[] = [
   [7, "step text", on(["ink"], [...grounds, "warning-ground", "caution-ground", "note-ground"])],
   [7, "the text of a button", on(["action-ink"], ["action"])],
-  [4.5, "other text", on(["soft", "late", "early"], grounds)],
+  [4.5, "other text", on(["soft"], grounds)],
   [4.5, "text on the timeline's bands", on(["ink"], skies)],
   [4.5, "a lane's call sign", on(lanes, ["paper", "sheet"])],
   [4.5, "the word of an alert on its own ground", alerts.map((alert): Pairing => [alert, `${alert}-ground`])],

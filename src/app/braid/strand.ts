@@ -15,9 +15,6 @@ export function shortCall(call: string): string {
   return (call[0] ?? "") + consonants.slice(-2).join("");
 }
 
-/** The number of different strand styles. Further lanes reuse them and are told apart by their labels. */
-const LOOKS = 6;
-
 /** How a lane is drawn. */
 export interface Strand {
   readonly lane: number;
@@ -29,10 +26,26 @@ export interface Strand {
   readonly dash: string;
 }
 
-/** The strands of a crew, in the order of its lanes. */
+/** The looks of those who have one of their own: the first and the second outside, the first inside and on the ground. */
+const OWN_LOOKS: Readonly<Record<CrewMember["station"], readonly number[]>> = {
+  outside: [1, 2],
+  inside: [3],
+  ground: [4],
+};
+
+/** The looks that everybody else shares in turn; their labels tell them apart. */
+const SHARED_LOOKS = [5, 6] as const;
+
+/**
+ * The strands of a crew, in the order of its lanes. Dash and hue go with the station and the place in the list, so that
+ * a role looks the same in every procedure.
+ */
 export function strandsOf(crew: readonly CrewMember[]): Strand[] {
-  return crew.map(({ call }, lane) => {
-    const look = (lane % LOOKS) + 1;
+  const seen = { outside: 0, inside: 0, ground: 0 };
+  let others = 0;
+  return crew.map(({ call, station }, lane) => {
+    const own = OWN_LOOKS[station][seen[station]++];
+    const look = own ?? SHARED_LOOKS[others++ % SHARED_LOOKS.length];
     return {
       lane,
       call,

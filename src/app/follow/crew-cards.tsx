@@ -1,5 +1,5 @@
 import { IonIcon } from "@ionic/react";
-import { checkmarkSharp, ellipseOutline, hourglassOutline, playSharp } from "ionicons/icons";
+import { checkmarkSharp, ellipseOutline, hourglassOutline, pauseSharp, playSharp } from "ionicons/icons";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import type { LaneState, WalkState } from "../../core/walk/index.ts";
@@ -48,6 +48,7 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
       return words("follow/finished");
     case "working": {
       if (phase === "closed") return words("follow/stopped");
+      if (phase === "held") return words("follow/held");
       return pet !== null && lane.since !== null
         ? words("follow/working-for", { stopwatch: stopwatchText((pet - lane.since) as Duration) })
         : words("follow/working");
@@ -101,7 +102,10 @@ function CrewCard({
         </svg>
         <span className="crew-call">{strand.call}</span>
         <span className="crew-status" data-status={lane.status}>
-          <IonIcon icon={ICONS[lane.status]} aria-hidden="true" />
+          <IonIcon
+            icon={state.phase === "held" && lane.status === "working" ? pauseSharp : ICONS[lane.status]}
+            aria-hidden="true"
+          />
           {status}
         </span>
         <span className="crew-step">

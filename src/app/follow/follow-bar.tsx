@@ -5,8 +5,8 @@ import { clockText, formatInstant, minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
 import type { Message } from "../../words/index.ts";
-import { message, words } from "../../words/index.ts";
-import { behindTone, behindWords, Worded } from "../parts/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
+import { behindTone, behindWords } from "../parts/index.ts";
 import type { NextChange } from "./next-change.ts";
 
 /** How the walk's log is kept, as shown in the bar. */
@@ -26,6 +26,8 @@ interface FollowBarProps {
   readonly kept: KeptWords;
   /** Opens the panel about how the log is kept and linked. */
   readonly onKept: () => void;
+  /** Opens the panel that says where the figures of the bar come from. */
+  readonly onFigures: () => void;
   readonly mode: "live" | "rehearsal";
   /** The probability of finishing within the limit; `null` when unknown. */
   readonly odds: number | null;
@@ -42,52 +44,35 @@ function worstBehind({ lanes }: WalkState): Duration | null {
 }
 
 /**
- * The bar that stays in place when the list scrolls: the clock, the phase, the margin, what changes next, and how the
- * log is kept.
+ * The bar that stays in place when the list scrolls: which procedure this is, the clock, the phase, the margin, the
+ * turn-back, what changes next, and how the log is kept. Nothing in it is cut: what does not fit wraps, and on a phone
+ * the minor figures are behind a button.
  */
-export function FollowBar({ state, now, change, kept, onKept, mode, odds }: FollowBarProps) {
-  const { forecast, phase, pet } = state;
-  const margin = forecast && marginOf(forecast);
-  const limit = state.ledger.inForce.outline.procedure.limits.elapsed;
+export function FollowBar({ state, now, change, kept, onKept, onFigures, mode, odds }: FollowBarProps) {
+  const { phase, pet } = state;
+  const { title, revision } = state.ledger.inForce.outline.procedure;
   const behind = worstBehind(state);
   return (
     <header className="follow-bar" data-phase={phase}>
+      <p className="follow-name">
+        <b>{title}</b>
+        {revision !== undefined && <span>{words("parts/revision", { revision })}</span>}
+        <span>
+          {words(mode === "rehearsal" ? `follow/phase-${phase}-rehearsal` : `follow/phase-${phase}`)}
+        </span>
+      </p>
       <div className="follow-clock">
         <span className="follow-key">{words("follow/pet")}</span>
         <span className="follow-pet">{pet === null ? "–:––:––" : clockText(pet)}</span>
+        <span className="follow-key follow-utc">
+          {words(mode === "rehearsal" ? "follow/utc-rehearsed" : "follow/utc")}{" "}
+          <b>{formatInstant(now).slice(11, 19)}</b>
+        </span>
       </div>
-      <Cell title={words(mode === "rehearsal" ? "follow/utc-rehearsed" : "follow/utc")} minor>
-        {formatInstant(now).slice(11, 19)}
-      </Cell>
-      <Cell
-        title={words(mode === "rehearsal" ? `follow/phase-${phase}-rehearsal` : `follow/phase-${phase}`)}
-        tone={behindTone(behind)}
-      >
+      <Cell title={words("follow/against-plan")} tone={behindTone(behind)} name="follow-plan">
         {phase === "prepared" ? words("follow/clock-not-started") : behindWords(behind)}
       </Cell>
-      {forecast ? (
-        <Cell
-          title={
-            limit === undefined
-              ? words("follow/finish-at", { finish: forecast.finish })
-              : words("follow/finish-at-limit", { finish: forecast.finish, limit })
-          }
-          tone={margin !== null && margin < 0 ? "late" : undefined}
-        >
-          {margin === null ? words("follow/no-limit-set") : marginWords(margin)}
-          {odds !== null && (
-            <span className="follow-odds">
-              {" · "}
-              <Worded
-                message={oddsMessage(odds)}
-                marks={{ likely: (inside) => <span className="follow-likely">{inside}</span> }}
-              />
-            </span>
-          )}
-        </Cell>
-      ) : (
-        <Cell title={words("follow/finish")}>{words("follow/cannot-be-forecast")}</Cell>
-      )}
+      <FinishCell state={state} odds={odds} />
       <TurnBackCell state={state} />
       {change && (
         <Cell title={change.title} minor>
@@ -106,12 +91,37 @@ export function FollowBar({ state, now, change, kept, onKept, mode, odds }: Foll
           {kept.detail}
         </span>
       </button>
+      <button type="button" className="follow-cell follow-figures" onClick={onFigures}>
+        {words("follow/figures")}
+      </button>
     </header>
   );
 }
 
+/** When the walk is expected to finish, the margin to the limit, and the chance of keeping it. */
+function FinishCell({ state, odds }: Pick<FollowBarProps, "state" | "odds">) {
+  const { forecast } = state;
+  const limit = state.ledger.inForce.outline.procedure.limits.elapsed;
+  if (!forecast) return <Cell title={words("follow/finish")}>{words("follow/cannot-be-forecast")}</Cell>;
+  const { finish } = forecast;
+  const margin = marginOf(forecast);
+  return (
+    <Cell
+      title={
+        limit === undefined
+          ? words("follow/finish-at", { finish })
+          : words("follow/finish-at-limit", { finish, limit })
+      }
+      tone={margin !== null && margin < 0 ? "late" : undefined}
+    >
+      {margin === null ? words("follow/no-limit-set") : marginWords(margin)}
+      {odds !== null && <span className="follow-odds">{inWords(oddsMessage(odds))}</span>}
+    </Cell>
+  );
+}
+
 /** The PET until which those outside may go on, what determines it, and the time left until then. */
-function TurnBackCell({ state }: { readonly state: WalkState }) {
+function TurnBackCell({ state }: Pick<FollowBarProps, "state">) {
   const { pet, phase, ledger } = state;
   if (pet === null || phase === "closed") return null;
   const { turnBack, limiting, longestReturn } = turnBackState(state);
@@ -127,7 +137,7 @@ function TurnBackCell({ state }: { readonly state: WalkState }) {
           supply: String(limiting?.supply.label ?? limiting?.supply.id),
         });
   return (
-    <Cell title={title} tone={left < 0 ? "late" : undefined} minor>
+    <Cell title={title} tone={left < 0 ? "late" : undefined}>
       {words(left < 0 ? "follow/past" : "follow/in", { time: left })}
     </Cell>
   );
@@ -152,13 +162,15 @@ interface CellProps {
   readonly title: string;
   readonly children: ReactNode;
   readonly tone?: "late" | "early" | undefined;
-  /** True for a cell that is left out where there is no room. */
+  /** True for a cell that is behind the button with the figures where there is no room. */
   readonly minor?: boolean;
+  /** A class name by which the styles place the cell. */
+  readonly name?: string;
 }
 
-function Cell({ title, children, tone, minor = false }: CellProps) {
+function Cell({ title, children, tone, minor = false, name = "" }: CellProps) {
   return (
-    <div className="follow-cell" data-minor={minor || undefined}>
+    <div className={`follow-cell ${name}`} data-minor={minor || undefined}>
       <span className="follow-key">{title}</span>
       <span className="follow-value" data-tone={tone}>
         {children}

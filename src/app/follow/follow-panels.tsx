@@ -1,11 +1,17 @@
 import type { ReactNode } from "react";
+import type { Risk } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Folded, WalkState } from "../../core/walk/index.ts";
+import { walkMay } from "../../core/walk/index.ts";
+import type { Strand } from "../braid/index.ts";
 import { ClosePanel } from "./close-panel.tsx";
+import { ContingenciesPanel } from "./contingencies-panel.tsx";
+import { FiguresPanel } from "./figures-panel.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { HoldPanel } from "./hold-panel.tsx";
 import { ItemsPanel } from "./items-panel.tsx";
 import { MorePanel } from "./more-panel.tsx";
+import type { NextChange } from "./next-change.ts";
 import { NotesPanel } from "./notes-panel.tsx";
 import { ReadingsPanel } from "./readings-panel.tsx";
 import { StepPanel } from "./step-panel.tsx";
@@ -19,6 +25,8 @@ export type Panel =
   | "close"
   | "more"
   | "link"
+  | "figures"
+  | "contingencies"
   | { readonly step: string }
   | null;
 
@@ -27,7 +35,12 @@ interface FollowPanelsProps {
   readonly onPanel: (panel: Panel) => void;
   readonly state: WalkState;
   readonly now: Instant;
+  readonly strands: readonly Strand[];
+  readonly risk: Risk | null;
+  readonly change: NextChange | null;
   readonly ignored: Folded["ignored"];
+  /** What this device may do in the walk. */
+  readonly may: { readonly mark: boolean; readonly close: boolean };
   /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
   readonly actor: string;
@@ -50,6 +63,10 @@ export function FollowPanels(props: FollowPanelsProps) {
     ) : null;
   }
   if (panel === "link") return props.linkPanel(onClose);
+  if (panel === "contingencies")
+    return <ContingenciesPanel state={state} strands={props.strands} onClose={onClose} />;
+  if (panel === "figures")
+    return <FiguresPanel state={state} now={now} risk={props.risk} change={props.change} onClose={onClose} />;
   if (panel === "more") {
     return (
       <MorePanel
@@ -59,6 +76,8 @@ export function FollowPanels(props: FollowPanelsProps) {
         onActor={props.onActor}
         onGo={props.onGo}
         onExport={props.onExport}
+        onCloseWalk={props.may.close && walkMay(state.phase, "close") ? () => onPanel("close") : null}
+        onItems={actions && (() => onPanel("items"))}
         onLink={() => onPanel("link")}
         onClose={onClose}
       />

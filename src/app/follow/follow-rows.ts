@@ -31,6 +31,8 @@ export interface StepRow extends BraidRow {
   readonly progress: StepProgress;
   readonly start: Duration | null;
   readonly finish: Duration | null;
+  /** True while the times are those of the plan, since the clock has not been started. */
+  readonly isPlanned: boolean;
   readonly plannedStart: Duration | null;
   readonly plannedFinish: Duration | null;
   /** The crew members who have reached this step and cannot start it. */
@@ -81,6 +83,7 @@ export function followRows(state: WalkState): FollowRow[] {
         isComplete && progress.finish !== null
           ? between(petZero, progress.finish)
           : toMinute(expected?.finish),
+      isPlanned: petZero === null,
       plannedStart: planned?.start ?? null,
       plannedFinish: planned?.finish ?? null,
       waitingHere: here.flatMap(({ at, status, waitingOn }) =>
@@ -139,6 +142,7 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     a.progress === b.progress &&
     ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
+    a.isPlanned === b.isPlanned &&
     a.entry === b.entry &&
     JSON.stringify(a.waitingHere) === JSON.stringify(b.waitingHere)
   );

@@ -8,7 +8,7 @@ interface FollowToolsProps {
   readonly phase: WalkPhase;
   readonly entering: Entering;
   /** What this device may do in the walk. */
-  readonly may: { readonly mark: boolean; readonly close: boolean };
+  readonly may: { readonly mark: boolean };
   readonly onPanel: (panel: Panel) => void;
   /** Scrolls the list back to where the walk is; `null` while it is there. */
   readonly toNow: (() => void) | null;
@@ -16,11 +16,11 @@ interface FollowToolsProps {
 
 /** The foot of the follow screen: the last entry with its undo button, and the actions that are rarely needed. */
 export function FollowTools({ phase, entering, may, onPanel, toNow }: FollowToolsProps) {
-  const { just, undo, actions } = entering;
+  const { just, undo, remark } = entering;
   return (
     <footer className="follow-tools">
       <div className="follow-just">
-        <p role="status">{just?.words}</p>
+        <p role="status">{remark ?? just?.words}</p>
         {just && may.mark && (
           <button type="button" className="plain-button" onClick={undo}>
             {words("follow/undo")}
@@ -35,27 +35,33 @@ export function FollowTools({ phase, entering, may, onPanel, toNow }: FollowTool
       <nav className="tool-buttons" aria-label={words("follow/walk")}>
         {may.mark && (
           <>
-            <Tool onPress={() => onPanel("notes")}>{words("follow/notes")}</Tool>
-            <Tool onPress={() => onPanel("items")}>{words("follow/items")}</Tool>
-            <Tool onPress={() => onPanel("readings")}>{words("follow/readings")}</Tool>
-            {walkMay(phase, "lift") && (
-              <Tool onPress={() => void actions.lift()}>{words("follow/lift-hold")}</Tool>
-            )}
             {walkMay(phase, "hold") && <Tool onPress={() => onPanel("hold")}>{words("follow/hold")}</Tool>}
+            <Tool onPress={() => onPanel("notes")}>{words("follow/notes")}</Tool>
+            <Tool name="tool-items" onPress={() => onPanel("items")}>
+              {words("follow/items")}
+            </Tool>
+            <Tool onPress={() => onPanel("readings")}>{words("follow/readings")}</Tool>
           </>
         )}
-        {may.close && walkMay(phase, "close") && (
-          <Tool onPress={() => onPanel("close")}>{words("follow/close-walk")}</Tool>
-        )}
+        <Tool onPress={() => onPanel("contingencies")}>{words("follow/contingencies")}</Tool>
         <Tool onPress={() => onPanel("more")}>{words("follow/more")}</Tool>
       </nav>
     </footer>
   );
 }
 
-function Tool({ onPress, children }: { readonly onPress: () => void; readonly children: string }) {
+function Tool({
+  onPress,
+  name = "",
+  children,
+}: {
+  readonly onPress: () => void;
+  /** A class name by which the styles leave the button out where there is no room; it is in the panel More as well. */
+  readonly name?: string;
+  readonly children: string;
+}) {
   return (
-    <button type="button" className="plain-button" onClick={onPress}>
+    <button type="button" className={`plain-button ${name}`} onClick={onPress}>
       {children}
     </button>
   );

@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import { useCallback, useMemo, useState } from "react";
+import { useCallback, useMemo, useRef, useState } from "react";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger, WalkPhase } from "../../core/walk/index.ts";
 import { walkMay } from "../../core/walk/index.ts";
@@ -14,6 +14,7 @@ import { FollowBar } from "./follow-bar.tsx";
 import type { Panel } from "./follow-panels.tsx";
 import { FollowPanels } from "./follow-panels.tsx";
 import { FollowTools } from "./follow-tools.tsx";
+import { HeldVeil } from "./held-veil.tsx";
 import { nextChange } from "./next-change.ts";
 import type { Notice } from "./notice-strip.tsx";
 import { NoticeStrip } from "./notice-strip.tsx";
@@ -25,6 +26,7 @@ import { useEntering } from "./use-entering.ts";
 import { useFollowList } from "./use-follow-list.ts";
 import { useFollowScroll } from "./use-follow-scroll.ts";
 import { useRenderRow } from "./use-render-row.tsx";
+import { TapGuardContext, useTapGuard } from "./use-tap-guard.ts";
 import { useWalkNow } from "./use-walk-now.ts";
 import { WatchStrip } from "./watch-strip.tsx";
 
@@ -76,7 +78,8 @@ export function FollowView({
   const { now, at, state, rehearsal } = useWalkNow({ session, folded, ledger, clock, playsHere });
   const entering = useEntering({ session, ledger, now, clockOffset });
   const actions = may.mark ? entering.actions : null;
-  const odds = useWalkRisk(state)?.withinLimit ?? null;
+  const risk = useWalkRisk(state);
+  const change = nextChange(outline, ledger.windows, state.pet);
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const [panel, setPanel] = useState<Panel>(null);
   const { rows, markers, nowRow } = useFollowList(state);
@@ -84,67 +87,77 @@ export function FollowView({
   const doneFocus = useDoneFocus(scroller, rows);
   const pick = useCallback((step: string) => setPanel({ step }), []);
   const live = walkMay(state.phase, "mark");
+  const screen = useRef<HTMLDivElement>(null);
+  const judge = useTapGuard(screen, entering.refused);
   const renderRow = useRenderRow({ outline, strands, actions, live, onPick: pick });
   return (
-    <div className="follow" data-phase={state.phase}>
-      <h1 className="heard-only">{outline.procedure.title}</h1>
-      <FollowBar
-        odds={odds}
-        state={state}
-        now={at}
-        change={nextChange(outline, ledger.windows, state.pet)}
-        kept={kept()}
-        onKept={() => setPanel("link")}
-        mode={mode}
-      />
-      <CrewCards state={state} strands={strands} onShow={show} />
-      <NoticeStrip notices={notices} onPutAway={onPutAway} />
-      {beyond(clock())}
-      {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
-      {live && <WatchStrip state={state} actions={actions} />}
-      <div className="follow-main">
-        <main className="follow-scroll" ref={scroller} {...doneFocus}>
-          {walkMay(state.phase, "start") && (
-            <StartCard
-              title={outline.procedure.title}
-              rehearsal={mode === "rehearsal"}
-              onStart={actions && (() => void actions.startClock())}
-            />
-          )}
-          <BraidedList label={words("follow/steps")} strands={strands} rows={rows} markers={markers}>
-            {renderRow}
-          </BraidedList>
-          <FollowEnd
-            phase={state.phase}
-            isOver={live && nowRow === null}
-            mayClose={may.close}
-            onClose={() => setPanel("close")}
-            onReview={() => onGo("review")}
-          />
-        </main>
-        <FailureBox entering={entering} onExport={onExport} />
-        <FollowPanels
-          panel={panel}
-          onPanel={setPanel}
+    <TapGuardContext value={judge}>
+      <div className="follow" data-phase={state.phase} ref={screen}>
+        <h1 className="heard-only">{outline.procedure.title}</h1>
+        <FollowBar
+          odds={risk?.withinLimit ?? null}
           state={state}
           now={at}
-          ignored={folded.ignored}
-          actions={actions}
-          actor={entering.actor}
-          onActor={entering.setActor}
-          onGo={onGo}
-          onExport={onExport}
-          linkPanel={(onClose) => linkPanel(clock(), onClose)}
+          change={change}
+          kept={kept()}
+          onKept={() => setPanel("link")}
+          onFigures={() => setPanel("figures")}
+          mode={mode}
+        />
+        <CrewCards state={state} strands={strands} onShow={show} />
+        <NoticeStrip notices={notices} onPutAway={onPutAway} />
+        {beyond(clock())}
+        {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
+        {live && <WatchStrip state={state} actions={actions} />}
+        <div className="follow-main">
+          <main className="follow-scroll" ref={scroller} {...doneFocus}>
+            {walkMay(state.phase, "start") && (
+              <StartCard
+                title={outline.procedure.title}
+                rehearsal={mode === "rehearsal"}
+                onStart={actions && (() => void actions.startClock())}
+              />
+            )}
+            <BraidedList label={words("follow/steps")} strands={strands} rows={rows} markers={markers}>
+              {renderRow}
+            </BraidedList>
+            <FollowEnd
+              phase={state.phase}
+              isOver={live && nowRow === null}
+              mayClose={may.close}
+              onClose={() => setPanel("close")}
+              onReview={() => onGo("review")}
+            />
+          </main>
+          {state.phase === "held" && <HeldVeil state={state} actions={actions} />}
+          <FailureBox entering={entering} onExport={onExport} />
+          <FollowPanels
+            panel={panel}
+            onPanel={setPanel}
+            state={state}
+            now={at}
+            strands={strands}
+            risk={risk}
+            change={change}
+            may={may}
+            ignored={folded.ignored}
+            actions={actions}
+            actor={entering.actor}
+            onActor={entering.setActor}
+            onGo={onGo}
+            onExport={onExport}
+            linkPanel={(onClose) => linkPanel(clock(), onClose)}
+          />
+        </div>
+        <FollowTools
+          phase={state.phase}
+          entering={entering}
+          may={may}
+          onPanel={setPanel}
+          toNow={following || nowRow === null ? null : toNow}
         />
       </div>
-      <FollowTools
-        phase={state.phase}
-        entering={entering}
-        may={may}
-        onPanel={setPanel}
-        toNow={following || nowRow === null ? null : toNow}
-      />
-    </div>
+    </TapGuardContext>
   );
 }
 

@@ -10,7 +10,11 @@ interface MorePanelProps {
   readonly onActor: (actor: string) => void;
   readonly onGo: (to: "shelf" | "timeline" | "review") => void;
   readonly onExport: () => void;
+  /** Goes on to closing the walk; `null` where that may not be done. */
+  readonly onCloseWalk: (() => void) | null;
   readonly onLink: () => void;
+  /** Goes on to the items; `null` for a reader who may not enter anything. */
+  readonly onItems: (() => void) | null;
   readonly onClose: () => void;
 }
 
@@ -22,7 +26,9 @@ export function MorePanel({
   onActor,
   onGo,
   onExport,
+  onCloseWalk,
   onLink,
+  onItems,
   onClose,
 }: MorePanelProps) {
   const { outline } = ledger.inForce;
@@ -33,6 +39,11 @@ export function MorePanel({
         <button type="button" className="plain-button" onClick={onLink}>
           {words("panel/link")}
         </button>
+        {onItems && (
+          <button type="button" className="plain-button" onClick={onItems}>
+            {words("follow/items")}
+          </button>
+        )}
         <button type="button" className="plain-button" onClick={() => onGo("timeline")}>
           {words("parts/timeline")}
         </button>
@@ -45,6 +56,11 @@ export function MorePanel({
         <button type="button" className="plain-button" onClick={() => onGo("shelf")}>
           {words("parts/shelf")}
         </button>
+        {onCloseWalk && (
+          <button type="button" className="plain-button" onClick={onCloseWalk}>
+            {words("follow/close-walk")}
+          </button>
+        )}
       </div>
       <label className="field">
         <span>{words("panel/entries-made-by")}</span>

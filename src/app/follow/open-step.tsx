@@ -7,8 +7,10 @@ import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import type { DoneOptions, FollowActions } from "./follow-actions.ts";
 import type { StepRow } from "./follow-rows.ts";
+import { GuardedButton } from "./guarded-button.tsx";
 import { RecordField } from "./record-field.tsx";
 import { useTap } from "./use-tap.ts";
+import { useJudgeTap } from "./use-tap-guard.ts";
 
 interface OpenStepProps {
   readonly row: StepRow;
@@ -80,13 +82,9 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
                 <b>{words("follow/is-confirmed")}</b>
               ) : (
                 actions && (
-                  <button
-                    type="button"
-                    className="plain-button"
-                    onClick={() => void actions.confirm(step.id)}
-                  >
+                  <GuardedButton onTap={() => void actions.confirm(step.id)}>
                     {words("follow/confirm")}
-                  </button>
+                  </GuardedButton>
                 )
               )}
             </p>
@@ -247,13 +245,18 @@ function DoneButton({
   readonly onTap: () => void;
   readonly children: ReactNode;
 }) {
+  const judge = useJudgeTap();
+  const tap = useTap((control, point) => {
+    if (!isKept && judge(control, point)) onTap();
+  });
   return (
     <button
       type="button"
       className="done-button"
+      data-guarded
       style={{ "--strands": strands } as CSSProperties}
       aria-disabled={isKept || undefined}
-      {...useTap(onTap)}
+      {...tap}
     >
       {children}
     </button>

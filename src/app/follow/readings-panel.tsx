@@ -1,11 +1,11 @@
 import { useState } from "react";
 import type { SupplyForecast } from "../../core/supply/index.ts";
 import { between } from "../../core/units/index.ts";
-import type { TurnBackState, WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
-import { message, words } from "../../words/index.ts";
-import { unitText, Worded } from "../parts/index.ts";
+import { words } from "../../words/index.ts";
+import { unitText } from "../parts/index.ts";
 import { SidePanel } from "./side-panel.tsx";
+import { TurnBackWords } from "./turn-back-words.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 /** The last reading of every supply with its age, and a field for adding one. */
@@ -74,34 +74,4 @@ function headingWords(forecast: SupplyForecast | undefined): string {
       ? words("panel/no-redline-fitted", { count })
       : words("panel/redline-fitted", { at, count });
   return at === null ? words("panel/no-redline-planned") : words("panel/redline-planned", { at });
-}
-
-/** What determines the turn-back time, and its parts. */
-function TurnBackWords({ state, turn }: { readonly state: WalkState; readonly turn: TurnBackState }) {
-  const { outline } = state.ledger.inForce;
-  const { turnBack, limiting, longestReturn } = turn;
-  if (!turnBack || !longestReturn) return null;
-  const { crew, way, from, closeout } = longestReturn;
-  const home = {
-    at: turnBack.at,
-    who: String(outline.crewMember(crew)?.call),
-    way,
-    place: outline.place(from)?.label ?? from,
-    closeout,
-  };
-  return (
-    <p>
-      <Worded
-        message={
-          turnBack.because === "limit"
-            ? message("panel/turn-back-limit", home)
-            : message("panel/turn-back-supply", {
-                ...home,
-                crew: String(limiting && outline.crewMember(limiting.supply.crew)?.call),
-                supply: String(limiting?.supply.label ?? limiting?.supply.id),
-              })
-        }
-      />
-    </p>
-  );
 }

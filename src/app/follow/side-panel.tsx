@@ -39,7 +39,11 @@ export function SidePanel({ title, onClose, children }: SidePanelProps) {
           {words("panel/back")}
         </button>
       </div>
-      <div className="side-body">{children}</div>
+      {/* It scrolls, so that a keyboard must be able to reach it whatever it holds. */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls takes the focus. */}
+      <section className="side-body" tabIndex={0} aria-labelledby={heading}>
+        {children}
+      </section>
     </section>
   );
 }

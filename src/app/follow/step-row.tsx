@@ -112,17 +112,22 @@ function LineStep({
           <span className="follow-tag">{words("follow/value-outside")}</span>
         )}
       </span>
-      <span className="follow-times">
-        <span className="heard-only">{words(`follow/stage-${stage}`)} </span>
-        {timesOf(row)}
-      </span>
+      <LineTimes row={row} />
     </button>
   );
 }
 
-function timesOf({ stage, start, finish }: StepRow): string {
-  if (start === null || finish === null) return "";
-  if (stage === "done") return `✓ ${clockText(finish)}`;
-  if (stage === "skipped") return words("follow/skipped-at", { at: finish });
-  return spanText(start, finish);
+/** The times of a step, with the word that says what they are: done or skipped, expected, or planned. */
+function LineTimes({ row }: { readonly row: StepRow }) {
+  const { stage, start, finish, isPlanned } = row;
+  if (start === null || finish === null) return <span className="follow-times" />;
+  const happened = stage === "done" || stage === "skipped";
+  const kind = happened ? stage : isPlanned ? "planned" : "expected";
+  return (
+    <span className="follow-times" data-kind={kind}>
+      <span className="heard-only">{words(`follow/stage-${stage}`)} </span>
+      <span className="follow-time-kind">{words(`follow/time-${kind}`)}</span>
+      <span>{happened ? clockText(finish) : spanText(start, finish)}</span>
+    </span>
+  );
 }

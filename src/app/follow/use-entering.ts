@@ -1,4 +1,4 @@
-import { startTransition, useEffect, useMemo, useState } from "react";
+import { startTransition, useCallback, useEffect, useMemo, useState } from "react";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
@@ -7,6 +7,7 @@ import type { WalkSession } from "../session/index.ts";
 import { storedFollower, storeFollower } from "../session/index.ts";
 import type { FollowActions, JustEntered } from "./follow-actions.ts";
 import { followActions } from "./follow-actions.ts";
+import type { TapRefusal } from "./tap-guard.ts";
 
 /** What a follower enters on this screen: under whose name, which entry was made last, and which could not be kept. */
 export interface Entering {
@@ -16,6 +17,10 @@ export interface Entering {
   /** The entry that was just made and can be undone; `null` when there is none. */
   readonly just: JustEntered | null;
   readonly undo: () => void;
+  /** Says that a tap did not count; a second tap of a double tap needs no words. */
+  readonly refused: (refusal: TapRefusal) => void;
+  /** What is said of a tap that did not count; `null` when there is nothing to say. */
+  readonly remark: string | null;
   /** Why the last entry could not be kept; `null` when it was kept. */
   readonly failure: string | null;
   readonly hideFailure: () => void;
@@ -33,6 +38,9 @@ interface EnteringParts {
 /** How long the undo of the last entry is offered, in ms. */
 const UNDO_FOR = 10_000;
 
+/** How long it is said that a tap did not count, in ms. */
+const REMARK_FOR = 6_000;
+
 /** Converts a time of the walk's clock to the device's own clock. */
 const ownTime = (at: Instant, clockOffset: Duration): Instant => (at - clockOffset) as Instant;
 
@@ -42,6 +50,10 @@ const ownTime = (at: Instant, clockOffset: Duration): Instant => (at - clockOffs
 export function useEntering({ session, ledger, now, clockOffset }: EnteringParts): Entering {
   const [just, setJust] = useState<JustEntered | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
+  const [remark, setRemark] = useState<string | null>(null);
+  const refused = useCallback((refusal: TapRefusal) => {
+    if (refusal === "moved") setRemark(words("follow/tap-moved"));
+  }, []);
   const inside = ledger.inForce.outline.crew.find(({ station }) => station === "inside")?.id;
   const [actor, setActor] = useState<string>(() => storedFollower() ?? inside ?? "follower");
   const actions = useMemo(
@@ -51,7 +63,11 @@ export function useEntering({ session, ledger, now, clockOffset }: EnteringParts
         session,
         now: () => ownTime(now(), clockOffset),
         actor,
-        entered: (entered) => startTransition(() => setJust(entered)),
+        entered: (entered) =>
+          startTransition(() => {
+            setJust(entered);
+            setRemark(null);
+          }),
         failed: (error) => setFailure(words("follow/not-kept", { why: errorWords(error) })),
       }),
     [session, now, clockOffset, actor],
@@ -61,6 +77,11 @@ export function useEntering({ session, ledger, now, clockOffset }: EnteringParts
     const timer = setTimeout(() => setJust(null), UNDO_FOR);
     return () => clearTimeout(timer);
   }, [just]);
+  useEffect(() => {
+    if (remark === null) return;
+    const timer = setTimeout(() => setRemark(null), REMARK_FOR);
+    return () => clearTimeout(timer);
+  }, [remark]);
   return {
     actions,
     actor,
@@ -74,6 +95,8 @@ export function useEntering({ session, ledger, now, clockOffset }: EnteringParts
       setJust(null);
       void actions.strike(just);
     },
+    refused,
+    remark,
     failure,
     hideFailure: () => setFailure(null),
   };

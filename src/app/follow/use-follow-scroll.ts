@@ -21,6 +21,30 @@ const STILL_OWN = 250;
 /** A list of at least this height has room for the steps that were just done, in px. */
 const ROOMY = 500;
 
+/** A row, and how far its top is below the top of the list, in px. */
+interface Anchor {
+  readonly row: string;
+  readonly below: number;
+}
+
+/** The first row that is in view, or `null` when there is none. */
+function anchorOf(list: HTMLElement): Anchor | null {
+  const { top } = list.getBoundingClientRect();
+  for (const row of list.querySelectorAll<HTMLElement>("[data-row]")) {
+    const box = row.getBoundingClientRect();
+    if (box.bottom > top) return { row: row.dataset["row"] ?? "", below: box.top - top };
+  }
+  return null;
+}
+
+/** Scrolls the list so that a row is again where it was. */
+function restore(list: HTMLElement, { row, below }: Anchor): void {
+  const element = list.querySelector<HTMLElement>(`[data-row="${CSS.escape(row)}"]`);
+  if (!element) return;
+  const now = element.getBoundingClientRect().top - list.getBoundingClientRect().top;
+  list.scrollBy({ top: now - below, behavior: "instant" });
+}
+
 /** Keeps the row `now` in view until the reader scrolls away. */
 export function useFollowScroll(now: string | null): FollowScroll {
   const scroller = useRef<HTMLDivElement>(null);
@@ -51,17 +75,41 @@ export function useFollowScroll(now: string | null): FollowScroll {
     isFirst.current = false;
   }, [now, following, bring]);
 
-  // After the device is turned or the font changes, the same rows are at other heights.
+  /** The row that was at the top when the reader last scrolled, and how far below the top it was, in px. */
+  const anchor = useRef<Anchor | null>(null);
+  const sized = useRef({ width: 0, height: 0 });
+  const keepPlace = useRef(() => {});
+  keepPlace.current = () => {
+    const list = scroller.current;
+    if (!list) return;
+    ownUntil.current = performance.now() + OWN_SCROLL;
+    if (following && now !== null) bring(now, false);
+    else if (anchor.current) restore(list, anchor.current);
+  };
+
+  // After the device is turned or the font changes, the same rows are at other heights. The browser then moves the
+  // list as well, and the heights of rows out of sight settle one by one.
   useEffect(() => {
     const list = scroller.current;
-    if (!list || !following || now === null) return;
+    if (!list) return;
     const observer = new ResizeObserver(() => {
-      if (performance.now() > ownUntil.current) bring(now, false);
+      const { clientWidth: width, clientHeight: height } = list;
+      const isTurned = width !== sized.current.width || height !== sized.current.height;
+      sized.current = { width, height };
+      if (isTurned || performance.now() > ownUntil.current) keepPlace.current();
     });
     observer.observe(list);
     for (const part of list.children) observer.observe(part);
-    return () => observer.disconnect();
-  }, [now, following, bring]);
+    // The window is told of a turn before the list is laid out anew, which is before the browser moves it.
+    const turned = () => {
+      ownUntil.current = performance.now() + OWN_SCROLL;
+    };
+    window.addEventListener("resize", turned);
+    return () => {
+      observer.disconnect();
+      window.removeEventListener("resize", turned);
+    };
+  }, []);
 
   useEffect(() => {
     const list = scroller.current;
@@ -73,7 +121,10 @@ export function useFollowScroll(now: string | null): FollowScroll {
       // On a busy device the events of a scroll come late. What leads on to where the program scrolls is still its own.
       const leadsOn = left < own.current.left;
       own.current.left = Math.min(own.current.left, left);
-      if (now > ownUntil.current && !leadsOn) away();
+      if (now > ownUntil.current && !leadsOn) {
+        away();
+        anchor.current = anchorOf(list);
+      }
       // A long scroll of the program's own takes longer.
       else ownUntil.current = Math.max(ownUntil.current, now + STILL_OWN);
     };
@@ -92,6 +143,7 @@ export function useFollowScroll(now: string | null): FollowScroll {
     (row: string) => {
       setFollowing(false);
       bring(row, false);
+      if (scroller.current) anchor.current = anchorOf(scroller.current);
     },
     [bring],
   );

@@ -1,5 +1,6 @@
 import type { MouseEvent, TouchEvent } from "react";
 import { useRef } from "react";
+import type { TapPoint } from "./tap-guard.ts";
 
 /** The event handlers that a button needs for taps. */
 export interface TapHandlers {
@@ -14,12 +15,14 @@ const STEADY = 16;
 /**
  * Responds to a tap when the finger is lifted. The browser's click event comes only after its emulated mouse events,
  * which takes longer than keeping the entry. Mouse, keyboard and screen readers use the click event as usual. One tap
- * never counts twice.
+ * never counts twice. `onTap` is told which control was tapped and where; the point is `null` for a key or a screen
+ * reader.
  */
-export function useTap(onTap: () => void): TapHandlers {
+export function useTap(onTap: (control: HTMLElement, point: TapPoint | null) => void): TapHandlers {
   const from = useRef<{ readonly x: number; readonly y: number } | null>(null);
   return {
-    onClick: onTap,
+    onClick: ({ currentTarget, detail, clientX, clientY }) =>
+      onTap(currentTarget, detail === 0 ? null : { x: clientX, y: clientY }),
     onTouchStart: ({ touches }) => {
       const touch = touches[0];
       from.current = touch && touches.length === 1 ? { x: touch.clientX, y: touch.clientY } : null;
@@ -34,7 +37,7 @@ export function useTap(onTap: () => void): TapHandlers {
       event.preventDefault();
       // A value that is being typed is entered when its field loses focus, as it is with a click elsewhere.
       if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();
-      onTap();
+      onTap(event.currentTarget, { x: touch.clientX, y: touch.clientY });
     },
   };
 }

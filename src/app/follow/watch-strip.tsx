@@ -4,6 +4,7 @@ import { watchStates } from "../../core/walk/index.ts";
 import { message, words } from "../../words/index.ts";
 import { callsOf, Worded } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
+import { GuardedButton } from "./guarded-button.tsx";
 
 /**
  * The watch that is due and has not been noted, or else the next one; one tap notes it. Only one is shown, to leave
@@ -33,13 +34,9 @@ export function WatchStrip({
             />
           )}
           {actions && (
-            <button
-              type="button"
-              className="plain-button"
-              onClick={() => void actions.keepWatch(watch.id, due ?? pet)}
-            >
+            <GuardedButton onTap={() => void actions.keepWatch(watch.id, due ?? pet)}>
               {words("follow/note-it-done")}
-            </button>
+            </GuardedButton>
           )}
           {open.length > 1 && (
             <span className="watch-next">{words("follow/more-due", { count: open.length - 1 })}</span>

@@ -92,6 +92,8 @@ export interface Hold {
   readonly from: Instant;
   readonly until: Instant | null;
   readonly reason: string;
+  /** Who called it; `null` when the entry names nobody. */
+  readonly actor: string | null;
 }
 
 /** A note on a step, or on the walk when `step` is `null`. */

@@ -37,7 +37,10 @@ export function clockStarted(ledger: Ledger, entry: Entry): Applied {
 /** `hold.called`: a hold begins at the time of the entry. */
 export function holdCalled(ledger: Ledger, entry: Entry, fact: FactNamed<"hold.called">): Applied {
   return commanded(ledger, "hold", {
-    holds: [...ledger.holds, { from: entry.at, until: null, reason: fact.reason ?? "" }],
+    holds: [
+      ...ledger.holds,
+      { from: entry.at, until: null, reason: fact.reason ?? "", actor: entry.wire.actor ?? null },
+    ],
   });
 }
 

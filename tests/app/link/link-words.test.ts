@@ -22,7 +22,7 @@ const agoOf = (seconds: number) => second(7800 - seconds);
 
 describe("[LINK] the bar says how the walk is linked", () => {
   it.each<[string, Partial<LinkStatus>, string, string, boolean]>([
-    ["alone", { kind: "alone", role: null, heardAt: null }, "Alone", "kept here", false],
+    ["alone", { kind: "alone", role: null, heardAt: null }, "This device alone", "log kept here", false],
     ["linked", {}, "Linked", "all sent", false],
     ["linked, not all sent", { unsent: 3 }, "Linked", "3 not sent", false],
     ["linked, last word fresh", { heardAt: agoOf(20) }, "Linked", "all sent", false],

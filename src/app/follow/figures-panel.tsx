@@ -1,0 +1,100 @@
+import { marginOf } from "../../core/course/index.ts";
+import type { Risk } from "../../core/plan/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import { formatInstant, minus } from "../../core/units/index.ts";
+import type { WalkState } from "../../core/walk/index.ts";
+import { turnBackState } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
+import { Fact } from "../parts/index.ts";
+import type { NextChange } from "./next-change.ts";
+import { SidePanel } from "./side-panel.tsx";
+import { TurnBackWords } from "./turn-back-words.tsx";
+
+interface FiguresPanelProps {
+  readonly state: WalkState;
+  readonly now: Instant;
+  readonly risk: Risk | null;
+  readonly change: NextChange | null;
+  readonly onClose: () => void;
+}
+
+/** The figures of the bar in full: each with the others of its kind, and with what it comes from. */
+export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanelProps) {
+  const { ledger, plan, forecast, pet } = state;
+  const limit = ledger.inForce.outline.procedure.limits.elapsed;
+  const planned = plan.timeline?.course.finish ?? null;
+  return (
+    <SidePanel title={words("panel/figures")} onClose={onClose}>
+      <h3>{words("panel/clock")}</h3>
+      <dl className="facts">
+        <Fact name={words("follow/utc")}>{formatInstant(now).slice(0, 19).replace("T", " ")}</Fact>
+        {ledger.petZero !== null && (
+          <Fact name={words("panel/pet-zero")}>
+            {formatInstant(ledger.petZero).slice(0, 19).replace("T", " ")}
+          </Fact>
+        )}
+      </dl>
+      <h3>{words("panel/finish-and-margin")}</h3>
+      <table className="figures">
+        <thead>
+          <tr>
+            <th scope="col">{words("panel/according-to")}</th>
+            <th scope="col">{words("follow/finish")}</th>
+            <th scope="col">{words("panel/margin")}</th>
+          </tr>
+        </thead>
+        <tbody>
+          <FinishRow name={words("panel/by-plan")} finish={planned} limit={limit} />
+          <FinishRow name={words("panel/by-likely")} finish={forecast?.finish ?? null} limit={limit} />
+          {risk && <FinishRow name={words("panel/by-half")} finish={ofSamples(risk.p50)} limit={limit} />}
+          {risk && <FinishRow name={words("panel/by-nine")} finish={ofSamples(risk.p90)} limit={limit} />}
+        </tbody>
+      </table>
+      <p className="hint">
+        {limit === undefined ? words("panel/no-limit") : words("panel/limit-is", { limit })}{" "}
+        {risk && words("panel/sampled", { samples: risk.samples })}
+      </p>
+      {pet !== null && (
+        <>
+          <h3>{words("panel/turn-back")}</h3>
+          <TurnBackWords state={state} turn={turnBackState(state)} />
+        </>
+      )}
+      {change && (
+        <>
+          <h3>{words("panel/windows-title")}</h3>
+          <p>{words("panel/window-next", { window: change.title, when: change.words })}</p>
+        </>
+      )}
+      {forecast && marginOf(forecast) === null && <p className="hint">{words("follow/no-limit-set")}</p>}
+      <p className="hint">{words("follow/advises")}</p>
+    </SidePanel>
+  );
+}
+
+/** A finish among samples, cut to whole milliseconds on the late side; `null` when so many samples have none. */
+const ofSamples = (finish: number | null): Duration | null =>
+  finish === null ? null : (Math.ceil(finish) as Duration);
+
+function FinishRow({
+  name,
+  finish,
+  limit,
+}: {
+  readonly name: string;
+  readonly finish: Duration | null;
+  readonly limit: Duration | undefined;
+}) {
+  const margin = finish === null || limit === undefined ? null : minus(limit, finish);
+  return (
+    <tr>
+      <th scope="row">{name}</th>
+      <td>{finish === null ? words("panel/none") : words("panel/at", { at: finish })}</td>
+      <td>
+        {margin === null
+          ? words("panel/none")
+          : words(margin < 0 ? "follow/over" : "follow/margin", { time: margin })}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,90 @@
+import { render, screen } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { describe, expect, it, vi } from "vitest";
+import { strandsOf } from "../../../src/app/braid/index.ts";
+import { ContingenciesPanel } from "../../../src/app/follow/contingencies-panel.tsx";
+import { FiguresPanel } from "../../../src/app/follow/figures-panel.tsx";
+import type { FollowActions } from "../../../src/app/follow/follow-actions.ts";
+import { HeldVeil } from "../../../src/app/follow/held-veil.tsx";
+import type { Risk } from "../../../src/core/plan/index.ts";
+import { walkStateAt } from "../../../src/core/walk/index.ts";
+import { LogWriter, minute } from "../../core/log-writer.ts";
+import { fileWith, step, task } from "../../core/procedure-builder.ts";
+
+const file = {
+  ...fileWith([task("all", [step("a", "ev1", 50), step("b", "ev2", 20)])]),
+  limits: { elapsed: "PT1H" },
+  contingencies: [
+    {
+      id: "stuck",
+      title: "Bolt stuck",
+      tasks: [
+        task("free", [
+          step("bar", "ev1", 4, { alerts: [{ level: "warning" as const, text: "Mind the bar." }] }),
+          step("turn", "ev1", 3),
+        ]),
+      ],
+    },
+    { id: "long", title: "Everything anew", tasks: [task("anew", [step("again", "ev1", 15)])] },
+  ],
+};
+
+const stateAt = (log: LogWriter, at: number) => walkStateAt(log.ledger, minute(at));
+
+describe("contingencies beside the walk", () => {
+  it("[OFF4] are listed, each with the time it takes and what that leaves of the margin", async () => {
+    const state = stateAt(LogWriter.started(file), 1);
+    render(
+      <ContingenciesPanel
+        state={state}
+        strands={strandsOf(state.ledger.inForce.outline.crew)}
+        onClose={vi.fn()}
+      />,
+    );
+    // The plan finishes at 50 min, 10 min before the limit.
+    expect(screen.getByText(/^Takes 7 min .* leaves 3 min of the margin/)).toBeVisible();
+    expect(screen.getByText(/^Takes 15 min .*: 5 min over the limit/)).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "Bolt stuck" }));
+    const alert = screen.getByText("Mind the bar.");
+    const action = screen.getByText("Do bar");
+    expect(alert.compareDocumentPosition(action)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+    await userEvent.click(screen.getByRole("button", { name: "Back" }));
+    expect(screen.getByRole("button", { name: "Everything anew" })).toBeVisible();
+  });
+
+  it("[OFF4] a procedure without any says so", () => {
+    const state = stateAt(LogWriter.started({ ...file, contingencies: [] }), 1);
+    render(<ContingenciesPanel state={state} strands={[]} onClose={vi.fn()} />);
+    expect(screen.getByText("This procedure has none.")).toBeVisible();
+  });
+});
+
+it("a hold is shown with its reason, since when, and who called it, and is lifted by one button", async () => {
+  const log = LogWriter.started(file).enter("hold.called", { reason: "Wet glove" }, 3);
+  const lift = vi.fn(async () => {});
+  render(<HeldVeil state={stateAt(log, 5)} actions={{ lift } as unknown as FollowActions} />);
+  expect(screen.getByText("Wet glove")).toBeVisible();
+  expect(screen.getByText(/^Since PET 0:03:00, for 0:02:00\. Called by /)).toBeVisible();
+  await userEvent.click(screen.getByRole("button", { name: "Lift the hold" }));
+  expect(lift).toHaveBeenCalledOnce();
+});
+
+it("a watcher sees the hold and no button, and a walk that is not held shows none", () => {
+  const held = LogWriter.started(file).enter("hold.called", {}, 3);
+  const { rerender, container } = render(<HeldVeil state={stateAt(held, 5)} actions={null} />);
+  expect(screen.getByText("No reason was given.")).toBeVisible();
+  expect(screen.queryByRole("button")).toBeNull();
+  rerender(<HeldVeil state={stateAt(LogWriter.started(file), 5)} actions={null} />);
+  expect(container).toBeEmptyDOMElement();
+});
+
+it("[OFF8] finish and margin are told by the plan, by likely times, and by half and nine in ten of the samples", () => {
+  const risk = { samples: 2000, p50: 3_300_000, p90: null } as unknown as Risk;
+  const state = stateAt(LogWriter.started(file).done(["a", 48]), 48);
+  render(<FiguresPanel state={state} now={minute(48)} risk={risk} change={null} onClose={vi.fn()} />);
+  const rows = screen.getAllByRole("row").map((row) => row.textContent);
+  expect(rows[1]).toBe("the plan0:5010 min margin");
+  expect(rows[2]).toBe("what is left, by likely times0:4812 min margin");
+  expect(rows[3]).toBe("half of the samples0:555 min margin");
+  expect(rows[4]).toBe("nine in ten of the samplesnonenone");
+});

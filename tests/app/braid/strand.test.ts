@@ -3,7 +3,11 @@ import { strandsOf } from "../../../src/app/braid/index.ts";
 import type { CrewMember } from "../../../src/core/procedure/index.ts";
 
 const crewOf = (...stations: CrewMember["station"][]) =>
-  stations.map((station, index) => ({ id: `c${index}`, call: `C${index}`, station })) as unknown as CrewMember[];
+  stations.map((station, index) => ({
+    id: `c${index}`,
+    call: `C${index}`,
+    station,
+  })) as unknown as CrewMember[];
 
 const looks = (...stations: CrewMember["station"][]) =>
   strandsOf(crewOf(...stations)).map(({ colour }) => colour);

@@ -78,7 +78,7 @@ it("a watcher sees the hold and no button, and a walk that is not held shows non
   expect(container).toBeEmptyDOMElement();
 });
 
-it("[OFF8] finish and margin are told by the plan, by likely times, and by half and nine in ten of the samples", () => {
+it("finish and margin are told by the plan, by likely times, and by half and nine in ten of the samples", () => {
   const risk = { samples: 2000, p50: 3_300_000, p90: null } as unknown as Risk;
   const state = stateAt(LogWriter.started(file).done(["a", 48]), 48);
   render(<FiguresPanel state={state} now={minute(48)} risk={risk} change={null} onClose={vi.fn()} />);

@@ -20,6 +20,7 @@ export interface ReferenceHold {
   from: number;
   until: number | null;
   reason: string;
+  actor: string | null;
 }
 
 /** Something done otherwise than planned. */

@@ -36,7 +36,7 @@ export class ReferenceWalk extends ReferenceStanding {
       case "clock.started":
         return this.#start(at);
       case "hold.called":
-        return this.#hold(at, fact.reason ?? "");
+        return this.#hold(at, fact.reason ?? "", actor);
       case "hold.lifted":
         return this.phase === "held" && this.#lift(at);
       case "walk.closed":
@@ -77,10 +77,10 @@ export class ReferenceWalk extends ReferenceStanding {
     return true;
   }
 
-  #hold(at: number, reason: string): boolean {
+  #hold(at: number, reason: string, actor: string | null): boolean {
     if (this.phase !== "running") return false;
     this.phase = "held";
-    this.holds.push({ from: at, until: null, reason });
+    this.holds.push({ from: at, until: null, reason, actor });
     return true;
   }
 

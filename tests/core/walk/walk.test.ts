@@ -70,7 +70,7 @@ describe("the phase of a walk", () => {
       "the walk is closed",
     ]);
     expect(log.ledger.notes).toHaveLength(1);
-    expect(log.ledger.holds).toEqual([{ from: minute(1), until: minute(4), reason: "" }]);
+    expect(log.ledger.holds).toEqual([{ from: minute(1), until: minute(4), reason: "", actor: "iv" }]);
   });
 
   it("[LOG4] before the opening, of another walk, or with an unusable procedure has no effect", () => {

@@ -76,7 +76,6 @@ export const followWords = {
   "follow/out-of-order": "out of order",
   "follow/also-marked-by": "also marked by {$who}",
   "follow/value-outside": "value outside limits",
-  "follow/skipped-at": "skipped {$at :hour-minute}",
   "follow/together": "together",
   "follow/here-and-waits": "{#b}{$crew}{/b} is here and waits for {$what}.",
   "follow/here-and-waits-for-start": "{#b}{$crew}{/b} is here and waits for its start.",

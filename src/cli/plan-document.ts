@@ -1,6 +1,7 @@
 import type { CourseStep, Wait } from "../core/course/index.ts";
 import { waitsBefore } from "../core/course/index.ts";
 import type { Plan, Timeline } from "../core/plan/index.ts";
+import { returnPlanAt } from "../core/plan/index.ts";
 import { formatInstant, inSeconds, NO_TIME } from "../core/units/index.ts";
 
 /**
@@ -23,6 +24,8 @@ export interface PlanDocument {
     readonly slack: number;
     readonly freeSlack: number;
     readonly critical: boolean;
+    /** The return time when the work is broken off at the finish of the step; `null` when it cannot be told. */
+    readonly return: number | null;
     readonly waits: readonly { readonly crew: string; readonly seconds: number; readonly on: object }[];
   }[];
   readonly criticalPath: readonly string[];
@@ -50,6 +53,7 @@ export function planDocument({ outline, start, timeline }: Plan): PlanDocument {
 
 function stepDocument({ course, slack }: Timeline, { step, start, finish }: CourseStep) {
   const late = slack.get(step);
+  const back = returnPlanAt(course, finish);
   return {
     id: step,
     by: course.outline.step(step)?.step.by ?? [],
@@ -60,6 +64,7 @@ function stepDocument({ course, slack }: Timeline, { step, start, finish }: Cour
     slack: inSeconds(late?.slack ?? NO_TIME),
     freeSlack: inSeconds(late?.freeSlack ?? NO_TIME),
     critical: late?.critical ?? true,
+    return: back && inSeconds(back.total),
     waits: waitsBefore(course, step).map(waitDocument),
   };
 }

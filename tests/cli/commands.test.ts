@@ -97,6 +97,7 @@ describe("plan", () => {
           slack: 0,
           freeSlack: 0,
           critical: true,
+          return: null,
           waits: [],
         },
         {
@@ -109,6 +110,7 @@ describe("plan", () => {
           slack: 120,
           freeSlack: 120,
           critical: false,
+          return: null,
           waits: [],
         },
         {
@@ -121,6 +123,7 @@ describe("plan", () => {
           slack: 0,
           freeSlack: 0,
           critical: true,
+          return: null,
           waits: [{ crew: "ev2", seconds: 120, on: { crew: ["ev1"] } }],
         },
       ],

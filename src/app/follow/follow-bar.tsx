@@ -124,17 +124,18 @@ function FinishCell({ state, odds }: Pick<FollowBarProps, "state" | "odds">) {
 function TurnBackCell({ state }: Pick<FollowBarProps, "state">) {
   const { pet, phase, ledger } = state;
   if (pet === null || phase === "closed") return null;
-  const { turnBack, limiting, longestReturn } = turnBackState(state);
+  const { turnBack, longestReturn } = turnBackState(state);
   if (!turnBack || !longestReturn) return null;
   const left = minus(turnBack.at, pet);
-  const crew = limiting && ledger.inForce.outline.crewMember(limiting.supply.crew)?.call;
+  const supply = turnBack.supply?.supply;
+  const crew = supply && ledger.inForce.outline.crewMember(supply.crew)?.call;
   const title =
     turnBack.because === "limit"
       ? words("follow/turn-back-limit", { at: turnBack.at })
       : words("follow/turn-back-supply", {
           at: turnBack.at,
           crew: String(crew),
-          supply: String(limiting?.supply.label ?? limiting?.supply.id),
+          supply: String(supply?.label ?? supply?.id),
         });
   return (
     <Cell title={title} tone={left < 0 ? "late" : undefined}>

@@ -5,9 +5,10 @@ import { Worded } from "../parts/index.ts";
 /** What determines the turn-back time, and its parts. */
 export function TurnBackWords({ state, turn }: { readonly state: WalkState; readonly turn: TurnBackState }) {
   const { outline } = state.ledger.inForce;
-  const { turnBack, limiting, longestReturn } = turn;
+  const { turnBack, longestReturn } = turn;
   if (!turnBack || !longestReturn) return null;
   const { crew, way, from, closeout } = longestReturn;
+  const supply = turnBack.supply?.supply;
   const home = {
     at: turnBack.at,
     who: String(outline.crewMember(crew)?.call),
@@ -23,8 +24,8 @@ export function TurnBackWords({ state, turn }: { readonly state: WalkState; read
             ? message("panel/turn-back-limit", home)
             : message("panel/turn-back-supply", {
                 ...home,
-                crew: String(limiting && outline.crewMember(limiting.supply.crew)?.call),
-                supply: String(limiting?.supply.label ?? limiting?.supply.id),
+                crew: String(supply && outline.crewMember(supply.crew)?.call),
+                supply: String(supply?.label ?? supply?.id),
               })
         }
       />

@@ -9,7 +9,7 @@ import { activityOf, finding, outlineOf, readProcedure, scenariosOf } from "../p
 import { custodyFindings } from "./custody-findings.ts";
 import { raceFindings } from "./order-findings.ts";
 import { procedureFindings, watchFindings } from "./procedure-findings.ts";
-import { refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
+import { noReturnFindings, refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
 import { textFindings } from "./text-findings.ts";
 
 const LEVELS = { error: 0, caution: 1, advice: 2 } as const;
@@ -80,7 +80,7 @@ function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
     ...custodyFindings(plan),
     ...along,
     ...sharedRouteFindings(order, whereabouts),
-    ...(getAheads ? [] : [...turnBackFindings(plan), ...supplyFindings(plan)]),
+    ...(getAheads ? [] : [...turnBackFindings(plan), ...noReturnFindings(plan), ...supplyFindings(plan)]),
   ];
 }
 

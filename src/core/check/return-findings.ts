@@ -1,6 +1,7 @@
 import { message } from "../../words/index.ts";
-import { latestTurnBack, returnTimesOf } from "../place/index.ts";
+import { waysOf } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
+import { latestTurnBack, returnPlanAt } from "../plan/index.ts";
 import type { Finding } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import { supplyForecast } from "../supply/index.ts";
@@ -12,41 +13,38 @@ import { minus, NO_TIME } from "../units/index.ts";
  * covers the steps outside closeout tasks that finish after that PET, and is reported at the step that exceeds it
  * most. Steps that finish after the elapsed limit are left out, because the limit has a finding of its own.
  */
-export function turnBackFindings({ outline, network, whereabouts, timeline }: Plan): Finding[] {
+export function turnBackFindings({ outline, network, timeline }: Plan): Finding[] {
   const limit = outline.procedure.limits.elapsed;
   if (!timeline || limit === undefined) return [];
-  const returns = returnTimesOf(network, whereabouts);
+  const { course } = timeline;
   return outline.crew.flatMap((member, lane) => {
+    if (member.station !== "outside") return [];
     const beyond = (network.lanes[lane] ?? []).flatMap((index) => {
       const entry = outline.steps[index];
-      const back = returns[index]?.[entry?.performers.indexOf(lane) ?? -1];
-      const finish = (entry && timeline.course.steps.get(entry.step.id)?.finish) ?? NO_TIME;
-      if (!entry || !back || entry.task.closeout || finish > limit) return [];
-      const latest = latestTurnBack(limit, back);
-      return finish > latest ? [{ entry, back, latest, finish, over: finish - latest }] : [];
+      const finish = (entry && course.steps.get(entry.step.id)?.finish) ?? NO_TIME;
+      if (!entry || entry.task.closeout || finish > limit) return [];
+      const plan = returnPlanAt(course, finish);
+      const latest = plan && latestTurnBack(course, plan, limit);
+      const over = latest === null ? 0 : finish - latest;
+      return plan && latest !== null && over > 0 ? [{ entry, plan, latest, finish, over }] : [];
     });
     const worst = beyond.reduce<(typeof beyond)[number] | null>(
       (most, one) => (most && most.over >= one.over ? most : one),
       null,
     );
     if (!worst) return [];
-    const { entry, back, latest, finish, over } = worst;
-    const label = (place: PlaceId) => outline.place(place)?.label ?? place;
-    const stay = {
+    const { entry, plan, latest, finish, over } = worst;
+    const from = plan.crew.find(({ crew }) => crew === member.id)?.from;
+    const beyondLatest = message("time/beyond-turn-back", {
       step: entry.step.id,
       crew: member.call,
-      place: label(back.from),
+      place: (from && outline.place(from)?.label) ?? from ?? member.call,
       until: finish,
-      way: back.way,
-      refuge: label(back.refuge),
+      back: plan.total,
       latest,
       limit,
       over: over as Duration,
-    };
-    const beyondLatest =
-      back.closeout > 0
-        ? message("time/beyond-turn-back-closeout", { ...stay, closeout: back.closeout })
-        : message("time/beyond-turn-back", stay);
+    });
     return [
       finding("caution", "time/beyond-turn-back", entry.pointer, beyondLatest, {
         steps: beyond.map((one) => one.entry.step.id),
@@ -54,6 +52,33 @@ export function turnBackFindings({ outline, network, whereabouts, timeline }: Pl
       }),
     ];
   });
+}
+
+/**
+ * Returns a finding when the return cannot be told at the end of some steps because a step of closeout fits no window
+ * from there on ([PLN6]). Unknown ways home have a finding of their own.
+ */
+export function noReturnFindings(plan: Plan): Finding[] {
+  const { outline, network, timeline, windows } = plan;
+  const isAsked = outline.procedure.limits.elapsed !== undefined || outline.procedure.supplies.length > 0;
+  const hasGate = outline.steps.some(
+    ({ index, step, task }) =>
+      network.activity.active[index] && task.closeout && step.within.some((id) => windows.get(id)),
+  );
+  if (!timeline || !isAsked || !hasGate || refugeFindings(plan).length > 0) return [];
+  const { course } = timeline;
+  const stuck = [...course.steps.values()].filter(({ step, finish }) => {
+    const entry = outline.step(step);
+    const isOutside = entry?.performers.some((lane) => outline.crew[lane]?.station === "outside");
+    return isOutside && !entry?.task.closeout && returnPlanAt(course, finish) === null;
+  });
+  const [first] = stuck;
+  if (!first) return [];
+  const none = message("time/no-return", { step: first.step, at: first.finish });
+  const pointer = outline.step(first.step)?.pointer ?? "";
+  return [
+    finding("caution", "time/no-return", pointer, none, { steps: stuck.map(({ step }) => step), things: [] }),
+  ];
 }
 
 /**
@@ -98,13 +123,13 @@ export function refugeFindings({ outline, network, whereabouts }: Plan): Finding
     const none = message("place/no-refuge");
     return [finding("caution", "place/no-refuge", "/places", none)];
   }
-  const returns = returnTimesOf(network, whereabouts);
+  const ways = waysOf(outline.procedure);
   const cutOff = new Map<PlaceId, StepId[]>();
   for (const { index, step, performers } of outline.steps) {
     if (!network.activity.active[index]) continue;
     for (const [seat, lane] of performers.entries()) {
       const place = step.to ?? whereabouts.from[index]?.[seat] ?? null;
-      if (place === null || outline.crew[lane]?.station !== "outside" || returns[index]?.[seat]) continue;
+      if (place === null || outline.crew[lane]?.station !== "outside" || ways.toRefuge(place)) continue;
       const steps = cutOff.get(place) ?? [];
       if (steps.at(-1) !== step.id) steps.push(step.id);
       cutOff.set(place, steps);

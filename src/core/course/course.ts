@@ -70,16 +70,22 @@ export function isCompleteBy(
   return happened ? finish <= pet : finish <= pet && pet > now;
 }
 
+const knownLanes = new WeakMap<Course, readonly (readonly CourseStep[])[]>();
+
 /**
  * For each lane (index in `crew`) its steps in order of time, including skipped ones. Ties are broken by finish, then
- * by reading order.
+ * by reading order. Results are cached for each course.
  */
-export function lanesInTime({ outline, steps }: Course): readonly (readonly CourseStep[])[] {
+export function lanesInTime(course: Course): readonly (readonly CourseStep[])[] {
+  const kept = knownLanes.get(course);
+  if (kept) return kept;
+  const { outline, steps } = course;
   const lanes: CourseStep[][] = outline.crew.map(() => []);
   // The steps come in reading order and the sort is stable, which settles the remaining ties.
   for (const step of steps.values()) {
     for (const lane of outline.step(step.step)?.performers ?? []) lanes[lane]?.push(step);
   }
   for (const lane of lanes) lane.sort((a, b) => a.start - b.start || a.finish - b.finish);
+  knownLanes.set(course, lanes);
   return lanes;
 }

@@ -4,6 +4,7 @@ import type { Ways } from "../place/index.ts";
 import { LaidLine, waysOf } from "../place/index.ts";
 import type { CrewMember, Location } from "../procedure/index.ts";
 import type { CrewId, Duration, ItemId, Metres, PlaceId, StepId } from "../units/index.ts";
+import { minus } from "../units/index.ts";
 import type { Course, CourseStep } from "./course.ts";
 import { isCompleteBy, lanesInTime } from "./course.ts";
 
@@ -50,9 +51,9 @@ export function placesAt(course: Course, pet: Duration): Places {
   for (const [lane, steps] of lanesInTime(course).entries()) {
     const member = outline.crew[lane];
     if (!member) continue;
-    const begun = steps.filter(({ stage, start }) => stage !== "skipped" && start <= pet);
+    const begun = begunBy(steps, pet);
     const place = placeOf(course, member, begun, pet);
-    if (place) crew.set(member.id, place);
+    if (place) crew.set(member.id, "place" in place ? place : withoutTime(place));
     const line = lineOf(course, member, begun, pet);
     if (line) lines.push(line);
   }
@@ -63,6 +64,29 @@ export function placesAt(course: Course, pet: Duration): Places {
     inWork: [...course.steps.values()].flatMap((step) => (isInWork(course, step, pet) ? [step.step] : [])),
   };
 }
+
+/** Where a crew member is. On a way, `gone` is the time since its start, and `time` the time it takes in all. */
+export type CrewPlaceInTime =
+  | Extract<CrewPlace, { readonly place: PlaceId }>
+  | (Exclude<CrewPlace, { readonly place: PlaceId }> & { readonly gone: Duration; readonly time: Duration });
+
+/**
+ * Where the crew member of one lane is at a PET ([MAP1]); `null` when the procedure does not say. It is what `placesAt`
+ * says of that crew member, for those who ask for many moments.
+ */
+export function crewPlaceAt(course: Course, lane: number, pet: Duration): CrewPlaceInTime | null {
+  const member = course.outline.crew[lane];
+  return member ? placeOf(course, member, begunBy(lanesInTime(course)[lane] ?? [], pet), pet) : null;
+}
+
+const begunBy = (steps: readonly CourseStep[], pet: Duration) =>
+  steps.filter(({ stage, start }) => stage !== "skipped" && start <= pet);
+
+const withoutTime = ({ from, to, share }: Exclude<CrewPlace, { readonly place: PlaceId }>): CrewPlace => ({
+  from,
+  to,
+  share,
+});
 
 function isInWork(course: Course, step: CourseStep, pet: Duration): boolean {
   return step.stage !== "skipped" && step.start <= pet && !isCompleteBy(course, step, pet);
@@ -78,14 +102,20 @@ function placeOf(
   { start }: CrewMember,
   begun: readonly CourseStep[],
   pet: Duration,
-): CrewPlace | null {
+): CrewPlaceInTime | null {
   let place = start ?? null;
   for (const step of begun) {
     const { at, to } = course.outline.step(step.step)?.step ?? {};
     if (at !== undefined) place = at;
     if (to === undefined) continue;
     if (place !== null && place !== to && !isCompleteBy(course, step, pet)) {
-      return { from: place, to, share: shareOf(step, pet) };
+      return {
+        from: place,
+        to,
+        share: shareOf(step, pet),
+        gone: minus(pet, step.start),
+        time: minus(step.finish, step.start),
+      };
     }
     if (isCompleteBy(course, step, pet)) place = to;
   }

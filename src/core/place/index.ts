@@ -1,6 +1,4 @@
 export { LaidLine } from "./laid-line.ts";
-export type { ReturnTime } from "./return-time.ts";
-export { latestTurnBack, returnTimeFrom, returnTimesOf } from "./return-time.ts";
 export { reachFindings, sharedRouteFindings } from "./tether-findings.ts";
 export type { LineSpan } from "./tether-line.ts";
 export { lineSpansOf, routeKey } from "./tether-line.ts";

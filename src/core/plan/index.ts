@@ -4,6 +4,8 @@ export type { Plan, PlanOptions } from "./plan.ts";
 export { planOf } from "./plan.ts";
 export type { RecordedLight } from "./recorded-light.ts";
 export { lightFrom } from "./recorded-light.ts";
+export type { CrewReturn, ReturnPlan } from "./return-plan.ts";
+export { latestTurnBack, returnPlanAt } from "./return-plan.ts";
 export type { Risk } from "./risk.ts";
 export { sampleRisk } from "./risk.ts";
 export type { RiskModel } from "./risk-model.ts";

@@ -47,6 +47,42 @@ function linkedOverComplete(ledger: Ledger, network: Network): Network {
   return { ...network, before };
 }
 
+/** What a forecast rests on at an instant: its scenario, and the steps that have begun. */
+interface Begun {
+  readonly now: Duration;
+  readonly scenario: WalkScenario;
+  /** The complete steps with their times, and the steps in work with the finish that [FOR1] expects. */
+  readonly steps: ReadonlyMap<StepId, CourseStep>;
+}
+
+function begunAt(ledger: Ledger, petZero: Instant, at: Instant): Begun {
+  const now = petAt(ledger, at);
+  const working = inWork(ledger, later(petZero, now));
+  const scenario = forecastScenario(ledger, working);
+  const { network, whereabouts } = scenario;
+  const steps = new Map<StepId, CourseStep>();
+  for (const { index, step } of network.outline.steps) {
+    if (!network.activity.active[index]) continue;
+    const started = working.get(step.id);
+    const likely = whereabouts.times[index]?.likely ?? NO_TIME;
+    const begun =
+      completeStep(ledger, step.id) ??
+      (started === undefined ? null : stepInWork(step.id, petAt(ledger, started), likely, now));
+    if (begun) steps.set(step.id, begun);
+  }
+  return { now, scenario, steps };
+}
+
+/**
+ * Returns the walk so far at an instant: complete steps, and the steps in work with the finish that is expected of them.
+ * Unlike the forecast it is there when the steps to come cannot be planned. Before the clock is started nothing has
+ * begun.
+ */
+export function begunCourseOf(ledger: Ledger, at: Instant): Course {
+  const { now, scenario, steps } = begunAt(ledger, ledger.petZero ?? at, at);
+  return courseOf(ledger, scenario, ledger.petZero === null ? NO_TIME : now, steps);
+}
+
 /**
  * Returns the forecast at an instant ([FOR1]). Complete steps keep their times. A step in work finishes at max(now,
  * start + likely). A step that has not started obeys [PLN1] and does not start before now. Before the clock is
@@ -57,24 +93,14 @@ export function forecastOf(ledger: Ledger, at: Instant): Course | null {
   const { petZero } = ledger;
   if (petZero === null) return basePlanOf(ledger).timeline?.course ?? null;
   const { outline } = ledger.inForce;
-  const now = petAt(ledger, at);
-  const working = inWork(ledger, later(petZero, now));
-  const scenario = forecastScenario(ledger, working);
+  const { now, scenario, steps } = begunAt(ledger, petZero, at);
   const { network, whereabouts } = scenario;
   if (network.ring.length > 0) return null;
-  const found = new Map<StepId, CourseStep>();
+  const found = new Map(steps);
   for (const index of network.order) {
     const entry = outline.steps[index];
-    if (!entry) continue;
-    const complete = completeStep(ledger, entry.step.id);
-    if (ledger.phase === "closed" && !complete) continue;
-    const started = working.get(entry.step.id);
-    const likely = whereabouts.times[index]?.likely ?? NO_TIME;
-    const step =
-      complete ??
-      (started === undefined
-        ? stepToCome(entry, likely)
-        : stepInWork(entry.step.id, petAt(ledger, started), likely, now));
+    if (!entry || found.has(entry.step.id) || ledger.phase === "closed") continue;
+    const step = stepToCome(entry, whereabouts.times[index]?.likely ?? NO_TIME);
     if (!step) return null;
     found.set(step.step, step);
   }

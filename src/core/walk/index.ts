@@ -32,7 +32,7 @@ export { skipReason } from "./skip-reason.ts";
 export type { StateDocument } from "./state-document.ts";
 export { stateDocument } from "./state-document.ts";
 export { standingStrikes, strikeReason } from "./strikes.ts";
-export type { SupplyState, TurnBackState } from "./turn-back-state.ts";
+export type { LongestReturn, SupplyState, TurnBackState } from "./turn-back-state.ts";
 export { turnBackState } from "./turn-back-state.ts";
 export { flownCourseOf } from "./walk-course.ts";
 export type { Folded, FoldOptions } from "./walk-fold.ts";

@@ -6,6 +6,7 @@ import type { Instant } from "../units/index.ts";
 import { inSeconds } from "../units/index.ts";
 import { forecastRisk } from "./forecast-risk.ts";
 import { deviationsAt, outstandingOf } from "./outstanding.ts";
+import { turnBackState } from "./turn-back-state.ts";
 import type { Folded } from "./walk-fold.ts";
 import { walkStateAt } from "./walk-state.ts";
 
@@ -28,6 +29,8 @@ export interface StateDocument {
     readonly margin: number | null;
     readonly withinLimit: number | null;
   } | null;
+  /** The return time if the work is broken off now, and the latest PET to turn back; `null` where it cannot be told. */
+  readonly return: { readonly seconds: number | null; readonly turnBack: number | null };
   readonly items: Readonly<Record<string, Location>>;
   readonly ignored: readonly { readonly source: string; readonly id: string; readonly reason: string }[];
   readonly deviations: readonly {
@@ -68,6 +71,7 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
   if (!ledger) return null;
   const state = walkStateAt(ledger, at);
   const margin = state.forecast && marginOf(state.forecast);
+  const { longestReturn, turnBack } = turnBackState(state);
   return {
     walk: ledger.opened.walk,
     phase: state.phase,
@@ -85,6 +89,10 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
       finish: inSeconds(state.forecast.finish),
       margin: margin === null ? null : inSeconds(margin),
       withinLimit: forecastRisk(state)?.withinLimit ?? null,
+    },
+    return: {
+      seconds: longestReturn && inSeconds(longestReturn.total),
+      turnBack: turnBack && inSeconds(turnBack.at),
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),
     ignored: folded.ignored.map(({ source, id, reason }) => ({ source, id, reason: say(reason) })),

@@ -1,11 +1,12 @@
-import type { ReturnTime } from "../place/index.ts";
-import { returnTimeFrom } from "../place/index.ts";
+import type { Course } from "../course/index.ts";
+import type { CrewReturn, ReturnPlan } from "../plan/index.ts";
+import { latestTurnBack, returnPlanAt } from "../plan/index.ts";
 import type { Supply } from "../procedure/index.ts";
 import type { Reading, SupplyForecast, TurnBack } from "../supply/index.ts";
-import { limitingSupply, supplyForecast, turnBack } from "../supply/index.ts";
-import type { CrewId, Duration } from "../units/index.ts";
-import { between, NO_TIME } from "../units/index.ts";
-import { isComplete } from "./ledger.ts";
+import { limitingSupply, supplyForecast } from "../supply/index.ts";
+import type { Duration } from "../units/index.ts";
+import { between, later, minus, NO_TIME } from "../units/index.ts";
+import { begunCourseOf } from "./forecast.ts";
 import type { WalkState } from "./walk-state.ts";
 
 /** A supply of a crew member, with its forecast ([FOR3]). */
@@ -14,23 +15,30 @@ export interface SupplyState {
   readonly forecast: SupplyForecast;
 }
 
+/** The crew member who is last at a refuge, and the return of everybody with it. */
+export interface LongestReturn extends CrewReturn {
+  /** The return time less the way: closeout, with all its waits. */
+  readonly closeout: Duration;
+  /** The return time of everybody ([PLN6]). */
+  readonly total: Duration;
+}
+
 /** The limits of a walk, and how long the crew may go on before it must turn back. */
 export interface TurnBackState {
   readonly supplies: readonly SupplyState[];
   /** The supply that reaches its redline first; `null` when no supply is forecast to reach it. */
   readonly limiting: (SupplyState & { readonly redlineAt: Duration }) | null;
-  /**
-   * The longest return time among the crew outside, who go back together; `null` when none of them has a known way to
-   * a refuge.
-   */
-  readonly longestReturn: (ReturnTime & { readonly crew: CrewId }) | null;
-  /** `null` when no supply and no elapsed limit sets a turn-back time, or when no way back is known. */
-  readonly turnBack: TurnBack | null;
+  /** The plan of the return if the work is broken off now; `null` when it cannot be told. */
+  readonly returnPlan: ReturnPlan | null;
+  /** `null` when the return cannot be told, or when everybody outside is in and has nothing left to do. */
+  readonly longestReturn: LongestReturn | null;
+  /** `null` when no supply and no elapsed limit sets a turn-back time, or when the return cannot be told. */
+  readonly turnBack: (TurnBack & { readonly supply: SupplyState | null }) | null;
 }
 
 /**
- * Returns the supplies, the longest return and the turn-back time of a walk at the instant of its state. Before the
- * clock is started, supplies are forecast from PET 0 at the planned rates.
+ * Returns the supplies, the return and the turn-back time of a walk at the instant of its state. Before the clock is
+ * started, supplies are forecast from PET 0 at the planned rates, and the return is the one at PET 0.
  */
 export function turnBackState(state: WalkState): TurnBackState {
   const { ledger, pet } = state;
@@ -44,29 +52,49 @@ export function turnBackState(state: WalkState): TurnBackState {
       .map(({ at, value }): Reading => ({ at: between(petZero, at), value }));
     return { supply, forecast: supplyForecast(supply, readings, now) };
   });
-  const limiting = limitingSupply(supplies);
-  const longestReturn = longestReturnOf(state);
-  const limit = outline.procedure.limits.elapsed ?? null;
+  const course = state.forecast ?? begunCourseOf(ledger, later(petZero, now));
+  const returnPlan = returnPlanAt(course, now);
+  const longestReturn = returnPlan && longestReturnOf(state, returnPlan);
   return {
     supplies,
-    limiting,
+    limiting: limitingSupply(supplies),
+    returnPlan,
     longestReturn,
     // Without a known way back the turn-back time is unknown. Showing the limit itself would mislead the crew.
-    turnBack: longestReturn && turnBack(limiting?.redlineAt ?? null, limit, longestReturn.total),
+    turnBack: longestReturn && returnPlan && turnBackOf(course, returnPlan, supplies),
   };
 }
 
-function longestReturnOf({ ledger, lanes }: WalkState): TurnBackState["longestReturn"] {
-  const { outline } = ledger.inForce;
-  let longest: TurnBackState["longestReturn"] = null;
-  for (const [lane, { crew, place, status }] of lanes.entries()) {
-    if (outline.crew[lane]?.station !== "outside" || place === null || status === "finished") continue;
-    const left = (ledger.network.lanes[lane] ?? []).filter((index) => {
-      const entry = outline.steps[index];
-      return entry?.task.closeout && !isComplete(ledger, entry.step.id);
-    });
-    const back = returnTimeFrom(outline, ledger.whereabouts, place, left);
-    if (back && (longest === null || back.total > longest.total)) longest = { ...back, crew };
+/** The crew member who is in last, the first in the order of `crew` when several are; `null` when nobody is out. */
+function longestReturnOf({ lanes, ledger }: WalkState, plan: ReturnPlan): LongestReturn | null {
+  const isDone = plan.crew.every(
+    ({ crew, home }) => home === plan.from && lanes[ledger.inForce.outline.lane(crew)]?.status === "finished",
+  );
+  if (isDone) return null;
+  const last = plan.crew.reduce<CrewReturn | null>(
+    (most, one) => (most && most.home >= one.home ? most : one),
+    null,
+  );
+  return last && { ...last, closeout: minus(plan.total, last.way), total: plan.total };
+}
+
+/**
+ * The first of the times at which the elapsed limit and each supply make the crew turn back ([PLN6]). A supply has to
+ * last until its own crew member is at a refuge with their last step done. The limit counts when it is as early.
+ */
+function turnBackOf(
+  course: Course,
+  plan: ReturnPlan,
+  supplies: readonly SupplyState[],
+): TurnBackState["turnBack"] {
+  const limit = course.outline.procedure.limits.elapsed;
+  let first: TurnBackState["turnBack"] =
+    limit === undefined ? null : { at: latestTurnBack(course, plan, limit), because: "limit", supply: null };
+  for (const one of supplies) {
+    const { redlineAt } = one.forecast;
+    if (redlineAt === null) continue;
+    const at = latestTurnBack(course, plan, redlineAt, one.supply.crew);
+    if (first === null || at < first.at) first = { at, because: "supply", supply: one };
   }
-  return longest;
+  return first;
 }

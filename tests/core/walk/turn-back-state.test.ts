@@ -69,6 +69,7 @@ describe("turning back", () => {
     // 90 a minute from 4100 to 1000: 34.4 min after minute 25.
     expect(inMinutes(found.limiting?.redlineAt ?? Number.NaN)).toBeCloseTo(25 + 3100 / 90, 2);
     expect(found.turnBack?.because).toBe("supply");
+    expect(found.turnBack?.supply?.supply.id).toBe("oxygen");
     expect(found.turnBack?.at).toBe((found.limiting?.redlineAt ?? 0) - (found.longestReturn?.total ?? 0));
   });
 
@@ -76,6 +77,29 @@ describe("turning back", () => {
     const { limits: _, ...rest } = MORE;
     const found = turnAt(LogWriter.started(fileWith(TASKS, { ...rest, supplies: [] })), 5);
     expect(found).toMatchObject({ supplies: [], limiting: null, turnBack: null });
+  });
+
+  it("[PLN6] is told when the rest of the work fits no window any more", () => {
+    const shut = fileWith(
+      [
+        task("work", [step("far", "ev1", null, { to: "tip" }), step("call", "ev1", 9, { within: ["open"] })]),
+        ...TASKS.slice(1),
+      ],
+      { ...MORE, windows: [{ id: "open", kind: "listed", spans: [{ from: "PT5M", to: "PT20M" }] }] },
+    );
+    const log = LogWriter.started(shut).done(["far", 16]);
+    expect(walkStateAt(log.ledger, minute(17)).forecast).toBeNull();
+    // The closeout is done at the tip, where the procedure has it; then the way home.
+    expect(inMinutes(turnAt(log, 17).longestReturn?.total ?? Number.NaN)).toBe(13);
+  });
+
+  it("[PLN6] takes the longest that may come out for somebody who should have arrived", () => {
+    const log = LogWriter.started(file());
+    expect(inMinutes(turnAt(log, 1).longestReturn?.total ?? Number.NaN)).toBe(1 + 6);
+    // Four minutes to the boom are over. The way back may be all of them.
+    expect(inMinutes(turnAt(log, 4).longestReturn?.total ?? Number.NaN)).toBe(4 + 6);
+    // Taking twice as long: whoever is 6 of 8 minutes on is 6 from the hatch, back or by way of the boom.
+    expect(inMinutes(turnAt(log, 8).longestReturn?.total ?? Number.NaN)).toBe(6 + 6);
   });
 
   it("[FOR3] a struck reading does not count", () => {

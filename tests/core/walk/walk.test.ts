@@ -303,6 +303,7 @@ describe("the state document", () => {
       ignored: [],
       deviations: [],
       outstanding: [],
+      return: { seconds: null, turnBack: null },
     });
   });
 

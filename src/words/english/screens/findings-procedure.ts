@@ -33,9 +33,9 @@ export const findingsOfProcedureWords = {
   "watch/none-due":
     'The watch "{$watch}" never falls due: it comes round every {$every :length}, but is on for {$on :length} only.',
   "time/beyond-turn-back":
-    '"{$step}" keeps {$crew} at {$place} until PET {$until :clock}. From there it is {$way :length} to {$refuge}, so {$crew} would have to turn back by PET {$latest :clock} to be in by the limit of {$limit :clock}: {$over :length} beyond.',
-  "time/beyond-turn-back-closeout":
-    '"{$step}" keeps {$crew} at {$place} until PET {$until :clock}. From there it is {$way :length} to {$refuge} with {$closeout :length} of closeout still to do, so {$crew} would have to turn back by PET {$latest :clock} to be in by the limit of {$limit :clock}: {$over :length} beyond.',
+    '"{$step}" keeps {$crew} at {$place} until PET {$until :clock}. Broken off then, the return takes {$back :length} with all of the closeout, so everybody would have to turn back by PET {$latest :clock} to be in by the limit of {$limit :clock}: {$over :length} beyond.',
+  "time/no-return":
+    'Broken off at the end of "{$step}", PET {$at :clock}, the closeout fits no window any more, so no time to turn back can be told from there on.',
   "place/no-refuge":
     "No place is a refuge, so no time to turn back can be told. Mark the places where one is safe.",
   "place/no-way-home":

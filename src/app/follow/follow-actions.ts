@@ -25,6 +25,8 @@ type Undated = { [Name in Draft["name"]]: DraftOf<Name> }[Draft["name"]];
 /** Options for marking a step done. */
 export interface DoneOptions {
   readonly outOfOrder?: boolean;
+  /** Why it is done out of order. */
+  readonly reason?: string;
   readonly decision?: DecisionId;
   readonly outcome?: string;
   /** Called as soon as the entry is kept, before its effects are drawn. */
@@ -80,8 +82,9 @@ export function followActions({ session, now, actor, entered, failed }: FollowAc
   };
   return {
     startClock: () => enter([{ name: "clock.started", data: {} }], words("entered/clock-started")),
-    done: (step, said, { outOfOrder = false, outcome, decision, onKept } = {}) => {
-      const drafts: Undated[] = [{ name: "step.done", data: outOfOrder ? { step, outOfOrder } : { step } }];
+    done: (step, said, { outOfOrder = false, reason = "", outcome, decision, onKept } = {}) => {
+      const data = outOfOrder ? { step, outOfOrder, ...(reason === "" ? {} : { reason }) } : { step };
+      const drafts: Undated[] = [{ name: "step.done", data }];
       if (decision !== undefined && outcome !== undefined)
         drafts.unshift({ name: "decision.taken", data: { decision, outcome } });
       return enter(drafts, said, onKept);

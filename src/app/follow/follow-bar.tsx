@@ -28,6 +28,9 @@ interface FollowBarProps {
   readonly onKept: () => void;
   /** Opens the panel that says where the figures of the bar come from. */
   readonly onFigures: () => void;
+  /** How much is outstanding, and the way to the list of it. */
+  readonly outstanding: number;
+  readonly onOutstanding: () => void;
   readonly mode: "live" | "rehearsal";
   /** The probability of finishing within the limit; `null` when unknown. */
   readonly odds: number | null;
@@ -48,7 +51,18 @@ function worstBehind({ lanes }: WalkState): Duration | null {
  * turn-back, what changes next, and how the log is kept. Nothing in it is cut: what does not fit wraps, and on a phone
  * the minor figures are behind a button.
  */
-export function FollowBar({ state, now, change, kept, onKept, onFigures, mode, odds }: FollowBarProps) {
+export function FollowBar({
+  state,
+  now,
+  change,
+  kept,
+  onKept,
+  onFigures,
+  outstanding,
+  onOutstanding,
+  mode,
+  odds,
+}: FollowBarProps) {
   const { phase, pet } = state;
   const { title, revision } = state.ledger.inForce.outline.procedure;
   const behind = worstBehind(state);
@@ -89,6 +103,17 @@ export function FollowBar({ state, now, change, kept, onKept, onFigures, mode, o
         <span className="follow-key">{kept.title}</span>
         <span className="follow-value" data-tone={kept.alarming ? "late" : undefined}>
           {kept.detail}
+        </span>
+      </button>
+      <button
+        type="button"
+        className="follow-cell follow-outstanding"
+        data-some={outstanding > 0 || undefined}
+        onClick={onOutstanding}
+      >
+        <span className="follow-key">{words("follow/outstanding")}</span>
+        <span className="follow-value" data-tone={outstanding > 0 ? "late" : undefined}>
+          {outstanding === 0 ? words("follow/outstanding-none") : outstanding}
         </span>
       </button>
       <button type="button" className="follow-cell follow-figures" onClick={onFigures}>

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import type { Risk } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Folded, WalkState } from "../../core/walk/index.ts";
-import { walkMay } from "../../core/walk/index.ts";
+import { outstandingOf, walkMay } from "../../core/walk/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { ClosePanel } from "./close-panel.tsx";
 import { ContingenciesPanel } from "./contingencies-panel.tsx";
@@ -13,6 +13,7 @@ import { ItemsPanel } from "./items-panel.tsx";
 import { MorePanel } from "./more-panel.tsx";
 import type { NextChange } from "./next-change.ts";
 import { NotesPanel } from "./notes-panel.tsx";
+import { OutstandingPanel } from "./outstanding-panel.tsx";
 import { ReadingsPanel } from "./readings-panel.tsx";
 import { StepPanel } from "./step-panel.tsx";
 
@@ -27,6 +28,7 @@ export type Panel =
   | "link"
   | "figures"
   | "contingencies"
+  | "outstanding"
   | { readonly step: string }
   | null;
 
@@ -65,6 +67,16 @@ export function FollowPanels(props: FollowPanelsProps) {
   if (panel === "link") return props.linkPanel(onClose);
   if (panel === "contingencies")
     return <ContingenciesPanel state={state} strands={props.strands} onClose={onClose} />;
+  if (panel === "outstanding")
+    return (
+      <OutstandingPanel
+        state={state}
+        outstanding={outstandingOf(state)}
+        actions={actions}
+        onPick={(step) => onPanel({ step })}
+        onClose={onClose}
+      />
+    );
   if (panel === "figures")
     return <FiguresPanel state={state} now={now} risk={props.risk} change={props.change} onClose={onClose} />;
   if (panel === "more") {

@@ -1,8 +1,9 @@
 import type { HoldUp } from "../../core/course/index.ts";
 import type { OutlineStep, Task } from "../../core/procedure/index.ts";
-import type { Duration } from "../../core/units/index.ts";
+import type { Duration, StepId } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
-import type { StepProgress, WalkState } from "../../core/walk/index.ts";
+import type { Outstanding, StepProgress, WalkState } from "../../core/walk/index.ts";
+import { outstandingOf } from "../../core/walk/index.ts";
 import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
 
 /** A heading above the steps of a task. */
@@ -37,6 +38,8 @@ export interface StepRow extends BraidRow {
   readonly plannedFinish: Duration | null;
   /** The crew members who have reached this step and cannot start it. */
   readonly waitingHere: readonly WaitingHere[];
+  /** What it owes ([OFF2]). */
+  readonly owed: readonly Outstanding[];
   /** The decision on which it depends whether the step is performed; `null` when that is known. */
   readonly hangsOn: string | null;
 }
@@ -47,11 +50,20 @@ export type FollowRow = TaskRow | StepRow;
 const toMinute = (time: Duration | undefined): Duration | null =>
   time === undefined ? null : ((Math.floor(time / 60_000) * 60_000) as Duration);
 
+const NOTHING_OWED: readonly Outstanding[] = [];
+
+/** What a step owes; the same empty list for every step that owes nothing. */
+function owedOf(outstanding: readonly Outstanding[], step: StepId): readonly Outstanding[] {
+  const owed = outstanding.length === 0 ? NOTHING_OWED : outstanding.filter((one) => one.step === step);
+  return owed.length === 0 ? NOTHING_OWED : owed;
+}
+
 /** The rows of a walk at an instant, in reading order, without the steps that the outcomes of decisions exclude. */
 export function followRows(state: WalkState): FollowRow[] {
   const { ledger, plan, forecast, lanes } = state;
   const { outline } = ledger.inForce;
   const rows: FollowRow[] = [];
+  const outstanding = outstandingOf(state);
   let task: Task | null = null;
   let number = 0;
   for (const entry of outline.steps) {
@@ -89,6 +101,7 @@ export function followRows(state: WalkState): FollowRow[] {
       waitingHere: here.flatMap(({ at, status, waitingOn }) =>
         status === "waiting" ? [{ lane: at, waitingOn }] : [],
       ),
+      owed: owedOf(outstanding, step.id),
       hangsOn,
     });
   }
@@ -143,6 +156,7 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
     a.isPlanned === b.isPlanned &&
+    (a.owed === b.owed || JSON.stringify(a.owed) === JSON.stringify(b.owed)) &&
     a.entry === b.entry &&
     JSON.stringify(a.waitingHere) === JSON.stringify(b.waitingHere)
   );

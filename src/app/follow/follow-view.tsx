@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { useCallback, useMemo, useRef, useState } from "react";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger, WalkPhase } from "../../core/walk/index.ts";
-import { walkMay } from "../../core/walk/index.ts";
+import { outstandingOf, walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
@@ -80,6 +80,7 @@ export function FollowView({
   const actions = may.mark ? entering.actions : null;
   const risk = useWalkRisk(state);
   const change = nextChange(outline, ledger.windows, state.pet);
+  const outstanding = useMemo(() => outstandingOf(state), [state]);
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const [panel, setPanel] = useState<Panel>(null);
   const { rows, markers, nowRow } = useFollowList(state);
@@ -102,13 +103,15 @@ export function FollowView({
           kept={kept()}
           onKept={() => setPanel("link")}
           onFigures={() => setPanel("figures")}
+          outstanding={outstanding.length}
+          onOutstanding={() => setPanel("outstanding")}
           mode={mode}
         />
         <CrewCards state={state} strands={strands} onShow={show} />
         <NoticeStrip notices={notices} onPutAway={onPutAway} />
         {beyond(clock())}
         {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
-        {live && <WatchStrip state={state} actions={actions} />}
+        {live && <WatchStrip state={state} actions={actions} onMore={() => setPanel("outstanding")} />}
         <div className="follow-main">
           <main className="follow-scroll" ref={scroller} {...doneFocus}>
             {walkMay(state.phase, "start") && (

@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import type { StepRecord } from "../../core/procedure/index.ts";
 import type { StepId } from "../../core/units/index.ts";
 import type { TakenRecord } from "../../core/walk/index.ts";
@@ -32,6 +32,12 @@ export function RecordField({ step, record, taken, actions }: RecordFieldProps) 
   const value = numberOf(shown);
   const isWrong = shown.trim() !== "" && value === null;
   const limits = limitWords(record);
+  // A step that is marked done takes its fields with it. What stands in one and is no number is kept as a note.
+  const unkept = useRef(() => {});
+  unkept.current = () => {
+    if (isWrong) void actions.note(`${record.label ?? record.id}: ${shown.trim()}`, step);
+  };
+  useEffect(() => () => unkept.current(), []);
   const commit = async () => {
     if (value === null || value === last?.value) return;
     await actions.record(step, record.id, value);
@@ -56,9 +62,13 @@ export function RecordField({ step, record, taken, actions }: RecordFieldProps) 
         {unitText(record.unit)}
         {limits && ` ${words("follow/allowed", { limits })}`}
         {isWrong && ` · ${words("follow/not-a-number")}`}
-        {last?.outOfRange && ` · ${words("follow/outside-limits")}`}
         {last && !last.outOfRange && value === last.value && ` · ${words("follow/recorded-already")}`}
       </span>
+      {last?.outOfRange && (
+        <span className="record-outside" role="status">
+          {words("follow/outside-limits", { value: last.value })}
+        </span>
+      )}
     </label>
   );
 }

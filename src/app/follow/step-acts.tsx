@@ -59,10 +59,12 @@ export function StepActs({ entry, state, actions, reason, onReason, onClose }: S
           <button
             type="button"
             className="plain-button"
+            disabled={reason.trim() === ""}
             onClick={() =>
               then(
                 actions.done(step.id, words("entered/out-of-order", { step: step.do }), {
                   outOfOrder: true,
+                  reason: reason.trim(),
                 }),
               )
             }
@@ -89,6 +91,7 @@ export function StepActs({ entry, state, actions, reason, onReason, onClose }: S
         )}
       </div>
       {isOpen && !entry.getAhead && <p className="hint">{words("panel/skip-needs-reason")}</p>}
+      {isOpen && !isWorking && <p className="hint">{words("panel/order-needs-reason")}</p>}
     </>
   );
 }

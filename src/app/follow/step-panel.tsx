@@ -8,6 +8,7 @@ import type { FollowActions } from "./follow-actions.ts";
 import { SidePanel } from "./side-panel.tsx";
 import { StepActs } from "./step-acts.tsx";
 import { StepFacts } from "./step-facts.tsx";
+import { StepOwed } from "./step-owed.tsx";
 
 interface StepPanelProps {
   readonly entry: OutlineStep;
@@ -31,6 +32,7 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
         <AlertBox key={alert.text} alert={alert} />
       ))}
       <p className="open-do">{step.do}</p>
+      <StepOwed entry={entry} state={state} actions={actions} />
       <StepFacts entry={entry} state={state} />
       {walkMay(state.phase, "mark") && actions && (
         <StepActs

@@ -2,7 +2,7 @@ import { memo, useState } from "react";
 import { flushSync } from "react-dom";
 import type { Outline } from "../../core/procedure/index.ts";
 import { clockText } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
@@ -108,9 +108,11 @@ function LineStep({
             {words("follow/also-marked-by", { who: actorsText(progress.alsoDone, outline.crew) })}
           </span>
         )}
-        {progress.records.some(({ outOfRange }) => outOfRange) && (
-          <span className="follow-tag">{words("follow/value-outside")}</span>
-        )}
+        {row.owed.map(({ kind, record, text }) => (
+          <span key={`${kind} ${record}`} className="follow-owed">
+            {inWords(text)}
+          </span>
+        ))}
       </span>
       <LineTimes row={row} />
     </button>

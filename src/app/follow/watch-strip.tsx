@@ -13,10 +13,13 @@ import { GuardedButton } from "./guarded-button.tsx";
 export function WatchStrip({
   state,
   actions,
+  onMore,
 }: {
   readonly state: WalkState;
   /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
+  /** Opens the list of everything that is due. */
+  readonly onMore: () => void;
 }) {
   const { outline } = state.ledger.inForce;
   const { pet } = state;
@@ -39,7 +42,9 @@ export function WatchStrip({
             </GuardedButton>
           )}
           {open.length > 1 && (
-            <span className="watch-next">{words("follow/more-due", { count: open.length - 1 })}</span>
+            <button type="button" className="plain-button" onClick={onMore}>
+              {words("follow/more-due", { count: open.length - 1 })}
+            </button>
           )}
         </span>
       ))}

@@ -24,9 +24,12 @@ const taken = (value: number, outOfRange = false): TakenRecord => ({
 
 function draw(before: readonly TakenRecord[] = []) {
   const enter = vi.fn(async () => {});
-  const actions = { record: enter } as unknown as FollowActions;
-  render(<RecordField step={"check" as StepId} record={record} taken={before} actions={actions} />);
-  return { enter, field: screen.getByRole("textbox", { name: /Suit pressure/ }) };
+  const note = vi.fn(async () => {});
+  const actions = { record: enter, note } as unknown as FollowActions;
+  const { unmount } = render(
+    <RecordField step={"check" as StepId} record={record} taken={before} actions={actions} />,
+  );
+  return { enter, note, unmount, field: screen.getByRole("textbox", { name: /Suit pressure/ }) };
 }
 
 it.each([
@@ -70,6 +73,22 @@ it("shows what was recorded and does not enter it twice", async () => {
 
 it("[WLK7] says that a value lies outside the limits", () => {
   const { field } = draw([taken(40, true)]);
-  expect(screen.getByText(/allowed 28 to 31 kPa.*outside the limits/)).toBeVisible();
+  expect(screen.getByText(/outside the limits/)).toBeVisible();
   expect(field).toHaveAttribute("aria-invalid", "true");
+});
+
+it("[OFF2] keeps what is no number as a note when its step is marked and the field goes", async () => {
+  const { note, unmount, field } = draw();
+  await userEvent.type(field, "abc");
+  expect(note).not.toHaveBeenCalled();
+  unmount();
+  expect(note).toHaveBeenCalledExactlyOnceWith("Suit pressure: abc", "check");
+});
+
+it("makes no note of a number, or of nothing", async () => {
+  const { note, unmount, field } = draw();
+  await userEvent.type(field, "29");
+  await userEvent.clear(field);
+  unmount();
+  expect(note).not.toHaveBeenCalled();
 });

@@ -60,8 +60,13 @@ it("[WLK4] marks a step that cannot start yet done out of order only", async () 
   const { actions } = draw(LogWriter.started(file), "b", 1);
   expect(screen.queryByRole("button", { name: "It starts only now" })).toBeNull();
   expect(screen.getByText("1.1 and 10 min")).toBeVisible();
+  expect(button("Done out of order")).toBeDisabled();
+  await userEvent.type(screen.getByLabelText("Reason or note"), "bag was open");
   await userEvent.click(button("Done out of order"));
-  expect(actions.done).toHaveBeenCalledExactlyOnceWith("b", "Out of order: Do b", { outOfOrder: true });
+  expect(actions.done).toHaveBeenCalledExactlyOnceWith("b", "Out of order: Do b", {
+    outOfOrder: true,
+    reason: "bag was open",
+  });
 });
 
 it("says that a step in work starts only now", async () => {

@@ -122,5 +122,15 @@ export const followPanelWords = {
   "panel/done-out-of-order": "Done out of order",
   "panel/open-again": "Open it again",
   "panel/came-out": "It came out {$outcome}. Change it to:",
+  "panel/outstanding": "Outstanding",
+  "panel/nothing-outstanding": "Nothing is outstanding.",
+  "panel/outstanding-step": "Step {$number}: {$step}.",
+  "panel/outstanding-since": "Since PET {$since :clock}.",
+  "panel/outstanding-until": "Since PET {$since :clock}; over by itself at {$until :clock}.",
+  "panel/outstanding-open": "Open the step",
+  "panel/outstanding-how":
+    "What was owed and is not there stays here until it comes, and is a deviation in the review while it is missing.",
+  "panel/reason-as-note": "A note on this step says why.",
+  "panel/order-needs-reason": "A step done out of order needs its reason as well.",
   "panel/skip-needs-reason": "A skip needs its reason; it stands in the review as a deviation.",
 } as const;

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import type { Change, ListName, ProcedureFile } from "../../src/core/procedure/index.ts";
+import { inFormatOfItsKeys } from "../../src/core/procedure/index.ts";
 
 type Task = ProcedureFile["tasks"][number];
 type Step = Task["steps"][number];
@@ -10,6 +11,7 @@ const IDS = {
   places: ["hatch", "boom", "mast", "fin", "bay"],
   items: ["bag", "wrench", "lamp", "cap"],
   windows: ["day", "dark", "comm"],
+  states: ["door", "power", "rest"],
   supplies: ["oxygen", "power"],
   watches: ["gloves", "gauge", "talk"],
   contingencies: ["tear", "lost", "stuck"],
@@ -43,11 +45,22 @@ interface Known {
   readonly places: readonly string[];
   readonly items: readonly string[];
   readonly windows: readonly string[];
+  readonly states: readonly string[];
 }
+
+/** The state `rest` belongs to a crew member or nobody; the others are on or off. */
+const valuesOf = (state: string, { crew }: Known) => (state === "rest" ? ["free", ...crew] : ["on", "off"]);
+const stateValues = (known: Known) =>
+  some(known.states).chain((ids) =>
+    fc
+      .tuple(...ids.map((id) => fc.constantFrom(...valuesOf(id, known))))
+      .map((values) => Object.fromEntries(ids.map((id, index) => [id, values[index]]))),
+  );
 
 const location = ({ crew, places }: Known) =>
   fc.oneof(
     fc.constantFrom(...crew).map((one) => ({ crew: one })),
+    ...(crew.length > 1 ? [fc.constant({ crews: crew.slice(0, 2) })] : []),
     ...(places.length > 0 ? [fc.constantFrom(...places).map((one) => ({ place: one }))] : []),
   );
 
@@ -61,6 +74,7 @@ function stepWith(id: string, known: Known, before: readonly string[]): fc.Arbit
         fc.oneof(
           fc.constant(one),
           minutes.map((lag) => ({ step: one, lag })),
+          minutes.map((within) => ({ step: one, within })),
         ),
       ),
     ),
@@ -82,6 +96,9 @@ function stepWith(id: string, known: Known, before: readonly string[]): fc.Arbit
       ),
       records: maybe(fc.constantFrom([], [{ id: "turns", unit: "1", min: 1.5, max: 7 }])),
       confirm: maybe(fc.constantFrom(...known.crew).map((by) => ({ by, text: "Marks meet" }))),
+      needs: maybe(stateValues(known)),
+      sets: maybe(stateValues(known)),
+      or: maybe(some(known.crew, 1).map((by) => [by, { by, time: "PT3M" }])),
       decide: maybe(fc.constant({ id: `on-${id}`, ask: "Does it?", outcomes: ["yes", "no"], expect: "yes" })),
     })
     .map((fields) => present({ id, ...fields }) as unknown as Step);
@@ -94,6 +111,7 @@ const files = shape.chain(({ steps, tasks, contingencies, dealt }) =>
       places: some(IDS.places),
       items: some(IDS.items),
       windows: some(IDS.windows),
+      states: some(IDS.states),
     })
     .chain((known) => {
       const taskOf = steps.map((_, index) => (dealt[index] ?? 0) % tasks.length);
@@ -131,13 +149,14 @@ const files = shape.chain(({ steps, tasks, contingencies, dealt }) =>
             title: titles[index + 6] ?? id,
             tasks: holding(index + 1),
           }));
-          return present({
+          const file = present({
             format: "tetherline.procedure/1",
             id: "trial",
             ...lists,
             tasks: holding(0),
             contingencies: whole.length === 0 && titles.length % 2 === 0 ? lists.contingencies : whole,
           }) as unknown as ProcedureFile;
+          return inFormatOfItsKeys(file);
         });
     }),
 );
@@ -183,6 +202,7 @@ function listsOf(known: Known, inPlan: readonly string[]) {
                   turned: fc.boolean(),
                   length: fc.integer({ min: 1, max: 9 }),
                   time: maybe(minutes),
+                  needs: maybe(stateValues(known)),
                 })
                 .map(({ turned, ...fields }) =>
                   present({ between: turned ? [to, from] : [from, to], ...fields }),
@@ -199,6 +219,18 @@ function listsOf(known: Known, inPlan: readonly string[]) {
       fc
         .record({ label, spans: fc.constantFrom([], [{ from: "PT1M", to: "PT5M" }]) })
         .map((fields) => present({ id, kind: "listed" as const, ...fields })),
+    ),
+    states: each(known.states, (id) =>
+      fc
+        .record({ label, start: fc.constantFrom(...valuesOf(id, known)) })
+        .map((fields) =>
+          present({
+            id,
+            values: id === "rest" ? ("crew" as const) : ["on", "off"],
+            end: fields.start,
+            ...fields,
+          }),
+        ),
     ),
     supplies: some(known.crew.flatMap((crew) => IDS.supplies.map((id) => ({ crew, id })))).chain((chosen) =>
       chosen.length === 0
@@ -246,7 +278,7 @@ export function frozen<Value>(value: Value): Value {
 }
 
 const named = (list: ListName) => (list === "steps" ? {} : { list });
-const FLAT = ["crew", "places", "items", "windows", "watches"] as const;
+const FLAT = ["crew", "places", "items", "windows", "watches", "states"] as const;
 
 const stepIds = fc.constantFrom(...IDS.steps);
 const taskIds = fc.constantFrom(...IDS.tasks);

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { crewHolding } from "../../core/custody/index.ts";
 import type { Location } from "../../core/procedure/index.ts";
 import type { ItemId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
@@ -7,12 +8,11 @@ import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 /** The key of a location in a list of choices. */
-const keyOfLocation = (location: Location): string =>
-  "crew" in location
-    ? `crew ${location.crew}`
-    : "place" in location
-      ? `place ${location.place}`
-      : `item ${location.item}`;
+function keyOfLocation(location: Location): string {
+  if ("place" in location) return ["place", location.place].join(" ");
+  if ("item" in location) return ["item", location.item].join(" ");
+  return ["crew", ...crewHolding(location).toSorted()].join(" ");
+}
 
 /** Where every item is, with a way to enter that one is elsewhere. */
 export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {

@@ -1,4 +1,5 @@
 import type { HoldUp } from "../../core/course/index.ts";
+import { crewHolding } from "../../core/custody/index.ts";
 import type { Location, Outline, StepRecord } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
 import { hourMinuteText, later } from "../../core/units/index.ts";
@@ -63,10 +64,11 @@ export function behindTone(behind: Duration | null): "late" | "early" | undefine
 /** Where an item is, in words. */
 export function locationWords(outline: Outline, location: Location | undefined): string {
   if (!location) return words("parts/item-nowhere");
-  if ("crew" in location) return words("parts/item-with", { crew: callsOf(outline, [location.crew]) });
   if ("place" in location)
     return words("parts/item-at", { place: outline.place(location.place)?.label ?? location.place });
-  return words("parts/item-in", { item: outline.item(location.item)?.label ?? location.item });
+  if ("item" in location)
+    return words("parts/item-in", { item: outline.item(location.item)?.label ?? location.item });
+  return words("parts/item-with", { crew: callsOf(outline, crewHolding(location)) });
 }
 
 /** A UCUM code as people write it. The code for a plain number gives an empty text. */

@@ -1,3 +1,4 @@
+import { isSameLocation } from "../../core/custody/index.ts";
 import type { Item, Location, Outline } from "../../core/procedure/index.ts";
 import type { Review } from "../../core/review/index.ts";
 import type { ItemId } from "../../core/units/index.ts";
@@ -18,15 +19,9 @@ export interface MisplacedItem {
 export function misplacedItems({ outline, items }: Review): MisplacedItem[] {
   return outline.procedure.items.flatMap((item): readonly MisplacedItem[] => {
     const is = items.get(item.id);
-    if (item.end) return is && isSame(is, item.end) ? [] : [{ item, is, mustBe: item.end }];
+    if (item.end) return is && isSameLocation(is, item.end) ? [] : [{ item, is, mustBe: item.end }];
     return is && liesOutside(outline, items, is) ? [{ item, is, mustBe: null }] : [];
   });
-}
-
-function isSame(a: Location, b: Location): boolean {
-  if ("crew" in a) return "crew" in b && a.crew === b.crew;
-  if ("place" in a) return "place" in b && a.place === b.place;
-  return "item" in b && a.item === b.item;
 }
 
 function liesOutside(outline: Outline, items: ReadonlyMap<ItemId, Location>, location: Location): boolean {

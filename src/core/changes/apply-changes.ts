@@ -11,6 +11,7 @@ import type {
   ProcedureFile,
   RenameChange,
 } from "../procedure/index.ts";
+import { inFormatOfItsKeys } from "../procedure/index.ts";
 import type { Applied, ChangeProblem } from "./change-problem.ts";
 import { doubledId, findMember, idsWithin, isThere } from "./find-member.ts";
 import { FILE_LISTS, heldBy, homesOf, idOf, keyFor, withId } from "./list-table.ts";
@@ -152,7 +153,8 @@ function applied(root: Fields, change: Change): Result {
 
 /**
  * A procedure file after changes, one after the other, or the first that cannot be applied ([CHG2]). Nothing is changed in place, and
- * what no change touches is shared with the file given. The result is not checked: what it leaves dangling is a finding of its reading.
+ * what no change touches is shared with the file given. A file of format 1 into which a change brings a key of format 2 becomes one of
+ * format 2. The result is not checked: what it leaves dangling is a finding of its reading.
  */
 export function applyChanges(file: ProcedureFile, changes: readonly Change[]): Applied<ProcedureFile> {
   let root: Fields = file;
@@ -161,5 +163,5 @@ export function applyChanges(file: ProcedureFile, changes: readonly Change[]): A
     if (result.problem) return { file: null, problem: result.problem, index };
     root = result.root;
   }
-  return { file: root as ProcedureFile, problem: null };
+  return { file: inFormatOfItsKeys(root as ProcedureFile), problem: null };
 }

@@ -47,6 +47,7 @@ const LIST_TABLE: Readonly<Record<ListName, ListRow>> = {
     withId: renamedSupply,
   },
   watches: { within: IN_FILE },
+  states: { within: IN_FILE },
   pictures: { within: IN_FILE },
 };
 

@@ -2,16 +2,19 @@ import type { Fields, ListName } from "../procedure/index.ts";
 import { CHANGE_LISTS } from "../procedure/index.ts";
 import { holdersOf, isFields, replacedAt } from "./members.ts";
 
+/** At the end of a path: the keys of the object there are the names. */
+const OF_KEYS = "{keys}";
+
 /** In which list a member stands that names another, and under which fields; `*` stands for every entry of an array. */
 interface Reference {
   readonly in: ListName;
   readonly path: readonly string[];
 }
 
-const locations = (key: "crew" | "place" | "item"): readonly Reference[] => [
-  { in: "items", path: ["start", key] },
-  { in: "items", path: ["end", key] },
-  { in: "steps", path: ["moves", "*", "to", key] },
+const locations = (...key: readonly string[]): readonly Reference[] => [
+  { in: "items", path: ["start", ...key] },
+  { in: "items", path: ["end", ...key] },
+  { in: "steps", path: ["moves", "*", "to", ...key] },
 ];
 
 /** Everything in a file that names a member of a list. A reference of a newer format is one row more. */
@@ -29,7 +32,10 @@ const REFERENCE_TABLE: Readonly<Record<ListName, readonly Reference[]>> = {
     { in: "steps", path: ["confirm", "by"] },
     { in: "watches", path: ["by", "*"] },
     { in: "supplies", path: ["crew"] },
+    { in: "steps", path: ["or", "*", "*"] },
+    { in: "steps", path: ["or", "*", "by", "*"] },
     ...locations("crew"),
+    ...locations("crews", "*"),
   ],
   places: [
     { in: "crew", path: ["start"] },
@@ -45,6 +51,11 @@ const REFERENCE_TABLE: Readonly<Record<ListName, readonly Reference[]>> = {
   windows: [{ in: "steps", path: ["within", "*"] }],
   supplies: [],
   watches: [],
+  states: [
+    { in: "steps", path: ["needs", OF_KEYS] },
+    { in: "steps", path: ["sets", OF_KEYS] },
+    { in: "routes", path: ["needs", OF_KEYS] },
+  ],
   pictures: [{ in: "steps", path: ["pictures", "*"] }],
 };
 
@@ -57,10 +68,19 @@ function rewritten(value: unknown, path: readonly string[], replace: (text: stri
     const next = value.map((entry: unknown) => rewritten(entry, rest, replace));
     return next.some((entry, index) => entry !== value[index]) ? next : value;
   }
+  if (part === OF_KEYS) return isFields(value) ? withKeys(value, replace) : value;
   if (typeof value !== "object" || value === null || !Object.hasOwn(value, part)) return value;
   const fields = value as Fields;
   const next = rewritten(fields[part], rest, replace);
   return next === fields[part] ? value : { ...fields, [part]: next };
+}
+
+/** An object with its keys put through `replace`; the object itself where nothing comes out otherwise. */
+function withKeys(fields: Fields, replace: (text: string) => string): Fields {
+  const keys = Object.keys(fields);
+  return keys.every((key) => replace(key) === key)
+    ? fields
+    : Object.fromEntries(keys.map((key) => [replace(key), fields[key]]));
 }
 
 /** By the list a member stands in, the ways in which it may name a member of another. */
@@ -123,10 +143,31 @@ export function withoutSteps(root: Fields, gone: ReadonlySet<string>): Fields {
 /** A file in which everything that named a member of a list by `from` names it by `to`. */
 export function withRenamed(root: Fields, of: ListName, from: string, to: string): Fields {
   const replace = (text: string) => (text === from ? to : text);
-  return eachMember(
+  const named = eachMember(
     root,
     naming(of),
     (list, member) =>
       waysIn(of, list).reduce<unknown>((value, path) => rewritten(value, path, replace), member) as Fields,
   );
+  return of === "crew" ? withRenamedValues(named, replace) : named;
+}
+
+/** A file with the values of its states of crew members, which are ids, put through `replace`. */
+function withRenamedValues(root: Fields, replace: (text: string) => string): Fields {
+  const [states] = holdersOf(root, "states");
+  const ofCrew = (states?.members ?? []).filter(({ values }) => values === "crew");
+  if (ofCrew.length === 0) return root;
+  const ids = ofCrew.flatMap(({ id }) => (typeof id === "string" ? id : []));
+  return eachMember(root, new Set(["states", "steps", "routes"]), (list, member) => {
+    const paths =
+      list !== "states"
+        ? ids.flatMap((id) => [
+            ["needs", id],
+            ["sets", id],
+          ])
+        : ofCrew.includes(member)
+          ? [["start"], ["end"]]
+          : [];
+    return paths.reduce<unknown>((value, path) => rewritten(value, path, replace), member) as Fields;
+  });
 }

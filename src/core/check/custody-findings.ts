@@ -1,12 +1,12 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Custody } from "../custody/index.ts";
-import { custodyAtStart, holderOf, isWithin } from "../custody/index.ts";
+import { crewHolding, custodyAtStart, holderOf, isSameLocation, isWithin } from "../custody/index.ts";
 import { isPlaced } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Change, Finding, Location, Outline, OutlineStep } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
-import type { CrewId, ItemId, StepId } from "../units/index.ts";
+import type { CrewId, ItemId, PlaceId, StepId } from "../units/index.ts";
 
 /**
  * Returns the findings on items for the plan of one scenario: moves that cannot be made, and items that are not where
@@ -68,7 +68,7 @@ function refusalOf(
   const holder = holderOf(custody, item);
   const calls = by.map((crew) => outline.crewMember(crew)?.call ?? crew);
   const step = entry.step.id;
-  const isHeld = holder && "crew" in holder && by.includes(holder.crew);
+  const isHeld = holder !== null && crewHolding(holder).some((crew) => by.includes(crew));
   const isHere = holder && "place" in holder && placesOf(plan, entry).includes(holder.place);
   if (!isHeld && !isHere) {
     const where = holder ? whereMessage(outline, holder) : message("custody/where-unknown");
@@ -77,12 +77,13 @@ function refusalOf(
       message: message("custody/not-held", { step, crew: calls, item: label, where }),
     };
   }
-  if ("crew" in to && !by.includes(to.crew)) {
-    const call = outline.crewMember(to.crew)?.call ?? to.crew;
+  const absent = crewHolding(to).find((crew) => !by.includes(crew));
+  if (absent !== undefined) {
+    const call = outline.crewMember(absent)?.call ?? absent;
     return {
       code: "custody/receiver-absent",
       message: message("custody/receiver-absent", { step, item: label, crew: call }),
-      mend: withReceiver(plan, entry, to.crew),
+      mend: withReceiver(plan, entry, absent),
     };
   }
   if ("place" in to && !placesOf(plan, entry).includes(to.place) && placesOf(plan, entry).length > 0) {
@@ -99,7 +100,7 @@ function refusalOf(
     const into = holderOf(custody, to.item);
     const reachable =
       into &&
-      (("crew" in into && by.includes(into.crew)) ||
+      (crewHolding(into).some((crew) => by.includes(crew)) ||
         ("place" in into && placesOf(plan, entry).includes(into.place)));
     if (!reachable) {
       return {
@@ -155,7 +156,7 @@ function leftFindings(plan: Plan, custody: Custody): Finding[] {
     const at = custody.get(id);
     const things = [id];
     if (end) {
-      if (at && sameLocation(at, end)) return [];
+      if (at && isSameLocation(at, end)) return [];
       const astray = message("custody/not-at-its-end", {
         item: labelOf(outline, id),
         is: whereMessage(outline, at),
@@ -169,15 +170,23 @@ function leftFindings(plan: Plan, custody: Custody): Finding[] {
       ];
     }
     const holder = holderOf(custody, id);
-    const place = holder && "place" in holder ? holder.place : holder ? finalPlace(plan, holder.crew) : null;
-    const isInside = holder && "crew" in holder && outline.crewMember(holder.crew)?.station !== "outside";
-    if (isInside || (place !== null && outline.place(place)?.refuge)) return [];
+    if (holder && isSafe(plan, holder)) return [];
     const left = message("custody/left-outside", {
       item: labelOf(outline, id),
       is: whereMessage(outline, at),
     });
     return [finding("error", "custody/left-outside", pointer, left, { steps: lastMoves(plan, id), things })];
   });
+}
+
+/** True for a refuge, for a crew member who is not outside, and for those who end the walk at a refuge. */
+function isSafe(plan: Plan, holder: Location): boolean {
+  const { outline } = plan;
+  const isRefuge = (place: PlaceId | null) => place !== null && outline.place(place)?.refuge === true;
+  if ("place" in holder) return isRefuge(holder.place);
+  return crewHolding(holder).every(
+    (crew) => outline.crewMember(crew)?.station !== "outside" || isRefuge(finalPlace(plan, crew)),
+  );
 }
 
 function finalPlace({ outline, network }: Plan, crew: string) {
@@ -197,21 +206,16 @@ function lastMoves({ outline, network }: Plan, item: ItemId): StepId[] {
   return last ? [last.step.id] : [];
 }
 
-function sameLocation(a: Location, b: Location): boolean {
-  if ("crew" in a) return "crew" in b && a.crew === b.crew;
-  if ("place" in a) return "place" in b && a.place === b.place;
-  return "item" in b && a.item === b.item;
-}
-
+const callsOf = (outline: Outline, crew: readonly CrewId[]) =>
+  crew.map((one) => outline.crewMember(one)?.call ?? one);
 const labelOf = (outline: Outline, item: ItemId) => outline.item(item)?.label ?? item;
 const placeLabel = (outline: Outline, place: string) =>
   outline.procedure.places.find(({ id }) => id === place)?.label ?? place;
 
 function whereMessage(outline: Outline, location: Location | undefined): Message {
   if (!location) return message("custody/where-nowhere");
-  if ("crew" in location)
-    return message("custody/where-crew", { crew: outline.crewMember(location.crew)?.call ?? location.crew });
-  return "place" in location
-    ? message("custody/where-place", { place: placeLabel(outline, location.place) })
-    : message("custody/where-item", { item: labelOf(outline, location.item) });
+  if ("place" in location)
+    return message("custody/where-place", { place: placeLabel(outline, location.place) });
+  if ("item" in location) return message("custody/where-item", { item: labelOf(outline, location.item) });
+  return message("custody/where-crew", { crew: callsOf(outline, crewHolding(location)) });
 }

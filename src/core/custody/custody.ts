@@ -1,5 +1,5 @@
 import type { Location, Procedure } from "../procedure/index.ts";
-import type { CrewId, ItemId, PlaceId } from "../units/index.ts";
+import type { CrewId, ItemId } from "../units/index.ts";
 
 /** Where every item is. Each item is in exactly one location ([PRO8]). */
 export type Custody = ReadonlyMap<ItemId, Location>;
@@ -13,20 +13,28 @@ export function custodyAtStart(procedure: Procedure): Custody {
   return known;
 }
 
-/**
- * The crew member or place that holds an item, directly or through the items it is packed in; `null` for an unknown
- * item.
- */
-export function holderOf(
-  custody: Custody,
-  item: ItemId,
-): { readonly crew: CrewId } | { readonly place: PlaceId } | null {
+/** Who or what holds an item, directly or through the items it is packed in; `null` for an unknown item. */
+export function holderOf(custody: Custody, item: ItemId): Exclude<Location, { item: ItemId }> | null {
   let location = custody.get(item);
   // Nothing is inside itself, so a chain of bags is never longer than the number of items.
   for (let depth = 0; location && "item" in location && depth <= custody.size; depth += 1) {
     location = custody.get(location.item);
   }
   return location && !("item" in location) ? location : null;
+}
+
+/** The crew members who hold what is at a location: one, several at once ([PRO14]), or none. */
+export function crewHolding(location: Location): readonly CrewId[] {
+  if ("crews" in location) return location.crews;
+  return "crew" in location ? [location.crew] : [];
+}
+
+/** True when two locations are the same. Several who hold an item are the same in any order. */
+export function isSameLocation(a: Location, b: Location): boolean {
+  if ("place" in a) return "place" in b && a.place === b.place;
+  if ("item" in a) return "item" in b && a.item === b.item;
+  const [ones, others] = [new Set(crewHolding(a)), new Set(crewHolding(b))];
+  return ones.size === others.size && [...ones].every((crew) => others.has(crew));
 }
 
 /** True when `item` is `container`, or is packed in it at any depth. */

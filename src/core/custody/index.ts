@@ -1,2 +1,10 @@
 export type { Custody } from "./custody.ts";
-export { custodyAtStart, holderOf, isWithin, moved, movedInTurn } from "./custody.ts";
+export {
+  crewHolding,
+  custodyAtStart,
+  holderOf,
+  isSameLocation,
+  isWithin,
+  moved,
+  movedInTurn,
+} from "./custody.ts";

@@ -11,6 +11,7 @@ export const CHANGE_LISTS = [
   "windows",
   "supplies",
   "watches",
+  "states",
   "contingencies",
   "pictures",
 ] as const;

@@ -7,7 +7,16 @@ import type { RawStep } from "./raw-step.ts";
 import { idOf } from "./raw-step.ts";
 
 /** The kinds of thing that a reference can name. */
-export type ReferenceKind = "crew-member" | "place" | "item" | "window" | "step" | "decision" | "supply";
+export type ReferenceKind =
+  | "crew-member"
+  | "place"
+  | "item"
+  | "window"
+  | "step"
+  | "decision"
+  | "supply"
+  | "state"
+  | "picture";
 
 /** The kinds of thing that have ids of their own, each used once. */
 type DoubledKind =
@@ -21,7 +30,9 @@ type DoubledKind =
   | "task"
   | "contingency"
   | "watch"
-  | "record";
+  | "record"
+  | "state"
+  | "picture";
 
 type KeyOf = (part: RawPart) => string | null;
 
@@ -49,6 +60,8 @@ export function declaredIds(root: RawPart, steps: readonly RawStep[]): DeclaredI
     step: ids(stepParts(steps)),
     decision: ids(decisionParts(steps)),
     supply: ids(list("supplies"), supplyKey),
+    state: ids(list("states")),
+    picture: ids(list("pictures")),
   };
 }
 
@@ -61,6 +74,8 @@ export function doubledIdFindings(root: RawPart, steps: readonly RawStep[]): Fin
     ...doubledIds(list("places"), "place"),
     ...doubledIds(list("items"), "item"),
     ...doubledIds(list("windows"), "window"),
+    ...doubledIds(list("states"), "state"),
+    ...doubledIds(list("pictures"), "picture"),
     ...doubledIds(stepParts(steps), "step"),
     ...doubledIds(decisionParts(steps), "decision"),
     ...doubledIds(list("supplies"), "supply", supplyKey),

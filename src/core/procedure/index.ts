@@ -13,6 +13,7 @@ export type {
 export { CHANGE_LISTS, changeForms, changeSchema } from "./change.ts";
 export type { FilePosition, Finding, FindingLevel, PatchOperation } from "./finding.ts";
 export { finding, hasErrors } from "./finding.ts";
+export { inFormatOfItsKeys } from "./format-keys.ts";
 export type { PathPart } from "./json-pointer.ts";
 export { jsonPointer } from "./json-pointer.ts";
 export { procedureJsonSchema } from "./json-schema.ts";
@@ -34,6 +35,8 @@ export type {
   Procedure,
   ProcedureFile,
   Route,
+  State,
+  StateValues,
   Step,
   StepRecord,
   StepTime,
@@ -42,5 +45,6 @@ export type {
   TimeWindow,
   Watch,
 } from "./schema.ts";
-export { FORMAT, locationSchema } from "./schema.ts";
+export { FORMAT, FORMATS } from "./schema.ts";
+export { locationSchema } from "./schema-values.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";

@@ -7,7 +7,7 @@ export function procedureJsonSchema(): object {
   return described(
     schema,
     "Tetherline procedure",
-    "A procedure for a walk of two, format tetherline.procedure/1",
+    "A procedure for a walk of two, format tetherline.procedure/1 or tetherline.procedure/2",
   );
 }
 

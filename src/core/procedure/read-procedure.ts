@@ -1,6 +1,7 @@
 import { message } from "../../words/index.ts";
 import type { Finding } from "./finding.ts";
 import { finding, hasErrors } from "./finding.ts";
+import { formatKeyFindings } from "./format-keys.ts";
 import { readJsonText } from "./json-text.ts";
 import { referenceFindings } from "./reference-findings.ts";
 import type { Procedure, ProcedureFile } from "./schema.ts";
@@ -24,11 +25,11 @@ type Parsed = Omit<ReadProcedure, "locate">;
 const refused = (findings: readonly Finding[]): Parsed => ({ procedure: null, file: null, findings });
 
 const VERSION = /^tetherline\.procedure\/(\d+)$/;
+/** The newest version that is read. */
 const READ_VERSION = Number(VERSION.exec(FORMAT)?.[1]);
 
 /**
- * Returns a refusal when the file has another format or a newer version of this one ([PRO11]), `null` otherwise. There
- * is no older version to migrate yet.
+ * Returns a refusal when the file has another format or a newer version of this one ([PRO11]), `null` otherwise.
  */
 function formatFinding(value: unknown): Finding | null {
   const format =
@@ -57,6 +58,7 @@ export function parseProcedure(value: unknown): Parsed {
   const parsed = procedureSchema.safeParse(value);
   const findings = [
     ...(parsed.success ? [] : schemaFindings(value, parsed.error)),
+    ...formatKeyFindings(value),
     ...referenceFindings(value),
   ];
   const isSound = parsed.success && !hasErrors(findings);
@@ -73,6 +75,7 @@ export function parseProcedure(value: unknown): Parsed {
  */
 export function procedureFileOf(value: unknown): ProcedureFile | null {
   if (formatFinding(value) || sizeFindings(value).length > 0) return null;
+  if (formatKeyFindings(value).length > 0) return null;
   return procedureSchema.safeParse(value).success ? (value as ProcedureFile) : null;
 }
 

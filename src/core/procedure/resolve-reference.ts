@@ -5,7 +5,7 @@ import type { Finding, PatchOperation } from "./finding.ts";
 import { jsonPointer } from "./json-pointer.ts";
 import { nearest, surelyMeant } from "./known-keys.ts";
 import type { RawPart } from "./raw-file.ts";
-import { member, textOf } from "./raw-file.ts";
+import { entries, member, textOf } from "./raw-file.ts";
 import type { RawStep } from "./raw-step.ts";
 import { namedStep } from "./raw-step.ts";
 
@@ -33,15 +33,16 @@ export function resolverOf(root: RawPart, ids: DeclaredIds): Resolve {
 export function locationFindings(resolve: Resolve, part: RawPart, step?: RawStep): Finding[] {
   return [
     ...resolve("crew-member", member(part, "crew"), step),
+    ...entries(member(part, "crews")).flatMap((crew) => resolve("crew-member", crew, step)),
     ...resolve("place", member(part, "place"), step),
     ...resolve("item", member(part, "item"), step),
   ];
 }
 
-/** The patch that lets a reference name another id. A decision is named by a key of `when`, so its key is moved. */
+/** The patch that lets a reference name another id. Decisions and states are named by a key, so the key is moved. */
 function renaming(kind: ReferenceKind, part: RawPart, id: string): PatchOperation {
   const pointer = jsonPointer(part.path);
-  return kind === "decision"
+  return kind === "decision" || kind === "state"
     ? { op: "move", from: pointer, path: jsonPointer([...part.path.slice(0, -1), id]) }
     : { op: "replace", path: pointer, value: id };
 }

@@ -5,7 +5,7 @@ import type { Finding, PatchOperation } from "./finding.ts";
 import { finding } from "./finding.ts";
 import { jsonPointer } from "./json-pointer.ts";
 import { knownKeys, nearest, surelyMeant } from "./known-keys.ts";
-import { TEXT_FORMS } from "./schema.ts";
+import { TEXT_FORMS } from "./schema-values.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -64,6 +64,7 @@ const UNION_FORMS: Readonly<Record<string, Message>> = {
 const ENTRY_FORMS: Readonly<Record<string, Message>> = {
   spans: message("file/form-span"),
   after: message("file/form-predecessor"),
+  or: message("file/form-stand"),
 };
 
 /** The form that the schema names in an issue. A message that Zod wrote itself is returned unchanged. */

@@ -1,86 +1,33 @@
 import { z } from "zod";
-import type {
-  ContingencyId,
-  CrewId,
-  DecisionId,
-  Duration,
-  Instant,
-  ItemId,
-  Metres,
-  PlaceId,
-  RecordId,
-  StepId,
-  SupplyId,
-  TaskId,
-  WatchId,
-  WindowId,
-} from "../units/index.ts";
+import type { ContingencyId, SupplyId, WatchId } from "../units/index.ts";
+import { ID_PATTERN } from "../units/index.ts";
 import {
-  DURATION_PATTERN,
-  ID_PATTERN,
-  INSTANT_PATTERN,
-  NO_TIME,
-  parseDuration,
-  parseInstant,
-} from "../units/index.ts";
-import { alertsInOrder } from "./alert-order.ts";
+  crewId,
+  duration,
+  finite,
+  idDescribedAs,
+  instant,
+  itemId,
+  locationSchema,
+  metres,
+  pictureId,
+  placeId,
+  stateId,
+  stateValues,
+  stepId,
+  text,
+  windowId,
+} from "./schema-values.ts";
+import { taskSchema } from "./step-schema.ts";
 
-/** The format that this program writes. Files of older formats are migrated to it when they are read. */
-export const FORMAT = "tetherline.procedure/1";
+/** The formats that are read, oldest first. A file stays in its own until something of a newer one is used ([PRO11]). */
+export const FORMATS = ["tetherline.procedure/1", "tetherline.procedure/2"] as const;
 
-/**
- * The forms that the schema requires of texts. A pattern or check below gives one of these names as its message, and
- * `schema-findings` turns it into a sentence.
- */
-export const TEXT_FORMS = ["id", "duration", "short-duration", "instant", "real-instant"] as const;
+/** The newest format. */
+export const FORMAT = FORMATS[1];
 
-const idDescribedAs = <Id extends string>(of: string) =>
-  z
-    .string()
-    .regex(ID_PATTERN, "id")
-    .describe(`Id of ${of}`)
-    .transform((text) => text as Id);
-
-const crewId = idDescribedAs<CrewId>("a crew member");
-const placeId = idDescribedAs<PlaceId>("a place");
-const itemId = idDescribedAs<ItemId>("an item");
-const windowId = idDescribedAs<WindowId>("a window");
-const stepId = idDescribedAs<StepId>("a step");
-const decisionId = idDescribedAs<DecisionId>("a decision");
-
-const text = z.string().min(1).max(4000);
-const finite = z.number();
-
-const duration = z
-  .string()
-  .regex(DURATION_PATTERN, "duration")
-  .describe("ISO 8601 duration, days to seconds: PT1H5M, PT90S")
-  .transform((value, context): Duration => {
-    const parsed = parseDuration(value);
-    if (parsed !== null) return parsed;
-    context.addIssue({ code: "custom", message: "short-duration" });
-    return z.NEVER;
-  });
-
-const metres = finite.min(0).transform((value) => value as Metres);
-
-const instant = z
-  .string()
-  .regex(INSTANT_PATTERN, "instant")
-  .describe("RFC 3339 instant with an offset or Z: 2031-04-02T09:12:31Z")
-  .transform((value, context): Instant => {
-    const parsed = parseInstant(value);
-    if (parsed !== null) return parsed;
-    context.addIssue({ code: "custom", message: "real-instant" });
-    return z.NEVER;
-  });
-
-/** Where an item is: at a place, with a crew member, or in another item ([PRO8]). */
-export const locationSchema = z.union([
-  z.strictObject({ crew: crewId }),
-  z.strictObject({ place: placeId }),
-  z.strictObject({ item: itemId }),
-]);
+/** As many letters as 400 kB take in Base64. */
+const MOST_PICTURE_LETTERS = Math.ceil(400_000 / 3) * 4;
 
 const crewMember = z.strictObject({
   id: crewId,
@@ -105,6 +52,7 @@ const route = z.strictObject({
   between: z.tuple([placeId, placeId]),
   length: metres.describe("Metres along the way"),
   time: duration.optional().describe("Time one crew member takes, either way"),
+  needs: stateValues.optional().describe("A way only while these states have these values"),
 });
 
 const item = z.strictObject({
@@ -112,6 +60,34 @@ const item = z.strictObject({
   label: text.optional(),
   start: locationSchema,
   end: locationSchema.optional().describe("Where it must be when the walk is over"),
+  hands: z
+    .union([z.literal(0), z.literal(1), z.literal(2)])
+    .default(0)
+    .describe("How many hands it takes while it is held; 0 is stowed on the suit"),
+  mass: finite.min(0).optional().describe("Kilograms"),
+  size: text.optional(),
+});
+
+const state = z.strictObject({
+  id: stateId,
+  label: text.optional(),
+  values: z
+    .union([z.literal("crew"), z.array(z.string().regex(ID_PATTERN, "id")).min(1)])
+    .describe('The values it may have; "crew": free, or the crew member who has it'),
+  start: z.string().regex(ID_PATTERN, "id").describe("Its value at PET 0"),
+  end: z.string().regex(ID_PATTERN, "id").optional().describe("The value it must have when the walk is over"),
+});
+
+const picture = z.strictObject({
+  id: pictureId,
+  label: text.optional(),
+  type: z.enum(["image/png", "image/jpeg", "image/webp", "image/svg+xml"]),
+  data: z
+    .string()
+    .regex(/^(?:[A-Za-z0-9+/]{4})*(?:[A-Za-z0-9+/]{2}==|[A-Za-z0-9+/]{3}=)?$/, "encoded-picture")
+    .min(1)
+    .max(MOST_PICTURE_LETTERS)
+    .describe("The picture in Base64 (RFC 4648), at most 400 kB of it"),
 });
 
 const span = z.union([
@@ -140,73 +116,11 @@ const supply = z.strictObject({
   perHour: finite.min(0),
 });
 
-const alert = z.strictObject({ level: z.enum(["warning", "caution", "note"]), text });
-
-const time = z.union([
-  duration.transform((likely) => ({ low: likely, likely, high: likely })),
-  z.strictObject({ low: duration, likely: duration, high: duration }),
-]);
-
-const predecessor = z.union([
-  stepId.transform((step) => ({ step, lag: NO_TIME })),
-  z
-    .strictObject({ step: stepId, lag: duration.optional() })
-    .transform(({ step, lag }) => ({ step, lag: lag ?? NO_TIME })),
-]);
-
-const record = z.strictObject({
-  id: idDescribedAs<RecordId>("a record"),
-  label: text.optional(),
-  unit: z.string().min(1).max(40).default("1").describe("UCUM code"),
-  min: finite.optional(),
-  max: finite.optional(),
-});
-
-const decision = z.strictObject({
-  id: decisionId,
-  ask: text,
-  outcomes: z.array(z.string().regex(ID_PATTERN)).min(1),
-  expect: z.string().regex(ID_PATTERN),
-});
-
-/** One step as it stands in the file. */
-export const stepSchema = z.strictObject({
-  id: stepId,
-  by: z.array(crewId).min(1).describe("Who does it; two or more make it a joint step"),
-  do: text.describe("One action, imperative"),
-  alerts: z
-    .array(alert)
-    .default([])
-    .transform(alertsInOrder)
-    .describe("Shown before the action: warnings, cautions, notes"),
-  time: time.optional().describe("One duration, or low, likely and high; a translation may leave it out"),
-  at: placeId.optional().describe("Where it is done"),
-  to: placeId.optional().describe("A translation: where it ends"),
-  after: z.array(predecessor).default([]).describe("Steps that must be complete before this one starts"),
-  within: z.array(windowId).default([]).describe("Must lie wholly inside one span of every window named"),
-  moves: z.array(z.strictObject({ item: itemId, to: locationSchema })).default([]),
-  anchor: placeId.optional().describe("The performer's tether is re-anchored here"),
-  records: z.array(record).default([]),
-  confirm: z.strictObject({ by: crewId, text }).optional(),
-  decide: decision.optional(),
-  when: z
-    .record(z.string().regex(ID_PATTERN), z.string())
-    .optional()
-    .describe("Only if these decisions came out so"),
-});
-
-const task = z.strictObject({
-  id: idDescribedAs<TaskId>("a task"),
-  title: text,
-  priority: z.enum(["essential", "get-ahead"]).default("essential"),
-  closeout: z.boolean().default(false).describe("Must be done on the way home, however early"),
-  steps: z.array(stepSchema),
-});
-
 const contingency = z.strictObject({
   id: idDescribedAs<ContingencyId>("a contingency"),
   title: text,
-  tasks: z.array(task),
+  when: text.optional().describe("What it is for, in words: EV2 does not answer"),
+  tasks: z.array(taskSchema),
 });
 
 const watch = z.strictObject({
@@ -216,30 +130,35 @@ const watch = z.strictObject({
   from: stepId.optional(),
   until: stepId.optional(),
   every: duration,
+  time: duration.optional().describe("How long it takes each time"),
 });
 
-/** The whole procedure file, `tetherline.procedure/1`. The types and the JSON Schema are both derived from it. */
+/** The whole procedure file, `tetherline.procedure/1` or `/2`. The types and the JSON Schema are both derived from it. */
 export const procedureSchema = z.strictObject({
   $schema: z.string().optional(),
-  format: z.literal(FORMAT),
+  format: z.enum(FORMATS),
   id: z.string().regex(ID_PATTERN),
   title: text,
   revision: z.string().min(1).max(40).optional(),
   summary: text.optional(),
   setting: z.enum(["orbit", "pool", "surface"]).optional(),
   limits: z
-    .strictObject({ elapsed: duration.optional() })
-    .default({})
-    .describe("The walk must be closed by this PET"),
+    .strictObject({
+      elapsed: duration.optional().describe("The walk must be closed by this PET"),
+      apart: metres.optional().describe("Metres between those outside, by the ways, at most"),
+    })
+    .default({}),
   crew: z.array(crewMember).min(1),
   places: z.array(place).default([]),
   routes: z.array(route).default([]),
   items: z.array(item).default([]),
+  states: z.array(state).default([]),
   windows: z.array(window).default([]),
   supplies: z.array(supply).default([]),
-  tasks: z.array(task).min(1),
+  tasks: z.array(taskSchema).min(1),
   contingencies: z.array(contingency).default([]),
   watches: z.array(watch).default([]),
+  pictures: z.array(picture).default([]),
 });
 
 /** A procedure as read: durations in ms, lists present even when empty, alerts sorted. */
@@ -250,6 +169,8 @@ export type CrewMember = Procedure["crew"][number];
 export type Place = Procedure["places"][number];
 export type Route = Procedure["routes"][number];
 export type Item = Procedure["items"][number];
+/** What has one value of several at a time: a hatch, the power, who is in a foot restraint ([PRO13]). */
+export type State = Procedure["states"][number];
 export type TimeWindow = Procedure["windows"][number];
 export type Supply = Procedure["supplies"][number];
 export type Task = Procedure["tasks"][number];
@@ -259,6 +180,8 @@ export type StepRecord = Step["records"][number];
 export type Decision = NonNullable<Step["decide"]>;
 export type Contingency = Procedure["contingencies"][number];
 export type Watch = Procedure["watches"][number];
+/** Values by the id of their state: those a step or route needs, or a step sets ([PRO13]). */
+export type StateValues = z.output<typeof stateValues>;
 /** Where an item is ([PRO8]). */
 export type Location = z.output<typeof locationSchema>;
 /** The low, likely and high duration of a step. */

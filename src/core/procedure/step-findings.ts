@@ -24,12 +24,23 @@ export function stepFindings(step: RawStep, resolve: Resolve): Finding[] {
     ...resolve("crew-member", member(member(part, "confirm"), "by"), step),
     ...doubledIds(entries(member(part, "records")), "record"),
     ...entries(member(part, "records")).flatMap((record) => limitFindings(step, record)),
+    ...entries(member(part, "or")).flatMap((stand) => standFindings(step, stand, resolve)),
+    ...entries(member(part, "pictures")).flatMap((picture) => resolve("picture", picture, step)),
     ...timeFindings(step),
   ];
 }
 
+/** The errors in one of those who could do a step instead: a list of crew members, or `by` with a time. */
+function standFindings(step: RawStep, stand: RawPart, resolve: Resolve): Finding[] {
+  const by = Array.isArray(stand.value) ? stand : member(stand, "by");
+  return [...crewFindings(step, by, resolve), ...timeOrder(step, member(stand, "time"))];
+}
+
 function performerFindings(step: RawStep, resolve: Resolve): Finding[] {
-  const by = member(step.part, "by");
+  return crewFindings(step, member(step.part, "by"), resolve);
+}
+
+function crewFindings(step: RawStep, by: RawPart, resolve: Resolve): Finding[] {
   const crew = entries(by);
   const found = crew.flatMap((one) => resolve("crew-member", one, step));
   if (new Set(crew.map(({ value }) => value)).size < crew.length)
@@ -52,9 +63,13 @@ function timeFindings(step: RawStep): Finding[] {
     const isTranslation = member(step.part, "to").value !== undefined;
     return isTranslation ? [] : [errorAt(step.part, "time/missing", message("time/missing"), { steps })];
   }
+  return timeOrder(step, time);
+}
+
+function timeOrder(step: RawStep, time: RawPart): Finding[] {
   const [low, likely, high] = ["low", "likely", "high"].map((key) =>
     parseDuration(textOf(member(time, key)) ?? ""),
   );
   if (low == null || likely == null || high == null || (low <= likely && likely <= high)) return [];
-  return [errorAt(time, "time/out-of-order", message("time/out-of-order"), { steps })];
+  return [errorAt(time, "time/out-of-order", message("time/out-of-order"), { steps: namedStep(step) })];
 }

@@ -22,6 +22,10 @@ export type RecordId = Brand<string, "RecordId">;
 export type ContingencyId = Brand<string, "ContingencyId">;
 /** Id of a watch, unique in `watches`. */
 export type WatchId = Brand<string, "WatchId">;
+/** Id of a state, unique in `states`. */
+export type StateId = Brand<string, "StateId">;
+/** Id of a picture, unique in `pictures`. */
+export type PictureId = Brand<string, "PictureId">;
 /** Id of a walk: the subject of its log entries. */
 export type WalkId = Brand<string, "WalkId">;
 

@@ -1,5 +1,5 @@
 import { message } from "../../words/index.ts";
-import { moved } from "../custody/index.ts";
+import { crewHolding, moved } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import type { Location } from "../procedure/index.ts";
 import { ofSeconds } from "../units/index.ts";
@@ -99,8 +99,9 @@ export function itemMoved(ledger: Ledger, entry: Entry, fact: FactNamed<"item.mo
 }
 
 function isKnown({ inForce: { outline } }: Ledger, location: Location): boolean {
-  if ("crew" in location) return outline.crewMember(location.crew) !== null;
-  return "place" in location ? outline.place(location.place) !== null : outline.item(location.item) !== null;
+  if ("place" in location) return outline.place(location.place) !== null;
+  if ("item" in location) return outline.item(location.item) !== null;
+  return crewHolding(location).every((crew) => outline.crewMember(crew) !== null);
 }
 
 /** `supply.read`: stores a reading of a supply. */

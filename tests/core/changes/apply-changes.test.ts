@@ -3,7 +3,7 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import { applyChanges, changeProblemMessage } from "../../../src/core/changes/index.ts";
 import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
-import { parseProcedure } from "../../../src/core/procedure/index.ts";
+import { FORMAT, FORMATS, parseProcedure } from "../../../src/core/procedure/index.ts";
 import { inWords } from "../../../src/words/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 import { anyChange, frozen, procedureFiles } from "../procedure-files.ts";
@@ -314,10 +314,47 @@ describe("changes to the lists of a procedure", () => {
     expect(seen(changedIn(WHOLE, change))).toEqual(expected);
   });
 
-  it("[CHG1] pictures are a list, although no file of this format has them", () => {
-    const file = changedIn(WHOLE, { add: { id: "p1" }, list: "pictures", first: true });
-    expect(file).toMatchObject({ pictures: [{ id: "p1" }] });
-    expect(errorsIn(file).map(({ code }) => code)).toEqual(["file/unknown-key"]);
+  it("[CHG1] [PRO11] a key of format 2 makes a file of format 1 one of format 2, and nothing else does", () => {
+    const picture = { id: "p1", type: "image/png", data: "AAAA" };
+    const file = changedIn(WHOLE, { add: picture, list: "pictures", first: true });
+    expect(file).toMatchObject({ format: "tetherline.procedure/2", pictures: [picture] });
+    expect(errorsIn(file)).toEqual([]);
+    expect(changedIn(WHOLE, { change: "a", set: { check: ["Clamp 1"] } }).format).toBe(FORMAT);
+    expect(changedIn(WHOLE, { change: "a", set: { do: "Else" } }).format).toBe(FORMATS[0]);
+    expect(changedIn(file, { drop: "p1", list: "pictures" }).format).toBe(FORMAT);
+  });
+
+  it("[CHG1] a crew member is renamed in what several hold, who else could do a step, and the values of states", () => {
+    const file = fileWith(
+      [
+        step("a", "ev1", 1, {
+          or: [["ev2"], { by: ["ev2", "iv"] }],
+          moves: [{ item: "bar", to: { crews: ["ev1", "ev2"] } }],
+          needs: { rest: "ev2", door: "ev2" },
+          sets: { rest: "free" },
+        }),
+      ],
+      {
+        format: FORMAT,
+        items: [{ id: "bar", start: { crews: ["ev2", "iv"] } }],
+        states: [
+          { id: "rest", values: "crew", start: "ev2" },
+          { id: "door", values: ["ev2", "shut"], start: "shut" },
+        ],
+      },
+    );
+    const renamed = changedIn(file, { rename: "ev2", list: "crew", to: "two" });
+    expect(parseProcedure(renamed).findings).toEqual([]);
+    expect(renamed.items?.[0]?.start).toEqual({ crews: ["two", "iv"] });
+    expect(renamed.states?.map(({ start }) => start)).toEqual(["two", "shut"]);
+    expect(find(renamed, "a")).toMatchObject({
+      or: [["two"], { by: ["two", "iv"] }],
+      moves: [{ item: "bar", to: { crews: ["ev1", "two"] } }],
+      needs: { rest: "two", door: "ev2" },
+    });
+    const other = changedIn(file, { rename: "rest", list: "states", to: "seat" });
+    expect(parseProcedure(other).findings).toEqual([]);
+    expect(find(other, "a")).toMatchObject({ needs: { seat: "ev2", door: "ev2" }, sets: { seat: "free" } });
   });
 
   it("[CHG1] drop: a watch lets go of a step it names, a whole task is let go of, anything else is left dangling", () => {

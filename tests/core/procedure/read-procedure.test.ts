@@ -386,12 +386,13 @@ describe("reading a procedure", () => {
   });
 
   it("[PRO11] refuses a newer version with a message that says so, and another format", () => {
-    expect(briefs({ ...sound(), format: "tetherline.procedure/2" })).toEqual([
+    expect(briefs({ ...sound(), format: "tetherline.procedure/3" })).toEqual([
       "error file/newer-version /format",
     ]);
-    expect(messages({ ...sound(), format: "tetherline.procedure/2" })[0]).toMatch(
-      /version 2, newer than this program/,
+    expect(messages({ ...sound(), format: "tetherline.procedure/3" })[0]).toMatch(
+      /version 3, newer than this program/,
     );
+    expect(briefs({ ...sound(), format: "tetherline.procedure/2" })).toEqual([]);
     expect(briefs({ ...sound(), format: "other/1" })).toEqual(["error file/other-format /format"]);
   });
 

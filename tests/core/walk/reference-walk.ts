@@ -102,6 +102,7 @@ export class ReferenceWalk extends ReferenceStanding {
   #isSomewhere(to: Location): boolean {
     const { crew, places, items } = this.outline.procedure;
     if ("crew" in to) return crew.some(({ id }) => id === to.crew);
+    if ("crews" in to) return to.crews.every((one) => crew.some(({ id }) => id === one));
     return "place" in to ? places.some(({ id }) => id === to.place) : items.some(({ id }) => id === to.item);
   }
 

@@ -10,6 +10,7 @@ export const changesWords = {
   "changes/one-of-windows": "window",
   "changes/one-of-supplies": "supply",
   "changes/one-of-watches": "watch",
+  "changes/one-of-states": "state",
   "changes/one-of-pictures": "picture",
   "changes/not-there": 'there is no {$kind :message} "{$id}"',
   "changes/several": 'more than one {$kind :message} is called "{$id}"',

@@ -23,6 +23,8 @@ export const findingsOfFileWords = {
   "file/other-format": '"{$format}" is not a procedure of this program; it reads "{$read}".',
   "file/newer-version":
     "The file is of format version {$version}, newer than this program, which reads up to version {$read :integer}. Update the program.",
+  "file/key-of-newer-format":
+    'The key "{$key}" belongs to "{$newer}", and the file says that it is "{$older}". Change the format line to "{$newer}".',
   "file/too-many-bytes":
     "The file has {$size :number minimumFractionDigits=1 maximumFractionDigits=1} MiB; at most {$most :number} MiB are read.",
   "file/too-many-steps": "The procedure has {$count :integer} steps; at most {$most :integer} are read.",
@@ -47,10 +49,13 @@ export const findingsOfFileWords = {
   "file/form-short-duration": "a duration of at most 366 days",
   "file/form-instant": "an RFC 3339 instant with an offset or Z",
   "file/form-real-instant": "an instant that exists",
-  "file/form-location": 'a location: \\{"place": …\\}, \\{"crew": …\\} or \\{"item": …\\}',
+  "file/form-encoded-picture": "a picture in Base64",
+  "file/form-location":
+    'a location: \\{"place": …\\}, \\{"crew": …\\}, \\{"crews": […]\\} or \\{"item": …\\}',
+  "file/form-stand": 'a list of crew members, or \\{"by", "time"\\}',
   "file/form-time": 'a duration such as "PT5M", or \\{"low", "likely", "high"\\}',
   "file/form-span": '\\{"from", "to"\\}, both PETs such as "PT10M" or both instants with an offset or Z',
-  "file/form-predecessor": 'the id of a step, or \\{"step", "lag"\\}',
+  "file/form-predecessor": 'the id of a step, or \\{"step", "lag", "within"\\}',
   "file/must-be": "{$part :message} must be {$form :message}.",
   "file/must-be-says": '{$part :message} must be {$form :message} (it says "{$says}").',
   "file/must-be-one-of": "{$part :message} must be {$known :list of=any style=chained}.",

@@ -75,7 +75,7 @@ export const findingsOfProcedureWords = {
     "{$item} is left outside: at the end it is {$is :message}. Bring it in, or give it an end.",
   "custody/where-nowhere": "nowhere",
   "custody/where-unknown": "at an unknown place",
-  "custody/where-crew": "with {$crew}",
+  "custody/where-crew": "with {$crew :list style=chained}",
   "custody/where-place": "at {$place}",
   "custody/where-item": "in {$item}",
 } as const;

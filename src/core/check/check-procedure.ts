@@ -10,6 +10,7 @@ import { custodyFindings } from "./custody-findings.ts";
 import { raceFindings } from "./order-findings.ts";
 import { procedureFindings, watchFindings } from "./procedure-findings.ts";
 import { noReturnFindings, refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
+import { stateFindings } from "./state-findings.ts";
 import { textFindings } from "./text-findings.ts";
 
 const LEVELS = { error: 0, caution: 1, advice: 2 } as const;
@@ -77,6 +78,7 @@ function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
   const order = happensBefore(network);
   return [
     ...raceFindings(order),
+    ...stateFindings(order),
     ...custodyFindings(plan),
     ...along,
     ...sharedRouteFindings(order, whereabouts),
@@ -96,7 +98,9 @@ function withGetAheads(findings: readonly Finding[]): Finding[] {
 
 /** Returns a key that is equal for findings which count as the same in different scenarios. */
 function keyOf({ code, pointer, things, steps }: Finding): string {
-  return JSON.stringify(code.startsWith("order/") ? [code, pointer, things, steps] : [code, pointer, things]);
+  return JSON.stringify(
+    /^(?:order|state)\//.test(code) ? [code, pointer, things, steps] : [code, pointer, things],
+  );
 }
 
 function notAllScenarios(checked: number): Finding {

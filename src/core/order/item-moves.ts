@@ -1,6 +1,7 @@
 import type { Location } from "../procedure/index.ts";
 import type { ItemId } from "../units/index.ts";
 import type { HappensBefore } from "./happens-before.ts";
+import { turnsOf } from "./turns.ts";
 
 /** The steps that move each item, and where an item may be when a step begins. */
 export interface ItemMoves {
@@ -19,61 +20,15 @@ export interface ItemMoves {
   startOf(item: ItemId): Location | undefined;
 }
 
-/** The first position in a sorted list from which on `isPast` holds. */
-function firstPast(list: readonly number[], isPast: (step: number) => boolean): number {
-  let low = 0;
-  let high = list.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (isPast(list[middle] ?? -1)) high = middle;
-    else low = middle + 1;
-  }
-  return low;
-}
-
 /** The moves of the steps in a happens-before relation. */
 export function itemMovesOf(order: HappensBefore): ItemMoves {
   const { outline } = order.network;
-  const left = new Map<ItemId, Map<number, Location>>();
-  const chains = new Map<ItemId, Map<number, number[]>>();
-  for (const index of [...order.network.order].sort((a, b) => a - b)) {
-    const entry = outline.steps[index];
-    for (const { item, to } of entry?.step.moves ?? []) {
-      const byStep = left.get(item) ?? new Map<number, Location>();
-      left.set(item, byStep);
-      const isFirst = !byStep.has(index);
-      byStep.set(index, to);
-      if (!isFirst) continue;
-      const lanes = chains.get(item) ?? new Map<number, number[]>();
-      chains.set(item, lanes);
-      // A joint step is listed in one of its lanes only, which is enough to find it. Each list is then a chain of
-      // happens-before.
-      const lane = entry?.performers[0] ?? -1;
-      const chain = lanes.get(lane);
-      if (chain) chain.push(index);
-      else lanes.set(lane, [index]);
-    }
-  }
-  const movers = new Map([...left].map(([item, byStep]) => [item, [...byStep.keys()]] as const));
-  const aroundOf = (item: ItemId, step: number) =>
-    [...(chains.get(item)?.values() ?? [])].map((chain) => {
-      const from = firstPast(chain, (other) => !order.before(other, step));
-      const to = firstPast(chain, (other) => order.before(step, other));
-      return {
-        last: chain[from - 1] ?? null,
-        concurrent: chain.slice(from, to).filter((one) => one !== step),
-      };
-    });
+  const turns = turnsOf(order, ({ moves }) => moves.map(({ item }) => item));
   return {
-    moversOf: (item) => movers.get(item) ?? [],
-    concurrentMovers: (item, step) => aroundOf(item, step).flatMap(({ concurrent }) => concurrent),
-    lastMovers: (item, step) => {
-      const around = aroundOf(item, step);
-      const before = around.flatMap(({ last }) => last ?? []);
-      const latest = before.filter((one) => !before.some((other) => order.before(one, other)));
-      return [...(latest.length === 0 ? [null] : latest), ...around.flatMap(({ concurrent }) => concurrent)];
-    },
-    leftBy: (item, mover) => left.get(item)?.get(mover),
+    moversOf: turns.of,
+    concurrentMovers: turns.concurrent,
+    lastMovers: turns.lastBefore,
+    leftBy: (item, mover) => outline.steps[mover]?.step.moves.findLast((move) => move.item === item)?.to,
     startOf: (item) => outline.item(item)?.start,
   };
 }

@@ -14,6 +14,23 @@ export const findingsOfProcedureWords = {
     "More than {$most :integer} pairs of steps get in each other’s way over items; the rest are not listed.",
   "order/race-moves":
     '"{$mover}" ({$moverCrew :list style=chained}) and "{$other}" ({$otherCrew :list style=chained}) both move {$item}, and nothing says which comes first. Let one come after the other.',
+  "state/race":
+    '"{$one}" sets {$state} to {$value}, "{$other}" sets it to {$otherValue}, and nothing says which comes first. Let one come after the other.',
+  "state/needs": '"{$step}" needs {$state} to be {$value}: {$why :message}',
+  "state/between":
+    '"{$other}" sets {$state} to {$is}, and may come before "{$step}". Let "{$other}" come after "{$step}", or let a step between them set it to {$value} again.',
+  "state/not-set-first":
+    '"{$other}" sets {$state} to {$value}, but nothing says that it comes first; until then it is {$is}. Let "{$step}" come after "{$other}", or set it in a step before.',
+  "state/set-too-late":
+    '"{$other}" sets {$state} to {$value} only after "{$step}"; until then it is {$is}. Put "{$step}" behind "{$other}", or set it in a step before.',
+  "state/never-set":
+    'it is {$is} from the start, and no step sets {$state} to {$value}. Add a step before "{$step}" that does, or correct what "{$step}" needs.',
+  "state/unset":
+    '"{$other}" sets {$state} to {$is}, and nothing after it sets it to {$value} again. Let "{$step}" come before "{$other}", or add a step between them that sets it.',
+  "state/not-at-its-end":
+    "At the end {$state} is {$is}, as it was at the start, not {$end} as it must be. Add a step that sets it.",
+  "state/left-by":
+    'At the end {$state} is {$is}, as "{$step}" leaves it, not {$end} as it must be. Add a step after that one that sets it.',
   "order/race-takes-out":
     '"{$mover}" ({$moverCrew :list style=chained}) moves {$item} while "{$other}" ({$otherCrew :list style=chained}) needs it where it is, to get at {$handled}, and nothing says which comes first. Let one come after the other.',
   "order/race-puts-in":
@@ -52,6 +69,8 @@ export const findingsOfProcedureWords = {
     '"{$step}" seems to hold more than one action; one action a step is easier to follow and to mark.',
   "text/no-verb": '"{$step}" does not open with what to do; begin with the verb.',
   "text/receiver-not-named": 'In "{$step}" {$item} passes to {$crew}, but the text does not name {$crew}.',
+  "place/way-closed":
+    'In "{$step}" {$crew} goes from {$from} to {$to}, which is a way only while {$state} is {$value}: {$why :message}',
   "tether/reach-not-known":
     'No routes lead from {$anchor}, where {$crew}’s tether is anchored, to {$place}, so it cannot be told whether the tether reaches in "{$step}".',
   "tether/out-of-reach":

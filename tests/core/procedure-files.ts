@@ -221,16 +221,14 @@ function listsOf(known: Known, inPlan: readonly string[]) {
         .map((fields) => present({ id, kind: "listed" as const, ...fields })),
     ),
     states: each(known.states, (id) =>
-      fc
-        .record({ label, start: fc.constantFrom(...valuesOf(id, known)) })
-        .map((fields) =>
-          present({
-            id,
-            values: id === "rest" ? ("crew" as const) : ["on", "off"],
-            end: fields.start,
-            ...fields,
-          }),
-        ),
+      fc.record({ label, start: fc.constantFrom(...valuesOf(id, known)) }).map((fields) =>
+        present({
+          id,
+          values: id === "rest" ? ("crew" as const) : ["on", "off"],
+          end: fields.start,
+          ...fields,
+        }),
+      ),
     ),
     supplies: some(known.crew.flatMap((crew) => IDS.supplies.map((id) => ({ crew, id })))).chain((chosen) =>
       chosen.length === 0

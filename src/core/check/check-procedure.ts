@@ -8,6 +8,7 @@ import type { Finding, Outcomes, Outline, ReadProcedure } from "../procedure/ind
 import { activityOf, finding, outlineOf, readProcedure, scenariosOf } from "../procedure/index.ts";
 import { custodyFindings } from "./custody-findings.ts";
 import { raceFindings } from "./order-findings.ts";
+import { peopleFindings } from "./people-findings.ts";
 import { procedureFindings, watchFindings } from "./procedure-findings.ts";
 import { noReturnFindings, refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
 import { stateFindings } from "./state-findings.ts";
@@ -73,7 +74,7 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
 /** Returns the findings for the plan of one scenario, in addition to those that the plan itself has. */
 function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
   const { network, whereabouts } = plan;
-  const along = [...reachFindings(network, whereabouts), ...refugeFindings(plan)];
+  const along = [...peopleFindings(plan), ...reachFindings(network, whereabouts), ...refugeFindings(plan)];
   if (network.ring.length > 0) return along;
   const order = happensBefore(network);
   return [

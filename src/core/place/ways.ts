@@ -1,5 +1,5 @@
 import TinyQueue from "tinyqueue";
-import type { Procedure, Route } from "../procedure/index.ts";
+import type { Procedure, Route, StateValues } from "../procedure/index.ts";
 import type { Duration, Metres, PlaceId } from "../units/index.ts";
 
 /** A way along routes. */
@@ -85,25 +85,49 @@ function finder(routes: readonly Route[], costOf: (route: Route) => number | und
   };
 }
 
-const known = new WeakMap<Procedure, Ways>();
+const known = new WeakMap<Procedure, Map<string, Ways>>();
 
-/** The ways of a procedure. Results are cached for each procedure, so asking repeatedly costs little. */
+/**
+ * The ways of a procedure over all its routes, whatever states they need. Results are cached for each procedure, so
+ * asking repeatedly costs little.
+ */
 export function waysOf(procedure: Procedure): Ways {
-  const kept = known.get(procedure);
+  return waysWhile(procedure, () => true);
+}
+
+/**
+ * The ways of a procedure over the routes that are a way at the moment: those without `needs`, and those for whose
+ * needs `holds` is true ([PRO13]). Cached like {@link waysOf}, once for each set of routes.
+ */
+export function waysWhile(procedure: Procedure, holds: (needs: StateValues) => boolean): Ways {
+  const isOpen = procedure.routes.map(({ needs }) => needs === undefined || holds(needs));
+  const key = isOpen.every(Boolean) ? "" : isOpen.map(Number).join("");
+  const sets = known.get(procedure) ?? new Map<string, Ways>();
+  known.set(procedure, sets);
+  const kept = sets.get(key);
   if (kept) return kept;
-  const quickest = finder(procedure.routes, ({ time }) => time) as Ways["quickest"];
+  const ways = waysOver(
+    procedure,
+    procedure.routes.filter((_, index) => isOpen[index]),
+  );
+  sets.set(key, ways);
+  return ways;
+}
+
+function waysOver(procedure: Procedure, routes: readonly Route[]): Ways {
+  const quickest = finder(routes, ({ time }) => time) as Ways["quickest"];
   const refuges = procedure.places.filter(({ refuge }) => refuge).map(({ id }) => id);
   const home = new Map<PlaceId, ReturnType<Ways["toRefuge"]>>();
   const legs = new Map<string, Metres>();
-  for (const { between, length } of procedure.routes) {
+  for (const { between, length } of routes) {
     const key = [...between].sort().join(" ");
     const known = legs.get(key);
     if (known === undefined || length < known) legs.set(key, length);
   }
-  const ways: Ways = {
+  return {
     quickest,
     leg: (a, b) => (a === b ? (0 as Metres) : (legs.get([a, b].sort().join(" ")) ?? null)),
-    shortest: finder(procedure.routes, ({ length }) => length) as Ways["shortest"],
+    shortest: finder(routes, ({ length }) => length) as Ways["shortest"],
     toRefuge: (from) => {
       const found = home.get(from);
       if (found !== undefined) return found;
@@ -114,6 +138,4 @@ export function waysOf(procedure: Procedure): Ways {
       return nearest;
     },
   };
-  known.set(procedure, ways);
-  return ways;
 }

@@ -1,9 +1,11 @@
-import { message, words } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Network } from "../order/index.ts";
-import type { Change, CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
+import type { CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
-import type { Duration, PlaceId, StepId } from "../units/index.ts";
+import type { Duration, PlaceId } from "../units/index.ts";
 import { longest, NO_TIME } from "../units/index.ts";
+import { openRoutes } from "./open-routes.ts";
+import { notThere, noWay, wayClosed } from "./passage-findings.ts";
 import type { Ways } from "./ways.ts";
 import { waysOf } from "./ways.ts";
 
@@ -38,12 +40,12 @@ export function isPlaced({ station, start }: CrewMember): boolean {
 
 /**
  * Follows every lane of a network from its `start` through the steps that name a place ([PRO7]), and works out the
- * durations of translations.
+ * durations of translations. A route with `needs` is a way only for a step before which its states are as it needs in
+ * every order that the network allows ([PRO13]).
  */
-export function whereaboutsOf(
-  { outline, activity, lanes }: Network,
-  ways: Ways = waysOf(outline.procedure),
-): Whereabouts {
+export function whereaboutsOf(network: Network): Whereabouts {
+  const { outline, activity, lanes } = network;
+  const open = openRoutes(network);
   const from = outline.steps.map(({ performers }): (PlaceId | null)[] => performers.map(() => null));
   const findings: Finding[] = [];
   for (const [lane, indices] of lanes.entries()) {
@@ -55,22 +57,40 @@ export function whereaboutsOf(
       if (!entry) continue;
       const { step } = entry;
       if (step.at !== undefined && place !== null && step.at !== place) {
-        findings.push(notThere({ outline, entry, member, from: place, to: step.at }, ways));
+        findings.push(
+          notThere({ outline, entry, member, from: place, to: step.at }, nextPlace(outline, indices, index)),
+        );
       }
       if (step.at !== undefined) place = step.at;
       const seat = from[index];
       if (seat) seat[entry.performers.indexOf(lane)] = place;
-      if (step.to !== undefined) place = step.to;
+      if (step.to === undefined) continue;
+      if (place !== null && open !== null) {
+        const closed = wayClosed({ outline, entry, member, from: place, to: step.to }, open);
+        if (closed) findings.push(closed);
+      }
+      place = step.to;
     }
   }
   const times = outline.steps.map((entry): StepTime => {
     if (!activity.active[entry.index]) return NONE;
     if (entry.step.time) return entry.step.time;
+    const ways = open === null ? waysOf(outline.procedure) : open.before(entry.index);
     const taken = translationTime({ outline, entry, from: from[entry.index] ?? [], ways });
     findings.push(...taken.findings);
     return { low: taken.time, likely: taken.time, high: taken.time };
   });
   return { from, times, findings };
+}
+
+/** The first place that a lane names behind a step, whether something is done there or it goes there. */
+function nextPlace(outline: Outline, lane: readonly number[], index: number): NextPlace {
+  for (const next of lane.slice(lane.indexOf(index) + 1)) {
+    const step = outline.steps[next]?.step;
+    if (step?.at !== undefined || step?.to !== undefined)
+      return { at: step.at ?? null, to: step.at === undefined ? (step.to ?? null) : null };
+  }
+  return { at: null, to: null };
 }
 
 interface Translation {
@@ -95,7 +115,8 @@ function translationTime({ outline, entry, from, ways }: Translation): {
       if (member && isPlaced(member)) findings.push(noWay({ outline, entry, member, from: null, to }));
       return [];
     }
-    const way = ways.quickest(place, to);
+    // Where a state closes the only way, that has a finding of its own, and the rest is looked at as if it were open.
+    const way = ways.quickest(place, to) ?? waysOf(outline.procedure).quickest(place, to);
     if (!way && member) findings.push(noWay({ outline, entry, member, from: place, to }));
     return way ? [way.cost] : [];
   });
@@ -107,72 +128,4 @@ function translationTime({ outline, entry, from, ways }: Translation): {
     );
   }
   return { time: longest(...times), findings };
-}
-
-const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.label ?? place;
-
-/** A crew member who would have to get from one place to another for a step; `from` is `null` when unknown. */
-interface Passage<From extends PlaceId | null> {
-  readonly outline: Outline;
-  readonly entry: OutlineStep;
-  readonly member: CrewMember;
-  readonly from: From;
-  readonly to: PlaceId;
-}
-
-function notThere({ outline, entry, member, from, to }: Passage<PlaceId>, ways: Ways): Finding {
-  const astray = message("place/not-there", {
-    crew: member.call,
-    place: labelOf(outline, from),
-    step: entry.step.id,
-    at: labelOf(outline, to),
-  });
-  return finding("error", "place/not-there", `${entry.pointer}/at`, astray, {
-    steps: [entry.step.id as StepId],
-    things: [member.id, to],
-    mend: ways.quickest(from, to) ? [translationBefore(outline, entry, member, to)] : null,
-  });
-}
-
-/** The change that inserts a translation before a step, under the same conditions as the step. */
-function translationBefore(
-  outline: Outline,
-  { step, task }: OutlineStep,
-  member: CrewMember,
-  to: PlaceId,
-): Change {
-  const { tasks, contingencies } = outline.procedure;
-  const taken = new Set<string>(
-    [tasks, ...contingencies.map((one) => one.tasks)]
-      .flat()
-      .flatMap((task) => task.steps.map(({ id }) => id)),
-  );
-  const base = `${member.id}-to-${to}`;
-  let id = base;
-  for (let count = 2; taken.has(id); count += 1) id = `${base}-${count}`;
-  const add = {
-    id,
-    by: [member.id],
-    // The text becomes the author's own once the change is made: it is written in the language in use.
-    do: words("place/move-to", { place: labelOf(outline, to) }),
-    to,
-    ...(step.when ? { when: step.when } : {}),
-  };
-  const before = task.steps[task.steps.findIndex((one) => one.id === step.id) - 1];
-  return before ? { add, behind: before.id } : { add, first: task.id };
-}
-
-function noWay({ outline, entry, member, from, to }: Passage<PlaceId | null>): Finding {
-  const why =
-    from === null
-      ? message("place/no-way-unknown", { crew: member.call, step: entry.step.id })
-      : message("place/no-way", {
-          from: labelOf(outline, from),
-          to: labelOf(outline, to),
-          step: entry.step.id,
-        });
-  return finding("error", "place/no-way", `${entry.pointer}/to`, why, {
-    steps: [entry.step.id],
-    things: [member.id, to],
-  });
 }

@@ -67,7 +67,8 @@ describe("custody findings", () => {
     const hand = (by: string[]) =>
       step("hand", by, 1, { do: "Hand the saw to EV2", moves: [{ item: "saw", to: { crew: "ev2" } }] });
     expect(codes([hand(["ev1"])], withItems(items))).toEqual(["error custody/receiver-absent"]);
-    expect(codes([hand(["ev1", "ev2"])], withItems(items))).toEqual([]);
+    const go = step("go", "ev1", null, { do: "Go to the boom", to: "boom" });
+    expect(codes([go, hand(["ev1", "ev2"])], withItems(items))).toEqual([]);
     const leave = step("leave", "ev1", 1, {
       do: "Leave the saw",
       moves: [{ item: "saw", to: { place: "boom" } }],

@@ -119,7 +119,11 @@ describe("a mend", () => {
 
   it("[CHK1] puts the missing translation before a step", () => {
     const file = fileWith(
-      [step("ev1-to-boom", "iv", 1), step("work", ["ev1", "ev2"], 5, { at: "boom" })],
+      [
+        step("ev1-to-boom", "iv", 1),
+        step("work", ["ev1", "ev2"], 5, { at: "boom" }),
+        step("home", ["ev1", "ev2"], null, { to: "hatch" }),
+      ],
       OUTSIDE,
     );
     const mended = mendedIn(file);
@@ -129,13 +133,28 @@ describe("a mend", () => {
     expect(patchOf(file, mended[0]?.mend ?? null)).toEqual([
       { op: "add", path: "/tasks/0/steps/1", value: add },
     ]);
-    const first = fileWith([step("work", "ev1", 5, { at: "boom" })], OUTSIDE);
+    const first = fileWith(
+      [step("work", "ev1", 5, { at: "boom" }), step("more", "ev1", 5, { at: "boom" })],
+      OUTSIDE,
+    );
     expect(mendedIn(first)[0]?.mend).toMatchObject([{ add: { id: "ev1-to-boom" }, first: "all" }]);
     const cutOff = { ...OUTSIDE, routes: [] };
     expect(check(fileWith([step("work", "ev1", 5, { at: "boom" })], cutOff))[0]).toMatchObject({
       code: "place/not-there",
       mend: null,
     });
+  });
+
+  it("[CHK1] corrects the place of a step where the next one shows it, and guesses at nothing", () => {
+    const misplaced = fileWith(
+      [step("work", "ev1", 5, { at: "boom" }), step("more", "ev1", 5, { at: "hatch" })],
+      OUTSIDE,
+    );
+    expect(mendedIn(misplaced).map(({ mend }) => mend)).toContainEqual([
+      { change: "work", set: { at: "hatch" } },
+    ]);
+    const alone = fileWith([step("work", "ev1", 5, { at: "boom" })], OUTSIDE);
+    expect(check(alone).map(({ code, mend }) => [code, mend])).toEqual([["place/not-there", null]]);
   });
 
   it("[CHK1] keeps a step's conditions in the translation before it", () => {

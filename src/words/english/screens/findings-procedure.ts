@@ -84,6 +84,14 @@ export const findingsOfProcedureWords = {
   "custody/would-be-inside-itself": '{$item} would be inside itself after "{$step}".',
   "custody/not-held":
     'In "{$step}" {$crew :list style=chained} cannot move {$item}: it is {$where :message}.',
+  "custody/hand-over-apart":
+    'In "{$step}" {$item} cannot pass between them: {$giver} is {$giverAt :message}, {$receiver} {$receiverAt :message}. Let both be at one place first, or say with "at" where it is done.',
+  "custody/hands-full":
+    'After "{$step}", at PET {$at :clock}, {$crew} has {$items :list style=chained} in hand, which takes {$needed :integer} hands. Put something away first, or hand it over.',
+  "custody/hands-full-at-start":
+    "At PET {$at :clock} {$crew} has {$items :list style=chained} in hand, which takes {$needed :integer} hands. Let something start elsewhere.",
+  "place/inside-works-outside":
+    '"{$step}" is done at {$place}, which is outside, and nobody who does it is: {$crew :list style=chained}. Name somebody who is outside, or take the place away.',
   "custody/receiver-absent": 'In "{$step}" {$item} passes to {$crew}, who does not take part in the step.',
   "custody/place-not-there":
     'In "{$step}" {$item} is left at {$place}, but nobody who does the step is there.',
@@ -95,6 +103,8 @@ export const findingsOfProcedureWords = {
   "custody/where-nowhere": "nowhere",
   "custody/where-unknown": "at an unknown place",
   "custody/where-crew": "with {$crew :list style=chained}",
+  "custody/where-inside": "inside",
+  "custody/where-ground": "on the ground",
   "custody/where-place": "at {$place}",
   "custody/where-item": "in {$item}",
 } as const;

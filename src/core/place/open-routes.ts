@@ -1,0 +1,36 @@
+import type { Network, UnmetNeed } from "../order/index.ts";
+import { happensBefore, stateTurnsOf, unmetNeeds } from "../order/index.ts";
+import type { StateValues } from "../procedure/index.ts";
+import type { PlaceId, StateId } from "../units/index.ts";
+import type { Ways } from "./ways.ts";
+import { waysWhile } from "./ways.ts";
+
+/** Which routes are a way when a step begins, whatever order the network allows ([PRO13]). */
+export interface OpenRoutes {
+  /** The ways over the routes that are open for certain when a step begins. */
+  before(step: number): Ways;
+  /** Why the route between two places may be closed when a step begins: each state that it needs otherwise. */
+  closedBetween(step: number, a: PlaceId, b: PlaceId): (UnmetNeed & { readonly needed: string })[];
+}
+
+/**
+ * The open routes of a network; `null` when no route has `needs`. Steps in a deadlock or behind one, of which nothing
+ * is known, find every route open.
+ */
+export function openRoutes(network: Network): OpenRoutes | null {
+  const { procedure } = network.outline;
+  if (procedure.routes.every(({ needs }) => needs === undefined)) return null;
+  const order = happensBefore(network);
+  const turns = stateTurnsOf(order);
+  const unmet = (step: number, needs: StateValues) =>
+    order.clock(step) ? unmetNeeds(turns, step, needs) : [];
+  return {
+    before: (step) => waysWhile(procedure, (needs) => unmet(step, needs).length === 0),
+    closedBetween: (step, a, b) =>
+      procedure.routes.flatMap(({ between, needs }) =>
+        needs && between.includes(a) && between.includes(b)
+          ? unmet(step, needs).map((one) => ({ ...one, needed: needs[one.state as StateId] ?? "" }))
+          : [],
+      ),
+  };
+}

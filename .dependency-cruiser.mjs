@@ -26,6 +26,7 @@ export const importTable = {
     "words",
   ],
   "core/check": [
+    "core/changes",
     "core/units",
     "core/procedure",
     "core/order",

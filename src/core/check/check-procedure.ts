@@ -4,17 +4,27 @@ import { happensBefore } from "../order/index.ts";
 import { reachFindings, sharedRouteFindings } from "../place/index.ts";
 import type { Plan, PlanOptions } from "../plan/index.ts";
 import { planOf } from "../plan/index.ts";
-import type { Finding, Outcomes, Outline, ReadProcedure } from "../procedure/index.ts";
-import { activityOf, finding, outlineOf, readProcedure, scenariosOf } from "../procedure/index.ts";
+import type { Finding, GetAheads, Outcomes, Outline, ReadProcedure, Task } from "../procedure/index.ts";
+import {
+  activityOf,
+  finding,
+  outlineOf,
+  parseProcedure,
+  readProcedure,
+  scenariosOf,
+} from "../procedure/index.ts";
+import type { TaskId } from "../units/index.ts";
 import { custodyFindings } from "./custody-findings.ts";
+import { inListOrder, withCauses } from "./following.ts";
+import type { LonelyGetAhead } from "./get-ahead-findings.ts";
+import { getAheadSets, neededGetAhead } from "./get-ahead-findings.ts";
 import { raceFindings } from "./order-findings.ts";
 import { peopleFindings } from "./people-findings.ts";
 import { procedureFindings, watchFindings } from "./procedure-findings.ts";
 import { noReturnFindings, refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
 import { stateFindings } from "./state-findings.ts";
 import { textFindings } from "./text-findings.ts";
-
-const LEVELS = { error: 0, caution: 1, advice: 2 } as const;
+import { withTriedMends } from "./tried-mends.ts";
 
 /** The findings of the checker, and the procedure when it could be read. */
 export interface Checked extends ReadProcedure {
@@ -26,34 +36,31 @@ export interface Checked extends ReadProcedure {
 export type CheckOptions = Pick<PlanOptions, "start" | "light">;
 
 /**
- * Checks an outline in every scenario ([ORD4]), both without and with get-ahead tasks. Scenarios that perform the
- * same steps are checked once. Returns each finding once, errors first. A finding that only occurs in other scenarios
- * than the expected one says in which.
+ * Checks an outline in every scenario ([ORD4]): without get-ahead tasks, with all of them, and with each alone
+ * ([PRO16]). Scenarios that perform the same steps are checked once. Returns each finding once, errors first, with what
+ * follows from it under it. A finding that only occurs in other scenarios than the expected one says in which. The mends
+ * are not tried; {@link checkProcedureText} does that.
  */
 export function checkOutline(outline: Outline, options: CheckOptions = {}): Finding[] {
   const scenarios = scenariosOf(outline);
   const found = new Map<string, Finding>();
   const performed = outline.steps.map(() => false);
   const seen = new Set<string>();
-  const hasGetAheads = outline.steps.some(({ getAhead }) => getAhead);
+  const lonely = new Map<TaskId, LonelyGetAhead>();
   for (const outcomes of scenarios.outcomes) {
-    for (const getAheads of hasGetAheads ? [false, true] : [false]) {
+    for (const { getAheads, alone } of getAheadSets(outline, outcomes, scenarios.outcomes.length)) {
       const { active } = activityOf(outline, outcomes, getAheads);
       const key = active.map(Number).join("");
       if (seen.has(key)) continue;
       seen.add(key);
       for (const [index, isActive] of active.entries()) if (isActive) performed[index] = true;
-      const plan = planOf(outline, { ...options, outcomes, getAheads });
-      const isExpected = outcomes.size === 0 && !getAheads;
-      const findings = [
-        ...(getAheads ? withGetAheads(plan.findings) : plan.findings),
-        ...scenarioFindings(plan, getAheads),
-        ...(isExpected ? watchFindings(plan) : []),
-      ];
-      for (const one of findings) {
+      const isExpected = outcomes.size === 0 && getAheads === false;
+      const missed: string[] = [];
+      for (const one of runFindings(outline, { ...options, outcomes, getAheads })) {
         const at = keyOf(one);
         if (found.has(at)) continue;
-        const conditions = isExpected ? [] : conditionsOf(outcomes, getAheads);
+        if (alone && one.level === "error") missed.push(at);
+        const conditions = isExpected ? [] : conditionsOf(outcomes, getAheads, alone);
         found.set(
           at,
           conditions.length > 0
@@ -61,14 +68,39 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
             : one,
         );
       }
+      if (alone && missed.length > 0 && !lonely.has(alone.id))
+        lonely.set(alone.id, { task: alone, outcomes, missed });
     }
   }
+  for (const one of lonely.values()) {
+    const needs = neededGetAhead(outline, one, (getAheads) =>
+      runFindings(outline, { ...options, outcomes: one.outcomes, getAheads }).map(keyOf),
+    );
+    for (const key of one.missed) {
+      const follower = found.get(key);
+      if (follower) found.set(key, { ...follower, follows: needs });
+    }
+    found.set(keyOf(needs), needs);
+  }
+  return inListOrder(
+    withCauses(outline, [
+      ...found.values(),
+      ...procedureFindings(outline, scenarios.complete ? performed : null),
+      ...textFindings(outline),
+      ...(scenarios.complete ? [] : [notAllScenarios(scenarios.outcomes.length)]),
+    ]),
+  );
+}
+
+/** Returns the findings of one scenario with some get-aheads. */
+function runFindings(outline: Outline, options: PlanOptions): Finding[] {
+  const plan = planOf(outline, options);
+  const isExpected = options.outcomes?.size === 0 && options.getAheads === false;
   return [
-    ...found.values(),
-    ...procedureFindings(outline, scenarios.complete ? performed : null),
-    ...textFindings(outline),
-    ...(scenarios.complete ? [] : [notAllScenarios(scenarios.outcomes.length)]),
-  ].sort((a, b) => LEVELS[a.level] - LEVELS[b.level]);
+    ...(options.getAheads === false ? plan.findings : withGetAheads(plan.findings)),
+    ...scenarioFindings(plan, options.getAheads !== false),
+    ...(isExpected ? watchFindings(plan) : []),
+  ];
 }
 
 /** Returns the findings for the plan of one scenario, in addition to those that the plan itself has. */
@@ -109,17 +141,36 @@ function notAllScenarios(checked: number): Finding {
   return finding("caution", "order/not-all-scenarios", "", some);
 }
 
-function conditionsOf(outcomes: Outcomes, getAheads: boolean): Message[] {
+function conditionsOf(outcomes: Outcomes, getAheads: GetAheads, alone: Task | null): Message[] {
+  const which = alone
+    ? [message("check/when-get-ahead", { task: alone.title })]
+    : getAheads === false
+      ? []
+      : [message("check/when-get-aheads")];
   return [
     ...[...outcomes].map(([decision, outcome]) => message("check/when-outcome", { decision, outcome })),
-    ...(getAheads ? [message("check/when-get-aheads")] : []),
+    ...which,
   ];
 }
 
-/** Checks the text of a procedure file. Returns all findings, each with its position in the file. Never throws. */
+/** The most steps that are looked at, over all scenarios, when mends are tried. A check is a second or two of it. */
+const MOST_STEPS_TRIED = 50_000;
+
+/**
+ * Checks the text of a procedure file. Returns all findings, each with its position in the file, and only those mends
+ * that were tried and mend nothing but their own finding ([CHK1]). Never throws.
+ */
 export function checkProcedureText(text: string, options: CheckOptions = {}): Checked {
   const read = readProcedure(text);
   if (!read.procedure) return { ...read, outline: null };
   const outline = outlineOf(read.procedure);
-  return { ...read, outline, findings: [...read.findings, ...read.locate(checkOutline(outline, options))] };
+  const checkFile = (file: unknown): readonly Finding[] => {
+    const { procedure, findings } = parseProcedure(file);
+    return procedure ? [...findings, ...checkOutline(outlineOf(procedure), options)] : findings;
+  };
+  const found = checkOutline(outline, options);
+  const scenarios = scenariosOf(outline).outcomes.length;
+  const most = Math.floor(MOST_STEPS_TRIED / Math.max(1, outline.steps.length * scenarios));
+  const findings = read.file ? withTriedMends(read.file, found, checkFile, most) : found;
+  return { ...read, outline, findings: [...read.findings, ...read.locate(findings)] };
 }

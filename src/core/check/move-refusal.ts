@@ -4,7 +4,7 @@ import type { Custody } from "../custody/index.ts";
 import { crewHolding, holderOf, isWithin } from "../custody/index.ts";
 import { isPlaced } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
-import type { Change, Location, OutlineStep } from "../procedure/index.ts";
+import type { Location, Mend, OutlineStep } from "../procedure/index.ts";
 import type { CrewId, ItemId } from "../units/index.ts";
 import { callsOf, labelOf, placeLabel, whereMessage } from "./item-words.ts";
 
@@ -12,7 +12,7 @@ import { callsOf, labelOf, placeLabel, whereMessage } from "./item-words.ts";
 export interface Refusal {
   readonly code: string;
   readonly message: Message;
-  readonly mend?: readonly Change[] | null;
+  readonly mend?: Mend | null;
 }
 
 /** Returns why the performers of a step cannot move an item, or `null` when they can. */
@@ -127,7 +127,7 @@ function apartAtHandOver(
  * Returns the change that adds a receiver to the performers of a step. Returns `null` when the receiver is not where
  * the step is done, or when the change could cause a deadlock.
  */
-function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: CrewId): Change[] | null {
+function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: CrewId): Mend | null {
   const lane = outline.lane(crew);
   const member = outline.crew[lane];
   const pointsForward = network.before.some((links) => links.some(({ from, to }) => from > to));
@@ -142,7 +142,13 @@ function withReceiver({ outline, network }: Plan, entry: OutlineStep, crew: Crew
     }
     if (place !== at) return null;
   }
-  return [{ change: entry.step.id, set: { by: [...entry.step.by, crew] } }];
+  return {
+    changes: [{ change: entry.step.id, set: { by: [...entry.step.by, crew] } }],
+    says: message("custody/mend-receiver", {
+      step: entry.step.id,
+      crew: outline.crewMember(crew)?.call ?? crew,
+    }),
+  };
 }
 
 /** Returns the places of the performers of a step at its start and at its end. */

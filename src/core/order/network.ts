@@ -1,6 +1,6 @@
 import TinyQueue from "tinyqueue";
 import { message } from "../../words/index.ts";
-import type { Activity, Change, Finding, Outline } from "../procedure/index.ts";
+import type { Activity, Finding, Mend, Outline } from "../procedure/index.ts";
 import { finding, lanesOf } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
 import { formatDuration, NO_TIME } from "../units/index.ts";
@@ -157,7 +157,7 @@ export function deadlockFinding(network: Network): Finding | null {
  * The change that drops the single `after` in the ring that points forwards in reading order. Returns `null` when there
  * are several, or when dropping it leaves a deadlock.
  */
-function withoutForwardLink({ outline, activity, before, behind, ring }: Network): Change[] | null {
+function withoutForwardLink({ outline, activity, before, behind, ring }: Network): Mend | null {
   const forward = ring.filter(({ from, to, because }) => because === "after" && from > to);
   const [link] = forward;
   if (!link || forward.length > 1) return null;
@@ -172,9 +172,14 @@ function withoutForwardLink({ outline, activity, before, behind, ring }: Network
   const waiting = outline.steps[link.to]?.step;
   const named = outline.steps[link.from]?.step.id;
   if (!waiting) return null;
-  const after = waiting.after.flatMap(({ step, lag }) => {
+  const after = waiting.after.flatMap(({ step, lag, within }) => {
     if (step === named) return [];
-    return lag === NO_TIME ? step : { step, lag: formatDuration(lag) };
+    const wait = lag === NO_TIME ? {} : { lag: formatDuration(lag) };
+    const most = within === null ? {} : { within: formatDuration(within) };
+    return lag === NO_TIME && within === null ? step : { step, ...wait, ...most };
   });
-  return [{ change: waiting.id, set: { after } }];
+  return {
+    changes: [{ change: waiting.id, set: { after } }],
+    says: message("order/mend-deadlock", { step: waiting.id, other: String(named) }),
+  };
 }

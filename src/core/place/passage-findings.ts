@@ -1,6 +1,6 @@
 import { message, words } from "../../words/index.ts";
 import { stateLabel, valueLabel } from "../order/index.ts";
-import type { Change, CrewMember, Finding, Outline, OutlineStep } from "../procedure/index.ts";
+import type { Change, CrewMember, Finding, Mend, Outline, OutlineStep } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { PlaceId, StepId } from "../units/index.ts";
 import type { OpenRoutes } from "./open-routes.ts";
@@ -41,14 +41,23 @@ export function notThere({ outline, entry, member, from, to }: Passage<PlaceId>,
   });
 }
 
-function mendOfPlace(
-  { outline, entry, member, from, to }: Passage<PlaceId>,
-  next: NextPlace,
-): Change[] | null {
-  if (next.at === from) return [{ change: entry.step.id, set: { at: from } }];
+function mendOfPlace({ outline, entry, member, from, to }: Passage<PlaceId>, next: NextPlace): Mend | null {
+  if (next.at === from) {
+    return {
+      changes: [{ change: entry.step.id, set: { at: from } }],
+      says: message("place/mend-at", { step: entry.step.id, place: labelOf(outline, from) }),
+    };
+  }
   // Whoever goes back afterwards to where they are now was meant to go away first.
   return (next.at === to || next.to === from) && waysOf(outline.procedure).quickest(from, to)
-    ? [translationBefore(outline, entry, member, to)]
+    ? {
+        changes: [translationBefore(outline, entry, member, to)],
+        says: message("place/mend-translation", {
+          step: entry.step.id,
+          crew: member.call,
+          place: labelOf(outline, to),
+        }),
+      }
     : null;
 }
 

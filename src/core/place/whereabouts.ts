@@ -5,6 +5,7 @@ import { finding } from "../procedure/index.ts";
 import type { Duration, PlaceId } from "../units/index.ts";
 import { longest, NO_TIME } from "../units/index.ts";
 import { openRoutes } from "./open-routes.ts";
+import type { NextPlace } from "./passage-findings.ts";
 import { notThere, noWay, wayClosed } from "./passage-findings.ts";
 import type { Ways } from "./ways.ts";
 import { waysOf } from "./ways.ts";

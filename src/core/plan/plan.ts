@@ -6,7 +6,7 @@ import type { Network } from "../order/index.ts";
 import { deadlockFinding, networkOf } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
 import { whereaboutsOf } from "../place/index.ts";
-import type { Finding, Outcomes, Outline } from "../procedure/index.ts";
+import type { Finding, GetAheads, Outcomes, Outline } from "../procedure/index.ts";
 import { AS_EXPECTED, activityOf, finding } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
@@ -22,8 +22,8 @@ export interface PlanOptions {
   readonly start?: Instant | null;
   /** Day and night from `start` on; `null` when unknown. */
   readonly light?: Light | null;
-  /** True to plan get-ahead tasks too ([PRO9]). */
-  readonly getAheads?: boolean;
+  /** The get-ahead tasks that are planned too ([PRO9]); none unless given. */
+  readonly getAheads?: GetAheads;
 }
 
 /** The plan of one scenario. */

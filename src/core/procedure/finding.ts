@@ -20,6 +20,9 @@ export type PatchOperation =
  */
 export type FindingLevel = "error" | "caution" | "advice";
 
+/** A finding named by another one. */
+export type Cause = Pick<Finding, "code" | "pointer">;
+
 /** One thing that the checker reports about a procedure ([CHK1]). */
 export interface Finding {
   readonly level: FindingLevel;
@@ -40,11 +43,21 @@ export interface Finding {
    * applied unasked.
    */
   readonly mend: readonly Change[] | null;
+  /** What the mend does, as a sentence; `null` without a mend. */
+  readonly mendSays: Message | null;
+  /** The finding that this one follows from: once that is mended, this one is probably gone. `null` for most. */
+  readonly follows: Cause | null;
   /**
    * Used where the file does not read as a procedure, so that there is nothing to change: a JSON Patch of the file that
    * repairs only this finding. `null` when there is more than one way to repair it. Never applied unasked.
    */
   readonly repair: readonly PatchOperation[] | null;
+}
+
+/** Changes that mend a finding, with what they do as a sentence. */
+export interface Mend {
+  readonly changes: readonly Change[];
+  readonly says: Message;
 }
 
 /** Makes a finding without a position in the file. Everything that is left out of the options is empty or `null`. */
@@ -56,7 +69,7 @@ export function finding(
   concerned: {
     readonly steps?: readonly StepId[];
     readonly things?: readonly string[];
-    readonly mend?: readonly Change[] | null;
+    readonly mend?: Mend | null;
     readonly repair?: readonly PatchOperation[] | null;
   } = {},
 ): Finding {
@@ -68,7 +81,9 @@ export function finding(
     steps: concerned.steps ?? [],
     things: concerned.things ?? [],
     position: null,
-    mend: concerned.mend ?? null,
+    mend: concerned.mend?.changes ?? null,
+    mendSays: concerned.mend?.says ?? null,
+    follows: null,
     repair: concerned.repair ?? null,
   };
 }

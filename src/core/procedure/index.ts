@@ -11,7 +11,7 @@ export type {
   RenameChange,
 } from "./change.ts";
 export { CHANGE_LISTS, changeForms, changeSchema } from "./change.ts";
-export type { FilePosition, Finding, FindingLevel, PatchOperation } from "./finding.ts";
+export type { Cause, FilePosition, Finding, FindingLevel, Mend, PatchOperation } from "./finding.ts";
 export { finding, hasErrors } from "./finding.ts";
 export { inFormatOfItsKeys } from "./format-keys.ts";
 export type { PathPart } from "./json-pointer.ts";
@@ -22,7 +22,7 @@ export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf } from "./outline.ts";
 export type { ReadProcedure } from "./read-procedure.ts";
 export { parseProcedure, procedureFileOf, readProcedure } from "./read-procedure.ts";
-export type { Activity, Outcomes, Scenarios } from "./scenario.ts";
+export type { Activity, GetAheads, Outcomes, Scenarios } from "./scenario.ts";
 export { AS_EXPECTED, activityOf, lanesOf, MOST_SCENARIOS, scenariosOf } from "./scenario.ts";
 export type {
   Alert,

@@ -1,11 +1,18 @@
-import type { DecisionId } from "../units/index.ts";
+import type { DecisionId, TaskId } from "../units/index.ts";
 import type { Outline, OutlineStep } from "./outline.ts";
+import type { Task } from "./schema.ts";
 
 /** The outcomes of decisions, by decision id. A decision that is missing counts as its `expect` ([PRO5]). */
 export type Outcomes = ReadonlyMap<DecisionId, string>;
 
 /** No decision has been taken, so every one counts as its `expect`. */
 export const AS_EXPECTED: Outcomes = new Map();
+
+/** Which get-ahead tasks are performed: all, none, or those named ([PRO9], [PRO16]). */
+export type GetAheads = boolean | ReadonlySet<TaskId>;
+
+const isDone = (getAheads: GetAheads, { id }: Task) =>
+  typeof getAheads === "boolean" ? getAheads : getAheads.has(id);
 
 /** Which steps of an outline are performed. */
 export interface Activity {
@@ -17,14 +24,14 @@ export interface Activity {
 
 /**
  * Returns the steps that are active with the given outcomes. A step is active when every decision named in its `when`
- * arises (the step that makes it is active) and has the outcome given there. With `getAheads` false the steps of
- * get-ahead tasks are left out ([PRO9]).
+ * arises (the step that makes it is active) and has the outcome given there. The steps of
+ * get-ahead tasks that `getAheads` leaves out are inactive ([PRO9]).
  */
-export function activityOf(outline: Outline, outcomes: Outcomes, getAheads: boolean): Activity {
+export function activityOf(outline: Outline, outcomes: Outcomes, getAheads: GetAheads): Activity {
   const arising = new Set<DecisionId>();
-  const active = outline.steps.map(({ step, getAhead }) => {
+  const active = outline.steps.map(({ step, task, getAhead }) => {
     const isActive =
-      (getAheads || !getAhead) &&
+      (!getAhead || isDone(getAheads, task)) &&
       Object.entries(step.when ?? {}).every(
         ([decision, outcome]) =>
           arising.has(decision as DecisionId) &&

@@ -2,6 +2,11 @@
 export const findingsOfProcedureWords = {
   "check/when": "{$finding :message} (When {$conditions :list style=chained}.)",
   "check/when-outcome": '"{$decision}" comes out "{$outcome}"',
+  "check/when-get-ahead": 'of the get-ahead tasks only "{$task}" is done',
+  "task/needs-get-ahead":
+    'The get-ahead "{$task}" cannot be done without the get-ahead "{$other}". Make them one task, or let "{$task}" bring what it needs itself.',
+  "task/needs-get-aheads":
+    'The get-ahead "{$task}" cannot be done alone, only with all the others. Make them one task, or let "{$task}" bring what it needs itself.',
   "check/when-get-aheads": "get-ahead tasks are done",
   "order/not-all-scenarios":
     "There are more combinations of outcomes than can be checked one by one; every single and pairwise departure from the expected ones was checked ({$count :integer}).",
@@ -12,6 +17,10 @@ export const findingsOfProcedureWords = {
     '"{$step}" ({$crew :list style=chained}) waits on "{$other}", done by {$otherCrew :list style=chained}',
   "order/more-races":
     "More than {$most :integer} pairs of steps get in each other’s way over items; the rest are not listed.",
+  "order/mend-deadlock": '"{$other}" goes out of what "{$step}" comes after.',
+  "place/mend-at": '"{$step}" is done at {$place}.',
+  "place/mend-translation": 'Before "{$step}" {$crew} moves to {$place}.',
+  "custody/mend-receiver": '{$crew} takes part in "{$step}".',
   "order/race-moves":
     '"{$mover}" ({$moverCrew :list style=chained}) and "{$other}" ({$otherCrew :list style=chained}) both move {$item}, and nothing says which comes first. Let one come after the other.',
   "state/race":

@@ -1,8 +1,10 @@
-import type { Checked } from "../core/check/index.ts";
+import type { Checked, CheckOptions } from "../core/check/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
+import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError, watchFiles } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { mendOf, patchFor } from "./mend.ts";
+import { lightFromFile } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import { checkedFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -17,32 +19,49 @@ interface CheckedFile {
 /** The options of `check`. */
 export interface CheckArguments {
   readonly json?: boolean;
+  /** The instant of PET 0, without which windows that are given as instants are not known. */
+  readonly start?: Instant;
+  /** A file with the orbit's elements, for day and night from `start` on. */
+  readonly orbit?: string;
   /** Print the mend of this finding, counted from 1, instead of the findings. */
   readonly mend?: number;
   /** Check again whenever a file changes. */
   readonly watch?: boolean;
 }
 
-async function printMend(files: readonly string[], number: number, terminal: Terminal): Promise<ExitStatus> {
+async function printMend(
+  files: readonly string[],
+  number: number,
+  options: CheckOptions,
+  terminal: Terminal,
+): Promise<ExitStatus> {
   const [file] = files;
   if (file === undefined || files.length > 1) throw new UnusableInputError(words("cli/mend-one-file"));
-  terminal.out(`${JSON.stringify(mendOf(await checkedFile(file), number), null, 2)}\n`);
+  terminal.out(`${JSON.stringify(mendOf(await checkedFile(file, options), number), null, 2)}\n`);
   return EXIT.fine;
 }
 
 /** `check`: lists the findings of each file. A file that cannot be read does not stop the others from being checked. */
 export async function checkCommand(
   files: readonly string[],
-  { json = false, mend, watch = false }: CheckArguments,
+  { json = false, mend, watch = false, start, orbit }: CheckArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
-  if (mend !== undefined) return printMend(files, mend, terminal);
-  if (watch) return watchFiles(files, () => checkCommand(files, { json }, terminal));
+  const options = { start: start ?? null, light: await lightFromFile(orbit, start) };
+  if (mend !== undefined) return printMend(files, mend, options, terminal);
+  if (watch) {
+    const again = {
+      json,
+      ...(start === undefined ? {} : { start }),
+      ...(orbit === undefined ? {} : { orbit }),
+    };
+    return watchFiles(files, () => checkCommand(files, again, terminal));
+  }
   const checked: CheckedFile[] = [];
   let status: ExitStatus = EXIT.fine;
   for (const file of files) {
     try {
-      const one = await checkedFile(file);
+      const one = await checkedFile(file, options);
       checked.push({ file, checked: one });
       if (status === EXIT.fine && hasErrors(one.findings)) status = EXIT.findings;
     } catch (error) {
@@ -60,7 +79,7 @@ function inJson({ file, checked }: CheckedFile): object {
   return {
     file,
     findings: checked.findings.map((finding) => {
-      const { level, code, message, pointer, steps, things, position } = finding;
+      const { level, code, message, pointer, steps, things, position, mendSays } = finding;
       const mend = patchFor(checked, finding);
       return {
         level,
@@ -71,7 +90,8 @@ function inJson({ file, checked }: CheckedFile): object {
         things,
         line: position?.line ?? null,
         column: position?.column ?? null,
-        ...(mend ? { mend } : {}),
+        follows: finding.follows,
+        ...(mend ? { mend, ...(mendSays ? { mendSays: inWords(mendSays) } : {}) } : {}),
       };
     }),
   };
@@ -80,12 +100,19 @@ function inJson({ file, checked }: CheckedFile): object {
 const COUNTED = { error: "cli/errors", caution: "cli/cautions", advice: "cli/advice" } as const;
 
 function inLines({ file, checked: { findings } }: CheckedFile): string {
-  const lines = findings.map(({ level, code, message, pointer, position, mend, repair }, index) => {
+  const lines = findings.map((one, index) => {
+    const { level, code, message, pointer, position, mend, mendSays, repair, follows } = one;
     const where = position ? `${position.line}:${position.column}` : pointer || words("cli/the-file");
+    // What follows from another finding stands under it, set in.
+    const inset = follows ? "    " : "";
+    const number = index + 1;
+    const proposed = mendSays
+      ? words("cli/mend-proposed-says", { number, mend: plainText(inWords(mendSays)) })
+      : words("cli/mend-proposed", { number });
     return [
-      `  ${words(`cli/level-${level}`).padEnd(8)}${where.padEnd(9)} ${code}\n`,
-      `            ${plainText(inWords(message))}\n`,
-      ...((mend ?? repair) ? [`            ${words("cli/mend-proposed", { number: index + 1 })}\n`] : []),
+      `${inset}  ${words(`cli/level-${level}`).padEnd(8)}${where.padEnd(9)} ${code}\n`,
+      `${inset}            ${plainText(inWords(message))}\n`,
+      ...((mend ?? repair) ? [`${inset}            ${proposed}\n`] : []),
     ].join("");
   });
   const counts = (["error", "caution", "advice"] as const).flatMap((level) => {

@@ -1,4 +1,4 @@
-import type { Checked } from "../core/check/index.ts";
+import type { Checked, CheckOptions } from "../core/check/index.ts";
 import { checkProcedureText } from "../core/check/index.ts";
 import type { Entry, LineProblem } from "../core/log/index.ts";
 import { readLines } from "../core/log/index.ts";
@@ -18,8 +18,8 @@ import { UnusableInputError } from "./unusable-input-error.ts";
 const NO_PROCEDURE = /^file\/(not-json|other-format|newer-version|too-large)$/;
 
 /** Checks the procedure in a file. Rejects with {@link UnusableFileError} when there is no text to check. */
-export async function checkedFile(file: string): Promise<Checked> {
-  return checkProcedureText(await readText(file));
+export async function checkedFile(file: string, options: CheckOptions = {}): Promise<Checked> {
+  return checkProcedureText(await readText(file), options);
 }
 
 /** The outline of the procedure in a file, or the error findings that prevent it. */

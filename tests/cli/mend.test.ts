@@ -107,3 +107,35 @@ describe("check --watch", () => {
     expect(code === 0 || signal === "SIGTERM").toBe(true);
   }, 40_000);
 });
+
+describe("check in lines", () => {
+  it("[CHK1] sets in what follows from another finding, and says what a mend does", async () => {
+    const file = scratch.write(
+      "astray.procedure.json",
+      text(
+        fileWith(
+          [
+            step("work", "ev1", 5, { at: "boom" }),
+            step("more", "ev1", 5, { at: "boom" }),
+            step("back", "ev1", 5, { at: "hatch" }),
+          ],
+          {
+            crew: [{ id: "ev1", call: "EV1", station: "outside", start: "hatch" }],
+            places: [{ id: "hatch", refuge: true }, { id: "boom" }],
+            routes: [{ between: ["hatch", "boom"], length: 5, time: "PT1M" }],
+          },
+        ),
+      ),
+    );
+    const { out } = await tetherline("check", file);
+    const lines = out.split("\n");
+    expect(lines.filter((line) => line.includes("place/not-there")).map((line) => line.search(/\S/))).toEqual(
+      [2, 6],
+    );
+    const { out: json } = await tetherline("check", file, "--json");
+    const [first, second] =
+      (JSON.parse(json) as { files: { findings: object[] }[] }).files[0]?.findings ?? [];
+    expect(first).toMatchObject({ follows: null });
+    expect(second).toMatchObject({ follows: { code: "place/not-there", pointer: "/tasks/0/steps/0/at" } });
+  });
+});

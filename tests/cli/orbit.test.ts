@@ -116,3 +116,32 @@ describe("plan with an orbit", () => {
     expect((JSON.parse(out) as PlanDocument).steps).toHaveLength(3);
   });
 });
+
+describe("check with a start and an orbit", () => {
+  const long = scratch.write(
+    "long.procedure.json",
+    JSON.stringify(
+      fileWith([step("weld", "ev2", 90, { within: ["day"] })], {
+        windows: [{ id: "day", kind: "daylight" }],
+      }),
+    ),
+  );
+  const codesOf = async (...args: string[]) => {
+    const { status, out } = await tetherline("check", long, "--json", ...args);
+    const { files } = JSON.parse(out) as { files: { findings: { code: string }[] }[] };
+    return [status, ...(files[0]?.findings.map(({ code }) => code) ?? [])];
+  };
+
+  it("[PLN4] [LGT2] finds what does not fit into the day that there is, and without them says that it is not known", async () => {
+    const start = "2014-01-20T23:00:00Z";
+    expect(await codesOf()).toEqual([0, "window/not-known"]);
+    expect(await codesOf("--start", start)).toEqual([0, "window/not-known"]);
+    expect(await codesOf("--start", start, "--orbit", orbit)).toEqual([1, "window/no-fit"]);
+  });
+
+  it("[LGT1] an orbit without a start cannot be used", async () => {
+    const { status, err } = await tetherline("check", long, "--orbit", orbit);
+    expect(status).toBe(2);
+    expect(err).toMatch(/^[^\n]+\n$/);
+  });
+});

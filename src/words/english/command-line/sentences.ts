@@ -28,6 +28,7 @@ export const sentenceWords = {
   "cli/level-error": "ERROR",
   "cli/level-caution": "CAUTION",
   "cli/level-advice": "ADVICE",
+  "cli/mend-proposed-says": "A mend is proposed: {$mend} --mend {$number :integer} prints it.",
   "cli/mend-proposed": "A mend is proposed: --mend {$number :integer} prints it.",
   "cli/change-not-made": "Change {$number :integer} of {$file} cannot be made: {$why}.",
   "cli/changes-of-no-use": "{$file} is of no use: {$why}.",

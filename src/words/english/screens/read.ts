@@ -19,6 +19,7 @@ export const readWords = {
     "The checker has nothing to say. It checks order, places, custody and wording; it does not check judgement.",
   "read/more-findings": "{$count :integer} more stand at the steps they concern.",
   "read/contingencies": "Contingencies, not in the plan",
+  "read/follows": "It follows from another finding and is probably gone with that one.",
   "read/line": "line {$line :integer}",
   "read/waits": "{$crew} waits {$time :length}",
   "read/waits-for-hold": "{$crew} waits {$time :length} for the hold",

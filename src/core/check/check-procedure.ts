@@ -22,9 +22,12 @@ import { raceFindings } from "./order-findings.ts";
 import { peopleFindings } from "./people-findings.ts";
 import { procedureFindings, watchFindings } from "./procedure-findings.ts";
 import { noReturnFindings, refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
+import { sizeFindings } from "./size-findings.ts";
 import { stateFindings } from "./state-findings.ts";
 import { textFindings } from "./text-findings.ts";
 import { withTriedMends } from "./tried-mends.ts";
+import { unitFindings } from "./unit-findings.ts";
+import { writtenSteps } from "./written-steps.ts";
 
 /** The findings of the checker, and the procedure when it could be read. */
 export interface Checked extends ReadProcedure {
@@ -46,6 +49,7 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
   const found = new Map<string, Finding>();
   const performed = outline.steps.map(() => false);
   const seen = new Set<string>();
+  const written = writtenSteps(outline);
   const lonely = new Map<TaskId, LonelyGetAhead>();
   for (const outcomes of scenarios.outcomes) {
     for (const { getAheads, alone } of getAheadSets(outline, outcomes, scenarios.outcomes.length)) {
@@ -86,7 +90,9 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
     withCauses(outline, [
       ...found.values(),
       ...procedureFindings(outline, scenarios.complete ? performed : null),
-      ...textFindings(outline),
+      ...textFindings(outline, written),
+      ...unitFindings(outline, written),
+      ...sizeFindings(written),
       ...(scenarios.complete ? [] : [notAllScenarios(scenarios.outcomes.length)]),
     ]),
   );

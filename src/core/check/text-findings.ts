@@ -1,6 +1,9 @@
 import { message } from "../../words/index.ts";
-import type { Finding, Outline, OutlineStep } from "../procedure/index.ts";
+import { crewHolding, custodyAtStart, holderOf } from "../custody/index.ts";
+import type { Finding, Outline, Step } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
+import type { CrewId } from "../units/index.ts";
+import type { WrittenStep } from "./written-steps.ts";
 
 /** Matches words that often open a sentence but are never an imperative verb. */
 const NO_VERB =
@@ -21,31 +24,33 @@ const SECOND_VERB =
   /\band (?:attach|close|connect|detach|disconnect|demate|inspect|insert|install|loosen|mate|open|pull|push|release|remove|retrieve|stow|take|tighten|translate|undo|unlock|unscrew|verify) [\w"“]/i;
 
 /** Returns advice on the wording of steps ([CHK3]). */
-export function textFindings(outline: Outline): Finding[] {
-  return stepsWithPointers(outline).flatMap((entry) => [
-    ...wording(entry),
-    ...receiver(outline, entry),
-    ...selfConfirmed(outline, entry),
-  ]);
+export function textFindings(outline: Outline, steps: readonly WrittenStep[]): Finding[] {
+  // In reading order, which is near enough for wording: where an item comes from tells a hand-over from a step that takes it up.
+  const custody = new Map(custodyAtStart(outline.procedure));
+  return steps.flatMap((entry) => {
+    const passed = entry.step.moves.filter(({ item, to }) => {
+      const holder = holderOf(custody, item);
+      custody.set(item, to);
+      return holder !== null && isHandOver(entry.step, crewHolding(holder), crewHolding(to));
+    });
+    return [
+      ...wording(entry),
+      ...receiver(outline, entry, passed),
+      ...selfConfirmed(outline, entry),
+      ...unconfirmed(outline, entry, passed),
+    ];
+  });
 }
 
-type Worded = Pick<OutlineStep, "step" | "pointer">;
+/** True when one of those who do a step has the item before, and another one of them afterwards. */
+const isHandOver = ({ by }: Step, before: readonly CrewId[], after: readonly CrewId[]) =>
+  before.some((crew) => by.includes(crew)) &&
+  after.some((crew) => by.includes(crew) && !before.includes(crew));
 
-/** Returns all steps, including those of contingencies, which are read out like the others. */
-function stepsWithPointers({ steps, procedure }: Outline): Worded[] {
-  const aside = procedure.contingencies.flatMap(({ tasks }, index) =>
-    tasks.flatMap((task, taskIndex) =>
-      task.steps.map((step, stepIndex) => ({
-        step,
-        pointer: `/contingencies/${index}/tasks/${taskIndex}/steps/${stepIndex}`,
-      })),
-    ),
-  );
-  return [...steps, ...aside];
-}
+type Passed = readonly Step["moves"][number][];
 
 /** Returns a finding for a step whose only performer also confirms it. */
-function selfConfirmed(outline: Outline, { step, pointer }: Worded): Finding[] {
+function selfConfirmed(outline: Outline, { step, pointer }: WrittenStep): Finding[] {
   const by = step.confirm?.by;
   if (by === undefined || step.by.some((crew) => crew !== by)) return [];
   const call = outline.crewMember(by)?.call ?? by;
@@ -58,7 +63,24 @@ function selfConfirmed(outline: Outline, { step, pointer }: Worded): Finding[] {
   ];
 }
 
-function wording({ step, pointer }: Worded): Finding[] {
+/** Matches steps that join two things, which nobody sees to be joined but who looks. */
+const MATES = /^(?:mate|connect|plug in|couple|dock|berth)\b/i;
+
+/** Returns advice for a hand-over or a mate that nobody confirms ([CHK3]). */
+function unconfirmed(outline: Outline, { step, pointer }: WrittenStep, [passed]: Passed): Finding[] {
+  if (step.confirm) return [];
+  const concerned = { steps: [step.id] };
+  if (passed) {
+    const item = outline.item(passed.item)?.label ?? passed.item;
+    const said = message("text/hand-over-not-confirmed", { step: step.id, item });
+    return [finding("advice", "text/not-confirmed", pointer, said, { ...concerned, things: [passed.item] })];
+  }
+  if (!MATES.test(step.do)) return [];
+  const said = message("text/mate-not-confirmed", { step: step.id });
+  return [finding("advice", "text/not-confirmed", pointer, said, concerned)];
+}
+
+function wording({ step, pointer }: WrittenStep): Finding[] {
   const found: Finding[] = [];
   const steps = [step.id];
   if (SEVERAL.test(step.do) || SECOND_VERB.test(step.do)) {
@@ -73,9 +95,8 @@ function wording({ step, pointer }: Worded): Finding[] {
 }
 
 /** Returns a finding for each handover whose text does not name the receiver. */
-function receiver(outline: Outline, { step, pointer }: Worded): Finding[] {
-  if (step.by.length < 2) return [];
-  return step.moves.flatMap(({ item, to }) => {
+function receiver(outline: Outline, { step, pointer }: WrittenStep, passed: Passed): Finding[] {
+  return passed.flatMap(({ item, to }) => {
     if (!("crew" in to)) return [];
     const call = outline.crewMember(to.crew)?.call ?? to.crew;
     if (step.do.toLowerCase().includes(call.toLowerCase())) return [];

@@ -65,7 +65,11 @@ describe("custody findings", () => {
   it("[CHK2] need the receiver among the performers, and somebody where an item is left", () => {
     const items: ProcedureFile["items"] = [{ id: "saw", start: { crew: "ev1" }, end: { crew: "ev2" } }];
     const hand = (by: string[]) =>
-      step("hand", by, 1, { do: "Hand the saw to EV2", moves: [{ item: "saw", to: { crew: "ev2" } }] });
+      step("hand", by, 1, {
+        do: "Hand the saw to EV2",
+        moves: [{ item: "saw", to: { crew: "ev2" } }],
+        confirm: { by: "ev2", text: "EV2 has it" },
+      });
     expect(codes([hand(["ev1"])], withItems(items))).toEqual(["error custody/receiver-absent"]);
     const go = step("go", "ev1", null, { do: "Go to the boom", to: "boom" });
     expect(codes([go, hand(["ev1", "ev2"])], withItems(items))).toEqual([]);
@@ -218,9 +222,16 @@ describe("findings on wording", () => {
 
   it("[CHK3] advise to name the receiver of a handover", () => {
     const hand = (text: string) =>
-      codes([step("a", ["ev1", "ev2"], 1, { do: text, moves: [{ item: "bag", to: { crew: "ev2" } }] })], {
-        items: [{ id: "bag", start: { crew: "ev1" } }],
-      });
+      codes(
+        [
+          step("a", ["ev1", "ev2"], 1, {
+            do: text,
+            moves: [{ item: "bag", to: { crew: "ev2" } }],
+            confirm: { by: "ev2", text: "EV2 has it" },
+          }),
+        ],
+        { items: [{ id: "bag", start: { crew: "ev1" } }] },
+      );
     expect(hand("Hand the bag over")).toEqual(["advice text/receiver-not-named"]);
     expect(hand("Hand the bag to EV2")).toEqual([]);
   });

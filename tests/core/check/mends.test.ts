@@ -176,6 +176,7 @@ describe("a mend", () => {
           step("hand", "ev1", 1, {
             do: "Hand the lamp to EV2",
             moves: [{ item: "lamp", to: { crew: "ev2" } }],
+            confirm: { by: "iv", text: "EV2 has the lamp" },
             ...more,
           }),
         ],

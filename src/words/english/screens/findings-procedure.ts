@@ -74,6 +74,25 @@ export const findingsOfProcedureWords = {
   "place/no-way": 'No routes with a time lead from {$from} to {$to}, so "{$step}" needs a time of its own.',
   "text/confirms-itself":
     'In "{$step}" {$crew} confirms what {$crew} does alone; let somebody else confirm it.',
+  "unit/not-valid":
+    '"{$unit}" is not a UCUM code, so that nobody can tell what the figure means. Write the code of the unit, such as kPa, N.m or /min.',
+  "unit/not-valid-meant":
+    '"{$unit}" is not a UCUM code, so that nobody can tell what the figure means. The nearest code is "{$meant}".',
+  "unit/mend": '"{$unit}" becomes "{$meant}".',
+  "size/far-off":
+    'In "{$step}" {$record} has a limit of {$value :number} {$unit}, over a hundred times off every other limit in {$unit}. See whether the figure and the unit go together.',
+  "time/zero":
+    '"{$step}" takes no time, and yet something is done in it. Say how long it takes, or leave out what is done so that it is a milestone.',
+  "time/long":
+    '"{$step}" takes {$likely :length} and {$high :length} at most, over four hours for one step. See whether the time is right, or make several steps of it.',
+  "time/spread":
+    '"{$step}" takes {$low :length} at least and {$high :length} at most, over a hundred times as long. See whether both are in the right unit.',
+  "time/seconds":
+    '"{$step}" takes {$likely :length}, where half of the steps take over {$usual :length}. See whether minutes are meant.',
+  "text/hand-over-not-confirmed":
+    'In "{$step}" {$item} passes from one to another, and nobody confirms that it is held. Add a confirmation.',
+  "text/mate-not-confirmed":
+    'In "{$step}" something is joined, and nobody confirms that it is. Add a confirmation.',
   "text/many-actions":
     '"{$step}" seems to hold more than one action; one action a step is easier to follow and to mark.',
   "text/no-verb": '"{$step}" does not open with what to do; begin with the verb.',

@@ -90,7 +90,7 @@ function inJson({ file, checked }: CheckedFile): object {
         things,
         line: position?.line ?? null,
         column: position?.column ?? null,
-        follows: finding.follows,
+        ...(finding.follows ? { follows: finding.follows } : {}),
         ...(mend ? { mend, ...(mendSays ? { mendSays: inWords(mendSays) } : {}) } : {}),
       };
     }),

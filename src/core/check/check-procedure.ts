@@ -14,6 +14,7 @@ import {
   scenariosOf,
 } from "../procedure/index.ts";
 import type { TaskId } from "../units/index.ts";
+import { contactFindings } from "./contact-findings.ts";
 import { custodyFindings } from "./custody-findings.ts";
 import { inListOrder, withCauses } from "./following.ts";
 import type { LonelyGetAhead } from "./get-ahead-findings.ts";
@@ -119,6 +120,7 @@ function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
     ...raceFindings(order),
     ...stateFindings(order),
     ...custodyFindings(plan),
+    ...contactFindings(plan),
     ...along,
     ...sharedRouteFindings(order, whereabouts),
     ...(getAheads ? [] : [...turnBackFindings(plan), ...noReturnFindings(plan), ...supplyFindings(plan)]),

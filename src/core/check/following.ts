@@ -27,7 +27,8 @@ export function withCauses(outline: Outline, findings: readonly Finding[]): Find
 /** Where a finding stands among the steps; one about no step, or about the end of the walk, comes last. */
 function firstStep(indexOf: (id: StepId | undefined) => number, { code, steps }: Finding): number {
   const isAtEnd = /left-outside|its-end$/.test(code);
-  const index = indexOf(steps[0]);
+  // Two steps that get in each other's way do so when the later one comes.
+  const index = indexOf(code === "order/race" ? steps.at(-1) : steps[0]);
   return isAtEnd || index < 0 ? Number.POSITIVE_INFINITY : index;
 }
 
@@ -38,10 +39,13 @@ function causeAmong(outline: Outline, roots: readonly Finding[], one: Finding): 
 function isCause(outline: Outline, root: Finding, one: Finding): boolean {
   const shares = root.things.some((thing) => one.things.includes(thing));
   if (root.code === ASTRAY) return isWhileAstray(outline, root, one);
-  if (CUSTODY.test(one.code)) {
-    const isOfItem = root.things[0] === one.things[0];
-    return isOfItem && (CUSTODY.test(root.code) || root.code === "order/race");
-  }
+  const isOfItem = one.things.includes(root.things[0] ?? "");
+  if (CUSTODY.test(one.code)) return isOfItem && (CUSTODY.test(root.code) || root.code === "order/race");
+  // A performer who was forgotten keeps no order either.
+  if (one.code === "order/race" && root.code === "custody/receiver-absent")
+    return isOfItem && sharesStep(root, one);
+  // What opens a way stands too late: whoever does it has gone on by then.
+  if (root.code === "place/way-closed" && one.code === ASTRAY) return sharesStep(root, one);
   if (root.code === "state/race") return one.code.startsWith("state/") && shares && sharesStep(root, one);
   if (NEED.test(root.code) && NEED.test(one.code)) {
     const [state, other] = [one.things.at(-1), root.things.at(-1)];

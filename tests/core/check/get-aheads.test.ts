@@ -59,3 +59,26 @@ describe("get-aheads", () => {
     expect(said(found[0])).toContain("(When get-ahead tasks are done.)");
   });
 });
+
+describe("calls to the ground", () => {
+  const crew: ProcedureFile["crew"] = [
+    { id: "iv", call: "IV", station: "inside" },
+    { id: "ground", call: "Ground", station: "ground" },
+  ];
+  const windows: ProcedureFile["windows"] = [
+    { id: "pass", label: "Pass", kind: "listed", spans: [{ from: "PT0S", to: "PT10M" }] },
+  ];
+  const findingsOf = (steps: ProcedureFile["tasks"][number]["steps"]) =>
+    checkProcedureText(JSON.stringify(fileWith(steps, { crew, windows }), null, 1))
+      .findings.filter(({ code }) => code === "window/call-out-of-contact")
+      .map(({ level, steps: [first] }) => `${level} ${first}`);
+
+  it("[CHK5] out of every window of contact are a caution, unless they wait for one or only the ground does them", () => {
+    const first = step("first", ["iv", "ground"], 5, { within: ["pass"] });
+    const late = step("late", ["iv", "ground"], 6);
+    expect(findingsOf([first, late])).toEqual(["caution late"]);
+    expect(findingsOf([first, step("alone", "ground", 20)])).toEqual([]);
+    expect(findingsOf([first, step("soon", ["iv", "ground"], 5)])).toEqual([]);
+    expect(findingsOf([late])).toEqual([]);
+  });
+});

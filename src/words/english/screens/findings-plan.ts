@@ -12,6 +12,8 @@ export const findingsOfPlanWords = {
     ".input {$count :integer} .match $count one {{but {$windows :list style=chained} is not open after that}} * {{but {$windows :list style=chained} are not open together after that}}",
   "window/too-short":
     ".input {$count :integer} .match $count one {{but after that {$windows :list style=chained} is open for {$longest :number} min at the longest, {$short :number} min too short}} * {{but after that {$windows :list style=chained} are open together for {$longest :number} min at the longest, {$short :number} min too short}}",
+  "window/call-out-of-contact":
+    '"{$step}" speaks with the ground from PET {$start :clock} to {$finish :clock}, outside {$windows :list style=chained}. Name a window of contact in "within", so that the call waits for it, or move the call.',
   "window/fits-earlier":
     "It would fit if it could start {$earlier :number} min earlier, by PET {$at :clock}.",
   "window/fits-shorter": "It would fit if it took {$less :number} min less.",

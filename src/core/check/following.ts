@@ -11,15 +11,17 @@ const ASTRAY = "place/not-there";
  */
 export function withCauses(outline: Outline, findings: readonly Finding[]): Finding[] {
   const indexOf = (id: StepId | undefined) => (id === undefined ? -1 : (outline.step(id)?.index ?? -1));
-  const roots: Finding[] = [];
+  // Each finding that was looked at so far, with the one that it stands under: itself where it follows from none.
+  const roots = new Map<Finding, Cause>();
   const inOrder = findings
     .map((one, position) => ({ one, position }))
     .sort((a, b) => firstStep(indexOf, a.one) - firstStep(indexOf, b.one) || a.position - b.position);
   const causes = new Map<Finding, Cause>();
   for (const { one } of inOrder) {
-    const cause = one.follows ?? causeAmong(outline, roots, one);
+    const known = [...roots.keys()].find((earlier) => isCause(outline, earlier, one));
+    const cause = one.follows ?? (known && roots.get(known));
     if (cause) causes.set(one, { code: cause.code, pointer: cause.pointer });
-    else roots.push(one);
+    roots.set(one, cause ?? one);
   }
   return findings.map((one) => ({ ...one, follows: causes.get(one) ?? null }));
 }
@@ -30,10 +32,6 @@ function firstStep(indexOf: (id: StepId | undefined) => number, { code, steps }:
   // Two steps that get in each other's way do so when the later one comes.
   const index = indexOf(code === "order/race" ? steps.at(-1) : steps[0]);
   return isAtEnd || index < 0 ? Number.POSITIVE_INFINITY : index;
-}
-
-function causeAmong(outline: Outline, roots: readonly Finding[], one: Finding): Finding | null {
-  return roots.find((root) => root !== one && isCause(outline, root, one)) ?? null;
 }
 
 function isCause(outline: Outline, root: Finding, one: Finding): boolean {

@@ -343,7 +343,10 @@ describe("mistakes as they are made", () => {
       const roots = findings.filter(({ follows }) => follows === null);
       const listed = roots.map((one) => [one.level, one.code, stepAt(file, one.pointer)]);
       expect(listed[0], JSON.stringify(findings.map(said))).toEqual([level, code, at]);
-      expect(roots.filter((one) => one.level === "error").length).toBe(level === "error" ? 1 : 0);
+      expect(
+        roots.filter((one) => one.level === "error").length,
+        JSON.stringify(findings.map((one) => [said(one), one.follows])),
+      ).toBe(level === "error" ? 1 : 0);
       const [found] = roots;
       expect(said(found as Finding)).toMatch(says);
       const line = textOf(file).split("\n")[(found?.position?.line ?? 0) - 1] ?? "";

@@ -10,14 +10,7 @@ import type {
   WatchId,
 } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
 import type { WalkSession } from "../session/index.ts";
-
-/** An entry that was just made and can still be undone. */
-export interface JustEntered {
-  readonly entries: readonly Entry[];
-  readonly words: string;
-}
 
 type DraftOf<Name extends Draft["name"]> = Omit<Extract<Draft, { name: Name }>, "at" | "actor">;
 type Undated = { [Name in Draft["name"]]: DraftOf<Name> }[Draft["name"]];
@@ -36,9 +29,9 @@ export interface DoneOptions {
 /** Everything that a follower can enter. Each promise resolves once the entry is kept. */
 export interface FollowActions {
   startClock(): Promise<void>;
-  done(step: StepId, words: string, options?: DoneOptions): Promise<void>;
+  done(step: StepId, options?: DoneOptions): Promise<void>;
   started(step: StepId): Promise<void>;
-  skip(step: StepId, reason: string, words: string): Promise<void>;
+  skip(step: StepId, reason: string): Promise<void>;
   reopen(step: StepId, reason: string): Promise<void>;
   record(step: StepId, record: RecordId, value: number): Promise<void>;
   confirm(step: StepId): Promise<void>;
@@ -50,7 +43,8 @@ export interface FollowActions {
   hold(reason: string): Promise<void>;
   lift(): Promise<void>;
   close(end: "complete" | "terminated" | "aborted", reason: string): Promise<void>;
-  strike(just: JustEntered): Promise<void>;
+  /** Takes back entries of this device, without a reason. */
+  undo(entries: readonly Entry[]): Promise<void>;
 }
 
 /** What {@link followActions} needs. */
@@ -60,61 +54,49 @@ export interface FollowActionsParts {
   readonly now: () => Instant;
   /** The name under which entries are made. */
   readonly actor: string;
-  /** Called with each entry that can be undone. */
-  readonly entered: (just: JustEntered) => void;
+  /** Called when an entry is kept. */
+  readonly entered: () => void;
   /** Called with the error when an entry could not be kept. */
   readonly failed: (error: unknown) => void;
 }
 
 /** The actions of a follower on a walk. */
 export function followActions({ session, now, actor, entered, failed }: FollowActionsParts): FollowActions {
-  const enter = async (drafts: readonly Undated[], said: string, onKept?: () => void): Promise<void> => {
+  const enter = async (drafts: readonly Undated[], onKept?: () => void): Promise<void> => {
     try {
       const at = now();
-      const entries = await session.enter(
+      await session.enter(
         drafts.map((draft) => ({ ...draft, at, actor }) as Draft),
         onKept,
       );
-      entered({ entries, words: said });
+      entered();
     } catch (error) {
       failed(error);
     }
   };
   return {
-    startClock: () => enter([{ name: "clock.started", data: {} }], words("entered/clock-started")),
-    done: (step, said, { outOfOrder = false, reason = "", outcome, decision, onKept } = {}) => {
+    startClock: () => enter([{ name: "clock.started", data: {} }]),
+    done: (step, { outOfOrder = false, reason = "", outcome, decision, onKept } = {}) => {
       const data = outOfOrder ? { step, outOfOrder, ...(reason === "" ? {} : { reason }) } : { step };
       const drafts: Undated[] = [{ name: "step.done", data }];
       if (decision !== undefined && outcome !== undefined)
         drafts.unshift({ name: "decision.taken", data: { decision, outcome } });
-      return enter(drafts, said, onKept);
+      return enter(drafts, onKept);
     },
-    started: (step) => enter([{ name: "step.started", data: { step } }], words("entered/start-marked")),
-    skip: (step, reason, said) => enter([{ name: "step.skipped", data: { step, reason } }], said),
-    reopen: (step, reason) =>
-      enter([{ name: "step.reopened", data: { step, reason } }], words("entered/reopened")),
-    record: (step, record, value) =>
-      enter([{ name: "record.taken", data: { step, record, value } }], words("entered/recorded", { value })),
-    confirm: (step) => enter([{ name: "confirm.given", data: { step } }], words("entered/confirmed")),
-    decide: (decision, outcome) =>
-      enter([{ name: "decision.taken", data: { decision, outcome } }], words("entered/decided", { outcome })),
-    note: (text, step) =>
-      enter(
-        [{ name: "note.made", data: step === null ? { text } : { text, step } }],
-        words("entered/note-kept"),
-      ),
-    keepWatch: (watch, due) =>
-      enter([{ name: "watch.kept", data: { watch, due: inSeconds(due) } }], words("entered/note-kept")),
-    moveItem: (item, to, reason) =>
-      enter([{ name: "item.moved", data: { item, to, reason } }], words("entered/item-moved")),
-    readSupply: (crew, supply, value) =>
-      enter([{ name: "supply.read", data: { crew, supply, value } }], words("entered/reading", { value })),
-    hold: (reason) =>
-      enter([{ name: "hold.called", data: reason ? { reason } : {} }], words("entered/hold-called")),
-    lift: () => enter([{ name: "hold.lifted", data: {} }], words("entered/hold-lifted")),
-    close: (end, reason) =>
-      enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }], words("entered/closed")),
-    strike: async ({ entries }) => {
+    started: (step) => enter([{ name: "step.started", data: { step } }]),
+    skip: (step, reason) => enter([{ name: "step.skipped", data: { step, reason } }]),
+    reopen: (step, reason) => enter([{ name: "step.reopened", data: { step, reason } }]),
+    record: (step, record, value) => enter([{ name: "record.taken", data: { step, record, value } }]),
+    confirm: (step) => enter([{ name: "confirm.given", data: { step } }]),
+    decide: (decision, outcome) => enter([{ name: "decision.taken", data: { decision, outcome } }]),
+    note: (text, step) => enter([{ name: "note.made", data: step === null ? { text } : { text, step } }]),
+    keepWatch: (watch, due) => enter([{ name: "watch.kept", data: { watch, due: inSeconds(due) } }]),
+    moveItem: (item, to, reason) => enter([{ name: "item.moved", data: { item, to, reason } }]),
+    readSupply: (crew, supply, value) => enter([{ name: "supply.read", data: { crew, supply, value } }]),
+    hold: (reason) => enter([{ name: "hold.called", data: reason ? { reason } : {} }]),
+    lift: () => enter([{ name: "hold.lifted", data: {} }]),
+    close: (end, reason) => enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }]),
+    undo: async (entries) => {
       try {
         await session.undo(entries, now(), actor);
       } catch (error) {

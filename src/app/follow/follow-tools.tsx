@@ -1,12 +1,21 @@
+import type { Entry } from "../../core/log/index.ts";
 import type { WalkPhase } from "../../core/walk/index.ts";
 import { walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Panel } from "./follow-panels.tsx";
 import type { Entering } from "./use-entering.ts";
 
+/** The latest tap of a device that can be taken back. */
+export interface LastTap {
+  readonly entries: readonly Entry[];
+  readonly words: string;
+}
+
 interface FollowToolsProps {
   readonly phase: WalkPhase;
   readonly entering: Entering;
+  /** The latest tap of this device that can be taken back, and what it entered; `null` when there is none. */
+  readonly last: LastTap | null;
   /** What this device may do in the walk. */
   readonly may: { readonly mark: boolean };
   readonly onPanel: (panel: Panel) => void;
@@ -15,14 +24,14 @@ interface FollowToolsProps {
 }
 
 /** The foot of the follow screen: the last entry with its undo button, and the actions that are rarely needed. */
-export function FollowTools({ phase, entering, may, onPanel, toNow }: FollowToolsProps) {
-  const { just, undo, remark } = entering;
+export function FollowTools({ phase, entering, last, may, onPanel, toNow }: FollowToolsProps) {
+  const { undo, remark } = entering;
   return (
     <footer className="follow-tools">
       <div className="follow-just">
-        <p role="status">{remark ?? just?.words}</p>
-        {just && may.mark && (
-          <button type="button" className="plain-button" onClick={undo}>
+        <p role="status">{remark ?? last?.words}</p>
+        {last && may.mark && (
+          <button type="button" className="plain-button" onClick={() => undo(last.entries)}>
             {words("follow/undo")}
           </button>
         )}

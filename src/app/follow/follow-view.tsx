@@ -2,12 +2,13 @@ import type { ReactNode } from "react";
 import { useCallback, useMemo, useRef, useState } from "react";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger, WalkPhase } from "../../core/walk/index.ts";
-import { outstandingOf, walkMay } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { lastUndoable, outstandingOf, walkMay } from "../../core/walk/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import type { WalkSession } from "../session/index.ts";
 import { CrewCards } from "./crew-cards.tsx";
+import { enteredMessage } from "./entered-message.ts";
 import "./follow.css";
 import type { KeptWords } from "./follow-bar.tsx";
 import { FollowBar } from "./follow-bar.tsx";
@@ -38,6 +39,8 @@ interface FollowViewProps {
   readonly clock: () => Instant;
   /** How far that clock is ahead of the device's own clock, whose times entries carry. */
   readonly clockOffset: Duration;
+  /** The part of a source that names this device, such as `/devices/iv-tablet`. */
+  readonly device: string;
   /** How the log is kept at this moment. */
   readonly kept: () => KeptWords;
   /** What this device may do in the walk. */
@@ -63,6 +66,7 @@ export function FollowView({
   ledger,
   clock,
   clockOffset,
+  device,
   kept,
   may,
   playsHere,
@@ -78,6 +82,11 @@ export function FollowView({
   const { now, at, state, rehearsal } = useWalkNow({ session, folded, ledger, clock, playsHere });
   const entering = useEntering({ session, ledger, now, clockOffset });
   const actions = may.mark ? entering.actions : null;
+  const last = useMemo(() => {
+    const entries = lastUndoable(folded, device);
+    const said = entries && enteredMessage(entries, outline);
+    return entries && said ? { entries, words: inWords(said) } : null;
+  }, [folded, device, outline]);
   const risk = useWalkRisk(state);
   const change = nextChange(outline, ledger.windows, state.pet);
   const outstanding = useMemo(() => outstandingOf(state), [state]);
@@ -155,6 +164,7 @@ export function FollowView({
         <FollowTools
           phase={state.phase}
           entering={entering}
+          last={last}
           may={may}
           onPanel={setPanel}
           toNow={following || nowRow === null ? null : toNow}

@@ -155,21 +155,17 @@ function DoneButtons({
   const isUnderWay = useRef(false);
   const [chosen, setChosen] = useState<string | null>(null);
   // A second tap while the first entry is being kept must not make another entry.
-  const markDone = async (said: string, options: DoneOptions = {}) => {
+  const markDone = async (options: DoneOptions = {}) => {
     if (isUnderWay.current) return;
     isUnderWay.current = true;
     setChosen(options.outcome ?? null);
-    await actions.done(step.id, said, { ...options, onKept: () => onKept(true) });
+    await actions.done(step.id, { ...options, onKept: () => onKept(true) });
     isUnderWay.current = false;
     onKept(false);
   };
   if (!decide) {
     return (
-      <DoneButton
-        strands={performers.length}
-        isKept={isKept}
-        onTap={() => void markDone(words("entered/done", { crew: calls, step: step.do }))}
-      >
+      <DoneButton strands={performers.length} isKept={isKept} onTap={() => void markDone()}>
         <StrandEdge lanes={performers} strands={strands} />
         <span className="done-who">{calls}</span>
         <DoneWord
@@ -188,12 +184,7 @@ function DoneButtons({
           key={outcome}
           strands={performers.length}
           isKept={isKept}
-          onTap={() =>
-            void markDone(words("entered/outcome", { crew: calls, outcome }), {
-              decision: decide.id,
-              outcome,
-            })
-          }
+          onTap={() => void markDone({ decision: decide.id, outcome })}
         >
           <StrandEdge lanes={performers} strands={strands} />
           <span className="done-who">{calls}</span>

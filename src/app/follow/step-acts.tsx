@@ -43,9 +43,7 @@ export function StepActs({ entry, state, actions, reason, onReason, onClose }: S
             type="button"
             className="plain-button"
             disabled={reason.trim() === "" && !entry.getAhead}
-            onClick={() =>
-              then(actions.skip(step.id, reason.trim(), words("entered/skipped", { step: step.do })))
-            }
+            onClick={() => then(actions.skip(step.id, reason.trim()))}
           >
             {words("panel/skip")}
           </button>
@@ -62,7 +60,7 @@ export function StepActs({ entry, state, actions, reason, onReason, onClose }: S
             disabled={reason.trim() === ""}
             onClick={() =>
               then(
-                actions.done(step.id, words("entered/out-of-order", { step: step.do }), {
+                actions.done(step.id, {
                   outOfOrder: true,
                   reason: reason.trim(),
                 }),

@@ -1,11 +1,12 @@
 import { startTransition, useCallback, useEffect, useMemo, useState } from "react";
+import type { Entry } from "../../core/log/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import type { WalkSession } from "../session/index.ts";
 import { storedFollower, storeFollower } from "../session/index.ts";
-import type { FollowActions, JustEntered } from "./follow-actions.ts";
+import type { FollowActions } from "./follow-actions.ts";
 import { followActions } from "./follow-actions.ts";
 import type { TapRefusal } from "./tap-guard.ts";
 
@@ -14,9 +15,8 @@ export interface Entering {
   readonly actions: FollowActions;
   readonly actor: string;
   readonly setActor: (actor: string) => void;
-  /** The entry that was just made and can be undone; `null` when there is none. */
-  readonly just: JustEntered | null;
-  readonly undo: () => void;
+  /** Takes back entries of this device. */
+  readonly undo: (entries: readonly Entry[]) => void;
   /** Says that a tap did not count; a second tap of a double tap needs no words. */
   readonly refused: (refusal: TapRefusal) => void;
   /** What is said of a tap that did not count; `null` when there is nothing to say. */
@@ -35,9 +35,6 @@ interface EnteringParts {
   readonly clockOffset: Duration;
 }
 
-/** How long the undo of the last entry is offered, in ms. */
-const UNDO_FOR = 10_000;
-
 /** How long it is said that a tap did not count, in ms. */
 const REMARK_FOR = 6_000;
 
@@ -48,7 +45,6 @@ const ownTime = (at: Instant, clockOffset: Duration): Instant => (at - clockOffs
  * Lets a follower enter what happens, under the name chosen earlier on this device or else as the crew member inside.
  */
 export function useEntering({ session, ledger, now, clockOffset }: EnteringParts): Entering {
-  const [just, setJust] = useState<JustEntered | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const [remark, setRemark] = useState<string | null>(null);
   const refused = useCallback((refusal: TapRefusal) => {
@@ -58,25 +54,15 @@ export function useEntering({ session, ledger, now, clockOffset }: EnteringParts
   const [actor, setActor] = useState<string>(() => storedFollower() ?? inside ?? "follower");
   const actions = useMemo(
     () =>
-      // The step itself is drawn first, and the button that undoes it right after.
       followActions({
         session,
         now: () => ownTime(now(), clockOffset),
         actor,
-        entered: (entered) =>
-          startTransition(() => {
-            setJust(entered);
-            setRemark(null);
-          }),
+        entered: () => startTransition(() => setRemark(null)),
         failed: (error) => setFailure(words("follow/not-kept", { why: errorWords(error) })),
       }),
     [session, now, clockOffset, actor],
   );
-  useEffect(() => {
-    if (!just) return;
-    const timer = setTimeout(() => setJust(null), UNDO_FOR);
-    return () => clearTimeout(timer);
-  }, [just]);
   useEffect(() => {
     if (remark === null) return;
     const timer = setTimeout(() => setRemark(null), REMARK_FOR);
@@ -89,12 +75,7 @@ export function useEntering({ session, ledger, now, clockOffset }: EnteringParts
       setActor(next);
       storeFollower(next);
     },
-    just,
-    undo: () => {
-      if (!just) return;
-      setJust(null);
-      void actions.strike(just);
-    },
+    undo: (entries) => void actions.undo(entries),
     refused,
     remark,
     failure,

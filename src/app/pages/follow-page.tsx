@@ -42,6 +42,7 @@ export function FollowPage() {
           ledger={folded.ledger}
           clock={clock}
           clockOffset={clockOffset}
+          device={link.device}
           kept={() => linkWords(link, status, now())}
           may={{
             mark: link.role === null || mayMark(link.role),

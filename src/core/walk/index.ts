@@ -7,6 +7,7 @@ export { forecastOf } from "./forecast.ts";
 export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { LaneCommand, LaneStatus } from "./lane-machine.ts";
 export { laneMay, statusAfter } from "./lane-machine.ts";
+export { lastUndoable } from "./last-undoable.ts";
 export type {
   Hold,
   IgnoredEntry,

@@ -1,10 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkProcedureText } from "../../src/core/check/index.ts";
+import { lightFor, readOrbit } from "../../src/core/light/index.ts";
 import { planOf } from "../../src/core/plan/index.ts";
-import type { Outline } from "../../src/core/procedure/index.ts";
+import type { Outline, ProcedureFile } from "../../src/core/procedure/index.ts";
 import { procedureJsonSchema } from "../../src/core/procedure/index.ts";
-import { inMinutes } from "../../src/core/units/index.ts";
+import { inMinutes, parseInstant } from "../../src/core/units/index.ts";
+import { HORIZON } from "../../src/core/window/index.ts";
 
 const FILES = readdirSync("procedures").filter((name) => name.endsWith(".procedure.json"));
 const read = (name: string) => checkProcedureText(readFileSync(`procedures/${name}`, "utf8"));
@@ -50,6 +52,37 @@ describe("the orbit walk", () => {
     const hours = inMinutes(planOf(outline).timeline?.course.finish ?? 0) / 60;
     expect(hours).toBeGreaterThan(5);
     expect(hours).toBeLessThan(7);
+  });
+
+  it("[LGT1] comes with an orbit of its own, in which every window fits from a start on that its README names", () => {
+    const { elements } = readOrbit(readFileSync("procedures/osier-ranging-head.orbit.txt", "utf8"));
+    const start = parseInstant("2031-04-02T09:00:00Z");
+    if (!elements || start === null) throw new Error("no orbit");
+    const light = lightFor({ kind: "orbit", elements }, start, HORIZON);
+    const { findings } = checkProcedureText(
+      readFileSync("procedures/osier-ranging-head.procedure.json", "utf8"),
+      { start, light },
+    );
+    expect(findings.filter(({ level }) => level !== "advice").map(({ code }) => code)).toEqual([]);
+    expect(readFileSync("procedures/README.md", "utf8")).toContain("2031-04-02T09:00:00Z");
+    expect(planOf(outline, { start, light }).timeline?.course.finish).toBe(
+      planOf(outline).timeline?.course.finish,
+    );
+  });
+
+  it("[PRO13] depends on states: without the step that sets one, those that need it are found", () => {
+    for (const { step } of steps.filter((one) => one.step.sets)) {
+      const text = readFileSync("procedures/osier-ranging-head.procedure.json", "utf8");
+      const file = JSON.parse(text) as ProcedureFile;
+      for (const task of file.tasks) {
+        for (const one of task.steps) if (one.id === step.id) delete one.sets;
+      }
+      const found = checkProcedureText(JSON.stringify(file)).findings.filter(
+        ({ level }) => level === "error",
+      );
+      expect([step.id, found.length > 0]).toEqual([step.id, true]);
+      expect(found.every(({ code }) => /^state\/|way-closed$/.test(code))).toBe(true);
+    }
   });
 
   it("has EV1, EV2, IV and ground", () => {

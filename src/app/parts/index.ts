@@ -13,6 +13,7 @@ export {
   limitWords,
   locationWords,
   spanText,
+  stateWords,
   unitText,
   waitWords,
 } from "./step-words.ts";

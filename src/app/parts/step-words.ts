@@ -1,7 +1,8 @@
 import type { HoldUp } from "../../core/course/index.ts";
 import { crewHolding } from "../../core/custody/index.ts";
-import type { Location, Outline, StepRecord } from "../../core/procedure/index.ts";
-import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
+import type { Location, Outline, StateValues, StepRecord } from "../../core/procedure/index.ts";
+import { stateLabel, valueLabel } from "../../core/procedure/index.ts";
+import type { CrewId, Duration, Instant, StateId } from "../../core/units/index.ts";
 import { hourMinuteText, later } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
@@ -69,6 +70,16 @@ export function locationWords(outline: Outline, location: Location | undefined):
   if ("item" in location)
     return words("parts/item-in", { item: outline.item(location.item)?.label ?? location.item });
   return words("parts/item-with", { crew: callsOf(outline, crewHolding(location)) });
+}
+
+/** The values of states that a step needs or sets, in words: `Sluice hatch open`. */
+export function stateWords(outline: Outline, values: StateValues | undefined): string[] {
+  return (Object.entries(values ?? {}) as [StateId, string][]).map(([state, value]) =>
+    words("parts/state-is", {
+      state: stateLabel(outline, state),
+      value: valueLabel(outline, value),
+    }),
+  );
 }
 
 /** A UCUM code as people write it. The code for a plain number gives an empty text. */

@@ -1,7 +1,7 @@
 import type { Outline, OutlineStep, Step } from "../../core/procedure/index.ts";
 import type { CrewId, StepId } from "../../core/units/index.ts";
 import { message, words } from "../../words/index.ts";
-import { callsOf, locationWords } from "../parts/index.ts";
+import { callsOf, locationWords, stateWords } from "../parts/index.ts";
 
 /** A step as other parts of the sheet name it: its number and performers, `4.3 (EV2)`. */
 export function stepName(outline: Outline, id: StepId): string {
@@ -39,7 +39,8 @@ export function conditionWords(outline: Outline, step: Step, entry: OutlineStep 
       window: outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
     }),
   );
-  return [...after, ...windows];
+  const needs = stateWords(outline, step.needs).map((state) => words("print/only-while", { state }));
+  return [...after, ...windows, ...needs];
 }
 
 /** Where a step is done, and what it changes: the place, the tether, the items. */
@@ -55,6 +56,7 @@ export function effectWords(outline: Outline, step: Step): string[] {
         where: locationWords(outline, to),
       }),
     );
+  for (const state of stateWords(outline, step.sets)) effects.push(words("print/state-then", { state }));
   return effects;
 }
 

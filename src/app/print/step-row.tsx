@@ -43,6 +43,16 @@ export function StepRow({ outline, step, number, entry, planned }: StepRowProps)
             {effects.join(" · ")}
           </p>
         )}
+        {step.check.length > 0 && (
+          <p className="print-line">
+            {step.check.map((entry) => (
+              <span key={entry} className="print-outcome">
+                <span className="print-box" /> {entry}
+              </span>
+            ))}
+          </p>
+        )}
+        {step.refs.length > 0 && <p className="print-detail">{words("read/refs", { refs: step.refs })}</p>}
         {step.records.map((record) => (
           <p key={record.id} className="print-line">
             {record.label ?? record.id} <span className="print-blank" />

@@ -2,7 +2,7 @@ import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import { minus } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { callsOf, limitWords, locationWords } from "../parts/index.ts";
+import { callsOf, limitWords, locationWords, stateWords } from "../parts/index.ts";
 import { FindingItem } from "./finding-item.tsx";
 import type { PreparedStep } from "./read-rows.ts";
 
@@ -38,6 +38,15 @@ export function StepNotes({ row, outline }: StepNotesProps) {
           })}
         </li>
       )}
+      {step.needs && <li>{words("read/needs", { states: stateWords(outline, step.needs) })}</li>}
+      {step.sets && <li>{words("read/sets", { states: stateWords(outline, step.sets) })}</li>}
+      {step.notBefore !== undefined && <li>{words("read/not-before", { at: step.notBefore })}</li>}
+      {step.doneBy !== undefined && <li>{words("read/done-by", { at: step.doneBy })}</li>}
+      {step.check.length > 0 && <li>{words("read/check", { entries: step.check })}</li>}
+      {step.or.length > 0 && (
+        <li>{words("read/or", { others: step.or.map(({ by }) => callsOf(outline, by)) })}</li>
+      )}
+      {step.refs.length > 0 && <li>{words("read/refs", { refs: step.refs })}</li>}
       {step.records.map((record) => (
         <li key={record.id}>
           {limitWords(record)

@@ -1,8 +1,8 @@
 import { message } from "../../words/index.ts";
 import type { HappensBefore, StateTurns } from "../order/index.ts";
-import { stateLabel, stateTurnsOf, unmetNeeds, valueLabel } from "../order/index.ts";
+import { stateTurnsOf, unmetNeeds } from "../order/index.ts";
 import type { Finding, Outline, OutlineStep, State } from "../procedure/index.ts";
-import { finding } from "../procedure/index.ts";
+import { finding, stateLabel, valueLabel } from "../procedure/index.ts";
 import type { StateId, StepId } from "../units/index.ts";
 
 /**

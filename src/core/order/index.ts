@@ -7,4 +7,4 @@ export { MOST_RACES, racesOf } from "./races.ts";
 export type { StateSetting, StateTurns } from "./state-turns.ts";
 export { stateTurnsOf } from "./state-turns.ts";
 export type { UnmetNeed } from "./unmet-needs.ts";
-export { stateLabel, unmetNeeds, valueLabel } from "./unmet-needs.ts";
+export { unmetNeeds } from "./unmet-needs.ts";

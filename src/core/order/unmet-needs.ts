@@ -1,6 +1,7 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Outline, StateValues } from "../procedure/index.ts";
+import { stateLabel, valueLabel } from "../procedure/index.ts";
 import type { StateId, StepId } from "../units/index.ts";
 import type { StateSetting, StateTurns } from "./state-turns.ts";
 
@@ -60,11 +61,3 @@ function unmetNeed(turns: StateTurns, step: number, { state, value, setting }: C
 }
 
 const idOf = (outline: Outline, index: number) => outline.steps[index]?.step.id as StepId;
-
-/** A state as a sentence names it. */
-export const stateLabel = (outline: Outline, state: StateId): string =>
-  outline.procedure.states.find(({ id }) => id === state)?.label ?? state;
-
-/** A value as a sentence names it: a crew member by the call sign. */
-export const valueLabel = (outline: Outline, value: string): string =>
-  outline.crew.find(({ id }) => id === value)?.call ?? value;

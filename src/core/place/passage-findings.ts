@@ -1,7 +1,6 @@
 import { message, words } from "../../words/index.ts";
-import { stateLabel, valueLabel } from "../order/index.ts";
 import type { Change, CrewMember, Finding, Mend, Outline, OutlineStep } from "../procedure/index.ts";
-import { finding } from "../procedure/index.ts";
+import { finding, stateLabel, valueLabel } from "../procedure/index.ts";
 import type { PlaceId, StepId } from "../units/index.ts";
 import type { OpenRoutes } from "./open-routes.ts";
 import { waysOf } from "./ways.ts";

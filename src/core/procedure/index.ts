@@ -48,3 +48,4 @@ export type {
 export { FORMAT, FORMATS } from "./schema.ts";
 export { locationSchema } from "./schema-values.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";
+export { stateLabel, valueLabel } from "./state-labels.ts";

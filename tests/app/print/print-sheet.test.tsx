@@ -154,3 +154,31 @@ describe("the printed procedure", () => {
     print.mockRestore();
   });
 });
+
+describe("a printed step of format 2", () => {
+  it("[PRO13] has what it needs and sets, a box for each thing to count off, and where to read on", () => {
+    const counted = outlineFrom(
+      [
+        step("count", "ev1", 2, {
+          needs: { power: "off", rest: "ev1" },
+          sets: { power: "on" },
+          check: ["Clamp 1", "Clamp 2"],
+          refs: ["Tool sheet 4"],
+        }),
+      ],
+      {
+        format: "tetherline.procedure/2",
+        states: [
+          { id: "power", label: "Power", values: ["on", "off"], start: "off" },
+          { id: "rest", values: "crew", start: "ev1" },
+        ],
+      },
+    );
+    render(<PrintSheet outline={counted} plan={planOf(counted)} findings={[]} printedAt={ZERO} />);
+    const row = rowOf("Do count");
+    expect(within(row).getByText(/only while Power: off; only while rest: EV1/)).toBeVisible();
+    expect(row).toHaveTextContent(/then Power: on/);
+    expect(row).toHaveTextContent(/Clamp 1.*Clamp 2/);
+    expect(row).toHaveTextContent("See Tool sheet 4");
+  });
+});

@@ -60,6 +60,8 @@ export const printWords = {
   "print/step-name": "{$step} ({$crew})",
   "print/not-before": "not before {$lag :length} after {$step}",
   "print/after": "after {$step}",
+  "print/only-while": "only while {$state}",
+  "print/state-then": "then {$state}",
   "print/only-in": "only in {$window}",
   "print/to-place": "to {$place}",
   "print/at-place": "at {$place}",

@@ -40,6 +40,7 @@ export const partsWords = {
   "parts/item-with": "with {$crew}",
   "parts/item-at": "at {$place}",
   "parts/item-in": "in {$item}",
+  "parts/state-is": "{$state}: {$value}",
   "parts/limit-exact": "{$value :number}",
   "parts/limit-exact-unit": "{$value :number} {$unit}",
   "parts/limit-range": "{$least :number} to {$most :number}",

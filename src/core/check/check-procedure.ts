@@ -161,8 +161,8 @@ function conditionsOf(outcomes: Outcomes, getAheads: GetAheads, alone: Task | nu
   ];
 }
 
-/** The most steps that are looked at, over all scenarios, when mends are tried. A check is a second or two of it. */
-const MOST_STEPS_TRIED = 50_000;
+/** The most steps that are looked at, over all scenarios, when mends are tried: about a second of work. */
+const MOST_STEPS_TRIED = 5_000;
 
 /**
  * Checks the text of a procedure file. Returns all findings, each with its position in the file, and only those mends

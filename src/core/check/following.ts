@@ -5,6 +5,9 @@ const CUSTODY = /^custody\//;
 const NEED = /^(?:state\/(?:not-set|unset|between)|place\/way-closed)$/;
 const ASTRAY = "place/not-there";
 
+/** The most findings that are looked at as causes of others. In a file with more, the rest stand for themselves. */
+const MOST_CAUSES = 300;
+
 /**
  * Returns the findings with the one that each follows from ([CHK1]). What is wrong with an item, a place or a state
  * stays wrong in the steps behind, so that the first finding of it is the cause of the others.
@@ -21,7 +24,7 @@ export function withCauses(outline: Outline, findings: readonly Finding[]): Find
     const known = [...roots.keys()].find((earlier) => isCause(outline, earlier, one));
     const cause = one.follows ?? (known && roots.get(known));
     if (cause) causes.set(one, { code: cause.code, pointer: cause.pointer });
-    roots.set(one, cause ?? one);
+    if (roots.size < MOST_CAUSES) roots.set(one, cause ?? one);
   }
   return findings.map((one) => ({ ...one, follows: causes.get(one) ?? null }));
 }
@@ -65,9 +68,11 @@ function isWhileAstray(outline: Outline, root: Finding, one: Finding): boolean {
   if (from === undefined || !until || until.index < from) return false;
   const crew = outline.crew.find(({ id }) => id === root.things[0])?.id;
   if (crew === undefined || !until.step.by.includes(crew)) return false;
-  return outline.steps
-    .slice(from, until.index)
-    .every(({ step }) => step.to === undefined || !step.by.includes(crew));
+  for (let index = from; index < until.index; index += 1) {
+    const step = outline.steps[index]?.step;
+    if (step?.to !== undefined && step.by.includes(crew)) return false;
+  }
+  return true;
 }
 
 /** The findings in the order in which they are listed: errors first, and under each one what follows from it. */

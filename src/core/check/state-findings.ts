@@ -1,6 +1,6 @@
 import { message } from "../../words/index.ts";
 import type { HappensBefore, StateTurns } from "../order/index.ts";
-import { stateTurnsOf, unmetNeeds } from "../order/index.ts";
+import { MOST_RACES, stateTurnsOf, unmetNeeds } from "../order/index.ts";
 import type { Finding, Outline, OutlineStep, State } from "../procedure/index.ts";
 import { finding, stateLabel, valueLabel } from "../procedure/index.ts";
 import type { StateId, StepId } from "../units/index.ts";
@@ -15,11 +15,16 @@ export function stateFindings(order: HappensBefore): Finding[] {
   const { states } = outline.procedure;
   if (states.length === 0) return [];
   const turns = stateTurnsOf(order);
-  return [
+  const found = [
     ...states.flatMap((state) => raceFindings(turns, state)),
     ...outline.steps.flatMap((entry) => (order.clock(entry.index) ? needFindings(turns, entry) : [])),
-    ...states.flatMap((state, index) => endFindings(turns, state, index)),
   ];
+  const listed = found.slice(0, MOST_RACES);
+  if (found.length > MOST_RACES) {
+    const more = message("order/more-races", { most: MOST_RACES });
+    listed.push(finding("caution", "order/more-races", "", more));
+  }
+  return [...listed, ...states.flatMap((state, index) => endFindings(turns, state, index))];
 }
 
 const idOf = (outline: Outline, index: number) => outline.steps[index]?.step.id as StepId;
@@ -28,9 +33,11 @@ const idOf = (outline: Outline, index: number) => outline.steps[index]?.step.id 
 function raceFindings({ order, settings }: StateTurns, { id: state }: State): Finding[] {
   const { outline } = order.network;
   const all = settings(state);
+  let left = MOST_RACES + 1;
   return all.flatMap((other, position) =>
-    all.slice(0, position).flatMap((one) => {
-      if (one.value === other.value || !order.concurrent(one.by, other.by)) return [];
+    all.slice(0, left > 0 ? position : 0).flatMap((one) => {
+      if (left <= 0 || one.value === other.value || !order.concurrent(one.by, other.by)) return [];
+      left -= 1;
       const race = message("state/race", {
         one: idOf(outline, one.by),
         other: idOf(outline, other.by),

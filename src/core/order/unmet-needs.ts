@@ -15,12 +15,16 @@ export interface UnmetNeed {
   readonly why: Message;
 }
 
+/** The most steps that are named for one state that a step needs: with these mended, further ones are named. */
+const MOST_OTHERS = 3;
+
 /** What the needs of a step, or of a route it leads over, lack in some order that the network allows. */
 export function unmetNeeds(turns: StateTurns, step: number, needs: StateValues): UnmetNeed[] {
   return (Object.entries(needs) as [StateId, string][]).flatMap(([state, value]) =>
     turns
       .before(state, step)
       .filter((setting) => setting.value !== value)
+      .slice(0, MOST_OTHERS)
       .map((setting) => unmetNeed(turns, step, { state, value, setting })),
   );
 }

@@ -84,6 +84,20 @@ describe("states", () => {
     expect(said(found[0])).toContain('"get-in" sets Foot restraint to EV1');
   });
 
+  it("[ORD3] [PRO13] over 1,000 of them are not listed, and a caution says so", () => {
+    const alternating = (by: string) =>
+      Array.from({ length: 60 }, (_, index) =>
+        step(`${by}-${index}`, by, 1, { sets: { power: index % 2 === 0 ? "on" : "off" } }),
+      );
+    const { findings } = checkProcedureText(
+      JSON.stringify(
+        fileWith([...alternating("ev1"), ...alternating("ev2")], { format: FORMAT, states: [POWER] }),
+      ),
+    );
+    expect(findings.filter(({ code }) => code === "state/race").length).toBe(1000);
+    expect(findings.filter(({ code }) => code === "order/more-races").length).toBe(1);
+  });
+
   it("[PRO13] [ORD4] is looked at in every scenario", () => {
     const found = stateFindingsOf([
       step("ask", "ev1", 1, { decide: { id: "x", ask: "?", outcomes: ["y", "n"], expect: "y" } }),

@@ -16,7 +16,7 @@ export const findingsOfProcedureWords = {
   "order/waits-on-step":
     '"{$step}" ({$crew :list style=chained}) waits on "{$other}", done by {$otherCrew :list style=chained}',
   "order/more-races":
-    "More than {$most :integer} pairs of steps get in each other’s way over items; the rest are not listed.",
+    "More than {$most :integer} pairs of steps get in each other’s way over items or states; the rest are not listed.",
   "order/mend-deadlock": '"{$other}" goes out of what "{$step}" comes after.',
   "place/mend-at": '"{$step}" is done at {$place}.',
   "place/mend-translation": 'Before "{$step}" {$crew} moves to {$place}.',

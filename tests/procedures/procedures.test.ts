@@ -30,6 +30,10 @@ describe("the procedures", () => {
     expect(margin ?? -1).toBeGreaterThan(0);
   });
 
+  it.each(FILES)("[CHK3] %s draws no advice either", (name) => {
+    expect(read(name).findings.filter(({ level }) => level === "advice")).toEqual([]);
+  });
+
   it("come with the JSON Schema made from the Zod schema: `npm run -s tetherline -- schema > procedures/procedure.schema.json`", () => {
     const committed: unknown = JSON.parse(readFileSync("procedures/procedure.schema.json", "utf8"));
     expect(committed).toEqual(JSON.parse(JSON.stringify(procedureJsonSchema())));

@@ -4,7 +4,7 @@ import type { Outline } from "../core/procedure/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, formatInstant } from "../core/units/index.ts";
 import type { LaneState, WalkState } from "../core/walk/index.ts";
-import { deviationsAt, outstandingOf, stateDocument, walkStateAt } from "../core/walk/index.ts";
+import { alertsOf, deviationsAt, outstandingOf, stateDocument, walkStateAt } from "../core/walk/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
@@ -50,6 +50,14 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
     ({ kind, step, text }) =>
       `  ${words(`cli/kind-${kind}`)}${step ? ` ${step}` : ""}: ${plainText(inWords(text))}\n`,
   );
+  const alerts = alertsOf(state).map(({ level, since, text, seen }) => {
+    const told = { level: words(`cli/level-${level}`), since, text: plainText(inWords(text)) };
+    const line =
+      seen === null
+        ? words("cli/alert-unseen", told)
+        : words("cli/alert-seen", { ...told, who: plainText(seen.actor ?? words("cli/somebody")) });
+    return `  ${line}\n`;
+  });
   const outstanding = outstandingOf(state).map(
     ({ kind, step, since, text }) =>
       `  ${words("cli/outstanding-since", {
@@ -71,6 +79,7 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
     "\n\n",
     lanes,
     `\n${forecastWords(forecast)}\n`,
+    alerts.length > 0 ? `\n${words("cli/alerts")}\n${alerts.join("")}` : "",
     outstanding.length > 0 ? `\n${words("cli/outstanding")}\n${outstanding.join("")}` : "",
     deviations.length > 0 ? `\n${words("cli/deviations")}\n${deviations.join("")}` : "",
     `\n${words("cli/caution")}\n`,

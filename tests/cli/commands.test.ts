@@ -335,6 +335,7 @@ describe("state", () => {
       ignored: [],
       deviations: [],
       outstanding: [],
+      alerts: [],
     });
   });
 

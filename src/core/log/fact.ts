@@ -73,6 +73,17 @@ const facts = {
   }),
   /** The watch was kept that fell due at `due`, in seconds of PET. */
   "watch.kept": z.object({ watch: idOf<WatchId>(), due: z.number() }),
+  /** An alert that a device saw. `alert` names it, `about` is the id of what it is about. */
+  "alert.raised": z.object({
+    alert: z.string().min(1).max(400),
+    level: z.enum(["act-now", "look-soon", "know"]),
+    about: z.string().max(400).optional(),
+  }),
+  /** Somebody has seen an alert, at the given level. */
+  "alert.seen": z.object({
+    alert: z.string().min(1).max(400),
+    level: z.enum(["act-now", "look-soon", "know"]).optional(),
+  }),
   "walk.closed": z.object({
     end: z.enum(["complete", "terminated", "aborted"]),
     reason: reason.optional(),

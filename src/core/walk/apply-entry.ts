@@ -1,6 +1,7 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
+import { alertRaised, alertSeen } from "./alert-facts.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import type { Ledger } from "./ledger.ts";
@@ -65,6 +66,10 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return walkClosed(ledger, entry, fact);
     case "watch.kept":
       return watchKept(ledger, entry, fact);
+    case "alert.raised":
+      return alertRaised(ledger, entry, fact);
+    case "alert.seen":
+      return alertSeen(ledger, entry, fact);
     case "clock.compared":
       return applied(ledger);
     case "walk.opened":

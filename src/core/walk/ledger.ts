@@ -17,6 +17,7 @@ import type {
   WatchId,
 } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
+import type { AlertLog } from "./alert.ts";
 import type { Deviation, EarlyMark } from "./deviation.ts";
 import type { GrowingList } from "./growing-list.ts";
 import type { LaneStatus } from "./lane-machine.ts";
@@ -199,6 +200,7 @@ export interface Ledger {
   readonly notes: GrowingList<Note>;
   readonly keptWatches: GrowingList<KeptWatch>;
   readonly readings: GrowingList<SupplyReading>;
+  readonly alerts: AlertLog;
   readonly deviations: readonly Deviation[];
 }
 

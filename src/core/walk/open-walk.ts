@@ -69,6 +69,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     notes: GrowingList.of(),
     keptWatches: GrowingList.of(),
     readings: GrowingList.of(),
+    alerts: { raised: [], seen: [] },
     deviations: [],
   };
   return { ledger, ignored: null };

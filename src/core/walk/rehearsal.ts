@@ -2,14 +2,15 @@ import { marginOf } from "../course/index.ts";
 import type { Draft } from "../log/index.ts";
 import type { RandomSource } from "../plan/index.ts";
 import { pertSampler } from "../plan/index.ts";
-import type { OutlineStep, Task } from "../procedure/index.ts";
+import type { OutlineStep, Task, Watch } from "../procedure/index.ts";
 import type { Duration, Instant, StepId } from "../units/index.ts";
-import { inSeconds, later, NO_TIME } from "../units/index.ts";
+import { between, inSeconds, later, NO_TIME } from "../units/index.ts";
 import { forecastOf } from "./forecast.ts";
 import { blockersOf, earliestStart, readyAt, stepOfLane } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";
 import { isComplete, progressOf } from "./ledger.ts";
 import { inWork } from "./walk-course.ts";
+import { watchStates } from "./watch-state.ts";
 
 /** How long a played crew takes for each step. */
 export type PlayedTimes = ReadonlyMap<StepId, Duration>;
@@ -38,7 +39,8 @@ const MARGIN_KEPT = (15 * 60_000) as Duration;
 
 /**
  * Returns the next thing a played crew does. It completes the step in work that is over first; its records get values
- * in the middle of the allowed range, and its confirmation and decision are given as expected. Or it skips a
+ * in the middle of the allowed range, and its confirmation and decision are given as expected. Or it keeps a watch
+ * that falls due before that. Or it skips a
  * get-ahead task that a lane has reached, when the task would leave less than 15 min of margin. Returns `null` when
  * every lane is finished or nothing can go on. `now` is when the crew looks; no move is earlier than that.
  */
@@ -54,7 +56,27 @@ export function nextPlayedMove(ledger: Ledger, times: PlayedTimes, now: Instant)
     if (entry && (best === null || at < best.at || (at === best.at && entry.index < best.entry.index)))
       best = { entry, at };
   }
-  return best && { at: best.at, drafts: draftsOf(ledger, best.entry, best.at) };
+  if (best === null) return null;
+  return (
+    keepWatchMove(ledger, now, best.at) ?? { at: best.at, drafts: draftsOf(ledger, best.entry, best.at) }
+  );
+}
+
+/** Returns the move that keeps the watch which is due first, or `null` when none is due by `until`. */
+function keepWatchMove(ledger: Ledger, now: Instant, until: Instant): PlayedMove | null {
+  const { petZero } = ledger;
+  if (petZero === null) return null;
+  let first: { readonly watch: Watch; readonly due: Duration } | null = null;
+  for (const { watch, due, isOpen, next } of watchStates({ ledger, pet: between(petZero, now) })) {
+    const round = isOpen && due !== null ? due : next;
+    if (first === null || round < first.due) first = { watch, due: round };
+  }
+  if (first === null) return null;
+  const fell = later(petZero, first.due);
+  const at = fell > now ? fell : now;
+  if (at > until) return null;
+  const data = { watch: first.watch.id, due: inSeconds(first.due) };
+  return { at, drafts: [{ name: "watch.kept", data, at, actor: first.watch.by[0] ?? "rehearsal" }] };
 }
 
 /** Returns the steps that are in work, or will be as time passes without any further entry, with their starts. */

@@ -3,7 +3,8 @@ import type { HoldUp } from "../course/index.ts";
 import { marginOf } from "../course/index.ts";
 import type { Location } from "../procedure/index.ts";
 import type { Instant } from "../units/index.ts";
-import { inSeconds } from "../units/index.ts";
+import { formatInstant, inSeconds } from "../units/index.ts";
+import { alertsOf } from "./alerts-of.ts";
 import { forecastRisk } from "./forecast-risk.ts";
 import { deviationsAt, outstandingOf } from "./outstanding.ts";
 import { turnBackState } from "./turn-back-state.ts";
@@ -45,6 +46,15 @@ export interface StateDocument {
     /** The record or watch it is about; `null` where the kind and the step say all. */
     readonly of: string | null;
     readonly since: number;
+    readonly text: string;
+  }[];
+  /** The alerts that hold ([OFF3]), the most urgent first; `seen` says who acknowledged it, and when. */
+  readonly alerts: readonly {
+    readonly level: string;
+    readonly alert: string;
+    readonly about: string | null;
+    readonly since: number;
+    readonly seen: { readonly by: string | null; readonly at: string } | null;
     readonly text: string;
   }[];
 }
@@ -102,6 +112,14 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
       step,
       of: record ?? watch,
       since: inSeconds(since),
+      text: say(text),
+    })),
+    alerts: alertsOf(state).map(({ level, alert, about, since, seen, text }) => ({
+      level,
+      alert,
+      about,
+      since: inSeconds(since),
+      seen: seen && { by: seen.actor, at: formatInstant(seen.at) },
       text: say(text),
     })),
   };

@@ -3,7 +3,7 @@ import { message } from "../../words/index.ts";
 import { custodyAtStart, isWithin, movedInTurn } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { deviceOf } from "../log/index.ts";
-import type { OutlineStep, Step, StepRecord } from "../procedure/index.ts";
+import type { OutlineStep, Step } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
@@ -14,6 +14,7 @@ import { GrowingList } from "./growing-list.ts";
 import { lanesAdvanced, lanesRewound } from "./lane-progress.ts";
 import type { Ledger, StepProgress } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
+import { outOfRangeText } from "./record-limits.ts";
 import { skipReason } from "./skip-reason.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
@@ -268,19 +269,6 @@ function corrected(
         }
       : one,
   );
-}
-
-/** Returns a message that says which limit of a record a value exceeds, or `null` when it is within the limits. */
-function outOfRangeText({ id, label = id, unit, min, max }: StepRecord, value: number): Message | null {
-  const taken = { record: label, value };
-  if (min !== undefined && value < min)
-    return unit === "1"
-      ? message("walk/below", { ...taken, min })
-      : message("walk/below-in-unit", { ...taken, min, unit });
-  if (max === undefined || value <= max) return null;
-  return unit === "1"
-    ? message("walk/above", { ...taken, max })
-    : message("walk/above-in-unit", { ...taken, max, unit });
 }
 
 /** `confirm.given`: stores the confirmation of a step that asks for one. */

@@ -20,6 +20,8 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "item.moved": "report",
   "supply.read": "report",
   "note.made": "note",
+  "alert.raised": "note",
+  "alert.seen": "note",
   // Clock comparisons and strikes are processed before the entries are folded.
   "clock.compared": null,
   "entry.struck": null,

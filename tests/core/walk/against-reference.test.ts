@@ -39,6 +39,7 @@ function told(folded: Folded) {
       notes: [...ledger.notes],
       readings: [...ledger.readings],
       keptWatches: [...ledger.keptWatches].map(({ at, watch }) => ({ at, watch })),
+      alerts: ledger.alerts,
       next: ledger.lanes.map(({ next }) => next),
       lanes: ledger.lanes.map(({ status }) => status),
     },
@@ -64,6 +65,7 @@ function expected({ walk, ignored, deviations, lastAt }: Reference) {
       notes: walk.notes,
       readings: walk.readings,
       keptWatches: walk.keptWatches,
+      alerts: { raised: walk.raised, seen: walk.seen },
       next: walk.next,
       lanes: walk.next.map((next) =>
         walk.petZero === null ? "ready" : next === null ? "finished" : "waiting",

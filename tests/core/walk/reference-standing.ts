@@ -46,6 +46,8 @@ export class ReferenceStanding {
   readonly notes: { at: number; actor: string | null; text: string; step: string | null }[] = [];
   readonly readings: { at: number; crew: string; supply: string; value: number }[] = [];
   readonly keptWatches: { at: number; watch: string }[] = [];
+  readonly raised: { at: number; alert: string; level: string; about: string | null }[] = [];
+  readonly seen: { at: number; alert: string; level: string; actor: string | null }[] = [];
   moves: { at: number; item: string; to: Location; step: string | null }[] = [];
   deviations: ReferenceDeviation[] = [];
   protected readonly outline: Outline;
@@ -139,20 +141,20 @@ export class ReferenceStanding {
 
   #readyFor(one: OutlineStep): number {
     const decided = Object.keys(one.step.when ?? {}).flatMap((name) => this.decidedAt.get(name) ?? []);
-    return Math.max(this.petZero ?? 0, ...this.#freeOf(one), ...this.#lagsOf(one), ...decided);
+    return Math.max(this.petZero ?? 0, ...this.#freeOf(one), ...this.#lagsOf(one, 0), ...decided);
   }
 
-  /** When the time after each predecessor is over. */
-  #lagsOf(one: OutlineStep): number[] {
+  /** When the time after each predecessor is over, where it lasts no less than `shortest`. */
+  #lagsOf(one: OutlineStep, shortest: number): number[] {
     return this.#predecessors(one).flatMap(({ one: { step }, lag }) => {
       const finish = this.steps.get(step.id)?.finish ?? null;
-      return finish === null ? [] : [finish + lag];
+      return finish === null || lag < shortest ? [] : [finish + lag];
     });
   }
 
   /** What was not over when a step was marked that nobody holds up: running times first, then a window or a hold. */
   protected earlyAt(one: OutlineStep, at: number): string[] {
-    const lags = this.#lagsOf(one).filter((over) => over > at);
+    const lags = this.#lagsOf(one, 1).filter((over) => over > at);
     const found = lags.map(() => "lag-not-over");
     const ready = this.#readyFor(one);
     const start = this.#letFrom(one, ready);

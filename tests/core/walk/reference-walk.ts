@@ -12,8 +12,10 @@ const BEFORE_START = [
   "note.made",
   "walk.closed",
   "clock.compared",
+  "alert.raised",
+  "alert.seen",
 ];
-const AFTER_CLOSING = ["note.made", "clock.compared"];
+const AFTER_CLOSING = ["note.made", "clock.compared", "alert.raised", "alert.seen"];
 
 /** One walk, changed in place by each entry in turn. */
 export class ReferenceWalk extends ReferenceStanding {
@@ -63,6 +65,18 @@ export class ReferenceWalk extends ReferenceStanding {
         if (fact.step !== undefined && !this.steps.has(fact.step)) return false;
         this.notes.push({ at, actor, text: fact.text, step: fact.step ?? null });
         return true;
+      case "alert.raised": {
+        const { alert, level, about = null } = fact;
+        const isKnown = this.raised.some((one) => one.alert === alert && one.level === level);
+        if (!isKnown) this.raised.push({ at, alert, level, about });
+        return true;
+      }
+      case "alert.seen": {
+        const raised = this.raised.filter(({ alert }) => alert === fact.alert);
+        const level = fact.level ?? raised.at(-1)?.level ?? "act-now";
+        this.seen.push({ at, alert: fact.alert, level, actor });
+        return true;
+      }
       case "entry.struck":
         throw new Error("strikes are taken account of before");
       default:

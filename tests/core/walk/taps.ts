@@ -114,6 +114,16 @@ const action: fc.Arbitrary<readonly [name: FactName | "plan.amended", data: obje
     weight: 1,
     arbitrary: fc.constantFrom("glove", "boot").map((watch) => ["watch.kept", { watch, due: 600 }] as const),
   },
+  {
+    weight: 1,
+    arbitrary: fc
+      .record({
+        alert: fc.constantFrom("turn-back", "limit"),
+        level: fc.constantFrom("act-now", "look-soon"),
+        name: fc.constantFrom("alert.raised" as const, "alert.seen" as const),
+      })
+      .map(({ name, ...data }) => [name, data] as const),
+  },
   // `null` is what the device's clock is really wrong by.
   {
     weight: 2,

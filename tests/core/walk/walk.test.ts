@@ -304,6 +304,16 @@ describe("the state document", () => {
       deviations: [],
       outstanding: [],
       return: { seconds: null, turnBack: null },
+      alerts: [
+        {
+          level: "look-soon",
+          alert: "overtime vent 3",
+          about: "vent",
+          since: 240,
+          seen: null,
+          text: "IV: Do vent (in work for 4 min, at most 60 s were planned)",
+        },
+      ],
     });
   });
 

@@ -1,3 +1,4 @@
+import { alertWords } from "./alerts.ts";
 import { backupWords } from "./backup.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
 import { findingsOfPlanWords } from "./findings-plan.ts";
@@ -19,6 +20,7 @@ import { walkWords } from "./walk.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
+  ...alertWords,
   ...backupWords,
   ...findingsOfFileWords,
   ...findingsOfPlanWords,

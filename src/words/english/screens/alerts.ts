@@ -1,0 +1,15 @@
+/** What alerts say while a walk runs. They tell; they order nothing. */
+export const alertWords = {
+  "alert/turn-back-passed": "The turn-back time has passed: it was {$at :clock}, {$ago :length} ago",
+  "alert/turn-back-near": "The turn-back time is in {$time :length}, at {$at :clock}",
+  "alert/no-forecast": "No forecast can be made: what is left does not fit any more",
+  "alert/over-limit": "By the forecast what is left takes {$over :length} longer than the limit",
+  "alert/margin-small": "By the forecast {$margin :length} of the limit will be left",
+  "alert/redline": "{$crew}: {$supply} has been at its redline since {$at :clock}",
+  "alert/redline-near": "{$crew}: {$supply} will be at its redline in {$time :length}, at {$at :clock}",
+  "alert/watch-due": "{$crew :list}: {$watch} (due since {$due :clock})",
+  "alert/hold": "The walk has been held since {$since :clock}",
+  "alert/hold-because": "The walk has been held since {$since :clock}: {$reason}",
+  "alert/overtime":
+    "{$crew :list}: {$step} (in work for {$time :length}, at most {$high :length} were planned)",
+} as const;

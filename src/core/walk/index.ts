@@ -1,5 +1,5 @@
 export type { AlertLevel, AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
-export { ALERT_LEVELS, isShown } from "./alert.ts";
+export { isShown } from "./alert.ts";
 export { alertDrafts, alertsOf } from "./alerts-of.ts";
 export { basePlanOf } from "./base-plan.ts";
 export { closingReason } from "./closing-reason.ts";

@@ -1,8 +1,8 @@
 import type { Review } from "../../core/review/index.ts";
 import { clockText } from "../../core/units/index.ts";
+import { misplacedItems } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { locationWords } from "../parts/index.ts";
-import { misplacedItems } from "./misplaced-items.ts";
 import { NoteTable } from "./note-table.tsx";
 import { RecordTable } from "./record-table.tsx";
 import { columns } from "./review-columns.ts";
@@ -61,7 +61,7 @@ function ItemTable({ review }: { readonly review: Review }) {
       id="review-items"
       title={words("review/items")}
       columns={columns("review/column-item", "review/column-must-be", "review/column-was-last")}
-      rows={misplacedItems(review).map(({ item, is, mustBe }) => ({
+      rows={misplacedItems(review.outline, review.items).map(({ item, is, mustBe }) => ({
         key: item.id,
         cells: [
           <b key="item">{item.label ?? item.id}</b>,

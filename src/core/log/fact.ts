@@ -90,6 +90,8 @@ const facts = {
     /** True when a played walk was closed since no lane could go on. */
     stuck: z.boolean().optional(),
   }),
+  /** The closed walk goes on. */
+  "walk.reopened": z.object({ reason: reason.default("") }),
 } as const;
 
 type FactSchemas = typeof facts;

@@ -9,11 +9,12 @@ export const ROLES = ["lead", "marker", "watcher", "relay"] as const;
 /** One of {@link ROLES}. */
 export type Role = (typeof ROLES)[number];
 
-/** What only a lead may write: it opens, amends and closes the walk. */
+/** What only a lead may write: it opens, amends, closes and reopens the walk. */
 const LEAD_ONLY: ReadonlySet<string> = new Set([
   "tetherline.walk.opened",
   "tetherline.plan.amended",
   "tetherline.walk.closed",
+  "tetherline.walk.reopened",
 ]);
 
 /** Why a role may not write an entry: as a code, and as what there is to say. */

@@ -18,6 +18,7 @@ import {
   noteMade,
   supplyRead,
   walkClosed,
+  walkReopened,
   watchKept,
 } from "./walk-facts.ts";
 import type { WalkCommand, WalkPhase } from "./walk-machine.ts";
@@ -25,6 +26,7 @@ import { walkMay } from "./walk-machine.ts";
 
 /** Returns the reason why a walk in the given phase refuses a command. */
 function whyNot(phase: WalkPhase, command: WalkCommand): Message {
+  if (command === "reopen") return message("walk/not-closed");
   if (phase === "closed") return message("walk/is-closed");
   if (phase === "prepared") return message("walk/clock-not-started");
   if (command === "open") return message("walk/already-open");
@@ -64,6 +66,8 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return holdLifted(ledger, entry);
     case "walk.closed":
       return walkClosed(ledger, entry, fact);
+    case "walk.reopened":
+      return walkReopened(ledger, entry, fact);
     case "watch.kept":
       return watchKept(ledger, entry, fact);
     case "alert.raised":

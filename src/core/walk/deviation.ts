@@ -22,6 +22,8 @@ export type DeviationKind =
   | EarlyMark["kind"]
   /** Something that was owed and is not there ([OFF2]). */
   | MissingKind
+  /** The walk was called complete while somebody was not known to be at a refuge ([OFF5]). */
+  | "closed-outside"
   | "amended"
   | "struck";
 

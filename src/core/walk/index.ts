@@ -2,6 +2,8 @@ export type { AlertLevel, AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
 export { isShown } from "./alert.ts";
 export { alertDrafts, alertsOf } from "./alerts-of.ts";
 export { basePlanOf } from "./base-plan.ts";
+export type { CloseGate } from "./close-gate.ts";
+export { closeGateOf } from "./close-gate.ts";
 export { closingReason } from "./closing-reason.ts";
 export type { Deviation, DeviationKind, EarlyMark } from "./deviation.ts";
 export type { ClockReading } from "./device-clocks.ts";
@@ -25,6 +27,9 @@ export type {
   TakenRecord,
 } from "./ledger.ts";
 export { progressOf } from "./ledger.ts";
+export type { MisplacedItem } from "./misplaced-items.ts";
+export { misplacedItems } from "./misplaced-items.ts";
+export type { OutsideCrew } from "./outside-crew.ts";
 export type { Outstanding } from "./outstanding.ts";
 export { deviationsAt, outstandingOf } from "./outstanding.ts";
 export type { Overruled } from "./overruled.ts";

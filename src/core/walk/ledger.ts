@@ -178,7 +178,16 @@ export interface Ledger {
     readonly reason: string;
     /** True when a played walk was closed because no lane could go on. */
     readonly stuck: boolean;
+    /** The phase in which it was closed, to which a reopening leads back. */
+    readonly before: Exclude<WalkPhase, "closed">;
   } | null;
+  /** Each time the walk was reopened, in the order of the log, with the closing that was undone. */
+  readonly reopenings: readonly {
+    readonly at: Instant;
+    readonly actor: string | null;
+    readonly reason: string;
+    readonly closed: NonNullable<Ledger["closed"]>;
+  }[];
   readonly outcomes: Outcomes;
   /** When each decision got its current outcome. The steps of its branches are not performed before that ([WLK5]). */
   readonly decidedAt: ReadonlyMap<DecisionId, Instant>;

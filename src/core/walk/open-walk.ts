@@ -54,6 +54,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     phase: "prepared",
     petZero: null,
     closed: null,
+    reopenings: [],
     outcomes: AS_EXPECTED,
     decidedAt: new Map(),
     ...scenario,

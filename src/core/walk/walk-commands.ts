@@ -1,6 +1,6 @@
 import type { FactName } from "../log/index.ts";
 import type { WalkCommand, WalkPhase } from "./walk-machine.ts";
-import { phaseAfter } from "./walk-machine.ts";
+import { phaseAfter, REOPENINGS } from "./walk-machine.ts";
 
 /** The walk command for each fact; `null` for facts that do not depend on the phase of the walk. */
 const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
@@ -9,6 +9,7 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "hold.called": "hold",
   "hold.lifted": "lift",
   "walk.closed": "close",
+  "walk.reopened": "reopen",
   "step.started": "mark",
   "step.done": "mark",
   "step.skipped": "mark",
@@ -37,8 +38,13 @@ export function commandOf(name: FactName): WalkCommand | null {
  * changes nothing ([WLK1]).
  */
 export function phaseAfterFacts(names: readonly FactName[]): WalkPhase {
-  return names.reduce<WalkPhase>((phase, name) => {
+  let phase: WalkPhase = "prepared";
+  let before: Exclude<WalkPhase, "closed"> = "prepared";
+  for (const name of names) {
     const command = commandOf(name);
-    return (command === null ? null : phaseAfter(phase, command)) ?? phase;
-  }, "prepared");
+    if (command === null) continue;
+    phase = phaseAfter(phase, command === "reopen" ? REOPENINGS[before] : command) ?? phase;
+    if (phase !== "closed") before = phase;
+  }
+  return phase;
 }

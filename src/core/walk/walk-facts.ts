@@ -7,10 +7,11 @@ import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import { lanesBegun, lanesRewound } from "./lane-progress.ts";
 import type { Ledger } from "./ledger.ts";
+import { outsideOf } from "./outside-crew.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
 import type { WalkCommand } from "./walk-machine.ts";
-import { phaseAfter } from "./walk-machine.ts";
+import { phaseAfter, REOPENINGS } from "./walk-machine.ts";
 import { walkWindows } from "./walk-windows.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
@@ -49,11 +50,48 @@ export function holdLifted(ledger: Ledger, entry: Entry): Applied {
   return commanded(ledger, "lift", { holds: endHold(ledger, entry) });
 }
 
-/** `walk.closed`: closes the walk, and ends the hold in force if there is one. */
+/**
+ * `walk.closed`: closes the walk, and ends the hold in force if there is one. A walk that is called complete while
+ * somebody is not known to be at a refuge is closed all the same, and that is a deviation ([OFF5]).
+ */
 export function walkClosed(ledger: Ledger, entry: Entry, fact: FactNamed<"walk.closed">): Applied {
+  const { phase, deviations } = ledger;
+  if (phase === "closed") throw new RefusedCommandError("a walk that is closed cannot close");
+  const outside = fact.end === "complete" ? outsideOf(ledger) : [];
+  const crew = outside.map((one) => ledger.inForce.outline.crewMember(one.crew)?.call ?? one.crew);
+  const text = message("walk/closed-outside", { crew });
   return commanded(ledger, "close", {
-    closed: { at: entry.at, end: fact.end, reason: fact.reason ?? "", stuck: fact.stuck ?? false },
+    closed: {
+      at: entry.at,
+      end: fact.end,
+      reason: fact.reason ?? "",
+      stuck: fact.stuck ?? false,
+      before: phase,
+    },
     holds: endHold(ledger, entry),
+    deviations:
+      crew.length === 0
+        ? deviations
+        : [...deviations, { kind: "closed-outside", step: null, record: null, text, at: entry.at }],
+  });
+}
+
+/**
+ * `walk.reopened`: the closed walk goes on as it was, and its PET as if it had not been closed ([OFF5]). A hold that
+ * the closing ended is in force again.
+ */
+export function walkReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"walk.reopened">): Applied {
+  const { closed, holds } = ledger;
+  if (!closed) return ignored(message("walk/not-closed"));
+  const reopened = { at: entry.at, actor: entry.wire.actor ?? null, reason: fact.reason, closed };
+  const last = holds.length - 1;
+  return commanded(ledger, REOPENINGS[closed.before], {
+    closed: null,
+    reopenings: [...ledger.reopenings, reopened],
+    holds:
+      closed.before === "held"
+        ? holds.map((hold, index) => (index === last ? { ...hold, until: null } : hold))
+        : holds,
   });
 }
 

@@ -28,6 +28,7 @@ const MARKING: ReadonlySet<FactName> = new Set([
   "hold.called",
   "hold.lifted",
   "walk.closed",
+  "walk.reopened",
   "entry.struck",
 ]);
 

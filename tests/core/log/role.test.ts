@@ -28,6 +28,9 @@ const FACTS: readonly (readonly [name: string, data: object, mayMarker: boolean]
   ["entry.struck", strike(`${device}/memory-k7f3`), true],
   ["entry.struck", strike("/devices/another"), false],
   ["walk.closed", { end: "complete" }, false],
+  ["walk.reopened", { reason: "too soon" }, false],
+  ["alert.raised", { alert: "turn-back", level: "act-now" }, true],
+  ["alert.seen", { alert: "turn-back" }, true],
   ["plan.amended", { changes: [], reason: "late" }, false],
   ["from.a.newer.version", {}, false],
 ];

@@ -13,7 +13,7 @@ const PHASES: Readonly<Record<WalkPhase, Partial<Record<WalkCommand, WalkPhase>>
   prepared: { start: "running", close: "closed", report: "prepared", note: "prepared" },
   running: { hold: "held", close: "closed", mark: "running", report: "running", note: "running" },
   held: { lift: "running", close: "closed", mark: "held", report: "held", note: "held" },
-  closed: { note: "closed" },
+  closed: { note: "closed", reopen: "running", "reopen-held": "held", "reopen-prepared": "prepared" },
 };
 const WALK_COMMANDS: readonly WalkCommand[] = [
   "open",
@@ -24,6 +24,9 @@ const WALK_COMMANDS: readonly WalkCommand[] = [
   "mark",
   "report",
   "note",
+  "reopen",
+  "reopen-held",
+  "reopen-prepared",
 ];
 
 const STATUSES: Readonly<Record<LaneStatus, Partial<Record<LaneCommand, LaneStatus>>>> = {

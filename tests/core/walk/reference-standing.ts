@@ -15,6 +15,15 @@ export interface ReferenceStep {
   alsoDone: { at: number; actor: string | null; source: string }[];
 }
 
+/** How a walk was closed. */
+export interface ReferenceClosing {
+  at: number;
+  end: string;
+  reason: string;
+  stuck: boolean;
+  before: "prepared" | "running" | "held" | "closed";
+}
+
 /** A hold; `until` is `null` while it lasts. */
 export interface ReferenceHold {
   from: number;
@@ -38,7 +47,8 @@ export interface ReferenceDeviation {
 export class ReferenceStanding {
   phase: "prepared" | "running" | "held" | "closed" = "prepared";
   petZero: number | null = null;
-  closed: { at: number; end: string; reason: string; stuck: boolean } | null = null;
+  closed: ReferenceClosing | null = null;
+  readonly reopenings: { at: number; actor: string | null; reason: string; closed: ReferenceClosing }[] = [];
   readonly steps = new Map<string, ReferenceStep>();
   readonly outcomes = new Map<string, string>();
   readonly decidedAt = new Map<string, number>();

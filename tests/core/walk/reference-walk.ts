@@ -15,7 +15,7 @@ const BEFORE_START = [
   "alert.raised",
   "alert.seen",
 ];
-const AFTER_CLOSING = ["note.made", "clock.compared", "alert.raised", "alert.seen"];
+const AFTER_CLOSING = ["walk.reopened", "note.made", "clock.compared", "alert.raised", "alert.seen"];
 
 /** One walk, changed in place by each entry in turn. */
 export class ReferenceWalk extends ReferenceStanding {
@@ -42,10 +42,26 @@ export class ReferenceWalk extends ReferenceStanding {
       case "hold.lifted":
         return this.phase === "held" && this.#lift(at);
       case "walk.closed":
+        this.closed = {
+          at,
+          end: fact.end,
+          reason: fact.reason ?? "",
+          stuck: fact.stuck ?? false,
+          before: this.phase,
+        };
         this.#lift(at);
         this.phase = "closed";
-        this.closed = { at, end: fact.end, reason: fact.reason ?? "", stuck: fact.stuck ?? false };
         return true;
+      case "walk.reopened": {
+        const { closed } = this;
+        if (closed === null) return false;
+        this.reopenings.push({ at, actor, reason: fact.reason, closed });
+        this.phase = closed.before;
+        this.closed = null;
+        const last = this.holds.at(-1);
+        if (closed.before === "held" && last) last.until = null;
+        return true;
+      }
       case "decision.taken":
         return this.#decide(fact.decision, fact.outcome, at);
       case "item.moved":

@@ -108,6 +108,7 @@ const action: fc.Arbitrary<readonly [name: FactName | "plan.amended", data: obje
   },
   { weight: 1, arbitrary: fc.constant(["clock.started", {}] as const) },
   { weight: 1, arbitrary: fc.constant(["walk.closed", { end: "complete" }] as const) },
+  { weight: 1, arbitrary: reason.map((why) => ["walk.reopened", { reason: why }] as const) },
   { weight: 1, arbitrary: fc.constant(["plan.amended", { changes: [] }] as const) },
   { weight: 1, arbitrary: fc.constant(["step.done", { step: 7 }] as const) },
   {

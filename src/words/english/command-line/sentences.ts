@@ -175,6 +175,7 @@ export const sentenceWords = {
   "cli/kind-lag-not-over": "lag-not-over",
   "cli/kind-window-not-over": "window-not-over",
   "cli/kind-hold-not-over": "hold-not-over",
+  "cli/kind-closed-outside": "closed-outside",
   "cli/kind-amended": "amended",
   "cli/kind-struck": "struck",
   "cli/column-crew": "Crew",

@@ -15,6 +15,7 @@ export const reviewTableWords = {
   "review/kind-lag-not-over": "done too early",
   "review/kind-window-not-over": "done outside its window",
   "review/kind-hold-not-over": "done during a hold",
+  "review/kind-closed-outside": "closed with somebody outside",
   "review/kind-amended": "amended",
   "review/kind-struck": "entry struck",
   "review/no-deviations":

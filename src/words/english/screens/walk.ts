@@ -21,6 +21,8 @@ export const walkWords = {
   "walk/struck-because": "Struck {$what}: {$reason :message}",
   "walk/is-closed": "the walk is closed",
   "walk/clock-not-started": "the clock has not been started",
+  "walk/not-closed": "the walk is not closed",
+  "walk/closed-outside": "Closed as complete, and {$crew :list} not known to be at a refuge",
   "walk/already-open": "the walk is already open",
   "walk/clock-already-started": "the clock was already started",
   "walk/not-running": "the walk is not running",

@@ -1,7 +1,7 @@
-import { isSameLocation } from "../../core/custody/index.ts";
-import type { Item, Location, Outline } from "../../core/procedure/index.ts";
-import type { Review } from "../../core/review/index.ts";
-import type { ItemId } from "../../core/units/index.ts";
+import type { Custody } from "../custody/index.ts";
+import { isSameLocation } from "../custody/index.ts";
+import type { Item, Location, Outline } from "../procedure/index.ts";
+import type { ItemId } from "../units/index.ts";
 
 /** An item that is not where it must be at the end of the walk. */
 export interface MisplacedItem {
@@ -12,11 +12,11 @@ export interface MisplacedItem {
 }
 
 /**
- * The items that are not where they must be at the end of the walk. An item without an `end` is misplaced when it lies,
- * directly or in a bag, at a place that is not a refuge. Being with a crew member is accepted, since that does not tell
- * where the crew member is.
+ * Returns the items that are not where they must be at the end of the walk. An item without an `end` is misplaced when
+ * it lies, directly or in a bag, at a place that is not a refuge. Being with a crew member is accepted, since that does
+ * not tell where the crew member is.
  */
-export function misplacedItems({ outline, items }: Review): MisplacedItem[] {
+export function misplacedItems(outline: Outline, items: Custody): readonly MisplacedItem[] {
   return outline.procedure.items.flatMap((item): readonly MisplacedItem[] => {
     const is = items.get(item.id);
     if (item.end) return is && isSameLocation(is, item.end) ? [] : [{ item, is, mustBe: item.end }];

@@ -3,6 +3,7 @@ import { marginOf } from "../course/index.ts";
 import type { CrewId, Duration } from "../units/index.ts";
 import { minus, NO_TIME } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
+import { outsideOf } from "./outside-crew.ts";
 import type { TurnBackState } from "./turn-back-state.ts";
 import type { WalkState } from "./walk-state.ts";
 
@@ -25,7 +26,7 @@ const WHOLE_WALK = { about: null, crew: [] as readonly CrewId[], step: null };
  */
 export function returnAlerts(
   state: WalkState,
-  { turnBack }: TurnBackState,
+  { turnBack, returnPlan }: TurnBackState,
   pet: Duration,
 ): readonly RaisedAlert[] {
   const found: RaisedAlert[] = [];
@@ -37,6 +38,20 @@ export function returnAlerts(
     const text = message("alert/turn-back-near", { at: turnBack.at, time: minus(turnBack.at, pet) });
     const since = Math.max(0, turnBack.at - TURN_BACK_NEAR) as Duration;
     found.push({ ...WHOLE_WALK, alert: "turn-back", level: "look-soon", since, text });
+  }
+  const { ledger } = state;
+  const hasRefuge = ledger.inForce.outline.procedure.places.some(({ refuge }) => refuge);
+  const outside = returnPlan === null && hasRefuge ? outsideOf(ledger) : [];
+  if (outside.length > 0) {
+    const crew = outside.map(({ crew: id }) => ledger.inForce.outline.crewMember(id)?.call ?? id);
+    found.push({
+      ...WHOLE_WALK,
+      alert: "return",
+      level: "act-now",
+      crew: outside.map((one) => one.crew),
+      since: firstRaised(ledger, "return", "act-now") ?? pet,
+      text: message("alert/no-return", { crew }),
+    });
   }
   return [...found, ...finishAlerts(state, pet)];
 }

@@ -129,6 +129,15 @@ describe("alerts", () => {
     expect(turnBack(66)).toEqual([]);
   });
 
+  it("[OFF3] tell of somebody outside whose way back nobody knows", () => {
+    const file = fileWith([step("work", "ev1", 500, { at: "site" })], { ...OUTSIDE, routes: [] });
+    const log = LogWriter.started(file);
+    expect(alertsAt(log, 5)).toEqual([["act-now", "return", 5, false]]);
+    expect(textsAt(log, 5)).toEqual(["EV1: no way back into a refuge fits any more, or none is known"]);
+    log.enter("alert.raised", { alert: "return", level: "act-now" }, 6);
+    expect(alertsAt(log, 9)).toEqual([["act-now", "return", 6, false]]);
+  });
+
   it("[OFF3] tell of a supply that will be at its redline soon, and of one that is", () => {
     const file = fileWith([step("work", "ev1", 500)], {
       supplies: [

@@ -4,6 +4,8 @@ export interface FittedLine {
   at(x: number): number;
   /** The standard deviation of the points about the line, with n − 2 degrees of freedom; `null` for two points. */
   readonly spread: number | null;
+  /** The standard error of the slope; `null` for two points. */
+  readonly slopeSpread: number | null;
 }
 
 /**
@@ -21,5 +23,6 @@ export function fittedLine(points: readonly (readonly [x: number, y: number])[])
   const at = (x: number) => meanY + slope * (x - meanX);
   const squares = points.reduce((sum, [x, y]) => sum + (y - at(x)) ** 2, 0);
   if (!Number.isFinite(squares)) return null;
-  return { slope, at, spread: count > 2 ? Math.sqrt(squares / (count - 2)) : null };
+  const spread = count > 2 ? Math.sqrt(squares / (count - 2)) : null;
+  return { slope, at, spread, slopeSpread: spread === null ? null : spread / Math.sqrt(sxx) };
 }

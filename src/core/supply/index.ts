@@ -1,3 +1,4 @@
+export { impossibleReading } from "./impossible-reading.ts";
 export type { GasTurnover } from "./metabolic-rate.ts";
 export { energyOf, gasFor, kcalPerHourOf } from "./metabolic-rate.ts";
 export type { Reading, SupplyForecast, SupplyPlan } from "./supply-forecast.ts";

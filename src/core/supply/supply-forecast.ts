@@ -1,5 +1,5 @@
 import type { Duration } from "../units/index.ts";
-import { LONGEST_DURATION, minus } from "../units/index.ts";
+import { LONGEST_DURATION, minus, NO_TIME } from "../units/index.ts";
 import { fittedLine } from "./fitted-line.ts";
 
 const HOUR = 3_600_000;
@@ -15,6 +15,12 @@ export const READINGS_FITTED = 6;
  * again from it. A smaller rise is taken to be noise of the gauge.
  */
 export const REFILL_SHARE = 0.05;
+
+/**
+ * The shortest time from the first to the last of the fitted readings, in ms. Readings that are closer together tell the
+ * unsteadiness of the gauge, and no rate.
+ */
+export const SHORTEST_FIT = 5 * 60_000;
 
 /** What a procedure says about a supply. Levels are in the supply's own unit. */
 export interface SupplyPlan {
@@ -52,6 +58,11 @@ export interface SupplyForecast {
    * three readings or more.
    */
   readonly spread: number | null;
+  /**
+   * The standard error of `perHour` as fitted, in the supply's unit an hour; `null` unless a line goes through three
+   * readings or more.
+   */
+  readonly perHourSpread: number | null;
   /** The number of readings that the line goes through; zero with the planned rate. */
   readonly fitted: number;
   /** The last reading; `null` when there is none. */
@@ -64,8 +75,8 @@ export interface SupplyForecast {
  * The forecast of a supply at `now` from its readings up to then, in any order ([FOR3]). It is an ordinary least
  * squares fit through the latest {@link READINGS_FITTED} readings since the last refill.
  *
- * The planned rate from the last reading is used instead when there are fewer than two readings, when all are at the
- * same time, when values are too large to compute with, or when the line does not fall (a stuck gauge must not
+ * The planned rate from the last reading is used instead when there are fewer than two readings, when the first and the
+ * last of them are less than {@link SHORTEST_FIT} apart, when values are too large to compute with, or when the line does not fall (a stuck gauge must not
  * reassure). Without any reading, the supply starts full at PET 0. When the last reading is at or below the redline,
  * the redline counts as reached no later than that reading. Readings that are not finite numbers are ignored.
  */
@@ -80,7 +91,8 @@ export function supplyForecast(
   const last = known.at(-1) ?? null;
   const age = last ? minus(now, last.at) : null;
   const used = sinceRefill(plan, known).slice(-READINGS_FITTED);
-  const line = fittedLine(used.map(({ at, value }) => [at, value]));
+  const isLong = used.length > 1 && minus(used.at(-1)?.at ?? NO_TIME, used[0]?.at ?? NO_TIME) >= SHORTEST_FIT;
+  const line = isLong ? fittedLine(used.map(({ at, value }) => [at, value])) : null;
   const isBelow = last !== null && last.value <= plan.redline;
   const noLater = (at: Duration | null) => (isBelow && (at === null || at > last.at) ? last.at : at);
   if (line && line.slope < 0) {
@@ -90,6 +102,7 @@ export function supplyForecast(
       level: line.at(now),
       redlineAt: noLater(whenReached(plan.redline, line.at(now), -line.slope, now)),
       spread: line.spread,
+      perHourSpread: line.slopeSpread === null ? null : line.slopeSpread * HOUR,
       fitted: used.length,
       last,
       age,
@@ -103,6 +116,7 @@ export function supplyForecast(
     level,
     redlineAt: noLater(whenReached(plan.redline, level, slope, now)),
     spread: null,
+    perHourSpread: null,
     fitted: 0,
     last,
     age,

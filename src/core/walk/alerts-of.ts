@@ -4,6 +4,7 @@ import type { AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
 import { ALERT_LEVELS, isAsUrgent } from "./alert.ts";
 import { overtimeAlerts } from "./overtime-alerts.ts";
 import { holdAlerts, watchAlerts } from "./pace-alerts.ts";
+import { readingAlerts } from "./reading-alerts.ts";
 import { recordAlerts } from "./record-alerts.ts";
 import { returnAlerts, supplyAlerts } from "./return-alerts.ts";
 import type { TurnBackState } from "./turn-back-state.ts";
@@ -24,6 +25,7 @@ export function alertsOf(
   return [
     ...returnAlerts(state, limits, pet),
     ...supplyAlerts(state, limits, pet),
+    ...readingAlerts(ledger, pet),
     ...recordAlerts(ledger, pet),
     ...watchAlerts(ledger, pet),
     ...holdAlerts(ledger),

@@ -2,11 +2,12 @@ import type { Course } from "../course/index.ts";
 import type { CrewReturn, ReturnPlan } from "../plan/index.ts";
 import { latestTurnBack, returnPlanAt } from "../plan/index.ts";
 import type { Supply } from "../procedure/index.ts";
-import type { Reading, SupplyForecast, TurnBack } from "../supply/index.ts";
+import type { SupplyForecast, TurnBack } from "../supply/index.ts";
 import { limitingSupply, supplyForecast } from "../supply/index.ts";
 import type { Duration } from "../units/index.ts";
-import { between, later, minus, NO_TIME } from "../units/index.ts";
+import { later, minus, NO_TIME } from "../units/index.ts";
 import { begunCourseOf } from "./forecast.ts";
+import { readingsOf } from "./supply-readings.ts";
 import type { WalkState } from "./walk-state.ts";
 
 /** A supply of a crew member, with its forecast ([FOR3]). */
@@ -45,13 +46,12 @@ export function turnBackState(state: WalkState): TurnBackState {
   const { outline } = ledger.inForce;
   const now = pet ?? NO_TIME;
   const petZero = ledger.petZero ?? ledger.opened.at;
-  const supplies = outline.procedure.supplies.map((supply): SupplyState => {
-    const readings = ledger.readings
-      .toArray()
-      .filter(({ crew, supply: id }) => crew === supply.crew && id === supply.id)
-      .map(({ at, value }): Reading => ({ at: between(petZero, at), value }));
-    return { supply, forecast: supplyForecast(supply, readings, now) };
-  });
+  const supplies = outline.procedure.supplies.map(
+    (supply): SupplyState => ({
+      supply,
+      forecast: supplyForecast(supply, readingsOf(ledger, supply), now),
+    }),
+  );
   const course = state.forecast ?? begunCourseOf(ledger, later(petZero, now));
   const returnPlan = returnPlanAt(course, now);
   const longestReturn = returnPlan && longestReturnOf(state, returnPlan);

@@ -18,6 +18,7 @@ describe("the forecast of a supply", () => {
       level: 5600,
       redlineAt: minutes(558),
       spread: null,
+      perHourSpread: null,
       fitted: 0,
       last: null,
       age: null,
@@ -78,6 +79,24 @@ describe("the forecast of a supply", () => {
     expect(supplyForecast({ ...OXYGEN, perHour: 0 }, [], minutes(30)).redlineAt).toBeNull();
   });
 
+  it("[OFF7] takes no rate from readings less than five minutes apart, and says how sure a rate is", () => {
+    const close = readings([0, 6200], [4.9, 5000]);
+    expect(supplyForecast(OXYGEN, close, minutes(5))).toMatchObject({ basis: "plan", perHour: 600 });
+    const apart = supplyForecast(OXYGEN, readings([0, 6200], [5, 6150]), minutes(5));
+    expect(apart).toMatchObject({ basis: "fit", fitted: 2, perHourSpread: null });
+    expect(apart.perHour).toBeCloseTo(600, 9);
+    const refilled = readings([0, 3000], [30, 2500], [40, 6000], [43, 5000]);
+    expect(supplyForecast(OXYGEN, refilled, minutes(43)).basis).toBe("plan");
+    // Through (0, 10), (1, 7), (2, 7): slope −1.5, residuals ½, −1, ½; s² = 1.5, the slope's error √(1.5 / 2).
+    const three = supplyForecast(
+      { full: 10, redline: 0, perHour: 1 },
+      readings([0, 10], [60, 7], [120, 7]),
+      minutes(120),
+    );
+    expect(three.perHour).toBeCloseTo(1.5, 9);
+    expect(three.perHourSpread).toBeCloseTo(Math.sqrt(1.5 / 2), 9);
+  });
+
   it("[FOR3] counts a reading at the redline as the redline met, whatever the line says", () => {
     const found = supplyForecast(OXYGEN, readings([0, 6200], [30, 2500], [60, 620], [90, 600]), minutes(100));
     expect(found.redlineAt).toBeLessThanOrEqual(minutes(90));
@@ -120,7 +139,9 @@ describe("the forecast of a supply", () => {
 
   test.prop([
     fc.integer({ min: 10, max: 2000 }),
-    fc.uniqueArray(fc.integer({ min: 0, max: 300 }), { minLength: 2, maxLength: 6 }),
+    fc
+      .uniqueArray(fc.integer({ min: 0, max: 300 }), { minLength: 2, maxLength: 6 })
+      .filter((times) => Math.max(...times) - Math.min(...times) >= 5),
   ])("[FOR3] finds the redline of readings that lie on a line", (perHour, times) => {
     const list = readings(...times.map((minute) => [minute, 6200 - (perHour * minute) / 60] as const));
     const found = supplyForecast(OXYGEN, list, minutes(300));

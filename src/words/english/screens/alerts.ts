@@ -8,6 +8,7 @@ export const alertWords = {
   "alert/margin-small": "By the forecast {$margin :length} of the limit will be left",
   "alert/redline": "{$crew}: {$supply} has been at its redline since {$at :clock}",
   "alert/redline-near": "{$crew}: {$supply} will be at its redline in {$time :length}, at {$at :clock}",
+  "alert/impossible-reading": "{$crew}: {$supply} is not counted as read: {$why :message}",
   "alert/watch-due": "{$crew :list}: {$watch} (due since {$due :clock})",
   "alert/hold": "The walk has been held since {$since :clock}",
   "alert/hold-because": "The walk has been held since {$since :clock}: {$reason}",

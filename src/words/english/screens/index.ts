@@ -15,6 +15,7 @@ import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
 import { reviewWords } from "./review.ts";
 import { reviewTableWords } from "./review-tables.ts";
+import { supplyWords } from "./supplies.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
 
@@ -37,6 +38,7 @@ export const screenWords = {
   ...readWords,
   ...reviewWords,
   ...reviewTableWords,
+  ...supplyWords,
   ...timelineWords,
   ...walkWords,
 } as const;

@@ -1,12 +1,12 @@
 import type { Checked, CheckOptions } from "../core/check/index.ts";
 import { checkProcedureText } from "../core/check/index.ts";
 import type { Entry, LineProblem } from "../core/log/index.ts";
-import { readLines } from "../core/log/index.ts";
+import { keyOf, readLines } from "../core/log/index.ts";
 import type { Finding, Outline, ReadProcedure } from "../core/procedure/index.ts";
 import { outlineOf, readProcedure } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import type { Folded, Ledger } from "../core/walk/index.ts";
-import { corrected, deviceClocks, foldLog } from "../core/walk/index.ts";
+import { foldLog } from "../core/walk/index.ts";
 import { readText } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { plainText } from "./plain-text.ts";
@@ -84,12 +84,18 @@ export async function foldedFile(file: string, until?: Instant): Promise<FoldedF
   return { folded, ledger, problems };
 }
 
-/** The entries of what had happened by an instant. Entries about clocks count no matter when they were made. */
+/**
+ * The entries of what had happened by an instant. Entries about clocks, and the strikes of such entries, count no matter
+ * when they were made.
+ */
 function hadHappened(entries: readonly Entry[], until: Instant): readonly Entry[] {
-  const clocks = deviceClocks(entries);
-  return entries.filter(
-    (entry) => entry.read.fact?.name === "clock.compared" || corrected(entry, clocks).at <= until,
-  );
+  const { timeOf } = foldLog(entries);
+  const isOnClocks = ({ read: { fact } }: Entry) =>
+    fact?.name === "clock.compared" || fact?.name === "clock.jumped";
+  const onClocks = new Set(entries.filter(isOnClocks).map(keyOf));
+  const isStrikeOfThose = ({ read: { fact } }: Entry) =>
+    fact?.name === "entry.struck" && onClocks.has(keyOf({ wire: fact }));
+  return entries.filter((entry) => isOnClocks(entry) || isStrikeOfThose(entry) || timeOf(entry) <= until);
 }
 
 function whyNotOpened(file: string, entries: readonly Entry[], folded: Folded): string {

@@ -64,6 +64,8 @@ const facts = {
     offset: z.number().min(-1e10).max(1e10),
     error: z.number().min(0).max(1e10),
   }),
+  /** The source's clock jumped ahead by so many seconds against a clock that is never set; below zero, it was set back. */
+  "clock.jumped": z.object({ by: z.number().min(-1e10).max(1e10) }),
   "entry.struck": z.object({
     source: z.string(),
     id: z.string(),

@@ -53,6 +53,11 @@ export interface AlertLog {
   readonly seen: readonly AlertSeeing[];
 }
 
+/** Returns the key of an alert of a kind, with the ids and numbers that tell it from others of that kind. */
+export function alertKey(kind: string, ...of: readonly (string | number)[]): string {
+  return [kind, ...of].join(" ");
+}
+
 /** True when `a` is at least as urgent as `b`. */
 export function isAsUrgent(a: AlertLevel, b: AlertLevel): boolean {
   return ALERT_LEVELS.indexOf(a) <= ALERT_LEVELS.indexOf(b);

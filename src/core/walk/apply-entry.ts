@@ -75,6 +75,7 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
     case "alert.seen":
       return alertSeen(ledger, entry, fact);
     case "clock.compared":
+    case "clock.jumped":
       return applied(ledger);
     case "walk.opened":
     case "entry.struck":

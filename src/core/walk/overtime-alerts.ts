@@ -2,6 +2,7 @@ import { message } from "../../words/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { between, later } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
+import { alertKey } from "./alert.ts";
 import type { Ledger } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 import { inWork } from "./walk-course.ts";
@@ -30,7 +31,7 @@ export function overtimeAlerts(ledger: Ledger, pet: Duration): readonly RaisedAl
     const since = Math.max(0, pet - (worked - allowed * 2 ** doubled)) as Duration;
     return [
       {
-        alert: `overtime ${id} ${doubled + 1}`,
+        alert: alertKey("overtime", id, doubled + 1),
         level: "look-soon",
         about: id,
         crew: entry.step.by,

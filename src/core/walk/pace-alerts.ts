@@ -2,6 +2,7 @@ import { message } from "../../words/index.ts";
 import type { Duration } from "../units/index.ts";
 import { between, inSeconds, plus } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
+import { alertKey } from "./alert.ts";
 import type { Ledger } from "./ledger.ts";
 import { watchRounds } from "./watch-state.ts";
 
@@ -19,7 +20,7 @@ export function watchAlerts(ledger: Ledger, pet: Duration): readonly RaisedAlert
     const crew = watch.by.map((id) => outline.crewMember(id)?.call ?? id);
     return [
       {
-        alert: `watch ${watch.id} ${inSeconds(last.due)}`,
+        alert: alertKey("watch", watch.id, inSeconds(last.due)),
         level: isLate ? "act-now" : "look-soon",
         about: watch.id,
         crew: watch.by,
@@ -38,7 +39,7 @@ export function holdAlerts({ holds, petZero, opened }: Ledger): readonly RaisedA
   const since = between(petZero ?? opened.at, hold.from);
   return [
     {
-      alert: `hold ${inSeconds(since)}`,
+      alert: alertKey("hold", inSeconds(since)),
       level: "look-soon",
       about: null,
       crew: [],

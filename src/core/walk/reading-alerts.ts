@@ -3,6 +3,7 @@ import { impossibleReading } from "../supply/index.ts";
 import type { Duration } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
+import { alertKey } from "./alert.ts";
 import type { Ledger, SupplyReading } from "./ledger.ts";
 
 /**
@@ -26,7 +27,7 @@ export function readingAlerts(ledger: Ledger, pet: Duration): readonly RaisedAle
     const since = Math.max(0, between(petZero, last.at)) as Duration;
     return [
       {
-        alert: `reading ${about} ${count}`,
+        alert: alertKey("reading", about, count),
         level: "look-soon",
         about,
         crew: [supply.crew],

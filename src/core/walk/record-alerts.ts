@@ -1,6 +1,7 @@
 import type { Duration } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
+import { alertKey } from "./alert.ts";
 import type { Ledger } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 import { outOfRangeText } from "./record-limits.ts";
@@ -23,7 +24,7 @@ export function recordAlerts(ledger: Ledger, pet: Duration): readonly RaisedAler
       const since = between(petZero, last.at);
       return [
         {
-          alert: `record ${step.id} ${record.id} ${taken.length}`,
+          alert: alertKey("record", step.id, record.id, taken.length),
           level: step.alerts.some(({ level }) => level === "warning") ? "act-now" : "look-soon",
           about: step.id,
           crew: step.by,

@@ -3,6 +3,7 @@ import { marginOf } from "../course/index.ts";
 import type { CrewId, Duration } from "../units/index.ts";
 import { minus, NO_TIME } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
+import { alertKey } from "./alert.ts";
 import { outsideOf } from "./outside-crew.ts";
 import type { TurnBackState } from "./turn-back-state.ts";
 import type { WalkState } from "./walk-state.ts";
@@ -104,7 +105,7 @@ export function supplyAlerts(
       supply: supply.label ?? supply.id,
     };
     const about = `${supply.crew} ${supply.id}`;
-    const more = { alert: `supply ${about}`, about, crew: [supply.crew], step: null };
+    const more = { alert: alertKey("supply", about), about, crew: [supply.crew], step: null };
     if (redlineAt <= pet) {
       const since = (redlineAt > 0 ? redlineAt : 0) as Duration;
       return [

@@ -49,11 +49,12 @@ function whyIdle(strike: Entry, target: Entry | undefined): Message | null {
 /**
  * Works out which entries of a log are struck. A strike can only strike an entry that comes before it in the log
  * order. A strike that is itself struck has no effect. The opening of a walk cannot be struck. When two strikes name
- * the same entry, the first one counts.
+ * the same entry, the first one counts. A strike under another walk's id, which `isOwn` refuses, strikes nothing.
  */
 export function strikesOf(
   strikeEntries: readonly Entry[],
   find: (key: string) => Entry | undefined,
+  isOwn: (entry: Entry) => boolean,
 ): Strikes {
   const idle = new Map<string, Message>();
   const strikes = strikeEntries.flatMap((entry) => {
@@ -61,7 +62,9 @@ export function strikesOf(
     return fact?.name === "entry.struck" ? [{ entry, key: keyOf(entry), target: keyOf({ wire: fact }) }] : [];
   });
   const standing = standingStrikes(strikes, ({ entry, key, target }) => {
-    const why = whyIdle(entry, find(target));
+    const why = isOwn(entry)
+      ? whyIdle(entry, find(target))
+      : message("walk/other-walk", { walk: entry.walk });
     if (why) idle.set(key, why);
     return why === null;
   });

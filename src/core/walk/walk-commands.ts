@@ -23,8 +23,9 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "note.made": "note",
   "alert.raised": "note",
   "alert.seen": "note",
-  // Clock comparisons and strikes are processed before the entries are folded.
+  // Clock comparisons, jumps of clocks and strikes are processed before the entries are folded.
   "clock.compared": null,
+  "clock.jumped": null,
   "entry.struck": null,
 };
 

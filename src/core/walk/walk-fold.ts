@@ -3,10 +3,10 @@ import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
 import { compareEntries, keyOf, likenessOf, mergeEntries } from "../log/index.ts";
-import type { Instant } from "../units/index.ts";
+import type { Duration, Instant, WalkId } from "../units/index.ts";
 import { applyEntry } from "./apply-entry.ts";
 import type { Deviation } from "./deviation.ts";
-import type { ClockReading, DeviceClocks } from "./device-clocks.ts";
+import type { ClockJumpEntry, ClockReading, DeviceClocks } from "./device-clocks.ts";
 import { corrected, deviceClocks } from "./device-clocks.ts";
 import type { IgnoredEntry, Ledger } from "./ledger.ts";
 import { LedgerTrail } from "./ledger-trail.ts";
@@ -29,8 +29,12 @@ export interface Folded {
   readonly lastAt: Instant | null;
   /** The comparisons of device clocks with the clock of a hub, in the order of the log. */
   readonly clocks: readonly ClockReading[];
+  /** The jumps of device clocks that the devices noticed themselves, in the order of the log. */
+  readonly jumps: readonly ClockJumpEntry[];
   /** Returns the time of an entry, converted to the clock of the hub where the offset is known. */
   timeOf(entry: Entry): Instant;
+  /** Returns the offset to add to the clock of a device now, as far as the log tells. */
+  clockOffsetOf(device: string): Duration;
 }
 
 /** Options for how a log is folded. */
@@ -44,6 +48,10 @@ interface IgnoredAt {
   readonly position: number;
   readonly reason: Message;
 }
+
+/** True for a comparison of clocks and for a jump of one. */
+const isOnClocks = ({ read: { fact } }: Entry): boolean =>
+  fact?.name === "clock.compared" || fact?.name === "clock.jumped";
 
 const inOrder = bisector(compareEntries);
 
@@ -65,7 +73,12 @@ export class WalkFold {
   readonly #byKey = new Map<string, Entry>();
   #strikes: Strikes = NO_STRIKES;
   #strikeEntries: Entry[] = [];
+  #clockEntries: Entry[] = [];
   #clocks: DeviceClocks = NO_CLOCKS;
+  /** The walk that the log is of; `null` until one was opened. */
+  #walk: WalkId | null = null;
+  /** True when a comparison or jump was struck, or is no longer, since the clocks were worked out. */
+  #areClocksStale = false;
   readonly #asEntered: boolean;
 
   constructor({ asEntered = false }: FoldOptions = {}) {
@@ -97,7 +110,42 @@ export class WalkFold {
       from = this.#positionOf(first);
       this.#entries = [...this.#entries, ...fresh].sort(compareEntries);
     } else this.#entries.push(...fresh);
-    return this.#foldFrom(Math.min(from, this.#takeStrikes(fresh), this.#takeClocks(fresh)));
+    return this.#foldAsOpened(Math.min(from, this.#takeStrikes(fresh), this.#takeClocks(fresh)));
+  }
+
+  /**
+   * Folds again from a position. When that tells which walk the log is of, strikes and entries about clocks under another
+   * walk's id stop to count, and if there are any, the whole is folded once more. Returns how many entries were folded.
+   */
+  #foldAsOpened(from: number): number {
+    const folded = this.#foldFrom(from);
+    const walk = this.#trail.last?.opened.walk ?? null;
+    if (walk === this.#walk) return folded;
+    this.#walk = walk;
+    if (this.#entries.every((entry) => entry.walk === walk)) return folded;
+    this.#strikes = this.#strikesNow();
+    this.#clocks = this.#clocksNow();
+    return this.#foldFrom(0);
+  }
+
+  /** True for an entry of the walk that was opened, and for every entry until one was. */
+  #isOwn(entry: Entry): boolean {
+    return this.#walk === null || entry.walk === this.#walk;
+  }
+
+  #strikesNow(): Strikes {
+    return strikesOf(
+      this.#strikeEntries,
+      (key) => this.#byKey.get(key),
+      (entry) => this.#isOwn(entry),
+    );
+  }
+
+  #clocksNow(): DeviceClocks {
+    const { struck } = this.#strikes;
+    return deviceClocks(
+      this.#clockEntries.filter((entry) => this.#isOwn(entry) && !struck.has(keyOf(entry))),
+    );
   }
 
   /** The result for the entries added so far. */
@@ -112,7 +160,9 @@ export class WalkFold {
       struck: this.#strikes.struck,
       lastAt: this.#latest.at(-1) ?? null,
       clocks: this.#clocks.readings,
+      jumps: this.#clocks.jumps,
       timeOf,
+      clockOffsetOf: (device) => this.#clocks.latestOffsetOf(device),
     };
   }
 
@@ -137,11 +187,13 @@ export class WalkFold {
     this.#byKey.clear();
     for (const entry of ordered) this.#byKey.set(keyOf(entry), entry);
     this.#strikeEntries = [];
+    this.#clockEntries = [];
     // A strike of before may have lost its key to an entry that is none.
     this.#strikes = NO_STRIKES;
+    this.#clocks = NO_CLOCKS;
     this.#takeStrikes(ordered);
-    this.#clocks = deviceClocks(ordered);
-    return this.#foldFrom(0);
+    this.#takeClocks(ordered);
+    return this.#foldAsOpened(0);
   }
 
   /** Returns the index of the first entry that is equal to or after `entry` in the log order. */
@@ -159,25 +211,30 @@ export class WalkFold {
     if (strikes.length === 0 && !fresh.some(isWaitedFor)) return Number.POSITIVE_INFINITY;
     this.#strikeEntries = [...this.#strikeEntries, ...strikes].sort(compareEntries);
     const before = this.#strikes.struck;
-    this.#strikes = strikesOf(this.#strikeEntries, (key) => this.#byKey.get(key));
+    this.#strikes = this.#strikesNow();
     const after = this.#strikes.struck;
     let from = Number.POSITIVE_INFINITY;
     for (const key of new Set([...before.keys(), ...after.keys()])) {
       if (before.has(key) === after.has(key)) continue;
       const target = this.#byKey.get(key);
-      if (target) from = Math.min(from, this.#positionOf(target));
+      if (!target) continue;
+      from = Math.min(from, this.#positionOf(target));
+      if (isOnClocks(target)) this.#areClocksStale = true;
     }
     return from;
   }
 
   /**
-   * Adds clock comparisons. They can change the times of all entries of a device. Returns the first position that
-   * changes, or infinity when none does.
+   * Adds comparisons and jumps of clocks, and leaves out those that are struck. They can change the times of all entries
+   * of a device. Returns the first position that changes, or infinity when none does. Strikes must be up to date.
    */
   #takeClocks(fresh: readonly Entry[]): number {
-    if (!fresh.some(({ read }) => read.fact?.name === "clock.compared")) return Number.POSITIVE_INFINITY;
+    const more = fresh.filter(isOnClocks);
+    if (more.length === 0 && !this.#areClocksStale) return Number.POSITIVE_INFINITY;
+    this.#clockEntries.push(...more);
+    this.#areClocksStale = false;
     const before = this.#clocks;
-    this.#clocks = deviceClocks([...before.readings.map(({ entry }) => entry), ...fresh]);
+    this.#clocks = this.#clocksNow();
     if (this.#asEntered) return Number.POSITIVE_INFINITY;
     const moved = this.#entries.findIndex(
       (entry) => before.clockOffsetOf(entry) !== this.#clocks.clockOffsetOf(entry),

@@ -24,6 +24,7 @@ const FACTS: readonly (readonly [name: string, data: object, mayMarker: boolean]
   ["hold.called", {}, true],
   ["hold.lifted", {}, true],
   ["clock.compared", { hub: "hub-1", offset: 1, error: 0.1 }, true],
+  ["clock.jumped", { by: -3300 }, true],
   ["entry.struck", strike(device), true],
   ["entry.struck", strike(`${device}/memory-k7f3`), true],
   ["entry.struck", strike("/devices/another"), false],

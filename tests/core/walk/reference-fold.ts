@@ -18,8 +18,12 @@ export interface Reference {
 
 /** Folds a set of entries in any order into what it means ([LOG3], [LOG4]). */
 export function referenceOf(entries: readonly Entry[], { asEntered = false } = {}): Reference {
-  const { ordered, conflicting, struck, idle } = referenceLog(entries);
-  const times = referenceTimes(ordered);
+  const opening = referenceLog(entries, null).ordered.find(
+    (entry) => entry.read.fact?.name === "walk.opened" && openedBy(entry, entry.read.fact.procedure) !== null,
+  );
+  const name = opening?.wire.subject ?? null;
+  const { ordered, conflicting, struck, idle } = referenceLog(entries, name);
+  const times = referenceTimes(ordered, { struck, walk: name });
   const timeOf = (entry: Entry) =>
     asEntered ? Date.parse(entry.wire.time) : (times.get(nameOf(entry)) ?? NaN);
   let walk: ReferenceWalk | null = null;

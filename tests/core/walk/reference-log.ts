@@ -19,7 +19,7 @@ export interface ReferenceLog {
 export const nameOf = ({ wire }: Entry): string => `${wire.source} ${wire.id}`;
 
 /** What counts in a set of entries that came in any order, any number of times ([LOG3]). */
-export function referenceLog(entries: readonly Entry[]): ReferenceLog {
+export function referenceLog(entries: readonly Entry[], walk: string | null): ReferenceLog {
   const forms = new Map<string, Entry[]>();
   for (const entry of entries) forms.set(nameOf(entry), [...(forms.get(nameOf(entry)) ?? []), entry]);
   const ordered: Entry[] = [];
@@ -37,7 +37,7 @@ export function referenceLog(entries: readonly Entry[]): ReferenceLog {
       textOrder(a.sequence, b.sequence) ||
       textOrder(a.id, b.id),
   );
-  return { ordered, conflicting, ...referenceStrikes(ordered) };
+  return { ordered, conflicting, ...referenceStrikes(ordered, walk) };
 }
 
 const textOrder = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
@@ -61,14 +61,21 @@ function statementText({ wire }: Entry): string {
 }
 
 /** Passes over all strikes, until a pass changes nothing, which of them are struck by one that is in force. */
-function referenceStrikes(ordered: readonly Entry[]): Pick<ReferenceLog, "struck" | "idle"> {
+function referenceStrikes(
+  ordered: readonly Entry[],
+  walk: string | null,
+): Pick<ReferenceLog, "struck" | "idle"> {
   const strikes = ordered.flatMap((entry, position) => {
     const { fact } = entry.read;
     if (fact?.name !== "entry.struck") return [];
     const target = ordered.findIndex((one) => nameOf(one) === `${fact.source} ${fact.id}`);
     const isOpening = ordered[target]?.read.fact?.name === "walk.opened";
     return [
-      { entry, target: `${fact.source} ${fact.id}`, isAble: target >= 0 && target < position && !isOpening },
+      {
+        entry,
+        target: `${fact.source} ${fact.id}`,
+        isAble: isOf(entry, walk) && target >= 0 && target < position && !isOpening,
+      },
     ];
   });
   const able = strikes.filter(({ isAble }) => isAble);
@@ -87,6 +94,9 @@ function referenceStrikes(ordered: readonly Entry[]): Pick<ReferenceLog, "struck
   return { struck, idle: new Set(without.filter((name) => !struck.has(name))) };
 }
 
+/** Whether an entry is of the walk that was opened; until one was, every entry is. */
+const isOf = ({ wire }: Entry, walk: string | null): boolean => walk === null || wire.subject === walk;
+
 /** The device of a source: what stands below `/devices/x` belongs to `/devices/x`. */
 export function referenceDevice(source: string): string {
   const [empty, devices, name] = source.split("/");
@@ -95,19 +105,44 @@ export function referenceDevice(source: string): string {
 
 /**
  * When each entry happened, by its name, in milliseconds since 1970: as its device had it, plus what the device last found
- * its clock to be behind the hub's, or for what it entered before it first looked, what it found then. Half a second is let
- * pass.
+ * its clock to be behind the hub's, or for what it entered before it first looked, what it found then. A jump of the clock
+ * makes a difference between what was entered before it and after it. Half a second is let pass.
  */
-export function referenceTimes(ordered: readonly Entry[]): Map<string, number> {
-  const looks = ordered.flatMap(({ wire, read: { fact } }, position) => {
-    if (fact?.name !== "clock.compared") return [];
-    return [{ device: referenceDevice(wire.source), position, offset: Math.round(fact.offset * 1000) }];
+export function referenceTimes(
+  ordered: readonly Entry[],
+  { struck, walk }: { struck: ReadonlyMap<string, Entry>; walk: string | null },
+): Map<string, number> {
+  const counts = (entry: Entry) => isOf(entry, walk) && !struck.has(nameOf(entry));
+  const looks = ordered.flatMap((entry, position) => {
+    const { fact } = entry.read;
+    if (fact?.name !== "clock.compared" || !counts(entry)) return [];
+    return [{ device: referenceDevice(entry.wire.source), position, offset: Math.round(fact.offset * 1000) }];
   });
+  const jumps: { device: string; position: number; at: number; by: number }[] = [];
+  for (const [position, entry] of ordered.entries()) {
+    const { fact } = entry.read;
+    if (fact?.name !== "clock.jumped" || !counts(entry)) continue;
+    const device = referenceDevice(entry.wire.source);
+    const [at, by] = [Date.parse(entry.wire.time), Math.round(fact.by * 1000)];
+    const before = jumps.filter((jump) => jump.device === device).at(-1);
+    // Two tabs of one device notice the same jump.
+    const isKnown = before && Math.abs(before.at - at) < 5000 && Math.abs(before.by - by) < 1000;
+    if (!isKnown) jumps.push({ device, position, at, by });
+  }
+  const jumpsOf = (device: string, from: number, to: number) =>
+    jumps
+      .filter((jump) => jump.device === device && jump.position > from && jump.position <= to)
+      .reduce((sum, { by }) => sum + by, 0);
   const times = ordered.map((entry, place): [string, number] => {
-    const own = looks.filter(({ device }) => device === referenceDevice(entry.wire.source));
+    const from = referenceDevice(entry.wire.source);
+    const own = looks.filter(({ device }) => device === from);
     const look = own.filter(({ position }) => position <= place).at(-1) ?? own[0];
     const at = Date.parse(entry.wire.time);
-    return [nameOf(entry), look && Math.abs(look.offset) > 500 ? at + look.offset : at];
+    const jumped = look
+      ? jumpsOf(from, look.position, place) - jumpsOf(from, place, look.position)
+      : jumpsOf(from, -1, place);
+    const offset = (look?.offset ?? 0) - jumped;
+    return [nameOf(entry), Math.abs(offset) > 500 ? at + offset : at];
   });
   return new Map(times);
 }

@@ -12,10 +12,18 @@ const BEFORE_START = [
   "note.made",
   "walk.closed",
   "clock.compared",
+  "clock.jumped",
   "alert.raised",
   "alert.seen",
 ];
-const AFTER_CLOSING = ["walk.reopened", "note.made", "clock.compared", "alert.raised", "alert.seen"];
+const AFTER_CLOSING = [
+  "walk.reopened",
+  "note.made",
+  "clock.compared",
+  "clock.jumped",
+  "alert.raised",
+  "alert.seen",
+];
 
 /** One walk, changed in place by each entry in turn. */
 export class ReferenceWalk extends ReferenceStanding {
@@ -34,6 +42,7 @@ export class ReferenceWalk extends ReferenceStanding {
     const actor = entry.wire.actor ?? null;
     switch (fact.name) {
       case "clock.compared":
+      case "clock.jumped":
         return true;
       case "clock.started":
         return this.#start(at);

@@ -111,6 +111,89 @@ describe("a device whose clock is wrong", () => {
     expect(stepOf(log.entries, "b").finish).toBe(minute(9));
   });
 
+  it("[LOG1] is not corrected by a comparison that was struck, nor by one of another walk", () => {
+    const log = LogWriter.started(FILE)
+      .enter("clock.compared", compared(60), 0, ground)
+      .strike(0, 1)
+      .enter("step.done", { step: "a" }, 4, ground);
+    expect(stepOf(log.entries, "a").finish).toBe(minute(4));
+    expect(log.folded.clocks).toEqual([]);
+    log.strike(1, 5);
+    expect(stepOf(log.entries, "a").finish).toBe(minute(5));
+    const foreign = new LogWriter("walk-2")
+      .enter("note.made", { text: "elsewhere" }, 0, ground)
+      .enter("clock.compared", compared(60), 1, ground);
+    const own = LogWriter.started(FILE).enter("step.done", { step: "a" }, 4, { source: "/devices/third" });
+    const entries = [...own.entries, ...foreign.entries.slice(1)];
+    const late = new WalkFold();
+    late.add(foreign.entries);
+    late.add(own.entries);
+    for (const folded of [foldLog(entries), late.folded]) {
+      expect(folded.clocks).toEqual([]);
+      expect(folded.ignored.map(({ reason }) => inWords(reason))).toContain(
+        'it belongs to another walk, "walk-2"',
+      );
+    }
+  });
+
+  it("[LOG2] [LOG4] a strike under another walk's id strikes nothing, whenever it comes in", () => {
+    const own = LogWriter.started(FILE).done(["a", 4]);
+    const [target] = own.entries.slice(-1);
+    const foreign = new LogWriter("walk-2").enter(
+      "entry.struck",
+      { source: target?.wire.source ?? "", id: target?.wire.id ?? "" },
+      5,
+      ground,
+    );
+    for (const batches of [
+      [own.entries, foreign.entries],
+      [foreign.entries, own.entries],
+    ]) {
+      const fold = new WalkFold();
+      for (const batch of batches) fold.add(batch);
+      expect(fold.folded.struck.size).toBe(0);
+      expect(fold.folded.ledger?.steps.get("a" as StepId)?.status).toBe("done");
+      expect(fold.folded.ignored.map(({ reason }) => inWords(reason))).toEqual([
+        'it belongs to another walk, "walk-2"',
+      ]);
+    }
+  });
+
+  it("[OFF6] that jumps without a hub: its times count on from its place as if it had not jumped", () => {
+    const log = LogWriter.started(FILE)
+      .done(["a", 10])
+      .enter("clock.jumped", { by: -55 * 60 }, 20 - 55)
+      .done(["b", 25 - 55]);
+    expect(stepOf(log.entries, "a").finish).toBe(minute(10));
+    expect(stepOf(log.entries, "b").finish).toBe(minute(25));
+    expect(log.folded.jumps.map(({ device, by }) => [device, inMinutes(by)])).toEqual([[IV, -55]]);
+    expect(inMinutes(log.folded.clockOffsetOf(IV))).toBe(55);
+    expect(log.folded.clockOffsetOf(GROUND)).toBe(0);
+    expect(log.reasons).toEqual([]);
+  });
+
+  it("[OFF6] that jumps before and after it was compared: each time by what is known best", () => {
+    const log = LogWriter.started(FILE)
+      .enter("step.done", { step: "a" }, 5, ground)
+      .enter("clock.jumped", { by: 3600 }, 66, ground)
+      .enter("clock.compared", compared(-3600), 68, ground)
+      .enter("step.done", { step: "b" }, 70, ground)
+      .enter("clock.jumped", { by: -3600 }, 15, ground)
+      .enter("step.done", { step: "c" }, 20, ground);
+    const finish = (id: string) => inMinutes((stepOf(log.entries, id).finish ?? 0) - ZERO);
+    expect([finish("a"), finish("b"), finish("c")]).toEqual([5, 10, 20]);
+  });
+
+  it("[OFF6] that jumps once, noticed by two tabs: it counts once; struck, it does not count", () => {
+    const log = LogWriter.started(FILE)
+      .enter("clock.jumped", { by: 600 }, 20, ground)
+      .enter("clock.jumped", { by: 600.3 }, 20.01, ground)
+      .enter("step.done", { step: "a" }, 25, ground);
+    expect(stepOf(log.entries, "a").finish).toBe(minute(15));
+    log.strike(1, 30).strike(3, 30);
+    expect(stepOf(log.entries, "a").finish).toBe(minute(25));
+  });
+
   it("[LOG1] [REV1] by an hour: strikes and reopenings are told at the corrected time too", () => {
     const log = LogWriter.started(FILE)
       .enter("clock.compared", compared(-3600), 60, ground)

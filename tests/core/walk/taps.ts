@@ -132,6 +132,10 @@ const action: fc.Arbitrary<readonly [name: FactName | "plan.amended", data: obje
       .constantFrom(null, null, null, 0, 0.4, 0.5, 0.501, -90)
       .map((offset) => ["clock.compared", { hub: "/hubs/one", offset, error: 0.02 }] as const),
   },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom(-3300, 2.5, 90).map((by) => ["clock.jumped", { by }] as const),
+  },
 );
 
 /** What a walk that goes well consists of, so that the taps reach all of it. */

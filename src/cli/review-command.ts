@@ -31,7 +31,7 @@ export async function reviewCommand(
   if (!review) throw new UnusableInputError(words("cli/no-walk", { file }));
   if (json) terminal.out(`${JSON.stringify(reviewDocument(review, inWords), null, 2)}\n`);
   else if (csv) terminal.out(reviewCsv(review, inWords));
-  else if (xes) terminal.out(reviewXes(review, inWords));
+  else if (xes) terminal.out(reviewXes(review));
   else terminal.out(inTables(review));
   return reportUncleanLog(file, log, terminal);
 }

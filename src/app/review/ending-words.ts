@@ -18,7 +18,8 @@ export function endingWords(review: Review): {
   const skipped = performed.filter(({ ending }) => ending === "skipped").length;
   const planned = review.steps.filter((step) => step.planned !== null && step.ending !== "not-performed");
   const left = planned.filter(({ ending }) => ending === "open" || ending === "in-work").length;
-  const isWhole = left === 0 && actualFinish !== null;
+  // A walk that left out what was planned is not earlier than its plan, however early it ended.
+  const isWhole = planned.every(({ ending }) => ending === "done") && actualFinish !== null;
   return {
     headline: isWhole ? wholeWords(review) : endWords(review),
     sentences: [
@@ -30,7 +31,7 @@ export function endingWords(review: Review): {
   };
 }
 
-/** The end of a walk in which no planned step was left open, with how far its finish was off the plan. */
+/** The end of a walk in which every planned step was done, with how far its finish was off the plan. */
 function wholeWords({ end, finishDifference }: Review): string {
   const ended = words(`review/end-${end ? end.end : "open"}`);
   if (finishDifference === null) return `${ended}, –`;

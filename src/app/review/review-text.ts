@@ -5,7 +5,5 @@ import { inWords } from "../../words/index.ts";
 /** The text of a file that holds a review. */
 export function reviewText(review: Review, kind: "csv" | "json" | "xes"): string {
   if (kind === "csv") return reviewCsv(review, inWords);
-  return kind === "xes"
-    ? reviewXes(review, inWords)
-    : `${JSON.stringify(reviewDocument(review, inWords), null, 2)}\n`;
+  return kind === "xes" ? reviewXes(review) : `${JSON.stringify(reviewDocument(review, inWords), null, 2)}\n`;
 }

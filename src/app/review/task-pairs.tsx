@@ -30,7 +30,9 @@ export function TaskPairs({ review, end }: TaskPairsProps) {
               )}
             </PetTrack>
             <p className="review-task-words">
-              <b data-tone={behindTone(task.finishDifference)}>{outcome(task)}</b>
+              <b data-tone={task.done < task.of ? behindTone(null) : behindTone(task.finishDifference)}>
+                {outcome(task)}
+              </b>
               <span>{detail(task)}</span>
             </p>
           </li>
@@ -53,11 +55,13 @@ export function TaskPairs({ review, end }: TaskPairsProps) {
   );
 }
 
-function outcome({ actual, planned, finishDifference, getAhead, skipped, of }: TaskReview): string {
+/** How a task came out. Only one that is done to its last step finished earlier or later than planned. */
+function outcome({ actual, planned, finishDifference, getAhead, skipped, done, of }: TaskReview): string {
   if (!actual) {
     if (of > 0 && skipped === of) return words("review/task-skipped");
     return words(getAhead ? "review/task-get-ahead-not-done" : "review/task-not-done");
   }
+  if (done < of) return words("review/task-steps-done", { done, all: of });
   if (!planned) return words(getAhead ? "review/task-get-ahead-done" : "review/task-not-planned-done");
   if (finishDifference === null) return words("review/task-done");
   if (isOnPlan(finishDifference)) return words("review/task-on-plan");
@@ -70,7 +74,6 @@ function detail({ actual, planned, timeDifference, done, of }: TaskReview): stri
   return [
     ...(planned ? [words("review/task-planned", { span: spanText(planned.start, planned.finish) })] : []),
     ...(actual ? [words("review/task-flown", { span: spanText(actual.start, actual.finish) })] : []),
-    ...(timeDifference === null ? [] : [longerWords(timeDifference)]),
-    ...(actual && done < of ? [words("review/task-steps-done", { done, all: of })] : []),
+    ...(timeDifference === null || done < of ? [] : [longerWords(timeDifference)]),
   ].join(" · ");
 }

@@ -1,6 +1,4 @@
 import { XMLBuilder } from "fast-xml-parser";
-import type { MessageKey, Say } from "../../words/index.ts";
-import { message } from "../../words/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, later } from "../units/index.ts";
@@ -13,11 +11,12 @@ const EXTENSIONS = [
   { name: "Time", prefix: "time", uri: "http://www.xes-standard.org/time.xesext" },
 ] as const;
 
+/** The names of classifiers are names of XML without a colon, so they are no words. */
 const CLASSIFIERS = [
-  { name: "review/xes-activity", keys: "concept:name" },
-  { name: "review/xes-activity-lifecycle", keys: "concept:name lifecycle:transition" },
-  { name: "review/xes-crew-member", keys: "org:resource" },
-] as const satisfies readonly { readonly name: MessageKey; readonly keys: string }[];
+  { name: "Activity", keys: "concept:name" },
+  { name: "ActivityAndLifecycle", keys: "concept:name lifecycle:transition" },
+  { name: "CrewMember", keys: "org:resource" },
+] as const;
 
 type Kind = "string" | "date";
 type Attribute = readonly [kind: Kind, key: string, value: string];
@@ -63,7 +62,7 @@ const attributeElement = ([kind, key, value]: Attribute): XmlElement =>
  * each step, the trace has one event for the start and one for the completion (a skipped step has one `manualskip`),
  * sorted by time. Events of one joint step share their `concept:instance`.
  */
-export function reviewXes(review: Review, say: Say): string {
+export function reviewXes(review: Review): string {
   const { outline, opened } = review;
   const ending: readonly Attribute[] = review.end ? [["string", "end", review.end.end]] : [];
   const trace = element("trace", {}, [
@@ -79,7 +78,7 @@ export function reviewXes(review: Review, say: Say): string {
       ...EXTENSIONS.map((extension) => element("extension", extension)),
       element("global", { scope: "trace" }, [attributeElement(["string", "concept:name", "UNKNOWN"])]),
       element("global", { scope: "event" }, EVENT_GLOBALS.map(attributeElement)),
-      ...CLASSIFIERS.map(({ name, keys }) => element("classifier", { name: say(message(name)), keys })),
+      ...CLASSIFIERS.map((classifier) => element("classifier", classifier)),
       attributeElement(["string", "concept:name", outline.procedure.title]),
       attributeElement(["string", "lifecycle:model", "standard"]),
       trace,

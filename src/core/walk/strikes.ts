@@ -1,6 +1,6 @@
 import type { Message, Said } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import type { Entry } from "../log/index.ts";
+import type { Entry, FactName } from "../log/index.ts";
 import { compareEntries, keyOf } from "../log/index.ts";
 
 /** Which entries are struck, and which strikes have no effect. */
@@ -83,4 +83,22 @@ export function strikesOf(
 export function strikeReason({ read: { fact } }: Entry): Said {
   if (fact?.name !== "entry.struck") return "";
   return fact.undone ? message("walk/undone") : (fact.reason ?? "");
+}
+
+/** The reason that earlier versions wrote when somebody took an entry back right away. */
+const UNDONE_REASON = "undone";
+
+/** The name of a fact as keys of messages have it. */
+type Dashed<Name extends string> = Name extends `${infer Of}.${infer What}` ? `${Of}-${What}` : Name;
+
+const dashed = <Name extends string>(name: Name) => name.replace(".", "-") as Dashed<Name>;
+
+/** Returns a sentence that says what a strike took back, by the name of the fact, and why. */
+export function strikeText(name: FactName | null, strike: Entry): Message {
+  const what = message(`struck/${dashed(name ?? "unknown")}`);
+  const { fact } = strike.read;
+  if (fact?.name === "entry.struck" && (fact.undone || fact.reason === UNDONE_REASON))
+    return message("walk/taken-back", { what });
+  const reason = strikeReason(strike);
+  return reason ? message("walk/struck-because", { what, reason }) : message("walk/struck", { what });
 }

@@ -11,7 +11,7 @@ import { corrected, deviceClocks } from "./device-clocks.ts";
 import type { IgnoredEntry, Ledger } from "./ledger.ts";
 import { LedgerTrail } from "./ledger-trail.ts";
 import type { Strikes } from "./strikes.ts";
-import { strikeReason, strikesOf } from "./strikes.ts";
+import { strikesOf, strikeText } from "./strikes.ts";
 
 /** The result of folding a log. It depends only on the set of entries ([LOG3]). */
 export interface Folded {
@@ -296,13 +296,11 @@ export class WalkFold {
       const target = this.#byKey.get(key);
       const fact = target?.read.fact;
       const step = fact && "step" in fact ? (fact.step ?? null) : null;
-      const reason = strikeReason(strike);
-      const what = target ? target.wire.type.replace("tetherline.", "") : key;
       return {
         kind: "struck",
         step,
         record: null,
-        text: reason ? message("walk/struck-because", { what, reason }) : message("walk/struck", { what }),
+        text: strikeText(fact?.name ?? null, strike),
         at: this.#inTime(strike).at,
       };
     });

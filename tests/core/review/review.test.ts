@@ -269,7 +269,7 @@ describe("the review of tasks and of the whole", () => {
     expect(coded).toEqual(said({ reason: "No lane could go on." }, { reason: "undone" }));
     expect(coded.end?.reason).toBe("No lane could go on.");
     expect(coded.struck.map(({ reason }) => reason)).toEqual(["undone"]);
-    expect(coded.deviations.map(({ text }) => text)).toEqual(["Struck note.made: undone"]);
+    expect(coded.deviations.map(({ text }) => text)).toEqual(["Undone: a note"]);
   });
 
   it("[REV1] has a JSON document in seconds", () => {

@@ -220,7 +220,9 @@ describe("striking", () => {
   it("[LOG2] takes an entry back as if it had never been, and lists it", () => {
     const log = LogWriter.started(file).done(["a", 5]).strike(0, 6);
     expect(progressInOrder(log.ledger)[0]?.status).toBe("open");
-    expect(log.deviations).toMatchObject([{ kind: "struck", step: "a", text: "Struck step.done" }]);
+    expect(log.deviations).toMatchObject([
+      { kind: "struck", step: "a", text: "Struck: a step marked as done" },
+    ]);
     expect(log.folded.entries).toHaveLength(4);
     expect(log.reasons).toEqual([]);
     log.done(["a", 7]);

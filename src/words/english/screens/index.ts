@@ -15,6 +15,7 @@ import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
 import { reviewWords } from "./review.ts";
 import { reviewTableWords } from "./review-tables.ts";
+import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
@@ -38,6 +39,7 @@ export const screenWords = {
   ...readWords,
   ...reviewWords,
   ...reviewTableWords,
+  ...struckWords,
   ...supplyWords,
   ...timelineWords,
   ...walkWords,

@@ -19,7 +19,9 @@ export const reviewTableWords = {
   "review/kind-amended": "amended",
   "review/kind-struck": "entry struck",
   "review/no-deviations":
-    "Nothing was done otherwise than planned: no step skipped or out of order, no record outside its limits, no entry struck.",
+    "Nothing was done otherwise than planned: no step skipped or out of order, nothing missing or outside its limits, no entry struck.",
+  "review/no-deviations-but-left-out":
+    ".input {$count :integer} .match $count one {{Nothing was done otherwise than planned, and {$count} step that may be left out was skipped.}} * {{Nothing was done otherwise than planned, and {$count} steps that may be left out were skipped.}}",
   "review/items": "Items not at their end",
   "review/column-item": "Item",
   "review/column-must-be": "Must be",

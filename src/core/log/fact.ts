@@ -52,6 +52,8 @@ const facts = {
   "step.reopened": z.object({ step: idOf<StepId>(), reason: reason.default("") }),
   "record.taken": z.object({ step: idOf<StepId>(), record: idOf<RecordId>(), value: z.number() }),
   "confirm.given": z.object({ step: idOf<StepId>() }),
+  /** Something of the list that a step counts off was counted; `check` is its place in the list, from 0. */
+  "check.counted": z.object({ step: idOf<StepId>(), check: z.number().int().min(0) }),
   "decision.taken": z.object({ decision: idOf<DecisionId>(), outcome: z.string() }),
   "item.moved": z.object({ item: idOf<ItemId>(), to: locationSchema, reason: reason.default("") }),
   "supply.read": z.object({ crew: idOf<CrewId>(), supply: idOf<SupplyId>(), value: z.number() }),

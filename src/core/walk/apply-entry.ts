@@ -7,7 +7,15 @@ import { applied, ignored } from "./applied.ts";
 import type { Ledger } from "./ledger.ts";
 import { openWalk } from "./open-walk.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
-import { confirmGiven, recordTaken, stepDone, stepReopened, stepSkipped, stepStarted } from "./step-facts.ts";
+import {
+  checkCounted,
+  confirmGiven,
+  recordTaken,
+  stepDone,
+  stepReopened,
+  stepSkipped,
+  stepStarted,
+} from "./step-facts.ts";
 import { commandOf } from "./walk-commands.ts";
 import {
   clockStarted,
@@ -52,6 +60,8 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return recordTaken(ledger, entry, fact);
     case "confirm.given":
       return confirmGiven(ledger, entry, fact);
+    case "check.counted":
+      return checkCounted(ledger, fact);
     case "decision.taken":
       return decisionTaken(ledger, entry, fact);
     case "item.moved":

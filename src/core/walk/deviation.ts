@@ -31,6 +31,7 @@ export type DeviationKind =
 export type MissingKind =
   | "record-not-taken"
   | "confirmation-not-given"
+  | "check-not-counted"
   | "watch-not-kept"
   | "reason-not-given";
 

@@ -59,6 +59,8 @@ export interface StepProgress {
   readonly reopened: readonly { readonly at: Instant; readonly reason: string }[];
   readonly records: readonly TakenRecord[];
   readonly confirmed: { readonly at: Instant; readonly actor: string | null } | null;
+  /** What was counted off of its list: places in `check`, from 0, each once, in the order of the log. */
+  readonly counted: readonly number[];
   /** Key (`source` and `id`) of the entry that completed it, for undoing; `null` while open. */
   readonly completedBy: {
     readonly source: string;
@@ -227,6 +229,7 @@ export const UNTOUCHED: StepProgress = {
   reopened: [],
   records: [],
   confirmed: null,
+  counted: [],
   completedBy: null,
   alsoDone: [],
 };

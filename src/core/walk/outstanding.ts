@@ -74,6 +74,11 @@ function owedBy(ledger: Ledger, entry: OutlineStep, pet: Duration): readonly Out
       text: message("owed/confirmation-not-given", { crew: by }),
     });
   }
+  const uncounted = step.check.filter((_, place) => !progress.counted.includes(place));
+  if (uncounted.length > 0) {
+    const text = message("owed/check-not-counted", { list: uncounted });
+    found.push({ ...owed, kind: "check-not-counted", text });
+  }
   if (isReasonMissing(ledger, step.id, progress)) {
     found.push({ ...owed, kind: "reason-not-given", text: message("owed/reason-not-given") });
   }

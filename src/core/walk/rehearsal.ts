@@ -136,6 +136,10 @@ function draftsOf(ledger: Ledger, { step, performers }: OutlineStep, at: Instant
     if (!isTaken)
       drafts.push({ name: "record.taken", data: { step: step.id, record: record.id, value }, at, actor });
   }
+  for (const check of step.check.keys()) {
+    if (!progress.counted.includes(check))
+      drafts.push({ name: "check.counted", data: { step: step.id, check }, at, actor });
+  }
   if (step.confirm && !progress.confirmed) {
     drafts.push({ name: "confirm.given", data: { step: step.id }, at, actor: step.confirm.by });
   }

@@ -197,8 +197,9 @@ export function stepReopened(ledger: Ledger, entry: Entry, fact: FactNamed<"step
     skipReason: "",
     leftOut: null,
     reopened: [...before.reopened, { at: entry.at, reason: fact.reason }],
-    // Reopening undoes the confirmation but keeps the records that were taken.
+    // Reopening undoes the confirmation and the counting but keeps the records that were taken.
     confirmed: null,
+    counted: [],
     completedBy: null,
     alsoDone: [],
   });
@@ -280,4 +281,15 @@ export function confirmGiven(ledger: Ledger, entry: Entry, fact: FactNamed<"conf
   if (progressOf(ledger, step.id).confirmed)
     return ignored(message("walk/already-confirmed", { step: fact.step }));
   return applied(withStep(ledger, step.id, { confirmed: { at: entry.at, actor: entry.wire.actor ?? null } }));
+}
+
+/** `check.counted`: stores that something of the list that a step counts off was counted ([OFF2]). */
+export function checkCounted(ledger: Ledger, fact: FactNamed<"check.counted">): Applied {
+  const active = activeStep(ledger, fact.step);
+  if (!active.entry) return ignored(active.problem);
+  const { step } = active.entry;
+  if (fact.check >= step.check.length) return ignored(message("walk/no-check", { step: fact.step }));
+  const { counted } = progressOf(ledger, step.id);
+  if (counted.includes(fact.check)) return ignored(message("walk/already-counted", { step: fact.step }));
+  return applied(withStep(ledger, step.id, { counted: [...counted, fact.check] }));
 }

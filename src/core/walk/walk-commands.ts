@@ -16,6 +16,7 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "step.reopened": "mark",
   "record.taken": "mark",
   "confirm.given": "mark",
+  "check.counted": "mark",
   "decision.taken": "mark",
   "watch.kept": "mark",
   "item.moved": "report",

@@ -20,6 +20,9 @@ import { byWalk } from "./walk-summary.ts";
  */
 const MEMORY_OFFSETS = 2 ** 40;
 
+/** How long a disk in trouble is left alone before an entry tries it again, in ms. */
+const RETRY_AFTER = 20_000;
+
 /** What a fallback store is made of. */
 export interface FallbackParts {
   /** `null` when there was no store on disk from the start. */
@@ -32,6 +35,8 @@ export interface FallbackParts {
    */
   readonly memorySource: string;
   readonly now: () => Instant;
+  /** Milliseconds of a clock that is never set; `performance.now()` unless given. */
+  readonly ticks?: () => number;
 }
 
 /** A store that keeps entries on disk while that works, and otherwise in memory, together with everything that was read and entered before. */
@@ -48,10 +53,15 @@ export class FallbackEntryStore implements WalkStore {
   readonly #editions = new Map<WalkId, number>();
   readonly #listeners = new Listeners();
   readonly links: FallbackLinkStore;
+  readonly #ticks: () => number;
+  /** When the disk was last found in trouble or tried again, by a clock that is never set. */
+  #triedAt = 0;
+  #isRetrying = false;
   #readsMemory: boolean;
   #status: StoreStatus;
 
-  constructor({ durable, reason = "failed", memorySource, now }: FallbackParts) {
+  constructor({ durable, reason = "failed", memorySource, now, ticks }: FallbackParts) {
+    this.#ticks = ticks ?? (() => performance.now());
     this.#durable = durable;
     this.#memory = new MemoryEntryStore(memorySource, now, MEMORY_OFFSETS);
     this.#readsMemory = durable === null;
@@ -91,6 +101,7 @@ export class FallbackEntryStore implements WalkStore {
     await this.#copy(walk);
     const kept = await this.#memory.append(walk, drafts);
     this.#countUnsaved(kept);
+    this.#retryNowAndThen();
     return kept;
   }
 
@@ -175,6 +186,18 @@ export class FallbackEntryStore implements WalkStore {
     return this.#status;
   }
 
+  /** Tries to go back to disk when the last attempt is long enough ago. What was kept meanwhile is written then. */
+  #retryNowAndThen(): void {
+    const since = this.#ticks() - this.#triedAt;
+    if (this.#isRetrying || this.#durable === null || since < RETRY_AFTER) return;
+    this.#isRetrying = true;
+    this.#triedAt = this.#ticks();
+    // Trouble with the disk is told by the status; a rejection is a mistake of this program and is not hidden.
+    void this.retry().finally(() => {
+      this.#isRetrying = false;
+    });
+  }
+
   /** Puts entries that were stamped anew in memory in the place of the forms that the disk still has of them. */
   async #replaceStamps(durable: WalkStore, entries: readonly Entry[]): Promise<void> {
     for (const [walk, some] of byWalk(entries)) {
@@ -205,6 +228,7 @@ export class FallbackEntryStore implements WalkStore {
       // If the walk was left in the meantime, the disk is not at fault.
       if (!trouble || error instanceof NotLinkedError) throw error;
       this.#readsMemory = true;
+      if (this.#status.kind === "durable") this.#triedAt = this.#ticks();
       this.#setStatus(inMemory(trouble, this.#unsaved.size));
       return null;
     }

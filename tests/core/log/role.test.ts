@@ -17,6 +17,7 @@ const FACTS: readonly (readonly [name: string, data: object, mayMarker: boolean]
   ["step.reopened", { step: "a", reason: "wrong rail" }, true],
   ["record.taken", { step: "a", record: "r", value: 7 }, true],
   ["confirm.given", { step: "a" }, true],
+  ["check.counted", { step: "a", check: 0 }, true],
   ["decision.taken", { decision: "bolt", outcome: "turns" }, true],
   ["item.moved", { item: "bag", to: { place: "airlock" } }, true],
   ["supply.read", { crew: "ev1", supply: "oxygen", value: 0.5 }, true],

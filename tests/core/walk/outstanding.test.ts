@@ -161,6 +161,29 @@ describe("what is outstanding", () => {
     expect(deviationsIn(log, 200)).toEqual([]);
   });
 
+  it("[OFF2] is what a step has to count off, each by itself, and again when it is reopened", () => {
+    const counting = fileWith([step("clamps", "ev1", 5, { check: ["Clamp 1", "Clamp 2", "Clamp 3"] })], {
+      format: "tetherline.procedure/2",
+    });
+    const log = LogWriter.started(counting)
+      .enter("check.counted", { step: "clamps", check: 1 }, 2)
+      .enter("check.counted", { step: "clamps", check: 1 }, 3)
+      .enter("check.counted", { step: "clamps", check: 3 }, 3)
+      .done(["clamps", 5]);
+    expect(log.reasons).toEqual([
+      'that of "clamps" is already counted off',
+      '"clamps" has nothing there to count off',
+    ]);
+    expect(owedAt(log, 6)).toEqual([["check-not-counted", "clamps", 5, null]]);
+    expect(deviationsIn(log, 6)).toEqual([
+      ["check-not-counted", "clamps", "Not counted off: Clamp 1 and Clamp 3"],
+    ]);
+    for (const check of [0, 2]) log.enter("check.counted", { step: "clamps", check }, 7);
+    expect(owedAt(log, 8)).toEqual([]);
+    log.enter("step.reopened", { step: "clamps", reason: "loose" }, 9).done(["clamps", 10]);
+    expect(owedAt(log, 11)).toEqual([["check-not-counted", "clamps", 10, null]]);
+  });
+
   it("[OFF2] of a branch that was left is not owed any more", () => {
     const branched = fileWith([
       task("main", [

@@ -11,6 +11,7 @@ export interface ReferenceStep {
   reopened: { at: number; reason: string }[];
   records: { record: string; value: number; at: number; actor: string | null; outOfRange: boolean }[];
   confirmed: { at: number; actor: string | null } | null;
+  counted: number[];
   completedBy: string | null;
   alsoDone: { at: number; actor: string | null; source: string }[];
 }
@@ -75,6 +76,7 @@ export class ReferenceStanding {
         reopened: [],
         records: [],
         confirmed: null,
+        counted: [],
         completedBy: null,
         alsoDone: [],
       });

@@ -175,6 +175,10 @@ export class ReferenceWalk extends ReferenceStanding {
         return true;
       case "step.reopened":
         return this.#reopen(progress, fact.step, { at, reason: fact.reason });
+      case "check.counted":
+        if (fact.check >= one.step.check.length || progress.counted.includes(fact.check)) return false;
+        progress.counted.push(fact.check);
+        return true;
       case "confirm.given":
         if (!one.step.confirm || progress.confirmed) return false;
         progress.confirmed = { at, actor };
@@ -231,7 +235,7 @@ export class ReferenceWalk extends ReferenceStanding {
     if (progress.status === "open") return false;
     progress.saidStart = progress.status === "done" ? progress.start : opening.at;
     Object.assign(progress, { status: "open", start: null, finish: null, outOfOrder: false, skipReason: "" });
-    Object.assign(progress, { confirmed: null, completedBy: null, alsoDone: [] });
+    Object.assign(progress, { confirmed: null, counted: [], completedBy: null, alsoDone: [] });
     progress.reopened.push(opening);
     this.moves = this.moves.filter(({ step }) => step !== id);
     const isUndone = ({ kind, step }: ReferenceDeviation) => step === id && !kind.startsWith("record");

@@ -8,7 +8,7 @@ export const FILE: ProcedureFile = fileWith(
   [
     task("first", [
       step("a1", "ev1", 5, { records: [{ id: "turns", min: 6, max: 7 }] }),
-      step("a2", "ev2", 3, { confirm: { by: "iv", text: "Closed" } }),
+      step("a2", "ev2", 3, { check: ["Left", "Right"], confirm: { by: "iv", text: "Closed" } }),
       step("meet", ["ev1", "ev2"], 2, { moves: [{ item: "bag", to: { crew: "ev2" } }] }),
       step("b1", "ev1", 4, {
         decide: { id: "bolt", ask: "Does it turn?", outcomes: ["free", "stuck"], expect: "free" },
@@ -26,6 +26,7 @@ export const FILE: ProcedureFile = fileWith(
     ]),
   ],
   {
+    format: "tetherline.procedure/2",
     limits: { elapsed: "PT40M" },
     places: [{ id: "hatch", refuge: true }],
     items: [
@@ -78,6 +79,12 @@ const action: fc.Arbitrary<readonly [name: FactName | "plan.amended", data: obje
         value: fc.integer({ min: 4, max: 9 }),
       })
       .map((data) => ["record.taken", data] as const),
+  },
+  {
+    weight: 1,
+    arbitrary: fc
+      .record({ step: fc.constantFrom("a1", "a2"), check: fc.integer({ min: 0, max: 2 }) })
+      .map((data) => ["check.counted", data] as const),
   },
   { weight: 1, arbitrary: anyStep.map((id) => ["confirm.given", { step: id }] as const) },
   {

@@ -55,6 +55,40 @@ describe("a store whose disk fills up in the middle of a walk", () => {
     expect(textsOf((await log.read(walk, cursor)).entries)).toEqual(expect.arrayContaining(["c", "d"]));
   });
 
+  it("[LOG5] goes back to disk by itself once there is room, with an entry 20 s after the trouble", async () => {
+    const { database, store: disk } = await openTab(freshIndexedDb());
+    let ticks = 1000;
+    const log = new FallbackEntryStore({ durable: disk, memorySource, now: standing, ticks: () => ticks });
+    await log.append(walk, [note("a")]);
+    const trouble = failWrites(database, "QuotaExceededError");
+    await log.append(walk, [note("b")]);
+    trouble.mend();
+    ticks += 19_999;
+    await log.append(walk, [note("c")]);
+    expect(log.status()).toMatchObject({ kind: "memory", unsaved: 2 });
+    ticks += 1;
+    await log.append(walk, [note("d")]);
+    await until(() => log.status().kind === "durable");
+    expect(textsOf(mergeEntries((await disk.read(walk, 0)).entries).ordered)).toEqual(["a", "b", "c", "d"]);
+    const [next] = await log.append(walk, [note("e")]);
+    expect(next?.wire.source).toBe(source);
+    expect(await allTexts(log)).toEqual(["a", "b", "c", "d", "e"]);
+  });
+
+  it("[LOG5] stays in memory while the disk is still in trouble, and tries again only 20 s later", async () => {
+    const { database, store: disk } = await openTab(freshIndexedDb());
+    let ticks = 0;
+    const log = new FallbackEntryStore({ durable: disk, memorySource, now: standing, ticks: () => ticks });
+    failWrites(database, "QuotaExceededError");
+    for (const text of ["a", "b", "c"]) {
+      await log.append(walk, [note(text)]);
+      ticks += 20_000;
+    }
+    await until(() => log.status().kind === "memory");
+    expect(log.status()).toMatchObject({ kind: "memory", reason: "full", unsaved: 3 });
+    expect(await allTexts(log)).toEqual(["a", "b", "c"]);
+  });
+
   it("[LOG1] enters under another source, so that no id is given twice after a restart", async () => {
     const { parts, database, log } = await withDisk();
     await log.append(walk, [note("a")]);

@@ -170,6 +170,7 @@ export const sentenceWords = {
   "cli/kind-record-corrected": "record-corrected",
   "cli/kind-record-not-taken": "record-not-taken",
   "cli/kind-confirmation-not-given": "confirmation-not-given",
+  "cli/kind-check-not-counted": "check-not-counted",
   "cli/kind-watch-not-kept": "watch-not-kept",
   "cli/kind-reason-not-given": "reason-not-given",
   "cli/kind-lag-not-over": "lag-not-over",

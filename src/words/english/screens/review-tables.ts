@@ -10,6 +10,7 @@ export const reviewTableWords = {
   "review/kind-record-corrected": "record taken again",
   "review/kind-record-not-taken": "record not taken",
   "review/kind-confirmation-not-given": "confirmation not given",
+  "review/kind-check-not-counted": "not counted off",
   "review/kind-watch-not-kept": "watch not kept",
   "review/kind-reason-not-given": "no reason given",
   "review/kind-lag-not-over": "done too early",

@@ -8,6 +8,7 @@ export const struckWords = {
   "struck/step-reopened": "the reopening of a step",
   "struck/record-taken": "a value of a record",
   "struck/confirm-given": "a confirmation",
+  "struck/check-counted": "something counted off",
   "struck/decision-taken": "a decision",
   "struck/item-moved": "where an item is",
   "struck/supply-read": "a reading of a supply",

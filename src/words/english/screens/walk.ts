@@ -45,6 +45,8 @@ export const walkWords = {
   "walk/no-record": '"{$step}" has no record "{$record}"',
   "walk/asks-no-confirmation": '"{$step}" asks for no confirmation',
   "walk/already-confirmed": '"{$step}" is already confirmed',
+  "walk/no-check": '"{$step}" has nothing there to count off',
+  "walk/already-counted": 'that of "{$step}" is already counted off',
   "walk/no-decision": 'there is no decision "{$decision}"',
   "walk/no-outcome": '"{$outcome}" is not an outcome of the decision "{$decision}"',
   "walk/decider-not-performed": '"{$step}", which makes the decision, is not performed as decisions came out',

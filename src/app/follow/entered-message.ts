@@ -34,6 +34,8 @@ export function enteredMessage(entries: readonly Entry[], outline: Outline): Mes
       return message("entered/recorded", { value: fact.value });
     case "confirm.given":
       return message("entered/confirmed", { step: stepOf(fact.step)?.do ?? fact.step });
+    case "check.counted":
+      return message("entered/counted", { what: stepOf(fact.step)?.check[fact.check] ?? fact.step });
     case "decision.taken":
       return message("entered/decided", { outcome: fact.outcome });
     case "note.made":

@@ -11,6 +11,7 @@ const UNDOABLE: ReadonlySet<Fact["name"]> = new Set<Fact["name"]>([
   "step.reopened",
   "record.taken",
   "confirm.given",
+  "check.counted",
   "decision.taken",
   "item.moved",
   "supply.read",

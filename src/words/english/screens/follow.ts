@@ -138,6 +138,7 @@ export const followWords = {
   "entered/reopened": "Opened again: {$step}",
   "entered/recorded": "Recorded {$value :number}",
   "entered/confirmed": "Confirmed: {$step}",
+  "entered/counted": "{$what}: counted off",
   "entered/decided": "Decided: {$outcome}",
   "entered/note-kept": "Note kept",
   "entered/watch-kept": "Watch noted",

@@ -1,9 +1,10 @@
 import { useMemo, useState } from "react";
-import type { WalkId } from "../../core/units/index.ts";
+import { keyOf } from "../../core/log/index.ts";
+import type { Duration, WalkId } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { overruledOf } from "../../core/walk/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
-import { inWords } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import type { Notice } from "../follow/index.ts";
 import { useServices } from "../session/index.ts";
 import { overruledWords } from "./overruled-words.ts";
@@ -16,8 +17,8 @@ export interface Notices {
 }
 
 /**
- * Events of the link that the reader would not see otherwise: marks that did not count, and entries that were stamped
- * again or set aside.
+ * What the reader would not see otherwise: jumps of this device's clock, marks that did not count, and entries that were
+ * stamped again or set aside.
  */
 export function useNotices(walk: WalkId, folded: Folded, link: LinkStatus): Notices {
   const { links } = useServices();
@@ -30,8 +31,21 @@ export function useNotices(walk: WalkId, folded: Folded, link: LinkStatus): Noti
       words: overruledWords(one, outline),
     }));
   }, [walk, folded, link.device]);
+  const jumps = useMemo(
+    () =>
+      folded.jumps
+        .filter(({ device }) => device === link.device)
+        .map(({ by, entry }) => ({
+          key: `${walk} ${keyOf(entry)}`,
+          words: words(by < 0 ? "link/clock-set-back" : "link/clock-set-ahead", {
+            by: Math.abs(by) as Duration,
+          }),
+        })),
+    [walk, folded, link.device],
+  );
   return {
     notices: [
+      ...jumps.filter(({ key }) => !told.has(key)),
       ...link.notices.map(({ key, words }) => ({ key, words: inWords(words) })),
       ...overruled.filter(({ key }) => !told.has(key)),
     ],

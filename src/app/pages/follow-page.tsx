@@ -12,7 +12,13 @@ import type { LinkStatus } from "../../io/link/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { FollowView } from "../follow/index.ts";
 import { BeyondStrip, LinkPanel, linkWords, useLink, useNotices } from "../link/index.ts";
-import { ownClockOffset, useServices, useStoreStatus, useWalkSession } from "../session/index.ts";
+import {
+  ownClockOffset,
+  useClockJumps,
+  useServices,
+  useStoreStatus,
+  useWalkSession,
+} from "../session/index.ts";
 
 /** The page that follows one walk. */
 export function FollowPage() {
@@ -30,6 +36,8 @@ export function FollowPage() {
     const keeper = keepAwake();
     return () => keeper.release();
   }, [isOn]);
+  const mayEnter = link.role === null || mayMark(link.role);
+  useClockJumps(session, mayEnter && folded.ledger?.opened.mode === "live" ? folded.ledger.phase : null);
   const clockOffset = ownClockOffset(folded, link.device);
   const clock = useCallback(() => later(now(), clockOffset), [now, clockOffset]);
   const petZero = folded.ledger?.petZero ?? null;
@@ -45,7 +53,7 @@ export function FollowPage() {
           device={link.device}
           kept={() => linkWords(link, status, now())}
           may={{
-            mark: link.role === null || mayMark(link.role),
+            mark: mayEnter,
             close: link.role === null || mayLead(link.role),
           }}
           playsHere={playsHere(folded, link)}

@@ -1,5 +1,9 @@
 /** Joining, sharing and following a walk over a hub. */
 export const linkWords = {
+  "link/clock-set-back":
+    "The clock of this device was set back by {$by :length}. The times of this walk go on as if it had not been.",
+  "link/clock-set-ahead":
+    "The clock of this device was set ahead by {$by :length}. The times of this walk go on as if it had not been.",
   "link/join-title": "Join a walk",
   "link/join-what": "With the code that its lead shows",
   "link/fetching": "Fetching the walk from the hub…",

@@ -1,5 +1,6 @@
 import type { Entry } from "../../core/log/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
+import { stateLabel, valueLabel } from "../../core/procedure/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { callsOf } from "../parts/index.ts";
@@ -44,6 +45,11 @@ export function enteredMessage(entries: readonly Entry[], outline: Outline): Mes
       return message("entered/watch-kept");
     case "item.moved":
       return message("entered/item-moved", { item: outline.item(fact.item)?.label ?? fact.item });
+    case "state.set":
+      return message("entered/state-set", {
+        state: stateLabel(outline, fact.state),
+        value: valueLabel(outline, fact.value),
+      });
     case "supply.read":
       return message("entered/reading", { value: fact.value });
     case "hold.called":

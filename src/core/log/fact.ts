@@ -2,7 +2,16 @@ import { z } from "zod";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { locationSchema } from "../procedure/index.ts";
-import type { CrewId, DecisionId, ItemId, RecordId, StepId, SupplyId, WatchId } from "../units/index.ts";
+import type {
+  CrewId,
+  DecisionId,
+  ItemId,
+  RecordId,
+  StateId,
+  StepId,
+  SupplyId,
+  WatchId,
+} from "../units/index.ts";
 import { parseInstant } from "../units/index.ts";
 
 const idOf = <Id extends string>() =>
@@ -56,6 +65,12 @@ const facts = {
   "check.counted": z.object({ step: idOf<StepId>(), check: z.number().int().min(0) }),
   "decision.taken": z.object({ decision: idOf<DecisionId>(), outcome: z.string() }),
   "item.moved": z.object({ item: idOf<ItemId>(), to: locationSchema, reason: reason.default("") }),
+  /** A state was found to have another value than the steps imply. */
+  "state.set": z.object({
+    state: idOf<StateId>(),
+    value: z.string().min(1).max(200),
+    reason: reason.default(""),
+  }),
   "supply.read": z.object({ crew: idOf<CrewId>(), supply: idOf<SupplyId>(), value: z.number() }),
   "note.made": z.object({ text: z.string().max(20_000), step: idOf<StepId>().optional() }),
   "hold.called": z.object({ reason: reason.optional() }),

@@ -24,6 +24,7 @@ import {
   holdLifted,
   itemMoved,
   noteMade,
+  stateSet,
   supplyRead,
   walkClosed,
   walkReopened,
@@ -66,6 +67,8 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return decisionTaken(ledger, entry, fact);
     case "item.moved":
       return itemMoved(ledger, entry, fact);
+    case "state.set":
+      return stateSet(ledger, entry, fact);
     case "supply.read":
       return supplyRead(ledger, entry, fact);
     case "note.made":

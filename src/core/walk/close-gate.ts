@@ -6,6 +6,8 @@ import type { OutsideCrew } from "./outside-crew.ts";
 import { outsideOf } from "./outside-crew.ts";
 import type { Outstanding } from "./outstanding.ts";
 import { outstandingOf } from "./outstanding.ts";
+import type { UnsettledState } from "./state-values.ts";
+import { unsettledStates } from "./state-values.ts";
 import type { WalkState } from "./walk-state.ts";
 
 /** What stands between a walk and a good end, at an instant of the walk ([OFF5]). */
@@ -13,6 +15,7 @@ export interface CloseGate {
   /** Who is not known to be at a refuge. While it holds anybody, the walk cannot be called complete. */
   readonly outside: readonly OutsideCrew[];
   readonly items: readonly MisplacedItem[];
+  readonly states: readonly UnsettledState[];
   /** The steps that are performed and not complete, in reading order, without get-aheads. */
   readonly undone: readonly StepId[];
   readonly outstanding: readonly Outstanding[];
@@ -27,6 +30,7 @@ export function closeGateOf(state: Pick<WalkState, "ledger" | "pet">): CloseGate
   const outside = outsideOf(ledger);
   return {
     outside,
+    states: unsettledStates(ledger),
     items: misplacedItems(outline, ledger.custody),
     undone: outline.steps.flatMap(({ index, step, getAhead }) =>
       !getAhead && ledger.network.activity.active[index] && progressOf(ledger, step.id).status === "open"

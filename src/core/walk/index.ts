@@ -39,6 +39,8 @@ export { nextPlayedMove, playedTimesOf } from "./rehearsal.ts";
 export { skipReason } from "./skip-reason.ts";
 export type { StateDocument } from "./state-document.ts";
 export { stateDocument } from "./state-document.ts";
+export type { UnsettledState } from "./state-values.ts";
+export { stateValuesOf } from "./state-values.ts";
 export { standingStrikes, strikeReason } from "./strikes.ts";
 export type { LongestReturn, SupplyState, TurnBackState } from "./turn-back-state.ts";
 export { turnBackState } from "./turn-back-state.ts";

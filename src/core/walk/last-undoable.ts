@@ -14,6 +14,7 @@ const UNDOABLE: ReadonlySet<Fact["name"]> = new Set<Fact["name"]>([
   "check.counted",
   "decision.taken",
   "item.moved",
+  "state.set",
   "supply.read",
   "note.made",
   "hold.called",

@@ -11,6 +11,7 @@ import type {
   Instant,
   ItemId,
   RecordId,
+  StateId,
   StepId,
   SupplyId,
   WalkId,
@@ -211,6 +212,14 @@ export interface Ledger {
   readonly notes: GrowingList<Note>;
   readonly keptWatches: GrowingList<KeptWatch>;
   readonly readings: GrowingList<SupplyReading>;
+  /** Values of states that were entered by themselves, in the order of the log. */
+  readonly stateSettings: readonly {
+    readonly at: Instant;
+    readonly actor: string | null;
+    readonly state: StateId;
+    readonly value: string;
+    readonly reason: string;
+  }[];
   readonly alerts: AlertLog;
   readonly deviations: readonly Deviation[];
 }

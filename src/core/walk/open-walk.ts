@@ -70,6 +70,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     notes: GrowingList.of(),
     keptWatches: GrowingList.of(),
     readings: GrowingList.of(),
+    stateSettings: [],
     alerts: { raised: [], seen: [] },
     deviations: [],
   };

@@ -7,6 +7,7 @@ import { formatInstant, inSeconds } from "../units/index.ts";
 import { alertsOf } from "./alerts-of.ts";
 import { forecastRisk } from "./forecast-risk.ts";
 import { deviationsAt, outstandingOf } from "./outstanding.ts";
+import { stateValuesOf } from "./state-values.ts";
 import { turnBackState } from "./turn-back-state.ts";
 import type { Folded } from "./walk-fold.ts";
 import { walkStateAt } from "./walk-state.ts";
@@ -33,6 +34,8 @@ export interface StateDocument {
   /** The return time if the work is broken off now, and the latest PET to turn back; `null` where it cannot be told. */
   readonly return: { readonly seconds: number | null; readonly turnBack: number | null };
   readonly items: Readonly<Record<string, Location>>;
+  /** The value of every state, by id. */
+  readonly states: Readonly<Record<string, string>>;
   readonly ignored: readonly { readonly source: string; readonly id: string; readonly reason: string }[];
   readonly deviations: readonly {
     readonly kind: string;
@@ -105,6 +108,7 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
       turnBack: turnBack && inSeconds(turnBack.at),
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),
+    states: Object.fromEntries([...stateValuesOf(ledger)].sort(([a], [b]) => (a < b ? -1 : 1))),
     ignored: folded.ignored.map(({ source, id, reason }) => ({ source, id, reason: say(reason) })),
     deviations: deviationsAt(folded, state).map(({ kind, step, text }) => ({ kind, step, text: say(text) })),
     outstanding: outstandingOf(state).map(({ kind, step, record, watch, since, text }) => ({

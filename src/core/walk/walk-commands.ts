@@ -20,6 +20,7 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "decision.taken": "mark",
   "watch.kept": "mark",
   "item.moved": "report",
+  "state.set": "report",
   "supply.read": "report",
   "note.made": "note",
   "alert.raised": "note",

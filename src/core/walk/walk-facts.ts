@@ -14,6 +14,9 @@ import type { WalkCommand } from "./walk-machine.ts";
 import { phaseAfter, REOPENINGS } from "./walk-machine.ts";
 import { walkWindows } from "./walk-windows.ts";
 
+/** The value of a state that is held by a crew member, while nobody holds it. */
+const FREE = "free";
+
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
 /**
@@ -140,6 +143,20 @@ function isKnown({ inForce: { outline } }: Ledger, location: Location): boolean 
   if ("place" in location) return outline.place(location.place) !== null;
   if ("item" in location) return outline.item(location.item) !== null;
   return crewHolding(location).every((crew) => outline.crewMember(crew) !== null);
+}
+
+/** `state.set`: a state was found to have another value than the steps imply. */
+export function stateSet(ledger: Ledger, entry: Entry, fact: FactNamed<"state.set">): Applied {
+  const { outline } = ledger.inForce;
+  const state = outline.procedure.states.find(({ id }) => id === fact.state);
+  if (!state) return ignored(message("walk/no-state", { state: fact.state }));
+  const { values } = state;
+  const isValue =
+    values === "crew" ? fact.value === FREE || outline.lane(fact.value) >= 0 : values.includes(fact.value);
+  if (!isValue) return ignored(message("walk/no-state-value", { state: fact.state, value: fact.value }));
+  const { reason, value } = fact;
+  const one = { at: entry.at, actor: entry.wire.actor ?? null, state: state.id, value, reason };
+  return applied({ ...ledger, stateSettings: [...ledger.stateSettings, one] });
 }
 
 /** `supply.read`: stores a reading of a supply. */

@@ -20,6 +20,7 @@ const FACTS: readonly (readonly [name: string, data: object, mayMarker: boolean]
   ["check.counted", { step: "a", check: 0 }, true],
   ["decision.taken", { decision: "bolt", outcome: "turns" }, true],
   ["item.moved", { item: "bag", to: { place: "airlock" } }, true],
+  ["state.set", { state: "hatch", value: "open", reason: "found so" }, true],
   ["supply.read", { crew: "ev1", supply: "oxygen", value: 0.5 }, true],
   ["note.made", { text: "seen" }, true],
   ["hold.called", {}, true],

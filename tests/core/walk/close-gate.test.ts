@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
-import { closeGateOf, walkStateAt } from "../../../src/core/walk/index.ts";
+import { closeGateOf, stateValuesOf, walkStateAt } from "../../../src/core/walk/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 
@@ -97,6 +97,48 @@ describe("the close gate", () => {
       .done(["out", 2])
       .enter("walk.closed", { end: "terminated", reason: "leak" }, 3);
     expect(terminated.deviations).toEqual([]);
+  });
+});
+
+describe("the states of a walk", () => {
+  const hatch = { id: "hatch", values: ["closed", "open"], start: "closed", end: "closed" };
+  const file = fileWith([step("open", "ev1", 5, { sets: { hatch: "open" } }), step("work", "ev1", 5)], {
+    format: "tetherline.procedure/2",
+    states: [hatch, { id: "chair", values: "crew", start: "free" }],
+  });
+  const valuesOf = (log: LogWriter) => Object.fromEntries(stateValuesOf(log.ledger));
+  const unsettled = (log: LogWriter) =>
+    closeGateOf(walkStateAt(log.ledger, minute(60))).states.map(({ state, is, mustBe }) => [
+      state.id,
+      is,
+      mustBe,
+    ]);
+
+  it("[OFF5] [LOG2] follow from the steps that were done and from what was entered; the gate tells of an open hatch", () => {
+    const log = LogWriter.started(file);
+    expect(valuesOf(log)).toEqual({ hatch: "closed", chair: "free" });
+    log.done(["open", 5]);
+    expect(valuesOf(log)["hatch"]).toBe("open");
+    expect(unsettled(log)).toEqual([["hatch", "open", "closed"]]);
+    log
+      .enter("state.set", { state: "hatch", value: "closed", reason: "found shut" }, 6)
+      .enter("state.set", { state: "chair", value: "ev2" }, 6);
+    expect(valuesOf(log)).toEqual({ hatch: "closed", chair: "ev2" });
+    expect(unsettled(log)).toEqual([]);
+    log.enter("step.reopened", { step: "open", reason: "slipped" }, 7).strike(2, 8);
+    expect(valuesOf(log)["hatch"]).toBe("closed");
+  });
+
+  it("[LOG4] that nobody knows, or with a value that they cannot have, have no effect", () => {
+    const log = LogWriter.started(file)
+      .enter("state.set", { state: "door", value: "open" }, 1)
+      .enter("state.set", { state: "hatch", value: "ajar" }, 1)
+      .enter("state.set", { state: "chair", value: "nobody" }, 1);
+    expect(log.reasons).toEqual([
+      'there is no state "door"',
+      '"ajar" is not a value of the state "hatch"',
+      '"nobody" is not a value of the state "chair"',
+    ]);
   });
 });
 

@@ -56,6 +56,13 @@ export class ReferenceStanding {
   readonly holds: ReferenceHold[] = [];
   readonly notes: { at: number; actor: string | null; text: string; step: string | null }[] = [];
   readonly readings: { at: number; crew: string; supply: string; value: number }[] = [];
+  readonly stateSettings: {
+    at: number;
+    actor: string | null;
+    state: string;
+    value: string;
+    reason: string;
+  }[] = [];
   readonly keptWatches: { at: number; watch: string }[] = [];
   readonly raised: { at: number; alert: string; level: string; about: string | null }[] = [];
   readonly seen: { at: number; alert: string; level: string; actor: string | null }[] = [];

@@ -9,6 +9,7 @@ const BEFORE_START = [
   "clock.started",
   "item.moved",
   "supply.read",
+  "state.set",
   "note.made",
   "walk.closed",
   "clock.compared",
@@ -75,6 +76,13 @@ export class ReferenceWalk extends ReferenceStanding {
         return this.#decide(fact.decision, fact.outcome, at);
       case "item.moved":
         return this.#isSomewhere(fact.to) && this.#move(fact.item, fact.to, null, at);
+      case "state.set": {
+        const { state, value, reason } = fact;
+        const asked = this.outline.procedure.states.find(({ id }) => id === state);
+        if (!asked || asked.values === "crew" || !asked.values.includes(value)) return false;
+        this.stateSettings.push({ at, actor, state, value, reason });
+        return true;
+      }
       case "supply.read": {
         const { crew, supply, value } = fact;
         if (!this.outline.procedure.supplies.some((one) => one.crew === crew && one.id === supply))

@@ -33,6 +33,7 @@ export const FILE: ProcedureFile = fileWith(
       { id: "bag", start: { crew: "ev1" } },
       { id: "wrench", start: { item: "bag" } },
     ],
+    states: [{ id: "hatch", values: ["open", "closed"], start: "closed" }],
     supplies: [{ crew: "ev1", id: "oxygen", unit: "kPa", full: 6000, redline: 600, perHour: 700 }],
     watches: [{ id: "glove", by: ["ev1"], do: "Look at the gloves", every: "PT10M" }],
     windows: [
@@ -105,6 +106,12 @@ const action: fc.Arbitrary<readonly [name: FactName | "plan.amended", data: obje
   {
     weight: 1,
     arbitrary: fc.constant(["supply.read", { crew: "ev1", supply: "oxygen", value: 5000 }] as const),
+  },
+  {
+    weight: 1,
+    arbitrary: fc
+      .constantFrom("open", "closed", "ajar")
+      .map((value) => ["state.set", { state: "hatch", value }] as const),
   },
   { weight: 1, arbitrary: fc.constant(["note.made", { text: "Seen.", step: "a1" }] as const) },
   {

@@ -302,6 +302,7 @@ describe("the state document", () => {
       ],
       forecast: { finish: 33 * 60, margin: 27 * 60, withinLimit: 1 },
       items: {},
+      states: {},
       ignored: [],
       deviations: [],
       outstanding: [],

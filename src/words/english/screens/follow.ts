@@ -138,6 +138,7 @@ export const followWords = {
   "entered/reopened": "Opened again: {$step}",
   "entered/recorded": "Recorded {$value :number}",
   "entered/confirmed": "Confirmed: {$step}",
+  "entered/state-set": "{$state}: {$value}",
   "entered/counted": "{$what}: counted off",
   "entered/decided": "Decided: {$outcome}",
   "entered/note-kept": "Note kept",

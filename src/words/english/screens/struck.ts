@@ -11,6 +11,7 @@ export const struckWords = {
   "struck/check-counted": "something counted off",
   "struck/decision-taken": "a decision",
   "struck/item-moved": "where an item is",
+  "struck/state-set": "the value of a state",
   "struck/supply-read": "a reading of a supply",
   "struck/note-made": "a note",
   "struck/hold-called": "a hold",

@@ -54,6 +54,8 @@ export const walkWords = {
   "walk/no-item": 'there is no item "{$item}"',
   "walk/moved-nowhere": "it was moved to somewhere that is not in the procedure",
   "walk/inside-itself": '"{$item}" would be inside itself',
+  "walk/no-state": 'there is no state "{$state}"',
+  "walk/no-state-value": '"{$value}" is not a value of the state "{$state}"',
   "walk/no-supply": '"{$crew}" has no supply "{$supply}"',
   "walk/no-watch": 'there is no watch "{$watch}"',
   "walk/strikes-nothing": "it strikes an entry that is not in the log",

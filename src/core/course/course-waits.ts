@@ -1,6 +1,7 @@
 import { group } from "d3-array";
 import type { CrewId, DecisionId, Duration, StepId, WindowId } from "../units/index.ts";
 import { NO_TIME, plus } from "../units/index.ts";
+import { closedWindowAt } from "../window/index.ts";
 import type { Course, CourseStep } from "./course.ts";
 import { lanesInTime } from "./course.ts";
 import type { ClosedGate, HoldUp, Situation } from "./hold-ups.ts";
@@ -194,24 +195,14 @@ function situationAt({ course, lanes, crew, next }: Waiting, at: Duration): Situ
   };
 }
 
-/**
- * The hold in force at a PET. Without one, the last window of a step to open after that PET, with the time it opened.
- */
-function closedGateAt(
-  { outline, holds, windows }: Course,
-  next: CourseStep,
-  at: Duration,
-): ClosedGate | null {
+/** The hold in force at a PET. Without one, the window that keeps the step from starting then, by its likely duration. */
+function closedGateAt(course: Course, next: CourseStep, at: Duration): ClosedGate | null {
+  const { outline, holds, windows, whereabouts } = course;
   const hold = holds.find(({ start, finish }) => start <= at && (finish === null || at < finish));
   if (hold) return { kind: "hold", since: hold.start, until: hold.finish };
-  let last: Extract<ClosedGate, { kind: "window" }> | null = null;
-  for (const window of outline.step(next.step)?.step.within ?? []) {
-    const spans = windows.get(window) ?? [];
-    const spanOver = (finish: Duration) => spans.find(({ from, to }) => from <= next.start && finish <= to);
-    const span = spanOver(next.finish) ?? spanOver(next.start);
-    if (span && span.from > at && (last === null || span.from > last.until)) {
-      last = { kind: "window", window, until: span.from };
-    }
-  }
-  return last;
+  const entry = outline.step(next.step);
+  if (!entry) return null;
+  const likely = whereabouts.times[entry.index]?.likely ?? NO_TIME;
+  const closed = closedWindowAt(at, likely, entry.step.within, windows);
+  return closed && { kind: "window", ...closed };
 }

@@ -4,7 +4,8 @@ import { isPlaced } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { CrewId, Duration, Instant, PlaceId, StepId } from "../units/index.ts";
-import { between, minus } from "../units/index.ts";
+import { between, minus, NO_TIME } from "../units/index.ts";
+import { closedWindowAt } from "../window/index.ts";
 import { basePlanOf } from "./base-plan.ts";
 import { forecastOf } from "./forecast.ts";
 import { earliestStart, LedgerSituation, readyAt, startOf, stepOfLane } from "./gate.ts";
@@ -171,11 +172,23 @@ class ExpectedSituation extends LedgerSituation {
    */
   override closedGate(step: number): ClosedGate | null {
     const entry = this.network.outline.steps[step];
-    const start = entry ? earliestStart(this.ledger, entry, readyAt(this.ledger, entry)) : null;
-    const pet = (instant: Instant) => between(this.ledger.petZero ?? this.ledger.opened.at, instant);
+    if (!entry) return null;
+    const { ledger } = this;
+    const ready = readyAt(ledger, entry);
+    const start = earliestStart(ledger, entry, ready);
+    const pet = (instant: Instant) => between(ledger.petZero ?? ledger.opened.at, instant);
     if (start?.hold) return { kind: "hold", since: pet(start.hold.from), until: null };
     if (!start?.window || start.at <= this.#at) return null;
-    return { kind: "window", window: start.window, until: pet(start.at) };
+    const likely = ledger.whereabouts.times[entry.index]?.likely ?? NO_TIME;
+    // One window after the other, from when everything else let the step start, as in the waits of a course.
+    const lifted = ledger.holds.flatMap(({ until }) => (until !== null && until <= this.#at ? [until] : []));
+    let from = pet(lifted.reduce((most, one) => (one > most ? one : most), ready));
+    for (;;) {
+      const closed = closedWindowAt(from, likely, entry.step.within, ledger.windows);
+      if (!closed) return null;
+      if (closed.until > pet(this.#at)) return { kind: "window", ...closed };
+      from = closed.until;
+    }
   }
 }
 

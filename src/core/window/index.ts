@@ -1,3 +1,5 @@
+export type { ClosedWindow } from "./closed-window.ts";
+export { closedWindowAt } from "./closed-window.ts";
 export type { Fit } from "./window-fit.ts";
 export { earliestFit, latestFit } from "./window-fit.ts";
 export type { Span, WindowSpans } from "./window-spans.ts";

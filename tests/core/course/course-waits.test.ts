@@ -1,11 +1,13 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import { waitsBefore, waitsOf } from "../../../src/core/course/index.ts";
+import { planOf } from "../../../src/core/plan/index.ts";
+import { outlineOf } from "../../../src/core/procedure/index.ts";
 import type { StepId } from "../../../src/core/units/index.ts";
 import { flownCourseOf, forecastOf, walkStateAt } from "../../../src/core/walk/index.ts";
 import { LogWriter, minute, minutes } from "../log-writer.ts";
 import { plainWaits } from "../planned-step.ts";
-import { fileWith, step } from "../procedure-builder.ts";
+import { fileWith, procedureOf, step } from "../procedure-builder.ts";
 
 const FILE = fileWith(
   [
@@ -51,6 +53,44 @@ describe("why somebody waits", () => {
       { crew: "iv", time: minutes(5), on: { lag: "a" } },
       { crew: "iv", time: minutes(13), on: { window: "contact" } },
     ]);
+  });
+
+  it("[PLN3] [WLK3] [REV1] names the window that is closed, in plan, forecast, running walk and review alike", () => {
+    const two = fileWith(
+      [step("a", "ev1", 5), step("call", "iv", 5, { after: ["a"], within: ["contact", "day"] })],
+      {
+        windows: [
+          {
+            id: "contact",
+            kind: "listed",
+            spans: [
+              { from: "PT0M", to: "PT12M" },
+              { from: "PT190M30S", to: "PT203M" },
+            ],
+          },
+          { id: "day", kind: "listed", spans: [{ from: "PT180M", to: "PT240M" }] },
+        ],
+      },
+    );
+    // Contact is open when the step is ready: the day is waited for, and contact for the last 10.5 min only.
+    const expected = [
+      { crew: "iv", time: minutes(5), on: { crew: ["ev1"], step: "a" } },
+      { crew: "iv", time: minutes(175), on: { window: "day" } },
+      { crew: "iv", time: minutes(10.5), on: { window: "contact" } },
+    ];
+    const plan = planOf(outlineOf(procedureOf(two))).timeline;
+    expect(plan && plainWaits(waitsBefore(plan.course, "call" as StepId))).toEqual(expected);
+    const log = LogWriter.started(two).done(["a", 5]);
+    for (const at of [6, 100, 185]) {
+      const forecast = forecastOf(log.ledger, minute(at));
+      expect(forecast && plainWaits(waitsBefore(forecast, "call" as StepId))).toEqual(expected);
+    }
+    const nowOn = (at: number) => walkStateAt(log.ledger, minute(at)).lanes[2]?.waitingOn;
+    expect(nowOn(100)).toEqual([{ kind: "window", window: "day", until: minutes(180) }]);
+    expect(nowOn(179)).toEqual([{ kind: "window", window: "day", until: minutes(180) }]);
+    expect(nowOn(185)).toEqual([{ kind: "window", window: "contact", until: minutes(190.5) }]);
+    log.done(["call", 196]);
+    expect(flownWaits(log, 200, "call")).toEqual(expected);
   });
 
   it("[PLN3] is the person's before the hold's where both last at once: timeline and review agree", () => {

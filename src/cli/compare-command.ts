@@ -87,14 +87,19 @@ function idNamed(change: Change): string {
   return "change" in change ? change.change : "";
 }
 
-const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
+const percent = (share: number) => words("figures/chance", { share });
 
 function effectInWords(effect: Effect): string {
   const row = <Value>(name: string, sides: Sides<Value | null>, said: (value: Value) => string) => {
     const [before, after] = [sides.before, sides.after].map((value) => (value === null ? "–" : said(value)));
-    return [name, before ?? "", before === after ? words("cli/compare-unchanged") : (after ?? "")];
+    return [
+      name,
+      before ?? "",
+      sides.before === sides.after ? words("cli/compare-unchanged") : (after ?? ""),
+    ];
   };
-  const marginText = (margin: number) => `${margin < 0 ? "−" : ""}${clockText(Math.abs(margin) as never)}`;
+  const marginText = (margin: number) =>
+    `${margin < 0 ? "−" : ""}${clockText(Math.abs(margin) as never, margin < 0 ? "up" : "down")}`;
   const waited = (waits: readonly Wait[]) => waits.reduce((sum, { from, to }) => sum + to - from, 0);
   const facts = textTable(
     [
@@ -103,7 +108,7 @@ function effectInWords(effect: Effect): string {
       { heading: words("cli/column-after"), figures: true },
     ],
     [
-      row(words("cli/compare-finish"), effect.finish, clockText),
+      row(words("cli/compare-finish"), effect.finish, (finish) => clockText(finish, "up")),
       row(words("cli/compare-margin"), effect.margin, marginText),
       row(words("cli/compare-within"), effect.withinLimit, percent),
       row(

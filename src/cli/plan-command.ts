@@ -40,9 +40,10 @@ export async function planCommand(
   const light = await lightFromFile(orbit, start);
   const plan = planOf(outline, { outcomes, start: start ?? null, light, getAheads });
   const risk = riskDocument(plan, samples, seed);
-  const document = { ...planDocument(plan), risk };
+  const findings = read.locate(plan.findings);
+  const document = { ...planDocument(plan, findings), risk };
   terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : inWords(plan, risk));
-  for (const one of read.locate(plan.findings)) {
+  for (const one of findings) {
     terminal.err(`${words(`cli/of-finding-${one.level}`, { file, finding: findingSentence(one) })}\n`);
   }
   return hasErrors(plan.findings) ? EXIT.findings : EXIT.fine;
@@ -85,9 +86,22 @@ function inWords(plan: Plan, risk: RiskDocument | null): string {
   ].join("");
 }
 
+/** How many steps and windows are named of each kind, the most telling first. */
+const MOST_NAMED = 5;
+
+/** The greatest shares of a record, as words. */
+function sharesIn(shares: Readonly<Record<string, number>>): string[] {
+  return Object.entries(shares)
+    .sort(([, a], [, b]) => b - a)
+    .filter(([, share]) => share > 0)
+    .slice(0, MOST_NAMED)
+    .map(([name, share]) => words("cli/risk-share", { name, share }));
+}
+
 function riskWords(risk: RiskDocument | null): string {
   if (!risk) return "";
-  const clock = (time: number | null) => (time === null ? words("cli/none") : clockText(ofSeconds(time)));
+  const clock = (time: number | null) =>
+    time === null ? words("cli/none") : clockText(ofSeconds(time), "up");
   const { samples, seed, withinLimit } = risk;
   const finish = {
     samples,
@@ -97,11 +111,6 @@ function riskWords(risk: RiskDocument | null): string {
     p50: clock(risk.p50),
     p90: clock(risk.p90),
   };
-  const often = Object.entries(risk.criticality)
-    .sort(([, a], [, b]) => b - a)
-    .filter(([, share]) => share > 0)
-    .slice(0, 10)
-    .map(([step, share]) => words("cli/risk-share", { step, share: share * 100 }));
   const movers = Object.entries(risk.influence)
     .sort(([, a], [, b]) => b - a)
     .filter(([, correlation]) => correlation > 0.1)
@@ -110,13 +119,39 @@ function riskWords(risk: RiskDocument | null): string {
   return [
     withinLimit === null
       ? words("cli/risk", finish)
-      : words("cli/risk-within", { ...finish, within: withinLimit * 100 }),
+      : words("cli/risk-within", { ...finish, within: withinLimit }),
     ...(movers.length > 0 ? [words("cli/risk-movers", { steps: movers.join(", ") })] : []),
-    ...(risk.unfit > 0 ? [words("cli/risk-unfit", { share: risk.unfit * 100 })] : []),
-    ...(often.length > 0 ? [words("cli/risk-critical", { steps: often.join(", ") })] : []),
+    ...(risk.unfit > 0
+      ? [
+          words("cli/risk-unfit", { share: risk.unfit }),
+          words("cli/risk-missed", {
+            windows: sharesIn(risk.missed.windows),
+            steps: sharesIn(risk.missed.steps),
+          }),
+        ]
+      : []),
+    ...criticalWords(risk),
+    words("cli/risk-how"),
   ]
     .map((line) => `${line}\n`)
     .join("");
+}
+
+/** At this share of the samples a step is on the critical path nearly always: it is counted, not listed. */
+const NEARLY_ALWAYS = 0.95;
+
+/** Which steps are critical at times: they tell where the critical path may go otherwise. */
+function criticalWords({ criticality }: RiskDocument): string[] {
+  const always = Object.values(criticality).filter((share) => share >= NEARLY_ALWAYS).length;
+  const times = sharesIn(
+    Object.fromEntries(
+      Object.entries(criticality).filter(([, share]) => share < NEARLY_ALWAYS && share >= 0.05),
+    ),
+  );
+  return [
+    ...(always > 0 ? [words("cli/risk-always-critical", { count: always })] : []),
+    ...(times.length > 0 ? [words("cli/risk-critical", { steps: times })] : []),
+  ];
 }
 
 function row({ course, slack }: Timeline, planned: CourseStep): string[] {
@@ -134,7 +169,7 @@ function row({ course, slack }: Timeline, planned: CourseStep): string[] {
   return [
     entry?.number ?? "",
     clockText(planned.start),
-    clockText(planned.finish),
+    clockText(planned.finish, "up"),
     !late || late.critical ? words("cli/critical") : clockText(late.slack),
     (entry?.step.by ?? []).map(callOf).join(" + "),
     entry?.step.id ?? "",

@@ -16,6 +16,11 @@ export interface RiskDocument {
   readonly withinLimit: number | null;
   /** Share of samples in which at least one step ran out of spans of its windows. */
   readonly unfit: number;
+  /** What is missed in those samples: the share of all samples by step and by window. */
+  readonly missed: {
+    readonly steps: Readonly<Record<string, number>>;
+    readonly windows: Readonly<Record<string, number>>;
+  };
   /** For each step, the share of samples in which it was on the critical path. */
   readonly criticality: Readonly<Record<string, number>>;
   /** For each step, the rank correlation of its duration with the finish; zero for fixed durations. */
@@ -41,6 +46,10 @@ export function riskDocument(plan: Plan, samples: number, seed: number): RiskDoc
     p90: seconds(risk.p90),
     withinLimit: risk.withinLimit,
     unfit: risk.unfit,
+    missed: {
+      steps: Object.fromEntries(risk.missed.steps),
+      windows: Object.fromEntries(risk.missed.windows),
+    },
     criticality: byStep(risk.criticality),
     influence: byStep(risk.influence),
   };

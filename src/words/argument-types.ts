@@ -7,6 +7,10 @@ interface FunctionArguments {
   readonly integer: number;
   readonly number: number;
   readonly length: Duration;
+  readonly margin: Duration;
+  readonly advance: Duration;
+  readonly finish: Duration;
+  readonly chance: number;
   readonly clock: Duration;
   readonly "hour-minute": Duration;
   readonly pet: Duration;

@@ -2,7 +2,8 @@ import type { MessageFunction } from "messageformat/functions";
 import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, hourMinuteText } from "../core/units/index.ts";
 import type { Argument, Message } from "./argument.ts";
-import { lengthText } from "./length-text.ts";
+import { chanceText } from "./chance-text.ts";
+import { lengthText, marginText } from "./length-text.ts";
 import { numberFunctions } from "./number-functions.ts";
 import { shown } from "./shown.ts";
 import { utcText } from "./utc-text.ts";
@@ -34,6 +35,14 @@ export function wordFunctions(tag: string, inWords: (message: Message) => string
   const functions: Functions = {
     ...numberFunctions(tag),
     length: shown((time) => lengthText(time as Duration)),
+    margin: shown((time) => marginText(time as Duration)),
+    advance: shown((time) => lengthText(time as Duration, "down")),
+    finish: shown((time, { form = "minute" }) =>
+      String(form) === "second" ? clockText(time as Duration, "up") : hourMinuteText(time as Duration, "up"),
+    ),
+    chance: shown((share, { of = "good" }) =>
+      chanceText(Number(share), String(of) === "harm" ? "up" : "down"),
+    ),
     clock: shown((time) => clockText(time as Duration)),
     "hour-minute": shown((time) => hourMinuteText(time as Duration)),
     pet: shown((time) => petText(time as Duration)),

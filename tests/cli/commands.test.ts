@@ -128,6 +128,7 @@ describe("plan", () => {
         },
       ],
       criticalPath: ["a", "meet"],
+      windows: [],
       risk: expect.objectContaining({
         mean: 420,
         sd: 0,
@@ -205,7 +206,16 @@ describe("plan", () => {
     );
     expect([stuck.status, json(stuck.out)]).toEqual([
       1,
-      { procedure: "trial", start: null, finish: null, steps: [], criticalPath: [], risk: null },
+      {
+        procedure: "trial",
+        start: null,
+        finish: null,
+        steps: [],
+        criticalPath: [],
+        windows: [],
+        findings: [expect.objectContaining({ level: "error", code: "order/deadlock", steps: ["a", "b"] })],
+        risk: null,
+      },
     ]);
     expect(stuck.err).toContain("Deadlock");
   });

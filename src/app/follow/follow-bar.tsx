@@ -4,8 +4,7 @@ import type { Duration, Instant } from "../../core/units/index.ts";
 import { clockText, formatInstant, minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
-import type { Message } from "../../words/index.ts";
-import { inWords, message, words } from "../../words/index.ts";
+import { words } from "../../words/index.ts";
 import { behindTone, behindWords } from "../parts/index.ts";
 import type { NextChange } from "./next-change.ts";
 
@@ -140,7 +139,7 @@ function FinishCell({ state, odds }: Pick<FollowBarProps, "state" | "odds">) {
       tone={margin !== null && margin < 0 ? "late" : undefined}
     >
       {margin === null ? words("follow/no-limit-set") : marginWords(margin)}
-      {odds !== null && <span className="follow-odds">{inWords(oddsMessage(odds))}</span>}
+      {odds !== null && <span className="follow-odds">{words("follow/odds", { share: odds })}</span>}
     </Cell>
   );
 }
@@ -167,17 +166,6 @@ function TurnBackCell({ state }: Pick<FollowBarProps, "state">) {
       {words(left < 0 ? "follow/past" : "follow/in", { time: left })}
     </Cell>
   );
-}
-
-/**
- * The odds in whole per cent. Near 0 and 100 they are given in words, since sampling cannot distinguish the last per
- * cent from certainty.
- */
-function oddsMessage(odds: number): Message {
-  if (odds > 0.99) return message("follow/odds-sure");
-  return odds < 0.01
-    ? message("follow/odds-none")
-    : message("follow/odds", { share: Math.round(odds * 100) });
 }
 
 function marginWords(margin: Duration): string {

@@ -115,6 +115,6 @@ export function limitWords({ min, max, unit: code }: StepRecord): string {
 
 /** A span to the minute; a single time when both ends are the same. */
 export function spanText(start: Duration, finish: Duration): string {
-  const [from, to] = [hourMinuteText(start), hourMinuteText(finish)];
+  const [from, to] = [hourMinuteText(start), hourMinuteText(finish, "up")];
   return from === to ? from : `${from}–${to}`;
 }

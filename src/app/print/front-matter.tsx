@@ -149,7 +149,7 @@ function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: P
 function finishWords({ timeline, margin }: Plan): string {
   if (!timeline) return words("print/not-planned");
   const pet = timeline.course.finish;
-  if (margin === null) return words("print/at-pet", { pet });
+  if (margin === null) return words("print/finish-at", { pet });
   return words(margin >= 0 ? "print/before-limit" : "print/over-limit", { pet, time: margin });
 }
 

@@ -48,15 +48,13 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
             {procedure.setting ? words(`shelf/setting-${procedure.setting}`) : words("read/setting-not-said")}
           </Fact>
           <Fact name={words("read/planned-finish")}>
-            {plan.timeline ? hourMinuteText(plan.timeline.course.finish) : words("parts/no-plan")}
+            {plan.timeline ? hourMinuteText(plan.timeline.course.finish, "up") : words("parts/no-plan")}
           </Fact>
           <Fact name={words("read/elapsed-limit")}>
             {limit === undefined ? words("read/no-limit") : hourMinuteText(limit)}
           </Fact>
           <Fact name={words("read/margin")}>
-            {plan.margin === null
-              ? "–"
-              : words(plan.margin < 0 ? "figures/length-negative" : "figures/length", { time: plan.margin })}
+            {plan.margin === null ? "–" : words("figures/margin", { time: plan.margin })}
           </Fact>
           <Fact name={words("read/steps")}>
             {words("read/steps-and-joint", {

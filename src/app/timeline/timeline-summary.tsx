@@ -1,4 +1,6 @@
 import type { ReactNode } from "react";
+import type { Outcome, Risk } from "../../core/plan/index.ts";
+import { outlookOf } from "../../core/plan/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
@@ -14,13 +16,15 @@ export interface TimelineSummaryProps {
   readonly limit: Duration | null;
   /** True when the walk is closed. */
   readonly ended: boolean;
-  /** The probability of finishing within the limit; `null` when unknown. */
-  readonly odds: number | null;
+  /** What sampling gave; `null` when unknown. */
+  readonly risk: Risk | null;
 }
 
 /** When the walk finishes, and how that compares with the plan and the limit, in one line. */
-export function TimelineSummary({ finish, forecast, limit, ended, odds }: TimelineSummaryProps) {
+export function TimelineSummary({ finish, forecast, limit, ended, risk }: TimelineSummaryProps) {
   const last = forecast ?? finish;
+  const odds = risk?.withinLimit ?? null;
+  const { half, nineInTen } = outlookOf(limit, finish, forecast, risk);
   return (
     <>
       <Worded message={finishMessage(finish, forecast, ended)} marks={STRONG} />
@@ -32,13 +36,20 @@ export function TimelineSummary({ finish, forecast, limit, ended, odds }: Timeli
               ? words("timeline/margin", { time: (limit - last) as Duration })
               : words("timeline/over-limit", { time: (last - limit) as Duration })}
           </strong>
-          {odds !== null &&
-            !ended &&
-            ` · ${words("timeline/within-limit", { share: Math.round(odds * 100) })}`}
+          {odds !== null && !ended && ` · ${words("timeline/within-limit", { share: odds })}`}
         </>
       )}
+      {!ended && half && ` · ${outcomeWords("half", half)}`}
+      {!ended && nineInTen && ` · ${outcomeWords("nine-in-ten", nineInTen)}`}
     </>
   );
+}
+
+/** By when a share of the samples finishes, and what is left of the limit then. */
+function outcomeWords(share: "half" | "nine-in-ten", { finish, margin }: Outcome): string {
+  if (finish === null) return words(`outlook/${share}-none`);
+  if (margin === null) return words(`outlook/${share}`, { finish });
+  return words(margin < 0 ? `outlook/${share}-over` : `outlook/${share}-margin`, { finish, margin });
 }
 
 const STRONG = { strong: (inside: ReactNode) => <strong>{inside}</strong> };

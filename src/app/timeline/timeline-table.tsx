@@ -96,6 +96,6 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
 
 function slackWords(slack: Duration | null, onCriticalPath: boolean): string {
   if (slack === null) return "–";
-  if (slack > 0) return words("figures/length", { time: slack });
+  if (slack > 0) return words("figures/margin", { time: slack });
   return words(onCriticalPath ? "timeline/cell-no-slack-critical" : "timeline/cell-no-slack");
 }

@@ -104,7 +104,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
   return (
     <section className="timeline" aria-label={words("timeline/title")} onKeyDown={onKeyDown}>
       <TimelineBar
-        summary={{ ...finishes, odds: risk?.withinLimit ?? null }}
+        summary={{ ...finishes, risk }}
         zoom={zoom}
         onZoom={setZoom}
         asTable={asTable}

@@ -81,9 +81,7 @@ function toggled<Id>(set: ReadonlySet<Id>, id: Id): ReadonlySet<Id> {
 }
 
 const percent = (odds: Risk | null) =>
-  odds?.withinLimit == null
-    ? ""
-    : ` · ${words("what-if/within-limit", { share: Math.round(odds.withinLimit * 100) })}`;
+  odds?.withinLimit == null ? "" : ` · ${words("what-if/within-limit", { share: odds.withinLimit })}`;
 
 const marginWords = (margin: Duration | null) =>
   margin === null ? "" : ` · ${words(margin < 0 ? "what-if/over" : "what-if/margin", { time: margin })}`;

@@ -1,5 +1,5 @@
 import type { Course } from "../course/index.ts";
-import type { StepId } from "../units/index.ts";
+import type { StepId, WindowId } from "../units/index.ts";
 import type { Span } from "../window/index.ts";
 import { pertQuantiles, probabilityBelow, QUANTILE_CELLS } from "./pert-quantiles.ts";
 
@@ -39,6 +39,8 @@ export interface RiskModel {
   readonly ended: Float64Array;
   /** For each position, the spans of each window that the step must be in; `null` when it has no known window. */
   readonly within: readonly (readonly (readonly Span[])[] | null)[];
+  /** For each position, the ids of the windows in `within`, in the same order. */
+  readonly withinIds: readonly (readonly WindowId[])[];
   readonly limit: number | null;
 }
 
@@ -124,16 +126,17 @@ export function riskModelOf({ network, whereabouts, windows, now, steps }: Sampl
   model.firstLink[count] = link;
   const joined = new Float64Array(tables.length * (QUANTILE_CELLS + 1));
   for (const [number, table] of tables.entries()) joined.set(table, number * (QUANTILE_CELLS + 1));
+  const known = order.map((index) => {
+    if (begun(index)) return [];
+    return (outline.steps[index]?.step.within ?? []).flatMap((id) => {
+      const spans = windows.get(id);
+      return spans ? [{ id, spans }] : [];
+    });
+  });
   return {
     ...model,
     tables: joined,
-    within: order.map((index) => {
-      if (begun(index)) return null;
-      const spans = (outline.steps[index]?.step.within ?? []).flatMap((id) => {
-        const known = windows.get(id);
-        return known ? [known] : [];
-      });
-      return spans.length > 0 ? spans : null;
-    }),
+    within: known.map((list) => (list.length > 0 ? list.map(({ spans }) => spans) : null)),
+    withinIds: known.map((list) => list.map(({ id }) => id)),
   };
 }

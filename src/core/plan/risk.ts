@@ -1,32 +1,10 @@
-import { quantile } from "d3-array";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
-import type { StepId } from "../units/index.ts";
+import type { StepId, WindowId } from "../units/index.ts";
 import type { Span } from "../window/index.ts";
 import { QUANTILE_CELLS } from "./pert-quantiles.ts";
 import type { RiskModel } from "./risk-model.ts";
-
-/** The result of sampling a plan ([PLN5]). Times are PET in ms. */
-export interface Risk {
-  readonly samples: number;
-  readonly seed: number;
-  /** The mean finish of the samples that finish; `null` when none does. */
-  readonly mean: number | null;
-  /**
-   * The standard deviation of the finish, with n − 1 in the denominator; `null` when fewer than two samples finish.
-   */
-  readonly sd: number | null;
-  readonly p10: number | null;
-  readonly p50: number | null;
-  readonly p90: number | null;
-  /** The share of samples that finish within the elapsed limit; `null` without a limit. */
-  readonly withinLimit: number | null;
-  /** The share of samples in which some step does not fit any remaining span. */
-  readonly unfit: number;
-  /** The share of the samples that finish in which each step is on the critical path as traced in [PLN2]. */
-  readonly criticality: ReadonlyMap<StepId, number>;
-  /** The rank correlation (Spearman 1904) of the duration of each step with the finish; zero for fixed durations. */
-  readonly influence: ReadonlyMap<StepId, number>;
-}
+import type { Risk } from "./risk-summary.ts";
+import { riskOf } from "./risk-summary.ts";
 
 /** Rank correlations use this many samples, taken from the first. */
 const RANKED = 1000;
@@ -53,8 +31,23 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
   const drawn = new Float64Array(count * ranked);
   const [begin, beginLast] = lastOf(finish, order);
   let complete = 0;
+  const missedSteps = new Map<StepId, number>();
+  const missedWindows = new Map<WindowId, { sample: number; count: number }>();
+  let sample = 0;
+  const missed = (at: number, start: number) => {
+    const step = model.steps[at] as StepId;
+    missedSteps.set(step, (missedSteps.get(step) ?? 0) + 1);
+    const [lists, ids] = [within[at] ?? [], model.withinIds[at] ?? []];
+    const alone = ids.filter(
+      (_, place) => firstFit(start, lengths[at] as number, [lists[place] ?? []]) === Number.POSITIVE_INFINITY,
+    );
+    for (const id of alone.length > 0 ? alone : ids) {
+      const known = missedWindows.get(id) ?? { sample: -1, count: 0 };
+      if (known.sample !== sample) missedWindows.set(id, { sample, count: known.count + 1 });
+    }
+  };
 
-  for (let sample = 0; sample < samples; sample += 1) {
+  for (sample = 0; sample < samples; sample += 1) {
     drawLengths(model, open, generator, lengths);
     if (sample < ranked) for (const at of open) drawn[at * ranked + sample] = lengths[at] as number;
     let end = begin;
@@ -79,7 +72,7 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
         const fit = firstFit(start, lengths[at] as number, windows);
         if (fit === Number.POSITIVE_INFINITY) {
           isUnfit = true;
-          break;
+          if (start < fit) missed(at, start);
         }
         if (fit > start) {
           start = fit;
@@ -99,7 +92,19 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
     complete += 1;
     for (let at = last; at >= 0; at = binding[at] as number) onPath[at] = (onPath[at] as number) + 1;
   }
-  return summary(model, { samples, seed, finishes: finishes.subarray(0, complete), onPath, drawn, ranked });
+  const share = (count: number) => count / samples;
+  return riskOf(model, {
+    samples,
+    seed,
+    finishes: finishes.subarray(0, complete),
+    onPath,
+    drawn,
+    ranked,
+    missed: {
+      steps: new Map([...missedSteps].map(([step, count]) => [step, share(count)])),
+      windows: new Map([...missedWindows].map(([window, { count }]) => [window, share(count)])),
+    },
+  });
 }
 
 /**
@@ -172,90 +177,4 @@ function firstFit(ready: number, length: number, windows: readonly (readonly Spa
     }
   }
   return start;
-}
-
-interface Tally {
-  readonly samples: number;
-  readonly seed: number;
-  /** The finishes of the samples that finish. */
-  readonly finishes: Float64Array;
-  readonly onPath: Uint32Array;
-  readonly drawn: Float64Array;
-  readonly ranked: number;
-}
-
-function summary(model: RiskModel, { samples, seed, finishes, onPath, drawn, ranked }: Tally): Risk {
-  const complete = finishes.length;
-  const mean = complete > 0 ? finishes.reduce((sum, value) => sum + value, 0) / complete : null;
-  const squares = mean === null ? 0 : finishes.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-  const sorted = finishes.slice().sort();
-  const { limit } = model;
-  const criticality = new Map<StepId, number>();
-  const influence = new Map<StepId, number>();
-  // Samples without a finish are missing from the finishes, so durations and finishes only correspond when every
-  // sample finishes.
-  const ranks = complete === samples && ranked > 1 ? ranksOf(finishes.subarray(0, ranked)) : null;
-  for (const [at, step] of model.steps.entries()) {
-    criticality.set(step, complete > 0 ? (onPath[at] ?? 0) / complete : 0);
-    const counts = ranks && (model.table[at] ?? -1) >= 0 && Number.isNaN(model.ended[at]);
-    const lengths = drawn.subarray(at * ranked, (at + 1) * ranked);
-    influence.set(step, counts ? correlation(ranksOf(lengths), ranks) : 0);
-  }
-  return {
-    samples,
-    seed,
-    mean,
-    sd: complete > 1 ? Math.sqrt(squares / (complete - 1)) : null,
-    p10: quantileOf(sorted, 0.1),
-    p50: quantileOf(sorted, 0.5),
-    p90: quantileOf(sorted, 0.9),
-    withinLimit:
-      limit === null ? null : finishes.reduce((sum, value) => sum + (value <= limit ? 1 : 0), 0) / samples,
-    unfit: (samples - complete) / samples,
-    criticality,
-    influence,
-  };
-}
-
-/**
- * Returns a quantile of sorted values, interpolated linearly (Hyndman & Fan 1996, type 7), or `null` when there are
- * no values.
- */
-const quantileOf = (values: Float64Array, share: number) => quantile(values, share) ?? null;
-
-/**
- * Returns the rank of each value, counted from 0. Equal values share the mean of their ranks; they occur when a
- * window delays several finishes to the same time.
- */
-function ranksOf(values: Float64Array): Float64Array {
-  const sorted = values.slice().sort();
-  return values.map((value) => {
-    let [low, high] = [0, sorted.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((sorted[middle] as number) < value) low = middle + 1;
-      else high = middle;
-    }
-    if (sorted[low + 1] !== value) return low;
-    let end = sorted.length;
-    while (high < end) {
-      const middle = (high + end) >> 1;
-      if ((sorted[middle] as number) > value) end = middle;
-      else high = middle + 1;
-    }
-    return (low + end - 1) / 2;
-  });
-}
-
-/** Returns Pearson's correlation of two rankings, each of which has the mean (n − 1)/2. */
-function correlation(a: Float64Array, b: Float64Array): number {
-  const mean = (a.length - 1) / 2;
-  let [both, squaresA, squaresB] = [0, 0, 0];
-  for (let index = 0; index < a.length; index += 1) {
-    const [x, y] = [(a[index] ?? 0) - mean, (b[index] ?? 0) - mean];
-    both += x * y;
-    squaresA += x * x;
-    squaresB += y * y;
-  }
-  return squaresA > 0 && squaresB > 0 ? both / Math.sqrt(squaresA * squaresB) : 0;
 }

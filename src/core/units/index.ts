@@ -1,5 +1,6 @@
 export type { Brand } from "./brand.ts";
-export { clockText, hourMinuteText } from "./clock-text.ts";
+export type { Rounding } from "./clock-text.ts";
+export { clockText, hourMinuteText, inWhole } from "./clock-text.ts";
 export type { Duration, Metres } from "./duration.ts";
 export {
   DURATION_PATTERN,

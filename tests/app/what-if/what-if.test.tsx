@@ -117,7 +117,7 @@ describe("what if", () => {
 
   it("[PLN5] the probability of staying within the limit comes from the worker", async () => {
     show();
-    const words = "In the file: finish 0:18 · 2 min margin · 100 % within the limit";
+    const words = "In the file: finish 0:18 · 2 min margin · > 99 % within the limit";
     await waitFor(() => expect(outcome()).toHaveTextContent(words), { timeout: 4000 });
   });
 });

@@ -247,8 +247,9 @@ describe("any plan", () => {
               expect(ends).toContain(to);
               expect(on && ("crew" in on ? on.crew.length > 0 : "lag" in on)).toBe(true);
             } else {
-              expect(to).toBe(one.start);
+              // What is left is for windows, each until the step alone would fit it; the last lets the step start.
               expect(on && "window" in on).toBe(true);
+              expect(to).toBeLessThanOrEqual(one.start);
             }
             from = to;
           }

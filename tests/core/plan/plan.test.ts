@@ -95,7 +95,8 @@ describe("a plan", () => {
     );
     expect(times(made)).toEqual({ a: [0, 8], b: [35, 40] });
     expect(planned(made, "b")?.waits).toEqual([
-      { crew: "ev1", time: 27 * 60_000, on: { window: "contact" } },
+      { crew: "ev1", time: 22 * 60_000, on: { window: "light" } },
+      { crew: "ev1", time: 5 * 60_000, on: { window: "contact" } },
     ]);
     expect(pathOf(made)).toEqual(["b"]);
     // Both ends of a span belong to it.

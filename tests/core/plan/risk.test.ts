@@ -1,7 +1,14 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Risk } from "../../../src/core/plan/index.ts";
-import { pertSampler, planOf, riskModelOf, sampleRisk, seededSource } from "../../../src/core/plan/index.ts";
+import {
+  pertSampler,
+  planOf,
+  riskModelOf,
+  sampleRisk,
+  seededSource,
+  windowMargins,
+} from "../../../src/core/plan/index.ts";
 import type { Outline, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import type { Duration, StepId } from "../../../src/core/units/index.ts";
 import { formatDuration } from "../../../src/core/units/index.ts";
@@ -204,8 +211,9 @@ describe("risk and windows", () => {
     const risk = riskOf(outline, samples);
     expect(Math.abs(risk.unfit - (1 - met))).toBeLessThan(ofShare(met, samples) + 0.001);
     expect(risk.withinLimit).toBeCloseTo(1 - risk.unfit, 12);
-    expect(risk.p90 ?? 0).toBeLessThanOrEqual(80 * MINUTE);
     expect([...risk.criticality.values()]).toEqual([1, 1, 1]);
+    expect([...risk.missed.steps]).toEqual([["b", risk.unfit]]);
+    expect([...risk.missed.windows]).toEqual([["w", risk.unfit]]);
     const none = riskOf(windowed(51, 52, 53, BOTH.slice(0, 1), { limits: { elapsed: "PT100M" } }), 50);
     expect(none).toMatchObject({
       mean: null,
@@ -217,6 +225,95 @@ describe("risk and windows", () => {
       unfit: 1,
     });
     expect([...none.criticality.values()]).toEqual([0, 0, 0]);
+  });
+});
+
+describe("percentiles of all samples", () => {
+  it("[PLN5] are none among the samples that fit no window", () => {
+    // More than a tenth and less than a half of the samples miss.
+    const met = below(50, 49, 50, 52);
+    const risk = riskOf(windowed(49, 50, 52, BOTH.slice(0, 1)), 4000);
+    expect(met).toBeGreaterThan(0.2);
+    expect(met).toBeLessThan(0.5);
+    expect(risk.p10 ?? 0).toBeGreaterThan(79 * MINUTE);
+    expect(risk.p50).toBeNull();
+    expect(risk.p90).toBeNull();
+    expect(risk.mean ?? 0).toBeLessThanOrEqual(80 * MINUTE);
+  });
+
+  it("[PLN5] what is missed is counted for each step and window, once a sample", () => {
+    const shut: ProcedureFile["windows"] = ["w", "v"].map((id) => ({
+      id,
+      kind: "listed",
+      spans: [{ from: "PT0M", to: "PT10M" }],
+    }));
+    const outline = outlineFrom(
+      [
+        step("a", "ev1", 9),
+        step("b", "ev1", 2, { within: ["w"] }),
+        step("behind", "ev1", 1, { within: ["w"] }),
+        step("beside", "ev2", 1, { within: ["w"] }),
+        step("other", "iv", 11, { within: ["w", "v"] }),
+      ],
+      { windows: shut },
+    );
+    const { timeline, network, whereabouts, windows } = planOf(outline);
+    expect(timeline).toBeNull();
+    const risk = sampleRisk(riskModelOf({ network, whereabouts, windows }), 40, 1);
+    expect(risk.unfit).toBe(1);
+    expect(Object.fromEntries(risk.missed.steps)).toEqual({ b: 1, other: 1 });
+    expect(Object.fromEntries(risk.missed.windows)).toEqual({ w: 1, v: 1 });
+  });
+
+  test.prop([fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 9 }), fc.nat({ max: 99 })])(
+    "[PLN5] are those of a list in which every sample that fits none comes last",
+    (samples, late, seed) => {
+      const risk = riskOf(windowed(49, 50 + late / 5, 52, BOTH.slice(0, 1)), samples, seed);
+      const complete = Math.round((1 - risk.unfit) * samples);
+      for (const [share, value] of [
+        [0.1, risk.p10],
+        [0.5, risk.p50],
+        [0.9, risk.p90],
+      ] as const) {
+        expect(value === null).toBe(Math.ceil((samples - 1) * share) >= complete);
+      }
+    },
+  );
+});
+
+describe("window margins", () => {
+  it("[PLN5] are how much later the tightest step of a window could start and still lie in its span", () => {
+    const outline = outlineFrom(
+      [
+        step("a", "ev1", 5, { within: ["w"] }),
+        step("b", "ev2", 8, { within: ["w", "v"] }),
+        step("c", "iv", 3),
+      ],
+      {
+        windows: [
+          { id: "v", kind: "listed", spans: [{ from: "PT30M", to: "PT60M" }] },
+          {
+            id: "w",
+            kind: "listed",
+            spans: [
+              { from: "PT0M", to: "PT9M" },
+              { from: "PT20M", to: "PT39M" },
+            ],
+          },
+          { id: "none", kind: "listed", spans: [] },
+        ],
+      },
+    );
+    const { timeline, windows } = planOf(outline);
+    const margins = windowMargins(
+      outline,
+      windows,
+      ({ step: { id } }) => timeline?.course.steps.get(id) ?? null,
+    );
+    expect(margins).toEqual([
+      { window: "v", step: "b", margin: 22 * MINUTE },
+      { window: "w", step: "b", margin: 1 * MINUTE },
+    ]);
   });
 });
 

@@ -46,7 +46,7 @@ export const followPanelWords = {
   "panel/contingency-unknown": "How long it takes from here cannot be told.",
   "panel/contingency-takes": "Takes {$time :length} by likely times, from where everybody is now.",
   "panel/contingency-leaves":
-    "Takes {$time :length} by likely times, from where everybody is now, and leaves {$left :length} of the margin.",
+    "Takes {$time :length} by likely times, from where everybody is now, and leaves {$left :margin} of the margin.",
   "panel/contingency-over":
     "Takes {$time :length} by likely times, from where everybody is now: {$over :length} over the limit.",
   "panel/notes": "Notes",

@@ -9,6 +9,7 @@ import { followPanelWords } from "./follow-panels.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
+import { outlookWords } from "./outlook.ts";
 import { outstandingWords } from "./outstanding.ts";
 import { planWords } from "./plan.ts";
 import { printWords } from "./print.ts";
@@ -34,6 +35,7 @@ export const screenWords = {
   ...linkWords,
   ...linkStateWords,
   ...outstandingWords,
+  ...outlookWords,
   ...planWords,
   ...printWords,
   ...readWords,

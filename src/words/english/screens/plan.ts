@@ -8,15 +8,15 @@ export const planWords = {
   "what-if/tasks": "Tasks that are done",
   "what-if/back": "Back to the file",
   "what-if/save": "Save as revision {$revision}",
-  "what-if/within-limit": "{$share :integer} % within the limit",
+  "what-if/within-limit": "{$share :chance} within the limit",
   "what-if/over": "{$time :length} over",
-  "what-if/margin": "{$time :length} margin",
-  "what-if/in-file": "In the file: finish {#b}{$finish :hour-minute}{/b}",
+  "what-if/margin": "{$time :margin} margin",
+  "what-if/in-file": "In the file: finish {#b}{$finish :finish}{/b}",
   "what-if/in-file-none": "In the file: finish {#b}none{/b}",
-  "what-if/tried": "Tried: finish {#b}{$finish :hour-minute}{/b}",
-  "what-if/tried-later": "Tried: finish {#b}{$finish :hour-minute}{/b} ({$by :length} later)",
-  "what-if/tried-earlier": "Tried: finish {#b}{$finish :hour-minute}{/b} ({$by :length} earlier)",
-  "what-if/tried-same": "Tried: finish {#b}{$finish :hour-minute}{/b} (the same)",
+  "what-if/tried": "Tried: finish {#b}{$finish :finish}{/b}",
+  "what-if/tried-later": "Tried: finish {#b}{$finish :finish}{/b} ({$by :length} later)",
+  "what-if/tried-earlier": "Tried: finish {#b}{$finish :finish}{/b} ({$by :advance} earlier)",
+  "what-if/tried-same": "Tried: finish {#b}{$finish :finish}{/b} (the same)",
   "what-if/tried-none": "Tried: finish {#b}none{/b}",
   "what-if/takes": "Takes {#b}{$time :length}{/b}",
   "what-if/takes-not-as-file": "Takes {#b}{$time :length}{/b}, in the file {$likely :length}",
@@ -53,15 +53,15 @@ export const planWords = {
     "The line is the PET of the finish for each start; grey is darkness; the thick line is the elapsed limit.",
   "light/fits-nothing": "start {$at :utc form=minute} UTC: a step fits no window within a day.",
   "light/start-waits":
-    "start {$at :utc form=minute} UTC: finish at PET {$finish :hour-minute}, {$waits :length} of waiting for windows.",
+    "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, {$waits :length} of waiting for windows.",
   "light/start-waits-margin":
-    "start {$at :utc form=minute} UTC: finish at PET {$finish :hour-minute}, {$waits :length} of waiting for windows, {$margin :length} margin.",
+    "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, {$waits :length} of waiting for windows, {$margin :margin} margin.",
   "light/start-waits-over":
-    "start {$at :utc form=minute} UTC: finish at PET {$finish :hour-minute}, {$waits :length} of waiting for windows, {$margin :length} over the limit.",
+    "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, {$waits :length} of waiting for windows, {$margin :length} over the limit.",
   "light/start-straight":
-    "start {$at :utc form=minute} UTC: finish at PET {$finish :hour-minute}, no waiting for windows.",
+    "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, no waiting for windows.",
   "light/start-straight-margin":
-    "start {$at :utc form=minute} UTC: finish at PET {$finish :hour-minute}, no waiting for windows, {$margin :length} margin.",
+    "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, no waiting for windows, {$margin :margin} margin.",
   "light/start-straight-over":
-    "start {$at :utc form=minute} UTC: finish at PET {$finish :hour-minute}, no waiting for windows, {$margin :length} over the limit.",
+    "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, no waiting for windows, {$margin :length} over the limit.",
 } as const;

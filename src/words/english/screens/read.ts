@@ -44,6 +44,6 @@ export const readWords = {
   "read/only-in": "Only in {$windows :list style=chained}",
   "read/after": "After step {$step}",
   "read/after-and": "After step {$step} and {$lag :length}",
-  "read/slack": "Slack {$time :length}",
+  "read/slack": "Slack {$time :margin}",
   "read/printable": "Printable page",
 } as const;

@@ -1,6 +1,6 @@
 /** What is said of the entries of a walk: what was done otherwise than planned, and why an entry had no effect. */
 export const walkWords = {
-  "walk/left-out": "Left out: {$needed :length} of work, and the margin is {$margin :length}",
+  "walk/left-out": "Left out: {$needed :length} of work, and the margin is {$margin :margin}",
   "walk/left-out-spent": "Left out: {$needed :length} of work, and the margin is spent",
   "walk/undone": "undone",
   "walk/taken-back": "Undone: {$what :message}",

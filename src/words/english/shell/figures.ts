@@ -1,6 +1,7 @@
 /** Bare figures with the words that go with them, and names in a row. */
 export const figuresWords = {
   "figures/length": "{$time :length}",
-  "figures/length-negative": "−{$time :length}",
+  "figures/chance": "{$share :chance}",
+  "figures/margin": "{$time :margin}",
   "figures/list": "{$items :list}",
 } as const;

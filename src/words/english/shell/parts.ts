@@ -35,7 +35,7 @@ export const partsWords = {
   "parts/no-plan": "no plan",
   "parts/on-plan": "on plan",
   "parts/behind": "{$time :length} behind",
-  "parts/ahead": "{$time :length} ahead",
+  "parts/ahead": "{$time :advance} ahead",
   "parts/item-nowhere": "nowhere known",
   "parts/item-with": "with {$crew}",
   "parts/item-at": "at {$place}",

@@ -45,8 +45,8 @@ export const shelfWords = {
   "shelf/setting-pool": "pool",
   "shelf/setting-surface": "surface",
   "shelf/steps": "{$count :integer} steps",
-  "shelf/planned": "planned {$finish :hour-minute}",
-  "shelf/planned-of": "planned {$finish :hour-minute} of {$limit :hour-minute}",
+  "shelf/planned": "planned {$finish :finish}",
+  "shelf/planned-of": "planned {$finish :finish} of {$limit :hour-minute}",
   "shelf/nothing-given": "There is nothing to take in: no file and no text.",
   "shelf/of-file": "{$file}: {$what}",
   "shelf/log-taken-in":

@@ -3,14 +3,15 @@ import { useDeferredValue, useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
+import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { ContactTimes, LightAndStart } from "../light/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
-import { useLightChoice, useServices } from "../session/index.ts";
-import { useProcedureText } from "../shelf/index.ts";
-import { nextRevision, WhatIf } from "../what-if/index.ts";
+import { chooseStart, printAddress, useLightChoice, useServices, useStartChoice } from "../session/index.ts";
+import { revisionsOf, useProcedureText, useRevisions } from "../shelf/index.ts";
+import { freeRevision, WhatIf } from "../what-if/index.ts";
 
 const HOUR = 3_600_000;
 
@@ -23,17 +24,24 @@ export function PlanPage() {
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
   const choice = useLightChoice();
-  const [start, setStart] = useState(() => (Math.ceil(now() / HOUR) * HOUR) as Instant);
+  const [nextHour] = useState(() => (Math.ceil(now() / HOUR) * HOUR) as Instant);
+  const start = useStartChoice(procedure) ?? nextHour;
   const settled = useDeferredValue(start);
   const options = useMemo(
     () => ({ start: settled, light: choice && lightFrom(choice, settled) }),
     [settled, choice],
   );
   const plan = useMemo(() => (read?.outline ? planOf(read.outline, options) : null), [read, options]);
-  const save = async (changed: string) => {
-    const added = await store.shelf.addProcedure(changed);
+  const taken = useRevisions(read?.procedure?.id ?? null);
+  const revision = freeRevision(read?.procedure?.revision, taken);
+  const save = async (changed: ProcedureFile) => {
+    // Another tab may have taken the letter since it was shown.
+    const free = freeRevision(changed.revision, await revisionsOf(store, changed.id));
+    const text = `${JSON.stringify({ ...changed, revision: free }, null, 2)}\n`;
+    const added = await store.shelf.addProcedure(text);
     if (added.kind === "added" || added.kind === "known") {
       setSaved(words("plan/revision-kept", { revision: String(added.procedure.revision) }));
+      chooseStart(added.procedure.key, start);
       router.push(`/plan/${added.procedure.key}`);
     } else setSaved(words("plan/revision-not-kept"));
   };
@@ -48,6 +56,9 @@ export function PlanPage() {
             <button type="button" className="plain-button" onClick={() => router.push(`/read/${procedure}`)}>
               {words("parts/read")}
             </button>
+            <a className="plain-button" href={printAddress(procedure, start)}>
+              {words("read/printable")}
+            </a>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
@@ -62,17 +73,16 @@ export function PlanPage() {
               plan={plan}
               options={options}
               findings={read.findings}
+              revision={revision}
               onSave={(changed) => void save(changed)}
             >
-              <ContactTimes
-                file={read.file}
-                onFile={(file) =>
-                  void save(
-                    `${JSON.stringify({ ...file, revision: nextRevision(file.revision) }, null, 2)}\n`,
-                  )
-                }
+              <ContactTimes file={read.file} onFile={(changed) => void save(changed)} />
+              <LightAndStart
+                outline={plan.outline}
+                choice={choice}
+                start={start}
+                onStart={(next) => chooseStart(procedure, next)}
               />
-              <LightAndStart outline={plan.outline} choice={choice} start={start} onStart={setStart} />
             </WhatIf>
           ) : (
             <div className="page-message" role="status">

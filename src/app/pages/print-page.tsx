@@ -1,18 +1,27 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { checkProcedureText } from "../../core/check/index.ts";
-import { planOf } from "../../core/plan/index.ts";
+import { lightFrom, planOf } from "../../core/plan/index.ts";
 import { words } from "../../words/index.ts";
 import { PrintSheet } from "../print/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
-import { useServices } from "../session/index.ts";
+import { startInQuery, useLightChoice, useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
 /** The printable page of a procedure. The document is outside Ionic's pages, so that it prints in full. */
 export function PrintPage({ procedure }: { readonly procedure: string }) {
   const { now } = useServices();
   const { text, isRead } = useProcedureText(procedure);
-  const checked = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
-  const plan = useMemo(() => (checked?.outline ? planOf(checked.outline) : null), [checked]);
+  const choice = useLightChoice();
+  const [start] = useState(() => startInQuery(window.location.search));
+  const options = useMemo(
+    () => ({ start, light: choice && start !== null ? lightFrom(choice, start) : null }),
+    [start, choice],
+  );
+  const checked = useMemo(() => (text === null ? null : checkProcedureText(text, options)), [text, options]);
+  const plan = useMemo(
+    () => (checked?.outline ? planOf(checked.outline, options) : null),
+    [checked, options],
+  );
   if (checked?.outline && plan) {
     return <PrintSheet outline={checked.outline} plan={plan} findings={checked.findings} printedAt={now()} />;
   }

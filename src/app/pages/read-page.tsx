@@ -2,9 +2,10 @@ import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useMemo } from "react";
 import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
-import { planOf } from "../../core/plan/index.ts";
+import { lightFrom, planOf } from "../../core/plan/index.ts";
 import { words } from "../../words/index.ts";
 import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
+import { printAddress, useLightChoice, useStartChoice } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
 /** The page for reading one procedure as prepared. */
@@ -12,8 +13,17 @@ export function ReadPage() {
   const { procedure = "" } = useParams();
   const { text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
-  const checked = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
-  const plan = useMemo(() => (checked?.outline ? planOf(checked.outline) : null), [checked]);
+  const start = useStartChoice(procedure);
+  const choice = useLightChoice();
+  const options = useMemo(
+    () => ({ start, light: choice && start !== null ? lightFrom(choice, start) : null }),
+    [start, choice],
+  );
+  const checked = useMemo(() => (text === null ? null : checkProcedureText(text, options)), [text, options]);
+  const plan = useMemo(
+    () => (checked?.outline ? planOf(checked.outline, options) : null),
+    [checked, options],
+  );
   const back = (
     <button type="button" className="plain-button" onClick={() => router.push("/")}>
       {words("parts/shelf")}
@@ -33,7 +43,7 @@ export function ReadPage() {
               >
                 {words("parts/timeline")}
               </button>
-              <a className="plain-button" href={`/print/${procedure}`}>
+              <a className="plain-button" href={printAddress(procedure, start)}>
                 {words("read/printable")}
               </a>
             </ReadView>

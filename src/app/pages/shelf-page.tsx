@@ -6,13 +6,15 @@ import { backupFileName, exportWalk, walkFileName, writeBackup } from "../../io/
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import { pickFiles, readTransfer, saveText } from "../../io/browser-files/index.ts";
 import { newWalkId } from "../../io/device/index.ts";
-import { words } from "../../words/index.ts";
+import { troubleMessage } from "../../io/store/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import { currentLightChoice, useServices } from "../session/index.ts";
 import {
   procedureText,
   type ShelfActions,
   ShelfView,
+  type TakenOff,
   takeIn,
   useShelf,
   useStorageWords,
@@ -27,6 +29,7 @@ export function ShelfPage() {
   const storage = useStorageWords();
   const router = useIonRouter();
   const [message, setMessage] = useState<readonly string[]>([]);
+  const [takenOff, setTakenOff] = useState<TakenOff | null>(null);
   const actions = useMemo((): ShelfActions => {
     const saveLog = async (walk: WalkId) =>
       saveText(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
@@ -54,7 +57,24 @@ export function ShelfPage() {
     return {
       follow: ({ key }, mode) => told(open(key, mode)),
       read: ({ key }) => router.push(`/read/${key}`),
-      removeProcedure: ({ key }) => told(store.shelf.removeProcedure(key)),
+      removeProcedure: ({ key, title }) => {
+        const takeOff = async () => {
+          const kept = await store.shelf.procedure(key);
+          await store.shelf.removeProcedure(key);
+          setMessage([]);
+          setTakenOff(kept && { title, text: kept.text, importedAt: kept.importedAt });
+        };
+        told(takeOff());
+      },
+      putBack: ({ text, importedAt, title }) => {
+        const putBack = async () => {
+          const added = await store.shelf.addProcedure(text, importedAt);
+          if (added.kind === "not-kept") return setMessage([inWords(troubleMessage(added.reason))]);
+          setTakenOff(null);
+          setMessage([words("shelf/put-back", { title })]);
+        };
+        told(putBack());
+      },
       goOn: ({ walk }) => router.push(`/follow/${walk}`),
       review: ({ walk }) => router.push(`/review/${walk}`),
       exportWalk: ({ walk }) => told(saveLog(walk)),
@@ -92,7 +112,14 @@ export function ShelfPage() {
     <IonPage>
       <IonContent>
         <main>
-          <ShelfView shelf={shelf} now={now()} actions={actions} message={message} storage={storage} />
+          <ShelfView
+            shelf={shelf}
+            now={now()}
+            actions={actions}
+            message={message}
+            takenOff={takenOff}
+            storage={storage}
+          />
         </main>
       </IonContent>
     </IonPage>

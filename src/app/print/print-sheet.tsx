@@ -45,6 +45,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
           <b>{id}</b> · {revision}
           {procedure.setting && ` · ${words(`print/setting-${procedure.setting}`)}`} ·{" "}
           {words("print/printed", { at })}
+          {plan.start !== null && ` · ${words("print/planned-from", { at: plan.start })}`}
         </p>
         {procedure.summary && <p>{procedure.summary}</p>}
       </header>

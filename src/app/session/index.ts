@@ -5,6 +5,7 @@ export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";
 export { useClockJumps } from "./use-clock-jumps.ts";
+export { chooseStart, printAddress, startInQuery, useStartChoice } from "./start-choice.ts";
 export { useLightChoice } from "./use-light-choice.ts";
 export { beatsOf, useSeconds } from "./use-seconds.ts";
 export { useStoreStatus } from "./use-store-status.ts";

@@ -16,6 +16,8 @@ const nameOf = (path: string) => path.replace(/^.*\//, "").replace(".procedure.j
 export interface BundledProcedure {
   /** Identifies it in addresses of the app. */
   readonly key: string;
+  /** The id of the procedure, which is the name of its file. */
+  readonly id: string;
   readonly facts: ProcedureFacts;
 }
 
@@ -26,6 +28,7 @@ export interface BundledProcedure {
 export const bundledProcedures: readonly BundledProcedure[] = Object.entries(bundledFacts).map(
   ([name, one]) => ({
     key: `${PREFIX}${name}`,
+    id: name,
     facts: one,
   }),
 );

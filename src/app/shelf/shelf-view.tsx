@@ -7,11 +7,19 @@ import type { ProcedureSummary } from "./procedure-summary.ts";
 import type { Shelf } from "./use-shelf.ts";
 import "./shelf.css";
 
+/** A procedure that was just taken off the shelf, and can be put back as it was. */
+export interface TakenOff {
+  readonly title: string;
+  readonly text: string;
+  readonly importedAt: Instant;
+}
+
 /** The actions of the shelf. */
 export interface ShelfActions {
   follow(procedure: ProcedureSummary, mode: "live" | "rehearsal"): void;
   read(procedure: ProcedureSummary): void;
   removeProcedure(procedure: ProcedureSummary): void;
+  putBack(procedure: TakenOff): void;
   goOn(walk: WalkCard): void;
   review(walk: WalkCard): void;
   exportWalk(walk: WalkCard): void;
@@ -28,12 +36,14 @@ interface ShelfViewProps {
   readonly actions: ShelfActions;
   /** The result of the last action, in sentences. */
   readonly message: readonly string[];
+  /** The procedure that was taken off last; `null` when none was since the page was opened. */
+  readonly takenOff?: TakenOff | null;
   /** How this device keeps what is entered, in sentences. */
   readonly storage: readonly string[];
 }
 
 /** The first screen: walks, with the running one first, then procedures. Each can be followed after one tap. */
-export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewProps) {
+export function ShelfView({ shelf, now, actions, message, takenOff = null, storage }: ShelfViewProps) {
   const { walks, procedures, problem } = shelf;
   return (
     <section
@@ -54,6 +64,14 @@ export function ShelfView({ shelf, now, actions, message, storage }: ShelfViewPr
         <ThemeField />
       </header>
       <div role="status">
+        {takenOff && (
+          <div className="shelf-message">
+            <p>{words("shelf/taken-off", { title: takenOff.title })}</p>
+            <button type="button" className="plain-button" onClick={() => actions.putBack(takenOff)}>
+              {words("shelf/put-back-again")}
+            </button>
+          </div>
+        )}
         {message.length > 0 && (
           <div className="shelf-message">
             {message.map((line) => (

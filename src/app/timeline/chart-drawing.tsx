@@ -25,10 +25,10 @@ interface ChartDrawingProps {
 
 /** Everything in the chart that is only looked at, drawn behind the bars and hidden from screen readers. */
 export function ChartDrawing({ frame, bars, tasks, waits, windows, flags, band }: ChartDrawingProps) {
-  const { strands, scale, layout, seenFrom, now } = frame;
+  const { strands, scale, layout, seenFrom, now, start } = frame;
   return (
     <svg aria-hidden="true" overflow="visible">
-      <TimeGround scale={scale} layout={layout} windows={windows} seenFrom={seenFrom} />
+      <TimeGround scale={scale} layout={layout} windows={windows} seenFrom={seenFrom} start={start} />
       {band && (
         <rect
           className="timeline-band"

@@ -1,5 +1,5 @@
 import type { Outline } from "../../core/procedure/index.ts";
-import type { Duration } from "../../core/units/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Strand } from "../braid/index.ts";
 import type { ChartLayout } from "./chart-layout.ts";
 import type { TimeScale } from "./time-scale.ts";
@@ -16,6 +16,8 @@ export interface ChartFrame {
   readonly visible: number;
   /** The present PET; `null` on paper and before the clock is started. */
   readonly now: Duration | null;
+  /** The instant of PET 0; `null` when it is not known. */
+  readonly start: Instant | null;
   /** The start of the ids of the lanes' hatches, which differs from chart to chart. */
   readonly hatch: string;
 }

@@ -1,7 +1,7 @@
 import { useId, useMemo, useRef } from "react";
 import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import type { Duration } from "../../core/units/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import type { Span } from "../../core/window/index.ts";
 import { words } from "../../words/index.ts";
@@ -33,6 +33,8 @@ interface TimeChartProps {
   readonly now: Duration | null;
   /** The PET at the right edge. */
   readonly end: Duration;
+  /** The instant of PET 0; `null` when it is not known. */
+  readonly start: Instant | null;
   readonly zoom: Zoom;
   /** The PETs between which the finish probably falls; `null` when unknown. */
   readonly band: Span | null;
@@ -44,12 +46,12 @@ const NARROW_BELOW = 640;
 
 /** The lanes over time. The Tab key reaches one bar; arrow keys move from there to the others. */
 export function TimeChart(props: TimeChartProps) {
-  const { outline, lanes, waits, windows, flags, now, end, zoom, band, chosen, onChoose } = props;
+  const { outline, lanes, waits, windows, flags, now, end, start, zoom, band, chosen, onChoose } = props;
   const scroller = useRef<HTMLDivElement>(null);
   const visible = useVisibleWidth(scroller);
   const hatch = useId();
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
-  const scale = useMemo(() => timeScaleOf(end, visible, zoom), [end, visible, zoom]);
+  const scale = useMemo(() => timeScaleOf(end, visible, zoom, start !== null), [end, visible, zoom, start]);
   const { following, seenFrom, backToNow, onScroll, reveal } = useTimeScroll(scroller, scale, now);
   const bars = lanes.flat();
   const live = bars.some(({ flown }) => flown !== null);
@@ -73,7 +75,7 @@ export function TimeChart(props: TimeChartProps) {
     onChoose,
     reveal,
   });
-  const frame = { outline, strands, scale, layout, seenFrom, visible, now, hatch };
+  const frame = { outline, strands, scale, layout, seenFrom, visible, now, start, hatch };
 
   return (
     <div className="timeline-chart">

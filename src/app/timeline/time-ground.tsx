@@ -1,7 +1,9 @@
 import { memo } from "react";
 import type { TimeWindow } from "../../core/procedure/index.ts";
-import { hourMinuteText } from "../../core/units/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import { hourMinuteText, later } from "../../core/units/index.ts";
 import type { Span } from "../../core/window/index.ts";
+import { words } from "../../words/index.ts";
 import type { ChartLayout } from "./chart-layout.ts";
 import { SPAN_ROW } from "./chart-layout.ts";
 import { fittedText } from "./step-words.ts";
@@ -19,12 +21,20 @@ interface TimeGroundProps {
   readonly windows: readonly WindowSpan[];
   /** The approximate x of the left edge of the visible part. Names move along with it. */
   readonly seenFrom: number;
+  /** The instant of PET 0, for UTC beside the PET; `null` when it is not known. */
+  readonly start: Instant | null;
 }
 
 const LETTER = 8;
 
 /** The background of the lanes: day, night and contact, and the hours. */
-export const TimeGround = memo(function TimeGround({ scale, layout, windows, seenFrom }: TimeGroundProps) {
+export const TimeGround = memo(function TimeGround({
+  scale,
+  layout,
+  windows,
+  seenFrom,
+  start,
+}: TimeGroundProps) {
   const bottom = layout.footTop;
   return (
     <g>
@@ -41,7 +51,7 @@ export const TimeGround = memo(function TimeGround({ scale, layout, windows, see
         if (right <= left) return null;
         const nameLeft = Math.max(left, seenFrom);
         const top = layout.windowsTop + row * SPAN_ROW;
-        const words = fittedText(window.label ?? window.id, right - nameLeft - 12, LETTER);
+        const name = fittedText(window.label ?? window.id, right - nameLeft - 12, LETTER);
         return (
           <g key={`${window.id} ${from}`} className={`timeline-window timeline-window-${window.kind}`}>
             <rect x={left} y={layout.lanesTop} width={right - left} height={bottom - layout.lanesTop} />
@@ -53,9 +63,9 @@ export const TimeGround = memo(function TimeGround({ scale, layout, windows, see
               height={SPAN_ROW - 4}
             />
             <path d={`M${left} ${top + 2}V${bottom}M${right} ${top + 2}V${bottom}`} />
-            {words && (
+            {name && (
               <text x={nameLeft + 6} y={top + SPAN_ROW / 2 + 5}>
-                {words}
+                {name}
               </text>
             )}
           </g>
@@ -66,6 +76,12 @@ export const TimeGround = memo(function TimeGround({ scale, layout, windows, see
           <line x1={scale.x(pet)} x2={scale.x(pet)} y1={layout.axis - 6} y2={bottom} />
           <text x={scale.x(pet)} y={layout.axis - 12} textAnchor={pet === 0 ? "start" : "middle"}>
             {hourMinuteText(pet)}
+            {start !== null && (
+              <tspan className="timeline-utc">
+                {" "}
+                {words("timeline/utc-minute", { at: later(start, pet) })}
+              </tspan>
+            )}
           </text>
         </g>
       ))}

@@ -6,6 +6,8 @@ import type { MessageKey } from "../../words/index.ts";
 const MINUTE = 60_000;
 const TICK_STEPS = [1, 2, 5, 10, 15, 30, 60, 120, 240].map((minutes) => minutes * MINUTE);
 const CLOSEST_TICKS = 64;
+/** With the UTC beside the PET. */
+const CLOSEST_TICKS_UTC = 118;
 const LEFT = 10;
 const RIGHT = 14;
 
@@ -32,13 +34,14 @@ export interface TimeScale {
   readonly pet: (x: number) => number;
 }
 
-/** The scale from PET 0 to `end` for a chart of which `visible` px are seen at once. */
-export function timeScaleOf(end: Duration, visible: number, zoom: Zoom): TimeScale {
+/** The scale from PET 0 to `end` for a chart of which `visible` px are seen at once; `utc` leaves room for it at the ticks. */
+export function timeScaleOf(end: Duration, visible: number, zoom: Zoom, utc = false): TimeScale {
   const shown = zoom === "whole" ? end : Math.min(zoom, end);
   const room = Math.max(120, visible - LEFT - RIGHT);
   const length = (room * end) / shown;
   const scale = scaleLinear([0, end], [LEFT, LEFT + length]);
-  const step = TICK_STEPS.find((one) => (one * length) / end >= CLOSEST_TICKS) ?? 480 * MINUTE;
+  const closest = utc ? CLOSEST_TICKS_UTC : CLOSEST_TICKS;
+  const step = TICK_STEPS.find((one) => (one * length) / end >= closest) ?? 480 * MINUTE;
   return {
     width: Math.round(LEFT + length + RIGHT),
     end,

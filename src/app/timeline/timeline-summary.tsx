@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
 import type { Outcome, Risk } from "../../core/plan/index.ts";
 import { outlookOf } from "../../core/plan/index.ts";
-import type { Duration } from "../../core/units/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import { later } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
 import { Worded } from "../parts/index.ts";
@@ -16,18 +17,21 @@ export interface TimelineSummaryProps {
   readonly limit: Duration | null;
   /** True when the walk is closed. */
   readonly ended: boolean;
+  /** The instant of PET 0; `null` when it is not known. */
+  readonly start: Instant | null;
   /** What sampling gave; `null` when unknown. */
   readonly risk: Risk | null;
 }
 
 /** When the walk finishes, and how that compares with the plan and the limit, in one line. */
-export function TimelineSummary({ finish, forecast, limit, ended, risk }: TimelineSummaryProps) {
+export function TimelineSummary({ finish, forecast, limit, ended, risk, start }: TimelineSummaryProps) {
   const last = forecast ?? finish;
   const odds = risk?.withinLimit ?? null;
   const { half, nineInTen } = outlookOf(limit, finish, forecast, risk);
   return (
     <>
       <Worded message={finishMessage(finish, forecast, ended)} marks={STRONG} />
+      {start !== null && ` (${words("timeline/utc-second", { at: later(start, last) })} UTC)`}
       {limit !== null && (
         <>
           {` · ${words("timeline/limit", { at: limit })} · `}

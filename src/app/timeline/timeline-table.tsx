@@ -1,7 +1,7 @@
 import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import type { Duration } from "../../core/units/index.ts";
-import { minus } from "../../core/units/index.ts";
+import type { Duration, Instant } from "../../core/units/index.ts";
+import { later, minus, NO_TIME } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { differenceText, performersOf, petText, waitReason } from "./step-words.ts";
@@ -11,10 +11,12 @@ interface TimelineTableProps {
   readonly lanes: readonly (readonly LaneBar[])[];
   readonly waits: readonly Wait[];
   readonly live: boolean;
+  /** The instant of PET 0; `null` when it is not known. */
+  readonly start: Instant | null;
 }
 
 /** The content of the chart in words and figures, in reading order. */
-export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProps) {
+export function TimelineTable({ outline, lanes, waits, live, start }: TimelineTableProps) {
   const byStep = new Map(lanes.flat().map((bar) => [bar.entry.index, bar]));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard.
@@ -26,6 +28,7 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
             <th scope="col">{words("timeline/column-who")}</th>
             <th scope="col">{words("timeline/column-step")}</th>
             <th scope="col">{words("timeline/planned")}</th>
+            {start !== null && <th scope="col">{words("timeline/column-start-utc")}</th>}
             {live && <th scope="col">{words("timeline/column-done")}</th>}
             {live && <th scope="col">{words("timeline/against-plan")}</th>}
             <th scope="col">{words("timeline/waits-before")}</th>
@@ -38,7 +41,7 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
           return (
             <tbody key={task.id}>
               <tr>
-                <th scope="rowgroup" colSpan={live ? 8 : 6}>
+                <th scope="rowgroup" colSpan={(live ? 8 : 6) + (start === null ? 0 : 1)}>
                   {task.title}
                 </th>
               </tr>
@@ -54,6 +57,15 @@ export function TimelineTable({ outline, lanes, waits, live }: TimelineTableProp
                         ? `${petText(planned.start)}–${petText(planned.finish)}`
                         : words("timeline/cell-not-planned")}
                     </td>
+                    {start !== null && (
+                      <td className="timeline-figures">
+                        {(flown ?? planned)
+                          ? words("timeline/utc-second", {
+                              at: later(start, (flown ?? planned)?.start ?? NO_TIME),
+                            })
+                          : "–"}
+                      </td>
+                    )}
                     {live && (
                       <td>
                         {flown

@@ -86,6 +86,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
     limit: outline.procedure.limits.elapsed ?? null,
     ended: state?.phase === "closed",
   };
+  const start = state ? state.ledger.petZero : plan.start;
   const flags = flagsOf(finishes);
   const band = bandOf(risk);
   const end = endOf(flags, now, band);
@@ -104,14 +105,14 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
   return (
     <section className="timeline" aria-label={words("timeline/title")} onKeyDown={onKeyDown}>
       <TimelineBar
-        summary={{ ...finishes, risk }}
+        summary={{ ...finishes, risk, start }}
         zoom={zoom}
         onZoom={setZoom}
         asTable={asTable}
         onAsTable={setAsTable}
       />
       {asTable ? (
-        <TimelineTable outline={outline} lanes={lanes} waits={waits} live={live} />
+        <TimelineTable outline={outline} lanes={lanes} waits={waits} live={live} start={start} />
       ) : (
         <>
           <TimeChart
@@ -122,6 +123,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
             flags={flags}
             now={now}
             end={end}
+            start={start}
             zoom={zoom}
             chosen={chosen}
             band={band}

@@ -1,2 +1,2 @@
-export { nextRevision } from "./trial.ts";
+export { freeRevision } from "./trial.ts";
 export { WhatIf } from "./what-if.tsx";

@@ -90,6 +90,20 @@ export function findingsOf(before: readonly Finding[], outline: Outline): Findin
 /** The most letters a revision may have. */
 const LONGEST_REVISION = 40;
 
+/**
+ * The first revision after another that is not taken. Two changes that were saved from one revision get letters of their
+ * own.
+ */
+export function freeRevision(revision: string | undefined, taken: ReadonlySet<string>): string {
+  let next = nextRevision(revision);
+  // Long ones are cut, so that they may come round again: then a number that nobody has is put behind.
+  for (let tries = 0; taken.has(next) && tries <= taken.size; tries += 1) next = nextRevision(next);
+  for (let number = 2; taken.has(next); number += 1) {
+    next = `${(revision ?? "").slice(0, LONGEST_REVISION - 8)}-${number}`;
+  }
+  return next;
+}
+
 /** The revision that follows another: `A` → `B`, `Z` → `Z-2`, `3` → `4`, none → `B`. */
 export function nextRevision(revision: string | undefined): string {
   if (revision === undefined) return "B";

@@ -7,7 +7,7 @@ import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, Worded } from "../parts/index.ts";
 import type { Trial, TrialResult } from "./trial.ts";
-import { findingsOf, isEmpty, NO_TRIAL, nextRevision } from "./trial.ts";
+import { findingsOf, isEmpty, NO_TRIAL } from "./trial.ts";
 import "./what-if.css";
 
 interface WhatIfPanelProps {
@@ -21,6 +21,8 @@ interface WhatIfPanelProps {
   readonly triedOdds: Risk | null;
   /** The step that the reader chose; `null` when there is none. */
   readonly chosen: OutlineStep | null;
+  /** The revision as which the trial would be saved. */
+  readonly revision: string;
   readonly onTrial: (trial: Trial) => void;
   readonly onSave: () => void;
 }
@@ -30,9 +32,9 @@ interface WhatIfPanelProps {
  * change is saved as a revision of its own.
  */
 export function WhatIfPanel(props: WhatIfPanelProps) {
-  const { outline, plan, odds, trial, result, triedOdds, chosen, onTrial, onSave } = props;
+  const { outline, plan, odds, trial, result, triedOdds, chosen, revision, onTrial, onSave } = props;
   const empty = isEmpty(trial);
-  const { tasks, revision } = outline.procedure;
+  const { tasks } = outline.procedure;
   return (
     <section className="what-if" aria-labelledby="what-if">
       <h2 id="what-if">{words("what-if/title")}</h2>
@@ -67,7 +69,7 @@ export function WhatIfPanel(props: WhatIfPanelProps) {
           {words("what-if/back")}
         </button>
         <button type="button" className="main-button" disabled={empty || !result.file} onClick={onSave}>
-          {words("what-if/save", { revision: nextRevision(revision) })}
+          {words("what-if/save", { revision })}
         </button>
       </div>
     </section>

@@ -6,7 +6,7 @@ import type { Finding, OutlineStep, ProcedureFile } from "../../core/procedure/i
 import { useRisk } from "../risk/index.ts";
 import { TimelineView } from "../timeline/index.ts";
 import type { Trial } from "./trial.ts";
-import { isEmpty, NO_TRIAL, nextRevision, tried } from "./trial.ts";
+import { isEmpty, NO_TRIAL, tried } from "./trial.ts";
 import { WhatIfPanel } from "./what-if-panel.tsx";
 
 interface WhatIfProps {
@@ -17,8 +17,10 @@ interface WhatIfProps {
   readonly findings: readonly Finding[];
   /** Shown between the timeline and the panel. */
   readonly children: ReactNode;
-  /** Saves the text of a changed procedure on the shelf. */
-  readonly onSave: (text: string) => void;
+  /** The revision as which a trial would be saved. */
+  readonly revision: string;
+  /** Saves a changed procedure on the shelf as that revision. */
+  readonly onSave: (file: ProcedureFile) => void;
 }
 
 /** The model to sample for a plan; `null` without a timeline. */
@@ -27,7 +29,7 @@ function modelOf({ timeline }: Plan) {
 }
 
 /** The timeline of a plan with its risk, and a panel for trying out changes to it. */
-export function WhatIf({ file, plan, options, findings, children, onSave }: WhatIfProps) {
+export function WhatIf({ file, plan, options, findings, children, revision, onSave }: WhatIfProps) {
   const { outline } = plan;
   const [trial, setTrial] = useState<Trial>(NO_TRIAL);
   const [chosen, setChosen] = useState<OutlineStep | null>(null);
@@ -36,9 +38,7 @@ export function WhatIf({ file, plan, options, findings, children, onSave }: What
   const shown = isEmpty(trial) ? plan : result.plan;
   const triedOdds = useRisk(useMemo(() => (shown && shown !== plan ? modelOf(shown) : null), [shown, plan]));
   const save = () => {
-    if (!result.file) return;
-    const next = { ...result.file, revision: nextRevision(file.revision) };
-    onSave(`${JSON.stringify(next, null, 2)}\n`);
+    if (result.file) onSave(result.file);
   };
   return (
     <>
@@ -61,6 +61,7 @@ export function WhatIf({ file, plan, options, findings, children, onSave }: What
         result={result}
         triedOdds={triedOdds}
         chosen={chosen === null ? null : outline.step(chosen.step.id)}
+        revision={revision}
         onTrial={setTrial}
         onSave={save}
       />

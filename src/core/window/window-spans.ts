@@ -15,7 +15,7 @@ export interface Span {
  */
 export type WindowSpans = ReadonlyMap<WindowId, readonly Span[] | null>;
 
-/** The last PET for which windows are computed from an orbit or a site ([PLN4]). */
+/** The last PET for which windows that depend on the start are looked at ([PLN4]). */
 export const HORIZON = (24 * 3_600_000) as Duration;
 
 /**
@@ -35,11 +35,11 @@ export function windowSpansOf(
       const inPet: Span[] = [];
       for (const span of given) {
         if (span.clock === "pet") inPet.push({ from: span.from, to: span.to });
-        else if (start !== null) inPet.push({ from: between(start, span.from), to: between(start, span.to) });
-        else return [id, null];
+        else if (start === null) return [id, null];
+        // An instant days away is none of this walk's: with another start it would only be waited for.
+        else inPet.push(...upToHorizon({ from: between(start, span.from), to: between(start, span.to) }));
       }
-      const known = spans ? inPet : inPet.flatMap(upToHorizon);
-      return [id, known.sort((a, b) => a.from - b.from)];
+      return [id, inPet.sort((a, b) => a.from - b.from)];
     }),
   );
 }

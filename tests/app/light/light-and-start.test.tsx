@@ -32,7 +32,7 @@ const shown = () => screen.getAllByRole("status").find((one) => one.tagName === 
 const slider = () => screen.getByRole("slider", { name: "Start, minute by minute" });
 const finishAt = (start: Instant) => {
   const { timeline } = planOf(outline, { start, light: lightFrom({ orbit: ORBIT }, start) });
-  return hourMinuteText(timeline?.course.finish ?? (0 as never));
+  return hourMinuteText(timeline?.course.finish ?? (0 as never), "up");
 };
 
 beforeEach(() => {

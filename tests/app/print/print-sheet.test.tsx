@@ -182,3 +182,9 @@ describe("a printed step of format 2", () => {
     expect(row).toHaveTextContent("See Tool sheet 4");
   });
 });
+
+it("says which start the times were planned from", () => {
+  const known = planOf(outline, { start: ZERO });
+  render(<PrintSheet outline={outline} plan={known} printedAt={ZERO} />);
+  expect(screen.getByText(/planned from 2031-04-02 09:00 UTC/)).toBeVisible();
+});

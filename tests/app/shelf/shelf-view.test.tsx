@@ -1,7 +1,12 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { expect, it, vi } from "vitest";
-import { type ProcedureSummary, type ShelfActions, ShelfView } from "../../../src/app/shelf/index.ts";
+import {
+  type ProcedureSummary,
+  type ShelfActions,
+  ShelfView,
+  type TakenOff,
+} from "../../../src/app/shelf/index.ts";
 import { factsOf } from "../../../src/app/shelf/procedure-facts.ts";
 import { summaryOf } from "../../../src/app/shelf/procedure-summary.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
@@ -28,11 +33,13 @@ function draw({
   walks = [] as WalkCard[],
   message = [] as string[],
   problem = null as string | null,
+  takenOff = null as TakenOff | null,
 } = {}) {
   const actions = {
     follow: vi.fn(),
     read: vi.fn(),
     removeProcedure: vi.fn(),
+    putBack: vi.fn(),
     goOn: vi.fn(),
     review: vi.fn(),
     exportWalk: vi.fn(),
@@ -48,6 +55,7 @@ function draw({
       now={Date.UTC(2031, 3, 2, 9, 36) as Instant}
       actions={actions}
       message={message}
+      takenOff={takenOff}
       storage={[]}
     />,
   );
@@ -102,4 +110,12 @@ it("says politely what an action came to, and what to do when the shelf cannot b
   const status = screen.getByRole("status");
   expect(status).toHaveTextContent("a.json: It cannot be used as a procedure.");
   expect(status).toHaveTextContent("The shelf could not be read: the disk is gone. Load the page again.");
+});
+
+it("offers to put back what was taken off, as it was", async () => {
+  const takenOff: TakenOff = { title: "Trial", text: "{}", importedAt: 5 as Instant };
+  const actions = draw({ takenOff });
+  expect(screen.getByRole("status")).toHaveTextContent("“Trial” was taken off.");
+  await userEvent.click(screen.getByRole("button", { name: "Put it back" }));
+  expect(actions.putBack).toHaveBeenCalledWith(takenOff);
 });

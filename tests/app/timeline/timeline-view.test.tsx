@@ -3,6 +3,7 @@ import userEvent from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
 import { TimelineView } from "../../../src/app/timeline/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
+import type { Instant } from "../../../src/core/units/index.ts";
 import { walkStateAt } from "../../../src/core/walk/index.ts";
 import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../../core/log-writer.ts";
@@ -132,7 +133,7 @@ describe("the timeline of a walk", () => {
   it("forecasts late when a step in work overruns, with the wait it causes", async () => {
     const { container } = render(<TimelineView outline={outline} plan={plan} state={livingAt(14)} />);
     expect(container.querySelector(".timeline-summary")).toHaveTextContent(
-      "Forecast finish 0:19, 4 min later than planned · limit 0:20 · 60 s margin",
+      "Forecast finish 0:19, 4 min later than planned (09:19:00 UTC) · limit 0:20 · 60 s margin",
     );
     await userEvent.click(screen.getByRole("button", { name: "As a table" }));
     expect(screen.getByRole("row", { name: /Do both/ })).toHaveTextContent("EV2 11 min for EV1");
@@ -156,5 +157,25 @@ describe("the timeline of a walk", () => {
       if (key) changed.push(key);
     }
     expect(new Set(changed)).toEqual(new Set(["0 long"]));
+  });
+});
+
+describe("UTC", () => {
+  const start = Date.UTC(2031, 3, 2, 9) as Instant;
+
+  it("[PLN1] stands beside the PET in the chart, in the line above and in the table once a start is known", async () => {
+    const known = planOf(outline, { start });
+    const { container } = render(<TimelineView outline={outline} plan={known} state={null} />);
+    expect(container.querySelector(".timeline-summary")).toHaveTextContent("(09:15:00 UTC)");
+    expect(container.querySelector(".timeline-utc")).toHaveTextContent("09:00Z");
+    await userEvent.click(screen.getByRole("button", { name: "As a table" }));
+    expect(screen.getByRole("columnheader", { name: "Start, UTC" })).toBeVisible();
+    expect(screen.getAllByRole("cell", { name: "09:00:00" }).length).toBeGreaterThan(0);
+  });
+
+  it("is left out while no start is known", () => {
+    const { container } = render(<TimelineView outline={outline} plan={planOf(outline)} state={null} />);
+    expect(container).not.toHaveTextContent("UTC");
+    expect(container.querySelector(".timeline-utc")).toBeNull();
   });
 });

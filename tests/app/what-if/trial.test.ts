@@ -4,6 +4,7 @@ import type { Trial } from "../../../src/app/what-if/trial.ts";
 import {
   changesOf,
   findingsOf,
+  freeRevision,
   isEmpty,
   NO_TRIAL,
   nextRevision,
@@ -126,6 +127,20 @@ describe("what is tried on a plan", () => {
   ])("the revision after %s is %s", (revision, next) => {
     expect(nextRevision(revision)).toBe(next);
   });
+
+  test.prop([fc.constantFrom(undefined, "A", "Y", "9", "draft", "x".repeat(40)), fc.nat({ max: 130 })])(
+    "a revision that is saved never takes one that is on the shelf",
+    (revision, count) => {
+      const taken = new Set<string>();
+      for (let saved = 0; saved <= count; saved += 1) {
+        const free = freeRevision(revision, taken);
+        expect(taken.has(free)).toBe(false);
+        expect(free.length).toBeLessThanOrEqual(40);
+        taken.add(free);
+      }
+      if (revision === "A") expect([...taken].slice(0, 2)).toEqual(["B", "C"].slice(0, count + 1));
+    },
+  );
 
   it("the next revision of a long one is still short enough to be read", () => {
     expect(nextRevision("x".repeat(40)).length).toBeLessThanOrEqual(40);

@@ -34,9 +34,9 @@ const findings = checkOutline(outline);
 const options = {};
 
 function show() {
-  const onSave = vi.fn<(text: string) => void>();
+  const onSave = vi.fn<(file: ProcedureFile) => void>();
   render(
-    <WhatIf file={FILE} plan={plan} options={options} findings={findings} onSave={onSave}>
+    <WhatIf file={FILE} plan={plan} options={options} findings={findings} revision="D" onSave={onSave}>
       <p>between</p>
     </WhatIf>,
   );
@@ -93,14 +93,14 @@ describe("what if", () => {
     expect(panel().getByText(/2\.2 is done by EV2/)).toBeVisible();
   });
 
-  it("[PLN1] saves the changed procedure as the next revision, which can be read", async () => {
+  it("[PLN1] hands over the changed procedure, which can be read, to be saved as the revision that is free", async () => {
     const onSave = show();
     await choose(0);
     fireEvent.change(panel().getByRole("slider"), { target: { value: String(12 * 60_000) } });
     await userEvent.click(saveButton());
-    const saved: unknown = JSON.parse(onSave.mock.calls[0]?.[0] ?? "");
+    const saved: unknown = onSave.mock.calls[0]?.[0];
     const { procedure } = parseProcedure(saved);
-    expect(procedure?.revision).toBe("D");
+    expect(procedure?.revision).toBe("C");
     expect(procedure?.tasks[0]?.steps[0]?.time?.likely).toBe(12 * 60_000);
     expect(FILE.revision).toBe("C");
   });

@@ -42,6 +42,7 @@ export const printWords = {
   "print/closed-by": "Closed by",
   "print/no-limit-set": "no limit set",
   "print/at-pet": "PET {$pet :hour-minute}",
+  "print/planned-from": "planned from {$at :utc form=minute} UTC",
   "print/finish-at": "PET {$pet :finish}",
   "print/planned-finish": "Planned finish",
   "print/not-planned": "not planned",

@@ -54,6 +54,7 @@ export function LightAndStart({ outline, choice, start, onStart }: LightAndStart
       <LightField at={start} />
       {scan && (
         <StartScanChart
+          outline={outline}
           scan={scan}
           light={light}
           limit={outline.procedure.limits.elapsed ?? null}

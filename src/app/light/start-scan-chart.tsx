@@ -1,7 +1,9 @@
 import { scaleLinear } from "d3-scale";
-import { useMemo, useRef } from "react";
+import { useDeferredValue, useMemo, useRef } from "react";
 import type { Light } from "../../core/light/index.ts";
-import type { StartScan } from "../../core/plan/index.ts";
+import type { StartScan, StartTried } from "../../core/plan/index.ts";
+import { startChance } from "../../core/plan/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { formatInstant, hourMinuteText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
@@ -9,6 +11,7 @@ import { useVisibleWidth } from "../measure/index.ts";
 import "./light.css";
 
 interface StartScanChartProps {
+  readonly outline: Outline;
   readonly scan: StartScan;
   readonly light: Light | null;
   readonly limit: Duration | null;
@@ -27,7 +30,7 @@ const clock = (instant: number) => formatInstant(instant as Instant).slice(11, 1
  * The finish for every start within a day, with darkness in the background. A start is chosen by a tap or with the
  * slider below.
  */
-export function StartScanChart({ scan, light, limit, start, onStart }: StartScanChartProps) {
+export function StartScanChart({ outline, scan, light, limit, start, onStart }: StartScanChartProps) {
   const box = useRef<HTMLDivElement>(null);
   const width = useVisibleWidth(box);
   const { tried, best } = scan;
@@ -106,6 +109,7 @@ export function StartScanChart({ scan, light, limit, start, onStart }: StartScan
         }}
       />
       <p role="status">{said}</p>
+      <StartMargins outline={outline} light={light} tried={chosen} />
       {bestOne && (
         <p>
           {words("light/shortest", {
@@ -118,6 +122,49 @@ export function StartScanChart({ scan, light, limit, start, onStart }: StartScan
       )}
       <p className="hint">{words("light/scan-how")} </p>
     </section>
+  );
+}
+
+interface StartMarginsProps {
+  readonly outline: Outline;
+  readonly light: Light | null;
+  readonly tried: StartTried | undefined;
+}
+
+/** How often durations are sampled for one start: enough for two percentage points, quick enough for a slider. */
+const SAMPLES = 1000;
+
+/** The chance that a start fits its windows, and how much later the tightest step of each could still start. */
+function StartMargins({ outline, light, tried }: StartMarginsProps) {
+  const start = useDeferredValue(tried?.start ?? null);
+  const chance = useMemo(
+    () => (start === null ? null : startChance(outline, light, start, SAMPLES)),
+    [outline, light, start],
+  );
+  if (!tried || !chance) return null;
+  const { fits, withinLimit } = chance;
+  const labelOf = (id: string) => outline.procedure.windows.find((one) => one.id === id)?.label ?? id;
+  return (
+    <>
+      <p>
+        {withinLimit === null
+          ? words("light/chance", { fits })
+          : words("light/chance-within", { fits, within: withinLimit })}
+      </p>
+      {tried.windows.length > 0 && (
+        <ul className="plain-list">
+          {tried.windows.map(({ window, step, margin }) => (
+            <li key={window}>
+              {words("light/window-margin", {
+                window: labelOf(window),
+                margin,
+                step: outline.step(step)?.number ?? step,
+              })}
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
   );
 }
 

@@ -4,8 +4,12 @@ import type { Duration, Instant } from "../units/index.ts";
 import { later, NO_TIME } from "../units/index.ts";
 import { windowSpansOf } from "../window/index.ts";
 import { planOf } from "./plan.ts";
+import { sampleRisk } from "./risk.ts";
+import { riskModelOf } from "./risk-model.ts";
 import type { EarliestTimes } from "./schedule.ts";
 import { earliestTimes } from "./schedule.ts";
+import type { WindowMargin } from "./window-margins.ts";
+import { windowMargins } from "./window-margins.ts";
 
 /** The result of planning with one start. */
 export interface StartTried {
@@ -16,6 +20,16 @@ export interface StartTried {
   readonly waits: Duration;
   /** Elapsed limit − finish; `null` without a limit or a finish. */
   readonly margin: Duration | null;
+  /** The margin of every window that a step lies in; empty without a finish. */
+  readonly windows: readonly WindowMargin[];
+}
+
+/** What sampling says of one start ([PLN5]). Shares are of all samples, from 0 to 1. */
+export interface StartChance {
+  /** In which every step fits its windows. */
+  readonly fits: number;
+  /** In which the walk is over within the elapsed limit; `null` without a limit. */
+  readonly withinLimit: number | null;
 }
 
 /** The results of several starts, in the order in which they were tried. */
@@ -53,12 +67,42 @@ export function scanStarts(
     const earliest = earliestTimes({ network, times, windows });
     const finish = earliest.unfit.length === 0 ? earliest.end : null;
     const margin = limit === undefined || finish === null ? null : ((limit - finish) as Duration);
-    tried.push({ start, finish, waits: finish === null ? NO_TIME : windowWaits(earliest), margin });
+    const isPlanned = (at: number) => finish !== null && network.activity.active[at] === true;
+    tried.push({
+      start,
+      finish,
+      waits: finish === null ? NO_TIME : windowWaits(earliest),
+      margin,
+      windows: windowMargins(outline, windows, ({ index: at }) =>
+        isPlanned(at)
+          ? { start: earliest.start[at] as Duration, finish: earliest.finish[at] as Duration }
+          : null,
+      ),
+    });
     const least = best === null ? null : (tried[best]?.finish ?? null);
     if (finish !== null && (least === null || finish < least)) best = index;
   }
   return { tried, best };
 }
+
+/**
+ * Samples the durations of a procedure with one start, with the seed of all figures of risk. Decisions come out as
+ * expected, and get-aheads are left out. Returns `null` when the procedure cannot be planned at all.
+ */
+export function startChance(
+  outline: Outline,
+  light: Light | null,
+  start: Instant,
+  samples: number,
+): StartChance | null {
+  const { network, whereabouts, findings } = planOf(outline);
+  if (network.ring.length > 0 || findings.some(({ code }) => code === "place/no-way")) return null;
+  const windows = windowSpansOf(outline.procedure, start, light);
+  const { unfit, withinLimit } = sampleRisk(riskModelOf({ network, whereabouts, windows }), samples, SEED);
+  return { fits: 1 - unfit, withinLimit };
+}
+
+const SEED = 1;
 
 /** Returns the total time by which windows delay steps, counting each step once. */
 function windowWaits({ start, ready }: EarliestTimes): Duration {

@@ -67,6 +67,8 @@ describe("light and start", () => {
       "aria-valuetext",
       expect.stringContaining(`finish at PET ${finishAt(START)}`),
     );
+    expect(screen.getByText(/Every step fits its windows in > 99 % of samples/)).toBeVisible();
+    expect(screen.getByText(/^day: \d+ (min|s) margin, at step 1\.2$/)).toBeVisible();
     fireEvent.change(slider(), { target: { value: "400" } });
     const moved = (START + 40 * 60_000) as Instant;
     expect(shown()).toHaveTextContent(formatInstant(moved));

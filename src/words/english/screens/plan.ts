@@ -47,6 +47,10 @@ export const planWords = {
   "light/use-site": "Use sunrise and sunset here",
   "light/when-to-go-out": "When to go out",
   "light/minute-by-minute": "Start, minute by minute",
+  "light/chance": "Every step fits its windows in {$fits :chance} of samples (PERT-beta durations).",
+  "light/chance-within":
+    "Every step fits its windows in {$fits :chance} of samples, and the walk is within the limit in {$within :chance} (PERT-beta durations).",
+  "light/window-margin": "{$window}: {$margin :margin} margin, at step {$step}",
   "light/shortest": "The shortest walk of this day: {$start}",
   "light/take-it": "Take it",
   "light/scan-how":

@@ -31,7 +31,7 @@ export function TimelineSummary({ finish, forecast, limit, ended, risk, start }:
   return (
     <>
       <Worded message={finishMessage(finish, forecast, ended)} marks={STRONG} />
-      {start !== null && ` (${words("timeline/utc-second", { at: later(start, last) })} UTC)`}
+      {start !== null && ` ${words("timeline/at-utc", { at: later(start, last) })}`}
       {limit !== null && (
         <>
           {` · ${words("timeline/limit", { at: limit })} · `}

@@ -123,18 +123,23 @@ function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
     ...contactFindings(plan),
     ...along,
     ...sharedRouteFindings(order, whereabouts),
-    ...(getAheads ? [] : [...turnBackFindings(plan), ...noReturnFindings(plan), ...supplyFindings(plan)]),
+    ...(getAheads
+      ? supplyFindings(plan).map((one): Finding => ({ ...one, level: "caution" }))
+      : [...turnBackFindings(plan), ...noReturnFindings(plan), ...supplyFindings(plan)]),
   ];
 }
 
-/**
- * Adjusts the findings of a plan with get-aheads, which are only done if time allows. Exceeding the elapsed limit is
- * not reported, and missing a window is a caution instead of an error.
- */
+/** What is an error of a plan, and a caution where only get-aheads bring it about: they are done if time allows. */
+const OF_TIME: ReadonlySet<string> = new Set([
+  "time/over-limit",
+  "time/done-late",
+  "time/started-late",
+  "window/no-fit",
+]);
+
+/** Adjusts the findings of a plan with get-aheads, which are only done if time allows ([PRO18]). */
 function withGetAheads(findings: readonly Finding[]): Finding[] {
-  return findings
-    .filter(({ code }) => code !== "time/over-limit")
-    .map((one) => (one.code === "window/no-fit" ? { ...one, level: "caution" } : one));
+  return findings.map((one) => (OF_TIME.has(one.code) ? { ...one, level: "caution" } : one));
 }
 
 /** Returns a key that is equal for findings which count as the same in different scenarios. */

@@ -103,7 +103,7 @@ export function supplyFindings({ outline, network, timeline }: Plan): Finding[] 
       step: step.id,
     });
     return [
-      finding("caution", "supply/short", `/supplies/${index}`, short, {
+      finding("error", "supply/short", `/supplies/${index}`, short, {
         steps: [step.id as StepId],
         things: [supply.crew, supply.id],
       }),

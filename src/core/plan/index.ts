@@ -14,6 +14,7 @@ export { riskModelOf } from "./risk-model.ts";
 export type { Missed, Risk } from "./risk-summary.ts";
 export type { StartChance, StartScan, StartTried } from "./start-scan.ts";
 export { scanStarts, startChance } from "./start-scan.ts";
+export { notBeforeOf } from "./time-bounds.ts";
 export type { Slack, Timeline } from "./timeline.ts";
 export type { WindowMargin } from "./window-margins.ts";
 export { windowMargins } from "./window-margins.ts";

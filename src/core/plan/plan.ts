@@ -11,6 +11,7 @@ import { AS_EXPECTED, activityOf, finding } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
 import { windowSpansOf } from "../window/index.ts";
+import { boundFindings } from "./time-bounds.ts";
 import type { Timeline } from "./timeline.ts";
 import { planTimeline } from "./timeline.ts";
 
@@ -71,6 +72,7 @@ export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
       ...unknownWindows(outline, windows),
       ...lightFindings(light),
       ...overLimit(outline, timeline),
+      ...boundFindings(timeline.course),
     ],
   };
 }

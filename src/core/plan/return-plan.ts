@@ -7,6 +7,7 @@ import { minus, NO_TIME, plus } from "../units/index.ts";
 import { earliestFit } from "../window/index.ts";
 import type { Standing } from "./standing.ts";
 import { quickestTo, quickestToRefuge, standingAt } from "./standing.ts";
+import { notBeforeOf } from "./time-bounds.ts";
 
 /** How one crew member outside gets in ([PLN6]). */
 export interface CrewReturn {
@@ -87,9 +88,12 @@ function endOf(plan: ReturnPlan, crew: CrewId | null): Duration {
   return crew === null ? plan.finish : (plan.crew.find((one) => one.crew === crew)?.home ?? plan.finish);
 }
 
-/** True when a window may keep one of the steps from starting when it is ready. */
+/** True when a window, or the clock, may keep one of the steps from starting when it is ready. */
 function isGated({ outline, windows }: Course, { steps }: ReturnPlan): boolean {
-  return [...steps.keys()].some((id) => outline.step(id)?.step.within.some((window) => windows.get(window)));
+  return [...steps.keys()].some((id) => {
+    const step = outline.step(id)?.step;
+    return step?.notBefore !== undefined || step?.within.some((window) => windows.get(window));
+  });
 }
 
 /** Works out the return that begins at `from` with what is complete, and everybody where they are, at `pet`. */
@@ -205,9 +209,11 @@ class CloseoutRun {
   }
 
   /** When what a step comes `after` lets it start. What is left out lets it start at once. */
-  #ready({ index }: OutlineStep): Duration {
+  #ready(entry: OutlineStep): Duration {
     const { outline, network } = this.#course;
-    let ready = this.#from;
+    const { index } = entry;
+    const notBefore = notBeforeOf(entry);
+    let ready = notBefore > this.#from ? notBefore : this.#from;
     for (const { from, lag, because } of network.before[index] ?? []) {
       const before = outline.steps[from]?.step.id;
       if (because !== "after" || before === undefined) continue;

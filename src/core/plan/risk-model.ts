@@ -2,6 +2,7 @@ import type { Course } from "../course/index.ts";
 import type { StepId, WindowId } from "../units/index.ts";
 import type { Span } from "../window/index.ts";
 import { pertQuantiles, probabilityBelow, QUANTILE_CELLS } from "./pert-quantiles.ts";
+import { notBeforeOf } from "./time-bounds.ts";
 
 /**
  * A course prepared for sampling. It has only plain and typed arrays, so that it can be sent to a worker. Positions
@@ -77,7 +78,10 @@ export function riskModelOf({ network, whereabouts, windows, now, steps }: Sampl
     width: new Float64Array(count),
     table: new Int32Array(count).fill(-1),
     floor: new Float64Array(count),
-    earliest: new Float64Array(count).fill(now ?? 0),
+    earliest: Float64Array.from(order, (index) => {
+      const entry = outline.steps[index];
+      return Math.max(now ?? 0, entry ? notBeforeOf(entry) : 0);
+    }),
     leastFinish: new Float64Array(count),
     ended: new Float64Array(count).fill(Number.NaN),
     alpha: new Float64Array(count).fill(1),

@@ -1,10 +1,11 @@
 import type { Network, Precedence } from "../order/index.ts";
-import type { Finding } from "../procedure/index.ts";
+import type { Finding, OutlineStep } from "../procedure/index.ts";
 import type { Duration, WindowId } from "../units/index.ts";
 import { NO_TIME } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
 import { earliestFit, latestFit } from "../window/index.ts";
 import { noFitFinding } from "./no-fit.ts";
+import { notBeforeOf } from "./time-bounds.ts";
 
 /**
  * The input for scheduling: a network without deadlock, the durations of its steps by position in the outline, and
@@ -49,17 +50,17 @@ export function earliestTimes({ network, times, windows }: Scheduled): EarliestT
   const unfit: Finding[] = [];
   let end = 0;
   for (const index of order) {
-    let from = 0;
+    const entry = outline.steps[index];
+    let from: number = entry ? notBeforeOf(entry) : 0;
     for (const link of before[index] ?? []) {
       const lets = (finish[link.from] ?? 0) + link.lag;
-      if (binding[index] === null || lets > from) {
+      if ((binding[index] === null && lets >= from) || lets > from) {
         from = Math.max(from, lets);
         binding[index] = link;
       }
     }
     const length = times[index] ?? NO_TIME;
     const fit = earliestFit(from as Duration, length, withinOf(network, index), windows);
-    const entry = outline.steps[index];
     if (!fit && entry) {
       unfit.push(noFitFinding(entry, outline.procedure.windows, from as Duration, length, windows));
     }
@@ -89,23 +90,42 @@ export interface LatestTimes {
  */
 export function latestTimes(
   { network, times, windows }: Scheduled,
-  { start, end }: Pick<EarliestTimes, "start" | "end">,
+  { start, finish, end }: Pick<EarliestTimes, "start" | "finish" | "end">,
 ): LatestTimes {
   const { outline, behind, order } = network;
   const latestStart = new Float64Array(outline.steps.length);
   const freeSlack = new Float64Array(outline.steps.length);
   for (const index of order.toReversed()) {
-    let latest: number = end;
-    let free: number = end;
+    const entry = outline.steps[index];
+    const bound = entry?.step.doneBy ?? Number.POSITIVE_INFINITY;
+    let latest = Math.min(end, bound);
+    let free = Math.min(end, bound);
     for (const { to, lag } of behind[index] ?? []) {
       latest = Math.min(latest, (latestStart[to] ?? 0) - lag);
       free = Math.min(free, (start[to] ?? 0) - lag);
     }
     const earliest = start[index] ?? 0;
+    const length = times[index] ?? NO_TIME;
+    const startedBy = entry ? latestStartBound(entry, finish, network) : Number.POSITIVE_INFINITY;
     const late = (by: number) =>
-      latestFit(by as Duration, times[index] ?? NO_TIME, withinOf(network, index), windows) ?? earliest;
-    latestStart[index] = late(latest);
-    freeSlack[index] = late(free) - earliest;
+      latestFit(Math.min(by, startedBy + length) as Duration, length, withinOf(network, index), windows) ??
+      earliest;
+    // A bound that the plan breaks leaves no slack; a finding says by how much.
+    latestStart[index] = Math.max(earliest, late(latest));
+    freeSlack[index] = Math.max(earliest, late(free)) - earliest;
   }
   return { latestStart, freeSlack };
+}
+
+/** The latest PET at which a step may start so long after the steps that it must follow within a time ([PRO17]). */
+function latestStartBound(
+  { step }: OutlineStep,
+  finish: Float64Array,
+  { outline, activity }: Network,
+): number {
+  return step.after.reduce((least, { step: id, within }) => {
+    const from = outline.step(id)?.index;
+    if (within === null || from === undefined || !activity.active[from]) return least;
+    return Math.min(least, (finish[from] ?? 0) + within);
+  }, Number.POSITIVE_INFINITY);
 }

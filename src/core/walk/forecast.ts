@@ -1,5 +1,6 @@
 import type { Course, CourseStep } from "../course/index.ts";
 import type { Network, Precedence } from "../order/index.ts";
+import { notBeforeOf } from "../plan/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, Instant, StepId } from "../units/index.ts";
 import { later, NO_TIME, plus } from "../units/index.ts";
@@ -110,8 +111,10 @@ export function forecastOf(ledger: Ledger, at: Instant): Course | null {
   });
   return courseOf(ledger, scenario, now, new Map(inReadingOrder));
 
-  function stepToCome({ index, step }: OutlineStep, length: Duration): CourseStep | null {
-    let ready = now;
+  function stepToCome(entry: OutlineStep, length: Duration): CourseStep | null {
+    const { index, step } = entry;
+    const notBefore = notBeforeOf(entry);
+    let ready = notBefore > now ? notBefore : now;
     for (const { from, lag } of network.before[index] ?? []) {
       const lets = plus(found.get(outline.steps[from]?.step.id as StepId)?.finish ?? NO_TIME, lag);
       if (lets > ready) ready = lets;

@@ -2,7 +2,7 @@ import type { ClosedGate, CrewHoldUp, Situation } from "../course/index.ts";
 import { crewHoldUps } from "../course/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { DecisionId, Duration, Instant, StepId, WindowId } from "../units/index.ts";
-import { between, later } from "../units/index.ts";
+import { between, later, NO_TIME } from "../units/index.ts";
 import { earliestFit } from "../window/index.ts";
 import type { Hold, Ledger } from "./ledger.ts";
 import { isComplete, progressOf } from "./ledger.ts";
@@ -84,7 +84,7 @@ export function blockersOf(ledger: Ledger, entry: OutlineStep): readonly CrewHol
  */
 export function readyAt(ledger: Ledger, { index, step, performers }: OutlineStep): Instant {
   const { network, lanes, decidedAt } = ledger;
-  let ready = ledger.petZero ?? ledger.opened.at;
+  let ready = later(ledger.petZero ?? ledger.opened.at, step.notBefore ?? NO_TIME);
   const after = (moment: Instant | null | undefined) => {
     if (moment != null && moment > ready) ready = moment;
   };

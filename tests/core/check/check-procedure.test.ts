@@ -156,7 +156,7 @@ describe("custody findings", () => {
     expect(said(found[0])).toMatch(/\(When "bolt" comes out "stuck"\.\)$/);
   });
 
-  it("[PRO9] are looked for with get-aheads done and left out, without their time over the limit", () => {
+  it("[PRO9] [PRO18] are looked for with get-aheads done and left out; over the limit only with them is a caution", () => {
     const tasks = [
       task("main", [step("a", "ev1", 9, { do: "Work" })]),
       task(
@@ -169,7 +169,11 @@ describe("custody findings", () => {
       ...withItems([{ id: "saw", start: { crew: "ev2" }, end: { crew: "ev2" } }]),
       limits: { elapsed: "PT10M" },
     };
-    expect(codes(tasks, file)).toEqual(["error custody/not-held", "error custody/not-at-its-end"]);
+    expect(codes(tasks, file)).toEqual([
+      "error custody/not-held",
+      "error custody/not-at-its-end",
+      "caution time/over-limit",
+    ]);
   });
 });
 

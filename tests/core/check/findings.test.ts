@@ -132,7 +132,7 @@ describe("findings about tethers and the way home", () => {
 });
 
 describe("findings about supplies, watches and closeout", () => {
-  it("[FOR3] caution when a supply meets its redline before its crew member is done", () => {
+  it("[PRO18] [FOR3] error when a supply meets its redline before its crew member is done, caution when only get-aheads do", () => {
     const supply = {
       crew: "ev1",
       id: "oxygen",
@@ -145,8 +145,13 @@ describe("findings about supplies, watches and closeout", () => {
     expect(codes([step("a", "ev1", 90)], { supplies: [supply] })).toEqual([]);
     const found = check([step("a", "ev1", 91)], { supplies: [supply] });
     expect(found).toMatchObject([
-      { level: "caution", code: "supply/short", pointer: "/supplies/0", steps: ["a"] },
+      { level: "error", code: "supply/short", pointer: "/supplies/0", steps: ["a"] },
     ]);
+    const more = [
+      task("work", [step("a", "ev1", 80)]),
+      task("spare", [step("x", "ev1", 20)], { priority: "get-ahead" }),
+    ];
+    expect(codes(more, { supplies: [supply] })).toEqual(["caution supply/short"]);
     expect(said(found[0])).toContain("PET 1:30:00");
     expect(codes([step("a", "ev1", 1)], { supplies: [{ ...supply, redline: 100 }] })).toEqual([
       "error supply/redline-above-full",

@@ -20,4 +20,14 @@ export const findingsOfPlanWords = {
   "window/fits-earlier-or-shorter":
     "It would fit if it could start {$earlier :number} min earlier, by PET {$at :clock}, or if it took {$less :number} min less.",
   "window/fits-never": "No span of {$windows :list style=chained} is ever long enough.",
+  "time/done-late":
+    '"{$step}" must be done by PET {$by :clock}, and in the plan it is at {$at :finish form=second}: {$over :length} too late.',
+  "time/done-late-bound":
+    '"{$step}" must be done by PET {$by :clock}, and in the plan it is at {$at :finish form=second}: {$over :length} too late. {$crew :list} with "{$other}" lets it start last.',
+  "time/started-late":
+    '"{$step}" must start within {$within :length} after "{$after}", and in the plan it starts {$over :length} too late.',
+  "time/started-late-bound":
+    '"{$step}" must start within {$within :length} after "{$after}", and in the plan it starts {$over :length} too late. {$crew :list} with "{$other}" lets it start last.',
+  "place/too-far-apart":
+    '{$one} and {$other} are {$metres :metres} apart by the ways at the end of "{$step}", PET {$at :clock}: {$over :metres} more than the {$apart :metres} that are allowed.',
 } as const;

@@ -6,7 +6,7 @@ import type { Plan, PlanOptions } from "../../core/plan/index.ts";
 import { planOf } from "../../core/plan/index.ts";
 import type { Change, Finding, Outline, ProcedureFile } from "../../core/procedure/index.ts";
 import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
-import type { CrewId, Duration, StepId, TaskId } from "../../core/units/index.ts";
+import type { CrewId, DecisionId, Duration, StepId, TaskId } from "../../core/units/index.ts";
 import { formatDuration } from "../../core/units/index.ts";
 
 /** What the reader tries out on a plan, without changing its file. */
@@ -17,32 +17,70 @@ export interface Trial {
   readonly performers: ReadonlyMap<StepId, readonly CrewId[]>;
   /** The tasks to leave out. */
   readonly dropped: ReadonlySet<TaskId>;
+  /** The get-aheads to bring in. */
+  readonly broughtIn: ReadonlySet<TaskId>;
+  /** How the decisions are to come out where that is not as expected. */
+  readonly outcomes: ReadonlyMap<DecisionId, string>;
+  /** How long everything takes, in per cent of the file: 120 is a fifth slower. */
+  readonly pace: number;
 }
 
+/** The pace of the file, in per cent. */
+export const AS_WRITTEN = 100;
+
 /** The trial that changes nothing. */
-export const NO_TRIAL: Trial = { times: new Map(), performers: new Map(), dropped: new Set() };
+export const NO_TRIAL: Trial = {
+  times: new Map(),
+  performers: new Map(),
+  dropped: new Set(),
+  broughtIn: new Set(),
+  outcomes: new Map(),
+  pace: AS_WRITTEN,
+};
 
 /** True when the trial changes nothing. */
-export function isEmpty({ times, performers, dropped }: Trial): boolean {
-  return times.size === 0 && performers.size === 0 && dropped.size === 0;
+export function isEmpty({ times, performers, dropped, broughtIn, outcomes, pace }: Trial): boolean {
+  const sizes = [times, performers, dropped, broughtIn, outcomes].map(({ size }) => size);
+  return sizes.every((size) => size === 0) && pace === AS_WRITTEN;
 }
 
 /** The changes that a trial makes. Low and high durations keep their ratio to the likely duration. */
 export function changesOf(trial: Trial, outline: Outline): Change[] {
   const ofSteps = outline.steps.flatMap(({ step, task }): Change[] => {
-    const likely = trial.times.get(step.id);
+    if (trial.dropped.has(task.id)) return [];
+    const { decide } = step;
+    const expect = decide && trial.outcomes.get(decide.id);
     const by = trial.performers.get(step.id);
-    if (trial.dropped.has(task.id) || (likely === undefined && !by)) return [];
+    // A duration that is tried for a step itself is the one that it takes, whatever the pace.
+    const likely =
+      trial.times.get(step.id) ??
+      (step.time && trial.pace !== AS_WRITTEN ? atPace(step.time.likely, trial.pace) : undefined);
     const set = {
       ...(likely === undefined ? {} : { time: timeOf(step.time, likely) }),
       ...(by ? { by: [...by] } : {}),
+      ...(expect === undefined ? {} : { decide: { ...decide, expect } }),
     };
-    return [{ change: step.id, set }];
+    return Object.keys(set).length === 0 ? [] : [{ change: step.id, set }];
   });
   const ofTasks = outline.procedure.tasks.flatMap(({ id }): Change[] =>
     trial.dropped.has(id) ? [{ drop: id, list: "tasks" }] : [],
   );
-  return [...ofTasks, ...ofSteps];
+  const ofGetAheads = outline.procedure.tasks.flatMap(({ id }): Change[] =>
+    trial.broughtIn.has(id) ? [{ change: id, list: "tasks", set: { priority: "essential" } }] : [],
+  );
+  return [...ofTasks, ...ofGetAheads, ...ofRoutes(trial.pace, outline), ...ofSteps];
+}
+
+const atPace = (time: Duration, pace: number) => (Math.ceil((time * pace) / 100_000) * 1000) as Duration;
+
+/** The ways take as long as the pace says, which is where translations without a time of their own have it from. */
+function ofRoutes(pace: number, { procedure: { routes } }: Outline): Change[] {
+  if (pace === AS_WRITTEN) return [];
+  return routes.flatMap(({ between, time }): Change[] =>
+    time === undefined
+      ? []
+      : [{ change: between.join(" "), list: "routes", set: { time: formatDuration(atPace(time, pace)) } }],
+  );
 }
 
 type Time = NonNullable<Outline["steps"][number]["step"]["time"]>;

@@ -7,7 +7,7 @@ import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, Worded } from "../parts/index.ts";
 import type { Trial, TrialResult } from "./trial.ts";
-import { findingsOf, isEmpty, NO_TRIAL } from "./trial.ts";
+import { AS_WRITTEN, findingsOf, isEmpty, NO_TRIAL } from "./trial.ts";
 import "./what-if.css";
 
 interface WhatIfPanelProps {
@@ -47,21 +47,31 @@ export function WhatIfPanel(props: WhatIfPanelProps) {
         )}
         <fieldset className="what-if-tasks">
           <legend>{words("what-if/tasks")}</legend>
-          {tasks
-            .filter(({ priority }) => priority === "essential")
-            .map((task) => (
-              <label key={task.id}>
-                <input
-                  type="checkbox"
-                  checked={!trial.dropped.has(task.id)}
-                  onChange={() => onTrial({ ...trial, dropped: toggled(trial.dropped, task.id) })}
-                />
-                <span>
-                  {tasks.indexOf(task) + 1} {task.title}
-                </span>
-              </label>
-            ))}
+          {tasks.map((task, index) => (
+            <label key={task.id}>
+              <input
+                type="checkbox"
+                checked={
+                  task.priority === "essential" ? !trial.dropped.has(task.id) : trial.broughtIn.has(task.id)
+                }
+                onChange={() =>
+                  onTrial(
+                    task.priority === "essential"
+                      ? { ...trial, dropped: toggled(trial.dropped, task.id) }
+                      : { ...trial, broughtIn: toggled(trial.broughtIn, task.id) },
+                  )
+                }
+              />
+              <span>
+                {task.priority === "essential"
+                  ? `${index + 1} ${task.title}`
+                  : words("what-if/get-ahead", { number: index + 1, task: task.title })}
+              </span>
+            </label>
+          ))}
         </fieldset>
+        <Pace trial={trial} onTrial={onTrial} />
+        <Decisions outline={outline} trial={trial} onTrial={onTrial} />
       </div>
       {!empty && <Changed {...props} />}
       <div className="panel-acts">
@@ -74,6 +84,62 @@ export function WhatIfPanel(props: WhatIfPanelProps) {
       </div>
     </section>
   );
+}
+
+interface TriedProps {
+  readonly trial: Trial;
+  readonly onTrial: (trial: Trial) => void;
+}
+
+/** How much slower or faster everybody is. */
+function Pace({ trial, onTrial }: TriedProps) {
+  const id = useId();
+  return (
+    <div>
+      <label htmlFor={id}>{words("what-if/pace", { pace: trial.pace })}</label>
+      <input
+        id={id}
+        type="range"
+        min={50}
+        max={200}
+        step={5}
+        value={trial.pace}
+        onChange={(event) => onTrial({ ...trial, pace: Number(event.target.value) })}
+      />
+    </div>
+  );
+}
+
+/** How each decision comes out: as the file expects unless chosen otherwise. */
+function Decisions({ outline, trial, onTrial }: TriedProps & { readonly outline: Outline }) {
+  const id = useId();
+  return outline.decisions.map(({ decision, madeBy }) => {
+    const outcome = trial.outcomes.get(decision.id) ?? decision.expect;
+    const choose = (next: string) => {
+      const outcomes = new Map(trial.outcomes);
+      if (next === decision.expect) outcomes.delete(decision.id);
+      else outcomes.set(decision.id, next);
+      onTrial({ ...trial, outcomes });
+    };
+    return (
+      <fieldset key={decision.id} className="what-if-people">
+        <legend>
+          {madeBy.number} {decision.ask}
+        </legend>
+        {decision.outcomes.map((one) => (
+          <label key={one}>
+            <input
+              type="radio"
+              name={`${id}-${decision.id}`}
+              checked={one === outcome}
+              onChange={() => choose(one)}
+            />
+            <span>{one}</span>
+          </label>
+        ))}
+      </fieldset>
+    );
+  });
 }
 
 function toggled<Id>(set: ReadonlySet<Id>, id: Id): ReadonlySet<Id> {
@@ -220,6 +286,11 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
     ...outline.procedure.tasks
       .filter(({ id }) => trial.dropped.has(id))
       .map(({ title }) => words("what-if/task-left-out", { task: title })),
+    ...outline.procedure.tasks
+      .filter(({ id }) => trial.broughtIn.has(id))
+      .map(({ title }) => words("what-if/task-brought-in", { task: title })),
+    ...[...trial.outcomes].map(([decision, outcome]) => words("what-if/decided", { decision, outcome })),
+    ...(trial.pace === AS_WRITTEN ? [] : [words("what-if/pace", { pace: trial.pace })]),
   ];
   // The checker examines every scenario, so its findings may lag behind while a slider is dragged.
   const settled = useDeferredValue(result);

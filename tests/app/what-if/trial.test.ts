@@ -13,7 +13,7 @@ import {
 import { checkOutline } from "../../../src/core/check/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
-import type { CrewId, Duration, StepId, TaskId } from "../../../src/core/units/index.ts";
+import type { CrewId, DecisionId, Duration, StepId, TaskId } from "../../../src/core/units/index.ts";
 import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.ts";
 
 const MINUTE = 60_000;
@@ -34,6 +34,7 @@ const trialOf = (part: {
   performers?: Record<string, string[]>;
   dropped?: string[];
 }): Trial => ({
+  ...NO_TRIAL,
   times: new Map(
     Object.entries(part.times ?? {}).map(([id, min]) => [id as StepId, (min * MINUTE) as Duration]),
   ),
@@ -54,6 +55,37 @@ describe("what is tried on a plan", () => {
       planOf(outline).timeline?.course.finish,
     );
     expect(isEmpty(trialOf({ dropped: ["one"] }))).toBe(false);
+  });
+
+  it("[PLN1] everybody slower: every duration and every way, but not the one that is tried by itself", () => {
+    const moving = fileWith(
+      [task("out", [step("go", "ev1", null, { to: "boom" }), step("a", "ev1", 10), step("b", "ev1", 4)])],
+      {
+        crew: [{ id: "ev1", call: "EV1", station: "outside", start: "hatch" }],
+        places: [{ id: "hatch", refuge: true }, { id: "boom" }],
+        routes: [{ between: ["hatch", "boom"], length: 5, time: "PT10M" }],
+      },
+    );
+    const of = (trial: Trial) =>
+      (tried(moving, outlineOf(procedureOf(moving)), trial, {}).plan?.timeline?.course.finish ?? 0) / MINUTE;
+    expect(of({ ...NO_TRIAL, pace: 150 })).toBe(36);
+    expect(of({ ...trialOf({ times: { a: 2 } }), pace: 150 })).toBe(23);
+    expect(isEmpty({ ...NO_TRIAL, pace: 150 })).toBe(false);
+  });
+
+  it("[PRO5] [PRO9] a decision otherwise, and a get-ahead brought in alone", () => {
+    const decide = { id: "bolt", ask: "Does it turn?", outcomes: ["free", "stuck"], expect: "free" };
+    const branching = fileWith([
+      task("one", [step("try", "ev1", 5, { decide }), step("force", "ev1", 7, { when: { bolt: "stuck" } })]),
+      task("clean", [step("wipe", "ev1", 3)], { priority: "get-ahead" }),
+      task("photo", [step("shoot", "ev1", 1)], { priority: "get-ahead" }),
+    ]);
+    const of = (trial: Trial) =>
+      (tried(branching, outlineOf(procedureOf(branching)), trial, {}).plan?.timeline?.course.finish ?? 0) /
+      MINUTE;
+    expect(of(NO_TRIAL)).toBe(5);
+    expect(of({ ...NO_TRIAL, outcomes: new Map([["bolt" as DecisionId, "stuck"]]) })).toBe(12);
+    expect(of({ ...NO_TRIAL, broughtIn: new Set(["clean" as TaskId]) })).toBe(8);
   });
 
   it("[PLN5] a longer duration keeps the shares of low and high", () => {

@@ -78,8 +78,10 @@ describe("what if", () => {
   it("[PLN1] [CHK1] a longer duration moves finish, margin and findings", async () => {
     show();
     await choose(0);
-    fireEvent.change(panel().getByRole("slider"), { target: { value: String(15 * 60_000) } });
-    expect(panel().getByRole("slider")).toHaveAttribute("aria-valuetext", "15 min");
+    fireEvent.change(panel().getByRole("slider", { name: /^Takes/ }), {
+      target: { value: String(15 * 60_000) },
+    });
+    expect(panel().getByRole("slider", { name: /^Takes/ })).toHaveAttribute("aria-valuetext", "15 min");
     expect(outcome()).toHaveTextContent("Tried: finish 0:23 (5 min later) · 3 min over");
     expect(await panel().findByRole("heading", { name: "New findings" })).toBeVisible();
     expect(panel().getByText(/over the elapsed limit/)).toBeVisible();
@@ -96,7 +98,9 @@ describe("what if", () => {
   it("[PLN1] hands over the changed procedure, which can be read, to be saved as the revision that is free", async () => {
     const onSave = show();
     await choose(0);
-    fireEvent.change(panel().getByRole("slider"), { target: { value: String(12 * 60_000) } });
+    fireEvent.change(panel().getByRole("slider", { name: /^Takes/ }), {
+      target: { value: String(12 * 60_000) },
+    });
     await userEvent.click(saveButton());
     const saved: unknown = onSave.mock.calls[0]?.[0];
     const { procedure } = parseProcedure(saved);
@@ -119,5 +123,14 @@ describe("what if", () => {
     show();
     const words = "In the file: finish 0:18 · 2 min margin · > 99 % within the limit";
     await waitFor(() => expect(outcome()).toHaveTextContent(words), { timeout: 4000 });
+  });
+
+  it("[PLN1] everybody slower is told with what it comes to", async () => {
+    show();
+    fireEvent.change(panel().getByRole("slider", { name: "Everything takes 100 % of its time" }), {
+      target: { value: "150" },
+    });
+    expect(outcome()).toHaveTextContent("Tried: finish 0:27 (9 min later) · 7 min over");
+    expect(panel().getByText(/^Tried: Everything takes 150 % of its time\.$/)).toBeVisible();
   });
 });

@@ -2,14 +2,17 @@ import { IonIcon } from "@ionic/react";
 import { checkmarkSharp, ellipseOutline, hourglassOutline, pauseSharp, playSharp } from "ionicons/icons";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
-import type { LaneState, WalkState } from "../../core/walk/index.ts";
+import type { AlertLevel, LaneState, WalkAlert, WalkState } from "../../core/walk/index.ts";
+import { isShown } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { behindTone, behindWords, waitWords } from "../parts/index.ts";
+import { AlertMark } from "./alert-mark.tsx";
 
 interface CrewCardsProps {
   readonly state: WalkState;
   readonly strands: readonly Strand[];
+  readonly alerts: readonly WalkAlert[];
   /** Scrolls a step into view. */
   readonly onShow: (step: string) => void;
 }
@@ -22,13 +25,20 @@ const ICONS = {
 } as const;
 
 /** One card per crew member, always in the same order. */
-export function CrewCards({ state, strands, onShow }: CrewCardsProps) {
+export function CrewCards({ state, strands, alerts, onShow }: CrewCardsProps) {
   return (
     <ul className="crew-cards" aria-label={words("follow/crew")} data-count={state.lanes.length}>
       {state.lanes.map((lane, index) => {
         const strand = strands[index];
         return strand ? (
-          <CrewCard key={lane.crew} state={state} lane={lane} strand={strand} onShow={onShow} />
+          <CrewCard
+            key={lane.crew}
+            state={state}
+            lane={lane}
+            strand={strand}
+            alert={alerts.find((one) => one.crew.includes(lane.crew) && isShown(one))?.level ?? null}
+            onShow={onShow}
+          />
         ) : null;
       })}
     </ul>
@@ -76,11 +86,14 @@ function CrewCard({
   state,
   lane,
   strand,
+  alert,
   onShow,
 }: {
   readonly state: WalkState;
   readonly lane: LaneState;
   readonly strand: Strand;
+  /** The level of the most urgent alert that concerns the crew member; `null` without one. */
+  readonly alert: AlertLevel | null;
   readonly onShow: (step: string) => void;
 }) {
   const { outline } = state.ledger.inForce;
@@ -108,6 +121,11 @@ function CrewCard({
           />
           {status}
         </span>
+        {alert !== null && (
+          <span className="crew-alert">
+            <AlertMark level={alert} />
+          </span>
+        )}
         <span className="crew-step">
           {step
             ? lane.status === "waiting"

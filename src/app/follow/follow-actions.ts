@@ -10,6 +10,8 @@ import type {
   WatchId,
 } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
+import type { AlertLevel, Ledger, RaisedAlert } from "../../core/walk/index.ts";
+import { alertDrafts } from "../../core/walk/index.ts";
 import type { WalkSession } from "../session/index.ts";
 
 type DraftOf<Name extends Draft["name"]> = Omit<Extract<Draft, { name: Name }>, "at" | "actor">;
@@ -40,9 +42,15 @@ export interface FollowActions {
   keepWatch(watch: WatchId, due: Duration): Promise<void>;
   moveItem(item: ItemId, to: Location, reason: string): Promise<void>;
   readSupply(crew: string, supply: string, value: number): Promise<void>;
+  /** Logs the alerts that no entry tells yet. */
+  raiseAlerts(ledger: Pick<Ledger, "alerts">, alerts: readonly RaisedAlert[]): Promise<void>;
+  /** Says that an alert was seen at a level. */
+  seeAlert(alert: string, level: AlertLevel): Promise<void>;
   hold(reason: string): Promise<void>;
   lift(): Promise<void>;
   close(end: "complete" | "terminated" | "aborted", reason: string): Promise<void>;
+  /** Lets a closed walk go on. */
+  reopenWalk(reason: string): Promise<void>;
   /** Takes back entries of this device, without a reason. */
   undo(entries: readonly Entry[]): Promise<void>;
 }
@@ -62,18 +70,18 @@ export interface FollowActionsParts {
 
 /** The actions of a follower on a walk. */
 export function followActions({ session, now, actor, entered, failed }: FollowActionsParts): FollowActions {
-  const enter = async (drafts: readonly Undated[], onKept?: () => void): Promise<void> => {
+  const keep = async (draftsAt: (at: Instant) => readonly Draft[], onKept?: () => void): Promise<void> => {
     try {
-      const at = now();
-      await session.enter(
-        drafts.map((draft) => ({ ...draft, at, actor }) as Draft),
-        onKept,
-      );
+      const drafts = draftsAt(now());
+      if (drafts.length === 0) return;
+      await session.enter(drafts, onKept);
       entered();
     } catch (error) {
       failed(error);
     }
   };
+  const enter = (drafts: readonly Undated[], onKept?: () => void) =>
+    keep((at) => drafts.map((draft) => ({ ...draft, at, actor }) as Draft), onKept);
   return {
     startClock: () => enter([{ name: "clock.started", data: {} }]),
     done: (step, { outOfOrder = false, reason = "", outcome, decision, onKept } = {}) => {
@@ -94,6 +102,9 @@ export function followActions({ session, now, actor, entered, failed }: FollowAc
     moveItem: (item, to, reason) => enter([{ name: "item.moved", data: { item, to, reason } }]),
     readSupply: (crew, supply, value) => enter([{ name: "supply.read", data: { crew, supply, value } }]),
     hold: (reason) => enter([{ name: "hold.called", data: reason ? { reason } : {} }]),
+    raiseAlerts: (ledger, alerts) => keep((at) => alertDrafts(ledger, alerts, at, actor)),
+    seeAlert: (alert, level) => enter([{ name: "alert.seen", data: { alert, level } }]),
+    reopenWalk: (reason) => enter([{ name: "walk.reopened", data: { reason } }]),
     lift: () => enter([{ name: "hold.lifted", data: {} }]),
     close: (end, reason) => enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }]),
     undo: async (entries) => {

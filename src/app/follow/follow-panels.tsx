@@ -1,9 +1,10 @@
 import type { ReactNode } from "react";
 import type { Risk } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import type { Folded, WalkState } from "../../core/walk/index.ts";
+import type { Folded, WalkAlert, WalkState } from "../../core/walk/index.ts";
 import { outstandingOf, walkMay } from "../../core/walk/index.ts";
 import type { Strand } from "../braid/index.ts";
+import { AlertsPanel } from "./alerts-panel.tsx";
 import { ClosePanel } from "./close-panel.tsx";
 import { ContingenciesPanel } from "./contingencies-panel.tsx";
 import { FiguresPanel } from "./figures-panel.tsx";
@@ -15,6 +16,7 @@ import type { NextChange } from "./next-change.ts";
 import { NotesPanel } from "./notes-panel.tsx";
 import { OutstandingPanel } from "./outstanding-panel.tsx";
 import { ReadingsPanel } from "./readings-panel.tsx";
+import { ReopenPanel } from "./reopen-panel.tsx";
 import { StepPanel } from "./step-panel.tsx";
 
 /** The panel that is open beside the list; `null` for none. */
@@ -29,6 +31,8 @@ export type Panel =
   | "figures"
   | "contingencies"
   | "outstanding"
+  | "alerts"
+  | "reopen"
   | { readonly step: string }
   | null;
 
@@ -38,9 +42,10 @@ interface FollowPanelsProps {
   readonly state: WalkState;
   readonly now: Instant;
   readonly strands: readonly Strand[];
+  readonly alerts: readonly WalkAlert[];
   readonly risk: Risk | null;
   readonly change: NextChange | null;
-  readonly ignored: Folded["ignored"];
+  readonly folded: Folded;
   /** What this device may do in the walk. */
   readonly may: { readonly mark: boolean; readonly close: boolean };
   /** `null` for a reader who may not enter anything. */
@@ -67,6 +72,16 @@ export function FollowPanels(props: FollowPanelsProps) {
   if (panel === "link") return props.linkPanel(onClose);
   if (panel === "contingencies")
     return <ContingenciesPanel state={state} strands={props.strands} onClose={onClose} />;
+  if (panel === "alerts")
+    return (
+      <AlertsPanel
+        alerts={props.alerts}
+        state={state}
+        actions={actions}
+        onPick={(step) => onPanel({ step })}
+        onClose={onClose}
+      />
+    );
   if (panel === "outstanding")
     return (
       <OutstandingPanel
@@ -83,7 +98,7 @@ export function FollowPanels(props: FollowPanelsProps) {
     return (
       <MorePanel
         ledger={state.ledger}
-        ignored={props.ignored}
+        ignored={props.folded.ignored}
         actor={props.actor}
         onActor={props.onActor}
         onGo={props.onGo}
@@ -103,9 +118,11 @@ export function FollowPanels(props: FollowPanelsProps) {
     case "items":
       return <ItemsPanel {...shared} />;
     case "readings":
-      return <ReadingsPanel {...shared} />;
+      return <ReadingsPanel {...shared} folded={props.folded} />;
     case "hold":
       return <HoldPanel {...shared} />;
+    case "reopen":
+      return <ReopenPanel actions={actions} onClose={onClose} />;
     case "close":
       return <ClosePanel {...shared} onClosed={() => props.onGo("review")} />;
   }

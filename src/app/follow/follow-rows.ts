@@ -2,8 +2,8 @@ import type { HoldUp } from "../../core/course/index.ts";
 import type { OutlineStep, Task } from "../../core/procedure/index.ts";
 import type { Duration, StepId } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
-import type { Outstanding, StepProgress, WalkState } from "../../core/walk/index.ts";
-import { outstandingOf } from "../../core/walk/index.ts";
+import type { AlertLevel, Outstanding, StepProgress, WalkAlert, WalkState } from "../../core/walk/index.ts";
+import { isShown, outstandingOf } from "../../core/walk/index.ts";
 import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
 
 /** A heading above the steps of a task. */
@@ -38,6 +38,8 @@ export interface StepRow extends BraidRow {
   readonly plannedFinish: Duration | null;
   /** The crew members who have reached this step and cannot start it. */
   readonly waitingHere: readonly WaitingHere[];
+  /** The level of the most urgent alert that leads to it; `null` without one. */
+  readonly alert: AlertLevel | null;
   /** What it owes ([OFF2]). */
   readonly owed: readonly Outstanding[];
   /** The decision on which it depends whether the step is performed; `null` when that is known. */
@@ -59,7 +61,7 @@ function owedOf(outstanding: readonly Outstanding[], step: StepId): readonly Out
 }
 
 /** The rows of a walk at an instant, in reading order, without the steps that the outcomes of decisions exclude. */
-export function followRows(state: WalkState): FollowRow[] {
+export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []): FollowRow[] {
   const { ledger, plan, forecast, lanes } = state;
   const { outline } = ledger.inForce;
   const rows: FollowRow[] = [];
@@ -101,6 +103,7 @@ export function followRows(state: WalkState): FollowRow[] {
       waitingHere: here.flatMap(({ at, status, waitingOn }) =>
         status === "waiting" ? [{ lane: at, waitingOn }] : [],
       ),
+      alert: alerts.find((one) => one.step === step.id && isShown(one))?.level ?? null,
       owed: owedOf(outstanding, step.id),
       hangsOn,
     });
@@ -156,6 +159,7 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
     a.isPlanned === b.isPlanned &&
+    a.alert === b.alert &&
     (a.owed === b.owed || JSON.stringify(a.owed) === JSON.stringify(b.owed)) &&
     a.entry === b.entry &&
     JSON.stringify(a.waitingHere) === JSON.stringify(b.waitingHere)

@@ -7,6 +7,7 @@ import { inWords, words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import type { WalkSession } from "../session/index.ts";
+import { AlertStrip } from "./alert-strip.tsx";
 import { CrewCards } from "./crew-cards.tsx";
 import { enteredMessage } from "./entered-message.ts";
 import "./follow.css";
@@ -22,6 +23,7 @@ import { NoticeStrip } from "./notice-strip.tsx";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StartCard } from "./start-card.tsx";
 import { useDoneFocus } from "./use-done-focus.ts";
+import { useAlerts } from "./use-alerts.ts";
 import type { Entering } from "./use-entering.ts";
 import { useEntering } from "./use-entering.ts";
 import { useFollowList } from "./use-follow-list.ts";
@@ -89,10 +91,11 @@ export function FollowView({
   }, [folded, device, outline]);
   const risk = useWalkRisk(state);
   const change = nextChange(outline, ledger.windows, state.pet);
-  const outstanding = useMemo(() => outstandingOf(state), [state]);
+    const outstanding = useMemo(() => outstandingOf(state), [state]);
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const [panel, setPanel] = useState<Panel>(null);
-  const { rows, markers, nowRow } = useFollowList(state);
+  const alerts = useAlerts(state, actions, may.close);
+  const { rows, markers, nowRow } = useFollowList(state, alerts);
   const { scroller, following, toNow, show } = useFollowScroll(nowRow);
   const doneFocus = useDoneFocus(scroller, rows);
   const pick = useCallback((step: string) => setPanel({ step }), []);
@@ -116,11 +119,18 @@ export function FollowView({
           onOutstanding={() => setPanel("outstanding")}
           mode={mode}
         />
-        <CrewCards state={state} strands={strands} onShow={show} />
+        <AlertStrip
+        alerts={alerts}
+        state={state}
+        actions={actions}
+        onPick={pick}
+        onList={() => setPanel("alerts")}
+      />
+      <CrewCards state={state} strands={strands} alerts={alerts} onShow={show} />
         <NoticeStrip notices={notices} onPutAway={onPutAway} />
         {beyond(clock())}
         {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
-        {live && <WatchStrip state={state} actions={actions} onMore={() => setPanel("outstanding")} />}
+        {live && <WatchStrip state={state} />}
         <div className="follow-main">
           <main className="follow-scroll" ref={scroller} {...doneFocus}>
             {walkMay(state.phase, "start") && (
@@ -139,6 +149,7 @@ export function FollowView({
               mayClose={may.close}
               onClose={() => setPanel("close")}
               onReview={() => onGo("review")}
+              onReopen={actions && may.close ? () => setPanel("reopen") : null}
             />
           </main>
           {state.phase === "held" && <HeldVeil state={state} actions={actions} />}
@@ -149,10 +160,11 @@ export function FollowView({
             state={state}
             now={at}
             strands={strands}
-            risk={risk}
+          alerts={alerts}
+          risk={risk}
             change={change}
             may={may}
-            ignored={folded.ignored}
+            folded={folded}
             actions={actions}
             actor={entering.actor}
             onActor={entering.setActor}
@@ -181,17 +193,24 @@ interface FollowEndProps {
   readonly mayClose: boolean;
   readonly onClose: () => void;
   readonly onReview: () => void;
+  /** Opens the panel that reopens a closed walk; `null` where that may not be done. */
+  readonly onReopen: (() => void) | null;
 }
 
 /** Shown below the list when nothing is left to do or the walk is closed. */
-function FollowEnd({ phase, isOver, mayClose, onClose, onReview }: FollowEndProps) {
+function FollowEnd({ phase, isOver, mayClose, onClose, onReview, onReopen }: FollowEndProps) {
   if (phase === "closed") {
     return (
       <p className="follow-end">
         {words("follow/is-closed")}{" "}
         <button type="button" className="plain-button" onClick={onReview}>
           {words("follow/read-review")}
-        </button>
+        </button>{" "}
+        {onReopen && (
+          <button type="button" className="plain-button" onClick={onReopen}>
+            {words("panel/reopen-walk")}
+          </button>
+        )}
       </p>
     );
   }

@@ -5,6 +5,7 @@ import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
+import { AlertMark } from "./alert-mark.tsx";
 import type { DoneOptions, FollowActions } from "./follow-actions.ts";
 import type { StepRow } from "./follow-rows.ts";
 import { GuardedButton } from "./guarded-button.tsx";
@@ -40,6 +41,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
         <span className="follow-number">{entry.number}</span>
         <Performers lanes={entry.performers} strands={strands} />
         {step.by.length > 1 && <span>{words("follow/together")}</span>}
+        {row.alert !== null && <AlertMark level={row.alert} />}
         {plannedStart !== null && plannedFinish !== null && (
           <span className="follow-times">
             {words("follow/planned-span", { span: spanText(plannedStart, plannedFinish) })}

@@ -6,6 +6,7 @@ import { inWords, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
+import { AlertMark } from "./alert-mark.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import type { FollowRow, StepRow } from "./follow-rows.ts";
 import { OpenStep } from "./open-step.tsx";
@@ -108,6 +109,7 @@ function LineStep({
             {words("follow/also-marked-by", { who: actorsText(progress.alsoDone, outline.crew) })}
           </span>
         )}
+        {row.alert !== null && <AlertMark level={row.alert} />}
         {row.owed.map(({ kind, record, text }) => (
           <span key={`${kind} ${record}`} className="follow-owed">
             {inWords(text)}

@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo, useRef } from "react";
-import type { WalkState } from "../../core/walk/index.ts";
+import type { WalkAlert, WalkState } from "../../core/walk/index.ts";
 import type { FollowRow } from "./follow-rows.ts";
 import { followMarkers, followRows, keepUnchanged } from "./follow-rows.ts";
 
@@ -12,15 +12,15 @@ export interface FollowList {
 }
 
 /** The rows and markers of a walk at an instant. */
-export function useFollowList(state: WalkState): FollowList {
+export function useFollowList(state: WalkState, alerts: readonly WalkAlert[]): FollowList {
   const before = useRef<readonly FollowRow[]>([]);
   // Completing one step shifts the forecast of most later steps. The tapped step is drawn first, the shifted times
   // right after.
   const isSettled = useDeferredValue(state) === state;
   const rows = useMemo(() => {
-    before.current = keepUnchanged(before.current, followRows(state), !isSettled);
+    before.current = keepUnchanged(before.current, followRows(state, alerts), !isSettled);
     return before.current;
-  }, [state, isSettled]);
+  }, [state, alerts, isSettled]);
   const markersKey = JSON.stringify(followMarkers(state));
   const markers = useMemo(() => JSON.parse(markersKey) as FollowList["markers"], [markersKey]);
   const nowRow = rows.find(({ stage }) => stage === "working" || stage === "waiting")?.key ?? null;

@@ -1,3 +1,5 @@
+export type { SignalLevel } from "./alert-signal.ts";
+export { signalAlert } from "./alert-signal.ts";
 export { mayBeOnline, watchNetwork } from "./network-presence.ts";
 export { newDeviceSource, newWalkId } from "./new-ids.ts";
 export type { RandomBytes } from "./random-text.ts";

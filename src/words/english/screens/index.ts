@@ -5,6 +5,7 @@ import { findingsOfPlanWords } from "./findings-plan.ts";
 import { findingsOfProcedureWords } from "./findings-procedure.ts";
 import { findingsOfReferencesWords } from "./findings-references.ts";
 import { followWords } from "./follow.ts";
+import { followAlertWords } from "./follow-alerts.ts";
 import { followPanelWords } from "./follow-panels.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
@@ -30,6 +31,7 @@ export const screenWords = {
   ...findingsOfProcedureWords,
   ...findingsOfReferencesWords,
   ...followWords,
+  ...followAlertWords,
   ...followPanelWords,
   ...lightSourceWords,
   ...linkWords,

@@ -1,9 +1,10 @@
+import type { ReactNode } from "react";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { WalkAlert, WalkState } from "../../core/walk/index.ts";
 import { watchStates } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
-import { AlertMark } from "./alert-mark.tsx";
 import { actorsText } from "./actors-text.ts";
+import { AlertMark } from "./alert-mark.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { GuardedButton } from "./guarded-button.tsx";
 
@@ -14,15 +15,17 @@ interface AlertLineProps {
   readonly actions: FollowActions | null;
   /** Opens the panel of a step. */
   readonly onPick: (step: string) => void;
+  /** A further button at the end. */
+  readonly children?: ReactNode;
 }
 
 /** One alert: its level, what it is about, since when, who has seen it, and what can be done about it here. */
-export function AlertLine({ alert, state, actions, onPick }: AlertLineProps) {
+export function AlertLine({ alert, state, actions, onPick, children }: AlertLineProps) {
   const { level, since, step, text, seen } = alert;
   const { outline } = state.ledger.inForce;
   return (
     <li className="alert-line" data-level={level}>
-      <p>
+      <p className="alert-text">
         <AlertMark level={level} /> {inWords(text)}.{" "}
         <span className="alert-since">
           {words("alert/since", { since })}
@@ -41,6 +44,7 @@ export function AlertLine({ alert, state, actions, onPick }: AlertLineProps) {
             {words("alert/seen")}
           </GuardedButton>
         )}
+        {children}
       </span>
     </li>
   );

@@ -46,7 +46,9 @@ export function ClosePanel({
         ))}
       </fieldset>
       <label className="field">
-        <span>{words(end === null || end === "complete" ? "panel/reason-or-remark" : "panel/reason-needed")}</span>
+        <span>
+          {words(end === null || end === "complete" ? "panel/reason-or-remark" : "panel/reason-needed")}
+        </span>
         <textarea rows={2} value={reason} onChange={(event) => setReason(event.target.value)} />
       </label>
       <div className="panel-acts">
@@ -69,7 +71,9 @@ export function ClosePanel({
 function GateList({ gate, state }: { readonly gate: CloseGate; readonly state: WalkPanelProps["state"] }) {
   const { outline } = state.ledger.inForce;
   const place = (id: string | null) =>
-    id === null ? words("parts/item-nowhere") : (outline.procedure.places.find((one) => one.id === id)?.label ?? id);
+    id === null
+      ? words("parts/item-nowhere")
+      : (outline.procedure.places.find((one) => one.id === id)?.label ?? id);
   const groups = [
     {
       title: words("panel/gate-outside"),

@@ -1,7 +1,7 @@
-import { marginOf } from "../../core/course/index.ts";
-import type { Risk } from "../../core/plan/index.ts";
-import type { Duration, Instant } from "../../core/units/index.ts";
-import { formatInstant, minus } from "../../core/units/index.ts";
+import type { Outcome, Risk } from "../../core/plan/index.ts";
+import { outlookOf } from "../../core/plan/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import { formatInstant } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
@@ -22,7 +22,12 @@ interface FiguresPanelProps {
 export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanelProps) {
   const { ledger, plan, forecast, pet } = state;
   const limit = ledger.inForce.outline.procedure.limits.elapsed;
-  const planned = plan.timeline?.course.finish ?? null;
+  const outlook = outlookOf(
+    limit ?? null,
+    plan.timeline?.course.finish ?? null,
+    forecast?.finish ?? null,
+    risk,
+  );
   return (
     <SidePanel title={words("panel/figures")} onClose={onClose}>
       <h3>{words("panel/clock")}</h3>
@@ -44,10 +49,10 @@ export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanel
           </tr>
         </thead>
         <tbody>
-          <FinishRow name={words("panel/by-plan")} finish={planned} limit={limit} />
-          <FinishRow name={words("panel/by-likely")} finish={forecast?.finish ?? null} limit={limit} />
-          {risk && <FinishRow name={words("panel/by-half")} finish={ofSamples(risk.p50)} limit={limit} />}
-          {risk && <FinishRow name={words("panel/by-nine")} finish={ofSamples(risk.p90)} limit={limit} />}
+          <FinishRow name={words("panel/by-plan")} outcome={outlook.planned} />
+          <FinishRow name={words("panel/by-likely")} outcome={outlook.forecast} />
+          {outlook.half && <FinishRow name={words("panel/by-half")} outcome={outlook.half} />}
+          {outlook.nineInTen && <FinishRow name={words("panel/by-nine")} outcome={outlook.nineInTen} />}
         </tbody>
       </table>
       <p className="hint">
@@ -66,26 +71,18 @@ export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanel
           <p>{words("panel/window-next", { window: change.title, when: change.words })}</p>
         </>
       )}
-      {forecast && marginOf(forecast) === null && <p className="hint">{words("follow/no-limit-set")}</p>}
       <p className="hint">{words("follow/advises")}</p>
     </SidePanel>
   );
 }
 
-/** A finish among samples, cut to whole milliseconds on the late side; `null` when so many samples have none. */
-const ofSamples = (finish: number | null): Duration | null =>
-  finish === null ? null : (Math.ceil(finish) as Duration);
-
 function FinishRow({
   name,
-  finish,
-  limit,
+  outcome: { finish, margin },
 }: {
   readonly name: string;
-  readonly finish: Duration | null;
-  readonly limit: Duration | undefined;
+  readonly outcome: Outcome;
 }) {
-  const margin = finish === null || limit === undefined ? null : minus(limit, finish);
   return (
     <tr>
       <th scope="row">{name}</th>

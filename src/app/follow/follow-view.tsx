@@ -22,8 +22,8 @@ import type { Notice } from "./notice-strip.tsx";
 import { NoticeStrip } from "./notice-strip.tsx";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StartCard } from "./start-card.tsx";
-import { useDoneFocus } from "./use-done-focus.ts";
 import { useAlerts } from "./use-alerts.ts";
+import { useDoneFocus } from "./use-done-focus.ts";
 import type { Entering } from "./use-entering.ts";
 import { useEntering } from "./use-entering.ts";
 import { useFollowList } from "./use-follow-list.ts";
@@ -91,7 +91,7 @@ export function FollowView({
   }, [folded, device, outline]);
   const risk = useWalkRisk(state);
   const change = nextChange(outline, ledger.windows, state.pet);
-    const outstanding = useMemo(() => outstandingOf(state), [state]);
+  const outstanding = useMemo(() => outstandingOf(state), [state]);
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const [panel, setPanel] = useState<Panel>(null);
   const alerts = useAlerts(state, actions, may.close);
@@ -107,30 +107,32 @@ export function FollowView({
     <TapGuardContext value={judge}>
       <div className="follow" data-phase={state.phase} ref={screen}>
         <h1 className="heard-only">{outline.procedure.title}</h1>
-        <FollowBar
-          odds={risk?.withinLimit ?? null}
-          state={state}
-          now={at}
-          change={change}
-          kept={kept()}
-          onKept={() => setPanel("link")}
-          onFigures={() => setPanel("figures")}
-          outstanding={outstanding.length}
-          onOutstanding={() => setPanel("outstanding")}
-          mode={mode}
-        />
-        <AlertStrip
-        alerts={alerts}
-        state={state}
-        actions={actions}
-        onPick={pick}
-        onList={() => setPanel("alerts")}
-      />
-      <CrewCards state={state} strands={strands} alerts={alerts} onShow={show} />
+        <div className="follow-head">
+          <FollowBar
+            odds={risk?.withinLimit ?? null}
+            state={state}
+            now={at}
+            change={change}
+            kept={kept()}
+            onKept={() => setPanel("link")}
+            onFigures={() => setPanel("figures")}
+            outstanding={outstanding.length}
+            onOutstanding={() => setPanel("outstanding")}
+            mode={mode}
+          />
+          <AlertStrip
+            alerts={alerts}
+            state={state}
+            actions={actions}
+            onPick={pick}
+            onList={() => setPanel("alerts")}
+          />
+        </div>
+        <CrewCards state={state} strands={strands} alerts={alerts} onShow={show} />
         <NoticeStrip notices={notices} onPutAway={onPutAway} />
         {beyond(clock())}
         {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
-        {live && <WatchStrip state={state} />}
+        {live && alerts.length === 0 && <WatchStrip state={state} />}
         <div className="follow-main">
           <main className="follow-scroll" ref={scroller} {...doneFocus}>
             {walkMay(state.phase, "start") && (
@@ -160,8 +162,8 @@ export function FollowView({
             state={state}
             now={at}
             strands={strands}
-          alerts={alerts}
-          risk={risk}
+            alerts={alerts}
+            risk={risk}
             change={change}
             may={may}
             folded={folded}

@@ -60,7 +60,10 @@ function readingsOf({ entries, struck }: Folded, { crew, id }: Supply): readonly
   return entries
     .flatMap((entry): EnteredReading[] => {
       const { fact } = entry.read;
-      return fact?.name === "supply.read" && fact.crew === crew && fact.supply === id && !struck.has(keyOf(entry))
+      return fact?.name === "supply.read" &&
+        fact.crew === crew &&
+        fact.supply === id &&
+        !struck.has(keyOf(entry))
         ? [{ entry, value: fact.value }]
         : [];
     })

@@ -8,8 +8,7 @@ export const followAlertWords = {
   "alert/seen-by": "Seen by {$who}.",
   "alert/seen": "Seen",
   "alert/step": "Step {$number}",
-  "alert/more":
-    ".input {$count :integer} .match $count one {{and one more alert}} * {{and {$count} more alerts}}",
+  "alert/more": "{$count :integer} more",
   "alert/none": "No alert holds.",
   "alert/sounds": "Sound and vibrate on this device for",
   "alert/raised-so-far": "Raised so far",

@@ -44,7 +44,7 @@ export const followPanelWords = {
   "panel/by-half": "half of the samples",
   "panel/by-nine": "nine in ten of the samples",
   "panel/none": "none",
-  "panel/at": "{$at :hour-minute}",
+  "panel/at": "{$at :finish}",
   "panel/no-limit": "The procedure sets no time limit.",
   "panel/limit-is": "The limit of the procedure is PET {$limit :hour-minute}.",
   "panel/sampled":
@@ -80,7 +80,6 @@ export const followPanelWords = {
   "panel/no-reading": "no reading yet · full {$full :number}, redline {$redline :number}",
   "panel/redlines-how":
     "Redlines and what to do at them are in the flight rules; these figures come from the procedure.",
-  "panel/no-forecast": "no forecast",
   "panel/no-redline-fitted": "no redline ahead, by the last {$count :integer} readings",
   "panel/no-redline-planned": "no redline ahead, by the planned rate",
   "panel/redline-fitted": "redline at PET {$at :hour-minute}, by the last {$count :integer} readings",

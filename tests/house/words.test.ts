@@ -14,7 +14,8 @@ const FIRST_LOAD = [
     "src/app/shelf",
     "src/app/parts",
   ],
-  ...["src/app/update", "src/app/theme", "src/app/session", "src/app/language"],
+  ...["src/app/help/help-button.tsx", "src/app/help/help-panel.tsx", "src/app/update"],
+  ...["src/app/theme", "src/app/session", "src/app/language"],
 ];
 
 const isUnder = (path: string, folder: string) => path === folder || path.startsWith(`${folder}/`);

@@ -2,10 +2,10 @@ import { useState } from "react";
 import { between } from "../../core/units/index.ts";
 import type { WalkAlert, WalkState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { AlertLine } from "./alert-line.tsx";
 import { AlertMark } from "./alert-mark.tsx";
 import type { FollowActions } from "./follow-actions.ts";
-import { SidePanel } from "./side-panel.tsx";
 import { chooseSignal, signalChoice } from "./signal-choice.ts";
 
 /** What the list of alerts needs. */

@@ -2,8 +2,8 @@ import { useState } from "react";
 import type { CloseGate } from "../../core/walk/index.ts";
 import { closeGateOf } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { locationWords } from "../parts/index.ts";
-import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 const ENDS = ["complete", "terminated", "aborted"] as const;

@@ -8,8 +8,8 @@ import { minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { AlertBox, Performers } from "../parts/index.ts";
-import { SidePanel } from "./side-panel.tsx";
 
 interface ContingenciesPanelProps {
   readonly state: WalkState;

@@ -5,9 +5,9 @@ import { formatInstant } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { Fact } from "../parts/index.ts";
 import type { NextChange } from "./next-change.ts";
-import { SidePanel } from "./side-panel.tsx";
 import { TurnBackWords } from "./turn-back-words.tsx";
 
 interface FiguresPanelProps {

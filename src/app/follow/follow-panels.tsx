@@ -4,6 +4,7 @@ import type { Instant } from "../../core/units/index.ts";
 import type { Folded, WalkAlert, WalkState } from "../../core/walk/index.ts";
 import { outstandingOf, walkMay } from "../../core/walk/index.ts";
 import type { Strand } from "../braid/index.ts";
+import { HelpPanel } from "../help/index.ts";
 import { AlertsPanel } from "./alerts-panel.tsx";
 import { ClosePanel } from "./close-panel.tsx";
 import { ContingenciesPanel } from "./contingencies-panel.tsx";
@@ -33,6 +34,7 @@ export type Panel =
   | "outstanding"
   | "alerts"
   | "reopen"
+  | "help"
   | { readonly step: string }
   | null;
 
@@ -70,6 +72,7 @@ export function FollowPanels(props: FollowPanelsProps) {
     ) : null;
   }
   if (panel === "link") return props.linkPanel(onClose);
+  if (panel === "help") return <HelpPanel screen="follow" onClose={onClose} />;
   if (panel === "contingencies")
     return <ContingenciesPanel state={state} strands={props.strands} onClose={onClose} />;
   if (panel === "alerts")
@@ -105,6 +108,7 @@ export function FollowPanels(props: FollowPanelsProps) {
         onExport={props.onExport}
         onCloseWalk={props.may.close && walkMay(state.phase, "close") ? () => onPanel("close") : null}
         onItems={actions && (() => onPanel("items"))}
+        onHelp={() => onPanel("help")}
         onLink={() => onPanel("link")}
         onClose={onClose}
       />

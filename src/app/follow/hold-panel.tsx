@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { words } from "../../words/index.ts";
-import { SidePanel } from "./side-panel.tsx";
+import { SidePanel } from "../panel/index.ts";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 /** Calls a hold: the whole walk stops while the clock runs on. */

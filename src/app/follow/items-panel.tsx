@@ -3,8 +3,8 @@ import { crewHolding } from "../../core/custody/index.ts";
 import type { Location } from "../../core/procedure/index.ts";
 import type { ItemId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { locationWords } from "../parts/index.ts";
-import { SidePanel } from "./side-panel.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 /** The key of a location in a list of choices. */

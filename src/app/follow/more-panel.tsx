@@ -1,7 +1,7 @@
 import type { IgnoredEntry, Ledger } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { ThemeField } from "../parts/index.ts";
-import { SidePanel } from "./side-panel.tsx";
 
 interface MorePanelProps {
   readonly ledger: Ledger;
@@ -12,6 +12,7 @@ interface MorePanelProps {
   readonly onExport: () => void;
   /** Goes on to closing the walk; `null` where that may not be done. */
   readonly onCloseWalk: (() => void) | null;
+  readonly onHelp: () => void;
   readonly onLink: () => void;
   /** Goes on to the items; `null` for a reader who may not enter anything. */
   readonly onItems: (() => void) | null;
@@ -27,6 +28,7 @@ export function MorePanel({
   onGo,
   onExport,
   onCloseWalk,
+  onHelp,
   onLink,
   onItems,
   onClose,
@@ -36,6 +38,9 @@ export function MorePanel({
   return (
     <SidePanel title={words("panel/more")} onClose={onClose}>
       <div className="panel-acts">
+        <button type="button" className="plain-button" onClick={onHelp}>
+          {words("parts/help")}
+        </button>
         <button type="button" className="plain-button" onClick={onLink}>
           {words("panel/link")}
         </button>

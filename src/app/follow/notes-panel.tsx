@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { between, clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { SidePanel } from "./side-panel.tsx";
+import { SidePanel } from "../panel/index.ts";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 /** The notes of the walk, and a field for adding one. */

@@ -1,8 +1,8 @@
 import type { Outstanding, WalkState } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import { GuardedButton } from "./guarded-button.tsx";
-import { SidePanel } from "./side-panel.tsx";
 
 interface OutstandingPanelProps {
   readonly state: WalkState;

@@ -8,8 +8,8 @@ import { between } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { unitText } from "../parts/index.ts";
-import { SidePanel } from "./side-panel.tsx";
 import { TurnBackWords } from "./turn-back-words.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 

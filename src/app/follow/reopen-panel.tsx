@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { words } from "../../words/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
-import { SidePanel } from "./side-panel.tsx";
 
 /** Lets a closed walk go on, with a reason; the clock runs on as if it had not been closed ([OFF5]). */
 export function ReopenPanel({

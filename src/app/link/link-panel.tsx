@@ -5,7 +5,7 @@ import { inSeconds } from "../../core/units/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
 import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
-import { SidePanel } from "../follow/index.ts";
+import { SidePanel } from "../panel/index.ts";
 import { errorWords, Fact } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
 import { FollowerList } from "./follower-list.tsx";

@@ -1,6 +1,7 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useParams } from "react-router-dom";
 import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 import { JoinForm } from "../link/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 
@@ -16,6 +17,7 @@ export function JoinPage() {
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
+            <HelpButton screen="join" />
           </ScreenHead>
           <JoinForm key={code} code={code} onJoined={(walk) => router.push(`/follow/${walk}`)} />
         </main>

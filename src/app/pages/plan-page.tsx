@@ -6,6 +6,7 @@ import { lightFrom, planOf } from "../../core/plan/index.ts";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 import { ContactTimes, LightAndStart } from "../light/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
@@ -62,6 +63,7 @@ export function PlanPage() {
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
+            <HelpButton screen="timeline" />
           </ScreenHead>
           <p role="status" className="plan-saved">
             {saved}

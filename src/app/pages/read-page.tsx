@@ -4,6 +4,7 @@ import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
 import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
 import { printAddress, useLightChoice, useStartChoice } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
@@ -46,6 +47,7 @@ export function ReadPage() {
               <a className="plain-button" href={printAddress(procedure, start)}>
                 {words("read/printable")}
               </a>
+              <HelpButton screen="read" />
             </ReadView>
           ) : (
             <div className="page-message" role="status">
@@ -53,7 +55,10 @@ export function ReadPage() {
               {!checked && (
                 <p>{isRead ? words("parts/no-such-procedure") : words("parts/opening-procedure")}</p>
               )}
-              {back}
+              <div className="panel-acts">
+                {back}
+                <HelpButton screen="read" />
+              </div>
             </div>
           )}
         </main>

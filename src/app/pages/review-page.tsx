@@ -2,6 +2,7 @@ import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useParams } from "react-router-dom";
 import type { WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { WalkReview } from "../review/index.ts";
 
@@ -27,6 +28,7 @@ export function ReviewPage() {
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
+            <HelpButton screen="review" />
           </ScreenHead>
           <WalkReview
             walk={walk as WalkId}

@@ -7,6 +7,7 @@ import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import { ownClockOffset, useSeconds, useServices, useWalkSession } from "../session/index.ts";
@@ -35,6 +36,7 @@ export function TimelinePage() {
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
+            <HelpButton screen="timeline" />
           </ScreenHead>
           {ledger ? (
             <LiveTimeline ledger={ledger} folded={folded} />

@@ -2,6 +2,7 @@ import type { Instant } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
 import type { WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 import { ThemeField } from "../parts/index.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
 import type { Shelf } from "./use-shelf.ts";
@@ -62,6 +63,7 @@ export function ShelfView({ shelf, now, actions, message, takenOff = null, stora
           <p>{words("shelf/what-it-is-for")}</p>
         </div>
         <ThemeField />
+        <HelpButton screen="shelf" />
       </header>
       <div role="status">
         {takenOff && (

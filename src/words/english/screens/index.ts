@@ -7,6 +7,13 @@ import { findingsOfReferencesWords } from "./findings-references.ts";
 import { followWords } from "./follow.ts";
 import { followAlertWords } from "./follow-alerts.ts";
 import { followPanelWords } from "./follow-panels.ts";
+import { helpWords } from "./help.ts";
+import { helpOfFollowWords } from "./help-follow.ts";
+import { helpOfJoinWords } from "./help-join.ts";
+import { helpOfReadWords } from "./help-read.ts";
+import { helpOfReviewWords } from "./help-review.ts";
+import { helpOfShelfWords } from "./help-shelf.ts";
+import { helpOfTimelineWords } from "./help-timeline.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
@@ -33,6 +40,13 @@ export const screenWords = {
   ...followWords,
   ...followAlertWords,
   ...followPanelWords,
+  ...helpWords,
+  ...helpOfFollowWords,
+  ...helpOfJoinWords,
+  ...helpOfReadWords,
+  ...helpOfReviewWords,
+  ...helpOfShelfWords,
+  ...helpOfTimelineWords,
   ...lightSourceWords,
   ...linkWords,
   ...linkStateWords,

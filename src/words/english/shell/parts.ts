@@ -7,6 +7,9 @@ export const partsWords = {
     "Every step that was confirmed is kept on this device. Go on from the printed procedure if you must; load the page again.",
   "parts/load-again": "Load again",
   "parts/screens": "Screens",
+  "parts/help": "Help",
+  "parts/help-not-there":
+    "The help could not be loaded. Open this page once with a network; from then on it is kept on this device.",
   "parts/shelf": "Shelf",
   "parts/follow": "Follow",
   "parts/timeline": "Timeline",

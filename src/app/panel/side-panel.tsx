@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { useEffect, useId, useRef } from "react";
 import { words } from "../../words/index.ts";
+import "./side-panel.css";
 
 interface SidePanelProps {
   readonly title: string;

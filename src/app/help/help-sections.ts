@@ -1,0 +1,199 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
+import type { HelpMarkName } from "./help-mark.tsx";
+
+/** A screen that explains itself ([HLP1]). The timeline of a plan and that of a walk share one page. */
+export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "join";
+
+/** One thing that is explained, with the mark it is about where there is one. */
+export interface HelpLine {
+  readonly text: Message;
+  readonly mark: HelpMarkName | null;
+}
+
+/** A heading with what is explained under it. */
+export interface HelpSection {
+  readonly title: Message;
+  readonly lines: readonly HelpLine[];
+}
+
+/** The page of help of a screen. */
+export interface HelpContents {
+  readonly title: Message;
+  readonly sections: readonly HelpSection[];
+}
+
+const line = (text: Message, mark: HelpMarkName | null = null): HelpLine => ({ text, mark });
+const section = (title: Message, ...lines: readonly HelpLine[]): HelpSection => ({ title, lines });
+
+const BRAID = [
+  line(message("guide/strand"), "strand"),
+  line(message("guide/bead"), "bead"),
+  line(message("guide/knot"), "knot"),
+  line(message("guide/perhaps"), "perhaps"),
+];
+
+/** Stands at the end of every page. */
+const ADVICE = section(
+  message("guide/advice"),
+  line(message("guide/advises")),
+  line(message("guide/offline")),
+);
+
+const MARKS = message("guide/marks");
+const FIGURES = message("guide/figures");
+const DOING = message("guide/doing");
+const TROUBLE = message("guide/trouble");
+
+/** The page of help of every screen: marks, what can be done, where figures come from, what to do in trouble. */
+export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
+  shelf: {
+    title: message("guide/shelf"),
+    sections: [
+      section(
+        DOING,
+        line(message("guide/shelf-walk")),
+        line(message("guide/shelf-follow")),
+        line(message("guide/shelf-read")),
+        line(message("guide/shelf-join")),
+        line(message("guide/shelf-bring")),
+      ),
+      section(
+        FIGURES,
+        line(message("guide/shelf-facts")),
+        line(message("guide/shelf-findings")),
+        line(message("guide/shelf-room")),
+      ),
+      section(
+        TROUBLE,
+        line(message("guide/shelf-unreadable")),
+        line(message("guide/shelf-lost")),
+        line(message("guide/shelf-remove")),
+      ),
+      ADVICE,
+    ],
+  },
+  read: {
+    title: message("guide/read"),
+    sections: [
+      section(
+        MARKS,
+        ...BRAID,
+        line(message("guide/alert-words")),
+        line(message("guide/critical")),
+        line(message("guide/read-finding")),
+        line(message("guide/read-conditions")),
+        line(message("guide/read-branch")),
+      ),
+      section(
+        FIGURES,
+        line(message("guide/read-outline")),
+        line(message("guide/planned-times")),
+        line(message("guide/slack")),
+        line(message("guide/margin")),
+        line(message("guide/read-waits")),
+      ),
+      section(TROUBLE, line(message("guide/read-no-plan")), line(message("guide/read-mend"))),
+      ADVICE,
+    ],
+  },
+  timeline: {
+    title: message("guide/timeline"),
+    sections: [
+      section(
+        MARKS,
+        line(message("guide/timeline-lanes")),
+        line(message("guide/timeline-shapes")),
+        line(message("guide/timeline-waits")),
+        line(message("guide/critical")),
+        line(message("guide/timeline-now")),
+      ),
+      section(
+        FIGURES,
+        line(message("guide/planned-times")),
+        line(message("guide/timeline-forecast")),
+        line(message("guide/slack")),
+        line(message("guide/margin")),
+        line(message("guide/share")),
+        line(message("guide/timeline-light")),
+      ),
+      section(TROUBLE, line(message("guide/timeline-what-if")), line(message("guide/timeline-none"))),
+      ADVICE,
+    ],
+  },
+  follow: {
+    title: message("guide/follow"),
+    sections: [
+      section(
+        MARKS,
+        ...BRAID,
+        line(message("guide/follow-marker"), "marker"),
+        line(message("guide/follow-slack"), "slack"),
+        line(message("guide/follow-act-now")),
+        line(message("guide/follow-look-soon")),
+        line(message("guide/follow-know")),
+        line(message("guide/follow-owed")),
+        line(message("guide/follow-times")),
+        line(message("guide/alert-words")),
+      ),
+      section(
+        DOING,
+        line(message("guide/follow-tap")),
+        line(message("guide/follow-step")),
+        line(message("guide/follow-away")),
+      ),
+      section(
+        FIGURES,
+        line(message("guide/follow-pet")),
+        line(message("guide/follow-margin")),
+        line(message("guide/follow-turn-back")),
+        line(message("guide/share")),
+        line(message("guide/follow-supplies")),
+        line(message("guide/follow-windows")),
+      ),
+      section(
+        TROUBLE,
+        line(message("guide/follow-unsure")),
+        line(message("guide/follow-wrong")),
+        line(message("guide/follow-refused")),
+        line(message("guide/follow-link-lost")),
+        line(message("guide/follow-gone")),
+      ),
+      ADVICE,
+    ],
+  },
+  review: {
+    title: message("guide/review"),
+    sections: [
+      section(
+        MARKS,
+        line(message("guide/review-pairs")),
+        line(message("guide/review-drift")),
+        line(message("guide/review-deviations")),
+      ),
+      section(
+        FIGURES,
+        line(message("guide/review-log")),
+        line(message("guide/review-starts")),
+        line(message("guide/review-clocks")),
+        line(message("guide/review-open")),
+      ),
+      section(TROUBLE, line(message("guide/review-wrong")), line(message("guide/review-export"))),
+      ADVICE,
+    ],
+  },
+  join: {
+    title: message("guide/join"),
+    sections: [
+      section(
+        DOING,
+        line(message("guide/join-code")),
+        line(message("guide/join-roles")),
+        line(message("guide/join-owner")),
+        line(message("guide/join-kept")),
+      ),
+      section(TROUBLE, line(message("guide/join-expired")), line(message("guide/join-unreachable"))),
+      ADVICE,
+    ],
+  },
+};

@@ -1,0 +1,41 @@
+/** The help of the follow screen. */
+export const helpOfFollowWords = {
+  "guide/follow": "Help: following a walk",
+  "guide/follow-marker":
+    "A disc with a label is a crew member, on the strand at the step it has reached. A small ring on a strand marks the step that a waiting crew member waits for.",
+  "guide/follow-slack":
+    "A strand that hangs loose is a crew member who waits; it reaches down to the step that is waited for. The card says for whom, and about how long.",
+  "guide/follow-act-now": "▲ asks for action now, and stays until it is over.",
+  "guide/follow-look-soon": "◆ wants a look soon, and stays until it is seen.",
+  "guide/follow-know": "● is to be known, and stays until it is seen.",
+  "guide/follow-owed":
+    "○ marks what a step still owes: a value, a confirmation, a reason, a time that was not over. It stays until it comes, and stands under “Outstanding”.",
+  "guide/follow-times":
+    "The word above a time says what it is: done (bold) was entered, expected (slanted) is the forecast, planned is the plan before the clock starts.",
+  "guide/follow-tap":
+    "One tap on “Done” marks a step, and it is on disk before the screen says so. “Undo” goes back through everything that was entered on this device.",
+  "guide/follow-step":
+    "Tap a line of the list for everything else about its step: records, notes, skipping, opening it again.",
+  "guide/follow-away":
+    "The list follows the walk. Scrolled away, it stays where it is, and “Back to now” leads back.",
+  "guide/follow-pet":
+    "PET is the time since the clock was started, by this device’s clock, corrected by the hub’s where there is one.",
+  "guide/follow-margin":
+    "Margin is the limit of the procedure less the forecast finish: what is left, by likely times, from where everybody is.",
+  "guide/follow-turn-back":
+    "Turn-back is the latest PET from which those outside still come back before the limit or a redline, with the closeout that is planned. What sets it stands beside it; “Figures” says more.",
+  "guide/follow-supplies":
+    "A redline is told by the last readings, or by the planned rate where there are too few. Readings are as old as it says.",
+  "guide/follow-windows":
+    "The next change of light or contact comes from the orbit, site or list that the walk was opened with. Nothing measures it.",
+  "guide/follow-unsure":
+    "Where a figure is missing, the screen says so instead of guessing: no forecast, times not known. Go by the paper and the flight rules then.",
+  "guide/follow-wrong":
+    "A wrong mark: undo it, or open the step again with a reason. A wrong value: record it again. An item elsewhere: enter where under “Items”.",
+  "guide/follow-refused":
+    "What could not be kept is said in a box that stays. Note it on paper, export the log, and tap again.",
+  "guide/follow-link-lost":
+    "Without the link the walk goes on here, and what is entered is sent when the link is back. Two who mark one step do no harm: the first counts.",
+  "guide/follow-gone":
+    "If the screen fails, go on from the printed procedure, and open the walk again from the shelf: every confirmed mark is there.",
+} as const;

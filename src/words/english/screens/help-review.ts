@@ -1,0 +1,21 @@
+/** The help of the review. */
+export const helpOfReviewWords = {
+  "guide/review": "Help: the review",
+  "guide/review-pairs":
+    "The pictures lay what was planned beside what was flown. Each sign is explained beside its picture, and the tables under them give the same in figures.",
+  "guide/review-drift": "Drift is how far the end of a step was behind the plan (+) or ahead of it (−).",
+  "guide/review-deviations":
+    "A deviation is whatever was done otherwise than planned: a skip, another order, a value outside its limits, something that never came. It blames nobody.",
+  "guide/review-log":
+    "Everything here is worked out from the log, as entered, and nothing is added. The plan is that of the procedure the walk was opened with.",
+  "guide/review-starts":
+    "One tap a step says when it ended. Where nobody entered its start, it is taken as the moment from which its people, its order and its windows allowed it.",
+  "guide/review-clocks":
+    "Times come from the clocks of the devices. Where a clock was compared with the hub’s, the table of clocks says by how much it was off.",
+  "guide/review-open":
+    "While the walk is not closed, this is the review so far: what is not done yet is not a deviation.",
+  "guide/review-wrong":
+    "A wrong entry is struck or corrected on the follow screen, and both stay in the log: nothing is ever deleted.",
+  "guide/review-export":
+    "Exports are files for others: the log for another Tetherline, the table for a spreadsheet, the event log for tools that read XES.",
+} as const;

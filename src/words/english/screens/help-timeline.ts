@@ -1,0 +1,20 @@
+/** The help of the timeline, of a plan and of a walk. */
+export const helpOfTimelineWords = {
+  "guide/timeline": "Help: the timeline",
+  "guide/timeline-lanes":
+    "Each row is one crew member, and time runs to the right in PET. The ground behind shows day, night and windows where they are known.",
+  "guide/timeline-shapes":
+    "What each shape means stands below the picture. “As a table” gives the same in figures.",
+  "guide/timeline-waits":
+    "A hatched stretch is a wait: tap the step behind it to read whom or what it is for.",
+  "guide/timeline-now":
+    "While a walk runs, a line marks now: what is before it was done, what is behind it is forecast.",
+  "guide/timeline-forecast":
+    "The forecast keeps what was done and plans the rest by likely times, from now on. A step in work ends at its start and likely time, or now, whichever is later.",
+  "guide/timeline-light":
+    "Day, night and contact come from the orbit file, the site or the list of times that was chosen. Element sets of an orbit grow worse with age: look at their date.",
+  "guide/timeline-what-if":
+    "A trial changes nothing until it is saved; saved, it is another revision on the shelf. The file it came from stays as it is.",
+  "guide/timeline-none":
+    "Without a timeline, the procedure cannot be planned: the reasons stand in its place. Without day and night, choose an orbit file or a site.",
+} as const;

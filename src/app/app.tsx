@@ -17,6 +17,7 @@ const FollowPage = worded(async () => (await import("./pages/follow-page.tsx")).
 const JoinPage = worded(async () => (await import("./pages/join-page.tsx")).JoinPage);
 const TimelinePage = worded(async () => (await import("./pages/timeline-page.tsx")).TimelinePage);
 const ReviewPage = worded(async () => (await import("./pages/review-page.tsx")).ReviewPage);
+const HandoverPage = worded(async () => (await import("./pages/handover-page.tsx")).HandoverPage);
 const PrintReviewPage = worded(async () => (await import("./pages/print-review-page.tsx")).PrintReviewPage);
 
 /** A page in its own chunk that is drawn once all words are loaded. */
@@ -27,16 +28,18 @@ function worded<Props>(page: () => Promise<ComponentType<Props>>) {
   });
 }
 
-const PRINTED = /^\/print(-walk)?\/([^/]+)\/?$/;
+const PRINTED = /^\/(print|print-walk|handover)\/([^/]+)\/?$/;
 
 /** The whole application: one outlet and one page for each address. A printable page is outside the outlet. */
 export function App() {
-  const [, ofWalk, name] = PRINTED.exec(window.location.pathname) ?? [];
+  const [, kind, name] = PRINTED.exec(window.location.pathname) ?? [];
   if (name !== undefined) {
     const id = decodeURIComponent(name);
     return (
       <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
-        {ofWalk ? <PrintReviewPage walk={id} /> : <PrintPage procedure={id} />}
+        {kind === "print" && <PrintPage procedure={id} />}
+        {kind === "print-walk" && <PrintReviewPage walk={id} />}
+        {kind === "handover" && <HandoverPage walk={id} />}
       </Suspense>
     );
   }

@@ -54,7 +54,7 @@ interface FollowPanelsProps {
   readonly actions: FollowActions | null;
   readonly actor: string;
   readonly onActor: (actor: string) => void;
-  readonly onGo: (to: "shelf" | "timeline" | "review") => void;
+  readonly onGo: (to: "shelf" | "timeline" | "review" | "handover") => void;
   readonly onExport: () => void;
   /** The panel about link and followers. */
   readonly linkPanel: (onClose: () => void) => ReactNode;

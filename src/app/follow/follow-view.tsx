@@ -56,7 +56,7 @@ interface FollowViewProps {
   /** The panel about link and followers. */
   readonly linkPanel: (now: Instant, onClose: () => void) => ReactNode;
   /** Goes to one of the walk's other screens. */
-  readonly onGo: (to: "shelf" | "timeline" | "review") => void;
+  readonly onGo: (to: "shelf" | "timeline" | "review" | "handover") => void;
   /** Exports the log as a file. */
   readonly onExport: () => void;
 }

@@ -8,7 +8,7 @@ interface MorePanelProps {
   readonly ignored: readonly IgnoredEntry[];
   readonly actor: string;
   readonly onActor: (actor: string) => void;
-  readonly onGo: (to: "shelf" | "timeline" | "review") => void;
+  readonly onGo: (to: "shelf" | "timeline" | "review" | "handover") => void;
   readonly onExport: () => void;
   /** Goes on to closing the walk; `null` where that may not be done. */
   readonly onCloseWalk: (() => void) | null;
@@ -54,6 +54,9 @@ export function MorePanel({
         </button>
         <button type="button" className="plain-button" onClick={() => onGo("review")}>
           {words("panel/review-so-far")}
+        </button>
+        <button type="button" className="plain-button" onClick={() => onGo("handover")}>
+          {words("handover/kind")}
         </button>
         <button type="button" className="plain-button" onClick={onExport}>
           {words("panel/export-log")}

@@ -63,7 +63,11 @@ export function FollowPage() {
           linkPanel={(at, close) => (
             <LinkPanel walk={walk} link={link} petZero={petZero} now={at} onClose={close} />
           )}
-          onGo={(to) => router.push(to === "shelf" ? "/" : `/${to}/${walk}`)}
+          onGo={(to) => {
+            // The handover is a document outside the pages, so that it prints in full.
+            if (to === "handover") window.location.assign(`/handover/${encodeURIComponent(walk)}`);
+            else router.push(to === "shelf" ? "/" : `/${to}/${walk}`);
+          }}
           onExport={() => void saveText(walkFileName(walk), writeLines(folded.entries), "application/jsonl")}
         />
       ) : (

@@ -14,6 +14,7 @@ export {
   locationWords,
   spanText,
   stateWords,
+  stepWords,
   unitText,
   waitWords,
 } from "./step-words.ts";

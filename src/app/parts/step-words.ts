@@ -2,7 +2,7 @@ import type { HoldUp } from "../../core/course/index.ts";
 import { crewHolding } from "../../core/custody/index.ts";
 import type { Location, Outline, StateValues, StepRecord } from "../../core/procedure/index.ts";
 import { stateLabel, valueLabel } from "../../core/procedure/index.ts";
-import type { CrewId, Duration, Instant, StateId } from "../../core/units/index.ts";
+import type { CrewId, Duration, Instant, StateId, StepId } from "../../core/units/index.ts";
 import { hourMinuteText, later } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
@@ -80,6 +80,13 @@ export function stateWords(outline: Outline, values: StateValues | undefined): s
       value: valueLabel(outline, value),
     }),
   );
+}
+
+/** A step as tables name it, by number and action; a dash for none. An unknown id is shown as it is. */
+export function stepWords(outline: Outline, id: StepId | null): string {
+  if (id === null) return "–";
+  const entry = outline.step(id);
+  return entry ? `${entry.number} ${entry.step.do}` : id;
 }
 
 /** A UCUM code as people write it. The code for a plain number gives an empty text. */

@@ -1,1 +1,2 @@
+export { HandoverSheet } from "./handover-sheet.tsx";
 export { PrintSheet } from "./print-sheet.tsx";

@@ -9,8 +9,8 @@ export function stepName(outline: Outline, id: StepId): string {
   return entry ? words("print/step-name", { step: entry.number, crew: callsOf(outline, entry.step.by) }) : id;
 }
 
-/** The label of a place. */
-function placeName(outline: Outline, id: Step["at"]): string {
+/** The label of a place; empty without one. */
+export function placeName(outline: Outline, id: Step["at"]): string {
   return id === undefined ? "" : (outline.place(id)?.label ?? id);
 }
 

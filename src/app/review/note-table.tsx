@@ -1,8 +1,9 @@
 import type { Review } from "../../core/review/index.ts";
 import { words } from "../../words/index.ts";
+import { stepWords } from "../parts/index.ts";
 import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
-import { petOf, stepWords } from "./review-words.ts";
+import { petOf } from "./review-words.ts";
 
 /** All notes of the walk, those of steps included, in order of time. */
 export function NoteTable({ review }: { readonly review: Review }) {

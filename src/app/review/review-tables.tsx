@@ -2,12 +2,12 @@ import type { Review } from "../../core/review/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import { misplacedItems } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
-import { locationWords } from "../parts/index.ts";
+import { locationWords, stepWords } from "../parts/index.ts";
 import { NoteTable } from "./note-table.tsx";
 import { RecordTable } from "./record-table.tsx";
 import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
-import { petOf, stepWords } from "./review-words.ts";
+import { petOf } from "./review-words.ts";
 import { StepTable } from "./step-table.tsx";
 
 /** Everything that a picture cannot show: departures from the plan, and every step. */

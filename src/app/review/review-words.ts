@@ -1,6 +1,6 @@
 import type { Outline } from "../../core/procedure/index.ts";
 import type { CausedWait, Review, WaitTotal } from "../../core/review/index.ts";
-import type { CrewId, Duration, Instant, StepId } from "../../core/units/index.ts";
+import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { callsOf } from "../parts/index.ts";
@@ -29,13 +29,6 @@ export function longerWords(difference: Duration | null): string {
 /** When something happened: its PET, or that it was before the clock was started. */
 export function petOf({ petZero }: Review, at: Instant): string {
   return petZero === null ? words("review/before-pet-zero") : clockText(between(petZero, at));
-}
-
-/** A step as the tables name it, by number and action. An unknown id is shown as it is. */
-export function stepWords(outline: Outline, id: StepId | null): string {
-  if (id === null) return "–";
-  const entry = outline.step(id);
-  return entry ? `${entry.number} ${entry.step.do}` : id;
 }
 
 const windowLabel = (outline: Outline, id: string) =>

@@ -1,3 +1,6 @@
+export type { Handover, HandoverLane } from "./handover.ts";
+export { handoverOf } from "./handover.ts";
+export type { ReopeningReview } from "./reopenings.ts";
 export type {
   CausedWait,
   ConfirmReview,

@@ -23,6 +23,7 @@ export type {
   OpenedWalk,
   StepProgress,
   SupplyReading,
+  TakenDecision,
   TakenRecord,
 } from "./ledger.ts";
 export { progressOf } from "./ledger.ts";

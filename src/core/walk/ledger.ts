@@ -131,6 +131,20 @@ export interface ItemMove {
   readonly to: Location;
   /** The step whose completion moved it; `null` when the move was entered directly. */
   readonly step: StepId | null;
+  /** Who entered it; `null` for a move by a step, or when the entry names nobody. */
+  readonly actor: string | null;
+  /** Why it was entered; empty for a move by a step, or when nobody said why. */
+  readonly reason: string;
+}
+
+/** An outcome that a decision got. */
+export interface TakenDecision {
+  readonly at: Instant;
+  readonly actor: string | null;
+  readonly decision: DecisionId;
+  readonly outcome: string;
+  /** The outcome that was in force before it; `null` when there was none. */
+  readonly was: string | null;
 }
 
 /** An entry that had no effect, with the reason ([LOG4]). */
@@ -194,6 +208,8 @@ export interface Ledger {
   readonly outcomes: Outcomes;
   /** When each decision got its current outcome. The steps of its branches are not performed before that ([WLK5]). */
   readonly decidedAt: ReadonlyMap<DecisionId, Instant>;
+  /** Every outcome that a decision got, those that were replaced later included, in the order of the log. */
+  readonly decisions: readonly TakenDecision[];
   /**
    * The network of active steps with the decisions taken so far, and open decisions as expected. Get-aheads are
    * included.

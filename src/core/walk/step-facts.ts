@@ -120,7 +120,7 @@ function movedByStep(ledger: Ledger, step: Step, at: Instant): Pick<Ledger, "cus
   for (const { item, to } of step.moves) {
     if ("item" in to && isWithin(custody, to.item, item)) continue;
     custody.set(item, to);
-    moves = moves.and({ at, item, to, step: step.id });
+    moves = moves.and({ at, item, to, step: step.id, actor: null, reason: "" });
   }
   return { custody, moves };
 }

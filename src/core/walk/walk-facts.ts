@@ -118,10 +118,16 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
   if (!ledger.network.activity.active[made.madeBy.index]) {
     return ignored(message("walk/decider-not-performed", { step: made.madeBy.step.id }));
   }
-  if (ledger.outcomes.get(fact.decision) === fact.outcome) return ignored(message("walk/already-decided"));
+  const was = ledger.outcomes.get(fact.decision) ?? null;
+  if (was === fact.outcome) return ignored(message("walk/already-decided"));
   const outcomes = new Map(ledger.outcomes).set(fact.decision, fact.outcome);
   const decidedAt = new Map(ledger.decidedAt).set(fact.decision, entry.at);
-  const next = { ...ledger, outcomes, decidedAt, ...walkScenarioOf(outline, outcomes) };
+  const { decision, outcome } = fact;
+  const decisions = [
+    ...ledger.decisions,
+    { at: entry.at, actor: entry.wire.actor ?? null, decision, outcome, was },
+  ];
+  const next = { ...ledger, outcomes, decidedAt, decisions, ...walkScenarioOf(outline, outcomes) };
   return applied({ ...next, lanes: lanesRewound(next, next.steps) });
 }
 
@@ -135,7 +141,14 @@ export function itemMoved(ledger: Ledger, entry: Entry, fact: FactNamed<"item.mo
   return applied({
     ...ledger,
     custody,
-    moves: ledger.moves.and({ at: entry.at, item: fact.item, to: fact.to, step: null }),
+    moves: ledger.moves.and({
+      at: entry.at,
+      item: fact.item,
+      to: fact.to,
+      step: null,
+      actor: entry.wire.actor ?? null,
+      reason: fact.reason,
+    }),
   });
 }
 

@@ -7,6 +7,7 @@ import { findingsOfReferencesWords } from "./findings-references.ts";
 import { followWords } from "./follow.ts";
 import { followAlertWords } from "./follow-alerts.ts";
 import { followPanelWords } from "./follow-panels.ts";
+import { handoverWords } from "./handover.ts";
 import { helpWords } from "./help.ts";
 import { helpOfFollowWords } from "./help-follow.ts";
 import { helpOfJoinWords } from "./help-join.ts";
@@ -47,6 +48,7 @@ export const screenWords = {
   ...helpOfReviewWords,
   ...helpOfShelfWords,
   ...helpOfTimelineWords,
+  ...handoverWords,
   ...lightSourceWords,
   ...linkWords,
   ...linkStateWords,

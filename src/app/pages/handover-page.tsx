@@ -1,0 +1,42 @@
+import { useMemo, useState } from "react";
+import { handoverOf } from "../../core/review/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
+import { later } from "../../core/units/index.ts";
+import { walkStateAt } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
+import { HandoverSheet } from "../print/index.ts";
+import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
+
+/**
+ * The page for somebody who takes over a walk. It is made when it is opened, whenever the log grows, and when asked. A
+ * rehearsal is told as of its last entry. The document is outside Ionic's pages, so that it prints in full.
+ */
+export function HandoverPage({ walk }: { readonly walk: string }) {
+  const { now, store } = useServices();
+  const { folded, isRead, problem } = useWalkSession(walk as WalkId);
+  const [asked, setAsked] = useState(now);
+  const handover = useMemo(() => {
+    const { ledger, lastAt } = folded;
+    if (!ledger) return null;
+    const present = later(Math.max(asked, now()) as typeof asked, ownClockOffset(folded, store.device));
+    return handoverOf(
+      walkStateAt(ledger, ledger.opened.mode === "live" ? present : (lastAt ?? present)),
+      folded,
+    );
+  }, [folded, asked, now, store.device]);
+  if (!handover) {
+    return (
+      <main className="page-message" role="status">
+        <p>{isRead ? (problem ?? words("parts/no-such-walk")) : words("parts/opening-walk")}</p>
+      </main>
+    );
+  }
+  return (
+    <HandoverSheet
+      handover={handover}
+      device={store.device}
+      onAgain={() => setAsked(now())}
+      onFollow={() => window.location.assign(`/follow/${encodeURIComponent(walk)}`)}
+    />
+  );
+}

@@ -66,7 +66,14 @@ export class ReferenceStanding {
   readonly keptWatches: { at: number; watch: string }[] = [];
   readonly raised: { at: number; alert: string; level: string; about: string | null }[] = [];
   readonly seen: { at: number; alert: string; level: string; actor: string | null }[] = [];
-  moves: { at: number; item: string; to: Location; step: string | null }[] = [];
+  moves: {
+    at: number;
+    item: string;
+    to: Location;
+    step: string | null;
+    actor: string | null;
+    reason: string;
+  }[] = [];
   deviations: ReferenceDeviation[] = [];
   protected readonly outline: Outline;
 

@@ -75,7 +75,10 @@ export class ReferenceWalk extends ReferenceStanding {
       case "decision.taken":
         return this.#decide(fact.decision, fact.outcome, at);
       case "item.moved":
-        return this.#isSomewhere(fact.to) && this.#move(fact.item, fact.to, null, at);
+        return (
+          this.#isSomewhere(fact.to) &&
+          this.#move(fact.item, fact.to, null, at, entry.wire.actor, fact.reason)
+        );
       case "state.set": {
         const { state, value, reason } = fact;
         const asked = this.outline.procedure.states.find(({ id }) => id === state);
@@ -153,10 +156,10 @@ export class ReferenceWalk extends ReferenceStanding {
     return "place" in to ? places.some(({ id }) => id === to.place) : items.some(({ id }) => id === to.item);
   }
 
-  #move(item: string, to: Location, step: string | null, at: number): boolean {
+  #move(item: string, to: Location, step: string | null, at: number, actor?: string, reason = ""): boolean {
     const { items } = this;
     if (!items.has(item) || isInside(items, to, item)) return false;
-    this.moves.push({ at, item, to, step });
+    this.moves.push({ at, item, to, step, actor: actor ?? null, reason });
     return true;
   }
 

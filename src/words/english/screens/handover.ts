@@ -15,7 +15,7 @@ export const handoverWords = {
   "handover/finish-by-forecast": "Finish by the forecast",
   "handover/margin-by-forecast": "Margin by the forecast",
   "handover/turn-back": "Turn back by",
-  "handover/at": "PET {$at :clock}",
+  "handover/at": "PET {$at :finish form=second}",
   "handover/turn-back-limit": "PET {$at :clock}, set by the elapsed limit",
   "handover/turn-back-supply": "PET {$at :clock}, set by {$crew} {$supply}",
   "handover/turn-back-passed": "It has passed: {$when :message}",

@@ -18,6 +18,7 @@ const JoinPage = worded(async () => (await import("./pages/join-page.tsx")).Join
 const TimelinePage = worded(async () => (await import("./pages/timeline-page.tsx")).TimelinePage);
 const ReviewPage = worded(async () => (await import("./pages/review-page.tsx")).ReviewPage);
 const HandoverPage = worded(async () => (await import("./pages/handover-page.tsx")).HandoverPage);
+const PrintPaperPage = worded(async () => (await import("./pages/print-paper-page.tsx")).PrintPaperPage);
 const PrintReviewPage = worded(async () => (await import("./pages/print-review-page.tsx")).PrintReviewPage);
 
 /** A page in its own chunk that is drawn once all words are loaded. */
@@ -28,7 +29,7 @@ function worded<Props>(page: () => Promise<ComponentType<Props>>) {
   });
 }
 
-const PRINTED = /^\/(print|print-walk|handover)\/([^/]+)\/?$/;
+const PRINTED = /^\/(print|print-walk|print-paper|handover)\/([^/]+)\/?$/;
 
 /** The whole application: one outlet and one page for each address. A printable page is outside the outlet. */
 export function App() {
@@ -39,6 +40,7 @@ export function App() {
       <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
         {kind === "print" && <PrintPage procedure={id} />}
         {kind === "print-walk" && <PrintReviewPage walk={id} />}
+        {kind === "print-paper" && <PrintPaperPage walk={id} />}
         {kind === "handover" && <HandoverPage walk={id} />}
       </Suspense>
     );

@@ -36,6 +36,7 @@ export function HandoverPage({ walk }: { readonly walk: string }) {
       handover={handover}
       device={store.device}
       onAgain={() => setAsked(now())}
+      onPaper={() => window.location.assign(`/print-paper/${encodeURIComponent(walk)}`)}
       onFollow={() => window.location.assign(`/follow/${encodeURIComponent(walk)}`)}
     />
   );

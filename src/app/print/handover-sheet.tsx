@@ -17,10 +17,12 @@ export interface HandoverSheetProps {
   readonly onAgain: () => void;
   /** Goes back to the follow screen. */
   readonly onFollow: () => void;
+  /** Goes to the paper procedure as the walk stands. */
+  readonly onPaper: () => void;
 }
 
 /** How a walk stands, for somebody who takes over, on a screen and on paper ([REV4]). */
-export function HandoverSheet({ handover, device, onAgain, onFollow }: HandoverSheetProps) {
+export function HandoverSheet({ handover, device, onAgain, onFollow, onPaper }: HandoverSheetProps) {
   const { ledger } = handover.state;
   const { procedure } = ledger.inForce.outline;
   const revision = procedure.revision
@@ -32,6 +34,9 @@ export function HandoverSheet({ handover, device, onAgain, onFollow }: HandoverS
       <p className="print-tools">
         <button type="button" className="plain-button" onClick={onFollow}>
           {words("parts/follow")}
+        </button>
+        <button type="button" className="plain-button" onClick={onPaper}>
+          {words("print/as-it-stands")}
         </button>
         <button type="button" className="plain-button" onClick={onAgain}>
           {words("handover/again")}

@@ -1,13 +1,21 @@
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline, Task } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
+import type { WalkState } from "../../core/walk/index.ts";
 import { inMarkedWords, message, words } from "../../words/index.ts";
 import { spanText } from "../parts/index.ts";
 import { FrontMatter } from "./front-matter.tsx";
 import { StepRow } from "./step-row.tsx";
+import { stepStandings } from "./step-standing.ts";
 import { TaskTable } from "./task-table.tsx";
 import "./print.css";
+
+/** A walk that is printed as it stands, and the device from whose log. */
+export interface PrintedWalk {
+  readonly state: WalkState;
+  readonly device: string;
+}
 
 export interface PrintSheetProps {
   readonly outline: Outline;
@@ -16,17 +24,20 @@ export interface PrintSheetProps {
   readonly findings?: readonly Finding[];
   /** When the sheet is printed; the moment it is opened unless given. */
   readonly printedAt?: Instant;
+  /** The walk as it stands, to go on with on paper ([REV5]); without one the sheet is empty. */
+  readonly walk?: PrintedWalk | null;
 }
 
 /**
  * A procedure as a printed document, the backup on paper, with the words and figures of the screen. It must be outside
  * Ionic's pages, so that the document itself scrolls and prints in full.
  */
-export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintSheetProps) {
+export function PrintSheet({ outline, plan, findings = [], printedAt, walk = null }: PrintSheetProps) {
   const { procedure } = outline;
   const [opened] = useState(() => Date.now() as Instant);
   const at = printedAt ?? opened;
   const { id, title } = procedure;
+  const standings = useMemo(() => (walk ? stepStandings(walk.state) : null), [walk]);
   const revision = procedure.revision
     ? words("print/revision", { revision: procedure.revision })
     : words("print/no-revision");
@@ -47,6 +58,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
           {words("print/printed", { at })}
           {plan.start !== null && ` · ${words("print/planned-from", { at: plan.start })}`}
         </p>
+        {walk && <p className="print-standing">{standingWords(walk, at)}</p>}
         {procedure.summary && <p>{procedure.summary}</p>}
       </header>
       <FrontMatter outline={outline} plan={plan} findings={findings} />
@@ -69,6 +81,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
                   number={entry.number}
                   entry={entry}
                   planned={plan.timeline?.course.steps.get(entry.step.id) ?? null}
+                  standing={standings?.get(entry.step.id) ?? null}
                 />
               ))}
           </TaskTable>
@@ -106,6 +119,12 @@ export function PrintSheet({ outline, plan, findings = [], printedAt }: PrintShe
       </footer>
     </main>
   );
+}
+
+/** From which walk, at what time and by whose log the sheet was filled in. */
+function standingWords({ state: { ledger, pet }, device }: PrintedWalk, at: Instant): string {
+  const told = { walk: ledger.opened.walk, device, at };
+  return pet === null ? words("print/stands-not-started", told) : words("print/stands", { ...told, pet });
 }
 
 function taskRemark(outline: Outline, plan: Plan, task: Task): string {

@@ -1,9 +1,12 @@
 import type { CourseStep } from "../../core/course/index.ts";
-import type { Outline, OutlineStep, Step } from "../../core/procedure/index.ts";
+import type { Outline, OutlineStep, Step, StepRecord } from "../../core/procedure/index.ts";
+import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { callsOf, limitWords, spanText } from "../parts/index.ts";
+import { callsOf, limitWords, spanText, unitText } from "../parts/index.ts";
 import { AlertRow } from "./alert-row.tsx";
+import { PrintedBox } from "./printed-box.tsx";
 import { branchWords, conditionWords, effectWords } from "./sheet-words.ts";
+import type { StepStanding } from "./step-standing.ts";
 import { StrandMarks } from "./strand-marks.tsx";
 
 interface StepRowProps {
@@ -14,13 +17,15 @@ interface StepRowProps {
   readonly entry: OutlineStep | null;
   /** `null` when the plan leaves the step out. */
   readonly planned: CourseStep | null;
+  /** How the step stands in mid-walk; `null` on a sheet that no walk has begun to fill. */
+  readonly standing?: StepStanding | null;
 }
 
 /**
  * A step as a row of its task's table: alerts first, then the action, then what is to be recorded, confirmed and
  * decided.
  */
-export function StepRow({ outline, step, number, entry, planned }: StepRowProps) {
+export function StepRow({ outline, step, number, entry, planned, standing = null }: StepRowProps) {
   const branch = branchWords(step);
   const conditions = conditionWords(outline, step, entry);
   const effects = effectWords(outline, step);
@@ -45,9 +50,9 @@ export function StepRow({ outline, step, number, entry, planned }: StepRowProps)
         )}
         {step.check.length > 0 && (
           <p className="print-line">
-            {step.check.map((entry) => (
-              <span key={entry} className="print-outcome">
-                <span className="print-box" /> {entry}
+            {step.check.map((counted, place) => (
+              <span key={counted} className="print-outcome">
+                <PrintedBox isTicked={standing?.progress.counted.includes(place) ?? false} /> {counted}
               </span>
             ))}
           </p>
@@ -55,13 +60,13 @@ export function StepRow({ outline, step, number, entry, planned }: StepRowProps)
         {step.refs.length > 0 && <p className="print-detail">{words("read/refs", { refs: step.refs })}</p>}
         {step.records.map((record) => (
           <p key={record.id} className="print-line">
-            {record.label ?? record.id} <span className="print-blank" />
+            {record.label ?? record.id} <span className="print-blank">{takenWords(record, standing)}</span>
             <span className="print-limits">{limitWords(record) || words("print/no-limits")}</span>
           </p>
         ))}
         {step.confirm && (
           <p className="print-confirm">
-            <span className="print-box" />{" "}
+            <PrintedBox isTicked={(standing?.progress.confirmed ?? null) !== null} />{" "}
             {words("print/confirms", {
               crew: callsOf(outline, [step.confirm.by]),
               text: step.confirm.text,
@@ -73,21 +78,58 @@ export function StepRow({ outline, step, number, entry, planned }: StepRowProps)
             <b>{step.decide.ask}</b>
             {step.decide.outcomes.map((outcome) => (
               <span key={outcome} className="print-outcome">
-                <span className="print-box" /> {outcome}
+                <PrintedBox isTicked={standing?.outcome === outcome} /> {outcome}
                 {outcome === step.decide?.expect && ` ${words("print/expected")}`}
               </span>
             ))}
             <span className="print-limits">{words("print/called", { decision: step.decide.id })}</span>
           </p>
         )}
+        {standing && <StandingLines standing={standing} />}
       </td>
       <td className="print-planned">{planned ? spanText(planned.start, planned.finish) : "–"}</td>
       <td>
-        <span className="print-box print-box-done" />
+        <PrintedBox isTicked={standing?.ending === "done"} className="print-box-done" />
       </td>
       <td>
-        <span className="print-blank print-blank-time" />
+        <span className="print-blank print-blank-time">
+          {standing?.ending === "done" && standing.at !== null && clockText(standing.at)}
+        </span>
       </td>
     </tr>
+  );
+}
+
+/** The latest value that was taken for a record; empty when none was. */
+function takenWords({ id, unit }: StepRecord, standing: StepStanding | null): string {
+  const last = standing?.progress.records.findLast(({ record }) => record === id);
+  return last ? words("review/taken", { value: last.value, unit: unitText(unit) }) : "";
+}
+
+/** Names a step that was skipped or is not performed, and what is outstanding of one that was done. */
+function StandingLines({
+  standing: { ending, at, progress, outstanding },
+}: {
+  readonly standing: StepStanding;
+}) {
+  const reason = progress.skipReason;
+  return (
+    <>
+      {ending === "skipped" && at !== null && (
+        <p className="print-line">
+          <b>{reason ? words("print/skipped-because", { at, reason }) : words("print/skipped", { at })}</b>
+        </p>
+      )}
+      {ending === "not-performed" && (
+        <p className="print-line">
+          <b>{words("print/not-performed")}</b>
+        </p>
+      )}
+      {outstanding.map(({ kind, record, text }) => (
+        <p key={`${kind} ${record}`} className="print-line">
+          <PrintedBox /> <b>{words("print/outstanding", { what: text })}</b>
+        </p>
+      ))}
+    </>
   );
 }

@@ -25,7 +25,7 @@ const FILE = fileWith(
 );
 
 function show(log: LogWriter, at: number) {
-  const acts = { onAgain: vi.fn(), onFollow: vi.fn() };
+  const acts = { onAgain: vi.fn(), onFollow: vi.fn(), onPaper: vi.fn() };
   const handover = handoverOf(walkStateAt(log.ledger, minute(at)), log.folded);
   render(<HandoverSheet handover={handover} device="iv-tablet" {...acts} />);
   return acts;
@@ -87,9 +87,10 @@ describe("the handover page", () => {
   });
 
   it("[REV4] is made anew on asking, and leads back to the walk", async () => {
-    const { onAgain, onFollow } = show(LogWriter.started(FILE), 1);
+    const { onAgain, onFollow, onPaper } = show(LogWriter.started(FILE), 1);
     await userEvent.click(screen.getByRole("button", { name: "Make it anew" }));
     await userEvent.click(screen.getByRole("button", { name: "Follow" }));
-    expect([onAgain.mock.calls.length, onFollow.mock.calls.length]).toEqual([1, 1]);
+    await userEvent.click(screen.getByRole("button", { name: "The procedure as it stands" }));
+    expect([onAgain, onFollow, onPaper].map(({ mock }) => mock.calls.length)).toEqual([1, 1, 1]);
   });
 });

@@ -18,6 +18,15 @@ export const printWords = {
     "This sheet advises. Flight rules, local codes and the practice of licensed people decide. Planned times are likely times, not limits.",
   "print/check-revision":
     "{$title}, {$id}, {$revision}, printed {$at :utc form=minute} UTC. Check the revision before use; destroy older prints.",
+  "print/stands":
+    "Filled in from walk {$walk} as it stood at PET {$pet :clock}, {$at :utc form=second} UTC, by the log of {$device}. What was done after that is not on it.",
+  "print/stands-not-started":
+    "Walk {$walk}, whose clock had not been started at {$at :utc form=second} UTC, by the log of {$device}.",
+  "print/skipped": "Skipped at {$at :clock}; no reason was given",
+  "print/skipped-because": "Skipped at {$at :clock}: {$reason}",
+  "print/not-performed": "Not performed, as the decisions came out",
+  "print/outstanding": "Outstanding: {$what :message}",
+  "print/as-it-stands": "The procedure as it stands",
   "print/get-ahead": "get-ahead: only if time allows",
   "print/closeout": "closeout: must be done on the way home",
   "print/planned": "planned {$span}",

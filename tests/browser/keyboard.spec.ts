@@ -104,9 +104,13 @@ test("a whole walk goes by keyboard alone", async ({ page }) => {
 
   await pressOn(page, tool(page, "More"));
   await pressOn(page, page.getByRole("dialog").getByRole("button", { name: "Close walk" }));
-  await tabTo(page, page.getByRole("radio", { name: /^Complete/ }));
-  await page.keyboard.press("ArrowDown");
+  // Both are out, so that the walk cannot be called complete, and another end needs its reason.
+  await expect(page.getByRole("radio", { name: /^Complete/ })).toHaveCount(0);
+  await tabTo(page, page.getByRole("radio", { name: /^Terminated/ }));
+  await page.keyboard.press("Space");
   await expect(page.getByRole("radio", { name: /^Terminated/ })).toBeChecked();
+  await tabTo(page, page.getByRole("dialog").getByLabel("Reason"));
+  await page.keyboard.type("Enough for today");
   await pressOn(page, page.getByRole("button", { name: "Close the walk: terminated" }));
   await expect(page).toHaveURL(/\/review\//);
   const exporting = page.getByRole("button", { name: "Log (JSON Lines)" });

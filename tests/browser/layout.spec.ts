@@ -100,3 +100,45 @@ test("no panel covers the clock or the cards", async ({ page }) => {
     await page.keyboard.press("Escape");
   }
 });
+
+test("the step in hand stays in view when the device is turned, and when the reader comes back", async ({
+  page,
+}) => {
+  await openImported(page, midway());
+  const current = page.locator('[data-stage="working"]').first();
+  await expect(current).toBeInViewport();
+  for (const [width, height] of [
+    [820, 1180],
+    [390, 844],
+    [844, 390],
+    [1180, 820],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await expect(current, `at ${width} × ${height}`).toBeInViewport();
+    await expect(page.getByRole("button", { name: "Back to now" })).toHaveCount(0);
+    // Each strand is drawn once, in a piece for each stretch of the list.
+    expect(await page.locator(".braided-body > *").count()).toBe(2);
+  }
+});
+
+test("nothing in the head of the follow screen is cut", async ({ page }) => {
+  await openImported(page, midway());
+  for (const [width, height] of [
+    [1180, 820],
+    [820, 1180],
+    [390, 844],
+    [844, 390],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    const cut = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>(".follow-head *, .crew-cards *")]
+        .filter((element) => element.checkVisibility() && !(element instanceof SVGElement))
+        .filter(({ scrollWidth, clientWidth }) => clientWidth > 0 && scrollWidth > clientWidth + 1)
+        .map((element) => `${element.className} ${element.textContent?.slice(0, 40)}`),
+    );
+    expect(cut, `at ${width} × ${height}`).toEqual([]);
+    const shown = (await page.locator(".follow-head").textContent()) ?? "";
+    for (const part of ["Ranging head exchange", "rev.", "PET", "Turn back", "margin"])
+      expect(shown, `at ${width} × ${height}`).toContain(part);
+  }
+});

@@ -28,6 +28,7 @@ test("the orbit walk is followed by tapping, offline and through a reload, to it
   await openPanel(page, "Close walk");
   const end = isWhole ? "complete" : "terminated";
   await page.getByRole("radio", { name: new RegExp(`^${end}`, "i") }).check();
+  if (!isWhole) await page.getByLabel("Reason").fill("Enough for today");
   await page.getByRole("button", { name: `Close the walk: ${end}` }).click();
   await expect(page).toHaveURL(/\/review\//);
   await expect(page.getByRole("heading", { level: 1 }).filter({ visible: true })).toBeVisible();

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { valueLabel } from "../../core/procedure/index.ts";
 import type { CloseGate } from "../../core/walk/index.ts";
 import { closeGateOf } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -92,6 +93,16 @@ function GateList({ gate, state }: { readonly gate: CloseGate; readonly state: W
       title: words("panel/gate-items"),
       lines: gate.items.map(({ item, is }) =>
         words("panel/gate-item", { item: item.label ?? item.id, where: locationWords(outline, is) }),
+      ),
+    },
+    {
+      title: words("panel/gate-states"),
+      lines: gate.states.map(({ state: of, is, mustBe }) =>
+        words("panel/gate-state", {
+          state: of.label ?? of.id,
+          is: valueLabel(outline, is),
+          value: valueLabel(outline, mustBe),
+        }),
       ),
     },
     { title: words("panel/outstanding"), lines: gate.outstanding.map(({ text }) => inWords(text)) },

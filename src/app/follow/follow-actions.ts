@@ -6,6 +6,7 @@ import type {
   Instant,
   ItemId,
   RecordId,
+  StateId,
   StepId,
   WatchId,
 } from "../../core/units/index.ts";
@@ -42,6 +43,10 @@ export interface FollowActions {
   keepWatch(watch: WatchId, due: Duration): Promise<void>;
   moveItem(item: ItemId, to: Location, reason: string): Promise<void>;
   readSupply(crew: string, supply: string, value: number): Promise<void>;
+  /** Counts off something of a step's list, by its place in it from 0. */
+  countOff(step: StepId, check: number): Promise<void>;
+  /** Says that a state was found to have another value. */
+  setState(state: StateId, value: string, reason: string): Promise<void>;
   /** Logs the alerts that no entry tells yet. */
   raiseAlerts(ledger: Pick<Ledger, "alerts">, alerts: readonly RaisedAlert[]): Promise<void>;
   /** Says that an alert was seen at a level. */
@@ -102,6 +107,8 @@ export function followActions({ session, now, actor, entered, failed }: FollowAc
     moveItem: (item, to, reason) => enter([{ name: "item.moved", data: { item, to, reason } }]),
     readSupply: (crew, supply, value) => enter([{ name: "supply.read", data: { crew, supply, value } }]),
     hold: (reason) => enter([{ name: "hold.called", data: reason ? { reason } : {} }]),
+    countOff: (step, check) => enter([{ name: "check.counted", data: { step, check } }]),
+    setState: (state, value, reason) => enter([{ name: "state.set", data: { state, value, reason } }]),
     raiseAlerts: (ledger, alerts) => keep((at) => alertDrafts(ledger, alerts, at, actor)),
     seeAlert: (alert, level) => enter([{ name: "alert.seen", data: { alert, level } }]),
     reopenWalk: (reason) => enter([{ name: "walk.reopened", data: { reason } }]),

@@ -1,9 +1,9 @@
 import type { HoldUp } from "../../core/course/index.ts";
 import type { OutlineStep, Task } from "../../core/procedure/index.ts";
-import type { Duration, StepId } from "../../core/units/index.ts";
+import type { Duration, StateId, StepId } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
 import type { AlertLevel, Outstanding, StepProgress, WalkAlert, WalkState } from "../../core/walk/index.ts";
-import { isShown, outstandingOf } from "../../core/walk/index.ts";
+import { isShown, outstandingOf, stateValuesOf } from "../../core/walk/index.ts";
 import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
 
 /** A heading above the steps of a task. */
@@ -38,12 +38,23 @@ export interface StepRow extends BraidRow {
   readonly plannedFinish: Duration | null;
   /** The crew members who have reached this step and cannot start it. */
   readonly waitingHere: readonly WaitingHere[];
+  /** How its decision came out; `null` without a decision, or while it is open. */
+  readonly outcome: string | null;
+  /** The states that it needs and that have another value now; empty for a step that is complete. */
+  readonly unmet: readonly UnmetState[];
   /** The level of the most urgent alert that leads to it; `null` without one. */
   readonly alert: AlertLevel | null;
   /** What it owes ([OFF2]). */
   readonly owed: readonly Outstanding[];
   /** The decision on which it depends whether the step is performed; `null` when that is known. */
   readonly hangsOn: string | null;
+}
+
+/** A state that a step needs with a value, and the value that it has. */
+export interface UnmetState {
+  readonly state: StateId;
+  readonly value: string;
+  readonly is: string;
 }
 
 /** A row of the follow list. */
@@ -53,6 +64,16 @@ const toMinute = (time: Duration | undefined): Duration | null =>
   time === undefined ? null : ((Math.floor(time / 60_000) * 60_000) as Duration);
 
 const NOTHING_OWED: readonly Outstanding[] = [];
+
+const NOTHING_UNMET: readonly UnmetState[] = [];
+
+function unmetOf({ step }: OutlineStep, values: ReadonlyMap<StateId, string>): readonly UnmetState[] {
+  if (!step.needs) return NOTHING_UNMET;
+  return (Object.entries(step.needs) as [StateId, string][]).flatMap(([state, value]) => {
+    const is = values.get(state);
+    return is === undefined || is === value ? [] : [{ state, value, is }];
+  });
+}
 
 /** What a step owes; the same empty list for every step that owes nothing. */
 function owedOf(outstanding: readonly Outstanding[], step: StepId): readonly Outstanding[] {
@@ -66,6 +87,7 @@ export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []):
   const { outline } = ledger.inForce;
   const rows: FollowRow[] = [];
   const outstanding = outstandingOf(state);
+  const values = outline.procedure.states.length > 0 ? stateValuesOf(ledger) : null;
   let task: Task | null = null;
   let number = 0;
   for (const entry of outline.steps) {
@@ -103,6 +125,8 @@ export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []):
       waitingHere: here.flatMap(({ at, status, waitingOn }) =>
         status === "waiting" ? [{ lane: at, waitingOn }] : [],
       ),
+      outcome: (step.decide && ledger.outcomes.get(step.decide.id)) ?? null,
+      unmet: isComplete || !values ? NOTHING_UNMET : unmetOf(entry, values),
       alert: alerts.find((one) => one.step === step.id && isShown(one))?.level ?? null,
       owed: owedOf(outstanding, step.id),
       hangsOn,
@@ -160,6 +184,8 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     a.hangsOn === b.hangsOn &&
     a.isPlanned === b.isPlanned &&
     a.alert === b.alert &&
+    a.outcome === b.outcome &&
+    (a.unmet === b.unmet || JSON.stringify(a.unmet) === JSON.stringify(b.unmet)) &&
     (a.owed === b.owed || JSON.stringify(a.owed) === JSON.stringify(b.owed)) &&
     a.entry === b.entry &&
     JSON.stringify(a.waitingHere) === JSON.stringify(b.waitingHere)

@@ -5,6 +5,7 @@ import type { ItemId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { locationWords } from "../parts/index.ts";
+import { StatesSection } from "./states-section.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
 /** The key of a location in a list of choices. */
@@ -39,6 +40,7 @@ export function ItemsPanel({ state, actions, onClose }: WalkPanelProps) {
     return (
       <SidePanel title={words("panel/items")} onClose={onClose}>
         <p className="hint">{words("panel/no-items")}</p>
+        <StatesSection state={state} actions={actions} />
       </SidePanel>
     );
   }

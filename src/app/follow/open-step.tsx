@@ -1,11 +1,13 @@
 import type { CSSProperties, ReactNode } from "react";
 import { useRef, useState } from "react";
 import type { Outline } from "../../core/procedure/index.ts";
+import { stateLabel, valueLabel } from "../../core/procedure/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
+import { CheckList } from "./check-list.tsx";
 import type { DoneOptions, FollowActions } from "./follow-actions.ts";
 import type { StepRow } from "./follow-rows.ts";
 import { GuardedButton } from "./guarded-button.tsx";
@@ -59,6 +61,20 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
               <Worded message={standingMessage(String(strands[lane]?.call), waitWords(outline, waitingOn))} />
             </p>
           ))}
+          {row.unmet.length > 0 && (
+            <ul className="open-unmet">
+              {row.unmet.map(({ state, value, is }) => (
+                <li key={state}>
+                  {words("follow/unmet", {
+                    state: stateLabel(outline, state),
+                    value: valueLabel(outline, value),
+                    is: valueLabel(outline, is),
+                  })}
+                </li>
+              ))}
+            </ul>
+          )}
+          {(working || early) && <CheckList step={step} progress={progress} actions={actions} />}
           {actions && (working || early) && step.records.length > 0 && (
             <div className="open-records">
               {step.records.map((record) => (

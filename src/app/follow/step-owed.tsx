@@ -2,6 +2,7 @@ import type { OutlineStep } from "../../core/procedure/index.ts";
 import type { Outstanding, WalkState } from "../../core/walk/index.ts";
 import { outstandingOf, progressOf } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { CheckList } from "./check-list.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { GuardedButton } from "./guarded-button.tsx";
 import { RecordField } from "./record-field.tsx";
@@ -58,5 +59,7 @@ function MakeGood({
     return (
       <GuardedButton onTap={() => void actions.confirm(step.id)}>{words("follow/confirm")}</GuardedButton>
     );
+  if (one.kind === "check-not-counted")
+    return <CheckList step={step} progress={progressOf(ledger, step.id)} actions={actions} />;
   return one.kind === "reason-not-given" ? <p className="hint">{words("panel/reason-as-note")}</p> : null;
 }

@@ -103,6 +103,11 @@ function LineStep({
             {words("follow/only-if", { outcomes: Object.values(entry.step.when ?? {}).join(", ") })}
           </span>
         )}
+        {row.outcome !== null && (
+          <span className="follow-tag">
+            {words("follow/came-out", { outcome: row.outcome.replaceAll("-", " ") })}
+          </span>
+        )}
         {progress.outOfOrder && <span className="follow-tag">{words("follow/out-of-order")}</span>}
         {stage === "done" && progress.alsoDone.length > 0 && (
           <span className="follow-tag">

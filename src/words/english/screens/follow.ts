@@ -56,6 +56,11 @@ export const followWords = {
   "follow/not-a-number": "a number, please",
   "follow/outside-limits":
     "{$value :number} is outside the limits. It is kept and flagged; a new value can be entered.",
+  "follow/count-off": "Count off: {$count :integer} of {$all :integer}",
+  "follow/counted": "✓ {$what}",
+  "follow/to-count": "{$what}",
+  "follow/unmet": "{$state} is {$is}; this step needs it {$value}.",
+  "follow/came-out": "came out: {$outcome}",
   "follow/outstanding": "Outstanding",
   "follow/outstanding-none": "none",
   "follow/recorded-already": "✓ recorded",

@@ -11,8 +11,8 @@ import type {
   WatchId,
 } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
-import type { AlertLevel, Ledger, RaisedAlert } from "../../core/walk/index.ts";
-import { alertDrafts } from "../../core/walk/index.ts";
+import type { AlertLevel, Ledger, RaisedAlert, TimedMark } from "../../core/walk/index.ts";
+import { alertDrafts, paperDrafts } from "../../core/walk/index.ts";
 import type { WalkSession } from "../session/index.ts";
 
 type DraftOf<Name extends Draft["name"]> = Omit<Extract<Draft, { name: Name }>, "at" | "actor">;
@@ -56,6 +56,11 @@ export interface FollowActions {
   close(end: "complete" | "terminated" | "aborted", reason: string): Promise<void>;
   /** Lets a closed walk go on. */
   reopenWalk(reason: string): Promise<void>;
+  /**
+   * Enters steps that were done while the crew worked from paper, in the given order and with their own times, by the
+   * walk's clock. `onKept` is called once all of them are kept.
+   */
+  fromPaper(marks: readonly TimedMark[], onKept: () => void): Promise<void>;
   /** Takes back entries of this device, without a reason. */
   undo(entries: readonly Entry[]): Promise<void>;
 }
@@ -65,6 +70,8 @@ export interface FollowActionsParts {
   readonly session: WalkSession;
   /** The clock of this device. Entries carry its times. */
   readonly now: () => Instant;
+  /** Converts a time of the walk's clock to that of this device. */
+  readonly ownTime: (at: Instant) => Instant;
   /** The name under which entries are made. */
   readonly actor: string;
   /** Called when an entry is kept. */
@@ -74,7 +81,14 @@ export interface FollowActionsParts {
 }
 
 /** The actions of a follower on a walk. */
-export function followActions({ session, now, actor, entered, failed }: FollowActionsParts): FollowActions {
+export function followActions({
+  session,
+  now,
+  ownTime,
+  actor,
+  entered,
+  failed,
+}: FollowActionsParts): FollowActions {
   const keep = async (draftsAt: (at: Instant) => readonly Draft[], onKept?: () => void): Promise<void> => {
     try {
       const drafts = draftsAt(now());
@@ -114,6 +128,7 @@ export function followActions({ session, now, actor, entered, failed }: FollowAc
     reopenWalk: (reason) => enter([{ name: "walk.reopened", data: { reason } }]),
     lift: () => enter([{ name: "hold.lifted", data: {} }]),
     close: (end, reason) => enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }]),
+    fromPaper: (marks, onKept) => keep(() => paperDrafts(marks, ownTime, actor), onKept),
     undo: async (entries) => {
       try {
         await session.undo(entries, now(), actor);

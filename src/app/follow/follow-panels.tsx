@@ -16,6 +16,7 @@ import { MorePanel } from "./more-panel.tsx";
 import type { NextChange } from "./next-change.ts";
 import { NotesPanel } from "./notes-panel.tsx";
 import { OutstandingPanel } from "./outstanding-panel.tsx";
+import { PaperPanel } from "./paper-panel.tsx";
 import { ReadingsPanel } from "./readings-panel.tsx";
 import { ReopenPanel } from "./reopen-panel.tsx";
 import { StepPanel } from "./step-panel.tsx";
@@ -35,6 +36,7 @@ export type Panel =
   | "alerts"
   | "reopen"
   | "help"
+  | "paper"
   | { readonly step: string }
   | null;
 
@@ -108,6 +110,7 @@ export function FollowPanels(props: FollowPanelsProps) {
         onExport={props.onExport}
         onCloseWalk={props.may.close && walkMay(state.phase, "close") ? () => onPanel("close") : null}
         onItems={actions && (() => onPanel("items"))}
+        onPaper={actions && walkMay(state.phase, "mark") ? () => onPanel("paper") : null}
         onHelp={() => onPanel("help")}
         onLink={() => onPanel("link")}
         onClose={onClose}
@@ -127,6 +130,8 @@ export function FollowPanels(props: FollowPanelsProps) {
       return <HoldPanel {...shared} />;
     case "reopen":
       return <ReopenPanel actions={actions} onClose={onClose} />;
+    case "paper":
+      return <PaperPanel {...shared} actor={props.actor} />;
     case "close":
       return <ClosePanel {...shared} onClosed={() => props.onGo("review")} />;
   }

@@ -16,6 +16,8 @@ interface MorePanelProps {
   readonly onLink: () => void;
   /** Goes on to the items; `null` for a reader who may not enter anything. */
   readonly onItems: (() => void) | null;
+  /** Goes on to what was done on paper; `null` where no step may be marked. */
+  readonly onPaper: (() => void) | null;
   readonly onClose: () => void;
 }
 
@@ -31,6 +33,7 @@ export function MorePanel({
   onHelp,
   onLink,
   onItems,
+  onPaper,
   onClose,
 }: MorePanelProps) {
   const { outline } = ledger.inForce;
@@ -47,6 +50,11 @@ export function MorePanel({
         {onItems && (
           <button type="button" className="plain-button" onClick={onItems}>
             {words("follow/items")}
+          </button>
+        )}
+        {onPaper && (
+          <button type="button" className="plain-button" onClick={onPaper}>
+            {words("paper/title")}
           </button>
         )}
         <button type="button" className="plain-button" onClick={() => onGo("timeline")}>

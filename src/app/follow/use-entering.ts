@@ -57,6 +57,7 @@ export function useEntering({ session, ledger, now, clockOffset }: EnteringParts
       followActions({
         session,
         now: () => ownTime(now(), clockOffset),
+        ownTime: (at) => ownTime(at, clockOffset),
         actor,
         entered: () => startTransition(() => setRemark(null)),
         failed: (error) => setFailure(words("follow/not-kept", { why: errorWords(error) })),

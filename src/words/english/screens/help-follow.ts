@@ -37,5 +37,5 @@ export const helpOfFollowWords = {
   "guide/follow-link-lost":
     "Without the link the walk goes on here, and what is entered is sent when the link is back. Two who mark one step do no harm: the first counts.",
   "guide/follow-gone":
-    "If the screen fails, go on from the printed procedure, and open the walk again from the shelf: every confirmed mark is there.",
+    "If the screen fails, go on from the printed procedure, and open the walk again from the shelf: every confirmed mark is there. What was done meanwhile is entered with its times: “More”, “Enter from paper”.",
 } as const;

@@ -20,6 +20,7 @@ import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
 import { outlookWords } from "./outlook.ts";
 import { outstandingWords } from "./outstanding.ts";
+import { paperWords } from "./paper.ts";
 import { planWords } from "./plan.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
@@ -54,6 +55,7 @@ export const screenWords = {
   ...linkStateWords,
   ...outstandingWords,
   ...outlookWords,
+  ...paperWords,
   ...planWords,
   ...printWords,
   ...readWords,

@@ -105,7 +105,7 @@ test("the step in hand stays in view when the device is turned, and when the rea
   page,
 }) => {
   await openImported(page, midway());
-  const current = page.locator('[data-stage="working"]').first();
+  const current = page.locator('li[data-stage="working"]').first();
   await expect(current).toBeInViewport();
   for (const [width, height] of [
     [820, 1180],

@@ -18,6 +18,9 @@ const OWN_SCROLL = 700;
 /** While the program's own scroll goes on, scroll events at most this far apart belong to it, in ms. */
 const STILL_OWN = 250;
 
+/** How long the heights of the rows may change after the device is turned, in ms. */
+const SETTLES_IN = 1500;
+
 /** A list of at least this height has room for the steps that were just done, in px. */
 const ROOMY = 500;
 
@@ -92,11 +95,13 @@ export function useFollowScroll(now: string | null): FollowScroll {
   useEffect(() => {
     const list = scroller.current;
     if (!list) return;
+    let settlesUntil = 0;
     const observer = new ResizeObserver(() => {
       const { clientWidth: width, clientHeight: height } = list;
-      const isTurned = width !== sized.current.width || height !== sized.current.height;
+      const now = performance.now();
+      if (width !== sized.current.width || height !== sized.current.height) settlesUntil = now + SETTLES_IN;
       sized.current = { width, height };
-      if (isTurned || performance.now() > ownUntil.current) keepPlace.current();
+      if (now < settlesUntil || now > ownUntil.current) keepPlace.current();
     });
     observer.observe(list);
     for (const part of list.children) observer.observe(part);

@@ -136,6 +136,13 @@ test("axe finds nothing on the follow screen and its panels", async ({ page }) =
   await expect(page.getByRole("button", { name: "Share this walk" })).toBeVisible();
   await expectClean(page, "panel Link", ".side-panel");
   await page.getByRole("button", { name: "Back", exact: true }).click();
+  for (const name of ["Help", "Enter from paper"]) {
+    await page.getByRole("button", { name: "More", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name, exact: true }).click();
+    await expect(page.getByRole("dialog").getByRole("listitem").first()).toBeVisible();
+    await expectClean(page, `panel ${name}`, ".side-panel");
+    await page.getByRole("button", { name: "Back", exact: true }).click();
+  }
   await page.getByRole("button", { name: "Hold", exact: true }).click();
   await page.getByRole("dialog").getByRole("button", { name: "Hold", exact: true }).click();
   await expect(page.getByRole("button", { name: "Lift the hold" })).toBeVisible();

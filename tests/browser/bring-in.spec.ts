@@ -162,5 +162,10 @@ test("without a store the walk goes on in memory, says so, and can be exported",
   await expect(page.locator(".follow-bar")).toContainText("In memory only");
   await page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name: "More" }).click();
   const { text } = await saved(page, () => page.getByRole("button", { name: "Export the log" }).click());
-  expect(text.trimEnd().split("\n")).toHaveLength(3);
+  // What the program enters of alerts is beside what was tapped.
+  const tapped = text
+    .trimEnd()
+    .split("\n")
+    .filter((line) => !line.includes("tetherline.alert.raised"));
+  expect(tapped).toHaveLength(3);
 });

@@ -10,8 +10,9 @@ interface PlanDocument {
   }[];
 }
 
-const hourMinute = (seconds: number) => {
-  const minutes = Math.floor(seconds / 60);
+/** A start is cut to the minute and a finish goes up to the next one, so that neither flatters. */
+const hourMinute = (seconds: number, rounded: (minutes: number) => number) => {
+  const minutes = rounded(seconds / 60);
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 };
 
@@ -47,7 +48,9 @@ test("the printable page has every step with the plan's times, alerts before the
     expect(row?.order.length, step.id).toBe((step.alerts?.length ?? 0) + 1);
     if (planned?.start == null || planned.finish === null) expect(row?.planned, step.id).toBe("–");
     else {
-      const times = [...new Set([hourMinute(planned.start), hourMinute(planned.finish)])].join("–");
+      const times = [
+        ...new Set([hourMinute(planned.start, Math.floor), hourMinute(planned.finish, Math.ceil)]),
+      ].join("–");
       expect(row?.planned, step.id).toBe(times);
     }
   }

@@ -1,7 +1,7 @@
 import { message } from "../../words/index.ts";
 import { waysOf } from "../place/index.ts";
 import type { Plan } from "../plan/index.ts";
-import { latestTurnBack, returnPlanAt } from "../plan/index.ts";
+import { isReturnBarred, latestTurnBack, returnPlanAt } from "../plan/index.ts";
 import type { Finding } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import { supplyForecast } from "../supply/index.ts";
@@ -56,15 +56,17 @@ export function turnBackFindings({ outline, network, timeline }: Plan): Finding[
 
 /**
  * Returns a finding when the return cannot be told at the end of some steps because a step of closeout fits no window
- * from there on ([PLN6]). Unknown ways home have a finding of their own.
+ * from there on, or because states bar it ([PLN6]). Unknown ways home have a finding of their own.
  */
 export function noReturnFindings(plan: Plan): Finding[] {
   const { outline, network, timeline, windows } = plan;
   const isAsked = outline.procedure.limits.elapsed !== undefined || outline.procedure.supplies.length > 0;
-  const hasGate = outline.steps.some(
-    ({ index, step, task }) =>
-      network.activity.active[index] && task.closeout && step.within.some((id) => windows.get(id)),
-  );
+  const hasGate =
+    outline.procedure.states.length > 0 ||
+    outline.steps.some(
+      ({ index, step, task }) =>
+        network.activity.active[index] && task.closeout && step.within.some((id) => windows.get(id)),
+    );
   if (!timeline || !isAsked || !hasGate || refugeFindings(plan).length > 0) return [];
   const { course } = timeline;
   const stuck = [...course.steps.values()].filter(({ step, finish }) => {
@@ -74,7 +76,11 @@ export function noReturnFindings(plan: Plan): Finding[] {
   });
   const [first] = stuck;
   if (!first) return [];
-  const none = message("time/no-return", { step: first.step, at: first.finish });
+  const isBarred = isReturnBarred(course, first.finish);
+  const none = message(isBarred ? "time/return-barred" : "time/no-return", {
+    step: first.step,
+    at: first.finish,
+  });
   const pointer = outline.step(first.step)?.pointer ?? "";
   return [
     finding("caution", "time/no-return", pointer, none, { steps: stuck.map(({ step }) => step), things: [] }),

@@ -1,7 +1,7 @@
 import type { Network } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
 import type { Location, Outline } from "../procedure/index.ts";
-import type { DecisionId, Duration, ItemId, StepId } from "../units/index.ts";
+import type { DecisionId, Duration, ItemId, StateId, StepId } from "../units/index.ts";
 import { minus } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
 import type { Stretch } from "./stretch.ts";
@@ -28,6 +28,13 @@ export interface ItemCorrection {
   readonly to: Location;
 }
 
+/** A value that a state was given, by a step that is done or by an entry of its own. */
+export interface StateGiven {
+  readonly at: Duration;
+  readonly state: StateId;
+  readonly value: string;
+}
+
 /**
  * Who does what and when: the steps of a procedure laid out in time. A plan, a forecast and a walk as flown each
  * produce a course. Everything that shows, compares or learns from times reads one. All times are PET.
@@ -43,6 +50,8 @@ export interface Course {
   readonly decided: ReadonlyMap<DecisionId, Duration>;
   /** The corrections in the order in which they were entered. */
   readonly corrections: readonly ItemCorrection[];
+  /** What states were given up to `now`, in the order in which it counts. Empty for a plan. */
+  readonly statesGiven: readonly StateGiven[];
   /** The steps in reading order, without those that are not performed or that a plan or forecast leaves out. */
   readonly steps: ReadonlyMap<StepId, CourseStep>;
   /** What is before `now` has happened, what is after it is expected. `null` for a plan, where nothing has happened. */

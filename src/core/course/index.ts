@@ -1,4 +1,4 @@
-export type { Course, CourseHold, CourseStep, ItemCorrection, Stage } from "./course.ts";
+export type { Course, CourseHold, CourseStep, ItemCorrection, Stage, StateGiven } from "./course.ts";
 export { isCompleteBy, lanesInTime, marginOf } from "./course.ts";
 export type { Wait, WaitOn } from "./course-waits.ts";
 export { waitsBefore, waitsOf } from "./course-waits.ts";
@@ -6,4 +6,5 @@ export type { ClosedGate, CrewHoldUp, HoldUp, Situation } from "./hold-ups.ts";
 export { crewHoldUps, holdUpsOf } from "./hold-ups.ts";
 export type { CrewPlace, CrewPlaceInTime, Places, TetherLine } from "./places-at.ts";
 export { crewPlaceAt, placesAt } from "./places-at.ts";
+export { statesAt } from "./states-at.ts";
 export type { Stretch } from "./stretch.ts";

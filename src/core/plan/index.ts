@@ -7,7 +7,7 @@ export { planOf } from "./plan.ts";
 export type { RecordedLight } from "./recorded-light.ts";
 export { lightFrom } from "./recorded-light.ts";
 export type { CrewReturn, ReturnPlan } from "./return-plan.ts";
-export { latestTurnBack, returnPlanAt } from "./return-plan.ts";
+export { isReturnBarred, latestTurnBack, returnPlanAt } from "./return-plan.ts";
 export { sampleRisk } from "./risk.ts";
 export type { RiskModel } from "./risk-model.ts";
 export { riskModelOf } from "./risk-model.ts";

@@ -1,13 +1,11 @@
 import type { Course, Stretch } from "../course/index.ts";
-import { isCompleteBy } from "../course/index.ts";
+import { crewPlaceAt } from "../course/index.ts";
 import { isPlaced, waysOf } from "../place/index.ts";
-import type { OutlineStep } from "../procedure/index.ts";
 import type { CrewId, Duration, PlaceId, StepId } from "../units/index.ts";
-import { minus, NO_TIME, plus } from "../units/index.ts";
-import { earliestFit } from "../window/index.ts";
-import type { Standing } from "./standing.ts";
-import { quickestTo, quickestToRefuge, standingAt } from "./standing.ts";
-import { notBeforeOf } from "./time-bounds.ts";
+import { minus } from "../units/index.ts";
+import type { BreakingOff, Returning } from "./closeout-run.ts";
+import { CloseoutRun } from "./closeout-run.ts";
+import { standingAt } from "./standing.ts";
 
 /** How one crew member outside gets in ([PLN6]). */
 export interface CrewReturn {
@@ -42,8 +40,9 @@ const known = new WeakMap<Course, Map<Duration, ReturnPlan | null>>();
  * The return plan of a course when the work is broken off at a PET ([PLN6]); a plan, a forecast and a walk as flown are
  * asked in the same way. Only what the course has up to that PET matters: what is complete, and where everybody is.
  *
- * Returns `null` when it cannot be told: nobody is outside, it is not known where somebody is, no ways with a time lead
- * to a step or to a refuge, steps wait for each other, or a step fits no span of its windows any more.
+ * Returns `null` when it cannot be told: nobody is outside, it is not known where somebody is, no open ways with a time
+ * lead to a step or to a refuge, steps wait for each other, a step fits no span of its windows any more, or a value that
+ * one needs is never set ({@link isReturnBarred}).
  */
 export function returnPlanAt(course: Course, pet: Duration): ReturnPlan | null {
   const plans = known.get(course) ?? new Map<Duration, ReturnPlan | null>();
@@ -96,9 +95,41 @@ function isGated({ outline, windows }: Course, { steps }: ReturnPlan): boolean {
   });
 }
 
-/** Works out the return that begins at `from` with what is complete, and everybody where they are, at `pet`. */
+/**
+ * Works out the return that begins at `from` with what is complete, the states as they are, and everybody where they
+ * are, at `pet`.
+ */
 function brokenOff(course: Course, pet: Duration, from: Duration): ReturnPlan | null {
+  const found = returnOf(course, { pet, from, heedsStates: true });
+  // Whoever has not left the refuges yet cannot be shut out. The rest of closeout then counts in full.
+  return found === null && isEverybodyIn(course, pet)
+    ? returnOf(course, { pet, from, heedsStates: false })
+    : found;
+}
+
+/** True when everybody outside is at a refuge at a PET. */
+function isEverybodyIn(course: Course, pet: Duration): boolean {
   const { outline } = course;
+  return outline.crew.every(({ station }, lane) => {
+    const place = station === "outside" ? crewPlaceAt(course, lane, pet) : null;
+    return (
+      station !== "outside" || (place && "place" in place && outline.place(place.place)?.refuge) === true
+    );
+  });
+}
+
+/**
+ * True when a return cannot be told because of states alone ([PRO13]): a value that the closeout needs is never set on
+ * the way home, or no way that is open leads back.
+ */
+export function isReturnBarred(course: Course, pet: Duration): boolean {
+  if (course.outline.procedure.states.length === 0 || returnPlanAt(course, pet) !== null) return false;
+  return returnOf(course, { pet, from: pet, heedsStates: false }) !== null;
+}
+
+function returnOf(course: Course, when: BreakingOff): ReturnPlan | null {
+  const { outline } = course;
+  const { pet, from } = when;
   const ways = waysOf(outline.procedure);
   const crew = outline.crew.map((member, lane): Returning | null =>
     isPlaced(member) ? { standing: standingAt(course, lane, pet, ways), way: null } : null,
@@ -106,7 +137,7 @@ function brokenOff(course: Course, pet: Duration, from: Duration): ReturnPlan | 
   const outside = outline.crew.flatMap(({ station }, lane) => (station === "outside" ? [lane] : []));
   if (outside.length === 0) return null;
   const began = outside.map((lane) => crew[lane]?.standing ?? null);
-  const run = new CloseoutRun(course, crew, pet, from);
+  const run = new CloseoutRun(course, crew, when);
   if (!run.all()) return null;
   const hasRefuge = outline.procedure.places.some(({ refuge }) => refuge);
   const returns: CrewReturn[] = [];
@@ -116,157 +147,19 @@ function brokenOff(course: Course, pet: Duration, from: Duration): ReturnPlan | 
     const returning = crew[lane];
     const first = began[position];
     if (!member || !returning?.standing || !first) return null;
-    const free = run.free[lane] ?? from;
-    const last = quickestToRefuge(returning.standing, ways);
+    const free = run.freeOf(lane);
+    const last = run.home(lane);
     // Without any refuge in the procedure the closeout itself has to lead to safety; without both nothing is known.
     if (!last && (hasRefuge || returning.way === null)) return null;
-    const home = plus(free, last?.cost ?? NO_TIME);
+    const home = last?.at ?? free;
     if (home > finish) finish = home;
     returns.push({
       crew: member.id,
       from: "place" in first ? first.place : first.from,
-      refuge: last?.place ?? null,
-      way: returning.way ?? last?.cost ?? NO_TIME,
+      refuge: last?.refuge ?? null,
+      way: returning.way ?? minus(home, free),
       home,
     });
   }
   return { from, finish, total: minus(finish, from), crew: returns, steps: run.steps };
-}
-
-/** Somebody whose place is followed on the way in. */
-interface Returning {
-  /** Where they are at the moment; `null` when that is not known. */
-  standing: Standing | null;
-  /** The time they moved before their first closeout step; `null` before it. */
-  way: Duration | null;
-}
-
-/** Schedules the closeout steps that are left by the rules of the plan ([PLN1]), from where everybody is. */
-class CloseoutRun {
-  readonly #course: Course;
-  readonly #crew: readonly (Returning | null)[];
-  readonly #pet: Duration;
-  readonly #from: Duration;
-  /** The PET at which each lane has done its last step so far. */
-  readonly free: Duration[];
-  readonly steps = new Map<StepId, Stretch>();
-  finish: Duration;
-
-  constructor(course: Course, crew: readonly (Returning | null)[], pet: Duration, from: Duration) {
-    this.#course = course;
-    this.#crew = crew;
-    this.#pet = pet;
-    this.#from = from;
-    this.free = crew.map(() => from);
-    this.finish = from;
-  }
-
-  /** Schedules every step that is left; false when one cannot be. */
-  all(): boolean {
-    const { outline, network } = this.#course;
-    const { active } = network.activity;
-    const left = outline.steps.filter((entry) => active[entry.index] && this.#isLeft(entry));
-    const placed = new Set(network.order);
-    if (left.some(({ index }) => !placed.has(index))) return false;
-    const isLeft = new Set(left.map(({ index }) => index));
-    return network.order.every((index) => {
-      const entry = outline.steps[index];
-      return !entry || !isLeft.has(index) || this.#does(entry);
-    });
-  }
-
-  #isLeft({ step, task }: OutlineStep): boolean {
-    return task.closeout && this.#completed(step.id) === null;
-  }
-
-  /** When a step was completed; `null` when it is not complete at the moment of breaking off. */
-  #completed(id: StepId): Duration | null {
-    const step = this.#course.steps.get(id);
-    return step && isCompleteBy(this.#course, step, this.#pet) ? step.finish : null;
-  }
-
-  #does(entry: OutlineStep): boolean {
-    const { windows } = this.#course;
-    const { step, performers } = entry;
-    let ready = this.#ready(entry);
-    for (const [seat, lane] of performers.entries()) {
-      const arrives = this.#arrives(entry, seat, lane);
-      if (arrives === null) return false;
-      if (arrives > ready) ready = arrives;
-    }
-    const length = this.#length(entry);
-    const fit = length === null ? null : earliestFit(ready, length, step.within, windows);
-    if (!fit || length === null) return false;
-    const finish = plus(fit.start, length);
-    this.steps.set(step.id, { start: fit.start, finish });
-    for (const lane of performers) {
-      this.free[lane] = finish;
-      const returning = this.#crew[lane];
-      if (returning && step.to !== undefined) returning.standing = { place: step.to };
-    }
-    if (finish > this.finish) this.finish = finish;
-    return true;
-  }
-
-  /** When what a step comes `after` lets it start. What is left out lets it start at once. */
-  #ready(entry: OutlineStep): Duration {
-    const { outline, network } = this.#course;
-    const { index } = entry;
-    const notBefore = notBeforeOf(entry);
-    let ready = notBefore > this.#from ? notBefore : this.#from;
-    for (const { from, lag, because } of network.before[index] ?? []) {
-      const before = outline.steps[from]?.step.id;
-      if (because !== "after" || before === undefined) continue;
-      const done = this.#completed(before) ?? this.steps.get(before)?.finish;
-      if (done !== undefined && plus(done, lag) > ready) ready = plus(done, lag);
-    }
-    return ready;
-  }
-
-  /**
-   * When a performer is where a step begins: at its `at`; without one, where the plan has that performer for it. A
-   * translation without `at` begins wherever they are. Returns `null` when no way leads there.
-   */
-  #arrives({ index, step }: OutlineStep, seat: number, lane: number): Duration | null {
-    const free = this.free[lane] ?? this.#from;
-    const returning = this.#crew[lane];
-    if (!returning) return free;
-    const planned = this.#course.whereabouts.from[index]?.[seat] ?? null;
-    const target = step.at ?? (step.to === undefined ? planned : null);
-    let way = NO_TIME;
-    if (target !== null) {
-      const found = returning.standing && quickestTo(returning.standing, target, this.#ways);
-      if (found === null) return null;
-      way = found;
-      returning.standing = { place: target };
-    }
-    returning.way ??= way;
-    return plus(free, way);
-  }
-
-  /**
-   * How long a step takes. A translation takes the quickest way from where each performer is, or the time written where
-   * that is longer. Where no routes lead from the place the plan has it begin at, the time written counts. Returns
-   * `null` when neither tells.
-   */
-  #length({ index, step, performers }: OutlineStep): Duration | null {
-    const { to, time } = step;
-    if (to === undefined) return this.#course.whereabouts.times[index]?.likely ?? NO_TIME;
-    let longest = time?.likely ?? NO_TIME;
-    for (const [seat, lane] of performers.entries()) {
-      const returning = this.#crew[lane];
-      if (!returning) continue;
-      const standing = returning.standing;
-      const way = standing && quickestTo(standing, to, this.#ways);
-      const planned = this.#course.whereabouts.from[index]?.[seat];
-      const isAsPlanned = standing !== null && "place" in standing && standing.place === planned;
-      if (way === null && !(isAsPlanned && time)) return null;
-      if (way !== null && way > longest) longest = way;
-    }
-    return longest;
-  }
-
-  get #ways() {
-    return waysOf(this.#course.outline.procedure);
-  }
 }

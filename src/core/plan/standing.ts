@@ -17,6 +17,8 @@ export type Standing =
       readonly back: Duration;
       readonly on: Duration;
       readonly most: Duration | null;
+      /** The quickest way between the two over all routes, open or not; `null` when none joins them. */
+      readonly quickest: Duration | null;
     };
 
 /**
@@ -28,17 +30,17 @@ export function standingAt(course: Course, lane: number, pet: Duration, ways: Wa
   const found = crewPlaceAt(course, lane, pet);
   if (found === null || "place" in found) return found;
   const { from, to, gone, time } = found;
-  const quickest = ways.quickest(from, to)?.cost ?? NO_TIME;
-  const whole = time > quickest ? time : quickest;
+  const quickest = ways.quickest(from, to)?.cost ?? null;
+  const whole = quickest === null || time > quickest ? time : quickest;
   const isOverdue = gone >= time;
   // Rounded up, so that the way never comes out shorter than it is.
   const part = (of: number) => (isOverdue ? whole : (Math.ceil((of * whole) / time) as Duration));
-  return { from, to, back: part(gone), on: part(time - gone), most: isOverdue ? whole : null };
+  return { from, to, back: part(gone), on: part(time - gone), most: isOverdue ? whole : null, quickest };
 }
 
 /** The quickest way from where somebody stands to a place; `null` when no routes with a time lead there. */
 export function quickestTo(standing: Standing, target: PlaceId, ways: Ways): Duration | null {
-  return timeFrom(standing, (place) => ways.quickest(place, target)?.cost ?? null);
+  return timeFrom(standing, ways, (place) => ways.quickest(place, target)?.cost ?? null);
 }
 
 /** The quickest way from where somebody stands to a refuge, and that refuge; `null` when none can be reached. */
@@ -46,7 +48,7 @@ export function quickestToRefuge(
   standing: Standing,
   ways: Ways,
 ): { readonly cost: Duration; readonly place: PlaceId } | null {
-  const cost = timeFrom(standing, (place) => ways.toRefuge(place)?.cost ?? null);
+  const cost = timeFrom(standing, ways, (place) => ways.toRefuge(place)?.cost ?? null);
   if (cost === null) return null;
   const ends = "place" in standing ? [standing.place] : [standing.from, standing.to];
   const byEnd = ends
@@ -63,11 +65,23 @@ const moreTo = (standing: Standing, end: number): Duration =>
 /**
  * The time from where somebody stands, given the time from each place. On a way it is by the end from which it is
  * quicker, the part to that end included. Where it is not known how much is walked, it is the longest that may come out.
+ * Where the way they are on is closed meanwhile, nobody knows on which side of that they are: both ends have to do.
  */
-function timeFrom(standing: Standing, from: (place: PlaceId) => Duration | null): Duration | null {
+function timeFrom(
+  standing: Standing,
+  ways: Ways,
+  from: (place: PlaceId) => Duration | null,
+): Duration | null {
   if ("place" in standing) return from(standing.place);
   const [before, behind] = [from(standing.from), from(standing.to)];
-  const { back, on, most } = standing;
+  const { back, on, most, quickest } = standing;
+  const isClosed =
+    quickest !== null &&
+    (ways.quickest(standing.from, standing.to)?.cost ?? Number.POSITIVE_INFINITY) > quickest;
+  if (isClosed) {
+    if (before === null || behind === null) return null;
+    return Math.max((most ?? back) + before, (most ?? on) + behind) as Duration;
+  }
   if (before === null && behind === null) return null;
   const a = before ?? Number.POSITIVE_INFINITY;
   const b = behind ?? Number.POSITIVE_INFINITY;

@@ -72,6 +72,7 @@ export function planTimeline(network: Network, whereabouts: Whereabouts, windows
     holds: [],
     decided: new Map(),
     corrections: [],
+    statesGiven: [],
     steps,
     now: null,
     finish: end,

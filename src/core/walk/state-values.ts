@@ -10,23 +10,37 @@ export interface UnsettledState {
   readonly mustBe: string;
 }
 
+/** A value that a state was given, and when. */
+interface Given {
+  readonly at: Instant;
+  readonly state: StateId;
+  readonly value: string;
+}
+
 /**
- * Returns the value of every state, by id: that at the start, then what the steps that were done set and what was
- * entered by itself (`state.set`), in the order of their times. Of two at one time the step in reading order counts
- * first, and what was entered by itself last. A reopened step sets nothing.
+ * Returns what states were given by the steps that were done and by entries of their own (`state.set`), in the order of
+ * their times. Of two at one time the step in reading order comes first, and what was entered by itself last. A reopened
+ * step gives nothing.
  */
-export function stateValuesOf(ledger: Ledger): ReadonlyMap<StateId, string> {
+export function statesGivenIn(ledger: Ledger): readonly Given[] {
   const { outline } = ledger.inForce;
-  const values = new Map<StateId, string>(outline.procedure.states.map(({ id, start }) => [id, start]));
-  const set: { readonly at: Instant; readonly state: StateId; readonly value: string }[] = [];
+  if (outline.procedure.states.length === 0) return [];
+  const given: Given[] = [];
   for (const { step } of outline.steps) {
     const { status, finish } = progressOf(ledger, step.id);
     if (status !== "done" || finish === null) continue;
     for (const [state, value] of Object.entries(step.sets ?? {}))
-      set.push({ at: finish, state: state as StateId, value });
+      given.push({ at: finish, state: state as StateId, value });
   }
-  set.push(...ledger.stateSettings);
-  for (const { state, value } of set.sort((a, b) => a.at - b.at)) values.set(state, value);
+  given.push(...ledger.stateSettings);
+  return given.sort((a, b) => a.at - b.at);
+}
+
+/** Returns the value of every state, by id: that at the start, then what it was given ({@link statesGivenIn}). */
+export function stateValuesOf(ledger: Ledger): ReadonlyMap<StateId, string> {
+  const { states } = ledger.inForce.outline.procedure;
+  const values = new Map<StateId, string>(states.map(({ id, start }) => [id, start]));
+  for (const { state, value } of statesGivenIn(ledger)) values.set(state, value);
   return values;
 }
 

@@ -5,6 +5,7 @@ import { startOf, stepOfLane } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 import type { WalkScenario } from "./scenario-cache.ts";
+import { statesGivenIn } from "./state-values.ts";
 
 /**
  * Returns the steps in work at an instant, which have started but are not complete, with their starts. A closed walk
@@ -38,8 +39,8 @@ export function completeStep(ledger: Ledger, step: StepId): CourseStep | null {
 }
 
 /**
- * Builds a course of a walk from the given steps, with the holds, decisions and item corrections so far. `now` is a
- * PET.
+ * Builds a course of a walk from the given steps, with the holds, decisions, item corrections and states given so
+ * far. `now` is a PET.
  */
 export function courseOf(
   ledger: Ledger,
@@ -63,6 +64,7 @@ export function courseOf(
     corrections: [...ledger.moves].flatMap(({ at, item, to, step }) =>
       step === null ? [{ at: pet(at), item, to }] : [],
     ),
+    statesGiven: statesGivenIn(ledger).map(({ at, state, value }) => ({ at: pet(at), state, value })),
     steps,
     now,
     finish,

@@ -62,6 +62,8 @@ export const findingsOfProcedureWords = {
     '"{$step}" keeps {$crew} at {$place} until PET {$until :clock}. Broken off then, the return takes {$back :length} with all of the closeout, so everybody would have to turn back by PET {$latest :clock} to be in by the limit of {$limit :clock}: {$over :length} beyond.',
   "time/no-return":
     'Broken off at the end of "{$step}", PET {$at :clock}, the closeout fits no window any more, so no time to turn back can be told from there on.',
+  "time/return-barred":
+    'Broken off at the end of "{$step}", PET {$at :clock}, a state that the way home needs does not have its value then, and no step of closeout sets it in time, so no time to turn back can be told from there on.',
   "place/no-refuge":
     "No place is a refuge, so no time to turn back can be told. Mark the places where one is safe.",
   "place/no-way-home":

@@ -4,7 +4,7 @@ import { WalkReview } from "../review/index.ts";
 /** The printable page of a review. The document is outside Ionic's pages, so that it prints in full. */
 export function PrintReviewPage({ walk }: { readonly walk: string }) {
   return (
-    <main>
+    <main className="print-walk">
       <WalkReview walk={walk as WalkId} onPrint={() => window.print()} />
     </main>
   );

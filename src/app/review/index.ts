@@ -1,2 +1,3 @@
+export type { ReviewViewProps } from "./review-view.tsx";
 export { ReviewView } from "./review-view.tsx";
 export { WalkReview } from "./walk-review.tsx";

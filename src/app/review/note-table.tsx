@@ -3,7 +3,7 @@ import { words } from "../../words/index.ts";
 import { stepWords } from "../parts/index.ts";
 import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
-import { petOf } from "./review-words.ts";
+import { actorWords, petOf } from "./review-words.ts";
 
 /** All notes of the walk, those of steps included, in order of time. */
 export function NoteTable({ review }: { readonly review: Review }) {
@@ -27,8 +27,4 @@ function noteRows(review: Review) {
       key: String(index),
       cells: [petOf(review, at), actorWords(review, actor), text, stepWords(review.outline, step)],
     }));
-}
-
-function actorWords({ outline }: Review, actor: string | null): string {
-  return outline.crew.find(({ id }) => id === actor)?.call ?? actor ?? "–";
 }

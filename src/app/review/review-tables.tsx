@@ -3,21 +3,36 @@ import { clockText } from "../../core/units/index.ts";
 import { misplacedItems } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { locationWords, stepWords } from "../parts/index.ts";
+import { AlertTable } from "./alert-table.tsx";
+import { ConfirmTable } from "./confirm-table.tsx";
+import { CorrectionTable } from "./correction-table.tsx";
+import { DecisionTable } from "./decision-table.tsx";
+import { DelayTable } from "./delay-table.tsx";
 import { NoteTable } from "./note-table.tsx";
+import { ReadingTable } from "./reading-table.tsx";
 import { RecordTable } from "./record-table.tsx";
+import { ReopeningTable } from "./reopening-table.tsx";
 import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
 import { petOf } from "./review-words.ts";
 import { StepTable } from "./step-table.tsx";
+import { WatchTable } from "./watch-table.tsx";
 
 /** Everything that a picture cannot show: departures from the plan, and every step. */
 export function ReviewTables({ review }: { readonly review: Review }) {
   return (
     <>
       <DeviationTable review={review} />
+      <DelayTable review={review} />
       <ItemTable review={review} />
+      <CorrectionTable review={review} />
       <RecordTable review={review} />
+      <ConfirmTable review={review} />
+      <WatchTable review={review} />
+      <ReadingTable review={review} />
       <DecisionTable review={review} />
+      <ReopeningTable review={review} />
+      <AlertTable review={review} />
       <NoteTable review={review} />
       <HoldTable review={review} />
       <StepTable review={review} />
@@ -80,26 +95,6 @@ function ItemTable({ review }: { readonly review: Review }) {
           ? words("review/no-items")
           : words("review/all-items", { count: review.outline.procedure.items.length })
       }
-    />
-  );
-}
-
-/** The decisions that were taken, and whether they came out as expected. */
-function DecisionTable({ review }: { readonly review: Review }) {
-  return (
-    <ReviewTable
-      id="review-decisions"
-      title={words("review/decisions")}
-      columns={columns("review/column-asked", "review/column-came-out", "review/column-expected")}
-      rows={review.decisions.map(({ decision, outcome, expected }) => ({
-        key: decision,
-        cells: [
-          review.outline.decision(decision)?.decision.ask ?? decision,
-          <b key="outcome">{outcome}</b>,
-          words(expected ? "review/as-expected" : "review/not-as-expected"),
-        ],
-      }))}
-      empty={words("review/no-decisions")}
     />
   );
 }

@@ -5,6 +5,7 @@ import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import "../parts/index.ts";
+import { CommentField } from "./comment-field.tsx";
 import { DriftChart } from "./drift-chart.tsx";
 import { Ending } from "./ending.tsx";
 import { LaneShares } from "./lane-shares.tsx";
@@ -20,12 +21,14 @@ export interface ReviewViewProps {
   /** The table of the devices' clocks. */
   readonly clocks: ReactNode;
   readonly onExport: (kind: ExportKind) => void;
+  /** Keeps a comment in the log; `null` for a reader who may not enter anything. */
+  readonly onComment?: ((text: string) => Promise<void>) | null;
 }
 
 const EXPORTS: readonly ExportKind[] = ["log", "csv", "json", "xes", "print"];
 
 /** The review of a walk: pictures first, then the tables behind them. */
-export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
+export function ReviewView({ review, clocks, onExport, onComment = null }: ReviewViewProps) {
   const { opened, outline, petZero } = review;
   const { title, revision } = outline.procedure;
   const end = endOf(review);
@@ -67,6 +70,7 @@ export function ReviewView({ review, clocks, onExport }: ReviewViewProps) {
       )}
       <ReviewTables review={review} />
       {clocks}
+      {onComment && <CommentField onKeep={onComment} />}
     </article>
   );
 }

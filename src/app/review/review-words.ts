@@ -31,6 +31,11 @@ export function petOf({ petZero }: Review, at: Instant): string {
   return petZero === null ? words("review/before-pet-zero") : clockText(between(petZero, at));
 }
 
+/** Who made an entry, by call sign where it is one of the crew; a dash when the entry names nobody. */
+export function actorWords({ outline }: Review, actor: string | null): string {
+  return outline.crew.find(({ id }) => id === actor)?.call ?? actor ?? "–";
+}
+
 const windowLabel = (outline: Outline, id: string) =>
   outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
 

@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { writeLines } from "../../core/log/index.ts";
+import { mayMark, writeLines } from "../../core/log/index.ts";
 import { reviewOf } from "../../core/review/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
@@ -7,7 +7,8 @@ import { foldLog } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
 import { words } from "../../words/index.ts";
-import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
+import { useLink } from "../link/index.ts";
+import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
 import { type ExportKind, ReviewView } from "./review-view.tsx";
 
@@ -19,7 +20,8 @@ interface WalkReviewProps {
 /** The review of a walk on this device, as far as its log goes, with its exports. */
 export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   const { now, store } = useServices();
-  const { folded: live, isRead, problem } = useWalkSession(walk);
+  const { session, folded: live, isRead, problem } = useWalkSession(walk);
+  const { role } = useLink(walk);
   const [asEntered, setAsEntered] = useState(false);
   const folded = useMemo(
     () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
@@ -49,6 +51,11 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
     const { reviewText } = await import("./review-text.ts");
     await saveText(`${name}.review.${kind}`, reviewText(review, kind), REVIEW_TYPES[kind]);
   };
+  const comment = async (text: string): Promise<void> => {
+    await session.enter([
+      { name: "note.made", data: { text }, at: now(), actor: storedFollower() ?? "follower" },
+    ]);
+  };
   return (
     <ReviewView
       review={review}
@@ -60,6 +67,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
           onAsEntered={setAsEntered}
         />
       }
+      onComment={role === null || mayMark(role) ? comment : null}
       onExport={(kind) => void give(kind)}
     />
   );

@@ -1,3 +1,4 @@
+export type { DelayShare } from "./delay.ts";
 export type { Handover, HandoverLane } from "./handover.ts";
 export { handoverOf } from "./handover.ts";
 export type { ReopeningReview } from "./reopenings.ts";
@@ -6,6 +7,7 @@ export type {
   ConfirmReview,
   LaneReview,
   NoteReview,
+  ReadingReview,
   RecordReview,
   Review,
   StepEnding,

@@ -30,6 +30,9 @@ const COLUMNS = [
   "confirmed_by",
   "notes",
   "struck",
+  "delay_share_s",
+  "low_s",
+  "high_s",
 ] as const;
 
 /**
@@ -68,9 +71,10 @@ type Row = Record<(typeof COLUMNS)[number], string | number | boolean | null>;
 
 const seconds = (duration: Duration | null | undefined) => (duration == null ? null : inSeconds(duration));
 
-function row({ outline, petZero }: Review, step: StepReview, say: Say): Row {
+function row({ outline, petZero, delay }: Review, step: StepReview, say: Say): Row {
   const entry = outline.step(step.step);
   const { planned, actual } = step;
+  const share = delay.find((one) => one.step === step.step);
   const instant = (pet: Duration | undefined) =>
     pet === undefined || petZero === null ? null : formatInstant(later(petZero, pet));
   return {
@@ -118,5 +122,8 @@ function row({ outline, petZero }: Review, step: StepReview, say: Say): Row {
     confirmed_by: confirmedBy(step, say),
     notes: step.notes.map(({ text }) => text).join("; "),
     struck: step.struck.map(({ what, reason }) => (reason ? `${what}: ${say(reason)}` : what)).join("; "),
+    delay_share_s: seconds(share?.share),
+    low_s: seconds(share?.low),
+    high_s: seconds(share?.high),
   };
 }

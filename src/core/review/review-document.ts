@@ -39,6 +39,27 @@ export function reviewDocument(review: Review, say: Say) {
     },
     holds: review.holds.map((hold) => ({ ...stretch(hold), reason: hold.reason, lifted: hold.lifted })),
     decisions: review.decisions,
+    decided: review.decided.map((one) => ({ ...one, at: formatInstant(one.at) })),
+    watches: review.watches.map(({ watch, due, isKept }) => ({ watch, due: inSeconds(due), kept: isKept })),
+    readings: review.readings.map(({ impossible, ...one }) => ({
+      ...one,
+      at: formatInstant(one.at),
+      counted: impossible === null,
+    })),
+    reopenings: review.reopenings.map((one) => ({ ...one, at: formatInstant(one.at) })),
+    corrections: review.corrections.map(({ step: _, ...one }) => ({ ...one, at: formatInstant(one.at) })),
+    alerts: {
+      raised: review.alerts.raised.map((one) => ({ ...one, at: formatInstant(one.at) })),
+      seen: review.alerts.seen.map((one) => ({ ...one, at: formatInstant(one.at) })),
+    },
+    delay: review.delay.map((one) => ({
+      step: one.step,
+      share: inSeconds(one.share),
+      time: inSeconds(one.time),
+      plannedTime: seconds(one.plannedTime),
+      low: inSeconds(one.low),
+      high: inSeconds(one.high),
+    })),
     lanes: review.lanes.map((lane) => ({
       crew: lane.crew,
       until: inSeconds(lane.until),

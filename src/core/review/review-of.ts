@@ -1,12 +1,15 @@
 import { group } from "d3-array";
 import { lanesInTime, waitsOf } from "../course/index.ts";
+import { impossibleReading } from "../supply/index.ts";
 import type { DecisionId, Duration, Instant, StepId } from "../units/index.ts";
 import { between } from "../units/index.ts";
-import type { Folded } from "../walk/index.ts";
-import { basePlanOf, closingReason, deviationsAt, flownCourseOf } from "../walk/index.ts";
+import type { Folded, Ledger } from "../walk/index.ts";
+import { basePlanOf, closingReason, deviationsAt, flownCourseOf, watchRounds } from "../walk/index.ts";
+import { delayOf } from "./delay.ts";
 import { difference } from "./differences.ts";
 import { laneReview } from "./lane-review.ts";
-import type { CausedWait, Review } from "./review.ts";
+import { reopeningsOf } from "./reopenings.ts";
+import type { CausedWait, ReadingReview, Review, WatchReview } from "./review.ts";
 import { stepReview } from "./step-review.ts";
 import { struckOf } from "./struck-entries.ts";
 import { taskReview } from "./task-review.ts";
@@ -50,6 +53,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
   const limit = outline.procedure.limits.elapsed ?? null;
   const end = closed && { end: closed.end, reason: closingReason(closed), at: inPet(closed.at) };
   const lanes = lanesInTime(flown);
+  const pet = petZero === null ? null : inPet(until);
   return {
     opened,
     outline,
@@ -72,6 +76,13 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
       outcome,
       expected: outline.decision(decision)?.decision.expect === outcome,
     })),
+    decided: ledger.decisions,
+    watches: watchesOf(ledger, pet),
+    readings: readingsReviewed(ledger),
+    reopenings: reopeningsOf(ledger),
+    corrections: [...ledger.moves].filter(({ step }) => step === null),
+    alerts: ledger.alerts,
+    delay: delayOf(flown, planned),
     steps,
     lanes: outline.crew.map((member, lane) =>
       laneReview({
@@ -85,9 +96,24 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
     tasks: outline.procedure.tasks.map((task) => taskReview(outline, task, steps)),
     notes: notesOf(null),
     struck,
-    deviations: deviationsAt(folded, { ledger, pet: petZero === null ? null : inPet(until) }),
+    deviations: deviationsAt(folded, { ledger, pet }),
     ignored: folded.ignored,
     items: ledger.custody,
     entries: folded.entries,
   };
+}
+
+function watchesOf(ledger: Ledger, pet: Duration | null): readonly WatchReview[] {
+  if (pet === null) return [];
+  return watchRounds(ledger, pet)
+    .flatMap(({ watch, rounds }) => rounds.map(({ due, isKept }) => ({ watch: watch.id, due, isKept })))
+    .sort((a, b) => a.due - b.due);
+}
+
+function readingsReviewed(ledger: Ledger): readonly ReadingReview[] {
+  const { supplies } = ledger.inForce.outline.procedure;
+  return [...ledger.readings].map((reading) => {
+    const supply = supplies.find(({ crew, id }) => crew === reading.crew && id === reading.supply);
+    return { ...reading, impossible: supply ? impossibleReading(supply, reading.value) : null };
+  });
 }

@@ -1,8 +1,28 @@
-import type { Said } from "../../words/index.ts";
+import type { Message, Said } from "../../words/index.ts";
 import type { CourseStep, Stretch, Wait } from "../course/index.ts";
 import type { Location, Outline } from "../procedure/index.ts";
-import type { CrewId, DecisionId, Duration, Instant, ItemId, StepId, TaskId } from "../units/index.ts";
-import type { Deviation, Folded, IgnoredEntry, OpenedWalk } from "../walk/index.ts";
+import type {
+  CrewId,
+  DecisionId,
+  Duration,
+  Instant,
+  ItemId,
+  StepId,
+  TaskId,
+  WatchId,
+} from "../units/index.ts";
+import type {
+  AlertLog,
+  Deviation,
+  Folded,
+  IgnoredEntry,
+  ItemMove,
+  OpenedWalk,
+  SupplyReading,
+  TakenDecision,
+} from "../walk/index.ts";
+import type { DelayShare } from "./delay.ts";
+import type { ReopeningReview } from "./reopenings.ts";
 
 /** A record that a step asks for, with the values that were taken. */
 export interface RecordReview {
@@ -26,6 +46,19 @@ export interface ConfirmReview {
   readonly by: CrewId;
   readonly text: string;
   readonly given: { readonly at: Instant; readonly actor: string | null } | null;
+}
+
+/** A round of a watch that fell due. */
+export interface WatchReview {
+  readonly watch: WatchId;
+  readonly due: Duration;
+  readonly isKept: boolean;
+}
+
+/** A reading of a supply. */
+export interface ReadingReview extends SupplyReading {
+  /** Why it cannot be true, and does not count ([OFF7]); `null` for one that counts. */
+  readonly impossible: Message | null;
 }
 
 /** A note, with its text as written. */
@@ -169,6 +202,19 @@ export interface Review {
     readonly outcome: string;
     readonly expected: boolean;
   }[];
+  /** Every outcome that a decision got, in the order of the log. */
+  readonly decided: readonly TakenDecision[];
+  /** The rounds of watches that fell due, in order of time. */
+  readonly watches: readonly WatchReview[];
+  /** The readings of supplies, in the order of the log. */
+  readonly readings: readonly ReadingReview[];
+  readonly reopenings: readonly ReopeningReview[];
+  /** The moves of items that were entered by themselves, in the order of the log. */
+  readonly corrections: readonly ItemMove[];
+  /** The alerts that entries say were raised and seen. */
+  readonly alerts: AlertLog;
+  /** What made the delay ([REV6]). */
+  readonly delay: readonly DelayShare[];
   /** In reading order. */
   readonly steps: readonly StepReview[];
   readonly lanes: readonly LaneReview[];

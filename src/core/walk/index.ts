@@ -1,5 +1,5 @@
 export type { AlertLevel, AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
-export { isShown } from "./alert.ts";
+export { isAsUrgent, isShown } from "./alert.ts";
 export { alertDrafts, alertsOf } from "./alerts-of.ts";
 export { basePlanOf } from "./base-plan.ts";
 export type { CloseGate } from "./close-gate.ts";
@@ -57,4 +57,4 @@ export { phaseAfter, walkMay } from "./walk-machine.ts";
 export type { LaneState, WalkState } from "./walk-state.ts";
 export { walkStateAt } from "./walk-state.ts";
 export type { WatchState } from "./watch-state.ts";
-export { watchStates } from "./watch-state.ts";
+export { watchRounds, watchStates } from "./watch-state.ts";

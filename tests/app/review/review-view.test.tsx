@@ -1,6 +1,7 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it, vi } from "vitest";
+import type { ReviewViewProps } from "../../../src/app/review/index.ts";
 import { ReviewView } from "../../../src/app/review/index.ts";
 import { reviewOf } from "../../../src/core/review/index.ts";
 import { LogWriter, minute } from "../../core/log-writer.ts";
@@ -21,11 +22,11 @@ const FILE = fileWith(
   },
 );
 
-function show(log: LogWriter, at = 60) {
+function show(log: LogWriter, at = 60, more: Partial<ReviewViewProps> = {}) {
   const review = reviewOf(log.folded, minute(at));
   if (!review) throw new Error("no walk");
   const onExport = vi.fn();
-  return { ...render(<ReviewView review={review} clocks={null} onExport={onExport} />), onExport };
+  return { ...render(<ReviewView review={review} clocks={null} onExport={onExport} {...more} />), onExport };
 }
 
 const part = (name: RegExp | string) =>
@@ -87,6 +88,101 @@ describe("the review of a walk that was flown to its end", () => {
     for (const name of [/^Log/, /CSV/, /Review \(JSON/, /XES/, /^Print/])
       await userEvent.click(screen.getByRole("button", { name }));
     expect(onExport.mock.calls.flat()).toEqual(["log", "csv", "json", "xes", "print"]);
+  });
+});
+
+describe("what the review tells besides", () => {
+  const ASKING = fileWith(
+    [
+      step("vent", "ev1", 10, {
+        time: { low: "PT8M", likely: "PT10M", high: "PT12M" },
+        confirm: { by: "iv", text: "Marks meet" },
+      }),
+      step("look", "ev2", 4, {
+        confirm: { by: "iv", text: "Seen" },
+        decide: { id: "bolt", ask: "Does it turn?", outcomes: ["free", "stuck"], expect: "free" },
+      }),
+      step("both", ["ev1", "ev2"], 5),
+    ],
+    {
+      items: [{ id: "key", label: "Key", start: { crew: "ev1" } }],
+      supplies: [
+        { crew: "ev1", id: "gas", label: "Gas", unit: "kPa", full: 900, redline: 100, perHour: 100 },
+      ],
+      watches: [{ id: "gloves", by: ["ev1"], do: "Check gloves", every: "PT10M" }],
+    },
+  );
+  const eventful = () =>
+    LogWriter.started(ASKING)
+      .enter("supply.read", { crew: "ev1", supply: "gas", value: 880 }, 1)
+      .enter("supply.read", { crew: "ev1", supply: "gas", value: -3 }, 2)
+      .enter("decision.taken", { decision: "bolt", outcome: "stuck" }, 3)
+      .done(["look", 4])
+      .enter("decision.taken", { decision: "bolt", outcome: "free" }, 5)
+      .enter("confirm.given", { step: "look" }, 5)
+      .enter("item.moved", { item: "key", to: { crew: "ev2" }, reason: "handed over" }, 6)
+      .enter("watch.kept", { watch: "gloves", due: 600 }, 11)
+      .enter("alert.raised", { alert: "hold 60", level: "look-soon" }, 12)
+      .enter("alert.seen", { alert: "hold 60" }, 12.5, { actor: "ev2" })
+      .done(["vent", 14])
+      .enter("step.reopened", { step: "vent", reason: "looked again" }, 14.5)
+      .done(["vent", 15], ["both", 21])
+      .enter("walk.closed", { end: "complete" }, 22);
+
+  it("[REV6] lists confirmations, missing ones too, and each round of a watch", () => {
+    show(eventful());
+    expect(part(/^Confirmations 2/)).toHaveTextContent("1.1 Do ventMarks meetIVmissing–");
+    expect(part(/^Confirmations 2/)).toHaveTextContent("1.2 Do lookSeenIVIV0:05:00");
+    expect(part(/^Watches 2/)).toHaveTextContent("0:10:00EV1Check gloveskept0:20:00EV1Check glovesmissed");
+  });
+
+  it("[REV6] lists readings and whether they count, reopenings, and corrected items with the reason", () => {
+    show(eventful());
+    expect(part(/^Supplies over time 2/)).toHaveTextContent("EV1Gas0:01:00880 kPayes");
+    expect(part(/^Supplies over time 2/)).toHaveTextContent("0:02:00-3 kPano: -3 is below zero");
+    expect(part(/^Opened again 1/)).toHaveTextContent("0:14:301.1 Do ventlooked again");
+    expect(part(/^Items found elsewhere 1/)).toHaveTextContent("0:06:00Keywith EV2IVhanded over");
+  });
+
+  it("[REV6] lists every outcome of a decision with the one before it, and alerts with who saw them", () => {
+    show(eventful());
+    expect(part(/^Decisions 2/)).toHaveTextContent("0:05:00IVDoes it turn?freeas expectedstuck");
+    expect(part(/^Alerts 1/)).toHaveTextContent("0:12:00Look soonholdEV2 at 0:12:30");
+  });
+
+  it("[REV6] tells what made the delay, each step against its low and high", () => {
+    show(eventful());
+    expect(part(/^What made the delay 2/)).toHaveTextContent(
+      "1.1 Do vent5 min later15 min, over its high10 min8 min to 12 min",
+    );
+  });
+
+  it("[REV6] takes a comment where entries may be made, and nowhere else", async () => {
+    const onComment = vi.fn(async () => {});
+    show(eventful(), 60, { onComment });
+    const field = screen.getByLabelText("A comment on the walk, kept in its log");
+    await userEvent.type(field, " Too dark. ");
+    await userEvent.click(screen.getByRole("button", { name: "Keep the comment" }));
+    expect(onComment).toHaveBeenCalledWith("Too dark.");
+    expect(field).toHaveValue("");
+    expect(screen.getByText("The comment is kept among the notes.")).toBeVisible();
+  });
+
+  it("[REV6] keeps the text of a comment that could not be kept, and says why", async () => {
+    const onComment = vi.fn(async () => {
+      throw new Error("disk full");
+    });
+    show(eventful(), 60, { onComment });
+    const field = screen.getByLabelText("A comment on the walk, kept in its log");
+    await userEvent.type(field, "Too dark.");
+    await userEvent.click(screen.getByRole("button", { name: "Keep the comment" }));
+    expect(field).toHaveValue("Too dark.");
+    expect(screen.getByText(/could not be kept/)).toBeVisible();
+  });
+
+  it("[REV6] has no field for comments where nothing may be entered", () => {
+    show(eventful());
+    expect(screen.queryByLabelText("A comment on the walk, kept in its log")).toBeNull();
   });
 });
 

@@ -2,6 +2,8 @@ import type { Draft } from "../log/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import type { AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
 import { ALERT_LEVELS, isAsUrgent } from "./alert.ts";
+import { decisionAlerts } from "./decision-alerts.ts";
+import { itemAlerts } from "./item-alerts.ts";
 import { overtimeAlerts } from "./overtime-alerts.ts";
 import { holdAlerts, watchAlerts } from "./pace-alerts.ts";
 import { readingAlerts } from "./reading-alerts.ts";
@@ -29,6 +31,8 @@ export function alertsOf(
     ...recordAlerts(ledger, pet),
     ...watchAlerts(ledger, pet),
     ...holdAlerts(ledger),
+    ...decisionAlerts(ledger),
+    ...itemAlerts(ledger),
     ...overtimeAlerts(ledger, pet),
   ]
     .map((alert) => withSeen(ledger.alerts, alert, pet))

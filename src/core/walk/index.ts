@@ -2,6 +2,8 @@ export type { AlertLevel, AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
 export { isAsUrgent, isShown } from "./alert.ts";
 export { alertDrafts, alertsOf } from "./alerts-of.ts";
 export { basePlanOf } from "./base-plan.ts";
+export type { Branch } from "./branches-of.ts";
+export { branchesOf } from "./branches-of.ts";
 export type { CloseGate } from "./close-gate.ts";
 export { closeGateOf } from "./close-gate.ts";
 export { closingReason } from "./closing-reason.ts";

@@ -12,6 +12,13 @@ export const alertWords = {
   "alert/watch-due": "{$crew :list}: {$watch} (due since {$due :clock})",
   "alert/hold": "The walk has been held since {$since :clock}",
   "alert/hold-because": "The walk has been held since {$since :clock}: {$reason}",
+  "alert/decided-otherwise":
+    "{$ask} {$outcome}; before that it was {$was}, and nothing was done on that branch",
+  "alert/decided-otherwise-after":
+    "{$ask} {$outcome}; before that it was {$was}, and on that branch was done: {$steps :list}",
+  "alert/asked-again":
+    "{$ask} This is open again, and {$outcome} stays in force until it is decided otherwise",
+  "alert/item-elsewhere": "{$item} is with {$holders :list}, and {$crew :list} needs it for {$step}",
   "alert/overtime":
     "{$crew :list}: {$step} (in work for {$time :length}, at most {$high :length} were planned)",
 } as const;

@@ -1,0 +1,71 @@
+import { message } from "../../words/index.ts";
+import type { DecisionId, Duration } from "../units/index.ts";
+import { between } from "../units/index.ts";
+import type { RaisedAlert } from "./alert.ts";
+import { alertKey } from "./alert.ts";
+import type { Ledger, TakenDecision } from "./ledger.ts";
+import { progressOf } from "./ledger.ts";
+
+/**
+ * Returns an alert for each decision that was taken otherwise, with what was done on the branch that was left, and one for
+ * each whose step is open again while its outcome is still in force ([WLK5]). Each further outcome and each further
+ * reopening is an alert of its own.
+ */
+export function decisionAlerts(ledger: Ledger): readonly RaisedAlert[] {
+  const ids = new Set(ledger.decisions.map(({ decision }) => decision));
+  return [...ids].flatMap((id) => [...takenOtherwise(ledger, id), ...askedAgain(ledger, id)]);
+}
+
+const takingsOf = (ledger: Ledger, id: DecisionId): readonly TakenDecision[] =>
+  ledger.decisions.filter(({ decision }) => decision === id);
+
+function takenOtherwise(ledger: Ledger, id: DecisionId): readonly RaisedAlert[] {
+  const { outline } = ledger.inForce;
+  const takings = takingsOf(ledger, id);
+  const last = takings.at(-1);
+  const made = outline.decision(id);
+  if (!last || last.was === null || !made) return [];
+  const { was, outcome } = last;
+  const done = outline.steps.flatMap(({ number, step }) =>
+    step.when?.[id] === was && progressOf(ledger, step.id).status === "done" ? [`${number} ${step.do}`] : [],
+  );
+  const told = { ask: made.decision.ask, outcome, was };
+  return [
+    {
+      ...about(ledger, id),
+      alert: alertKey("decision", id, takings.length),
+      since: inPet(ledger, last.at),
+      text:
+        done.length > 0
+          ? message("alert/decided-otherwise-after", { ...told, steps: done })
+          : message("alert/decided-otherwise", told),
+    },
+  ];
+}
+
+function askedAgain(ledger: Ledger, id: DecisionId): readonly RaisedAlert[] {
+  const made = ledger.inForce.outline.decision(id);
+  const outcome = ledger.outcomes.get(id);
+  const decidedAt = ledger.decidedAt.get(id);
+  if (!made || outcome === undefined || decidedAt === undefined) return [];
+  const { status, reopened } = progressOf(ledger, made.madeBy.step.id);
+  const last = reopened.at(-1);
+  if (status !== "open" || !last || last.at <= decidedAt) return [];
+  return [
+    {
+      ...about(ledger, id),
+      alert: alertKey("decision", id, "again", reopened.length),
+      since: inPet(ledger, last.at),
+      text: message("alert/asked-again", { ask: made.decision.ask, outcome }),
+    },
+  ];
+}
+
+/** What every alert on a decision has in common: it concerns everybody, and leads to the step that decides. */
+function about({ inForce: { outline } }: Ledger, id: DecisionId) {
+  const step = outline.decision(id)?.madeBy.step.id ?? null;
+  return { level: "look-soon", about: step, crew: [], step } as const;
+}
+
+const inPet = ({ petZero, opened }: Ledger, at: TakenDecision["at"]): Duration =>
+  between(petZero ?? opened.at, at);

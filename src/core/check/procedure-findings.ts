@@ -15,6 +15,7 @@ export function procedureFindings(outline: Outline, performed: readonly boolean[
     ...(performed ? neverPerformed(outline, performed) : []),
     ...closeoutFindings(outline),
     ...supplyLevels(outline),
+    ...boundRecords(outline),
   ];
 }
 
@@ -84,6 +85,30 @@ function supplyLevels(outline: Outline): Finding[] {
       }),
     ];
   });
+}
+
+/** The records that are bound to a supply which no performer of their step has, or which has another unit ([OFF7]). */
+function boundRecords(outline: Outline): Finding[] {
+  const { supplies } = outline.procedure;
+  return outline.steps.flatMap(({ step, pointer }) =>
+    step.records.flatMap((record, index): Finding[] => {
+      if (record.supply === undefined) return [];
+      const concerned = { steps: [step.id], things: [record.supply] };
+      const owned = supplies.find(({ crew, id }) => id === record.supply && step.by.includes(crew));
+      if (!owned) {
+        const crew = step.by.map((id) => outline.crewMember(id)?.call ?? id);
+        const said = message("record/no-supply", { crew, supply: record.supply });
+        return [finding("error", "record/no-supply", `${pointer}/records/${index}/supply`, said, concerned)];
+      }
+      if (owned.unit === record.unit) return [];
+      const said = message("record/other-unit", {
+        unit: record.unit,
+        supply: record.supply,
+        other: owned.unit,
+      });
+      return [finding("error", "record/other-unit", `${pointer}/records/${index}/unit`, said, concerned)];
+    }),
+  );
 }
 
 /**

@@ -14,6 +14,7 @@ const IN_STEPS: readonly KeyPath[] = [
   ),
   ["after", "*", "within"],
   ["moves", "*", "to", "crews"],
+  ["records", "*", "supply"],
 ];
 
 const IN_TASKS: readonly KeyPath[] = [

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { RecordId, TaskId } from "../units/index.ts";
+import type { RecordId, SupplyId, TaskId } from "../units/index.ts";
 import { ID_PATTERN, NO_TIME } from "../units/index.ts";
 import { alertsInOrder } from "./alert-order.ts";
 import {
@@ -52,6 +52,9 @@ const record = z.strictObject({
   unit: z.string().min(1).max(40).default("1").describe("UCUM code"),
   min: finite.optional(),
   max: finite.optional(),
+  supply: idDescribedAs<SupplyId>(
+    "a supply of whoever does the step, of which the value is a reading",
+  ).optional(),
 });
 
 const decision = z.strictObject({

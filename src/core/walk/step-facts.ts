@@ -16,6 +16,7 @@ import type { Ledger, StepProgress } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 import { outOfRangeText } from "./record-limits.ts";
 import { skipReason } from "./skip-reason.ts";
+import { withReading } from "./supply-readings.ts";
 
 type FactNamed<Name extends Fact["name"]> = Extract<Fact, { name: Name }>;
 
@@ -240,7 +241,10 @@ export function recordTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"recor
     actor: entry.wire.actor ?? null,
     outOfRange: text !== null,
   };
-  const next = withStep(ledger, step.id, { records: [...progressOf(ledger, step.id).records, taken] });
+  const next = {
+    ...withStep(ledger, step.id, { records: [...progressOf(ledger, step.id).records, taken] }),
+    readings: withReading(ledger, step, record, taken),
+  };
   if (text === null) return applied({ ...next, deviations: corrected(next.deviations, step.id, fact) });
   const deviation: Deviation = {
     kind: "record-out-of-range",

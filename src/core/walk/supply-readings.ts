@@ -1,6 +1,7 @@
-import type { Supply } from "../procedure/index.ts";
+import type { Step, StepRecord, Supply } from "../procedure/index.ts";
 import type { Reading } from "../supply/index.ts";
 import { impossibleReading } from "../supply/index.ts";
+import type { Instant } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { Ledger } from "./ledger.ts";
 
@@ -17,4 +18,24 @@ export function readingsOf(ledger: Ledger, supply: Supply): readonly Reading[] {
     found.push({ at: between(petZero, at), value });
   }
   return found;
+}
+
+/**
+ * Returns the readings with the value of a record that is bound to a supply ([OFF7]): a reading of the first performer who
+ * has that supply. A record in another unit than the supply's is none.
+ */
+export function withReading(
+  { readings, inForce: { outline } }: Ledger,
+  { by }: Step,
+  record: StepRecord,
+  { at, value }: { readonly at: Instant; readonly value: number },
+): Ledger["readings"] {
+  const owner = by.find((crew) =>
+    outline.procedure.supplies.some(
+      (one) => one.crew === crew && one.id === record.supply && one.unit === record.unit,
+    ),
+  );
+  return owner === undefined || record.supply === undefined
+    ? readings
+    : readings.and({ at, crew: owner, supply: record.supply, value });
 }

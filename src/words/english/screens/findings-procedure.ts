@@ -50,6 +50,10 @@ export const findingsOfProcedureWords = {
   "decision/never-performed": '"{$step}" is never performed: the outcomes it needs never come together.',
   "task/closeout-get-ahead":
     '"{$task}" must be done on the way home, so it cannot be a get-ahead that is left out when time is short.',
+  "record/no-supply":
+    '{$crew :list of=any} has no supply "{$supply}", so a record of it is nobody\u2019s reading. Name a supply of whoever does the step.',
+  "record/other-unit":
+    'The record is in {$unit}, and the supply "{$supply}" in {$other}. Give both the same unit.',
   "supply/redline-above-full":
     "{$crew}’s {$supply} is full at {$full :number} and at its redline at {$redline :number}: it would be spent before the walk begins.",
   "supply/short":

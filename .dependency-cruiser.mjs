@@ -62,6 +62,7 @@ export const importTable = {
     "core/order",
     "core/units",
     "words",
+    "core/supply",
   ],
   io: ["core", "words"],
   hub: ["core/link", "core/log", "core/units", "words"],

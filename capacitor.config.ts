@@ -3,7 +3,7 @@ import type { CapacitorConfig } from "@capacitor/cli";
 const config: CapacitorConfig = {
   appId: "org.tetherline.app",
   appName: "Tetherline",
-  webDir: "dist",
+  webDir: "dist/app",
 };
 
 // The Capacitor CLI reads the default export.

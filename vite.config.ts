@@ -70,7 +70,22 @@ const treeshake = {
   ],
 };
 
-const config = defineConfig({
+/** The command line with the hub, for Node; one file can then be started without a compiler. */
+const program = defineConfig({
+  plugins: [withoutWasm()],
+  // What has no JavaScript to bundle is found among the installed packages.
+  ssr: { noExternal: true, external: ["better-sqlite3"] },
+  build: {
+    outDir: "dist/program",
+    emptyOutDir: true,
+    minify: false,
+    target: "node20",
+    rolldownOptions: { output: { entryFileNames: "[name].js", chunkFileNames: "[name]-[hash].js" } },
+  },
+});
+
+/** The app, for the browser. */
+export const app = defineConfig({
   root: "src/app",
   // With hot reload the app asks the hub that `npm start` runs.
   server: {
@@ -78,7 +93,7 @@ const config = defineConfig({
     proxy: Object.fromEntries(HUB_PATHS.map(({ source }) => [source, "http://localhost:4173"])),
   },
   build: {
-    outDir: "../../dist",
+    outDir: "../../dist/app",
     emptyOutDir: true,
     target: "es2022",
     rolldownOptions: {
@@ -140,4 +155,4 @@ const config = defineConfig({
 });
 
 // Vite reads the default export.
-export default config;
+export default defineConfig(({ isSsrBuild }) => (isSsrBuild ? program : app));

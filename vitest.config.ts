@@ -8,6 +8,9 @@ const standInWorker = fileURLToPath(new URL("tests/app/update/stand-in-worker.ts
 
 const standInFacts = fileURLToPath(new URL("tests/app/shelf/stand-in-facts.ts", import.meta.url));
 
+/** For tests that run the program as a process: builds it where its sources are newer. */
+const globalSetup = ["tests/machine/build-program.ts"];
+
 const setupFiles = ["tests/machine/property-seed.ts", "tests/machine/speak-english.ts"];
 
 const config = defineConfig({
@@ -22,11 +25,20 @@ const config = defineConfig({
           include: ["tests/{io,cli,hub,procedures}/**/*.test.ts"],
           testTimeout: 30_000,
           setupFiles,
+          globalSetup,
         },
       },
       { test: { name: "words", include: ["tests/words/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
       { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
-      { test: { name: "house", include: ["tests/house/**/*.test.ts"], testTimeout: 60_000, setupFiles } },
+      {
+        test: {
+          name: "house",
+          include: ["tests/house/**/*.test.ts"],
+          testTimeout: 60_000,
+          setupFiles,
+          globalSetup,
+        },
+      },
       {
         plugins: [react()],
         // Under Node's conditions @lit/react resolves to a build that drops Ionic's handlers and properties.

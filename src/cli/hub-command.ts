@@ -44,8 +44,8 @@ export interface HubFlags {
   readonly app?: string;
 }
 
-/** The folder into which `npm run build` puts the app. */
-const BUILT_APP = fileURLToPath(new URL("../../dist", import.meta.url));
+/** The folder into which `npm run build` puts the app. Seen from this file and from the built program it is the same. */
+const BUILT_APP = fileURLToPath(new URL("../../dist/app", import.meta.url));
 
 /** `hub`: runs the server that keeps several devices in agreement and serves the app. */
 export async function hubCommand(

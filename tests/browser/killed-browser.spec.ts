@@ -9,7 +9,7 @@ test("[LOG5] every tap confirmed before the browser was killed is there when it 
   viewport,
   baseURL,
 }, testInfo) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const profile = mkdtempSync(join(tmpdir(), "tetherline-killed-"));
   const open = () =>
     chromium.launchPersistentContext(profile, {

@@ -32,16 +32,25 @@ export async function tapSteps(page: Page, most: number): Promise<number> {
   return most;
 }
 
-/** Taps a button that marks something, once it has been where it is for long enough that the tap counts. */
+/**
+ * Taps a button that marks something, once it has been where it is for long enough that the tap counts. Where the
+ * screen moved at that very moment and says that nothing was marked, it looks and taps again, as it is told to.
+ */
 export async function tapDone(button: Locator): Promise<void> {
-  await steady(button);
-  await button.click();
+  const refused = button.page().getByText("Nothing was marked: the button had only just come");
+  await expect(async () => {
+    await expect(refused).toBeHidden();
+    await steady(button);
+    await button.click();
+    expect(await refused.isVisible()).toBe(false);
+  }).toPass({ timeout: 60_000 });
 }
 
-/** Waits until a button has not moved for so long that a tap on it counts. */
+/** Waits until a button is clear of what lies over the screen, and has not moved for so long that a tap on it counts. */
 export async function steady(button: Locator): Promise<void> {
-  await button.scrollIntoViewIfNeeded();
   await button.evaluate((element, time) => {
+    // Scrolled only as far as need be it could lie under the tools, and be scrolled once more by the tap itself.
+    element.scrollIntoView({ block: "center" });
     const place = () => JSON.stringify(element.getBoundingClientRect());
     return new Promise<void>((resolve) => {
       let [last, since] = [place(), performance.now()];

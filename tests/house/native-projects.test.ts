@@ -17,8 +17,8 @@ describe("the native projects", () => {
   });
 
   it("are given the folder that the build writes", async () => {
-    const { default: vite } = await import("../../vite.config.ts");
-    expect(vite.build?.outDir).toBe(`../../${config.webDir}`);
+    const { app } = await import("../../vite.config.ts");
+    expect(app.build?.outDir).toBe(`../../${config.webDir}`);
   });
 
   it("rest on the native parts of the installed versions", () => {

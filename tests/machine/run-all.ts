@@ -24,6 +24,7 @@ const stages: readonly Stage[] = [
   { title: "Lint and format", command: ["npm", "run", "-s", "lint"] },
   { title: "Unused code and packages", command: ["npm", "run", "-s", "unused"] },
   { title: "Imports between folders", command: ["npm", "run", "-s", "imports"] },
+  { title: "Build", command: ["npm", "run", "-s", "build"] },
   {
     title: "Unit, property, truth, house and component tests",
     command: [
@@ -32,7 +33,6 @@ const stages: readonly Stage[] = [
     ],
     report: [unitReport, vitestCounts],
   },
-  { title: "Build", command: ["npm", "run", "-s", "build"] },
   { title: "Native projects take the build", command: ["npm", "run", "-s", "cap:sync"] },
   {
     title: "Browser tests",

@@ -6,4 +6,4 @@ import { join } from "node:path";
 const data = mkdtempSync(join(tmpdir(), "tetherline-served-"));
 process.on("exit", () => rmSync(data, { recursive: true, force: true }));
 process.argv.splice(2, 0, "hub", "--data", data);
-await import("../../src/main.ts");
+await import("../../src/tetherline.mjs");

@@ -130,11 +130,29 @@ function riskWords(risk: RiskDocument | null): string {
           }),
         ]
       : []),
+    ...brokenWords(risk),
     ...criticalWords(risk),
     words("cli/risk-how"),
   ]
     .map((line) => `${line}\n`)
     .join("");
+}
+
+/** The bounds that some samples break, those broken most often first. */
+function brokenWords({ broken }: RiskDocument): string[] {
+  return broken
+    .toSorted((a, b) => b.share - a.share)
+    .slice(0, MOST_NAMED)
+    .map((one) =>
+      "doneBy" in one
+        ? words("risk/done-late", { step: one.step, by: ofSeconds(one.doneBy), share: one.share })
+        : words("risk/started-late", {
+            step: one.step,
+            after: one.after,
+            within: ofSeconds(one.within),
+            share: one.share,
+          }),
+    );
 }
 
 /** At this share of the samples a step is on the critical path nearly always: it is counted, not listed. */

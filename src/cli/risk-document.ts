@@ -21,6 +21,11 @@ export interface RiskDocument {
     readonly steps: Readonly<Record<string, number>>;
     readonly windows: Readonly<Record<string, number>>;
   };
+  /** The bounds that some samples break, with the share of all samples: `doneBy`, or `within` after another step. */
+  readonly broken: readonly ({ readonly step: string; readonly share: number } & (
+    | { readonly doneBy: number }
+    | { readonly after: string; readonly within: number }
+  ))[];
   /** For each step, the share of samples in which it was on the critical path. */
   readonly criticality: Readonly<Record<string, number>>;
   /** For each step, the rank correlation of its duration with the finish; zero for fixed durations. */
@@ -50,6 +55,11 @@ export function riskDocument(plan: Plan, samples: number, seed: number): RiskDoc
       steps: Object.fromEntries(risk.missed.steps),
       windows: Object.fromEntries(risk.missed.windows),
     },
+    broken: risk.broken.map(({ bound, share }) =>
+      "doneBy" in bound
+        ? { step: bound.step, doneBy: inSeconds(bound.doneBy), share }
+        : { step: bound.step, after: bound.after, within: inSeconds(bound.within), share },
+    ),
     criticality: byStep(risk.criticality),
     influence: byStep(risk.influence),
   };

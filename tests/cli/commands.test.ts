@@ -155,6 +155,30 @@ describe("plan", () => {
     expect(document.steps.map(({ id }) => id)).toEqual(["a", "b", "meet", "long", "extra"]);
   });
 
+  it("[PLN5] [PRO17] has the share of samples that break each bound, in words and as a document", async () => {
+    const bound = fileWith(
+      [
+        step("a", "ev1", 5, { doneBy: "PT4M" }),
+        step("b", "ev2", 1, { after: [{ step: "c", within: "PT2M" }] }),
+        step("c", "iv", 1),
+        step("d", "ev2", 9),
+      ],
+      { format: "tetherline.procedure/2" },
+    );
+    bound.tasks[0]?.steps.reverse();
+    const file = scratch.write("bound.procedure.json", JSON.stringify(bound));
+    const { risk } = json((await tetherline("plan", file, "--samples", "50", "--json")).out) as unknown as {
+      risk: { broken: unknown };
+    };
+    expect(risk.broken).toEqual([
+      { step: "b", after: "c", within: 120, share: 1 },
+      { step: "a", doneBy: 240, share: 1 },
+    ]);
+    const { out } = await tetherline("plan", file, "--samples", "50");
+    expect(out).toContain("a is done later than 0:04 in > 99 % of the samples");
+    expect(out).toContain("b starts more than 2 min after c in > 99 % of the samples");
+  });
+
   it("[PLN5] has the risk when asked for samples, the same for the same seed", async () => {
     const spread = fileWith(
       [

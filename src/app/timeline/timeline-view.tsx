@@ -9,6 +9,7 @@ import { inWords, words } from "../../words/index.ts";
 import { bandOf, endOf, flagsOf } from "./chart-ends.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { laneBarsOf } from "./lane-bar.ts";
+import { RiskMisses } from "./risk-misses.tsx";
 import { stackSpans } from "./stack-spans.ts";
 import { StepPanel } from "./step-panel.tsx";
 import { TimeChart } from "./time-chart.tsx";
@@ -111,6 +112,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
         asTable={asTable}
         onAsTable={setAsTable}
       />
+      {risk && !finishes.ended && <RiskMisses outline={outline} risk={risk} />}
       {asTable ? (
         <TimelineTable outline={outline} lanes={lanes} waits={waits} live={live} start={start} />
       ) : (

@@ -12,6 +12,7 @@ export { sampleRisk } from "./risk.ts";
 export type { RiskModel } from "./risk-model.ts";
 export { riskModelOf } from "./risk-model.ts";
 export type { Missed, Risk } from "./risk-summary.ts";
+export type { BrokenBound, TimeBound } from "./sampled-bounds.ts";
 export type { StartChance, StartScan, StartTried } from "./start-scan.ts";
 export { scanStarts, startChance } from "./start-scan.ts";
 export { notBeforeOf } from "./time-bounds.ts";

@@ -2,6 +2,8 @@ import type { Course } from "../course/index.ts";
 import type { StepId, WindowId } from "../units/index.ts";
 import type { Span } from "../window/index.ts";
 import { pertQuantiles, probabilityBelow, QUANTILE_CELLS } from "./pert-quantiles.ts";
+import type { SampledBound } from "./sampled-bounds.ts";
+import { sampledBounds } from "./sampled-bounds.ts";
 import { notBeforeOf } from "./time-bounds.ts";
 
 /**
@@ -42,6 +44,8 @@ export interface RiskModel {
   readonly within: readonly (readonly (readonly Span[])[] | null)[];
   /** For each position, the ids of the windows in `within`, in the same order. */
   readonly withinIds: readonly (readonly WindowId[])[];
+  /** The bounds of [PRO17] that the samples are held against. */
+  readonly bounds: readonly SampledBound[];
   readonly limit: number | null;
 }
 
@@ -85,6 +89,7 @@ export function riskModelOf({ network, whereabouts, windows, now, steps }: Sampl
     leastFinish: new Float64Array(count),
     ended: new Float64Array(count).fill(Number.NaN),
     alpha: new Float64Array(count).fill(1),
+    bounds: sampledBounds(steps ? { network, steps } : { network }, positionOf),
     limit: outline.procedure.limits.elapsed ?? null,
   };
   const tables: Float64Array[] = [];

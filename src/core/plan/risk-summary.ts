@@ -1,5 +1,6 @@
 import type { StepId, WindowId } from "../units/index.ts";
 import type { RiskModel } from "./risk-model.ts";
+import type { BrokenBound } from "./sampled-bounds.ts";
 
 /** The result of sampling a plan ([PLN5]). Times are PET in ms. */
 export interface Risk {
@@ -24,6 +25,8 @@ export interface Risk {
   readonly unfit: number;
   /** What is missed in those samples. */
   readonly missed: Missed;
+  /** The bounds of [PRO17] that some samples break, in reading order. */
+  readonly broken: readonly BrokenBound[];
   /** The share of the samples that finish in which each step is on the critical path as traced in [PLN2]. */
   readonly criticality: ReadonlyMap<StepId, number>;
   /** The rank correlation (Spearman 1904) of the duration of each step with the finish; zero for fixed durations. */
@@ -48,12 +51,13 @@ export interface Tally {
   readonly drawn: Float64Array;
   readonly ranked: number;
   readonly missed: Missed;
+  readonly broken: readonly BrokenBound[];
 }
 
 /** Returns the figures of [PLN5] from what was counted. */
 export function riskOf(
   model: RiskModel,
-  { samples, seed, finishes, onPath, drawn, ranked, missed }: Tally,
+  { samples, seed, finishes, onPath, drawn, ranked, missed, broken }: Tally,
 ): Risk {
   const complete = finishes.length;
   const mean = complete > 0 ? finishes.reduce((sum, value) => sum + value, 0) / complete : null;
@@ -83,6 +87,7 @@ export function riskOf(
       limit === null ? null : finishes.reduce((sum, value) => sum + (value <= limit ? 1 : 0), 0) / samples,
     unfit: (samples - complete) / samples,
     missed,
+    broken,
     criticality,
     influence,
   };

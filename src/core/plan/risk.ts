@@ -5,6 +5,8 @@ import { QUANTILE_CELLS } from "./pert-quantiles.ts";
 import type { RiskModel } from "./risk-model.ts";
 import type { Risk } from "./risk-summary.ts";
 import { riskOf } from "./risk-summary.ts";
+import type { SampledBound } from "./sampled-bounds.ts";
+import { isBroken } from "./sampled-bounds.ts";
 
 /** Rank correlations use this many samples, taken from the first. */
 const RANKED = 1000;
@@ -23,6 +25,7 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
 
   const finish = Float64Array.from(ended);
   const open = Int32Array.from(order.keys()).filter((at) => Number.isNaN(ended[at]));
+  const starts = new Float64Array(count);
   const lengths = Float64Array.from(model.low);
   const binding = new Int32Array(count).fill(-1);
   const finishes = new Float64Array(samples);
@@ -31,6 +34,7 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
   const drawn = new Float64Array(count * ranked);
   const [begin, beginLast] = lastOf(finish, order);
   let complete = 0;
+  const broken = new Uint32Array(model.bounds.length);
   const missedSteps = new Map<StepId, number>();
   const missedWindows = new Map<WindowId, { sample: number; count: number }>();
   let sample = 0;
@@ -81,12 +85,15 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
       }
       const done = Math.max(leastFinish[at] as number, start + (lengths[at] as number));
       binding[at] = bound;
+      starts[at] = start;
       finish[at] = done;
       if (done > end || last === -1 || (done === end && (order[at] as number) < (order[last] as number))) {
         end = done;
         last = at;
       }
     }
+    for (let at = 0; at < broken.length; at += 1)
+      if (isBroken(model.bounds[at] as SampledBound, starts, finish)) broken[at] = (broken[at] as number) + 1;
     if (isUnfit) continue;
     finishes[complete] = end;
     complete += 1;
@@ -100,6 +107,10 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
     onPath,
     drawn,
     ranked,
+    broken: model.bounds.flatMap(({ bound }, at) => {
+      const times = broken[at] as number;
+      return times > 0 ? [{ bound, share: share(times) }] : [];
+    }),
     missed: {
       steps: new Map([...missedSteps].map(([step, count]) => [step, share(count)])),
       windows: new Map([...missedWindows].map(([window, { count }]) => [window, share(count)])),

@@ -2,7 +2,7 @@ import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
 import { TimelineView } from "../../../src/app/timeline/index.ts";
-import { planOf } from "../../../src/core/plan/index.ts";
+import { planOf, riskModelOf, sampleRisk } from "../../../src/core/plan/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import { walkStateAt } from "../../../src/core/walk/index.ts";
 import { inWords } from "../../../src/words/index.ts";
@@ -40,6 +40,34 @@ describe("the timeline of a plan", () => {
       "Planned finish 0:15 · limit 0:20 · 5 min margin",
     );
     expect(screen.getByText("limit 0:20")).toBeInTheDocument();
+  });
+
+  it("[PLN5] [PRO17] says which windows samples miss and which bounds they break, with their shares", () => {
+    const bound = outlineFrom(
+      [
+        step("a", "ev1", 3, { doneBy: "PT2M" }),
+        step("b", "ev1", 1, { after: [{ step: "a", within: "PT0M" }] }),
+        step("c", "ev1", null, {
+          time: { low: "PT1M", likely: "PT2M", high: "PT9M" },
+          within: ["day"],
+        }),
+      ],
+      {
+        format: "tetherline.procedure/2",
+        windows: [{ id: "day", label: "Daylight", kind: "listed", spans: [{ from: "PT0M", to: "PT7M" }] }],
+      },
+    );
+    const planned = planOf(bound);
+    const risk = sampleRisk(riskModelOf(planned), 400, 1);
+    const { rerender } = render(<TimelineView outline={bound} plan={planned} state={null} risk={risk} />);
+    const misses = screen.getByText("What samples miss").closest("details");
+    expect(misses).toHaveTextContent(/a step misses its windows: Daylight \d+ %, at Step 1\.3 \d+ %/);
+    expect(misses).toHaveTextContent("Step 1.1 is done later than 0:02 in > 99 % of the samples");
+    expect(misses).not.toHaveTextContent("Step 1.2");
+    expect(misses).toHaveTextContent("PERT-beta");
+    const sound = sampleRisk(riskModelOf(plan), 10, 1);
+    rerender(<TimelineView outline={outline} plan={plan} state={null} risk={sound} />);
+    expect(screen.queryByText("What samples miss")).toBeNull();
   });
 
   it("hatches a wait and says for whom", () => {

@@ -31,6 +31,7 @@ import { useFollowScroll } from "./use-follow-scroll.ts";
 import { useRenderRow } from "./use-render-row.tsx";
 import { TapGuardContext, useTapGuard } from "./use-tap-guard.ts";
 import { useWalkNow } from "./use-walk-now.ts";
+import { WalkStateContext } from "./use-walk-state.ts";
 import { WatchStrip } from "./watch-strip.tsx";
 
 interface FollowViewProps {
@@ -142,9 +143,11 @@ export function FollowView({
                 onStart={actions && (() => void actions.startClock())}
               />
             )}
-            <BraidedList label={words("follow/steps")} strands={strands} rows={rows} markers={markers}>
-              {renderRow}
-            </BraidedList>
+            <WalkStateContext value={state}>
+              <BraidedList label={words("follow/steps")} strands={strands} rows={rows} markers={markers}>
+                {renderRow}
+              </BraidedList>
+            </WalkStateContext>
             <FollowEnd
               phase={state.phase}
               isOver={live && nowRow === null}

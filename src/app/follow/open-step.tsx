@@ -7,6 +7,7 @@ import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
+import { OpenBranches } from "./branch-list.tsx";
 import { CheckList } from "./check-list.tsx";
 import type { DoneOptions, FollowActions } from "./follow-actions.ts";
 import type { StepRow } from "./follow-rows.ts";
@@ -128,6 +129,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
             {words("follow/more-of-step")}
           </button>
         </div>
+        {step.decide && <OpenBranches decision={step.decide.id} />}
       </div>
     </div>
   );

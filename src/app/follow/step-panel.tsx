@@ -5,6 +5,7 @@ import { walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { AlertBox, callsOf } from "../parts/index.ts";
+import { BranchList } from "./branch-list.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { StepActs } from "./step-acts.tsx";
 import { StepFacts } from "./step-facts.tsx";
@@ -34,6 +35,7 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
       <p className="open-do">{step.do}</p>
       <StepOwed entry={entry} state={state} actions={actions} />
       <StepFacts entry={entry} state={state} />
+      {step.decide && <BranchList state={state} decision={step.decide.id} />}
       {walkMay(state.phase, "mark") && actions && (
         <StepActs
           entry={entry}

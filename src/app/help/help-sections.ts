@@ -140,6 +140,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         DOING,
         line(message("guide/follow-tap")),
         line(message("guide/follow-step")),
+        line(message("guide/follow-branches")),
         line(message("guide/follow-away")),
       ),
       section(

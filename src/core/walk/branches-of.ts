@@ -1,5 +1,7 @@
+import type { Course } from "../course/index.ts";
 import { marginOf } from "../course/index.ts";
-import type { DecisionId, Duration, StepId } from "../units/index.ts";
+import type { OutlineDecision } from "../procedure/index.ts";
+import type { DecisionId, Duration, PlaceId, StepId } from "../units/index.ts";
 import { later } from "../units/index.ts";
 import { forecastOf } from "./forecast.ts";
 import { lanesRewound } from "./lane-progress.ts";
@@ -15,6 +17,13 @@ export interface Branch {
   readonly isInForce: boolean;
   /** The steps that are performed with this outcome only, in reading order, complete ones included. */
   readonly steps: readonly StepId[];
+  /** Where these steps are done, each place once, in their order; empty where the procedure does not say. */
+  readonly places: readonly PlaceId[];
+  /**
+   * The next joint step, behind the decision, of those whom the decision concerns: who takes it, and who performs a step
+   * that hangs on it. `start` is its forecast start in PET. `null` when there is none to come, or no forecast.
+   */
+  readonly joint: { readonly step: StepId; readonly start: Duration } | null;
   /** The forecast finish in PET; `null` when there is no forecast, and before the clock is started. */
   readonly finish: Duration | null;
   /** Limit − forecast finish; `null` without a limit or a forecast. */
@@ -31,17 +40,33 @@ export function branchesOf(state: WalkState, decision: DecisionId): readonly Bra
   const made = outline.decision(decision);
   if (!made) return [];
   return made.decision.outcomes.map((outcome) => {
-    const steps = outline.steps.flatMap(({ step }) => (step.when?.[decision] === outcome ? [step.id] : []));
+    const steps = outline.steps.filter(({ step }) => step.when?.[decision] === outcome);
     const forecast = pet === null ? null : forecastWith(state, decision, outcome, pet);
     return {
       outcome,
       isExpected: made.decision.expect === outcome,
       isInForce: ledger.outcomes.get(decision) === outcome,
-      steps,
+      steps: steps.map(({ step }) => step.id),
+      places: [...new Set(steps.flatMap(({ step }) => step.to ?? step.at ?? []))],
+      joint: forecast && nextJointStep(forecast, made),
       finish: forecast?.finish ?? null,
       margin: forecast && marginOf(forecast),
     };
   });
+}
+
+/** The joint step that is forecast to begin first, of those behind a decision in which somebody takes part whom it concerns. */
+function nextJointStep({ outline, steps }: Course, { decision, madeBy }: OutlineDecision): Branch["joint"] {
+  const hanging = outline.steps.filter(({ step }) => step.when?.[decision.id] !== undefined);
+  const concerned = new Set([madeBy, ...hanging].flatMap(({ performers }) => performers));
+  let first: Branch["joint"] = null;
+  for (const { step, stage, start } of steps.values()) {
+    const entry = outline.step(step);
+    if (stage !== "planned" || !entry || entry.index <= madeBy.index || entry.performers.length < 2) continue;
+    if (!entry.performers.some((lane) => concerned.has(lane))) continue;
+    if (first === null || start < first.start) first = { step, start };
+  }
+  return first;
 }
 
 /** The forecast as if the decision had been taken so; the one in force for the outcome in force. */

@@ -141,6 +141,40 @@ describe("the branches of a decision", () => {
     expect(walkStateAt(log.ledger, minute(6)).forecast?.finish).toBe(free?.finish);
   });
 
+  it("[WLK8] tell where their steps are done, and when the next joint step could begin", () => {
+    const log = LogWriter.started(
+      fileWith(
+        [
+          step("look", "ev1", 5, {
+            decide: { id: "bolt", ask: "Does it turn?", outcomes: ["free", "stuck"], expect: "free" },
+          }),
+          step("force", "ev2", 20, { at: "truss", when: { bolt: "stuck" } }),
+          step("fetch", "ev2", 10, { to: "lock", when: { bolt: "stuck" } }),
+          step("others", ["ev1", "iv"], 5),
+          step("stow", "ev1", 5),
+          step("close", ["ev1", "ev2"], 5),
+        ],
+        {
+          places: [{ id: "lock", refuge: true }, { id: "truss" }],
+          routes: [{ between: ["lock", "truss"], length: 5, time: "PT1M" }],
+        },
+      ),
+    );
+    const branches = branchesOf(walkStateAt(log.ledger, minute(1)), BOLT);
+    expect(branches.map(({ places, joint }) => [places, joint?.step, inMinutes(joint?.start ?? 0)])).toEqual([
+      [[], "others", 5],
+      [["truss", "lock"], "others", 5],
+    ]);
+    log.done(["look", 5], ["others", 10]);
+    const later = branchesOf(walkStateAt(log.ledger, minute(10)), BOLT);
+    expect(later.map(({ joint }) => joint && [joint.step, inMinutes(joint.start)])).toEqual([
+      ["close", 15],
+      ["close", 40],
+    ]);
+    log.enter("decision.taken", { decision: "bolt", outcome: "free" }, 10).done(["stow", 15]);
+    expect(branchesOf(walkStateAt(log.ledger, minute(16)), BOLT)[0]?.joint).toBeNull();
+  });
+
   it("[WLK8] have no times before the clock is started, and there are none of an unknown decision", () => {
     const state = walkStateAt(LogWriter.opened(FILE).ledger, minute(0));
     expect(branchesOf(state, BOLT).map(({ finish, margin }) => [finish, margin])).toEqual([

@@ -16,6 +16,8 @@ export const helpOfFollowWords = {
     "One tap on “Done” marks a step, and it is on disk before the screen says so. “Undo” goes back through everything that was entered on this device.",
   "guide/follow-step":
     "Tap a line of the list for everything else about its step: records, notes, skipping, opening it again.",
+  "guide/follow-branches":
+    "A step that decides says under its outcomes what each would lead to by likely times, from here; so does its panel at any time. Whoever decides chooses.",
   "guide/follow-away":
     "The list follows the walk. Scrolled away, it stays where it is, and “Back to now” leads back.",
   "guide/follow-pet":

@@ -1,5 +1,6 @@
 import { alertWords } from "./alerts.ts";
 import { backupWords } from "./backup.ts";
+import { decisionWords } from "./decisions.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
 import { findingsOfPlanWords } from "./findings-plan.ts";
 import { findingsOfProcedureWords } from "./findings-procedure.ts";
@@ -35,6 +36,7 @@ import { walkWords } from "./walk.ts";
 export const screenWords = {
   ...alertWords,
   ...backupWords,
+  ...decisionWords,
   ...findingsOfFileWords,
   ...findingsOfPlanWords,
   ...findingsOfProcedureWords,

@@ -1,0 +1,15 @@
+/** A decision on the follow screen: what each outcome would lead to. */
+export const decisionWords = {
+  "decision/leads-to": "What each outcome would lead to, by likely times from here",
+  "decision/expected": "expected",
+  "decision/in-force": "in force",
+  "decision/no-steps": "No step of its own.",
+  "decision/steps": `.input {$count :integer} .match $count one {{One step of its own.}} * {{{$count} steps of its own.}}`,
+  "decision/steps-at": `.input {$count :integer} .match $count one {{One step of its own: {$places :list}.}} * {{{$count} steps of its own: {$places :list}.}}`,
+  "decision/joint": "Joint step {$step} can begin in {$time :length}.",
+  "decision/finish": "Finish {$finish :finish}.",
+  "decision/finish-margin": "Finish {$finish :finish}, {$margin :margin} margin.",
+  "decision/finish-over": "Finish {$finish :finish}, {$margin :length} over.",
+  "decision/no-forecast": "With this outcome the rest cannot be forecast.",
+  "decision/before-start": "Times are told once the clock runs.",
+} as const;

@@ -53,6 +53,16 @@ export const importTable = {
     "core/units",
     "words",
   ],
+  "core/fit": [
+    "core/changes",
+    "core/check",
+    "core/course",
+    "core/plan",
+    "core/walk",
+    "core/procedure",
+    "core/units",
+    "words",
+  ],
   "core/review": [
     "core/course",
     "core/plan",

@@ -3,8 +3,8 @@ import type { Site } from "../core/light/index.ts";
 import { parseSite } from "../core/light/index.ts";
 import type { Outcomes, Outline } from "../core/procedure/index.ts";
 import { nearest } from "../core/procedure/index.ts";
-import type { DecisionId, Instant } from "../core/units/index.ts";
-import { parseInstant } from "../core/units/index.ts";
+import type { DecisionId, Duration, Instant, TaskId } from "../core/units/index.ts";
+import { parseDuration, parseInstant } from "../core/units/index.ts";
 import { words } from "../words/index.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
@@ -85,6 +85,36 @@ export function paceValue(text: string): number {
     throw new InvalidArgumentError(words("cli/bad-pace", { most: HIGHEST_PACE }));
   }
   return pace;
+}
+
+/** A chance: a number above 0, and below 1 or equal to it. */
+export function chanceValue(text: string): number {
+  const chance = /^(0?\.\d+|1(\.0+)?)$/.test(text) ? Number(text) : 0;
+  if (chance <= 0) throw new InvalidArgumentError(words("cli/bad-chance"));
+  return chance;
+}
+
+/** A length of time in ISO 8601. */
+export function durationValue(text: string): Duration {
+  const duration = parseDuration(text);
+  if (duration === null) throw new InvalidArgumentError(words("cli/bad-duration"));
+  return duration;
+}
+
+/** Adds one id to those given before. */
+export const idValue = (text: string, before: readonly string[]): string[] => [...before, text];
+
+/** The id of a task, which must be in the procedure. */
+export function taskNamed({ procedure }: Outline, id: string): TaskId {
+  const task = procedure.tasks.find((one) => one.id === id);
+  if (task) return task.id;
+  const near = nearest(
+    id,
+    procedure.tasks.map((one) => one.id),
+  );
+  throw new UnusableInputError(
+    near === null ? words("cli/no-task", { task: id }) : words("cli/no-task-near", { task: id, near }),
+  );
 }
 
 /** Adds one `id=outcome` to those given before. */

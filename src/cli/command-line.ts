@@ -5,9 +5,12 @@ import { UnusableFileError } from "../io/files/index.ts";
 import { english, englishWords } from "../words/english/index.ts";
 import { speak, words } from "../words/index.ts";
 import {
+  chanceValue,
   countValue,
   decideValue,
+  durationValue,
   hoursValue,
+  idValue,
   instantValue,
   nameValue,
   paceValue,
@@ -19,6 +22,7 @@ import {
 import { changeCommand } from "./change-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { compareCommand } from "./compare-command.ts";
+import { type FitArguments, fitCommand } from "./fit-command.ts";
 import { type HubFlags, hubCommand, type ServeHub } from "./hub-command.ts";
 import { mergeCommand } from "./merge-command.ts";
 import { passesCommand } from "./passes-command.ts";
@@ -138,6 +142,24 @@ function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended)
     .option("--json", words("help/json"))
     .action(async (file: string, options: Parameters<typeof planCommand>[1]) => {
       ended(await planCommand(file, options, terminal));
+    });
+
+  program
+    .command("fit")
+    .description(words("help/fit"))
+    .argument("<file>", words("help/fit-file"))
+    .option("--limit <duration>", words("help/limit"), durationValue)
+    .option("--chance <p>", words("help/chance"), chanceValue)
+    .option("--at <instant>", words("help/fit-at"), instantValue)
+    .option("--start <instant>", words("help/start"), instantValue)
+    .option("--orbit <file>", words("help/orbit"))
+    .option("--leave-out <task>", words("help/leave-out"), idValue, [])
+    .option("--samples <n>", words("help/fit-samples"), countValue, 2_000)
+    .option("--seed <n>", words("help/fit-seed"), seedValue, 1)
+    .option("--tries <n>", words("help/fit-tries"), countValue, 20_000)
+    .option("--json", words("help/json"))
+    .action(async (file: string, options: FitArguments) => {
+      ended(await fitCommand(file, options, terminal));
     });
 
   program

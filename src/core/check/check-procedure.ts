@@ -99,8 +99,8 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
   );
 }
 
-/** Returns the findings of one scenario with some get-aheads. */
-function runFindings(outline: Outline, options: PlanOptions): Finding[] {
+/** Returns the findings of one scenario with some get-aheads: what its plan and its order, custody and places break. */
+export function runFindings(outline: Outline, options: PlanOptions): Finding[] {
   const plan = planOf(outline, options);
   const isExpected = options.outcomes?.size === 0 && options.getAheads === false;
   return [

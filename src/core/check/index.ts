@@ -1,2 +1,2 @@
 export type { Checked, CheckOptions } from "./check-procedure.ts";
-export { checkOutline, checkProcedureText } from "./check-procedure.ts";
+export { checkOutline, checkProcedureText, runFindings } from "./check-procedure.ts";

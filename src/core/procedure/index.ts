@@ -19,7 +19,7 @@ export { jsonPointer } from "./json-pointer.ts";
 export { procedureJsonSchema } from "./json-schema.ts";
 export { nearest } from "./known-keys.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
-export { outlineOf } from "./outline.ts";
+export { outlineOf, withoutTasks } from "./outline.ts";
 export type { ReadProcedure } from "./read-procedure.ts";
 export { parseProcedure, procedureFileOf, readProcedure } from "./read-procedure.ts";
 export type { Activity, GetAheads, Outcomes, Scenarios } from "./scenario.ts";

@@ -1,4 +1,4 @@
-import type { CrewId, DecisionId, ItemId, PlaceId, StepId } from "../units/index.ts";
+import type { CrewId, DecisionId, ItemId, PlaceId, StepId, TaskId } from "../units/index.ts";
 import type { CrewMember, Decision, Item, Place, Procedure, Step, Task } from "./schema.ts";
 
 /** A step with its place in the procedure. */
@@ -77,4 +77,14 @@ export function outlineOf(procedure: Procedure): Outline {
     item: (id) => items.get(id) ?? null,
     decision: (id: DecisionId | string) => decisionById.get(id) ?? null,
   };
+}
+
+/**
+ * Returns the outline without some tasks. What comes `after` one of their steps no longer waits for it. The same outline
+ * comes back when there is nothing to leave out.
+ */
+export function withoutTasks(outline: Outline, leftOut: ReadonlySet<TaskId>): Outline {
+  if (leftOut.size === 0) return outline;
+  const { procedure } = outline;
+  return outlineOf({ ...procedure, tasks: procedure.tasks.filter(({ id }) => !leftOut.has(id)) });
 }

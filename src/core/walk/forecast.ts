@@ -1,8 +1,10 @@
 import type { Course, CourseStep } from "../course/index.ts";
 import type { Network, Precedence } from "../order/index.ts";
-import { notBeforeOf } from "../plan/index.ts";
+import type { Plan } from "../plan/index.ts";
+import { notBeforeOf, planOf } from "../plan/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
-import type { Duration, Instant, StepId } from "../units/index.ts";
+import { withoutTasks } from "../procedure/index.ts";
+import type { Duration, Instant, StepId, TaskId } from "../units/index.ts";
 import { later, NO_TIME, plus } from "../units/index.ts";
 import { earliestFit } from "../window/index.ts";
 import { basePlanOf } from "./base-plan.ts";
@@ -12,12 +14,31 @@ import type { WalkScenario } from "./scenario-cache.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
 import { completeStep, courseOf, inWork, petAt } from "./walk-course.ts";
 
-/** Returns the scenario to forecast. It leaves out get-aheads that are neither started nor complete ([PRO9]). */
-function forecastScenario(ledger: Ledger, working: ReadonlyMap<StepId, Instant>): WalkScenario {
+/** Which tasks a forecast supposes to be done. */
+export interface TaskChoice {
+  /** The get-aheads that are done. One with a complete step is done to its end in any case, the others not at all. */
+  readonly kept: ReadonlySet<TaskId>;
+  /** The tasks of which nothing more is done. */
+  readonly leftOut: ReadonlySet<TaskId>;
+}
+
+/**
+ * Returns the scenario to forecast. Without a choice of tasks it leaves out the steps of get-aheads that are neither
+ * started nor complete ([PRO9]).
+ */
+function forecastScenario(
+  ledger: Ledger,
+  working: ReadonlyMap<StepId, Instant>,
+  choice: TaskChoice | null,
+): WalkScenario {
   const { outline } = ledger.inForce;
-  const leftOut = outline.steps.flatMap(({ step, getAhead }) =>
-    getAhead && !isComplete(ledger, step.id) && !working.has(step.id) ? [step.id] : [],
-  );
+  const isIn = ({ step, task, getAhead }: OutlineStep) => {
+    if (isComplete(ledger, step.id)) return true;
+    if (choice === null) return !getAhead || working.has(step.id);
+    if (choice.leftOut.has(task.id)) return false;
+    return !getAhead || choice.kept.has(task.id) || task.steps.some(({ id }) => isComplete(ledger, id));
+  };
+  const leftOut = outline.steps.flatMap((entry) => (isIn(entry) ? [] : [entry.step.id]));
   const scenario = walkScenarioOf(outline, ledger.outcomes, new Set(leftOut));
   return { ...scenario, network: linkedOverComplete(ledger, scenario.network) };
 }
@@ -56,10 +77,10 @@ interface Begun {
   readonly steps: ReadonlyMap<StepId, CourseStep>;
 }
 
-function begunAt(ledger: Ledger, petZero: Instant, at: Instant): Begun {
+function begunAt(ledger: Ledger, petZero: Instant, at: Instant, choice: TaskChoice | null = null): Begun {
   const now = petAt(ledger, at);
   const working = inWork(ledger, later(petZero, now));
-  const scenario = forecastScenario(ledger, working);
+  const scenario = forecastScenario(ledger, working, choice);
   const { network, whereabouts } = scenario;
   const steps = new Map<StepId, CourseStep>();
   for (const { index, step } of network.outline.steps) {
@@ -89,12 +110,14 @@ export function begunCourseOf(ledger: Ledger, at: Instant): Course {
  * start + likely). A step that has not started obeys [PLN1] and does not start before now. Before the clock is
  * started, the forecast is the plan of record. The forecast of a closed walk has only the complete steps. Returns
  * `null` when there is a deadlock, or when a remaining step does not fit any window.
+ *
+ * Get-aheads of which nothing is begun are left out, unless `choice` says which tasks are done.
  */
-export function forecastOf(ledger: Ledger, at: Instant): Course | null {
+export function forecastOf(ledger: Ledger, at: Instant, choice: TaskChoice | null = null): Course | null {
   const { petZero } = ledger;
-  if (petZero === null) return basePlanOf(ledger).timeline?.course ?? null;
+  if (petZero === null) return planWith(ledger, choice).timeline?.course ?? null;
   const { outline } = ledger.inForce;
-  const { now, scenario, steps } = begunAt(ledger, petZero, at);
+  const { now, scenario, steps } = begunAt(ledger, petZero, at, choice);
   const { network, whereabouts } = scenario;
   if (network.ring.length > 0) return null;
   const found = new Map(steps);
@@ -122,6 +145,14 @@ export function forecastOf(ledger: Ledger, at: Instant): Course | null {
     const fit = earliestFit(ready, length, step.within, ledger.windows);
     return fit && { step: step.id, start: fit.start, finish: plus(fit.start, length), stage: "planned" };
   }
+}
+
+/** The plan of record, or the same with a choice of its tasks. */
+function planWith(ledger: Ledger, choice: TaskChoice | null): Plan {
+  const base = basePlanOf(ledger);
+  if (choice === null) return base;
+  const { start, light } = base;
+  return planOf(withoutTasks(base.outline, choice.leftOut), { start, light, getAheads: choice.kept });
 }
 
 /** Returns a step in work that finishes after its likely duration, or now when that time has passed. */

@@ -9,6 +9,7 @@ export { closeGateOf } from "./close-gate.ts";
 export { closingReason } from "./closing-reason.ts";
 export type { Deviation, DeviationKind, EarlyMark } from "./deviation.ts";
 export type { ClockJumpEntry, ClockReading } from "./device-clocks.ts";
+export type { TaskChoice } from "./forecast.ts";
 export { forecastOf } from "./forecast.ts";
 export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { LaneCommand, LaneStatus } from "./lane-machine.ts";

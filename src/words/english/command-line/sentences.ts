@@ -38,6 +38,37 @@ export const sentenceWords = {
   "cli/merge-base": "base",
   "cli/merge-ours": "ours",
   "cli/merge-theirs": "theirs",
+  "cli/bad-chance": "A chance is above 0 and at most 1, such as 0.9.",
+  "cli/bad-duration": "A length of time in ISO 8601 is needed, such as PT6H30M.",
+  "cli/no-task": 'There is no task "{$task}".',
+  "cli/no-task-near": 'There is no task "{$task}". Is "{$near}" meant?',
+  "cli/fit-chance-needs-limit": "--chance needs a limit: the procedure has none, so --limit must say it.",
+  "cli/fit-at-needs-log": "--at is for the log of a walk; a procedure is asked from PET 0.",
+  "cli/fit-log-has-start": "--start and --orbit are for a procedure; a log has its own.",
+  "cli/fit-no-limit": "From PET {$now :clock}, without a limit.",
+  "cli/fit-limit": "From PET {$now :clock}, to be done by PET {$limit :clock} by likely times.",
+  "cli/fit-limit-chance":
+    "From PET {$now :clock}, to be done by PET {$limit :clock} by likely times and in at least {$chance :chance} of samples.",
+  "cli/fit-worth": "Worth",
+  "cli/fit-worth-of": "{$worth :number maximumFractionDigits=2}",
+  "cli/fit-chance": "In time",
+  "cli/fit-chance-of": "{$share :chance} ± {$error :number maximumFractionDigits=1}",
+  "cli/fit-kept": "Get-aheads kept",
+  "cli/fit-left-out": "Left out",
+  "cli/fit-left": "Not as it should be at the end, with or without these get-aheads:",
+  "cli/fit-no-choices": "It fits. There is no get-ahead to choose.",
+  "cli/fit-proven":
+    "Proven best: no set that fits is worth more than {$worth :number maximumFractionDigits=2} ({$tried :integer} sets looked at).",
+  "cli/fit-best-found":
+    "Best found: worth {$worth :number maximumFractionDigits=2}; no set that fits is worth more than {$bound :number maximumFractionDigits=2} ({$tried :integer} sets looked at).",
+  "cli/fit-short":
+    "Does not fit: the essential work alone is short by {$time :length}. Essential tasks are left out only when you name them (--leave-out).",
+  "cli/fit-never":
+    "Does not fit under any limit: too many samples of the essential work alone fit no window.",
+  "cli/fit-no-plan":
+    "Does not fit: the essential work alone cannot be planned from here. `plan` or `state` says why.",
+  "cli/fit-how":
+    "Worth is the author's figure for each get-ahead, 1 unless given. “In time” is the share of samples done by the limit, of samples that the search had not seen, with its standard error in points. Nothing is changed.",
   "cli/compare-same": "The same procedure.",
   "cli/compare-outside": "Outside the tasks",
   "cli/compare-effect": "Effect",

@@ -5,7 +5,7 @@ import { inWords } from "../words/index.ts";
 
 const seconds = (time: Duration | null) => (time === null ? null : inSeconds(time));
 
-const setDocument = ({ course: _, left, finish, margin, ...set }: FittedSet) => ({
+const setDocument = ({ left, finish, margin, ...set }: FittedSet) => ({
   ...set,
   finish: inSeconds(finish),
   margin: seconds(margin),

@@ -27,6 +27,8 @@ interface FollowBarProps {
   readonly onKept: () => void;
   /** Opens the panel that says where the figures of the bar come from. */
   readonly onFigures: () => void;
+  /** Opens the panel that says what still fits. */
+  readonly onFit: () => void;
   /** How much is outstanding, and the way to the list of it. */
   readonly outstanding: number;
   readonly onOutstanding: () => void;
@@ -57,6 +59,7 @@ export function FollowBar({
   kept,
   onKept,
   onFigures,
+  onFit,
   outstanding,
   onOutstanding,
   mode,
@@ -65,6 +68,7 @@ export function FollowBar({
   const { phase, pet } = state;
   const { title, revision } = state.ledger.inForce.outline.procedure;
   const behind = worstBehind(state);
+  const against = phase === "prepared" ? words("follow/clock-not-started") : behindWords(behind);
   return (
     <header className="follow-bar" data-phase={phase}>
       <p className="follow-name">
@@ -82,9 +86,17 @@ export function FollowBar({
           <b>{formatInstant(now).slice(11, 19)}</b>
         </span>
       </div>
-      <Cell title={words("follow/against-plan")} tone={behindTone(behind)} name="follow-plan">
-        {phase === "prepared" ? words("follow/clock-not-started") : behindWords(behind)}
-      </Cell>
+      <button
+        type="button"
+        className="follow-cell follow-plan"
+        aria-label={words("follow/against-plan-label", { behind: against })}
+        onClick={onFit}
+      >
+        <span className="follow-key">{words("follow/against-plan")}</span>
+        <span className="follow-value" data-tone={behindTone(behind)}>
+          {against}
+        </span>
+      </button>
       <FinishCell state={state} odds={odds} />
       <TurnBackCell state={state} />
       {change && (
@@ -178,13 +190,11 @@ interface CellProps {
   readonly tone?: "late" | "early" | undefined;
   /** True for a cell that is behind the button with the figures where there is no room. */
   readonly minor?: boolean;
-  /** A class name by which the styles place the cell. */
-  readonly name?: string;
 }
 
-function Cell({ title, children, tone, minor = false, name = "" }: CellProps) {
+function Cell({ title, children, tone, minor = false }: CellProps) {
   return (
-    <div className={`follow-cell ${name}`} data-minor={minor || undefined}>
+    <div className="follow-cell" data-minor={minor || undefined}>
       <span className="follow-key">{title}</span>
       <span className="follow-value" data-tone={tone}>
         {children}

@@ -9,6 +9,7 @@ import { AlertsPanel } from "./alerts-panel.tsx";
 import { ClosePanel } from "./close-panel.tsx";
 import { ContingenciesPanel } from "./contingencies-panel.tsx";
 import { FiguresPanel } from "./figures-panel.tsx";
+import { FitsPanel } from "./fits-panel.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { HoldPanel } from "./hold-panel.tsx";
 import { ItemsPanel } from "./items-panel.tsx";
@@ -31,6 +32,7 @@ export type Panel =
   | "more"
   | "link"
   | "figures"
+  | "fit"
   | "contingencies"
   | "outstanding"
   | "alerts"
@@ -77,6 +79,7 @@ export function FollowPanels(props: FollowPanelsProps) {
   if (panel === "help") return <HelpPanel screen="follow" onClose={onClose} />;
   if (panel === "contingencies")
     return <ContingenciesPanel state={state} strands={props.strands} onClose={onClose} />;
+  if (panel === "fit") return <FitsPanel state={state} folded={props.folded} now={now} onClose={onClose} />;
   if (panel === "alerts")
     return (
       <AlertsPanel

@@ -53,6 +53,11 @@ export function FollowTools({ phase, entering, last, may, onPanel, toNow }: Foll
           </>
         )}
         <Tool onPress={() => onPanel("contingencies")}>{words("follow/contingencies")}</Tool>
+        {walkMay(phase, "mark") && (
+          <Tool name="tool-fit" onPress={() => onPanel("fit")}>
+            {words("fit/tool")}
+          </Tool>
+        )}
         <Tool onPress={() => onPanel("more")}>{words("follow/more")}</Tool>
       </nav>
     </footer>
@@ -65,7 +70,7 @@ function Tool({
   children,
 }: {
   readonly onPress: () => void;
-  /** A class name by which the styles leave the button out where there is no room; it is in the panel More as well. */
+  /** A class name by which the styles leave the button out where there is no room; it is in the panel More or in the bar as well. */
   readonly name?: string;
   readonly children: string;
 }) {

@@ -117,6 +117,7 @@ export function FollowView({
             kept={kept()}
             onKept={() => setPanel("link")}
             onFigures={() => setPanel("figures")}
+            onFit={() => setPanel("fit")}
             outstanding={outstanding.length}
             onOutstanding={() => setPanel("outstanding")}
             mode={mode}

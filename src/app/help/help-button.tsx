@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { createPortal } from "react-dom";
 import { words } from "../../words/index.ts";
+import { BesidePage } from "../panel/index.ts";
 import { HelpPanel } from "./help-panel.tsx";
 import type { HelpScreen } from "./help-sections.ts";
 
@@ -20,14 +20,11 @@ export function HelpButton({ screen }: { readonly screen: HelpScreen }) {
       >
         {words("parts/help")}
       </button>
-      {isOpen &&
-        // A page keeps whatever is fixed within its own box and scrolls it along, so that the panel lies outside of it.
-        createPortal(
-          <div className="help-over">
-            <HelpPanel screen={screen} onClose={() => setIsOpen(false)} />
-          </div>,
-          document.body,
-        )}
+      {isOpen && (
+        <BesidePage>
+          <HelpPanel screen={screen} onClose={() => setIsOpen(false)} />
+        </BesidePage>
+      )}
     </>
   );
 }

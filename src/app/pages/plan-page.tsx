@@ -6,8 +6,11 @@ import { lightFrom, planOf } from "../../core/plan/index.ts";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
+import type { FitSubject } from "../fit/index.ts";
+import { FitPanel } from "../fit/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { ContactTimes, LightAndStart } from "../light/index.ts";
+import { BesidePage } from "../panel/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { chooseStart, printAddress, useLightChoice, useServices, useStartChoice } from "../session/index.ts";
@@ -22,6 +25,7 @@ export function PlanPage() {
   const { text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
   const { store, now } = useServices();
+  const [asksFit, setAsksFit] = useState(false);
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
   const choice = useLightChoice();
@@ -33,6 +37,10 @@ export function PlanPage() {
     [settled, choice],
   );
   const plan = useMemo(() => (read?.outline ? planOf(read.outline, options) : null), [read, options]);
+  const subject = useMemo<FitSubject | null>(
+    () => (read?.file ? { kind: "plan", file: read.file, ...options } : null),
+    [read, options],
+  );
   const taken = useRevisions(read?.procedure?.id ?? null);
   const revision = freeRevision(read?.procedure?.revision, taken);
   const save = async (changed: ProcedureFile) => {
@@ -60,6 +68,11 @@ export function PlanPage() {
             <a className="plain-button" href={printAddress(procedure, start)}>
               {words("read/printable")}
             </a>
+            {read?.file && (
+              <button type="button" className="plain-button" onClick={() => setAsksFit(true)}>
+                {words("fit/title")}
+              </button>
+            )}
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
@@ -91,6 +104,19 @@ export function PlanPage() {
               {read && <FindingsOfUnreadable findings={read.findings} />}
               {!read && <p>{isRead ? words("parts/no-such-procedure") : words("parts/opening-procedure")}</p>}
             </div>
+          )}
+          {asksFit && subject && plan && (
+            <BesidePage>
+              <FitPanel
+                outline={plan.outline}
+                subject={subject}
+                essential={plan.outline.procedure.tasks.filter(
+                  ({ priority, closeout }) => priority === "essential" && !closeout,
+                )}
+                onAgain={null}
+                onClose={() => setAsksFit(false)}
+              />
+            </BesidePage>
           )}
         </main>
       </IonContent>

@@ -1,1 +1,2 @@
+export { BesidePage } from "./beside-page.tsx";
 export { SidePanel } from "./side-panel.tsx";

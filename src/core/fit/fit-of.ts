@@ -43,10 +43,9 @@ export interface FittedSet {
   readonly left: readonly Finding[];
   /** The changes that make a procedure of it in which all that is kept is to be done. */
   readonly changes: readonly Change[];
-  readonly course: Course;
 }
 
-/** The answer to the question what fits ([FIT1], [FIT2]). */
+/** The answer to the question what fits ([FIT1], [FIT2]). It is plain data, so that a worker can hand it on. */
 export interface Fit {
   /** `proven`: no set that fits is worth more than the first. `best-found`: the bound says how much more there could be. */
   readonly verdict: "proven" | "best-found" | "does-not-fit";
@@ -94,9 +93,7 @@ export function fitOf(fitCase: FitCase, options: FitOptions): Fit {
     wanted: WANTED,
     tries,
   });
-  const detailed = (kept: ReadonlySet<TaskId>): FittedSet | null => {
-    const course = fitCase.courseWith(kept);
-    if (!course) return null;
+  const detailed = (kept: ReadonlySet<TaskId>, course: Course): FittedSet => {
     const withinLimit = share(course, samples, seed + 1);
     const ids = fitCase.choices.map(({ id }) => id);
     const [keep, drop] = [ids.filter((id) => kept.has(id)), ids.filter((id) => !kept.has(id))];
@@ -114,24 +111,24 @@ export function fitOf(fitCase: FitCase, options: FitOptions): Fit {
         ...keep.map((id): Change => ({ change: id, list: "tasks", unset: ["priority"] })),
         ...drop.map((id): Change => ({ drop: id, list: "tasks" })),
       ],
-      course,
     };
   };
-  const essential = detailed(new Set());
+  const none = fitCase.courseWith(new Set());
   const isEnough = ({ withinLimit }: FittedSet) => chance === null || (withinLimit ?? 1) >= chance;
   const sets = found.best.flatMap(({ kept }) => {
-    const set = detailed(kept);
+    const course = fitCase.courseWith(kept);
+    const set = course && detailed(kept, course);
     // What just met the chance in the samples of the search may miss it in others.
     return set && isEnough(set) ? [set] : [];
   });
   const isBest = found.isProven && sets[0]?.worth === found.best[0]?.worth;
   return {
     verdict: sets.length === 0 ? "does-not-fit" : isBest ? "proven" : "best-found",
-    shortBy: sets.length > 0 || !essential || limit === null ? null : shortBy(essential.course, options),
+    shortBy: sets.length > 0 || !none ? null : shortBy(none, options),
     sets,
     bound: found.bound,
     tried: found.tried,
-    essential,
+    essential: none && detailed(new Set(), none),
   };
 }
 

@@ -22,6 +22,7 @@ export const followWords = {
   "follow/station-inside": "inside",
   "follow/station-outside": "outside",
   "follow/pet": "PET",
+  "follow/against-plan-label": "Against plan: {$behind}. What still fits",
   "follow/against-plan": "Against plan",
   "follow/figures": "Figures",
   "follow/utc": "UTC",

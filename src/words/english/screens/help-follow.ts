@@ -24,6 +24,8 @@ export const helpOfFollowWords = {
     "PET is the time since the clock was started, by this device’s clock, corrected by the hub’s where there is one.",
   "guide/follow-margin":
     "Margin is the limit of the procedure less the forecast finish: what is left, by likely times, from where everybody is.",
+  "guide/follow-fit":
+    "“Late?”, or a tap on “Against plan”, says what still fits: which get-aheads can be done by the limit, how sure that is, and by how much the essential work is short when it does not fit. It changes nothing.",
   "guide/follow-turn-back":
     "Turn-back is the latest PET from which those outside still come back before the limit or a redline, with the closeout that is planned. What sets it stands beside it; “Figures” says more.",
   "guide/follow-supplies":

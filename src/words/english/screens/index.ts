@@ -5,6 +5,7 @@ import { findingsOfFileWords } from "./findings-file.ts";
 import { findingsOfPlanWords } from "./findings-plan.ts";
 import { findingsOfProcedureWords } from "./findings-procedure.ts";
 import { findingsOfReferencesWords } from "./findings-references.ts";
+import { fitWords } from "./fit.ts";
 import { followWords } from "./follow.ts";
 import { followAlertWords } from "./follow-alerts.ts";
 import { followPanelWords } from "./follow-panels.ts";
@@ -41,6 +42,7 @@ export const screenWords = {
   ...findingsOfPlanWords,
   ...findingsOfProcedureWords,
   ...findingsOfReferencesWords,
+  ...fitWords,
   ...followWords,
   ...followAlertWords,
   ...followPanelWords,

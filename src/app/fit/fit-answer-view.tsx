@@ -1,0 +1,95 @@
+import type { Fit, FittedSet } from "../../core/fit/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
+import type { Duration, TaskId } from "../../core/units/index.ts";
+import { inWords, words } from "../../words/index.ts";
+
+/** The answer to what fits: how good it is in a sentence, then the sets, best first. */
+export function FitAnswerView({
+  outline,
+  fit,
+  now,
+  limit,
+}: {
+  readonly outline: Outline;
+  readonly fit: Fit;
+  readonly now: Duration;
+  readonly limit: Duration | null;
+}) {
+  const { sets, essential, verdict } = fit;
+  const left = (sets[0] ?? essential)?.left ?? [];
+  return (
+    <div className="fit-answer">
+      <p className="hint">
+        {limit === null ? words("fit/from-no-limit", { now }) : words("fit/from", { now, limit })}
+      </p>
+      <p role="status" className="fit-verdict" data-verdict={verdict}>
+        {verdictWords(fit)}
+      </p>
+      <ol className="fit-sets">
+        {(sets.length > 0 ? sets : essential ? [essential] : []).map((set) => (
+          <SetCard key={set.keep.join(" ")} outline={outline} set={set} />
+        ))}
+      </ol>
+      {left.length > 0 && (
+        <>
+          <h3>{words("fit/left")}</h3>
+          <ul>
+            {left.map(({ code, pointer, message }) => (
+              <li key={`${code} ${pointer}`}>{inWords(message)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+function verdictWords({ verdict, sets, essential, bound, shortBy, tried }: Fit): string {
+  const [best] = sets;
+  if (verdict === "proven") {
+    const hasChoice = best !== undefined && best.keep.length + best.drop.length > 0;
+    return hasChoice ? words("fit/proven", { tried }) : words("fit/no-choice");
+  }
+  if (verdict === "best-found") return words("fit/best-found", { worth: best?.worth ?? 0, bound, tried });
+  if (essential === null) return words("fit/no-plan");
+  return shortBy === null ? words("fit/never") : words("fit/short", { time: shortBy });
+}
+
+function SetCard({ outline, set }: { readonly outline: Outline; readonly set: FittedSet }) {
+  const titles = (ids: readonly TaskId[]) =>
+    ids.map((id) => outline.procedure.tasks.find((task) => task.id === id)?.title ?? id);
+  const windows = set.windows.map(
+    (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
+  );
+  return (
+    <li className="fit-set">
+      <h3>
+        {set.keep.length === 0
+          ? words("fit/without-any")
+          : words("fit/with", { tasks: titles(set.keep), worth: set.worth })}
+      </h3>
+      {set.drop.length > 0 && set.keep.length > 0 && (
+        <p className="fit-dropped">{words("fit/without", { tasks: titles(set.drop) })}</p>
+      )}
+      <dl className="fit-figures">
+        <div>
+          <dt>{words("follow/finish")}</dt>
+          <dd>{words("panel/at", { at: set.finish })}</dd>
+        </div>
+        {set.margin !== null && (
+          <div>
+            <dt>{words("panel/margin")}</dt>
+            <dd>{words(set.margin < 0 ? "follow/over" : "follow/margin", { time: set.margin })}</dd>
+          </div>
+        )}
+        {set.withinLimit !== null && (
+          <div>
+            <dt>{words("fit/in-time-share")}</dt>
+            <dd>{words("fit/share", { share: set.withinLimit, error: (set.error ?? 0) * 100 })}</dd>
+          </div>
+        )}
+      </dl>
+      {windows.length > 0 && <p className="hint">{words("fit/windows", { windows })}</p>}
+    </li>
+  );
+}

@@ -1,0 +1,2 @@
+export { FitPanel } from "./fit-panel.tsx";
+export type { FitSubject } from "./fit-request.ts";

@@ -76,7 +76,9 @@ const SEARCH_SAMPLES = 500;
 export function fitOf(fitCase: FitCase, options: FitOptions): Fit {
   const { limit, chance, samples, seed, tries } = options;
   const share = (course: Course, count: number, by: number) =>
-    limit === null ? null : sampleRisk({ ...riskModelOf(course), limit }, count, by).withinLimit;
+    limit === null
+      ? null
+      : sampleRisk({ ...riskModelOf(course), limit }, count, by, { influence: false }).withinLimit;
   const isWithin = (course: Course, count: number, by: number) =>
     limit === null ||
     (course.finish <= limit && (chance === null || (share(course, count, by) ?? 0) >= chance));

@@ -31,7 +31,8 @@ export function shortBy(
   if (chance === null) return up(likely);
   const model = riskModelOf(course);
   const isEnough = (extra: number) =>
-    (sampleRisk({ ...model, limit: limit + extra }, samples, seed + 1).withinLimit ?? 0) >= chance;
+    (sampleRisk({ ...model, limit: limit + extra }, samples, seed + 1, { influence: false }).withinLimit ??
+      0) >= chance;
   if (isEnough(likely)) return up(likely);
   let [short, enough] = [likely, likely + 60_000];
   while (!isEnough(enough)) {

@@ -16,21 +16,39 @@ const WARM_UP = 64;
 
 const UNIFORM = 2 ** -32;
 
-/** Samples a model. The same seed gives the same figures. */
-export function sampleRisk(model: RiskModel, samples: number, seed: number): Risk {
+/** Gives draws of 32 bits, one after another. */
+interface Stream {
+  next(): number;
+}
+
+/** What of the figures is wanted. */
+export interface Wanted {
+  /** False to leave the rank correlations at zero, which take most of the time when there are few samples. */
+  readonly influence: boolean;
+}
+
+/**
+ * Samples a model. The same seed gives the same figures. Each step has a stream of draws of its own, which hangs on the
+ * seed and its id: it lasts equally long in the same sample of another plan, so that two plans differ by what was
+ * changed and not by the draws (common random numbers; Law, Simulation Modeling and Analysis, ch. 11).
+ */
+export function sampleRisk(
+  model: RiskModel,
+  samples: number,
+  seed: number,
+  { influence }: Wanted = { influence: true },
+): Risk {
   const { order, firstLink, linkFrom, linkLag, within, earliest, leastFinish, ended } = model;
   const count = order.length;
-  const generator = xoroshiro128plus(seed);
-  for (let draw = 0; draw < WARM_UP; draw += 1) generator.next();
-
   const finish = Float64Array.from(ended);
   const open = Int32Array.from(order.keys()).filter((at) => Number.isNaN(ended[at]));
+  const streams = Array.from(open, (at) => streamOf(model.steps[at] as StepId, seed));
   const starts = new Float64Array(count);
   const lengths = Float64Array.from(model.low);
   const binding = new Int32Array(count).fill(-1);
   const finishes = new Float64Array(samples);
   const onPath = new Uint32Array(count);
-  const ranked = Math.min(samples, RANKED);
+  const ranked = influence ? Math.min(samples, RANKED) : 0;
   const drawn = new Float64Array(count * ranked);
   const [begin, beginLast] = lastOf(finish, order);
   let complete = 0;
@@ -52,7 +70,7 @@ export function sampleRisk(model: RiskModel, samples: number, seed: number): Ris
   };
 
   for (sample = 0; sample < samples; sample += 1) {
-    drawLengths(model, open, generator, lengths);
+    drawLengths(model, open, streams, lengths);
     if (sample < ranked) for (const at of open) drawn[at * ranked + sample] = lengths[at] as number;
     let end = begin;
     let last = beginLast;
@@ -131,11 +149,21 @@ function lastOf(finish: Float64Array, order: Int32Array): [number, number] {
   return [end, last];
 }
 
+/** The stream of draws of a step. */
+function streamOf(step: StepId, seed: number): Stream {
+  // FNV-1a (Fowler, Noll and Vo), so that ids which differ little have streams that differ much.
+  let hash = 0x811c9dc5 ^ seed;
+  for (let at = 0; at < step.length; at += 1) hash = Math.imul(hash ^ step.charCodeAt(at), 0x01000193);
+  const stream = xoroshiro128plus(Math.imul(hash ^ (hash >>> 16), 0x45d9f3b));
+  for (let draw = 0; draw < WARM_UP; draw += 1) stream.next();
+  return stream;
+}
+
 /** Draws a duration in ms for every open position whose duration is not fixed, and writes it to `lengths`. */
 function drawLengths(
   model: RiskModel,
   open: Int32Array,
-  generator: { next(): number },
+  streams: readonly Stream[],
   lengths: Float64Array,
 ): void {
   const { low, width, table, tables, floor, alpha } = model;
@@ -145,7 +173,7 @@ function drawLengths(
     const first = table[at] as number;
     if (first < 0) continue;
     const least = floor[at] as number;
-    const share = least + (1 - least) * ((generator.next() >>> 0) * UNIFORM);
+    const share = least + (1 - least) * (((streams[place] as Stream).next() >>> 0) * UNIFORM);
     const cell = share * cells;
     const whole = Math.min(cell | 0, cells - 1);
     const from = tables[first + whole] as number;

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { applyChanges } from "../../../src/core/changes/index.ts";
 import type { FitCase } from "../../../src/core/fit/index.ts";
 import { fitOf, planCase, walkCase } from "../../../src/core/fit/index.ts";
-import { planOf } from "../../../src/core/plan/index.ts";
+import { planOf, riskModelOf, sampleRisk } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import type { Duration, TaskId } from "../../../src/core/units/index.ts";
@@ -213,7 +213,11 @@ const anyCase: fc.Arbitrary<FitCase> = fc
       isOptional: fc.boolean(),
       worth: fc.integer({ min: 0, max: 9 }),
       steps: fc.array(
-        fc.record({ by: fc.constantFrom("ev1", "ev2", "both"), minutes: fc.integer({ min: 1, max: 20 }) }),
+        fc.record({
+          by: fc.constantFrom("ev1", "ev2", "both"),
+          minutes: fc.integer({ min: 1, max: 20 }),
+          spread: fc.integer({ min: 0, max: 30 }),
+        }),
         { minLength: 1, maxLength: 3 },
       ),
     }),
@@ -225,8 +229,10 @@ const anyCase: fc.Arbitrary<FitCase> = fc
         tasks.map(({ isOptional, worth, steps }, number) =>
           task(
             `t${number}`,
-            steps.map(({ by, minutes }, index) =>
-              step(`t${number}-${index}`, by === "both" ? ["ev1", "ev2"] : by, minutes),
+            steps.map(({ by, minutes, spread }, index) =>
+              step(`t${number}-${index}`, by === "both" ? ["ev1", "ev2"] : by, null, {
+                time: { low: "PT1M", likely: `PT${minutes}M`, high: `PT${minutes + spread}M` },
+              }),
             ),
             isOptional ? { priority: "get-ahead", worth } : {},
           ),
@@ -261,6 +267,22 @@ describe("the search", () => {
       expect(fit.sets[0]?.worth).toBe(best);
       const early = fitOf(fitCase, { ...BY_LIKELY, limit, tries: 2 });
       expect(early.bound).toBeGreaterThanOrEqual(best);
+    },
+  );
+
+  test.prop([anyCase, fc.integer({ min: 1, max: 2 ** 32 - 1 })])(
+    "[FIT1] a task more is never done in time in more samples",
+    (fitCase, seed) => {
+      const share = (set: ReadonlySet<TaskId>, limit: number) => {
+        const course = fitCase.courseWith(set);
+        return course && sampleRisk({ ...riskModelOf(course), limit }, 50, seed).withinLimit;
+      };
+      const none = fitCase.courseWith(new Set())?.finish ?? 0;
+      for (const set of everySet(fitCase))
+        for (const { id } of fitCase.choices) {
+          const more = share(new Set([...set, id]), none * 1.1);
+          expect(more).toBeLessThanOrEqual(share(set, none * 1.1) ?? Number.NaN);
+        }
     },
   );
 

@@ -13,7 +13,7 @@ export const importTable = {
   "core/custody": ["core/procedure", "core/order", "core/units", "words"],
   "core/light": ["core/units", "words"],
   "core/supply": ["core/units", "words"],
-  "core/window": ["core/light", "core/procedure", "core/units"],
+  "core/window": ["core/light", "core/procedure", "core/units", "words"],
   "core/course": ["core/order", "core/place", "core/custody", "core/window", "core/procedure", "core/units"],
   "core/plan": [
     "core/course",
@@ -32,7 +32,9 @@ export const importTable = {
     "core/order",
     "core/place",
     "core/custody",
+    "core/window",
     "core/light",
+    "core/course",
     "core/plan",
     "core/supply",
     "words",

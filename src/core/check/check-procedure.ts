@@ -22,7 +22,13 @@ import { getAheadSets, neededGetAhead } from "./get-ahead-findings.ts";
 import { raceFindings } from "./order-findings.ts";
 import { peopleFindings } from "./people-findings.ts";
 import { procedureFindings, watchFindings } from "./procedure-findings.ts";
-import { noReturnFindings, refugeFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
+import {
+  lateHomeFindings,
+  noReturnFindings,
+  refugeFindings,
+  supplyFindings,
+  turnBackFindings,
+} from "./return-findings.ts";
 import { sizeFindings } from "./size-findings.ts";
 import { stateFindings } from "./state-findings.ts";
 import { textFindings } from "./text-findings.ts";
@@ -125,7 +131,12 @@ function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
     ...sharedRouteFindings(order, whereabouts),
     ...(getAheads
       ? supplyFindings(plan).map((one): Finding => ({ ...one, level: "caution" }))
-      : [...turnBackFindings(plan), ...noReturnFindings(plan), ...supplyFindings(plan)]),
+      : [
+          ...turnBackFindings(plan),
+          ...noReturnFindings(plan),
+          ...lateHomeFindings(plan),
+          ...supplyFindings(plan),
+        ]),
   ];
 }
 

@@ -1,7 +1,8 @@
 import { message } from "../../words/index.ts";
+import type { CourseStep } from "../course/index.ts";
 import { waysOf } from "../place/index.ts";
-import type { Plan } from "../plan/index.ts";
-import { isReturnBarred, latestTurnBack, returnPlanAt } from "../plan/index.ts";
+import type { BoundBrokenHome, Plan } from "../plan/index.ts";
+import { brokenHomeMessage, latestTurnBack, returnBarAt, returnPlanAt } from "../plan/index.ts";
 import type { Finding } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import { supplyForecast } from "../supply/index.ts";
@@ -69,22 +70,61 @@ export function noReturnFindings(plan: Plan): Finding[] {
     );
   if (!timeline || !isAsked || !hasGate || refugeFindings(plan).length > 0) return [];
   const { course } = timeline;
-  const stuck = [...course.steps.values()].filter(({ step, finish }) => {
-    const entry = outline.step(step);
-    const isOutside = entry?.performers.some((lane) => outline.crew[lane]?.station === "outside");
-    return isOutside && !entry?.task.closeout && returnPlanAt(course, finish) === null;
-  });
+  const stuck = workOutside(plan).filter(({ finish }) => returnPlanAt(course, finish) === null);
   const [first] = stuck;
   if (!first) return [];
-  const isBarred = isReturnBarred(course, first.finish);
-  const none = message(isBarred ? "time/return-barred" : "time/no-return", {
-    step: first.step,
-    at: first.finish,
-  });
+  const bar = returnBarAt(course, first.finish);
+  const end = { step: first.step, at: first.finish };
+  const none = bar ? message("time/return-barred", { ...end, why: bar.why }) : message("time/no-return", end);
   const pointer = outline.step(first.step)?.pointer ?? "";
   return [
-    finding("caution", "time/no-return", pointer, none, { steps: stuck.map(({ step }) => step), things: [] }),
+    finding("caution", "time/no-return", pointer, none, {
+      steps: stuck.map(({ step }) => step),
+      things: bar ? [bar.state] : [],
+    }),
   ];
+}
+
+/** The steps of a plan that somebody outside does before closeout; at the end of each the work may be broken off. */
+function workOutside({ outline, timeline }: Plan): readonly CourseStep[] {
+  return [...(timeline?.course.steps.values() ?? [])].filter(({ step }) => {
+    const entry = outline.step(step);
+    const isOutside = entry?.performers.some((lane) => outline.crew[lane]?.station === "outside");
+    return isOutside && !entry?.task.closeout;
+  });
+}
+
+/**
+ * Returns a finding for each bound of [PRO17] that the way home breaks when the work is broken off at the end of some
+ * step, told for the step from whose end it is broken by the most ([PLN6]).
+ */
+export function lateHomeFindings(plan: Plan): Finding[] {
+  const { outline, timeline } = plan;
+  const isBound = outline.steps.some(
+    ({ step, task }) =>
+      task.closeout && (step.doneBy !== undefined || step.after.some(({ within }) => within !== null)),
+  );
+  if (!timeline || !isBound) return [];
+  const worst = new Map<string, { readonly end: CourseStep; readonly one: BoundBrokenHome }>();
+  for (const end of workOutside(plan)) {
+    for (const one of returnPlanAt(timeline.course, end.finish)?.broken ?? []) {
+      const key = "after" in one.bound ? `${one.bound.step} ${one.bound.after}` : one.bound.step;
+      if (one.over > (worst.get(key)?.one.over ?? NO_TIME)) worst.set(key, { end, one });
+    }
+  }
+  return [...worst.values()].map(({ end, one }) => {
+    const { bound } = one;
+    const what = brokenHomeMessage(one);
+    const said = message("time/return-breaks", { step: end.step, at: end.finish, what });
+    const entry = outline.step(bound.step);
+    const place =
+      "after" in bound
+        ? `after/${entry?.step.after.findIndex(({ step }) => step === bound.after) ?? 0}`
+        : "doneBy";
+    return finding("caution", "time/return-breaks", `${entry?.pointer ?? ""}/${place}`, said, {
+      steps: "after" in bound ? [bound.step, bound.after] : [bound.step],
+    });
+  });
 }
 
 /**

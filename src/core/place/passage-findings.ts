@@ -99,7 +99,13 @@ export function wayClosed(
   const ways = open.before(index);
   if (!way || ways.quickest(from, to) || ways.shortest(from, to)) return null;
   const legs = way.places.slice(1).map((place, at) => [way.places[at] as PlaceId, place] as const);
-  const closed = legs.flatMap(([a, b]) => open.closedBetween(index, a, b))[0];
+  const shut = legs.flatMap(([a, b]) => open.closedBetween(index, a, b));
+  // Of several closed routes the one counts that there is no way round.
+  const closed =
+    shut.find(({ state }) => {
+      const then = open.before(index, state);
+      return then.quickest(from, to) ?? then.shortest(from, to);
+    }) ?? shut[0];
   if (!closed) return null;
   const said = message("place/way-closed", {
     step: step.id,

@@ -6,6 +6,8 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, PlaceId, StepId } from "../units/index.ts";
 import { minus, NO_TIME, plus } from "../units/index.ts";
 import { earliestFit } from "../window/index.ts";
+import type { ReturnBar, Shut } from "./return-bar.ts";
+import { returnBarOf } from "./return-bar.ts";
 import type { Standing } from "./standing.ts";
 import { quickestTo, quickestToRefuge } from "./standing.ts";
 import type { Leg } from "./states-home.ts";
@@ -35,6 +37,8 @@ export interface BreakingOff {
   /** The PET at which the return begins. */
   readonly from: Duration;
   readonly heedsStates: boolean;
+  /** The PETs before which closeout steps are not begun; none unless given. */
+  readonly putOff?: ReadonlyMap<StepId, Duration>;
 }
 
 /** How a closeout step is laid out. */
@@ -52,6 +56,9 @@ export class CloseoutRun {
   readonly #pet: Duration;
   readonly #from: Duration;
   readonly #states: StatesHome;
+  readonly #putOff: ReadonlyMap<StepId, Duration>;
+  /** The steps that could not be done, in the order of the network. */
+  #stuck: readonly OutlineStep[] = [];
   /** The PET at which each lane has done its last step so far. */
   readonly #free: Duration[];
   readonly steps = new Map<StepId, Stretch>();
@@ -61,12 +68,17 @@ export class CloseoutRun {
    * The run begins at `from`, with what is complete, and the states as they are, at `pet`. It moves `crew` along. Unless
    * it heeds the states, every way is open and every need is met.
    */
-  constructor(course: Course, crew: readonly (Returning | null)[], { pet, from, heedsStates }: BreakingOff) {
+  constructor(
+    course: Course,
+    crew: readonly (Returning | null)[],
+    { pet, from, heedsStates, putOff }: BreakingOff,
+  ) {
     this.#course = course;
     this.#crew = crew;
     this.#pet = pet;
     this.#from = from;
     this.#states = new StatesHome(course.outline.procedure, heedsStates ? statesAt(course, pet) : null);
+    this.#putOff = putOff ?? new Map();
     this.#free = crew.map(() => from);
     this.finish = from;
   }
@@ -84,7 +96,10 @@ export class CloseoutRun {
     });
     while (left.length > 0) {
       const rest = this.#pass(left);
-      if (rest.length === left.length) return false;
+      if (rest.length === left.length) {
+        this.#stuck = left;
+        return false;
+      }
       left = rest;
     }
     return true;
@@ -123,6 +138,46 @@ export class CloseoutRun {
     const found = this.#leaves(this.freeOf(lane), (ways) => quickestToRefuge(standing, ways)?.cost ?? null);
     const last = found && quickestToRefuge(standing, found.ways);
     return found && last && { at: found.finish, refuge: last.place };
+  }
+
+  /** When a step was completed before, or is complete on the way home; `null` when it is not done at all. */
+  finishOf(step: StepId): Duration | null {
+    return this.#completed(step) ?? this.steps.get(step)?.finish ?? null;
+  }
+
+  /**
+   * The state that bars a run in which not all could be done, or after which the crew members of these lanes do not get
+   * to a refuge ([PRO13]); `null` when no state does.
+   */
+  barredBy(outside: readonly number[]): ReturnBar | null {
+    const { outline } = this.#course;
+    const shut = this.#stuck.flatMap((entry): Shut[] => [
+      { entry, lane: null, standing: null, to: null },
+      ...entry.performers.flatMap((lane, seat) => {
+        const standing = this.#crew[lane]?.standing;
+        if (!standing) return [];
+        const begins = this.#beginsAt(entry, seat);
+        const from = begins === null ? standing : { place: begins };
+        return [
+          ...(begins === null ? [] : [{ entry, lane, standing, to: begins }]),
+          ...(entry.step.to === undefined ? [] : [{ entry, lane, standing: from, to: entry.step.to }]),
+        ];
+      }),
+    ]);
+    const homeless = outside.flatMap((lane): Shut[] => {
+      const standing = this.#crew[lane]?.standing;
+      return standing && this.home(lane) === null ? [{ entry: null, lane, standing, to: null }] : [];
+    });
+    return returnBarOf(
+      outline,
+      this.#stuck.length > 0 ? shut : homeless,
+      (needs) => this.#states.unmetAtLast(needs),
+      (entry) => ({
+        isActive: this.#course.network.activity.active[entry.index] === true,
+        isLeft: this.#isLeft(entry),
+        isDone: this.#completed(entry.step.id) !== null,
+      }),
+    );
   }
 
   /** When the crew member of a lane has done their last step so far. */
@@ -225,6 +280,8 @@ export class CloseoutRun {
     const { index } = entry;
     const notBefore = notBeforeOf(entry);
     let ready = notBefore > this.#from ? notBefore : this.#from;
+    const putOff = this.#putOff.get(entry.step.id);
+    if (putOff !== undefined && putOff > ready) ready = putOff;
     for (const { from, lag, because } of network.before[index] ?? []) {
       const before = outline.steps[from]?.step.id;
       if (because !== "after" || before === undefined) continue;
@@ -238,16 +295,20 @@ export class CloseoutRun {
    * When a performer is where a step begins: at its `at`; without one, where the plan has that performer for it. A
    * translation without `at` begins wherever they are. Returns `null` when no way that is open leads there.
    */
-  #arrives({ index, step }: OutlineStep, seat: number, lane: number): Arrival | null {
+  #arrives(entry: OutlineStep, seat: number, lane: number): Arrival | null {
     const free = this.freeOf(lane);
     const returning = this.#crew[lane];
     if (!returning) return { lane, leaves: free, at: free, to: null };
-    const planned = this.#course.whereabouts.from[index]?.[seat] ?? null;
-    const target = step.at ?? (step.to === undefined ? planned : null);
+    const target = this.#beginsAt(entry, seat);
     if (target === null) return { lane, leaves: free, at: free, to: null };
     const { standing } = returning;
     const found = standing && this.#leaves(free, (ways) => quickestTo(standing, target, ways));
     return found && { lane, leaves: found.start, at: found.finish, to: target };
+  }
+
+  #beginsAt({ index, step }: OutlineStep, seat: number): PlaceId | null {
+    const planned = this.#course.whereabouts.from[index]?.[seat] ?? null;
+    return step.at ?? (step.to === undefined ? planned : null);
   }
 
   /** The move that is over first of those that begin at `free` or when a state has changed; `null` without a way. */

@@ -1,3 +1,5 @@
+export type { BoundBrokenHome } from "./home-run.ts";
+export { brokenHomeMessage } from "./home-run.ts";
 export type { Outcome, Outlook } from "./outlook.ts";
 export { outlookOf } from "./outlook.ts";
 export type { RandomSource } from "./pert.ts";
@@ -7,7 +9,8 @@ export { planOf } from "./plan.ts";
 export type { RecordedLight } from "./recorded-light.ts";
 export { lightFrom } from "./recorded-light.ts";
 export type { CrewReturn, ReturnPlan } from "./return-plan.ts";
-export { isReturnBarred, latestTurnBack, returnPlanAt } from "./return-plan.ts";
+export type { ReturnBar } from "./return-bar.ts";
+export { latestTurnBack, returnBarAt, returnPlanAt } from "./return-plan.ts";
 export { sampleRisk } from "./risk.ts";
 export type { RiskModel } from "./risk-model.ts";
 export { riskModelOf } from "./risk-model.ts";

@@ -5,6 +5,9 @@ import type { CrewId, Duration, PlaceId, StepId } from "../units/index.ts";
 import { minus } from "../units/index.ts";
 import type { BreakingOff, Returning } from "./closeout-run.ts";
 import { CloseoutRun } from "./closeout-run.ts";
+import type { BoundBrokenHome } from "./home-run.ts";
+import { homeRun } from "./home-run.ts";
+import type { ReturnBar } from "./return-bar.ts";
 import { standingAt } from "./standing.ts";
 
 /** How one crew member outside gets in ([PLN6]). */
@@ -32,6 +35,8 @@ export interface ReturnPlan {
   readonly crew: readonly CrewReturn[];
   /** The closeout steps that are left, in the order in which they were scheduled. */
   readonly steps: ReadonlyMap<StepId, Stretch>;
+  /** The bounds of [PRO17] that it breaks, in reading order. */
+  readonly broken: readonly BoundBrokenHome[];
 }
 
 const known = new WeakMap<Course, Map<Duration, ReturnPlan | null>>();
@@ -42,7 +47,7 @@ const known = new WeakMap<Course, Map<Duration, ReturnPlan | null>>();
  *
  * Returns `null` when it cannot be told: nobody is outside, it is not known where somebody is, no open ways with a time
  * lead to a step or to a refuge, steps wait for each other, a step fits no span of its windows any more, or a value that
- * one needs is never set ({@link isReturnBarred}).
+ * one needs is never set ({@link returnBarAt}).
  */
 export function returnPlanAt(course: Course, pet: Duration): ReturnPlan | null {
   const plans = known.get(course) ?? new Map<Duration, ReturnPlan | null>();
@@ -119,26 +124,38 @@ function isEverybodyIn(course: Course, pet: Duration): boolean {
 }
 
 /**
- * True when a return cannot be told because of states alone ([PRO13]): a value that the closeout needs is never set on
- * the way home, or no way that is open leads back.
+ * The state that keeps a return from being told ([PRO13]): a value that the closeout needs is never set on the way home,
+ * or no way that is open leads back. `null` when the return can be told, or states are not all that keeps it from that.
  */
-export function isReturnBarred(course: Course, pet: Duration): boolean {
-  if (course.outline.procedure.states.length === 0 || returnPlanAt(course, pet) !== null) return false;
-  return returnOf(course, { pet, from: pet, heedsStates: false }) !== null;
+export function returnBarAt(course: Course, pet: Duration): ReturnBar | null {
+  if (course.outline.procedure.states.length === 0 || returnPlanAt(course, pet) !== null) return null;
+  if (returnOf(course, { pet, from: pet, heedsStates: false }) === null) return null;
+  const run = new CloseoutRun(course, standingOf(course, pet), { pet, from: pet, heedsStates: true });
+  run.all();
+  return run.barredBy(outsideLanes(course));
+}
+
+const outsideLanes = ({ outline }: Course) =>
+  outline.crew.flatMap(({ station }, lane) => (station === "outside" ? [lane] : []));
+
+/** Where everybody whose place is followed is at a PET. */
+function standingOf(course: Course, pet: Duration): (Returning | null)[] {
+  const ways = waysOf(course.outline.procedure);
+  return course.outline.crew.map((member, lane): Returning | null =>
+    isPlaced(member) ? { standing: standingAt(course, lane, pet, ways), way: null } : null,
+  );
 }
 
 function returnOf(course: Course, when: BreakingOff): ReturnPlan | null {
   const { outline } = course;
   const { pet, from } = when;
-  const ways = waysOf(outline.procedure);
-  const crew = outline.crew.map((member, lane): Returning | null =>
-    isPlaced(member) ? { standing: standingAt(course, lane, pet, ways), way: null } : null,
-  );
-  const outside = outline.crew.flatMap(({ station }, lane) => (station === "outside" ? [lane] : []));
+  const outside = outsideLanes(course);
   if (outside.length === 0) return null;
-  const began = outside.map((lane) => crew[lane]?.standing ?? null);
-  const run = new CloseoutRun(course, crew, when);
-  if (!run.all()) return null;
+  const standing = standingOf(course, pet);
+  const home = homeRun(course, when, () => standing.map((one) => one && { ...one }));
+  if (!home) return null;
+  const { run, crew, broken } = home;
+  const began = outside.map((lane) => standing[lane]?.standing ?? null);
   const hasRefuge = outline.procedure.places.some(({ refuge }) => refuge);
   const returns: CrewReturn[] = [];
   let finish = run.finish;
@@ -151,15 +168,15 @@ function returnOf(course: Course, when: BreakingOff): ReturnPlan | null {
     const last = run.home(lane);
     // Without any refuge in the procedure the closeout itself has to lead to safety; without both nothing is known.
     if (!last && (hasRefuge || returning.way === null)) return null;
-    const home = last?.at ?? free;
-    if (home > finish) finish = home;
+    const at = last?.at ?? free;
+    if (at > finish) finish = at;
     returns.push({
       crew: member.id,
       from: "place" in first ? first.place : first.from,
       refuge: last?.refuge ?? null,
-      way: returning.way ?? minus(home, free),
-      home,
+      way: returning.way ?? minus(at, free),
+      home: at,
     });
   }
-  return { from, finish, total: minus(finish, from), crew: returns, steps: run.steps };
+  return { from, finish, total: minus(finish, from), crew: returns, steps: run.steps, broken };
 }

@@ -10,6 +10,13 @@ export interface Leg {
   readonly finish: Duration;
 }
 
+/** A value that a state should have, and the one that it has. */
+export interface UnmetState {
+  readonly state: StateId;
+  readonly value: string;
+  readonly is: string;
+}
+
 /**
  * The values of states on the way home ([PRO13]): as they stand when the work is broken off, then what the closeout
  * steps set. Steps and moves that rely on a value are entered too, so that nothing sets it otherwise before they are
@@ -44,6 +51,15 @@ export class StatesHome {
       }
       return is === value;
     });
+  }
+
+  /** The first of the needs that is not met after all that has been set so far; `null` when all are. */
+  unmetAtLast(needs: StateValues): UnmetState | null {
+    for (const [state, value] of Object.entries(needs) as [StateId, string][]) {
+      const is = this.#set.get(state)?.at(-1)?.value ?? this.#start?.get(state);
+      if (is !== undefined && is !== value) return { state, value, is };
+    }
+    return null;
   }
 
   /** The PETs from `ready` on at which it may come out otherwise whether something can begin: `ready`, then each change. */

@@ -27,7 +27,7 @@ const WHOLE_WALK = { about: null, crew: [] as readonly CrewId[], step: null };
  */
 export function returnAlerts(
   state: WalkState,
-  { turnBack, returnPlan }: TurnBackState,
+  { turnBack, returnPlan, bar }: TurnBackState,
   pet: Duration,
 ): readonly RaisedAlert[] {
   const found: RaisedAlert[] = [];
@@ -51,7 +51,9 @@ export function returnAlerts(
       level: "act-now",
       crew: outside.map((one) => one.crew),
       since: firstRaised(ledger, "return", "act-now") ?? pet,
-      text: message("alert/no-return", { crew }),
+      text: bar
+        ? message("alert/return-barred", { crew, why: bar.why })
+        : message("alert/no-return", { crew }),
     });
   }
   return [...found, ...finishAlerts(state, pet)];

@@ -32,7 +32,14 @@ export interface StateDocument {
     readonly withinLimit: number | null;
   } | null;
   /** The return time if the work is broken off now, and the latest PET to turn back; `null` where it cannot be told. */
-  readonly return: { readonly seconds: number | null; readonly turnBack: number | null };
+  readonly return: {
+    readonly seconds: number | null;
+    readonly turnBack: number | null;
+    /** The bounds that the way home breaks: `doneBy`, or `within` after another step, and by how much. */
+    readonly broken: readonly object[];
+    /** The state that bars the way home: its value, the one it must have, what needs that and what would have to set it. */
+    readonly bar: object | null;
+  };
   readonly items: Readonly<Record<string, Location>>;
   /** The value of every state, by id. */
   readonly states: Readonly<Record<string, string>>;
@@ -84,7 +91,7 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
   if (!ledger) return null;
   const state = walkStateAt(ledger, at);
   const margin = state.forecast && marginOf(state.forecast);
-  const { longestReturn, turnBack } = turnBackState(state);
+  const { longestReturn, turnBack, returnPlan, bar } = turnBackState(state);
   return {
     walk: ledger.opened.walk,
     phase: state.phase,
@@ -106,6 +113,19 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
     return: {
       seconds: longestReturn && inSeconds(longestReturn.total),
       turnBack: turnBack && inSeconds(turnBack.at),
+      broken: (returnPlan?.broken ?? []).map(({ bound, over }) => ({
+        ...bound,
+        ...("doneBy" in bound ? { doneBy: inSeconds(bound.doneBy) } : { within: inSeconds(bound.within) }),
+        over: inSeconds(over),
+      })),
+      bar: bar && {
+        state: bar.state,
+        is: bar.is,
+        mustBe: bar.value,
+        step: bar.step,
+        crew: bar.crew,
+        setBy: bar.setBy,
+      },
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),
     states: Object.fromEntries([...stateValuesOf(ledger)].sort(([a], [b]) => (a < b ? -1 : 1))),

@@ -1,6 +1,6 @@
 import type { Course } from "../course/index.ts";
-import type { CrewReturn, ReturnPlan } from "../plan/index.ts";
-import { latestTurnBack, returnPlanAt } from "../plan/index.ts";
+import type { CrewReturn, ReturnBar, ReturnPlan } from "../plan/index.ts";
+import { latestTurnBack, returnBarAt, returnPlanAt } from "../plan/index.ts";
 import type { Supply } from "../procedure/index.ts";
 import type { SupplyForecast, TurnBack } from "../supply/index.ts";
 import { limitingSupply, supplyForecast } from "../supply/index.ts";
@@ -31,6 +31,8 @@ export interface TurnBackState {
   readonly limiting: (SupplyState & { readonly redlineAt: Duration }) | null;
   /** The plan of the return if the work is broken off now; `null` when it cannot be told. */
   readonly returnPlan: ReturnPlan | null;
+  /** The state that bars the return; `null` when it can be told, or something else keeps it from that. */
+  readonly bar: ReturnBar | null;
   /** `null` when the return cannot be told, or when everybody outside is in and has nothing left to do. */
   readonly longestReturn: LongestReturn | null;
   /** `null` when no supply and no elapsed limit sets a turn-back time, or when the return cannot be told. */
@@ -59,6 +61,7 @@ export function turnBackState(state: WalkState): TurnBackState {
     supplies,
     limiting: limitingSupply(supplies),
     returnPlan,
+    bar: returnPlan === null ? returnBarAt(course, now) : null,
     longestReturn,
     // Without a known way back the turn-back time is unknown. Showing the limit itself would mislead the crew.
     turnBack: longestReturn && returnPlan && turnBackOf(course, returnPlan, supplies),

@@ -2,12 +2,13 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import { checkOutline } from "../../../src/core/check/index.ts";
 import type { Course } from "../../../src/core/course/index.ts";
-import { isReturnBarred, planOf, returnPlanAt } from "../../../src/core/plan/index.ts";
+import { planOf, returnBarAt, returnPlanAt } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import type { StateId, StepId } from "../../../src/core/units/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { alertsOf, turnBackState, walkStateAt } from "../../../src/core/walk/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute, minutes } from "../log-writer.ts";
 import { fileWith, procedureOf, step, task } from "../procedure-builder.ts";
 
@@ -64,13 +65,62 @@ describe("the way home with states", () => {
     const course = courseOf(file);
     expect(backAfter(course, "ev1-out")).toBe(5);
     expect(backAfter(course, "shut")).toBeNull();
-    expect(isReturnBarred(course, endOf(course, "shut"))).toBe(true);
-    expect(isReturnBarred(course, endOf(course, "ev1-out"))).toBe(false);
+    expect(returnBarAt(course, endOf(course, "shut"))).toMatchObject({
+      state: "hatch",
+      value: "open",
+      is: "closed",
+      step: "ev1-in",
+      crew: "ev1",
+      setBy: "open-hatch",
+    });
+    expect(returnBarAt(course, endOf(course, "ev1-out"))).toBeNull();
     const stuck = fileOf([SHUT, step("look", "ev1", 3, { at: "mast" })], [IN]);
     const findings = checkOutline(outlineOf(procedureOf(stuck)));
     const told = findings.filter(({ code }) => code === "time/no-return");
     expect(told.map(({ steps, message }) => [steps, message.key])).toEqual([
       [["bolt", "look"], "time/return-barred"],
+    ]);
+  });
+
+  it("[PLN6] [PRO13] says which state bars it, what needs it, and which step would have to set it", () => {
+    const barAfter = (work: FileStep[], closeout: FileStep[], id: string) => {
+      const course = courseOf(fileOf(work, closeout));
+      const bar = returnBarAt(course, endOf(course, id));
+      return bar && [bar.step, bar.crew, bar.state, bar.is, bar.setBy, inWords(bar.why)];
+    };
+    const live = step("live", "iv", 1, { after: ["bolt"], sets: { power: "on" } });
+    const stow = step("stow", "ev1", 2, { at: "mast", needs: { power: "off" } });
+    expect(barAfter([live], [stow, IN], "live")).toEqual([
+      "stow",
+      null,
+      "power",
+      "on",
+      null,
+      '"stow" needs power to be off, and it is on. No step sets that.',
+    ]);
+    // What would set it is work, which is left out on the way home.
+    const dark = step("dark", "iv", 1, { after: ["live", "bolt"], sets: { power: "off" } });
+    expect(barAfter([live, dark], [stow, IN], "live")?.slice(4)).toEqual([
+      "dark",
+      '"stow" needs power to be off, and it is on. "dark" would have to set that, and is no step of closeout, so it is left out on the way home.',
+    ]);
+    // Somebody without a step of closeout, and no way for them to a refuge.
+    expect(barAfter([SHUT], [step("seal", "iv", 1)], "shut")).toEqual([
+      null,
+      "ev1",
+      "hatch",
+      "closed",
+      "open-hatch",
+      'EV1’s way to a refuge needs hatch to be open, and it is closed. "open-hatch" would have to set that again: it is done, and no step of closeout does.',
+    ]);
+    // The step that would open the hatch is itself barred by the power: that is what has to be mended.
+    const reopen = step("reopen", "iv", 1, { needs: { power: "off" }, sets: { hatch: "open" } });
+    expect(barAfter([live, { ...SHUT, after: ["live"] }], [IN, reopen], "shut")?.slice(0, 5)).toEqual([
+      "reopen",
+      null,
+      "power",
+      "on",
+      null,
     ]);
   });
 
@@ -144,7 +194,12 @@ describe("the way home with states", () => {
     expect(at(7)).toEqual({ total: minutes(5), alerts: [] });
     log.enter("state.set", { state: "hatch" as StateId, value: "closed", reason: "It fell shut." }, 8);
     expect(at(9).total).toBeNull();
-    expect(at(9).alerts.map(({ level }) => level)).toEqual(["act-now"]);
+    expect(at(9).alerts.map(({ level, text }) => [level, inWords(text)])).toEqual([
+      [
+        "act-now",
+        'EV1: the way back is barred. EV1’s way to lock needs hatch to be open, and it is closed. "open-hatch" would have to set that again: it is done, and no step of closeout does.',
+      ],
+    ]);
     log.enter("state.set", { state: "hatch" as StateId, value: "open", reason: "It is open again." }, 10);
     expect(at(11)).toEqual({ total: minutes(5), alerts: [] });
   });
@@ -205,6 +260,6 @@ describe("the way home with states", () => {
     const pet = ends[pick % ends.length] ?? minutes(0);
     const [held, open] = [returnPlanAt(heeding, pet), returnPlanAt(free, pet)];
     if (held) expect(held.total).toBeGreaterThanOrEqual(open?.total ?? Number.POSITIVE_INFINITY);
-    if (!held && open) expect(isReturnBarred(heeding, pet)).toBe(true);
+    if (!held && open) expect(returnBarAt(heeding, pet)).not.toBeNull();
   });
 });

@@ -306,7 +306,7 @@ describe("the state document", () => {
       ignored: [],
       deviations: [],
       outstanding: [],
-      return: { seconds: null, turnBack: null },
+      return: { seconds: null, turnBack: null, broken: [], bar: null },
       alerts: [
         {
           level: "look-soon",

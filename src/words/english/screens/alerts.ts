@@ -2,6 +2,7 @@
 export const alertWords = {
   "alert/turn-back-passed": "The turn-back time has passed: it was {$at :clock}, {$ago :length} ago",
   "alert/turn-back-near": "The turn-back time is in {$time :length}, at {$at :clock}",
+  "alert/return-barred": "{$crew :list}: the way back is barred. {$why :message}",
   "alert/no-return": "{$crew :list}: no way back into a refuge fits any more, or none is known",
   "alert/no-forecast": "No forecast can be made: what is left does not fit any more",
   "alert/over-limit": "By the forecast what is left takes {$over :length} longer than the limit",

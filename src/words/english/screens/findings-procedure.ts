@@ -67,7 +67,20 @@ export const findingsOfProcedureWords = {
   "time/no-return":
     'Broken off at the end of "{$step}", PET {$at :clock}, the closeout fits no window any more, so no time to turn back can be told from there on.',
   "time/return-barred":
-    'Broken off at the end of "{$step}", PET {$at :clock}, a state that the way home needs does not have its value then, and no step of closeout sets it in time, so no time to turn back can be told from there on.',
+    'Broken off at the end of "{$step}", PET {$at :clock}, the way home is barred, so no time to turn back can be told from there on. {$why :message}',
+  "time/return-breaks": 'Broken off at the end of "{$step}", PET {$at :clock}: {$what :message}',
+  "return/bar": "{$need :message} {$setter :message}",
+  "return/step-needs": '"{$step}" needs {$state} to be {$value}, and it is {$is}.',
+  "return/way-needs": "{$crew}’s way to {$place} needs {$state} to be {$value}, and it is {$is}.",
+  "return/refuge-needs": "{$crew}’s way to a refuge needs {$state} to be {$value}, and it is {$is}.",
+  "return/set-by-none": "No step sets that.",
+  "return/set-by-closeout": '"{$step}" would have to set that, and cannot be done before.',
+  "return/set-by-left-out":
+    '"{$step}" would have to set that, and is no step of closeout, so it is left out on the way home.',
+  "return/set-by-done": '"{$step}" would have to set that again: it is done, and no step of closeout does.',
+  "return/done-late": 'On the way home "{$step}" is done {$over :length} later than its PET {$by :pet}.',
+  "return/started-late":
+    'On the way home "{$step}" starts more than {$within :margin} after "{$after}": {$over :length} too late.',
   "place/no-refuge":
     "No place is a refuge, so no time to turn back can be told. Mark the places where one is safe.",
   "place/no-way-home":

@@ -92,6 +92,7 @@ export const followPanelWords = {
   "panel/no-redline-planned": "no redline ahead, by the planned rate",
   "panel/redline-fitted": "redline at PET {$at :hour-minute}, by the last {$count :integer} readings",
   "panel/redline-planned": "redline at PET {$at :hour-minute}, by the planned rate",
+  "panel/return-barred": "The way home is barred, so no time to turn back can be told. {$why :message}",
   "panel/turn-back-limit":
     "Turn back by PET {#b}{$at :hour-minute}{/b}: set by the elapsed limit; {$who} needs {$way :length} from {$place} and {$closeout :length} of closeout.",
   "panel/turn-back-supply":

@@ -181,6 +181,7 @@ function row({ course, slack }: Timeline, planned: CourseStep): string[] {
     const waiting = { who: callOf(crew), time: minus(to, from) };
     if (on === null || "hold" in on) return words("cli/wait-none", waiting);
     if ("crew" in on) return words("cli/wait-crew", { ...waiting, crew: on.crew.map(callOf) });
+    if ("notBefore" in on) return words("cli/wait-not-before", { ...waiting, until: on.notBefore });
     if ("window" in on) return words("cli/wait-window", { ...waiting, window: on.window });
     return words("cli/wait-lag", { ...waiting, step: on.lag });
   });

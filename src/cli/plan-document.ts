@@ -1,4 +1,4 @@
-import type { CourseStep, Wait } from "../core/course/index.ts";
+import type { CourseStep, Wait, WaitOn } from "../core/course/index.ts";
 import { waitsBefore } from "../core/course/index.ts";
 import type { Plan, Timeline } from "../core/plan/index.ts";
 import { returnPlanAt, windowMargins } from "../core/plan/index.ts";
@@ -51,8 +51,12 @@ export interface PlanDocument {
  * left out.
  */
 export function waitDocument({ crew, from, to, on }: Wait) {
-  const what: object = on === null ? {} : "crew" in on ? { crew: on.crew } : on;
-  return { crew, seconds: inSeconds(to - from), on: what };
+  return { crew, seconds: inSeconds(to - from), on: on === null ? {} : causeDocument(on) };
+}
+
+function causeDocument(on: WaitOn): object {
+  if ("crew" in on) return { crew: on.crew };
+  return "notBefore" in on ? { notBefore: inSeconds(on.notBefore) } : on;
 }
 
 /**

@@ -115,6 +115,8 @@ function holdUpWords(outline: Outline, holdUp: HoldUp): string {
   switch (holdUp.kind) {
     case "crew":
       return words("cli/waits-crew", { crew: callOf(outline, holdUp.crew), step: holdUp.step });
+    case "notBefore":
+      return words("cli/waits-not-before", { until: holdUp.until });
     case "window":
       return words("cli/waits-window", { window: holdUp.window, until: holdUp.until });
     case "lag":

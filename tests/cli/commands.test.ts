@@ -155,6 +155,20 @@ describe("plan", () => {
     expect(document.steps.map(({ id }) => id)).toEqual(["a", "b", "meet", "long", "extra"]);
   });
 
+  it("[PLN3] [PRO17] names the PET before which a step does not start as what a wait is for", async () => {
+    const set = fileWith([step("a", "ev1", 5), step("call", "ev1", 1, { notBefore: "PT20M" })], {
+      format: "tetherline.procedure/2",
+    });
+    const file = scratch.write("set.procedure.json", JSON.stringify(set));
+    const { steps } = json((await tetherline("plan", file, "--json")).out) as unknown as {
+      steps: { waits: unknown }[];
+    };
+    expect(steps[1]?.waits).toEqual([{ crew: "ev1", seconds: 900, on: { notBefore: 1200 } }]);
+    expect((await tetherline("plan", file)).out).toContain(
+      "EV1 15 min until PET 0:20:00, before which it does not start",
+    );
+  });
+
   it("[PLN5] [PRO17] has the share of samples that break each bound, in words and as a document", async () => {
     const bound = fileWith(
       [

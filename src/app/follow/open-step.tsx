@@ -150,7 +150,8 @@ function isOnlyEarly({ waitingHere, entry }: StepRow): boolean {
     waitingHere.length === entry.performers.length &&
     waitingHere.every(
       ({ waitingOn }) =>
-        waitingOn.length > 0 && waitingOn.every(({ kind }) => kind === "lag" || kind === "window"),
+        waitingOn.length > 0 &&
+        waitingOn.every(({ kind }) => kind === "lag" || kind === "notBefore" || kind === "window"),
     )
   );
 }

@@ -30,6 +30,10 @@ function waitMessage(
       ? message("parts/wait-window", { window, pet })
       : message("parts/wait-window-utc", { window, pet, at });
   }
+  if (wait.kind === "notBefore")
+    return at === null
+      ? message("parts/wait-not-before", { pet })
+      : message("parts/wait-not-before-utc", { pet, at });
   return at === null ? message("parts/wait-lag", { pet }) : message("parts/wait-lag-utc", { pet, at });
 }
 

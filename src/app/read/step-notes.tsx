@@ -107,6 +107,7 @@ function waitText(outline: Outline, { crew: id, from, to, on }: Wait): string {
   }
   if ("lag" in on)
     return words("read/waits-after", { crew, time, step: outline.step(on.lag)?.number ?? on.lag });
+  if ("notBefore" in on) return words("read/waits-until", { crew, time, at: on.notBefore });
   if ("hold" in on) return words("read/waits-for-hold", { crew, time });
   return words("read/waits-for", { crew, time, what: callsOf(outline, on.crew) });
 }

@@ -47,6 +47,7 @@ const forCrew = (outline: Outline, crew: readonly CrewId[]) =>
 export function waitedFor(outline: Outline, on: CausedWait["on"]): string {
   if ("crew" in on) return forCrew(outline, on.crew);
   if ("lag" in on) return words("review/wait-lag", { step: outline.step(on.lag)?.number ?? on.lag });
+  if ("notBefore" in on) return words("review/wait-not-before", { at: on.notBefore });
   return "window" in on
     ? words("review/wait-window", { window: windowLabel(outline, on.window) })
     : words("review/wait-hold");

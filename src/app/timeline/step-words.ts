@@ -21,6 +21,7 @@ export function waitReason(outline: Outline, on: Wait["on"]): string {
     const window = outline.procedure.windows.find(({ id }) => id === on.window);
     return words("timeline/wait-for", { what: window?.label ?? on.window });
   }
+  if ("notBefore" in on) return words("timeline/wait-not-before", { at: on.notBefore });
   if ("lag" in on) return words("timeline/wait-lag", { step: outline.step(on.lag)?.number ?? on.lag });
   return on.crew.length > 0
     ? words("timeline/wait-for", { what: callsOf(outline, byLane(outline, on.crew)) })

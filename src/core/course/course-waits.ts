@@ -9,12 +9,13 @@ import { holdUpsOf } from "./hold-ups.ts";
 
 /**
  * What somebody waits for: other crew members (with the step whose completion ends the wait), a lag after a step, a
- * window, or a hold.
+ * window, the PET before which the step does not start, or a hold.
  */
 export type WaitOn =
   | { readonly crew: readonly CrewId[]; readonly step: StepId }
   | { readonly lag: StepId }
   | { readonly window: WindowId }
+  | { readonly notBefore: Duration }
   | { readonly hold: true };
 
 /** A time, longer than zero, during which a crew member is idle before a step, in PET. */
@@ -34,7 +35,8 @@ const known = new WeakMap<Course, readonly Wait[]>();
  * Every wait of a course ([PLN3]), lane by lane and in order of time. A wait is the gap in a lane between one step and
  * the next, divided where its reason changes. While predecessors hold the step back, the reason is the predecessor that
  * does so longest, its lag included: first its performers until it is complete, then the lag. The time after that
- * belongs to a hold while one is in force, and otherwise to a window. Skipped steps end no wait.
+ * belongs to a hold while one is in force, then to the PET before which the step does not start, and otherwise to a
+ * window. Skipped steps end no wait.
  */
 export function waitsOf(course: Course): readonly Wait[] {
   const kept = known.get(course);
@@ -97,11 +99,12 @@ function bindingAt(waiting: Waiting, at: Duration): { readonly on: WaitOn | null
     .flatMap((one) => bindingsOf(course, crew, one))
     .reduce<Binding | null>((most, one) => (most && !isLater(one, most) ? most : one), null);
   if (last) return last;
-  const gate = holdUps.find((one) => one.kind === "hold" || one.kind === "window");
+  const gate = holdUps.find(({ kind }) => kind === "hold" || kind === "notBefore" || kind === "window");
   const nextHold = course.holds.find(({ start }) => start > at)?.start ?? next.start;
   if (gate?.kind === "hold") return { on: { hold: true }, until: gate.until ?? next.start };
-  if (gate) return { on: { window: gate.window }, until: gate.until < nextHold ? gate.until : nextHold };
-  return { on: null, until: nextHold };
+  if (gate?.kind !== "notBefore" && gate?.kind !== "window") return { on: null, until: nextHold };
+  const on = gate.kind === "window" ? { window: gate.window } : { notBefore: gate.until };
+  return { on, until: gate.until < nextHold ? gate.until : nextHold };
 }
 
 /** A predecessor that holds a step back until it is complete and its lag has passed. */
@@ -195,13 +198,19 @@ function situationAt({ course, lanes, crew, next }: Waiting, at: Duration): Situ
   };
 }
 
-/** The hold in force at a PET. Without one, the window that keeps the step from starting then, by its likely duration. */
+/**
+ * The hold in force at a PET. Without one, the PET before which the step does not start, and after that the window that
+ * keeps it from starting, by its likely duration. A step that did start before its PET did not wait for it.
+ */
 function closedGateAt(course: Course, next: CourseStep, at: Duration): ClosedGate | null {
   const { outline, holds, windows, whereabouts } = course;
   const hold = holds.find(({ start, finish }) => start <= at && (finish === null || at < finish));
   if (hold) return { kind: "hold", since: hold.start, until: hold.finish };
   const entry = outline.step(next.step);
   if (!entry) return null;
+  const { notBefore } = entry.step;
+  if (notBefore !== undefined && notBefore > at && notBefore <= next.start)
+    return { kind: "notBefore", until: notBefore };
   const likely = whereabouts.times[entry.index]?.likely ?? NO_TIME;
   const closed = closedWindowAt(at, likely, entry.step.within, windows);
   return closed && { kind: "window", ...closed };

@@ -17,13 +17,15 @@ export type HoldUp =
     }
   | { readonly kind: "lag"; readonly step: StepId; readonly until: Duration }
   | { readonly kind: "hold"; readonly since: Duration; readonly until: Duration | null }
+  /** The step does not start before this PET ([PRO17]). */
+  | { readonly kind: "notBefore"; readonly until: Duration }
   | { readonly kind: "window"; readonly window: WindowId; readonly until: Duration };
 
 /** A crew member who keeps a step from starting. */
 export type CrewHoldUp = Extract<HoldUp, { readonly kind: "crew" }>;
 
-/** A hold or a window that keeps a step from starting when no crew member and no earlier step does. */
-export type ClosedGate = Extract<HoldUp, { readonly kind: "hold" | "window" }>;
+/** A hold, a set PET or a window that keeps a step from starting when no crew member and no earlier step does. */
+export type ClosedGate = Extract<HoldUp, { readonly kind: "hold" | "notBefore" | "window" }>;
 
 /**
  * What is known of a walk or a plan at one moment, as far as it affects whether a step may start. Steps are positions
@@ -48,7 +50,7 @@ export interface Situation {
    */
   undecided(entry: OutlineStep): { readonly decision: DecisionId; readonly until: Duration | null } | null;
   /**
-   * The hold or window that is closed once everything else allows the step. Called only when no crew member is waited
+   * The hold, set PET or window that is in the way once everything else allows the step. Called only when no crew member is waited
    * for.
    */
   closedGate(step: number): ClosedGate | null;
@@ -56,7 +58,7 @@ export interface Situation {
 
 /**
  * Everything that keeps a step from starting at the moment of a situation ([PLN3], [WLK3]): first the crew members
- * whose steps are not complete, then lags that are still running, then a hold or a window. Empty when the step may
+ * whose steps are not complete, then lags that are still running, then a hold, a set PET or a window. Empty when the step may
  * start. Plan, forecast, walk and review all take the reason for a wait from here.
  */
 export function holdUpsOf(situation: Situation, step: number, at: Duration): readonly HoldUp[] {

@@ -49,11 +49,17 @@ function timeCovered(steps: readonly CourseStep[]): Duration {
   return total as Duration;
 }
 
+function kindOf(on: CausedWait["on"]): WaitTotal["on"] {
+  if ("crew" in on) return { crew: [...on.crew].sort() };
+  if ("lag" in on) return "lag";
+  if ("notBefore" in on) return "not-before";
+  return "window" in on ? "window" : "hold";
+}
+
 function addedUp(waits: readonly CausedWait[]): WaitTotal[] {
   const sums = new Map<string, WaitTotal>();
   for (const { on, from, to } of waits) {
-    const kind =
-      "crew" in on ? { crew: [...on.crew].sort() } : "lag" in on ? "lag" : "window" in on ? "window" : "hold";
+    const kind = kindOf(on);
     const key = JSON.stringify(kind);
     sums.set(key, { on: kind, time: ((sums.get(key)?.time ?? 0) + to - from) as Duration });
   }

@@ -118,7 +118,11 @@ function stepDocument(outline: Outline, review: StepReview, say: Say) {
       finish: seconds(review.finishDifference),
       time: seconds(review.timeDifference),
     },
-    waits: review.waits.map(({ crew, from, to, on }) => ({ crew, seconds: inSeconds(to - from), on })),
+    waits: review.waits.map(({ crew, from, to, on }) => ({
+      crew,
+      seconds: inSeconds(to - from),
+      on: "notBefore" in on ? { notBefore: inSeconds(on.notBefore) } : on,
+    })),
     outOfOrder: review.outOfOrder,
     skipReason: review.ending === "skipped" ? say(review.skipReason) : null,
     reopened: review.reopened.map(({ at, reason }) => ({ at: formatInstant(at), reason })),
@@ -154,6 +158,7 @@ export function waitMessage(outline: Outline, on: CausedWait["on"]): Message {
     return message("review/cause-crew", { crew });
   }
   if ("lag" in on) return message("review/cause-lag", { step: on.lag });
+  if ("notBefore" in on) return message("review/cause-not-before", { at: on.notBefore });
   return "window" in on
     ? message("review/cause-window", { window: on.window })
     : message("review/cause-hold");

@@ -120,7 +120,7 @@ export type CausedWait = Wait & { readonly on: NonNullable<Wait["on"]> };
 
 /** The total time for which a lane waited on one cause during the walk. */
 export interface WaitTotal {
-  readonly on: { readonly crew: readonly CrewId[] } | "lag" | "window" | "hold";
+  readonly on: { readonly crew: readonly CrewId[] } | "lag" | "not-before" | "window" | "hold";
   readonly time: Duration;
 }
 

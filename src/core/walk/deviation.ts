@@ -5,6 +5,8 @@ import type { Instant, RecordId, StepId, WindowId } from "../units/index.ts";
 export type EarlyMark =
   /** The time after `step` was still running, and is over at `until`. */
   | { readonly kind: "lag-not-over"; readonly step: StepId; readonly until: Instant }
+  /** The step does not start before `until` ([PRO17]). */
+  | { readonly kind: "time-not-reached"; readonly until: Instant }
   /** The step fits the window only from `until` on; `null` when it fits none of its windows any more. */
   | { readonly kind: "window-not-over"; readonly window: WindowId; readonly until: Instant | null }
   /** A hold was in force since `since`. */

@@ -22,6 +22,9 @@ export function earlyMarks(ledger: Ledger, entry: OutlineStep, at: Instant): rea
     const until = finish === null ? null : later(finish, lag);
     if (until !== null && until > at) found.push({ kind: "lag-not-over", step: predecessor, until });
   }
+  const { notBefore } = entry.step;
+  const set = notBefore === undefined ? at : later(ledger.petZero ?? ledger.opened.at, notBefore);
+  if (set > at) found.push({ kind: "time-not-reached", until: set });
   const start = earliestStart(ledger, entry, readyAt(ledger, entry));
   const [window] = entry.step.within;
   if (start === null) {
@@ -44,6 +47,8 @@ export function earlyText(early: EarlyMark): Message {
   switch (early.kind) {
     case "lag-not-over":
       return message("walk/done-in-lag", { step: early.step });
+    case "time-not-reached":
+      return message("walk/done-before-time");
     case "window-not-over":
       return early.until === null
         ? message("walk/done-outside-windows", { window: early.window })

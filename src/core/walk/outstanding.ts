@@ -125,6 +125,7 @@ const owedRound = (watch: { readonly id: WatchId; readonly do: string }, due: Du
 const LISTED: ReadonlySet<Outstanding["kind"]> = new Set<Outstanding["kind"]>([
   "record-out-of-range",
   "lag-not-over",
+  "time-not-reached",
   "window-not-over",
   "hold-not-over",
 ]);

@@ -75,6 +75,8 @@ function waitDocument(holdUp: HoldUp): object {
       return { crew: holdUp.crew, step: holdUp.step };
     case "lag":
       return { lag: holdUp.step, until: inSeconds(holdUp.until) };
+    case "notBefore":
+      return { notBefore: inSeconds(holdUp.until) };
     case "window":
       return { window: holdUp.window, until: inSeconds(holdUp.until) };
     case "hold":

@@ -174,6 +174,7 @@ const UNDONE: ReadonlySet<Deviation["kind"]> = new Set<Deviation["kind"]>([
   "skipped",
   "out-of-order",
   "lag-not-over",
+  "time-not-reached",
   "window-not-over",
   "hold-not-over",
 ]);

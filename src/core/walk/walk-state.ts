@@ -167,8 +167,8 @@ class ExpectedSituation extends LedgerSituation {
   }
 
   /**
-   * Returns the hold in force, or the closed window, that blocks a step after everything before it allows it to
-   * start. Returns `null` when there is neither.
+   * Returns the hold in force, the PET that has not come, or the closed window, that blocks a step after everything
+   * before it allows it to start. Returns `null` when there is none of them.
    */
   override closedGate(step: number): ClosedGate | null {
     const entry = this.network.outline.steps[step];
@@ -178,6 +178,8 @@ class ExpectedSituation extends LedgerSituation {
     const start = earliestStart(ledger, entry, ready);
     const pet = (instant: Instant) => between(ledger.petZero ?? ledger.opened.at, instant);
     if (start?.hold) return { kind: "hold", since: pet(start.hold.from), until: null };
+    const { notBefore } = entry.step;
+    if (notBefore !== undefined && notBefore > pet(this.#at)) return { kind: "notBefore", until: notBefore };
     if (!start?.window || start.at <= this.#at) return null;
     const likely = ledger.whereabouts.times[entry.index]?.likely ?? NO_TIME;
     // One window after the other, from when everything else let the step start, as in the waits of a course.

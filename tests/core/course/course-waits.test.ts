@@ -93,6 +93,36 @@ describe("why somebody waits", () => {
     expect(flownWaits(log, 200, "call")).toEqual(expected);
   });
 
+  it("[PLN3] [PRO17] [WLK3] [REV1] is the PET before which a step does not start, in plan, forecast, walk and review", () => {
+    const set = (within: string[]) =>
+      fileWith([step("a", "ev1", 5), step("call", "iv", 5, { after: ["a"], notBefore: "PT20M", within })], {
+        format: "tetherline.procedure/2",
+        windows: [{ id: "day", kind: "listed", spans: [{ from: "PT30M", to: "PT60M" }] }],
+      });
+    const expected = [
+      { crew: "iv", time: minutes(5), on: { crew: ["ev1"], step: "a" } },
+      { crew: "iv", time: minutes(15), on: { notBefore: minutes(20) } },
+      { crew: "iv", time: minutes(10), on: { window: "day" } },
+    ];
+    const plan = planOf(outlineOf(procedureOf(set(["day"])))).timeline;
+    expect(plan && plainWaits(waitsBefore(plan.course, "call" as StepId))).toEqual(expected);
+    const log = LogWriter.started(set(["day"])).done(["a", 5]);
+    const forecast = forecastOf(log.ledger, minute(6));
+    expect(forecast && plainWaits(waitsBefore(forecast, "call" as StepId))).toEqual(expected);
+    const nowOn = (at: number) => walkStateAt(log.ledger, minute(at)).lanes[2]?.waitingOn;
+    expect(nowOn(6)).toEqual([{ kind: "notBefore", until: minutes(20) }]);
+    expect(nowOn(20)).toEqual([{ kind: "window", window: "day", until: minutes(30) }]);
+    log.done(["call", 36]);
+    expect(flownWaits(log, 40, "call")).toEqual(expected);
+    // A hold in force is told first. Whoever began before the PET did not wait for it.
+    const held = LogWriter.started(set([])).done(["a", 5]).enter("hold.called", { reason: "looking" }, 6);
+    expect(walkStateAt(held.ledger, minute(25)).lanes[2]?.waitingOn.map(({ kind }) => kind)).toEqual([
+      "hold",
+    ]);
+    const early = LogWriter.started(set([])).done(["a", 5], ["call", 12]);
+    expect(flownWaits(early, 40, "call").map(({ on }) => on)).toEqual([{ crew: ["ev1"], step: "a" }, null]);
+  });
+
   it("[PLN3] is the person's before the hold's where both last at once: timeline and review agree", () => {
     const log = LogWriter.started(FILE)
       .done(["b", 3])

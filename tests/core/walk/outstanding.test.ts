@@ -98,6 +98,21 @@ describe("what is outstanding", () => {
     expect(deviationsIn(log, 13)).toEqual([]);
   });
 
+  it("[OFF2] [PRO17] is the PET before which a step does not start, and remains a deviation", () => {
+    const set = fileWith([step("call", "iv", 2, { notBefore: "PT20M" })], {
+      format: "tetherline.procedure/2",
+    });
+    const log = LogWriter.started(set).done(["call", 12]);
+    expect(owedAt(log, 13)).toEqual([["time-not-reached", "call", 12, 20]]);
+    expect(owedAt(log, 20)).toEqual([]);
+    expect(deviationsIn(log, 21)).toEqual([
+      ["time-not-reached", "call", "Done before the PET before which it does not start"],
+    ]);
+    expect(deviationsIn(LogWriter.started(set).done(["call", 20]), 21)).toEqual([]);
+    log.enter("step.reopened", { step: "call", reason: "too early" }, 22);
+    expect(deviationsIn(log, 23)).toEqual([]);
+  });
+
   it("[OFF2] is a window until it lets the step; one that does not come again is a deviation only", () => {
     const log = LogWriter.started(FILE).done(["call", 30]);
     expect(owedAt(log, 31)).toEqual([["window-not-over", "call", 30, 60]]);

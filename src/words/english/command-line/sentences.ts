@@ -148,6 +148,7 @@ export const sentenceWords = {
   "cli/wait-none": "{$who} {$time :length}",
   "cli/wait-crew": "{$who} {$time :length} for {$crew :list style=chained}",
   "cli/wait-window": "{$who} {$time :length} for window {$window}",
+  "cli/wait-not-before": "{$who} {$time :length} until PET {$until :clock}, before which it does not start",
   "cli/wait-lag": "{$who} {$time :length} for the lag after {$step}",
   "cli/procedure-errors":
     ".input {$count :integer} .match $count one {{{$file} has {$count} error, first {$first}}} * {{{$file} has {$count} errors, first {$first}}}",
@@ -211,6 +212,7 @@ export const sentenceWords = {
   "cli/kind-watch-not-kept": "watch-not-kept",
   "cli/kind-reason-not-given": "reason-not-given",
   "cli/kind-lag-not-over": "lag-not-over",
+  "cli/kind-time-not-reached": "time-not-reached",
   "cli/kind-window-not-over": "window-not-over",
   "cli/kind-hold-not-over": "hold-not-over",
   "cli/kind-closed-outside": "closed-outside",
@@ -242,6 +244,7 @@ export const sentenceWords = {
   "cli/column-action": "Action",
   "cli/column-waits-on": "Waits on",
   "cli/waited-lag": "lag",
+  "cli/waited-not-before": "a set PET",
   "cli/waited-window": "window",
   "cli/waited-hold": "hold",
   "cli/waited-crew": "{$crew :list style=chained}",
@@ -270,6 +273,7 @@ export const sentenceWords = {
     "Forecast finish {$finish :finish form=second}, {$margin :margin} within the elapsed limit",
   "cli/waits-crew": "{$crew} ({$step})",
   "cli/waits-window": "window {$window} until {$until :clock}",
+  "cli/waits-not-before": "PET {$until :clock}, before which it does not start",
   "cli/waits-lag": "the lag after {$step} until {$until :clock}",
   "cli/waits-hold": "the hold since {$since :clock}",
 } as const;

@@ -24,6 +24,7 @@ export const readWords = {
   "read/waits": "{$crew} waits {$time :length}",
   "read/waits-for-hold": "{$crew} waits {$time :length} for the hold",
   "read/waits-for": "{$crew} waits {$time :length} for {$what}",
+  "read/waits-until": "{$crew} waits {$time :length} until PET {$at :pet}, before which it does not start",
   "read/waits-after": "{$crew} waits {$time :length} after step {$step}",
   "read/get-ahead": "get-ahead: only if time allows",
   "read/closeout": "on the way home, however early",

@@ -14,6 +14,7 @@ export const reviewTableWords = {
   "review/kind-watch-not-kept": "watch not kept",
   "review/kind-reason-not-given": "no reason given",
   "review/kind-lag-not-over": "done too early",
+  "review/kind-time-not-reached": "done before its time",
   "review/kind-window-not-over": "done outside its window",
   "review/kind-hold-not-over": "done during a hold",
   "review/kind-closed-outside": "closed with somebody outside",

@@ -41,6 +41,7 @@ export const timelineWords = {
   "timeline/wait-hold": "for the hold",
   "timeline/wait-for": "for {$what}",
   "timeline/wait-lag": "for the time after {$step}",
+  "timeline/wait-not-before": "until PET {$at :pet}, before which it does not start",
   "timeline/wait-step-before": "for the step before",
   "timeline/step": "Step {$number}",
   "timeline/together": "together",

@@ -10,6 +10,7 @@ export const walkWords = {
   "walk/done-before": 'Done before "{$step}"',
   "walk/done-before-because": 'Done before "{$step}": {$reason}',
   "walk/done-in-lag": 'Done before the time after "{$step}" was over',
+  "walk/done-before-time": "Done before the PET before which it does not start",
   "walk/done-before-window": 'Done before the window "{$window}" let it',
   "walk/done-outside-windows": 'Done outside the window "{$window}"',
   "walk/done-in-hold": "Done during a hold",

@@ -34,6 +34,8 @@ export const partsWords = {
   "parts/wait-window-utc": "{$window} at {$pet :hour-minute} ({$at :utc form=time-minute} UTC)",
   "parts/wait-lag": "time to pass until {$pet :hour-minute}",
   "parts/wait-lag-utc": "time to pass until {$pet :hour-minute} ({$at :utc form=time-minute} UTC)",
+  "parts/wait-not-before": "its time, PET {$pet :pet}",
+  "parts/wait-not-before-utc": "its time, PET {$pet :pet} ({$at :utc form=time-minute} UTC)",
   "parts/wait-hold": "the hold to be lifted",
   "parts/no-plan": "no plan",
   "parts/on-plan": "on plan",

@@ -4,7 +4,7 @@ export type { Network, Precedence } from "./network.ts";
 export { deadlockFinding, networkOf } from "./network.ts";
 export type { Race, Races } from "./races.ts";
 export { MOST_RACES, racesOf } from "./races.ts";
-export type { StateSetting, StateTurns } from "./state-turns.ts";
+export type { StateSetting, StatesNow, StateTurns } from "./state-turns.ts";
 export { stateTurnsOf } from "./state-turns.ts";
 export type { UnmetNeed } from "./unmet-needs.ts";
 export { unmetNeeds } from "./unmet-needs.ts";

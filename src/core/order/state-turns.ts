@@ -1,4 +1,4 @@
-import type { StateId } from "../units/index.ts";
+import type { StateId, StepId } from "../units/index.ts";
 import type { HappensBefore } from "./happens-before.ts";
 import { turnsOf } from "./turns.ts";
 
@@ -19,11 +19,21 @@ export interface StateTurns {
   settings(state: StateId): readonly (StateSetting & { readonly by: number })[];
 }
 
-/** The states that the steps in a happens-before relation set. A step sets its states when it is done. */
-export function stateTurnsOf(order: HappensBefore): StateTurns {
+/** How the states of a walk stand: their values, and which steps are complete, so that they set nothing any more. */
+export interface StatesNow {
+  readonly values: ReadonlyMap<StateId, string>;
+  isComplete(step: number): boolean;
+}
+
+/**
+ * The states that the steps in a happens-before relation set. A step sets its states when it is done. Before the first
+ * of them a state has its `start`; in a walk it has the value that it has `now`, and only what is not complete sets any.
+ */
+export function stateTurnsOf(order: HappensBefore, now: StatesNow | null = null): StateTurns {
   const { outline } = order.network;
-  const turns = turnsOf(order, ({ sets }) => Object.keys(sets ?? {}) as StateId[]);
-  const starts = new Map(outline.procedure.states.map(({ id, start }) => [id, start]));
+  const isOver = (id: StepId) => now?.isComplete(outline.step(id)?.index ?? -1) === true;
+  const turns = turnsOf(order, ({ id, sets }) => (isOver(id) ? [] : (Object.keys(sets ?? {}) as StateId[])));
+  const starts = new Map(outline.procedure.states.map(({ id, start }) => [id, now?.values.get(id) ?? start]));
   const settingOf = (state: StateId, by: number | null): StateSetting => ({
     value: (by === null ? starts.get(state) : outline.steps[by]?.step.sets?.[state]) ?? "",
     by,

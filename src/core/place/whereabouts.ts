@@ -1,5 +1,5 @@
 import { message } from "../../words/index.ts";
-import type { Network } from "../order/index.ts";
+import type { Network, StatesNow } from "../order/index.ts";
 import type { CrewMember, Finding, Outline, OutlineStep, StepTime } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import type { Duration, PlaceId } from "../units/index.ts";
@@ -42,11 +42,11 @@ export function isPlaced({ station, start }: CrewMember): boolean {
 /**
  * Follows every lane of a network from its `start` through the steps that name a place ([PRO7]), and works out the
  * durations of translations. A route with `needs` is a way only for a step before which its states are as it needs in
- * every order that the network allows ([PRO13]).
+ * every order that the network allows ([PRO13]). In a walk `now` says how the states stand, from which it goes on.
  */
-export function whereaboutsOf(network: Network): Whereabouts {
+export function whereaboutsOf(network: Network, now: StatesNow | null = null): Whereabouts {
   const { outline, activity, lanes } = network;
-  const open = openRoutes(network);
+  const open = openRoutes(network, now);
   const from = outline.steps.map(({ performers }): (PlaceId | null)[] => performers.map(() => null));
   const findings: Finding[] = [];
   for (const [lane, indices] of lanes.entries()) {

@@ -12,6 +12,7 @@ import { returnAlerts, supplyAlerts } from "./return-alerts.ts";
 import type { TurnBackState } from "./turn-back-state.ts";
 import { turnBackState } from "./turn-back-state.ts";
 import type { WalkState } from "./walk-state.ts";
+import { wayAlerts } from "./way-alerts.ts";
 
 /**
  * Returns every alert that holds in a walk at the instant of its state, the most urgent first, and those of one level
@@ -33,6 +34,7 @@ export function alertsOf(
     ...holdAlerts(ledger),
     ...decisionAlerts(ledger),
     ...itemAlerts(ledger),
+    ...wayAlerts(state),
     ...overtimeAlerts(ledger, pet),
   ]
     .map((alert) => withSeen(ledger.alerts, alert, pet))

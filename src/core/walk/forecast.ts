@@ -1,18 +1,28 @@
 import type { Course, CourseStep } from "../course/index.ts";
-import type { Network, Precedence } from "../order/index.ts";
+import type { Network, Precedence, StatesNow } from "../order/index.ts";
 import type { Plan } from "../plan/index.ts";
 import { notBeforeOf, planOf } from "../plan/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import { withoutTasks } from "../procedure/index.ts";
 import type { Duration, Instant, StepId, TaskId } from "../units/index.ts";
-import { later, NO_TIME, plus } from "../units/index.ts";
+import { later, longest, NO_TIME, plus } from "../units/index.ts";
 import { earliestFit } from "../window/index.ts";
 import { basePlanOf } from "./base-plan.ts";
 import type { Ledger } from "./ledger.ts";
 import { isComplete } from "./ledger.ts";
 import type { WalkScenario } from "./scenario-cache.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
+import { stateValuesOf } from "./state-values.ts";
 import { completeStep, courseOf, inWork, petAt } from "./walk-course.ts";
+
+/** How the states stand by the entries so far. */
+function statesNow(ledger: Ledger): StatesNow {
+  const { outline } = ledger.inForce;
+  return {
+    values: stateValuesOf(ledger),
+    isComplete: (index) => isComplete(ledger, outline.steps[index]?.step.id as StepId),
+  };
+}
 
 /** Which tasks a forecast supposes to be done. */
 export interface TaskChoice {
@@ -39,7 +49,7 @@ function forecastScenario(
     return !getAhead || choice.kept.has(task.id) || task.steps.some(({ id }) => isComplete(ledger, id));
   };
   const leftOut = outline.steps.flatMap((entry) => (isIn(entry) ? [] : [entry.step.id]));
-  const scenario = walkScenarioOf(outline, ledger.outcomes, new Set(leftOut));
+  const scenario = walkScenarioOf(outline, ledger.outcomes, new Set(leftOut), statesNow(ledger));
   return { ...scenario, network: linkedOverComplete(ledger, scenario.network) };
 }
 
@@ -86,7 +96,9 @@ function begunAt(ledger: Ledger, petZero: Instant, at: Instant, choice: TaskChoi
   for (const { index, step } of network.outline.steps) {
     if (!network.activity.active[index]) continue;
     const started = working.get(step.id);
-    const likely = whereabouts.times[index]?.likely ?? NO_TIME;
+    // A way that opened after somebody set out on a longer one does not make theirs shorter.
+    const set = ledger.whereabouts.times[index]?.likely ?? NO_TIME;
+    const likely = longest(whereabouts.times[index]?.likely ?? NO_TIME, set);
     const begun =
       completeStep(ledger, step.id) ??
       (started === undefined ? null : stepInWork(step.id, petAt(ledger, started), likely, now));

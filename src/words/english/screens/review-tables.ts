@@ -82,6 +82,7 @@ export const reviewTableWords = {
   "review/alert-record": "value outside its limits",
   "review/alert-watch": "watch due",
   "review/alert-hold": "hold",
+  "review/alert-way": "way closed by a state",
   "review/alert-overtime": "step beyond its high time",
   "review/alert-limit": "limit",
   "review/alert-forecast": "no forecast",

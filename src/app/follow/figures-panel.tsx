@@ -1,10 +1,11 @@
+import { lightMessage } from "../../core/light/index.ts";
 import type { Outcome, Risk } from "../../core/plan/index.ts";
-import { outlookOf } from "../../core/plan/index.ts";
+import { lightFrom, outlookOf } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { Fact } from "../parts/index.ts";
 import type { NextChange } from "./next-change.ts";
@@ -21,6 +22,8 @@ interface FiguresPanelProps {
 /** The figures of the bar in full: each with the others of its kind, and with what it comes from. */
 export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanelProps) {
   const { ledger, plan, forecast, pet } = state;
+  const { light: source } = ledger.opened;
+  const light = source && lightFrom(source, ledger.petZero ?? ledger.opened.plannedStart ?? now);
   const limit = ledger.inForce.outline.procedure.limits.elapsed;
   const outlook = outlookOf(
     limit ?? null,
@@ -69,6 +72,7 @@ export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanel
         <>
           <h3>{words("panel/windows-title")}</h3>
           <p>{words("panel/window-next", { window: change.title, when: change.words })}</p>
+          {light && <p className="hint">{inWords(lightMessage(light))}</p>}
         </>
       )}
       <p className="hint">{words("follow/advises")}</p>

@@ -1,2 +1,3 @@
 export { ContactTimes } from "./contact-times.tsx";
 export { LightAndStart } from "./light-and-start.tsx";
+export { type ProcedureLight, useProcedureLight } from "./use-procedure-light.ts";

@@ -9,10 +9,11 @@ import { HORIZON } from "../../core/window/index.ts";
 import { words } from "../../words/index.ts";
 import { LightField } from "./light-field.tsx";
 import { StartScanChart } from "./start-scan-chart.tsx";
+import type { ProcedureLight } from "./use-procedure-light.ts";
 
 interface LightAndStartProps {
   readonly outline: Outline;
-  readonly choice: RecordedLight | null;
+  readonly source: ProcedureLight;
   readonly start: Instant;
   readonly onStart: (start: Instant) => void;
 }
@@ -28,7 +29,8 @@ function sourceOf(choice: RecordedLight) {
 }
 
 /** Fields for the source of day and night and the instant of PET 0, with a chart of the best starts. */
-export function LightAndStart({ outline, choice, start, onStart }: LightAndStartProps) {
+export function LightAndStart({ outline, source: chosen, start, onStart }: LightAndStartProps) {
+  const { choice } = chosen;
   const day = (Math.floor(useDeferredValue(start) / DAY) * DAY) as Instant;
   const light = useMemo(() => {
     const source = choice && sourceOf(choice);
@@ -51,7 +53,7 @@ export function LightAndStart({ outline, choice, start, onStart }: LightAndStart
           }}
         />
       </label>
-      <LightField at={start} />
+      <LightField at={start} source={chosen} />
       {scan && (
         <StartScanChart
           outline={outline}

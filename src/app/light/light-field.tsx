@@ -5,17 +5,18 @@ import type { Instant } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import "./light.css";
-import { chooseLight, useLightChoice } from "../session/index.ts";
+import { chooseLight } from "../session/index.ts";
+import type { ProcedureLight } from "./use-procedure-light.ts";
 
 /** The types of file that may hold an orbit. */
 const ORBIT_FILES = ".json,.xml,.kvn,.omm,.tle,.txt,application/json,application/xml,text/plain";
 
 /**
  * A field for choosing the source of day and night: an orbit file, or a site on the surface. The choice is kept for
- * later walks of this device.
+ * later walks of this device. It says whether the source in use comes with the procedure, and goes back to that one.
  */
-export function LightField({ at }: { readonly at: Instant }) {
-  const choice = useLightChoice();
+export function LightField({ at, source }: { readonly at: Instant; readonly source: ProcedureLight }) {
+  const { choice, isBundled, takeBundled, takeOff } = source;
   const [problem, setProblem] = useState<string | null>(null);
   const light = choice && lightFrom(choice, at);
   const pick = async () => {
@@ -35,15 +36,21 @@ export function LightField({ at }: { readonly at: Instant }) {
   return (
     <section className="light-field" aria-label={words("light/day-and-night")}>
       <p>{light ? inWords(lightMessage(light)) : words("light/not-known")}</p>
+      {isBundled && <p>{words("light/comes-along")}</p>}
       {light?.spans === null && <p>{words("light/decays")}</p>}
       <div role="status">{problem !== null && <p>{problem}</p>}</div>
       <div className="panel-acts">
         <button type="button" className="plain-button" onClick={() => void pick()}>
           {words("light/choose-orbit")}
         </button>
-        {choice && (
-          <button type="button" className="plain-button" onClick={() => chooseLight(null)}>
-            {words("light/forget")}
+        {takeOff && (
+          <button type="button" className="plain-button" onClick={takeOff}>
+            {words(isBundled ? "light/take-off" : "light/forget")}
+          </button>
+        )}
+        {takeBundled && (
+          <button type="button" className="plain-button" onClick={takeBundled}>
+            {words("light/take-along")}
           </button>
         )}
       </div>

@@ -9,11 +9,11 @@ import { words } from "../../words/index.ts";
 import type { FitSubject } from "../fit/index.ts";
 import { FitPanel } from "../fit/index.ts";
 import { HelpButton } from "../help/index.ts";
-import { ContactTimes, LightAndStart } from "../light/index.ts";
+import { ContactTimes, LightAndStart, useProcedureLight } from "../light/index.ts";
 import { BesidePage } from "../panel/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
-import { chooseStart, printAddress, useLightChoice, useServices, useStartChoice } from "../session/index.ts";
+import { chooseStart, printAddress, useServices, useStartChoice } from "../session/index.ts";
 import { revisionsOf, useProcedureText, useRevisions } from "../shelf/index.ts";
 import { freeRevision, WhatIf } from "../what-if/index.ts";
 
@@ -28,9 +28,10 @@ export function PlanPage() {
   const [asksFit, setAsksFit] = useState(false);
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
-  const choice = useLightChoice();
+  const source = useProcedureLight(procedure);
+  const { choice } = source;
   const [nextHour] = useState(() => (Math.ceil(now() / HOUR) * HOUR) as Instant);
-  const start = useStartChoice(procedure) ?? nextHour;
+  const start = useStartChoice(procedure) ?? source.start ?? nextHour;
   const settled = useDeferredValue(start);
   const options = useMemo(
     () => ({ start: settled, light: choice && lightFrom(choice, settled) }),
@@ -94,7 +95,7 @@ export function PlanPage() {
               <ContactTimes file={read.file} onFile={(changed) => void save(changed)} />
               <LightAndStart
                 outline={plan.outline}
-                choice={choice}
+                source={source}
                 start={start}
                 onStart={(next) => chooseStart(procedure, next)}
               />

@@ -2,16 +2,17 @@ import { useMemo, useState } from "react";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
 import { words } from "../../words/index.ts";
+import { useProcedureLight } from "../light/index.ts";
 import { PrintSheet } from "../print/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
-import { startInQuery, useLightChoice, useServices } from "../session/index.ts";
+import { startInQuery, useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
 /** The printable page of a procedure. The document is outside Ionic's pages, so that it prints in full. */
 export function PrintPage({ procedure }: { readonly procedure: string }) {
   const { now } = useServices();
   const { text, isRead } = useProcedureText(procedure);
-  const choice = useLightChoice();
+  const { choice } = useProcedureLight(procedure);
   const [start] = useState(() => startInQuery(window.location.search));
   const options = useMemo(
     () => ({ start, light: choice && start !== null ? lightFrom(choice, start) : null }),

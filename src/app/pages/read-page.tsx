@@ -5,8 +5,9 @@ import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
+import { useProcedureLight } from "../light/index.ts";
 import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
-import { printAddress, useLightChoice, useStartChoice } from "../session/index.ts";
+import { printAddress, useStartChoice } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
 /** The page for reading one procedure as prepared. */
@@ -14,8 +15,8 @@ export function ReadPage() {
   const { procedure = "" } = useParams();
   const { text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
-  const start = useStartChoice(procedure);
-  const choice = useLightChoice();
+  const { choice, start: ownStart } = useProcedureLight(procedure);
+  const start = useStartChoice(procedure) ?? ownStart;
   const options = useMemo(
     () => ({ start, light: choice && start !== null ? lightFrom(choice, start) : null }),
     [start, choice],

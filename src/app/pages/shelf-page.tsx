@@ -9,8 +9,9 @@ import { newWalkId } from "../../io/device/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
-import { currentLightChoice, useServices } from "../session/index.ts";
+import { currentLightChoice, isLightOff, useServices } from "../session/index.ts";
 import {
+  bundledLight,
   procedureText,
   type ShelfActions,
   ShelfView,
@@ -39,7 +40,8 @@ export function ShelfPage() {
       const file = JSON.parse(text) as ProcedureFile;
       const at = now();
       const walk = newWalkId(at);
-      const light = currentLightChoice();
+      const bundled = isLightOff(key) ? null : await bundledLight(key).catch(() => null);
+      const light = currentLightChoice() ?? bundled?.light;
       await store.log.append(walk, [
         {
           name: "walk.opened",

@@ -1,6 +1,7 @@
 export { storedFollower, storeFollower } from "./follower-role.ts";
 export { jumpDraft } from "./jump-draft.ts";
 export { chooseLight, currentLightChoice } from "./light-choice.ts";
+export { isLightOff, setLightOff, watchLightOff } from "./light-off.ts";
 export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";

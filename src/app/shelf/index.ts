@@ -1,3 +1,4 @@
+export { type BundledLight, bundledLight } from "./bundled-light.ts";
 export type { ProcedureSummary } from "./procedure-summary.ts";
 export { procedureText } from "./procedure-text.ts";
 export { type ShelfActions, ShelfView, type TakenOff } from "./shelf-view.tsx";

@@ -1,9 +1,10 @@
-import { fireEvent, render, screen } from "@testing-library/react";
+import { fireEvent, render, renderHook, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { useState } from "react";
 import { beforeEach, describe, expect, it } from "vitest";
-import { LightAndStart } from "../../../src/app/light/index.ts";
-import { chooseLight, currentLightChoice, useLightChoice } from "../../../src/app/session/index.ts";
+import { LightAndStart, useProcedureLight } from "../../../src/app/light/index.ts";
+import { chooseLight, currentLightChoice, setLightOff } from "../../../src/app/session/index.ts";
+import { bundledLight } from "../../../src/app/shelf/index.ts";
 import { lightFrom, planOf } from "../../../src/core/plan/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import { formatInstant, hourMinuteText } from "../../../src/core/units/index.ts";
@@ -18,11 +19,12 @@ const outline = outlineFrom([step("leave", "ev1", 10), step("weld", "ev1", 20, {
   limits: { elapsed: "PT1H" },
 });
 
-function Page() {
+function Page({ procedure = "mine" }: { readonly procedure?: string }) {
   const [start, setStart] = useState(START);
+  const source = useProcedureLight(procedure);
   return (
     <>
-      <LightAndStart outline={outline} choice={useLightChoice()} start={start} onStart={setStart} />
+      <LightAndStart outline={outline} source={source} start={start} onStart={setStart} />
       <output>{formatInstant(start)}</output>
     </>
   );
@@ -38,6 +40,43 @@ const finishAt = (start: Instant) => {
 beforeEach(() => {
   localStorage.clear();
   chooseLight(null);
+  setLightOff(BUNDLED, false);
+});
+
+const BUNDLED = "example-osier-ranging-head";
+
+describe("the orbit that comes with a procedure", () => {
+  it("[LGT2] is there at once, says where it comes from, and can be taken off and taken again", async () => {
+    const { result, rerender } = renderHook(({ key }) => useProcedureLight(key), {
+      initialProps: { key: BUNDLED },
+    });
+    await waitFor(() => expect(result.current.isBundled).toBe(true));
+    expect(result.current.start).toBe(Date.UTC(2031, 3, 2, 9));
+    const light = result.current.choice && lightFrom(result.current.choice, Date.UTC(2031, 3, 2, 9) as Instant);
+    expect(light?.spans?.darkness.length).toBeGreaterThan(10);
+    render(<Page procedure={BUNDLED} />);
+    expect(await screen.findByText(/This orbit comes with the procedure/)).toBeVisible();
+    expect(screen.getByText(/OSIER PLATFORM/)).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "Take it off" }));
+    expect(screen.getByText(/Day and night are not known/)).toBeVisible();
+    // It stays off when the page is opened anew.
+    rerender({ key: "mine" });
+    rerender({ key: BUNDLED });
+    await waitFor(() => expect(result.current.takeBundled).not.toBeNull());
+    expect(result.current).toMatchObject({ choice: null, start: null, takeOff: null });
+    await userEvent.click(screen.getByRole("button", { name: "Use the orbit that comes with the procedure" }));
+    expect(screen.getByText(/OSIER PLATFORM/)).toBeVisible();
+  });
+
+  it("[LGT2] comes after what the reader chose, and other procedures have none", async () => {
+    chooseLight({ orbit: ORBIT });
+    render(<Page procedure={BUNDLED} />);
+    expect(await screen.findByRole("button", { name: /^Use the orbit that comes/ })).toBeVisible();
+    expect(screen.getByText(/TLE of object 25544/)).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "Forget it" }));
+    expect(screen.getByText(/OSIER PLATFORM/)).toBeVisible();
+    await expect(bundledLight("example-osier-pool-rehearsal")).resolves.toBeNull();
+  });
 });
 
 describe("light and start", () => {

@@ -45,6 +45,10 @@ export const planWords = {
   "light/decays": "By this element set the orbit decays within a day: the times cannot be used.",
   "light/choose-orbit": "Choose an orbit file",
   "light/forget": "Forget it",
+  "light/comes-along":
+    "This orbit comes with the procedure. It is invented, like the procedure; choose another one, or take it off.",
+  "light/take-off": "Take it off",
+  "light/take-along": "Use the orbit that comes with the procedure",
   "light/site": "A site on the surface",
   "light/latitude": "Latitude, ° north",
   "light/longitude": "Longitude, ° east",

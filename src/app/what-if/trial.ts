@@ -8,9 +8,11 @@ import type { Change, Finding, Outline, ProcedureFile } from "../../core/procedu
 import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
 import type { CrewId, DecisionId, Duration, StepId, TaskId } from "../../core/units/index.ts";
 import { formatDuration } from "../../core/units/index.ts";
+import type { Rearranged } from "./rearranged.ts";
+import { movesOf, NOT_REARRANGED, shiftsOf, swappedFields } from "./rearranged.ts";
 
 /** What the reader tries out on a plan, without changing its file. */
-export interface Trial {
+export interface Trial extends Rearranged {
   /** The likely durations to try. */
   readonly times: ReadonlyMap<StepId, Duration>;
   /** The performers to try. */
@@ -30,6 +32,7 @@ export const AS_WRITTEN = 100;
 
 /** The trial that changes nothing. */
 export const NO_TRIAL: Trial = {
+  ...NOT_REARRANGED,
   times: new Map(),
   performers: new Map(),
   dropped: new Set(),
@@ -39,9 +42,8 @@ export const NO_TRIAL: Trial = {
 };
 
 /** True when the trial changes nothing. */
-export function isEmpty({ times, performers, dropped, broughtIn, outcomes, pace }: Trial): boolean {
-  const sizes = [times, performers, dropped, broughtIn, outcomes].map(({ size }) => size);
-  return sizes.every((size) => size === 0) && pace === AS_WRITTEN;
+export function isEmpty({ pace, ...tried }: Trial): boolean {
+  return Object.values(tried).every(({ size }) => size === 0) && pace === AS_WRITTEN;
 }
 
 /** The changes that a trial makes. Low and high durations keep their ratio to the likely duration. */
@@ -51,6 +53,7 @@ export function changesOf(trial: Trial, outline: Outline): Change[] {
     const { decide } = step;
     const expect = decide && trial.outcomes.get(decide.id);
     const by = trial.performers.get(step.id);
+    const pair = trial.swapped.get(task.id);
     // A duration that is tried for a step itself is the one that it takes, whatever the pace.
     const likely =
       trial.times.get(step.id) ??
@@ -58,6 +61,7 @@ export function changesOf(trial: Trial, outline: Outline): Change[] {
     const set = {
       ...(likely === undefined ? {} : { time: timeOf(step.time, likely) }),
       ...(by ? { by: [...by] } : {}),
+      ...(pair ? swappedFields(by ? { ...step, by: [...by] } : step, pair, outline) : {}),
       ...(expect === undefined ? {} : { decide: { ...decide, expect } }),
     };
     return Object.keys(set).length === 0 ? [] : [{ change: step.id, set }];
@@ -68,7 +72,15 @@ export function changesOf(trial: Trial, outline: Outline): Change[] {
   const ofGetAheads = outline.procedure.tasks.flatMap(({ id }): Change[] =>
     trial.broughtIn.has(id) ? [{ change: id, list: "tasks", set: { priority: "essential" } }] : [],
   );
-  return [...ofTasks, ...ofGetAheads, ...ofRoutes(trial.pace, outline), ...ofSteps];
+  // Tasks are moved before any is left out, since one may stand behind one that is.
+  return [
+    ...movesOf(trial),
+    ...ofTasks,
+    ...ofGetAheads,
+    ...ofRoutes(trial.pace, outline),
+    ...shiftsOf(trial, outline),
+    ...ofSteps,
+  ];
 }
 
 const atPace = (time: Duration, pace: number) => (Math.ceil((time * pace) / 100_000) * 1000) as Duration;

@@ -6,6 +6,8 @@ import { minus } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, Worded } from "../parts/index.ts";
+import { RearrangeFields } from "./rearrange-fields.tsx";
+import { rearrangedWords } from "./rearranged-words.ts";
 import type { Trial, TrialResult } from "./trial.ts";
 import { AS_WRITTEN, findingsOf, isEmpty, NO_TRIAL } from "./trial.ts";
 import "./what-if.css";
@@ -28,7 +30,7 @@ interface WhatIfPanelProps {
 }
 
 /**
- * Shows the effect of a longer step, of other performers or of a task left out. The file stays as it is until the
+ * Shows the effect of a longer step, of other performers, and of tasks left out or rearranged. The file stays as it is until the
  * change is saved as a revision of its own.
  */
 export function WhatIfPanel(props: WhatIfPanelProps) {
@@ -72,6 +74,7 @@ export function WhatIfPanel(props: WhatIfPanelProps) {
         </fieldset>
         <Pace trial={trial} onTrial={onTrial} />
         <Decisions outline={outline} trial={trial} onTrial={onTrial} />
+        <RearrangeFields outline={outline} trial={trial} onTrial={onTrial} />
       </div>
       {!empty && <Changed {...props} />}
       <div className="panel-acts">
@@ -289,6 +292,7 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
     ...outline.procedure.tasks
       .filter(({ id }) => trial.broughtIn.has(id))
       .map(({ title }) => words("what-if/task-brought-in", { task: title })),
+    ...rearrangedWords(trial, outline),
     ...[...trial.outcomes].map(([decision, outcome]) => words("what-if/decided", { decision, outcome })),
     ...(trial.pace === AS_WRITTEN ? [] : [words("what-if/pace", { pace: trial.pace })]),
   ];

@@ -109,6 +109,54 @@ describe("what if", () => {
     expect(FILE.revision).toBe("C");
   });
 
+  it("[CHG1] [PLN1] a task is tried behind another, and two people the other way round in one", async () => {
+    show();
+    await userEvent.selectOptions(panel().getByRole("combobox", { name: "Move the task" }), "1 Task one");
+    await userEvent.selectOptions(panel().getByRole("combobox", { name: "To stand" }), "2 Task two");
+    await userEvent.click(panel().getByRole("button", { name: "Move it there" }));
+    expect(panel().getByText(/^Tried: “Task one” stands behind “Task two”\.$/)).toBeVisible();
+    await userEvent.selectOptions(panel().getByRole("combobox", { name: "In the task" }), "1 Task one");
+    await userEvent.click(panel().getByRole("button", { name: "Swap them" }));
+    expect(panel().getByText(/EV1 and EV2 change places in “Task one”/)).toBeVisible();
+    await userEvent.click(panel().getByRole("button", { name: "Swap them" }));
+    expect(panel().queryByText(/change places/)).toBeNull();
+    await userEvent.selectOptions(panel().getByRole("combobox", { name: "The other one" }), "EV1");
+    expect(panel().getByRole("button", { name: "Swap them" })).toBeDisabled();
+    // This file has no windows.
+    expect(panel().queryByText("Windows earlier or later")).toBeNull();
+  });
+
+  it("[CHG1] [PLN1] a window is tried so many minutes later", async () => {
+    const file = fileWith([step("call", "ev1", 5, { within: ["pass"] })], {
+      windows: [
+        { id: "pass", label: "Pass", kind: "listed", spans: [{ from: "PT10M", to: "PT30M" }] },
+        { id: "day", kind: "daylight" },
+      ],
+    });
+    const own = outlineOf(procedureOf(file));
+    render(
+      <WhatIf
+        file={file}
+        plan={planOf(own)}
+        options={{}}
+        findings={checkOutline(own)}
+        revision="B"
+        onSave={() => {}}
+      >
+        <p>between</p>
+      </WhatIf>,
+    );
+    const field = panel().getByRole("spinbutton", { name: /^Pass, minutes later/ });
+    fireEvent.change(field, { target: { value: "12" } });
+    expect(outcome()).toHaveTextContent("Tried: finish 0:27 (12 min later)");
+    expect(panel().getByText(/Pass comes 12 min later/)).toBeVisible();
+    fireEvent.change(field, { target: { value: "-8" } });
+    expect(outcome()).toHaveTextContent("Tried: finish 0:07 (8 min earlier)");
+    fireEvent.change(field, { target: { value: "9999" } });
+    expect(field).toHaveValue(-8);
+    expect(panel().getByText(/move with the start/)).toBeVisible();
+  });
+
   it("[CHK4] all tasks left out: no plan, and still the way back", async () => {
     show();
     for (const name of [/Task one/, /Task two/])

@@ -1,10 +1,11 @@
 import type { Checked, CheckOptions } from "../core/check/index.ts";
+import type { Site } from "../core/light/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError, watchFiles } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { mendOf, patchFor } from "./mend.ts";
-import { lightFromFile } from "./orbit-file.ts";
+import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import { checkedFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -23,6 +24,8 @@ export interface CheckArguments {
   readonly start?: Instant;
   /** A file with the orbit's elements, for day and night from `start` on. */
   readonly orbit?: string;
+  /** Ground sites for the windows of contact. */
+  readonly site: readonly Site[];
   /** Print the mend of this finding, counted from 1, instead of the findings. */
   readonly mend?: number;
   /** Check again whenever a file changes. */
@@ -44,14 +47,15 @@ async function printMend(
 /** `check`: lists the findings of each file. A file that cannot be read does not stop the others from being checked. */
 export async function checkCommand(
   files: readonly string[],
-  { json = false, mend, watch = false, start, orbit }: CheckArguments,
+  { json = false, mend, watch = false, start, orbit, site }: CheckArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
-  const options = { start: start ?? null, light: await lightFromFile(orbit, start) };
+  const options = { start: start ?? null, light: await lightFromFile(orbit, start, site) };
   if (mend !== undefined) return printMend(files, mend, options, terminal);
   if (watch) {
     const again = {
       json,
+      site,
       ...(start === undefined ? {} : { start }),
       ...(orbit === undefined ? {} : { orbit }),
     };
@@ -63,6 +67,7 @@ export async function checkCommand(
     try {
       const one = await checkedFile(file, options);
       checked.push({ file, checked: one });
+      if (one.procedure) tellContact(file, one.procedure, options.light, terminal);
       if (status === EXIT.fine && hasErrors(one.findings)) status = EXIT.findings;
     } catch (error) {
       if (!(error instanceof UnusableFileError)) throw error;

@@ -1,5 +1,6 @@
 import type { CourseStep } from "../core/course/index.ts";
 import { waitsBefore } from "../core/course/index.ts";
+import type { Site } from "../core/light/index.ts";
 import type { Plan, Timeline } from "../core/plan/index.ts";
 import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
@@ -7,7 +8,7 @@ import type { Instant } from "../core/units/index.ts";
 import { clockText, formatInstant, minus, ofSeconds } from "../core/units/index.ts";
 import { words } from "../words/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
-import { lightFromFile } from "./orbit-file.ts";
+import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { planDocument } from "./plan-document.ts";
 import { findingSentence, procedureFile } from "./read-input.ts";
@@ -23,6 +24,8 @@ export interface PlanArguments {
   readonly decide: readonly string[];
   readonly getAheads?: boolean;
   readonly orbit?: string;
+  /** Ground sites for the windows of contact. */
+  readonly site: readonly Site[];
   /** The number of times that durations are sampled. */
   readonly samples: number;
   readonly seed: number;
@@ -32,17 +35,18 @@ export interface PlanArguments {
 /** `plan`: earliest and latest times of every step, waits and the critical path. */
 export async function planCommand(
   file: string,
-  { start, decide, getAheads = false, orbit, samples, seed, json = false }: PlanArguments,
+  { start, decide, getAheads = false, orbit, site, samples, seed, json = false }: PlanArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
   const { outline, read } = await procedureFile(file);
   const outcomes = outcomesFrom(outline, decide);
-  const light = await lightFromFile(orbit, start);
+  const light = await lightFromFile(orbit, start, site);
   const plan = planOf(outline, { outcomes, start: start ?? null, light, getAheads });
   const risk = riskDocument(plan, samples, seed);
   const findings = read.locate(plan.findings);
   const document = { ...planDocument(plan, findings), risk };
   terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : inWords(plan, risk));
+  tellContact(file, outline.procedure, light, terminal);
   for (const one of findings) {
     terminal.err(`${words(`cli/of-finding-${one.level}`, { file, finding: findingSentence(one) })}\n`);
   }

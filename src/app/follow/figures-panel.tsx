@@ -5,6 +5,7 @@ import type { Instant } from "../../core/units/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
+import { contactMessage } from "../../core/window/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { Fact } from "../parts/index.ts";
@@ -25,6 +26,7 @@ export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanel
   const { light: source } = ledger.opened;
   const light = source && lightFrom(source, ledger.petZero ?? ledger.opened.plannedStart ?? now);
   const limit = ledger.inForce.outline.procedure.limits.elapsed;
+  const contact = light && contactMessage(ledger.inForce.outline.procedure, light);
   const outlook = outlookOf(
     limit ?? null,
     plan.timeline?.course.finish ?? null,
@@ -73,6 +75,7 @@ export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanel
           <h3>{words("panel/windows-title")}</h3>
           <p>{words("panel/window-next", { window: change.title, when: change.words })}</p>
           {light && <p className="hint">{inWords(lightMessage(light))}</p>}
+          {contact && <p className="hint">{inWords(contact)}</p>}
         </>
       )}
       <p className="hint">{words("follow/advises")}</p>

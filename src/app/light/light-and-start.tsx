@@ -1,7 +1,6 @@
 import { useDeferredValue, useMemo } from "react";
-import { lightFor, readOrbit } from "../../core/light/index.ts";
-import type { RecordedLight } from "../../core/plan/index.ts";
-import { scanStarts } from "../../core/plan/index.ts";
+import { lightFor } from "../../core/light/index.ts";
+import { lightSourceOf, scanStarts } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant, plus } from "../../core/units/index.ts";
@@ -21,19 +20,12 @@ interface LightAndStartProps {
 const DAY = 86_400_000 as Duration;
 const MINUTE = 60_000 as Duration;
 
-/** The light source for scanning a day; `null` when the orbit file is refused. */
-function sourceOf(choice: RecordedLight) {
-  if ("site" in choice) return { kind: "site" as const, site: { ...choice.site, mask: 0 } };
-  const { elements } = readOrbit(choice.orbit);
-  return elements && { kind: "orbit" as const, elements };
-}
-
 /** Fields for the source of day and night and the instant of PET 0, with a chart of the best starts. */
 export function LightAndStart({ outline, source: chosen, start, onStart }: LightAndStartProps) {
   const { choice } = chosen;
   const day = (Math.floor(useDeferredValue(start) / DAY) * DAY) as Instant;
   const light = useMemo(() => {
-    const source = choice && sourceOf(choice);
+    const source = choice && lightSourceOf(choice);
     return source && lightFor(source, day, plus(DAY, HORIZON));
   }, [choice, day]);
   const scan = useMemo(
@@ -53,7 +45,7 @@ export function LightAndStart({ outline, source: chosen, start, onStart }: Light
           }}
         />
       </label>
-      <LightField at={start} source={chosen} />
+      <LightField procedure={outline.procedure} at={start} source={chosen} />
       {scan && (
         <StartScanChart
           outline={outline}

@@ -1,11 +1,14 @@
 import { useState } from "react";
 import { lightMessage, readOrbit } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
+import type { Procedure } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
+import { contactMessage } from "../../core/window/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import "./light.css";
 import { chooseLight } from "../session/index.ts";
+import { ContactSites } from "./contact-sites.tsx";
 import type { ProcedureLight } from "./use-procedure-light.ts";
 
 /** The types of file that may hold an orbit. */
@@ -15,10 +18,20 @@ const ORBIT_FILES = ".json,.xml,.kvn,.omm,.tle,.txt,application/json,application
  * A field for choosing the source of day and night: an orbit file, or a site on the surface. The choice is kept for
  * later walks of this device. It says whether the source in use comes with the procedure, and goes back to that one.
  */
-export function LightField({ at, source }: { readonly at: Instant; readonly source: ProcedureLight }) {
-  const { choice, isBundled, takeBundled, takeOff } = source;
+export function LightField({
+  procedure,
+  at,
+  source,
+}: {
+  readonly procedure: Procedure;
+  readonly at: Instant;
+  readonly source: ProcedureLight;
+}) {
+  const { choice, sites, isBundled, takeBundled, takeOff } = source;
   const [problem, setProblem] = useState<string | null>(null);
   const light = choice && lightFrom(choice, at);
+  const hasOrbit = choice !== null && "orbit" in choice;
+  const contact = light && contactMessage(procedure, light);
   const pick = async () => {
     const [file] = await pickFiles(ORBIT_FILES);
     if (!file) return;
@@ -36,6 +49,7 @@ export function LightField({ at, source }: { readonly at: Instant; readonly sour
   return (
     <section className="light-field" aria-label={words("light/day-and-night")}>
       <p>{light ? inWords(lightMessage(light)) : words("light/not-known")}</p>
+      {contact && <p>{inWords(contact)}</p>}
       {isBundled && <p>{words("light/comes-along")}</p>}
       {light?.spans === null && <p>{words("light/decays")}</p>}
       <div role="status">{problem !== null && <p>{problem}</p>}</div>
@@ -55,6 +69,7 @@ export function LightField({ at, source }: { readonly at: Instant; readonly sour
         )}
       </div>
       <SiteForm />
+      {hasOrbit && <ContactSites sites={sites} />}
     </section>
   );
 }

@@ -1,13 +1,24 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import type { Site } from "../../core/light/index.ts";
 import type { RecordedLight } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { chooseLight, isLightOff, setLightOff, useLightChoice, watchLightOff } from "../session/index.ts";
+import {
+  chooseLight,
+  contactSites,
+  isLightOff,
+  lightChoice,
+  setLightOff,
+  watchLightOff,
+  withSites,
+} from "../session/index.ts";
 import { type BundledLight, bundledLight } from "../shelf/index.ts";
 
 /** Where day and night of a procedure come from on this device. */
 export interface ProcedureLight {
   /** What the reader chose, or else what comes with the procedure; `null` for neither. */
   readonly choice: RecordedLight | null;
+  /** The ground sites for contact, which count with an orbit. */
+  readonly sites: readonly Site[];
   /** True for an orbit that comes with the procedure. */
   readonly isBundled: boolean;
   /** The start that this orbit was made for; `null` while another source is in use. */
@@ -23,7 +34,8 @@ export interface ProcedureLight {
  * that comes with the procedure, which can be taken off.
  */
 export function useProcedureLight(procedure: string): ProcedureLight {
-  const chosen = useLightChoice();
+  const chosen = useSyncExternalStore(lightChoice.watch, lightChoice.current);
+  const sites = useSyncExternalStore(contactSites.watch, contactSites.current);
   const isOff = useSyncExternalStore(watchLightOff, () => isLightOff(procedure));
   const [found, setFound] = useState<{ readonly of: string; readonly bundled: BundledLight | null } | null>(
     null,
@@ -42,9 +54,10 @@ export function useProcedureLight(procedure: string): ProcedureLight {
   const bundled = found?.of === procedure ? found.bundled : null;
   return useMemo((): ProcedureLight => {
     const isBundled = chosen === null && !isOff && bundled !== null;
-    const choice = chosen ?? (isBundled ? bundled.light : null);
+    const choice = withSites(chosen ?? (isBundled ? bundled.light : null), sites);
     return {
       choice,
+      sites,
       isBundled,
       start: isBundled ? bundled.start : null,
       takeBundled:
@@ -54,8 +67,7 @@ export function useProcedureLight(procedure: string): ProcedureLight {
               chooseLight(null);
               setLightOff(procedure, false);
             },
-      takeOff:
-        choice === null ? null : () => (isBundled ? setLightOff(procedure, true) : chooseLight(null)),
+      takeOff: choice === null ? null : () => (isBundled ? setLightOff(procedure, true) : chooseLight(null)),
     };
-  }, [chosen, isOff, bundled, procedure]);
+  }, [chosen, sites, isOff, bundled, procedure]);
 }

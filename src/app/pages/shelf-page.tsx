@@ -9,7 +9,7 @@ import { newWalkId } from "../../io/device/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
-import { currentLightChoice, isLightOff, useServices } from "../session/index.ts";
+import { contactSites, isLightOff, lightChoice, useServices, withSites } from "../session/index.ts";
 import {
   bundledLight,
   procedureText,
@@ -41,7 +41,7 @@ export function ShelfPage() {
       const at = now();
       const walk = newWalkId(at);
       const bundled = isLightOff(key) ? null : await bundledLight(key).catch(() => null);
-      const light = currentLightChoice() ?? bundled?.light;
+      const light = withSites(lightChoice.current() ?? bundled?.light ?? null, contactSites.current());
       await store.log.append(walk, [
         {
           name: "walk.opened",

@@ -3,6 +3,7 @@ import { lightMessage } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
+import { contactMessage } from "../../core/window/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import "../parts/index.ts";
 import { CommentField } from "./comment-field.tsx";
@@ -34,6 +35,7 @@ export function ReviewView({ review, clocks, onExport, onComment = null }: Revie
   const end = endOf(review);
   const hasBegun = petZero !== null && review.steps.some(({ actual }) => actual !== null);
   const light = opened.light && petZero !== null ? lightFrom(opened.light, petZero) : null;
+  const contact = light && contactMessage(outline.procedure, light);
   const names = outline.crew.flatMap(({ id, call }) => {
     const name = opened.names.get(id);
     return name ? [`${call} ${name}`] : [];
@@ -51,6 +53,7 @@ export function ReviewView({ review, clocks, onExport, onComment = null }: Revie
           ].join(" · ")}
         </p>
         {light && <p className="hint">{inWords(lightMessage(light))}</p>}
+        {contact && <p className="hint">{inWords(contact)}</p>}
         <fieldset className="review-exports">
           <legend className="heard-only">{words("review/export")}</legend>
           {EXPORTS.map((kind) => (

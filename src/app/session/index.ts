@@ -1,13 +1,20 @@
 export { storedFollower, storeFollower } from "./follower-role.ts";
 export { jumpDraft } from "./jump-draft.ts";
-export { chooseLight, currentLightChoice } from "./light-choice.ts";
-export { isLightOff, setLightOff, watchLightOff } from "./light-off.ts";
+export {
+  chooseLight,
+  chooseSites,
+  contactSites,
+  isLightOff,
+  lightChoice,
+  setLightOff,
+  watchLightOff,
+  withSites,
+} from "./light-choice.ts";
 export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";
 export { chooseStart, printAddress, startInQuery, useStartChoice } from "./start-choice.ts";
 export { useClockJumps } from "./use-clock-jumps.ts";
-export { useLightChoice } from "./use-light-choice.ts";
 export { beatsOf, useSeconds } from "./use-seconds.ts";
 export { useStoreStatus } from "./use-store-status.ts";
 export { type OpenedWalk, useWalkSession } from "./use-walk-session.ts";

@@ -1,54 +1,40 @@
+import type { Site } from "../../core/light/index.ts";
 import type { RecordedLight } from "../../core/plan/index.ts";
-import { Listeners } from "../../core/units/index.ts";
+import { StoredChoice } from "./stored-choice.ts";
 
-const STORED_AS = "tetherline.light";
-const listeners = new Listeners();
+/** The source of day and night chosen on this device; `null` when none is chosen. */
+export const lightChoice = new StoredChoice<RecordedLight | null>("tetherline.light", null);
 
-let known: { readonly text: string | null; readonly choice: RecordedLight | null } = {
-  text: null,
-  choice: null,
-};
+const NO_SITES: readonly Site[] = [];
 
-function stored(): string | null {
-  try {
-    return localStorage.getItem(STORED_AS);
-  } catch {
-    return known.text;
-  }
+/** The ground sites chosen on this device, for contact by whatever orbit is in use. */
+export const contactSites = new StoredChoice<readonly Site[]>("tetherline.sites", NO_SITES);
+
+const NOTHING_OFF: readonly string[] = [];
+
+/** The procedures, by their key on the shelf, whose own orbit the reader has taken off. */
+const lightsOff = new StoredChoice<readonly string[]>("tetherline.light.off", NOTHING_OFF);
+
+/** True when the reader has taken off the orbit that comes with a procedure, by its key on the shelf. */
+export const isLightOff = (procedure: string): boolean => lightsOff.current().includes(procedure);
+
+/** Takes the orbit that comes with a procedure off on this device, or puts it back. */
+export function setLightOff(procedure: string, isOff: boolean): void {
+  const others = lightsOff.current().filter((key) => key !== procedure);
+  lightsOff.choose(isOff ? [...others, procedure] : others.length > 0 ? others : NOTHING_OFF);
 }
 
-/**
- * The source of day and night chosen on this device; `null` when none is chosen. It is the same object until the choice
- * changes.
- */
-export function currentLightChoice(): RecordedLight | null {
-  const text = stored();
-  if (text !== known.text) known = { text, choice: choiceOf(text) };
-  return known.choice;
-}
-
-function choiceOf(text: string | null): RecordedLight | null {
-  if (text === null) return null;
-  try {
-    // Only values that were read and found valid are stored, and every user of the value reads it again.
-    return JSON.parse(text) as RecordedLight;
-  } catch {
-    return null;
-  }
-}
+/** Calls back when the orbit of some procedure is taken off or put back; returns a function that ends that. */
+export const watchLightOff = lightsOff.watch;
 
 /** Stores the source for later plans and walks of this device, or removes it. */
-export function chooseLight(choice: RecordedLight | null): void {
-  const text = choice && JSON.stringify(choice);
-  known = { text, choice };
-  try {
-    if (text === null) localStorage.removeItem(STORED_AS);
-    else localStorage.setItem(STORED_AS, text);
-  } catch {
-    // Without a store the choice lasts for this visit.
-  }
-  listeners.tell();
-}
+export const chooseLight = (choice: RecordedLight | null): void => lightChoice.choose(choice);
 
-/** Calls back after each change; returns a function that ends the subscription. */
-export const watchLightChoice = listeners.add;
+/** Stores the ground sites for later plans and walks of this device. */
+export const chooseSites = (sites: readonly Site[]): void =>
+  contactSites.choose(sites.length > 0 ? sites : NO_SITES);
+
+/** A source with the ground sites of this device; they count with an orbit only. */
+export function withSites(light: RecordedLight | null, sites: readonly Site[]): RecordedLight | null {
+  return light === null || "site" in light || sites.length === 0 ? light : { ...light, sites };
+}

@@ -1,23 +1,8 @@
 import { message } from "../../words/index.ts";
 import type { Plan } from "../plan/index.ts";
-import type { Finding, Outline } from "../procedure/index.ts";
+import type { Finding } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
-import type { WindowId } from "../units/index.ts";
-
-/** Matches what people call a window in which the ground can be heard. */
-const CONTACT = /\b(?:aos|comms?|communications?|contact|coverage)\b/i;
-
-/** The listed windows of contact: those that a step with the ground must lie in, and those that are called so. */
-function contactWindows({ procedure, steps }: Outline, isOnGround: (lane: number) => boolean): WindowId[] {
-  const named = new Set(
-    steps.flatMap(({ step, performers }) => (performers.some(isOnGround) ? step.within : [])),
-  );
-  return procedure.windows
-    .filter(
-      ({ id, kind, label = "" }) => kind === "listed" && (named.has(id) || CONTACT.test(`${id} ${label}`)),
-    )
-    .map(({ id }) => id);
-}
+import { contactWindowsOf } from "../window/index.ts";
 
 /**
  * Returns a caution for each call to the ground that names no window of contact and that the plan puts out of contact.
@@ -25,7 +10,7 @@ function contactWindows({ procedure, steps }: Outline, isOnGround: (lane: number
  */
 export function contactFindings({ outline, windows, timeline }: Plan): Finding[] {
   const isOnGround = (lane: number) => outline.crew[lane]?.station === "ground";
-  const contact = contactWindows(outline, isOnGround);
+  const contact = contactWindowsOf(outline.procedure);
   const spans = contact.map((id) => windows.get(id) ?? null);
   if (!timeline || contact.length === 0 || spans.includes(null)) return [];
   return outline.steps.flatMap(({ step, pointer, performers }) => {

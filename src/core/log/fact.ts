@@ -33,7 +33,22 @@ const facts = {
     /** Where day and night come from: an orbit file as it was, or a site on the surface. */
     light: z
       .union([
-        z.object({ orbit: z.string().max(100_000) }),
+        z.object({
+          orbit: z.string().max(100_000),
+          /** The ground sites for contact. */
+          sites: z
+            .array(
+              z.object({
+                latitude: z.number().min(-90).max(90),
+                longitude: z.number().min(-360).max(360),
+                height: z.number().min(-500).max(10_000),
+                mask: z.number().min(-10).lt(90),
+              }),
+            )
+            .max(100)
+            .readonly()
+            .optional(),
+        }),
         z.object({
           site: z.object({
             latitude: z.number().min(-90).max(90),

@@ -7,7 +7,7 @@ export { pertSampler, seededSource } from "./pert.ts";
 export type { Plan, PlanOptions } from "./plan.ts";
 export { planOf } from "./plan.ts";
 export type { RecordedLight } from "./recorded-light.ts";
-export { lightFrom } from "./recorded-light.ts";
+export { lightFrom, lightSourceOf } from "./recorded-light.ts";
 export type { CrewReturn, ReturnPlan } from "./return-plan.ts";
 export type { ReturnBar } from "./return-bar.ts";
 export { latestTurnBack, returnBarAt, returnPlanAt } from "./return-plan.ts";

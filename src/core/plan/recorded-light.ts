@@ -1,14 +1,14 @@
-import type { Light } from "../light/index.ts";
+import type { Light, LightSource, Site } from "../light/index.ts";
 import { lightFor, readOrbit } from "../light/index.ts";
 import type { Instant } from "../units/index.ts";
 import { HORIZON } from "../window/index.ts";
 
 /**
  * The source of day and night that is stored with a walk: the text of an orbit file, or a site on the surface
- * (latitude and longitude in degrees, height in metres).
+ * (latitude and longitude in degrees, height in metres). With an orbit, `sites` are the ground sites for contact.
  */
 export type RecordedLight =
-  | { readonly orbit: string }
+  | { readonly orbit: string; readonly sites?: readonly Site[] | undefined }
   | { readonly site: { readonly latitude: number; readonly longitude: number; readonly height: number } };
 
 /** How many starts are cached for one source. */
@@ -33,7 +33,13 @@ export function lightFrom(record: RecordedLight, start: Instant): Light | null {
 }
 
 function worked(record: RecordedLight, start: Instant): Light | null {
-  if ("site" in record) return lightFor({ kind: "site", site: { ...record.site, mask: 0 } }, start, HORIZON);
+  const source = lightSourceOf(record);
+  return source && lightFor(source, start, HORIZON);
+}
+
+/** The source of light of a record, as it is read; `null` when the orbit file is invalid. */
+export function lightSourceOf(record: RecordedLight): LightSource | null {
+  if ("site" in record) return { kind: "site", site: { ...record.site, mask: 0 } };
   const { elements } = readOrbit(record.orbit);
-  return elements && lightFor({ kind: "orbit", elements }, start, HORIZON);
+  return elements && { kind: "orbit", elements, ...(record.sites ? { sites: record.sites } : {}) };
 }

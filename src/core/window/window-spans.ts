@@ -2,6 +2,7 @@ import type { InstantSpan, Light } from "../light/index.ts";
 import type { Procedure } from "../procedure/index.ts";
 import type { Duration, Instant, WindowId } from "../units/index.ts";
 import { between } from "../units/index.ts";
+import { contactWindowsOf } from "./contact-windows.ts";
 
 /** A span of time in PET; both ends belong to it. */
 export interface Span {
@@ -21,16 +22,19 @@ export const HORIZON = (24 * 3_600_000) as Duration;
 /**
  * The spans of a procedure's windows in PET. Spans given as instants, and day and night, need the instant of PET 0
  * (`start`). Day and night that have no spans in the file come from `light`. A window whose spans need something that
- * is missing is unknown.
+ * is missing is unknown. Where `light` has ground sites, the windows of contact are the passes over them ([LGT3]).
  */
 export function windowSpansOf(
   procedure: Procedure,
   start: Instant | null,
-  light: Pick<Light, "spans"> | null = null,
+  light: Pick<Light, "spans" | "contact"> | null = null,
 ): WindowSpans {
+  const contact = light?.contact ?? null;
+  const isContact = new Set(contact && contactWindowsOf(procedure));
   return new Map(
     procedure.windows.map(({ id, kind, spans }) => {
-      const given = spans ?? (kind === "listed" ? undefined : light?.spans?.[kind].map(asUtc));
+      const passes = contact && isContact.has(id) ? contact.map(asUtc) : undefined;
+      const given = passes ?? spans ?? (kind === "listed" ? undefined : light?.spans?.[kind].map(asUtc));
       if (!given) return [id, null];
       const inPet: Span[] = [];
       for (const span of given) {

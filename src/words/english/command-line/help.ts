@@ -28,6 +28,8 @@ export const helpWords = {
   "help/orbit-file": "OMM (JSON, KVN, XML) or two-line elements",
   "help/from": "where to begin",
   "help/hours": "for how long",
+  "help/contact-site":
+    "a ground site for windows of contact, in place of their times in the file; needs --orbit, may be given again",
   "help/site": "a ground site; may be given again",
   "help/rehearse": "play a procedure with sampled durations and write the log",
   "help/rehearse-seed": "the same seed and start give the same log",

@@ -111,6 +111,7 @@ export const sentenceWords = {
   "cli/of-finding-error": "{$file}: error {$finding}",
   "cli/of-finding-caution": "{$file}: caution {$finding}",
   "cli/of-finding-advice": "{$file}: advice {$finding}",
+  "cli/site-needs-orbit": "--site needs --orbit: contact is worked out from the orbit.",
   "cli/orbit-needs-start": "--orbit needs --start: day and night hang on the instant of PET 0.",
   "cli/plan-title": "{$title} ({$id})",
   "cli/plan-title-revision": "{$title} ({$id}, revision {$revision})",

@@ -8,6 +8,12 @@ export const lightSourceWords = {
     "{$form} of {$object :message}, epoch {$epoch :utc form=minute} UTC, {$days :number minimumFractionDigits=1 maximumFractionDigits=1} days before the start; SGP4, conical shadow of a sphere of {$radius :number} km.",
   "light/of-orbit-after":
     "{$form} of {$object :message}, epoch {$epoch :utc form=minute} UTC, {$days :number minimumFractionDigits=1 maximumFractionDigits=1} days after the start; SGP4, conical shadow of a sphere of {$radius :number} km.",
+  "light/contact":
+    "{$windows :list}: the passes over {$sites :list}, worked out from the orbit, without refraction; times in the file do not count.",
+  "light/contact-site":
+    "{$latitude :number}°, {$longitude :number}°, {$height :number} m, above a mask of {$mask :number}°",
+  "light/contact-nowhere":
+    "No window of this procedure is one of contact, so the ground sites change nothing.",
   "light/object": "object {$number}",
   "light/old": "{$light :message} That is more than 14 days: take the times as rough.",
   "orbit/problem": "{$field :message}: {$why :message}",

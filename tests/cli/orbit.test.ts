@@ -145,3 +145,43 @@ describe("check with a start and an orbit", () => {
     expect(err).toMatch(/^[^\n]+\n$/);
   });
 });
+
+describe("contact from an orbit and a site", () => {
+  const calling = scratch.write(
+    "calling.procedure.json",
+    JSON.stringify(
+      fileWith([step("call", ["ev1", "ground"], 3, { within: ["contact"] })], {
+        crew: [
+          { id: "ev1", call: "EV1", station: "inside" },
+          { id: "ground", call: "Ground", station: "ground" },
+        ],
+        windows: [{ id: "contact", label: "Contact", kind: "listed", spans: [{ from: "PT0M", to: "PT5M" }] }],
+      }),
+    ),
+  );
+  const site = ["--site", "48.1,11.6,520,5"];
+
+  it("[LGT3] gives the windows of contact of a plan, and says which site and mask they are from", async () => {
+    const given = ["--start", START, "--orbit", orbit];
+    const { out, err } = await tetherline("plan", calling, ...given, ...site, "--json");
+    const passes = await tetherline("passes", orbit, "--from", START, "--hours", "24", ...site, "--json");
+    const { spans } = JSON.parse(passes.out) as {
+      spans: { kind: string; start: string; end: string }[];
+    };
+    const first = spans.find(
+      (one) => one.kind === "contact" && Date.parse(one.end) - Date.parse(one.start) >= 180_000,
+    );
+    const { steps } = JSON.parse(out) as PlanDocument;
+    expect(steps[0]?.start).toBeCloseTo((Date.parse(first?.start ?? "") - Date.parse(START)) / 1000, 3);
+    expect(err).toContain("Contact: the passes over 48.1°, 11.6°, 520 m, above a mask of 5°");
+    const checked = await tetherline("check", calling, ...given, ...site);
+    expect(checked.err).toContain("above a mask of 5°");
+  });
+
+  it("[LGT3] is refused without an orbit, and with what is no site", async () => {
+    const { status, err } = await tetherline("plan", calling, "--start", START, ...site);
+    expect([status, err]).toEqual([2, expect.stringContaining("--site needs --orbit")]);
+    const wrong = await tetherline("check", calling, "--orbit", orbit, "--start", START, "--site", "95,0,0");
+    expect(wrong.status).toBe(2);
+  });
+});

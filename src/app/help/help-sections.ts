@@ -115,6 +115,8 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/slack")),
         line(message("guide/margin")),
         line(message("guide/share")),
+        line(message("guide/timeline-misses")),
+        line(message("guide/timeline-starts")),
         line(message("guide/timeline-light")),
       ),
       section(TROUBLE, line(message("guide/timeline-what-if")), line(message("guide/timeline-none"))),

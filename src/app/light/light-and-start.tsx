@@ -1,6 +1,6 @@
 import { useDeferredValue, useMemo } from "react";
 import { lightFor } from "../../core/light/index.ts";
-import { lightSourceOf, scanStarts } from "../../core/plan/index.ts";
+import { lightSourceOf, scanStarts, startMatters } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant, plus } from "../../core/units/index.ts";
@@ -28,10 +28,12 @@ export function LightAndStart({ outline, source: chosen, start, onStart }: Light
     const source = choice && lightSourceOf(choice);
     return source && lightFor(source, day, plus(DAY, HORIZON));
   }, [choice, day]);
+  const matters = startMatters(outline, light);
   const scan = useMemo(
-    () => (light?.spans ? scanStarts(outline, light, day, DAY / MINUTE, MINUTE) : null),
-    [outline, light, day],
+    () => (matters === "yes" ? scanStarts(outline, light, day, DAY / MINUTE, MINUTE) : null),
+    [outline, light, day, matters],
   );
+  const opens = firstOpening(outline);
   return (
     <section className="light-and-start" aria-label={words("light/light-and-start")}>
       <label className="field light-start">
@@ -56,6 +58,32 @@ export function LightAndStart({ outline, source: chosen, start, onStart }: Light
           onStart={onStart}
         />
       )}
+      {scan && opens && Math.floor(opens.at / DAY) * DAY !== day && (
+        <p>
+          {words("light/first-opens", { window: opens.window, at: opens.at })}{" "}
+          <button type="button" className="plain-button" onClick={() => onStart(opens.at)}>
+            {words("light/go-there")}
+          </button>
+        </p>
+      )}
+      {matters === "yes" && !scan && <p>{words("light/scan-none")}</p>}
+      {matters === "no" && <p>{words("light/start-no-matter")}</p>}
+      {matters === "unknown" && <p>{words("light/start-unknown")}</p>}
     </section>
+  );
+}
+
+/** The window with an instant of its own that opens first, and when, to the minute; `null` without one. */
+function firstOpening({ procedure }: Outline): { readonly window: string; readonly at: Instant } | null {
+  const all = procedure.windows.flatMap(({ id, label, spans = [] }) =>
+    spans.flatMap((span) =>
+      span.clock === "utc"
+        ? [{ window: label ?? id, at: (Math.floor(span.from / MINUTE) * MINUTE) as Instant }]
+        : [],
+    ),
+  );
+  return all.reduce<(typeof all)[number] | null>(
+    (first, one) => (first && first.at <= one.at ? first : one),
+    null,
   );
 }

@@ -2,13 +2,14 @@ import { scaleLinear } from "d3-scale";
 import { useDeferredValue, useMemo, useRef } from "react";
 import type { Light } from "../../core/light/index.ts";
 import type { StartScan, StartTried } from "../../core/plan/index.ts";
-import { startChance } from "../../core/plan/index.ts";
+import { startChances } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { formatInstant, hourMinuteText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import "./light.css";
+import { CURVE_SAMPLES, useChanceCurve } from "./use-chance-curve.ts";
 
 interface StartScanChartProps {
   readonly outline: Outline;
@@ -21,13 +22,17 @@ interface StartScanChartProps {
 
 const HEIGHT = 150;
 const LEFT = 52;
+const RIGHT = 56;
 const FOOT = 24;
+
+/** Chances are worked out for every so many starts of the scan, which goes by the minute. */
+const CURVE_EVERY = 15;
 const HOUR = 3_600_000;
 
 const clock = (instant: number) => formatInstant(instant as Instant).slice(11, 16);
 
 /**
- * The finish for every start within a day, with darkness in the background. A start is chosen by a tap or with the
+ * The finish for every start within a day and the chance by start, with darkness in the background. A start is chosen by a tap or with the
  * slider below.
  */
 export function StartScanChart({ outline, scan, light, limit, start, onStart }: StartScanChartProps) {
@@ -37,8 +42,17 @@ export function StartScanChart({ outline, scan, light, limit, start, onStart }: 
   const first = tried[0]?.start ?? start;
   const last = tried.at(-1)?.start ?? start;
   const finishes = tried.flatMap(({ finish }) => finish ?? []);
-  const [least, most] = [Math.min(...finishes, limit ?? Infinity), Math.max(...finishes, limit ?? 0)];
-  const x = scaleLinear([first, last], [LEFT, Math.max(LEFT + 100, width - 8)]);
+  const hasFinish = finishes.length > 0;
+  const bounds = [...finishes, ...(limit === null ? [] : [limit]), ...(hasFinish ? [] : [HOUR])];
+  const [least, most] = [Math.min(...bounds), Math.max(...bounds)];
+  const right = Math.max(LEFT + 100, width - RIGHT);
+  const x = scaleLinear([first, last], [LEFT, right]);
+  const share = scaleLinear([0, 1], [HEIGHT - FOOT, 8]);
+  const starts = useMemo(
+    () => tried.flatMap(({ start: at }, place) => (place % CURVE_EVERY === 0 ? [at] : [])),
+    [tried],
+  );
+  const curve = useChanceCurve(outline, light, starts);
   const y = scaleLinear([least - 5 * 60_000, most + 5 * 60_000], [HEIGHT - FOOT, 8]);
   const path = useMemo(() => {
     let line = "";
@@ -49,6 +63,12 @@ export function StartScanChart({ outline, scan, light, limit, start, onStart }: 
     }
     return line;
   }, [tried, x, y]);
+  const chances = curve
+    .map(
+      ({ start: at, chance }, place) =>
+        `${place === 0 ? "M" : "L"}${x(at).toFixed(1)} ${share(chance).toFixed(1)}`,
+    )
+    .join("");
   const index = Math.min(tried.length - 1, Math.max(0, Math.round((start - first) / 60_000)));
   const chosen = tried[index];
   const said = chosen ? startWords(chosen.start, chosen.finish, chosen.waits, chosen.margin) : "";
@@ -90,8 +110,20 @@ export function StartScanChart({ outline, scan, light, limit, start, onStart }: 
             </text>
           ))}
           {limit !== null && (
-            <line className="start-scan-limit" x1={LEFT} x2={width} y1={y(limit)} y2={y(limit)} />
+            <line className="start-scan-limit" x1={LEFT} x2={right} y1={y(limit)} y2={y(limit)} />
           )}
+          {[0, 50, 100].map((percent) => (
+            <text
+              key={percent}
+              className="start-scan-tick"
+              x={width}
+              y={share(percent / 100) + 5}
+              textAnchor="end"
+            >
+              {words("light/percent", { percent })}
+            </text>
+          ))}
+          <path className="start-scan-chance" d={chances} />
           <path className="start-scan-line" d={path} />
           <line className="start-scan-chosen" x1={x(start)} x2={x(start)} y1={4} y2={HEIGHT - FOOT} />
         </svg>
@@ -120,7 +152,14 @@ export function StartScanChart({ outline, scan, light, limit, start, onStart }: 
           </button>
         </p>
       )}
-      <p className="hint">{words("light/scan-how")} </p>
+      {!hasFinish && <p>{words("light/scan-no-fit")}</p>}
+      <p className="hint">
+        {words("light/scan-how")}{" "}
+        {words(limit === null ? "light/curve-how" : "light/curve-within-how", {
+          samples: CURVE_SAMPLES,
+          minutes: CURVE_EVERY,
+        })}
+      </p>
     </section>
   );
 }
@@ -137,9 +176,10 @@ const SAMPLES = 1000;
 /** The chance that a start fits its windows, and how much later the tightest step of each could still start. */
 function StartMargins({ outline, light, tried }: StartMarginsProps) {
   const start = useDeferredValue(tried?.start ?? null);
+  const chanceOf = useMemo(() => startChances(outline), [outline]);
   const chance = useMemo(
-    () => (start === null ? null : startChance(outline, light, start, SAMPLES)),
-    [outline, light, start],
+    () => (start === null || !chanceOf ? null : chanceOf(light, start, SAMPLES)),
+    [chanceOf, light, start],
   );
   if (!tried || !chance) return null;
   const { fits, withinLimit } = chance;

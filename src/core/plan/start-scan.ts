@@ -2,7 +2,7 @@ import type { Light } from "../light/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { later, NO_TIME } from "../units/index.ts";
-import { windowSpansOf } from "../window/index.ts";
+import { contactWindowsOf, windowSpansOf } from "../window/index.ts";
 import { planOf } from "./plan.ts";
 import { sampleRisk } from "./risk.ts";
 import { riskModelOf } from "./risk-model.ts";
@@ -86,20 +86,38 @@ export function scanStarts(
 }
 
 /**
- * Samples the durations of a procedure with one start, with the seed of all figures of risk. Decisions come out as
- * expected, and get-aheads are left out. Returns `null` when the procedure cannot be planned at all.
+ * A function that samples the durations of a procedure with one start, with the seed of all figures of risk, for whoever
+ * asks for many starts. Decisions come out as expected, and get-aheads are left out. `null` when the procedure cannot be
+ * planned at all.
  */
-export function startChance(
+export function startChances(
   outline: Outline,
-  light: Light | null,
-  start: Instant,
-  samples: number,
-): StartChance | null {
+): ((light: Light | null, start: Instant, samples: number) => StartChance) | null {
   const { network, whereabouts, findings } = planOf(outline);
   if (network.ring.length > 0 || findings.some(({ code }) => code === "place/no-way")) return null;
-  const windows = windowSpansOf(outline.procedure, start, light);
-  const { unfit, withinLimit } = sampleRisk(riskModelOf({ network, whereabouts, windows }), samples, SEED);
-  return { fits: 1 - unfit, withinLimit };
+  return (light, start, samples) => {
+    const windows = windowSpansOf(outline.procedure, start, light);
+    const { unfit, withinLimit } = sampleRisk(riskModelOf({ network, whereabouts, windows }), samples, SEED);
+    return { fits: 1 - unfit, withinLimit };
+  };
+}
+
+/**
+ * Whether the start of a walk makes a difference to its plan: some step lies in a window that comes with the time of
+ * day. `unknown` when such windows are named, and none of them is known with this light.
+ */
+export function startMatters({ procedure, steps }: Outline, light: Light | null): "yes" | "no" | "unknown" {
+  const named = new Set(steps.flatMap(({ step }) => step.within));
+  const passes = new Set(light?.contact ? contactWindowsOf(procedure) : []);
+  let isUnknown = false;
+  for (const { id, kind, spans } of procedure.windows) {
+    if (!named.has(id)) continue;
+    if (passes.has(id) || spans?.some(({ clock }) => clock === "utc")) return "yes";
+    if (spans || kind === "listed") continue;
+    if (light?.spans) return "yes";
+    isUnknown = true;
+  }
+  return isUnknown ? "unknown" : "no";
 }
 
 const SEED = 1;

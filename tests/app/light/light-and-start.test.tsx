@@ -1,11 +1,18 @@
-import { fireEvent, render, renderHook, screen, waitFor } from "@testing-library/react";
+import { fireEvent, render, renderHook, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { useState } from "react";
 import { beforeEach, describe, expect, it } from "vitest";
 import { LightAndStart, useProcedureLight } from "../../../src/app/light/index.ts";
-import { chooseLight, currentLightChoice, setLightOff } from "../../../src/app/session/index.ts";
+import {
+  chooseLight,
+  chooseSites,
+  contactSites,
+  lightChoice,
+  setLightOff,
+} from "../../../src/app/session/index.ts";
 import { bundledLight } from "../../../src/app/shelf/index.ts";
 import { lightFrom, planOf } from "../../../src/core/plan/index.ts";
+import type { Outline } from "../../../src/core/procedure/index.ts";
 import type { Instant } from "../../../src/core/units/index.ts";
 import { formatInstant, hourMinuteText } from "../../../src/core/units/index.ts";
 import { outlineFrom, step } from "../../core/procedure-builder.ts";
@@ -19,12 +26,12 @@ const outline = outlineFrom([step("leave", "ev1", 10), step("weld", "ev1", 20, {
   limits: { elapsed: "PT1H" },
 });
 
-function Page({ procedure = "mine" }: { readonly procedure?: string }) {
+function Page({ procedure = "mine", of = outline }: { readonly procedure?: string; readonly of?: Outline }) {
   const [start, setStart] = useState(START);
   const source = useProcedureLight(procedure);
   return (
     <>
-      <LightAndStart outline={outline} source={source} start={start} onStart={setStart} />
+      <LightAndStart outline={of} source={source} start={start} onStart={setStart} />
       <output>{formatInstant(start)}</output>
     </>
   );
@@ -40,6 +47,7 @@ const finishAt = (start: Instant) => {
 beforeEach(() => {
   localStorage.clear();
   chooseLight(null);
+  chooseSites([]);
   setLightOff(BUNDLED, false);
 });
 
@@ -52,7 +60,8 @@ describe("the orbit that comes with a procedure", () => {
     });
     await waitFor(() => expect(result.current.isBundled).toBe(true));
     expect(result.current.start).toBe(Date.UTC(2031, 3, 2, 9));
-    const light = result.current.choice && lightFrom(result.current.choice, Date.UTC(2031, 3, 2, 9) as Instant);
+    const light =
+      result.current.choice && lightFrom(result.current.choice, Date.UTC(2031, 3, 2, 9) as Instant);
     expect(light?.spans?.darkness.length).toBeGreaterThan(10);
     render(<Page procedure={BUNDLED} />);
     expect(await screen.findByText(/This orbit comes with the procedure/)).toBeVisible();
@@ -64,7 +73,9 @@ describe("the orbit that comes with a procedure", () => {
     rerender({ key: BUNDLED });
     await waitFor(() => expect(result.current.takeBundled).not.toBeNull());
     expect(result.current).toMatchObject({ choice: null, start: null, takeOff: null });
-    await userEvent.click(screen.getByRole("button", { name: "Use the orbit that comes with the procedure" }));
+    await userEvent.click(
+      screen.getByRole("button", { name: "Use the orbit that comes with the procedure" }),
+    );
     expect(screen.getByText(/OSIER PLATFORM/)).toBeVisible();
   });
 
@@ -128,6 +139,51 @@ describe("light and start", () => {
     expect(finishAt(Date.parse(taken) as Instant)).toBe("0:30");
   });
 
+  it("[PLN5] [LGT2] draws the chance by start beside the finish, and says what it is", async () => {
+    chooseLight({ orbit: ORBIT });
+    const { container } = render(<Page />);
+    const path = () => container.querySelector(".start-scan-chance")?.getAttribute("d") ?? "";
+    await waitFor(() => expect(path()).toMatch(/^M/), { timeout: 20_000 });
+    // One for every quarter of an hour of the day.
+    expect(path().split("L")).toHaveLength(96);
+    expect(
+      screen.getByText(/dotted line is the chance .* within the limit, by 200 samples for every 15 minutes/),
+    ).toBeVisible();
+  }, 30_000);
+
+  it("[LGT2] compares starts without an orbit where windows are given as instants, and leads to their day", async () => {
+    const passes = outlineFrom([step("call", "ev1", 5, { within: ["pass"] })], {
+      windows: [
+        {
+          id: "pass",
+          label: "Pass",
+          kind: "listed",
+          spans: [{ from: "2024-05-11T10:00:00Z", to: "2024-05-11T10:20:00Z" }],
+        },
+      ],
+    });
+    render(<Page of={passes} />);
+    expect(screen.getByText("With no start of this day does every step fit its windows.")).toBeVisible();
+    expect(screen.getByText(/Pass first opens on 2024-05-11 10:00 UTC/)).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "Go to that day" }));
+    expect(slider()).toHaveAttribute("aria-valuetext", expect.stringContaining("finish at PET 0:05"));
+    expect(screen.queryByText(/With no start of this day/)).toBeNull();
+    expect(screen.getByText(/chance that every step fits its windows, by/)).toBeVisible();
+  });
+
+  it("[LGT2] says when comparing starts makes no sense", () => {
+    const { rerender } = render(<Page of={outlineFrom([step("a", "ev1", 5)])} />);
+    expect(screen.getByText(/the plan is the same whenever the walk begins/)).toBeVisible();
+    rerender(<Page />);
+    expect(screen.getByText(/Steps lie in day and night, which are not known/)).toBeVisible();
+    chooseLight({ orbit: ORBIT });
+    const ring = outlineFrom([step("a", "ev1", 1, { after: ["b"], within: ["day"] }), step("b", "ev1", 1)], {
+      windows: [{ id: "day", kind: "daylight" }],
+    });
+    rerender(<Page of={ring} />);
+    expect(screen.getByText(/cannot be planned as it stands, so starts cannot be compared/)).toBeVisible();
+  });
+
   it("[LGT2] a start may be typed, in UTC; what is no instant is left out", () => {
     render(<Page />);
     const field = screen.getByLabelText("Start (PET 0), UTC");
@@ -148,12 +204,33 @@ describe("light and start", () => {
     fireEvent.change(screen.getByLabelText("Latitude, ° north"), { target: { value: "47.4" } });
     fireEvent.click(use());
     expect(screen.getByText(/^Sunrise and sunset of the site at 47\.4°, 8\.5°/)).toBeVisible();
-    expect(currentLightChoice()).toEqual({ site: { latitude: 47.4, longitude: 8.5, height: 0 } });
+    expect(lightChoice.current()).toEqual({ site: { latitude: 47.4, longitude: 8.5, height: 0 } });
     expect(localStorage.getItem("tetherline.light")).toContain("47.4");
     expect(screen.getByRole("heading", { name: "When to go out" })).toBeVisible();
     await userEvent.click(screen.getByRole("button", { name: "Forget it" }));
     expect(screen.getByText(/Day and night are not known/)).toBeVisible();
     expect(localStorage.getItem("tetherline.light")).toBeNull();
+  });
+
+  it("[LGT3] ground sites for contact are kept with their mask, said, and taken off", async () => {
+    chooseLight({ orbit: ORBIT });
+    const calls = outlineFrom([step("call", "ev1", 5, { within: ["contact"] })], {
+      windows: [{ id: "contact", label: "Contact", kind: "listed", spans: [{ from: "PT0M", to: "PT9M" }] }],
+    });
+    render(<Page of={calls} />);
+    const fields = within(screen.getByText("Ground sites for contact").closest("details") as HTMLElement);
+    const add = () => fields.getByRole("button", { name: "Add the site", hidden: true });
+    fireEvent.change(fields.getByLabelText("Latitude, ° north"), { target: { value: "48.1" } });
+    expect(add()).toBeDisabled();
+    fireEvent.change(fields.getByLabelText("Longitude, ° east"), { target: { value: "11.6" } });
+    fireEvent.click(add());
+    expect(
+      screen.getByText(/^Contact: the passes over 48\.1°, 11\.6°, 0 m, above a mask of 5°/),
+    ).toBeVisible();
+    expect(contactSites.current()).toEqual([{ latitude: 48.1, longitude: 11.6, height: 0, mask: 5 }]);
+    fireEvent.click(fields.getByRole("button", { name: "Take this site off", hidden: true }));
+    expect(screen.queryByText(/^Contact: the passes over/)).toBeNull();
+    expect(localStorage.getItem("tetherline.sites")).toBeNull();
   });
 
   it("[LGT1] a kept orbit that is refused gives no light, and nothing breaks", () => {

@@ -11,6 +11,10 @@ export const helpOfTimelineWords = {
     "While a walk runs, a line marks now: what is before it was done, what is behind it is forecast.",
   "guide/timeline-forecast":
     "The forecast keeps what was done and plans the rest by likely times, from now on. A step in work ends at its start and likely time, or now, whichever is later.",
+  "guide/timeline-misses":
+    "“What samples miss” names the windows that samples miss, and the times by which or within which they do not do a step, each with its share of the samples.",
+  "guide/timeline-starts":
+    "The chart of starts shows the finish for every start of a day, and as a dotted line the chance: below it stand the figures of the start that is chosen.",
   "guide/timeline-light":
     "Day, night and contact come from the orbit file, the site or the list of times that was chosen. Element sets of an orbit grow worse with age: look at their date.",
   "guide/timeline-what-if":

@@ -87,6 +87,19 @@ export const planWords = {
   "light/take-it": "Take it",
   "light/scan-how":
     "The line is the PET of the finish for each start; grey is darkness; the thick line is the elapsed limit.",
+  "light/curve-how":
+    "The dotted line is the chance that every step fits its windows, by {$samples :integer} samples for every {$minutes :integer} minutes.",
+  "light/curve-within-how":
+    "The dotted line is the chance that every step fits its windows and the walk is within the limit, by {$samples :integer} samples for every {$minutes :integer} minutes.",
+  "light/percent": "{$percent :integer} %",
+  "light/scan-no-fit": "With no start of this day does every step fit its windows.",
+  "light/scan-none": "The procedure cannot be planned as it stands, so starts cannot be compared.",
+  "light/start-no-matter":
+    "No step lies in a window that comes with the time of day, so the plan is the same whenever the walk begins.",
+  "light/start-unknown":
+    "Steps lie in day and night, which are not known: choose where they come from to compare starts.",
+  "light/first-opens": "{$window} first opens on {$at :utc form=minute} UTC.",
+  "light/go-there": "Go to that day",
   "light/fits-nothing": "start {$at :utc form=minute} UTC: a step fits no window within a day.",
   "light/start-waits":
     "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, {$waits :length} of waiting for windows.",

@@ -3,7 +3,7 @@ import { checkmarkSharp, ellipseOutline, hourglassOutline, pauseSharp, playSharp
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import type { AlertLevel, LaneState, WalkAlert, WalkState } from "../../core/walk/index.ts";
-import { isShown } from "../../core/walk/index.ts";
+import { askedAgainFor, isShown } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { behindTone, behindWords, waitWords } from "../parts/index.ts";
@@ -66,6 +66,8 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
     case "waiting": {
       // The crew members waited for tell the reader more than a lag that runs at the same time.
       const crew = lane.waitingOn.filter((wait) => wait.kind === "crew");
+      const next = lane.step === null ? null : ledger.inForce.outline.step(lane.step);
+      if (next && askedAgainFor(ledger, next) !== null) return words("follow/waits-for-decided-again");
       if (crew.length > 0 && crew.every((wait) => wait.crew === lane.crew))
         return words("follow/waits-for-decision");
       const what = waitWords(ledger.inForce.outline, crew.length ? crew : lane.waitingOn, ledger.petZero);

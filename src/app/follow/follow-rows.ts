@@ -3,7 +3,7 @@ import type { OutlineStep, Task } from "../../core/procedure/index.ts";
 import type { Duration, StateId, StepId } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
 import type { AlertLevel, Outstanding, StepProgress, WalkAlert, WalkState } from "../../core/walk/index.ts";
-import { isShown, outstandingOf, stateValuesOf } from "../../core/walk/index.ts";
+import { askedAgainFor, isAskedAgain, isShown, outstandingOf, stateValuesOf } from "../../core/walk/index.ts";
 import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
 
 /** A heading above the steps of a task. */
@@ -46,8 +46,20 @@ export interface StepRow extends BraidRow {
   readonly alert: AlertLevel | null;
   /** What it owes ([OFF2]). */
   readonly owed: readonly Outstanding[];
+  /** What a decision that is asked again makes of it; `null` when none does, and for a complete step. */
+  readonly askedAgain: AskedAgain | null;
   /** The decision on which it depends whether the step is performed; `null` when that is known. */
   readonly hangsOn: string | null;
+}
+
+/** A decision that is asked again, for its own step or for a step of the branch in force. */
+export interface AskedAgain {
+  /** True for the step that decides. */
+  readonly isAsking: boolean;
+  /** The number of the step that decides. */
+  readonly number: string;
+  /** The outcome in force. */
+  readonly outcome: string;
 }
 
 /** A state that a step needs with a value, and the value that it has. */
@@ -73,6 +85,15 @@ function unmetOf({ step }: OutlineStep, values: ReadonlyMap<StateId, string>): r
     const is = values.get(state);
     return is === undefined || is === value ? [] : [{ state, value, is }];
   });
+}
+
+function askedAgainOf({ ledger }: WalkState, entry: OutlineStep): AskedAgain | null {
+  const own = entry.step.decide?.id;
+  const isAsking = own !== undefined && isAskedAgain(ledger, own);
+  const decision = isAsking ? own : askedAgainFor(ledger, entry);
+  if (decision === null) return null;
+  const number = ledger.inForce.outline.decision(decision)?.madeBy.number ?? "";
+  return { isAsking, number, outcome: ledger.outcomes.get(decision) ?? "" };
 }
 
 /** What a step owes; the same empty list for every step that owes nothing. */
@@ -129,6 +150,7 @@ export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []):
       unmet: isComplete || !values ? NOTHING_UNMET : unmetOf(entry, values),
       alert: alerts.find((one) => one.step === step.id && isShown(one))?.level ?? null,
       owed: owedOf(outstanding, step.id),
+      askedAgain: isComplete ? null : askedAgainOf(state, entry),
       hangsOn,
     });
   }
@@ -182,6 +204,7 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     a.progress === b.progress &&
     ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
+    (a.askedAgain === b.askedAgain || JSON.stringify(a.askedAgain) === JSON.stringify(b.askedAgain)) &&
     a.isPlanned === b.isPlanned &&
     a.alert === b.alert &&
     a.outcome === b.outcome &&

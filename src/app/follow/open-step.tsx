@@ -7,6 +7,7 @@ import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
+import { askedAgainWords } from "./asked-again-words.ts";
 import { OpenBranches } from "./branch-list.tsx";
 import { CheckList } from "./check-list.tsx";
 import type { DoneOptions, FollowActions } from "./follow-actions.ts";
@@ -62,6 +63,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
               <Worded message={standingMessage(String(strands[lane]?.call), waitWords(outline, waitingOn))} />
             </p>
           ))}
+          {row.askedAgain && <p className="open-unmet">{askedAgainWords(row.askedAgain)}</p>}
           {row.unmet.length > 0 && (
             <ul className="open-unmet">
               {row.unmet.map(({ state, value, is }) => (

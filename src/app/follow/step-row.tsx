@@ -7,6 +7,7 @@ import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
 import { AlertMark } from "./alert-mark.tsx";
+import { askedAgainWords } from "./asked-again-words.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import type { FollowRow, StepRow } from "./follow-rows.ts";
 import { OpenStep } from "./open-step.tsx";
@@ -108,6 +109,7 @@ function LineStep({
             {words("follow/came-out", { outcome: row.outcome.replaceAll("-", " ") })}
           </span>
         )}
+        {row.askedAgain !== null && <span className="follow-owed">{askedAgainWords(row.askedAgain)}</span>}
         {progress.outOfOrder && <span className="follow-tag">{words("follow/out-of-order")}</span>}
         {stage === "done" && progress.alsoDone.length > 0 && (
           <span className="follow-tag">

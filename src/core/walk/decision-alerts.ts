@@ -1,8 +1,9 @@
 import { message } from "../../words/index.ts";
-import type { DecisionId, Duration } from "../units/index.ts";
+import type { CrewId, DecisionId, Duration } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
 import { alertKey } from "./alert.ts";
+import { isAskedAgain } from "./asked-again.ts";
 import type { Ledger, TakenDecision } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 
@@ -46,19 +47,30 @@ function takenOtherwise(ledger: Ledger, id: DecisionId): readonly RaisedAlert[] 
 function askedAgain(ledger: Ledger, id: DecisionId): readonly RaisedAlert[] {
   const made = ledger.inForce.outline.decision(id);
   const outcome = ledger.outcomes.get(id);
-  const decidedAt = ledger.decidedAt.get(id);
-  if (!made || outcome === undefined || decidedAt === undefined) return [];
-  const { status, reopened } = progressOf(ledger, made.madeBy.step.id);
+  if (!made || outcome === undefined || !isAskedAgain(ledger, id)) return [];
+  const { reopened } = progressOf(ledger, made.madeBy.step.id);
   const last = reopened.at(-1);
-  if (status !== "open" || !last || last.at <= decidedAt) return [];
+  if (!last) return [];
   return [
     {
       ...about(ledger, id),
+      crew: concernedBy(ledger, id),
       alert: alertKey("decision", id, "again", reopened.length),
       since: inPet(ledger, last.at),
       text: message("alert/asked-again", { ask: made.decision.ask, outcome }),
     },
   ];
+}
+
+/** Who takes a decision, and whoever has a step of the branch in force before them. */
+function concernedBy(ledger: Ledger, id: DecisionId): readonly CrewId[] {
+  const { outline } = ledger.inForce;
+  const outcome = ledger.outcomes.get(id);
+  const branch = outline.steps.filter(
+    ({ step }) => step.when?.[id] === outcome && progressOf(ledger, step.id).status === "open",
+  );
+  const decider = outline.decision(id)?.madeBy.step.by ?? [];
+  return [...new Set([...decider, ...branch.flatMap(({ step }) => step.by)])];
 }
 
 /** What every alert on a decision has in common: it concerns everybody, and leads to the step that decides. */

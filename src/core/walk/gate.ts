@@ -4,6 +4,7 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { DecisionId, Duration, Instant, StepId, WindowId } from "../units/index.ts";
 import { between, later, NO_TIME } from "../units/index.ts";
 import { earliestFit } from "../window/index.ts";
+import { askedAgainFor } from "./asked-again.ts";
 import type { Hold, Ledger } from "./ledger.ts";
 import { isComplete, progressOf } from "./ledger.ts";
 
@@ -57,7 +58,7 @@ export class LedgerSituation implements Situation {
   }
 
   undecided(entry: OutlineStep): { readonly decision: DecisionId; readonly until: Duration | null } | null {
-    const decision = undecided(this.ledger, entry);
+    const decision = undecided(this.ledger, entry) ?? askedAgainFor(this.ledger, entry);
     return decision === null ? null : { decision, until: null };
   }
 

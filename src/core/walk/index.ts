@@ -1,6 +1,7 @@
 export type { AlertLevel, AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
 export { isAsUrgent, isShown } from "./alert.ts";
 export { alertDrafts, alertsOf } from "./alerts-of.ts";
+export { askedAgainFor, isAskedAgain } from "./asked-again.ts";
 export { basePlanOf } from "./base-plan.ts";
 export type { Branch } from "./branches-of.ts";
 export { branchesOf } from "./branches-of.ts";

@@ -1,11 +1,12 @@
+import type { Message } from "../../words/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { deviceOf, keyOf } from "../log/index.ts";
 import type { StepId } from "../units/index.ts";
 import type { Folded } from "./walk-fold.ts";
 
 /**
- * A mark by one device that lost against a mark of the same step by another device. The order of the log decides
- * which one counts ([LOG3]).
+ * A mark by one device that lost against what another device entered of the same step, or against its asking again the
+ * decision on which the step hangs. The order of the log decides what counts ([LOG3]).
  */
 export interface Overruled {
   /** `source` and `id` of the mark that lost. */
@@ -13,9 +14,9 @@ export interface Overruled {
   readonly step: StepId;
   /** The mark that was entered and does not count. */
   readonly lost: "done" | "skipped";
-  /** The mark that counts. */
-  readonly stands: "done" | "skipped";
-  /** Who entered the mark that counts; `null` when no person is named. */
+  /** How the step stands: by the mark that counts, or open while its decision is asked again. */
+  readonly stands: "done" | "skipped" | "open";
+  /** Who entered the mark that counts; `null` when no person is named, or when the step is open. */
   readonly by: string | null;
 }
 
@@ -25,25 +26,28 @@ const MARKS: Partial<Record<Fact["name"], "done" | "skipped">> = {
 };
 
 /**
- * Returns the marks of a device that do not count because another device marked the step differently earlier in the
- * log order. When two devices both mark a step done, they agree and neither is overruled.
+ * Returns the marks of a device that do not count because another device marked the step differently, or asked again the
+ * decision on which it hangs, earlier in the log order. When two devices both mark a step done, they agree and neither is overruled.
  */
 export function overruledOf(folded: Folded, device: string): readonly Overruled[] {
   const { ledger } = folded;
   if (!ledger || folded.ignored.length === 0) return [];
-  const withoutEffect = new Set(folded.ignored.map(({ source, id }) => `${source} ${id}`));
+  const withoutEffect = new Map(folded.ignored.map(({ source, id, reason }) => [`${source} ${id}`, reason]));
   return folded.entries.flatMap((entry) => {
-    if (deviceOf(entry.wire.source) !== device || !withoutEffect.has(keyOf(entry))) return [];
-    const found = overruledBy(entry, ledger);
+    const reason = withoutEffect.get(keyOf(entry));
+    if (deviceOf(entry.wire.source) !== device || !reason) return [];
+    const found = overruledBy(entry, ledger, reason);
     return found ? [found] : [];
   });
 }
 
-function overruledBy(entry: Entry, ledger: NonNullable<Folded["ledger"]>): Overruled | null {
+function overruledBy(entry: Entry, ledger: NonNullable<Folded["ledger"]>, reason: Message): Overruled | null {
   const { fact } = entry.read;
   const lost = fact ? MARKS[fact.name] : undefined;
   if (!fact || !lost || !("step" in fact) || fact.step === undefined) return null;
   const progress = ledger.steps.get(fact.step);
+  if (progress?.status === "open" && reason.key === "walk/asked-again-first")
+    return { key: keyOf(entry), step: fact.step, lost, stands: "open", by: null };
   if (!progress?.completedBy || progress.status === "open" || progress.status === lost) return null;
   if (deviceOf(progress.completedBy.source) === deviceOf(entry.wire.source)) return null;
   return {

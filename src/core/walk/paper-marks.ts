@@ -4,6 +4,7 @@ import type { Draft } from "../log/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { DecisionId, Instant, StepId } from "../units/index.ts";
 import { between } from "../units/index.ts";
+import { askedAgainFor } from "./asked-again.ts";
 import { undecided } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";
 import { isComplete, progressOf } from "./ledger.ts";
@@ -69,8 +70,13 @@ export function paperDrafts(
   });
 }
 
-/** The steps that must be complete before a step: those before it in its lanes, and those it names. */
-function predecessorsOf({ network }: Ledger, { index, performers }: OutlineStep): readonly OutlineStep[] {
+/**
+ * The steps that must be complete before a step: those before it in its lanes, those it names, and the one that asks
+ * again a decision on which it hangs.
+ */
+function predecessorsOf(ledger: Ledger, entry: OutlineStep): readonly OutlineStep[] {
+  const { network } = ledger;
+  const { index, performers } = entry;
   const before = new Set((network.before[index] ?? []).map(({ from }) => from));
   for (const lane of performers) {
     for (const one of network.lanes[lane] ?? []) {
@@ -78,6 +84,9 @@ function predecessorsOf({ network }: Ledger, { index, performers }: OutlineStep)
       before.add(one);
     }
   }
+  const asked = askedAgainFor(ledger, entry);
+  const asking = asked === null ? undefined : ledger.inForce.outline.decision(asked)?.madeBy.index;
+  if (asking !== undefined) before.add(asking);
   return [...before].sort((a, b) => a - b).flatMap((from) => network.outline.steps[from] ?? []);
 }
 

@@ -7,6 +7,7 @@ import type { OutlineStep, Step } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
+import { askedAgainFor } from "./asked-again.ts";
 import type { Deviation } from "./deviation.ts";
 import { earlyDeviation, earlyMarks } from "./early-mark.ts";
 import { blockersOf, startOf, undecided } from "./gate.ts";
@@ -82,8 +83,13 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   if (before.status === "done") return doneAgain(ledger, entry, step.id, before);
   if (before.status !== "open") return ignored(message(`walk/already-${before.status}`, { step: fact.step }));
   const [blocker] = blockersOf(ledger, active.entry);
+  const asked = blocker ? askingStep(ledger, active.entry) : null;
   if (blocker && !fact.outOfOrder)
-    return ignored(message("walk/comes-after", { step: fact.step, before: blocker.step }));
+    return ignored(
+      asked === null
+        ? message("walk/comes-after", { step: fact.step, before: blocker.step })
+        : message("walk/asked-again-first", { step: fact.step, before: asked }),
+    );
   const early = blocker ? [] : earlyMarks(ledger, active.entry, entry.at);
   const orderReason = blocker ? (fact.reason?.trim() ?? "") : "";
   const steps = changed(ledger, step.id, {
@@ -97,16 +103,29 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   });
   const { custody, moves } = movedByStep(ledger, step, entry.at);
   const found = blocker
-    ? [outOfOrder(step.id, blocker.step, orderReason, entry.at)]
+    ? [outOfOrder(step.id, asked ?? blocker.step, orderReason, entry.at, asked !== null)]
     : early.map((one) => earlyDeviation(step.id, one, entry.at));
   const deviations = found.length > 0 ? [...ledger.deviations, ...found] : ledger.deviations;
   return applied({ ...ledger, steps, lanes: lanesAdvanced(ledger, steps), custody, moves, deviations });
 }
 
-function outOfOrder(step: StepId, before: StepId, reason: string, at: Instant): Deviation {
+/** Returns the open step that asks again a decision on which a step hangs; `null` when none does. */
+function askingStep(ledger: Ledger, entry: OutlineStep): StepId | null {
+  const decision = askedAgainFor(ledger, entry);
+  return decision && (ledger.inForce.outline.decision(decision)?.madeBy.step.id ?? null);
+}
+
+function outOfOrder(
+  step: StepId,
+  before: StepId,
+  reason: string,
+  at: Instant,
+  isAskedAgain: boolean,
+): Deviation {
+  const done = isAskedAgain ? "walk/done-while-asked-again" : "walk/done-before";
   const text = reason
-    ? message("walk/done-before-because", { step: before, reason })
-    : message("walk/done-before", { step: before });
+    ? message(`${done}-because`, { step: before, reason })
+    : message(done, { step: before });
   return { kind: "out-of-order", step, record: null, text, at };
 }
 

@@ -1,7 +1,15 @@
 import { describe, expect, it } from "vitest";
-import type { DecisionId } from "../../../src/core/units/index.ts";
+import type { DecisionId, StepId } from "../../../src/core/units/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
-import { alertsOf, branchesOf, walkStateAt } from "../../../src/core/walk/index.ts";
+import {
+  alertsOf,
+  branchesOf,
+  foldLog,
+  isAskedAgain,
+  overruledOf,
+  paperMarks,
+  walkStateAt,
+} from "../../../src/core/walk/index.ts";
 import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
@@ -76,6 +84,103 @@ describe("a decision that is taken otherwise", () => {
     ]);
     log.done(["look", 10]);
     expect(told(log, 11)).toEqual([]);
+  });
+});
+
+describe("a decision that is asked again", () => {
+  const GROUND = "/devices/ground";
+  const BRANCHED = fileWith([
+    step("look", "ev1", 5, {
+      decide: { id: "bolt", ask: "Does it turn?", outcomes: ["free", "stuck"], expect: "free" },
+    }),
+    step("force", "ev2", 20, { when: { bolt: "stuck" } }),
+    step("turn", "ev2", 10, { when: { bolt: "free" } }),
+    step("pack", "ev2", 30),
+  ]);
+  const reopened = (more: { source?: string } = {}) =>
+    LogWriter.started(BRANCHED)
+      .enter("decision.taken", { decision: "bolt", outcome: "stuck" }, 5)
+      .done(["look", 5])
+      .enter("step.reopened", { step: "look", reason: "looked again" }, 8, more);
+  const laneOf = (log: LogWriter, at: number) => {
+    const { status, step: next, waitingOn } = walkStateAt(log.ledger, minute(at)).lanes[1] ?? {};
+    return [status, next, waitingOn?.flatMap((one) => (one.kind === "crew" ? [one.crew, one.step] : []))];
+  };
+
+  it("[WLK5] lets nobody go on into its branch: the crew there waits for whoever decides", () => {
+    const log = LogWriter.started(BRANCHED)
+      .enter("decision.taken", { decision: "bolt", outcome: "stuck" }, 5)
+      .done(["look", 5]);
+    expect(laneOf(log, 7)).toEqual(["working", "force", []]);
+    log.enter("step.reopened", { step: "look", reason: "looked again" }, 8);
+    expect(laneOf(log, 9)).toEqual(["waiting", "force", ["ev1", "look"]]);
+    expect(log.ledger.outcomes.get(BOLT)).toBe("stuck");
+    expect(laneOf(log.done(["look", 10]), 11)).toEqual(["working", "force", []]);
+  });
+
+  it("[WLK5] goes on with the other branch once it is decided otherwise", () => {
+    const log = reopened().enter("decision.taken", { decision: "bolt", outcome: "free" }, 10);
+    expect(laneOf(log, 10)).toEqual(["working", "turn", []]);
+    expect(isAskedAgain(log.ledger, BOLT)).toBe(false);
+  });
+
+  it("[WLK5] [LOG4] a mark on its branch has no effect, and out of order it is a deviation with its reason", () => {
+    const log = reopened().done(["force", 9]);
+    expect(log.reasons).toEqual(['"force" hangs on the decision of "look", which is open again']);
+    log.enter("step.started", { step: "force" }, 9);
+    expect(log.reasons).toHaveLength(2);
+    log.enter("step.done", { step: "force", outOfOrder: true, reason: "under way" }, 10);
+    expect(log.deviations).toEqual([
+      {
+        kind: "out-of-order",
+        step: "force",
+        text: 'Done while the decision of "look" was open again: under way',
+      },
+    ]);
+  });
+
+  it("[WLK5] a step behind the branch waits for the branch, and one may be skipped", () => {
+    const log = reopened().done(["pack", 9]).enter("step.skipped", { step: "force", reason: "no time" }, 10);
+    expect(log.reasons).toHaveLength(1);
+    expect(laneOf(log, 11)).toEqual(["working", "pack", []]);
+  });
+
+  it("[WLK5] is over when the reopening is struck, and a mark made meanwhile counts then", () => {
+    const log = reopened().done(["force", 9]);
+    log.strike(1, 12);
+    expect(log.reasons).toEqual([]);
+    expect(isAskedAgain(log.ledger, BOLT)).toBe(false);
+  });
+
+  it("[WLK5] [LOG3] is told to the device that marked its branch without knowing, whatever arrives first", () => {
+    const log = reopened({ source: GROUND }).done(["force", 9]);
+    for (const entries of [log.entries, log.entries.toReversed()]) {
+      const folded = foldLog(entries);
+      expect(overruledOf(folded, "/devices/iv-tablet")).toEqual([
+        expect.objectContaining({ step: "force", lost: "done", stands: "open", by: null }),
+      ]);
+      expect(overruledOf(folded, GROUND)).toEqual([]);
+    }
+    log.enter("step.done", { step: "force", outOfOrder: true, reason: "it was done" }, 10);
+    expect(overruledOf(log.folded, "/devices/iv-tablet")).toEqual([]);
+  });
+
+  it("[PAP1] a step of its branch is taken from paper only together with the step that decides", () => {
+    const { ledger } = reopened();
+    const force = { step: "force" as StepId, at: minute(20), decided: null };
+    const look = {
+      step: "look" as StepId,
+      at: minute(10),
+      decided: { decision: BOLT, outcome: "stuck" },
+    };
+    expect(paperMarks(ledger, [force], minute(30)).kind).toBe("refused");
+    expect(paperMarks(ledger, [force, look], minute(30)).kind).toBe("taken");
+    expect(paperMarks(ledger, [force, { ...look, at: minute(25) }], minute(30)).kind).toBe("refused");
+  });
+
+  it("[OFF3] is an alert to whoever decides and whoever has steps of the branch in force", () => {
+    const alert = alertsOf(walkStateAt(reopened().ledger, minute(9))).find(({ about }) => about === "look");
+    expect(alert?.crew).toEqual(["ev1", "ev2"]);
   });
 });
 

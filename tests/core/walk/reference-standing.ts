@@ -142,9 +142,19 @@ export class ReferenceStanding {
   protected isHeldUp(one: OutlineStep): boolean {
     const isEarlier = ({ index }: OutlineStep) => index < one.index;
     const earlier = one.performers.flatMap((lane) => this.laneOf(lane).filter(isEarlier));
-    return [...earlier, ...this.#predecessors(one).map((before) => before.one)].some((before) =>
-      this.isOpen(before),
-    );
+    const open = [...earlier, ...this.#predecessors(one).map((before) => before.one)];
+    return open.some((before) => this.isOpen(before)) || this.#isAskedAgainFor(one);
+  }
+
+  /** Whether a step hangs on a decision whose step was opened again after it was taken, and is open still. */
+  #isAskedAgainFor({ step }: OutlineStep): boolean {
+    return Object.keys(step.when ?? {}).some((name) => {
+      const made = this.outline.decision(name)?.madeBy;
+      const reopened = (made && this.steps.get(made.step.id)?.reopened.at(-1)?.at) ?? null;
+      const decidedAt = this.decidedAt.get(name) ?? null;
+      if (!made || reopened === null || decidedAt === null) return false;
+      return this.isOpen(made) && this.isActive(made) && reopened > decidedAt;
+    });
   }
 
   /** When each performer had last completed everything up to its first open step; without those who had completed nothing. */

@@ -1,5 +1,9 @@
-/** A decision on the follow screen: what each outcome would lead to. */
+/** A decision on the follow screen: what each outcome would lead to, and what holds while it is asked again. */
 export const decisionWords = {
+  "decision/asked-again":
+    "Open again: {$outcome} stays in force until this is decided anew, and its branch waits.",
+  "decision/branch-asked-again":
+    "Step {$number} is decided again: this is on the branch {$outcome}, which waits until then.",
   "decision/leads-to": "What each outcome would lead to, by likely times from here",
   "decision/expected": "expected",
   "decision/in-force": "in force",

@@ -12,6 +12,7 @@ export const followWords = {
   "follow/working": "working",
   "follow/working-for": "working {$stopwatch}",
   "follow/waits-for-decision": "waits for its decision",
+  "follow/waits-for-decided-again": "waits: decided again",
   "follow/waits-for": "waits for {$what}",
   "follow/waits-for-start": "waits for its start",
   "follow/about": "about {$time :length}",

@@ -9,6 +9,8 @@ import { contactMessage } from "../../core/window/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { Fact } from "../parts/index.ts";
+import type { FigureGap } from "./figure-gaps.ts";
+import { figureGaps } from "./figure-gaps.ts";
 import type { NextChange } from "./next-change.ts";
 import { TurnBackWords } from "./turn-back-words.tsx";
 
@@ -17,14 +19,17 @@ interface FiguresPanelProps {
   readonly now: Instant;
   readonly risk: Risk | null;
   readonly change: NextChange | null;
+  /** Opens the panel in which readings are entered; `null` for a reader who may not enter anything. */
+  readonly onReadings: (() => void) | null;
   readonly onClose: () => void;
 }
 
 /** The figures of the bar in full: each with the others of its kind, and with what it comes from. */
-export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanelProps) {
+export function FiguresPanel({ state, now, risk, change, onReadings, onClose }: FiguresPanelProps) {
   const { ledger, plan, forecast, pet } = state;
   const { light: source } = ledger.opened;
   const light = source && lightFrom(source, ledger.petZero ?? ledger.opened.plannedStart ?? now);
+  const limits = turnBackState(state);
   const limit = ledger.inForce.outline.procedure.limits.elapsed;
   const contact = light && contactMessage(ledger.inForce.outline.procedure, light);
   const outlook = outlookOf(
@@ -67,7 +72,7 @@ export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanel
       {pet !== null && (
         <>
           <h3>{words("panel/turn-back")}</h3>
-          <TurnBackWords state={state} turn={turnBackState(state)} />
+          <TurnBackWords state={state} turn={limits} />
         </>
       )}
       {change && (
@@ -78,8 +83,38 @@ export function FiguresPanel({ state, now, risk, change, onClose }: FiguresPanel
           {contact && <p className="hint">{inWords(contact)}</p>}
         </>
       )}
+      <GapList gaps={figureGaps(state, limits)} onReadings={onReadings} />
       <p className="hint">{words("follow/advises")}</p>
     </SidePanel>
+  );
+}
+
+/** What is not known, each with the way to set it or why it cannot be set. */
+function GapList({
+  gaps,
+  onReadings,
+}: {
+  readonly gaps: readonly FigureGap[];
+  readonly onReadings: (() => void) | null;
+}) {
+  if (gaps.length === 0) return null;
+  return (
+    <>
+      <h3>{words("gap/title")}</h3>
+      <ul className="plain-list">
+        {gaps.map(({ of, text, isReading }) => (
+          <li key={`${of} ${text.key}`} className="figure-gap">
+            <p>{inWords(text)}</p>
+            {isReading && onReadings && (
+              <button type="button" className="plain-button" onClick={onReadings}>
+                {words("gap/enter-reading")}
+              </button>
+            )}
+            {isReading && !onReadings && <p className="hint">{words("gap/marker-enters")}</p>}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

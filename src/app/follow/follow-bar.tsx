@@ -6,6 +6,7 @@ import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { behindTone, behindWords } from "../parts/index.ts";
+import { figureGaps } from "./figure-gaps.ts";
 import type { NextChange } from "./next-change.ts";
 
 /** How the walk's log is kept, as shown in the bar. */
@@ -97,10 +98,10 @@ export function FollowBar({
           {against}
         </span>
       </button>
-      <FinishCell state={state} odds={odds} />
-      <TurnBackCell state={state} />
+      <FinishCell state={state} odds={odds} onSet={onFigures} />
+      <TurnBackCell state={state} onSet={onFigures} />
       {change && (
-        <Cell title={change.title} minor>
+        <Cell title={change.title} minor onSet={change.isKnown ? null : onFigures}>
           {change.words}
         </Cell>
       )}
@@ -135,10 +136,15 @@ export function FollowBar({
 }
 
 /** When the walk is expected to finish, the margin to the limit, and the chance of keeping it. */
-function FinishCell({ state, odds }: Pick<FollowBarProps, "state" | "odds">) {
+function FinishCell({ state, odds, onSet }: Pick<FollowBarProps, "state" | "odds"> & OnSet) {
   const { forecast } = state;
   const limit = state.ledger.inForce.outline.procedure.limits.elapsed;
-  if (!forecast) return <Cell title={words("follow/finish")}>{words("follow/cannot-be-forecast")}</Cell>;
+  if (!forecast)
+    return (
+      <Cell title={words("follow/finish")} onSet={onSet}>
+        {words("follow/cannot-be-forecast")}
+      </Cell>
+    );
   const { finish } = forecast;
   const margin = marginOf(forecast);
   return (
@@ -149,6 +155,7 @@ function FinishCell({ state, odds }: Pick<FollowBarProps, "state" | "odds">) {
           : words("follow/finish-at-limit", { finish, limit })
       }
       tone={margin !== null && margin < 0 ? "late" : undefined}
+      onSet={margin === null ? onSet : null}
     >
       {margin === null ? words("follow/no-limit-set") : marginWords(margin)}
       {odds !== null && <span className="follow-odds">{words("follow/odds", { share: odds })}</span>}
@@ -157,11 +164,17 @@ function FinishCell({ state, odds }: Pick<FollowBarProps, "state" | "odds">) {
 }
 
 /** The PET until which those outside may go on, what determines it, and the time left until then. */
-function TurnBackCell({ state }: Pick<FollowBarProps, "state">) {
+function TurnBackCell({ state, onSet }: Pick<FollowBarProps, "state"> & OnSet) {
   const { pet, phase, ledger } = state;
   if (pet === null || phase === "closed") return null;
-  const { turnBack, longestReturn } = turnBackState(state);
-  if (!turnBack || !longestReturn) return null;
+  const limits = turnBackState(state);
+  const { turnBack, longestReturn } = limits;
+  if (!turnBack || !longestReturn)
+    return figureGaps(state, limits).some((gap) => gap.of === "turn-back") ? (
+      <Cell title={words("gap/turn-back")} onSet={onSet}>
+        {words("gap/not-known")}
+      </Cell>
+    ) : null;
   const left = minus(turnBack.at, pet);
   const supply = turnBack.supply?.supply;
   const crew = supply && ledger.inForce.outline.crewMember(supply.crew)?.call;
@@ -184,21 +197,43 @@ function marginWords(margin: Duration): string {
   return words(margin < 0 ? "follow/over" : "follow/margin", { time: margin });
 }
 
+/** The way to what can be done about a figure that is not known. */
+interface OnSet {
+  readonly onSet: () => void;
+}
+
 interface CellProps {
   readonly title: string;
   readonly children: ReactNode;
+  /** Says why the figure is not known and what can be done; `null` for one that is known. */
+  readonly onSet?: (() => void) | null;
   readonly tone?: "late" | "early" | undefined;
   /** True for a cell that is behind the button with the figures where there is no room. */
   readonly minor?: boolean;
 }
 
-function Cell({ title, children, tone, minor = false }: CellProps) {
-  return (
-    <div className="follow-cell" data-minor={minor || undefined}>
+function Cell({ title, children, tone, minor = false, onSet = null }: CellProps) {
+  const content = (
+    <>
       <span className="follow-key">{title}</span>
       <span className="follow-value" data-tone={tone}>
         {children}
       </span>
+    </>
+  );
+  return onSet === null ? (
+    <div className="follow-cell" data-minor={minor || undefined}>
+      {content}
     </div>
+  ) : (
+    <button
+      type="button"
+      className="follow-cell follow-unknown"
+      data-minor={minor || undefined}
+      onClick={onSet}
+    >
+      {content}
+      <span className="heard-only">{words("gap/set-it")}</span>
+    </button>
   );
 }

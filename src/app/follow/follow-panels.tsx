@@ -101,7 +101,16 @@ export function FollowPanels(props: FollowPanelsProps) {
       />
     );
   if (panel === "figures")
-    return <FiguresPanel state={state} now={now} risk={props.risk} change={props.change} onClose={onClose} />;
+    return (
+      <FiguresPanel
+        state={state}
+        now={now}
+        risk={props.risk}
+        change={props.change}
+        onReadings={actions && (() => onPanel("readings"))}
+        onClose={onClose}
+      />
+    );
   if (panel === "more") {
     return (
       <MorePanel

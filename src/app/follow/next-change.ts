@@ -8,6 +8,8 @@ import { words } from "../../words/index.ts";
 export interface NextChange {
   readonly title: string;
   readonly words: string;
+  /** False when the times of the windows are not known at all. */
+  readonly isKnown: boolean;
 }
 
 /**
@@ -26,9 +28,13 @@ export function nextChange(outline: Outline, windows: WindowSpans, pet: Duration
   );
   const next = edges.filter(({ time }) => time > at).sort((a, b) => a.time - b.time)[0];
   if (next)
-    return { title: words(next.key, { window: next.window }), words: clockText(minus(next.time, at)) };
+    return {
+      title: words(next.key, { window: next.window }),
+      words: clockText(minus(next.time, at)),
+      isKnown: true,
+    };
   const names = procedure.windows.map(({ id, label }) => label ?? id).join(", ");
   return edges.length === 0
-    ? { title: names, words: words("follow/window-times-unknown") }
-    : { title: names, words: words("follow/window-no-more") };
+    ? { title: names, words: words("follow/window-times-unknown"), isKnown: false }
+    : { title: names, words: words("follow/window-no-more"), isKnown: true };
 }

@@ -81,7 +81,16 @@ it("a watcher sees the hold and no button, and a walk that is not held shows non
 it("finish and margin are told by the plan, by likely times, and by half and nine in ten of the samples", () => {
   const risk = { samples: 2000, p50: 3_300_000, p90: null } as unknown as Risk;
   const state = stateAt(LogWriter.started(file).done(["a", 48]), 48);
-  render(<FiguresPanel state={state} now={minute(48)} risk={risk} change={null} onClose={vi.fn()} />);
+  render(
+    <FiguresPanel
+      state={state}
+      now={minute(48)}
+      risk={risk}
+      change={null}
+      onReadings={null}
+      onClose={vi.fn()}
+    />,
+  );
   const rows = screen.getAllByRole("row").map((row) => row.textContent);
   expect(rows[1]).toBe("the plan0:5010 min margin");
   expect(rows[2]).toBe("what is left, by likely times0:4812 min margin");

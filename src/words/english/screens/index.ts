@@ -1,6 +1,7 @@
 import { alertWords } from "./alerts.ts";
 import { backupWords } from "./backup.ts";
 import { decisionWords } from "./decisions.ts";
+import { figureGapWords } from "./figure-gaps.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
 import { findingsOfPlanWords } from "./findings-plan.ts";
 import { findingsOfProcedureWords } from "./findings-procedure.ts";
@@ -38,6 +39,7 @@ export const screenWords = {
   ...alertWords,
   ...backupWords,
   ...decisionWords,
+  ...figureGapWords,
   ...findingsOfFileWords,
   ...findingsOfPlanWords,
   ...findingsOfProcedureWords,

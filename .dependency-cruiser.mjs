@@ -39,7 +39,15 @@ export const importTable = {
     "core/supply",
     "words",
   ],
-  "core/effect": ["core/check", "core/course", "core/plan", "core/procedure", "core/units"],
+  "core/effect": [
+    "core/changes",
+    "core/check",
+    "core/course",
+    "core/plan",
+    "core/procedure",
+    "core/units",
+    "core/walk",
+  ],
   "core/log": ["core/procedure", "core/units", "words"],
   "core/link": ["core/log", "core/units", "words"],
   "core/walk": [

@@ -17,7 +17,7 @@ export function AlertStrip({
   alerts,
   onList,
   ...line
-}: Omit<AlertsPanelProps, "onClose"> & {
+}: Omit<AlertsPanelProps, "onClose" | "onContingency"> & {
   /** Opens the list of all alerts. */
   readonly onList: () => void;
 }) {

@@ -6,6 +6,7 @@ import { SidePanel } from "../panel/index.ts";
 import { AlertLine } from "./alert-line.tsx";
 import { AlertMark } from "./alert-mark.tsx";
 import type { FollowActions } from "./follow-actions.ts";
+import { NamedContingencies } from "./named-contingencies.tsx";
 import { chooseSignal, signalChoice } from "./signal-choice.ts";
 
 /** What the list of alerts needs. */
@@ -16,14 +17,17 @@ export interface AlertsPanelProps {
   readonly actions: FollowActions | null;
   /** Opens the panel of a step. */
   readonly onPick: (step: string) => void;
+  /** Opens a contingency beside the walk. */
+  readonly onContingency: (contingency: string) => void;
   readonly onClose: () => void;
 }
 
 const LEVELS = ["act-now", "look-soon", "know"] as const;
 
 /** All alerts that hold, which of them sound here, and those that were raised so far. */
-export function AlertsPanel({ alerts, onClose, ...line }: AlertsPanelProps) {
+export function AlertsPanel({ alerts, onContingency, onClose, ...line }: AlertsPanelProps) {
   const { ledger } = line.state;
+  const { contingencies } = ledger.inForce.outline.procedure;
   const [sounds, setSounds] = useState(signalChoice);
   const petZero = ledger.petZero ?? ledger.opened.at;
   return (
@@ -34,6 +38,13 @@ export function AlertsPanel({ alerts, onClose, ...line }: AlertsPanelProps) {
           <AlertLine key={`${alert.alert} ${alert.level}`} alert={alert} {...line} />
         ))}
       </ul>
+      {contingencies.length > 0 && (
+        <>
+          <h3>{words("panel/contingencies")}</h3>
+          <p className="hint">{words("panel/contingencies-at-alert")}</p>
+          <NamedContingencies contingencies={contingencies} onOpen={onContingency} />
+        </>
+      )}
       <fieldset className="choices">
         <legend>{words("alert/sounds")}</legend>
         {LEVELS.map((level) => (

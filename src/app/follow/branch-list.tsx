@@ -5,6 +5,7 @@ import type { Branch, WalkState } from "../../core/walk/index.ts";
 import { branchesOf } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { useWalkState } from "./use-walk-state.ts";
+import { wouldFinish } from "./would-finish.ts";
 
 interface BranchListProps {
   readonly state: WalkState;
@@ -42,7 +43,7 @@ export function BranchList({ state, decision }: BranchListProps) {
                 step: outline.step(branch.joint.step)?.number ?? branch.joint.step,
                 time: minus(branch.joint.start, told.pet),
               })}{" "}
-            {pet !== null && finishText(branch)}
+            {pet !== null && wouldFinish(branch)}
           </li>
         ))}
       </ul>
@@ -63,10 +64,4 @@ function stepsText({ steps, places }: Branch, label: (place: Branch["places"][nu
   return places.length === 0
     ? words("decision/steps", { count })
     : words("decision/steps-at", { count, places: places.map(label) });
-}
-
-function finishText({ finish, margin }: Branch): string {
-  if (finish === null) return words("decision/no-forecast");
-  if (margin === null) return words("decision/finish", { finish });
-  return words(margin < 0 ? "decision/finish-over" : "decision/finish-margin", { finish, margin });
 }

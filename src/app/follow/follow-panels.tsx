@@ -40,6 +40,7 @@ export type Panel =
   | "help"
   | "paper"
   | { readonly step: string }
+  | { readonly contingency: string }
   | null;
 
 interface FollowPanelsProps {
@@ -69,10 +70,28 @@ export function FollowPanels(props: FollowPanelsProps) {
   const { panel, onPanel, state, now, actions } = props;
   const onClose = () => onPanel(null);
   if (panel === null) return null;
+  const onContingency = (contingency: string) => onPanel({ contingency });
+  if (typeof panel === "object" && "contingency" in panel)
+    return (
+      <ContingenciesPanel
+        key={panel.contingency}
+        state={state}
+        strands={props.strands}
+        first={panel.contingency}
+        onClose={onClose}
+      />
+    );
   if (typeof panel === "object") {
     const entry = state.ledger.inForce.outline.step(panel.step);
     return entry ? (
-      <StepPanel key={panel.step} entry={entry} state={state} actions={actions} onClose={onClose} />
+      <StepPanel
+        key={panel.step}
+        entry={entry}
+        state={state}
+        actions={actions}
+        onContingency={onContingency}
+        onClose={onClose}
+      />
     ) : null;
   }
   if (panel === "link") return props.linkPanel(onClose);
@@ -87,6 +106,7 @@ export function FollowPanels(props: FollowPanelsProps) {
         state={state}
         actions={actions}
         onPick={(step) => onPanel({ step })}
+        onContingency={onContingency}
         onClose={onClose}
       />
     );

@@ -46,6 +46,8 @@ export interface StepRow extends BraidRow {
   readonly alert: AlertLevel | null;
   /** What it owes ([OFF2]). */
   readonly owed: readonly Outstanding[];
+  /** How many notes were made at it. */
+  readonly notes: number;
   /** What a decision that is asked again makes of it; `null` when none does, and for a complete step. */
   readonly askedAgain: AskedAgain | null;
   /** The decision on which it depends whether the step is performed; `null` when that is known. */
@@ -87,6 +89,12 @@ function unmetOf({ step }: OutlineStep, values: ReadonlyMap<StateId, string>): r
   });
 }
 
+function notesByStep({ ledger }: WalkState): ReadonlyMap<StepId, number> {
+  const counts = new Map<StepId, number>();
+  for (const { step } of ledger.notes) if (step !== null) counts.set(step, (counts.get(step) ?? 0) + 1);
+  return counts;
+}
+
 function askedAgainOf({ ledger }: WalkState, entry: OutlineStep): AskedAgain | null {
   const own = entry.step.decide?.id;
   const isAsking = own !== undefined && isAskedAgain(ledger, own);
@@ -108,6 +116,7 @@ export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []):
   const { outline } = ledger.inForce;
   const rows: FollowRow[] = [];
   const outstanding = outstandingOf(state);
+  const notes = notesByStep(state);
   const values = outline.procedure.states.length > 0 ? stateValuesOf(ledger) : null;
   let task: Task | null = null;
   let number = 0;
@@ -150,6 +159,7 @@ export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []):
       unmet: isComplete || !values ? NOTHING_UNMET : unmetOf(entry, values),
       alert: alerts.find((one) => one.step === step.id && isShown(one))?.level ?? null,
       owed: owedOf(outstanding, step.id),
+      notes: notes.get(step.id) ?? 0,
       askedAgain: isComplete ? null : askedAgainOf(state, entry),
       hangsOn,
     });
@@ -204,6 +214,7 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     a.progress === b.progress &&
     ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
+    a.notes === b.notes &&
     (a.askedAgain === b.askedAgain || JSON.stringify(a.askedAgain) === JSON.stringify(b.askedAgain)) &&
     a.isPlanned === b.isPlanned &&
     a.alert === b.alert &&

@@ -1,7 +1,7 @@
 import type { CSSProperties, ReactNode } from "react";
 import { useRef, useState } from "react";
 import type { Outline } from "../../core/procedure/index.ts";
-import { stateLabel, valueLabel } from "../../core/procedure/index.ts";
+import { contingenciesNamedBy, stateLabel, valueLabel } from "../../core/procedure/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
@@ -13,6 +13,7 @@ import { CheckList } from "./check-list.tsx";
 import type { DoneOptions, FollowActions } from "./follow-actions.ts";
 import type { StepRow } from "./follow-rows.ts";
 import { GuardedButton } from "./guarded-button.tsx";
+import { NoteMark } from "./note-mark.tsx";
 import { RecordField } from "./record-field.tsx";
 import { useTap } from "./use-tap.ts";
 import { useJudgeTap } from "./use-tap-guard.ts";
@@ -46,6 +47,16 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
         <Performers lanes={entry.performers} strands={strands} />
         {step.by.length > 1 && <span>{words("follow/together")}</span>}
         {row.alert !== null && <AlertMark level={row.alert} />}
+        {row.notes > 0 && (
+          <button
+            type="button"
+            className="plain-button note-button"
+            aria-label={words("follow/read-notes", { step: entry.number })}
+            onClick={() => onPick(step.id)}
+          >
+            <NoteMark count={row.notes} />
+          </button>
+        )}
         {plannedStart !== null && plannedFinish !== null && (
           <span className="follow-times">
             {words("follow/planned-span", { span: spanText(plannedStart, plannedFinish) })}
@@ -58,6 +69,14 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
             <AlertBox key={alert.text} alert={alert} />
           ))}
           <p className="open-do">{step.do}</p>
+          {contingenciesNamedBy(outline.procedure, step).map(
+            ({ id, title, when }) =>
+              when !== undefined && (
+                <p key={id} className="contingency-when">
+                  {words("follow/contingency-named", { title, when })}
+                </p>
+              ),
+          )}
           {waitingHere.map(({ lane, waitingOn }) => (
             <p key={lane} className="open-standing">
               <Worded message={standingMessage(String(strands[lane]?.call), waitWords(outline, waitingOn))} />

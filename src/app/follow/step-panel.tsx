@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { OutlineStep } from "../../core/procedure/index.ts";
+import { contingenciesNamedBy } from "../../core/procedure/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
@@ -7,8 +8,10 @@ import { SidePanel } from "../panel/index.ts";
 import { AlertBox, callsOf } from "../parts/index.ts";
 import { BranchList } from "./branch-list.tsx";
 import type { FollowActions } from "./follow-actions.ts";
+import { NamedContingencies } from "./named-contingencies.tsx";
 import { StepActs } from "./step-acts.tsx";
 import { StepFacts } from "./step-facts.tsx";
+import { StepNotes } from "./step-notes.tsx";
 import { StepOwed } from "./step-owed.tsx";
 
 interface StepPanelProps {
@@ -16,6 +19,8 @@ interface StepPanelProps {
   readonly state: WalkState;
   /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
+  /** Opens a contingency beside the walk. */
+  readonly onContingency: (contingency: string) => void;
   readonly onClose: () => void;
 }
 
@@ -23,9 +28,10 @@ interface StepPanelProps {
  * Everything about one step, with the actions that are rarely needed: skip it, do it out of order, start it now, open
  * it again, add a note.
  */
-export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
+export function StepPanel({ entry, state, actions, onContingency, onClose }: StepPanelProps) {
   const { step } = entry;
   const [reason, setReason] = useState("");
+  const named = contingenciesNamedBy(state.ledger.inForce.outline.procedure, step);
   const crew = callsOf(state.ledger.inForce.outline, step.by);
   return (
     <SidePanel title={words("panel/step", { number: entry.number, crew })} onClose={onClose}>
@@ -33,7 +39,14 @@ export function StepPanel({ entry, state, actions, onClose }: StepPanelProps) {
         <AlertBox key={alert.text} alert={alert} />
       ))}
       <p className="open-do">{step.do}</p>
+      {named.length > 0 && (
+        <section aria-label={words("panel/contingency-named")}>
+          <h3>{words("panel/contingency-named")}</h3>
+          <NamedContingencies contingencies={named} onOpen={onContingency} />
+        </section>
+      )}
       <StepOwed entry={entry} state={state} actions={actions} />
+      <StepNotes step={step.id} state={state} />
       <StepFacts entry={entry} state={state} />
       {step.decide && <BranchList state={state} decision={step.decide.id} />}
       {walkMay(state.phase, "mark") && actions && (

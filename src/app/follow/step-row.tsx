@@ -10,6 +10,7 @@ import { AlertMark } from "./alert-mark.tsx";
 import { askedAgainWords } from "./asked-again-words.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import type { FollowRow, StepRow } from "./follow-rows.ts";
+import { NoteMark } from "./note-mark.tsx";
 import { OpenStep } from "./open-step.tsx";
 
 interface RowProps {
@@ -117,6 +118,7 @@ function LineStep({
           </span>
         )}
         {row.alert !== null && <AlertMark level={row.alert} />}
+        <NoteMark count={row.notes} />
         {row.owed.map(({ kind, record, text }) => (
           <span key={`${kind} ${record}`} className="follow-owed">
             {inWords(text)}

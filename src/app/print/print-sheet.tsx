@@ -96,7 +96,11 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
               <TaskTable
                 key={`${contingency.id} ${task.id}`}
                 title={`${letter} ${contingency.title}`}
-                remark={task.title}
+                remark={
+                  contingency.when === undefined
+                    ? task.title
+                    : words("print/contingency-when", { task: task.title, when: contingency.when })
+                }
               >
                 {task.steps.map((step, stepIndex) => (
                   <StepRow

@@ -92,6 +92,9 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
           {procedure.contingencies.map((contingency) => (
             <section key={contingency.id}>
               <h3>{contingency.title}</h3>
+              {contingency.when !== undefined && (
+                <p>{words("panel/contingency-when", { when: contingency.when })}</p>
+              )}
               <ol>
                 {contingency.tasks
                   .flatMap(({ steps }) => steps)

@@ -18,6 +18,7 @@ export type { PathPart } from "./json-pointer.ts";
 export { jsonPointer } from "./json-pointer.ts";
 export { procedureJsonSchema } from "./json-schema.ts";
 export { nearest } from "./known-keys.ts";
+export { contingenciesNamedBy } from "./named-contingencies.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf, withoutTasks } from "./outline.ts";
 export type { ReadProcedure } from "./read-procedure.ts";

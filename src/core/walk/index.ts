@@ -31,6 +31,7 @@ export type {
   TakenRecord,
 } from "./ledger.ts";
 export { progressOf } from "./ledger.ts";
+export { ledgerWith } from "./ledger-with.ts";
 export type { MisplacedItem } from "./misplaced-items.ts";
 export { misplacedItems } from "./misplaced-items.ts";
 export type { OutsideCrew } from "./outside-crew.ts";

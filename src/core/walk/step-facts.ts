@@ -122,10 +122,12 @@ function outOfOrder(
   at: Instant,
   isAskedAgain: boolean,
 ): Deviation {
-  const done = isAskedAgain ? "walk/done-while-asked-again" : "walk/done-before";
   const text = reason
-    ? message(`${done}-because`, { step: before, reason })
-    : message(done, { step: before });
+    ? message(isAskedAgain ? "walk/done-while-asked-again-because" : "walk/done-before-because", {
+        step: before,
+        reason,
+      })
+    : message(isAskedAgain ? "walk/done-while-asked-again" : "walk/done-before", { step: before });
   return { kind: "out-of-order", step, record: null, text, at };
 }
 

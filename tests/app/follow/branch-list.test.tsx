@@ -62,6 +62,8 @@ it("[WLK8] is reached from the step's panel before its turn comes", () => {
   const state = walkStateAt(LogWriter.started(FILE).ledger, minute(1));
   const entry = state.ledger.inForce.outline.step("look");
   if (!entry) throw new Error("no step");
-  render(<StepPanel entry={entry} state={state} actions={null} onClose={() => {}} />);
+  render(
+    <StepPanel entry={entry} state={state} actions={null} onContingency={() => {}} onClose={() => {}} />,
+  );
   expect(textsOf()).toHaveLength(2);
 });

@@ -13,11 +13,13 @@ import { fileWith, step, task } from "../../core/procedure-builder.ts";
 
 const file = {
   ...fileWith([task("all", [step("a", "ev1", 50), step("b", "ev2", 20)])]),
+  format: "tetherline.procedure/2" as const,
   limits: { elapsed: "PT1H" },
   contingencies: [
     {
       id: "stuck",
       title: "Bolt stuck",
+      when: "A bolt does not turn",
       tasks: [
         task("free", [
           step("bar", "ev1", 4, { alerts: [{ level: "warning" as const, text: "Mind the bar." }] }),
@@ -32,7 +34,7 @@ const file = {
 const stateAt = (log: LogWriter, at: number) => walkStateAt(log.ledger, minute(at));
 
 describe("contingencies beside the walk", () => {
-  it("[OFF4] are listed, each with the time it takes and what that leaves of the margin", async () => {
+  it("[OFF4] are listed, each with what it is for and what it would come to if brought in now", async () => {
     const state = stateAt(LogWriter.started(file), 1);
     render(
       <ContingenciesPanel
@@ -41,15 +43,25 @@ describe("contingencies beside the walk", () => {
         onClose={vi.fn()}
       />,
     );
+    expect(screen.getByText("When: A bolt does not turn")).toBeVisible();
     // The plan finishes at 50 min, 10 min before the limit.
-    expect(screen.getByText(/^Takes 7 min .* leaves 3 min of the margin/)).toBeVisible();
-    expect(screen.getByText(/^Takes 15 min .*: 5 min over the limit/)).toBeVisible();
+    expect(
+      screen.getByText(/behind step 1\.1: .* in 56 min, at 0:57.* Finish 0:57, 3 min margin/),
+    ).toBeVisible();
+    expect(screen.getByText(/in 1 h 04 min, at 1:05.* Finish 1:05, 5 min over/)).toBeVisible();
     await userEvent.click(screen.getByRole("button", { name: "Bolt stuck" }));
     const alert = screen.getByText("Mind the bar.");
     const action = screen.getByText("Do bar");
     expect(alert.compareDocumentPosition(action)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
     await userEvent.click(screen.getByRole("button", { name: "Back" }));
     expect(screen.getByRole("button", { name: "Everything anew" })).toBeVisible();
+  });
+
+  it("[OFF4] one that is named opens at once, and before the clock runs nothing is told of times", () => {
+    const state = stateAt(LogWriter.opened(file), 0);
+    render(<ContingenciesPanel state={state} strands={[]} first="stuck" onClose={vi.fn()} />);
+    expect(screen.getByText("Do bar")).toBeVisible();
+    expect(screen.getByText("What it would come to is told while the clock runs.")).toBeVisible();
   });
 
   it("[OFF4] a procedure without any says so", () => {

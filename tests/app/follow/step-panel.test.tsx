@@ -29,7 +29,13 @@ function draw(log: LogWriter, id: string, at: number) {
   >;
   const onClose = vi.fn();
   render(
-    <StepPanel entry={entry} state={state} actions={actions as unknown as FollowActions} onClose={onClose} />,
+    <StepPanel
+      entry={entry}
+      state={state}
+      actions={actions as unknown as FollowActions}
+      onContingency={vi.fn()}
+      onClose={onClose}
+    />,
   );
   return { actions, onClose };
 }

@@ -11,9 +11,9 @@ export const decisionWords = {
   "decision/steps": `.input {$count :integer} .match $count one {{One step of its own.}} * {{{$count} steps of its own.}}`,
   "decision/steps-at": `.input {$count :integer} .match $count one {{One step of its own: {$places :list}.}} * {{{$count} steps of its own: {$places :list}.}}`,
   "decision/joint": "Joint step {$step} can begin in {$time :length}.",
-  "decision/finish": "Finish {$finish :finish}.",
-  "decision/finish-margin": "Finish {$finish :finish}, {$margin :margin} margin.",
-  "decision/finish-over": "Finish {$finish :finish}, {$margin :length} over.",
-  "decision/no-forecast": "With this outcome the rest cannot be forecast.",
+  "forecast/finish": "Finish {$finish :finish}.",
+  "forecast/finish-margin": "Finish {$finish :finish}, {$margin :margin} margin.",
+  "forecast/finish-over": "Finish {$finish :finish}, {$margin :length} over.",
+  "forecast/none-with-it": "With this the rest cannot be forecast.",
   "decision/before-start": "Times are told once the clock runs.",
 } as const;

@@ -64,12 +64,16 @@ export const followPanelWords = {
   "panel/no-contingencies": "This procedure has none.",
   "panel/contingencies-how":
     "Read beside the walk: nothing here changes it. Flight rules say when one is begun, and the people in charge decide.",
-  "panel/contingency-unknown": "How long it takes from here cannot be told.",
-  "panel/contingency-takes": "Takes {$time :length} by likely times, from where everybody is now.",
-  "panel/contingency-leaves":
-    "Takes {$time :length} by likely times, from where everybody is now, and leaves {$left :margin} of the margin.",
-  "panel/contingency-over":
-    "Takes {$time :length} by likely times, from where everybody is now: {$over :length} over the limit.",
+  "panel/contingency-when": "When: {$when}",
+  "panel/contingency-before-start": "What it would come to is told while the clock runs.",
+  "panel/contingency-unknown": "What it would come to if brought in now cannot be told.",
+  "panel/contingency-ends":
+    "If brought in now, behind step {$step}: its last step is done in {$time :length}, at {$at :finish}, by likely times.",
+  "panel/contingency-home": "The return from there takes {$time :length}.",
+  "panel/contingency-no-home": "The return from there cannot be told.",
+  "panel/contingency-named": "Contingency named here",
+  "panel/contingencies-at-alert":
+    "No contingency is chosen by an alert. These are the ones of this procedure, with what each is for:",
   "panel/notes": "Notes",
   "panel/note-on-walk": "A note on the walk",
   "panel/keep-note": "Keep the note",

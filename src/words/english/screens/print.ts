@@ -13,6 +13,7 @@ export const printWords = {
   "print/steps": "Steps",
   "print/steps-how":
     "Times are PET, in hours and minutes. Tick a step when it is done and write the time beside it.",
+  "print/contingency-when": "{$task} · when: {$when}",
   "print/contingencies": "Contingencies",
   "print/advises":
     "This sheet advises. Flight rules, local codes and the practice of licensed people decide. Planned times are likely times, not limits.",

@@ -3,7 +3,7 @@ import { message } from "../../words/index.ts";
 import type { HelpMarkName } from "./help-mark.tsx";
 
 /** A screen that explains itself ([HLP1]). The timeline of a plan and that of a walk share one page. */
-export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "join";
+export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "handover" | "join";
 
 /** One thing that is explained, with the mark it is about where there is one. */
 export interface HelpLine {
@@ -174,6 +174,8 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/review-pairs")),
         line(message("guide/review-drift")),
         line(message("guide/review-deviations")),
+        line(message("guide/review-delay")),
+        line(message("guide/review-tables")),
       ),
       section(
         FIGURES,
@@ -182,7 +184,26 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/review-clocks")),
         line(message("guide/review-open")),
       ),
-      section(TROUBLE, line(message("guide/review-wrong")), line(message("guide/review-export"))),
+      section(
+        TROUBLE,
+        line(message("guide/review-wrong")),
+        line(message("guide/review-comments")),
+        line(message("guide/review-export")),
+      ),
+      ADVICE,
+    ],
+  },
+  handover: {
+    title: message("guide/handover"),
+    sections: [
+      section(
+        DOING,
+        line(message("guide/handover-what")),
+        line(message("guide/handover-moment")),
+        line(message("guide/handover-paper")),
+      ),
+      section(FIGURES, line(message("guide/handover-figures"))),
+      section(TROUBLE, line(message("guide/handover-unseen")), line(message("guide/handover-late"))),
       ADVICE,
     ],
   },

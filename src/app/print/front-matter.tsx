@@ -1,6 +1,8 @@
 import type { Plan } from "../../core/plan/index.ts";
-import type { Finding, Outline, Watch } from "../../core/procedure/index.ts";
+import type { Finding, Outline, Supply, Watch } from "../../core/procedure/index.ts";
 import { hourMinuteText } from "../../core/units/index.ts";
+import type { WalkState } from "../../core/walk/index.ts";
+import { readingsOf } from "../../core/walk/index.ts";
 import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, unitText, Worded } from "../parts/index.ts";
@@ -13,10 +15,12 @@ interface FrontMatterProps {
   readonly outline: Outline;
   readonly plan: Plan;
   readonly findings: readonly Finding[];
+  /** The walk as it stands; `null` on a sheet that no walk has begun to fill. */
+  readonly state: WalkState | null;
 }
 
 /** The part before the steps: crew, limits, findings, items, supplies, watches. */
-export function FrontMatter({ outline, plan, findings }: FrontMatterProps) {
+export function FrontMatter({ outline, plan, findings, state }: FrontMatterProps) {
   const { items, supplies, watches } = outline.procedure;
   return (
     <>
@@ -40,7 +44,7 @@ export function FrontMatter({ outline, plan, findings }: FrontMatterProps) {
           <ItemChecklist outline={outline} />
         </section>
       )}
-      {supplies.length > 0 && <SupplyTable outline={outline} />}
+      {supplies.length > 0 && <SupplyTable outline={outline} state={state} />}
       {watches.length > 0 && (
         <section className="print-keep">
           <h2>{words("print/watches")}</h2>
@@ -153,7 +157,27 @@ function finishWords({ timeline, margin }: Plan): string {
   return words(margin >= 0 ? "print/before-limit" : "print/over-limit", { pet, time: margin });
 }
 
-function SupplyTable({ outline }: { readonly outline: Outline }) {
+/** How many readings after PET 0 a line has room for. */
+const READINGS = 4;
+
+/**
+ * What a line of the readings is filled in with: the last reading up to PET 0, then the latest ones after it. Empty where
+ * there is none, to be filled in by hand.
+ */
+function filledReadings(state: WalkState | null, supply: Supply): readonly string[] {
+  const readings = state ? readingsOf(state.ledger, supply) : [];
+  const before = readings.findLast(({ at }) => at <= 0);
+  const later = readings.filter(({ at }) => at > 0).slice(-READINGS);
+  return [
+    before ? words("print/reading-before", { value: before.value }) : "",
+    ...Array.from({ length: READINGS }, (_, place) => {
+      const reading = later[place];
+      return reading ? words("print/reading", { at: reading.at, value: reading.value }) : "";
+    }),
+  ];
+}
+
+function SupplyTable({ outline, state }: { readonly outline: Outline; readonly state: WalkState | null }) {
   const { supplies } = outline.procedure;
   return (
     <section className="print-keep">
@@ -173,28 +197,32 @@ function SupplyTable({ outline }: { readonly outline: Outline }) {
           </tr>
         </thead>
         <tbody>
-          {supplies.map(({ crew, id, label, unit, full, redline, perHour }) => (
-            <tr key={`${crew} ${id}`}>
-              <td>{callsOf(outline, [crew])}</td>
-              <th scope="row">{label ?? id}</th>
-              <td>
-                {full} {unitText(unit)}
-              </td>
-              <td>
-                <b>
-                  {redline} {unitText(unit)}
-                </b>
-              </td>
-              <td>
-                {perHour} {unitText(unit)}
-              </td>
-              {["zero", "first", "second", "third", "fourth"].map((reading) => (
-                <td key={reading}>
-                  <span className="print-blank print-blank-time" />
+          {supplies.map((supply) => {
+            const { crew, id, label, unit, full, redline, perHour } = supply;
+            const filled = filledReadings(state, supply);
+            return (
+              <tr key={`${crew} ${id}`}>
+                <td>{callsOf(outline, [crew])}</td>
+                <th scope="row">{label ?? id}</th>
+                <td>
+                  {full} {unitText(unit)}
                 </td>
-              ))}
-            </tr>
-          ))}
+                <td>
+                  <b>
+                    {redline} {unitText(unit)}
+                  </b>
+                </td>
+                <td>
+                  {perHour} {unitText(unit)}
+                </td>
+                {["zero", "first", "second", "third", "fourth"].map((reading, place) => (
+                  <td key={reading}>
+                    <span className="print-blank print-blank-time">{filled[place]}</span>
+                  </td>
+                ))}
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </section>

@@ -2,6 +2,7 @@ import type { Handover } from "../../core/review/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 import { callsOf, stepWords } from "../parts/index.ts";
 import { HandoverCrew } from "./handover-crew.tsx";
 import { handoverLines } from "./handover-lines.ts";
@@ -38,6 +39,7 @@ export function HandoverSheet({ handover, device, onAgain, onFollow, onPaper }: 
         <button type="button" className="plain-button" onClick={onPaper}>
           {words("print/as-it-stands")}
         </button>
+        <HelpButton screen="handover" />
         <button type="button" className="plain-button" onClick={onAgain}>
           {words("handover/again")}
         </button>

@@ -61,7 +61,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
         {walk && <p className="print-standing">{standingWords(walk, at)}</p>}
         {procedure.summary && <p>{procedure.summary}</p>}
       </header>
-      <FrontMatter outline={outline} plan={plan} findings={findings} />
+      <FrontMatter outline={outline} plan={plan} findings={findings} state={walk?.state ?? null} />
       <section className="print-steps">
         <h2>{words("print/steps")}</h2>
         <p>{words("print/steps-how")}</p>

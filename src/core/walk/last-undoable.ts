@@ -22,6 +22,8 @@ const UNDOABLE: ReadonlySet<Fact["name"]> = new Set<Fact["name"]>([
   "watch.kept",
 ]);
 
+const recordedAt = ({ wire }: Entry): string => wire.recordedtime ?? wire.time;
+
 /**
  * Returns the entries of the latest tap on a device that counts and can still be taken back ([OFF1]), in their order:
  * one entry, or those that one tap made together. Struck entries, and those without effect, are passed over, so that
@@ -47,8 +49,8 @@ export function lastUndoable(folded: Folded, device: string): readonly Entry[] |
   while (first > 0) {
     const before = entries[first - 1];
     if (!before || !isOwn(before) || before.read.fact?.name === "clock.started") break;
-    // What one tap enters happens at one instant.
-    if (before.wire.source !== newest.wire.source || before.at !== newest.at) break;
+    // What one act enters is recorded at one instant, also when it happened at several, as what was done on paper.
+    if (before.wire.source !== newest.wire.source || recordedAt(before) !== recordedAt(newest)) break;
     first -= 1;
   }
   return entries.slice(first, last + 1);

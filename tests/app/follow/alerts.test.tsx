@@ -115,6 +115,7 @@ describe("[OFF3] the list of alerts", () => {
         state={state}
         actions={null}
         onPick={vi.fn()}
+        onContingency={vi.fn()}
         onClose={vi.fn()}
       />,
     );

@@ -57,6 +57,38 @@ describe("the paper procedure in mid-walk", () => {
     expect(ticked("Do pack")).toBe(0);
   });
 
+  it("[REV5] fills in the readings that count: the last one up to PET 0, and the latest four after it", () => {
+    const log = LogWriter.opened({
+      ...FILE,
+      supplies: [
+        { crew: "ev1", id: "oxygen", label: "Oxygen", unit: "kPa", full: 6000, redline: 1000, perHour: 500 },
+        { crew: "ev2", id: "oxygen", label: "Oxygen", unit: "kPa", full: 6000, redline: 1000, perHour: 500 },
+      ],
+    });
+    const read = (value: number, at: number) =>
+      log.enter("supply.read", { crew: "ev1", supply: "oxygen", value }, at);
+    read(5950, -3);
+    log.enter("clock.started", {}, 0);
+    for (const [value, at] of [
+      [5900, 10],
+      [5800, 20],
+      [99000, 25],
+      [5700, 30],
+      [5600, 40],
+      [5500, 61],
+    ] as const)
+      read(value, at);
+    show(log, 70);
+    const blanks = screen
+      .getAllByRole("row")
+      .filter((row) => row.textContent?.includes("Oxygen"))
+      .map((row) => [...row.querySelectorAll(".print-blank")].map((blank) => blank.textContent));
+    expect(blanks).toEqual([
+      ["5950", "0:20 5800", "0:30 5700", "0:40 5600", "1:01 5500"],
+      ["", "", "", "", ""],
+    ]);
+  });
+
   it("[REV5] names what was skipped, what is not performed, and what is outstanding", () => {
     show(half(), 11);
     expect(rowOf("Do turn")).toHaveTextContent("Skipped at 0:10:00: no time");

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Entry } from "../../../src/core/log/index.ts";
+import { formatInstant } from "../../../src/core/units/index.ts";
 import { lastUndoable } from "../../../src/core/walk/index.ts";
-import { LogWriter } from "../log-writer.ts";
+import { entryFrom, LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
 
 const file = fileWith([
@@ -48,6 +49,22 @@ describe("[OFF1] undo", () => {
       .enter("decision.taken", { decision: "bolt", outcome: "stuck" }, 3)
       .done(["try", 3]);
     expect(namesOf(next(log))).toEqual(["decision.taken", "step.done"]);
+  });
+
+  it("[OFF1] [PAP1] takes back together what was entered in one go from paper, each with its own time", () => {
+    const log = LogWriter.started(file).done(["a", 1]);
+    const paper = (id: string, at: number) => {
+      log.done([id, at]);
+      const made = log.entries.at(-1);
+      if (!made) throw new Error("nothing was entered");
+      const recordedtime = formatInstant(minute(30));
+      log.entries[log.entries.length - 1] = entryFrom({ ...made.wire, recordedtime });
+    };
+    paper("b", 10);
+    paper("c", 12);
+    expect(next(log)?.map(({ wire }) => wire.data)).toEqual([{ step: "b" }, { step: "c" }]);
+    undo(log, 31);
+    expect(next(log)?.map(({ wire }) => wire.data)).toEqual([{ step: "a" }]);
   });
 
   it("[OFF1] never takes back what another device entered, nor what had no effect", () => {

@@ -6,6 +6,12 @@ export const helpOfReviewWords = {
   "guide/review-drift": "Drift is how far the end of a step was behind the plan (+) or ahead of it (−).",
   "guide/review-deviations":
     "A deviation is whatever was done otherwise than planned: a skip, another order, a value outside its limits, something that never came. It blames nobody.",
+  "guide/review-delay":
+    "What made the delay goes step by step along the chain that set the finish: longer or shorter work, and waits with whom or what for.",
+  "guide/review-tables":
+    "Confirmations, watches, records, supplies over time, decisions, reopened steps, corrected items and alerts each have a table, with when and by whom. A line that says “missing” or “not kept” never came.",
+  "guide/review-comments":
+    "A comment is kept in the log as a note, also after the walk is closed, and alters no figure.",
   "guide/review-log":
     "Everything here is worked out from the log, as entered, and nothing is added. The plan is that of the procedure the walk was opened with.",
   "guide/review-starts":

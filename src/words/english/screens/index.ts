@@ -13,6 +13,7 @@ import { followPanelWords } from "./follow-panels.ts";
 import { handoverWords } from "./handover.ts";
 import { helpWords } from "./help.ts";
 import { helpOfFollowWords } from "./help-follow.ts";
+import { helpOfHandoverWords } from "./help-handover.ts";
 import { helpOfJoinWords } from "./help-join.ts";
 import { helpOfReadWords } from "./help-read.ts";
 import { helpOfReviewWords } from "./help-review.ts";
@@ -50,6 +51,7 @@ export const screenWords = {
   ...followPanelWords,
   ...helpWords,
   ...helpOfFollowWords,
+  ...helpOfHandoverWords,
   ...helpOfJoinWords,
   ...helpOfReadWords,
   ...helpOfReviewWords,

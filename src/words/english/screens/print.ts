@@ -65,6 +65,8 @@ export const printWords = {
   "print/redline": "Redline",
   "print/per-hour": "Use per hour",
   "print/at-pet-zero": "At PET 0",
+  "print/reading-before": "{$value :number}",
+  "print/reading": "{$at :hour-minute} {$value :number}",
   "print/readings": "Readings (PET and value)",
   "print/before-walk": "Before the walk",
   "print/after-walk": "After the walk",

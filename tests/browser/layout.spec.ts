@@ -1,8 +1,9 @@
 import { expect, type Locator, type Page, test } from "@playwright/test";
+import type { Instant, RecordId, StepId } from "../../src/core/units/index.ts";
 import { openImported } from "./imported-walk.ts";
 import { shortWalk } from "./short-walk.ts";
 import { openPanel, tapDone } from "./walk-by-tapping.ts";
-import { bundledText, playedLog, procedureFile } from "./written-walk.ts";
+import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
 
 /** How far the page can be scrolled sideways, in px; regions made to scroll by themselves do not count. */
 const sideways = (page: Page) =>
@@ -141,4 +142,36 @@ test("nothing in the head of the follow screen is cut", async ({ page }) => {
     for (const part of ["Ranging head exchange", "rev.", "PET", "Turn back", "margin"])
       expect(shown, `at ${width} × ${height}`).toContain(part);
   }
+});
+
+test("at arm's length the clock, the alerts, the open steps and the next two are large enough", async ({
+  page,
+  viewport,
+}) => {
+  // On a phone, which is held nearer, the room goes to what there is to read.
+  test.skip((viewport?.width ?? 0) < 640, "a phone is held nearer");
+  const file = procedureFile(bundledText("osier-ranging-head"));
+  const start = (Date.now() - 14 * 60_000) as Instant;
+  const walk = new WrittenWalk(file, { start, walk: "arms-length" })
+    .done(["suits-on-battery", 2], ["lock-pressure", 3])
+    .enter("record.taken", { step: "ev1-suit" as StepId, record: "pressure" as RecordId, value: 31 }, 4);
+  await openImported(page, walk);
+  const next = page.locator(
+    '.follow-open ~ .follow-line:is([data-stage="later"], [data-stage="maybe"]) .follow-do',
+  );
+  const parts = {
+    clock: page.locator(".follow-pet"),
+    alerts: page.locator(".alert-strip .alert-text"),
+    "open steps": page.locator(".open-do"),
+    "the next step": next.nth(0),
+    "the one behind it": next.nth(1),
+  };
+  for (const [name, part] of Object.entries(parts)) {
+    await expect(part.first(), name).toBeVisible();
+    const sizes = await part.evaluateAll((all) =>
+      all.map((one) => parseFloat(getComputedStyle(one).fontSize)),
+    );
+    expect(Math.min(...sizes), name).toBeGreaterThanOrEqual(24);
+  }
+  expect(await next.nth(2).evaluate((one) => parseFloat(getComputedStyle(one).fontSize))).toBeLessThan(24);
 });

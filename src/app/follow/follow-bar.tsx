@@ -230,10 +230,10 @@ function Cell({ title, children, tone, minor = false, onSet = null }: CellProps)
       type="button"
       className="follow-cell follow-unknown"
       data-minor={minor || undefined}
+      title={words("gap/set-it")}
       onClick={onSet}
     >
       {content}
-      <span className="heard-only">{words("gap/set-it")}</span>
     </button>
   );
 }

@@ -123,8 +123,9 @@ export function useFollowScroll(now: string | null): FollowScroll {
     const scrolled = () => {
       const now = performance.now();
       const left = Math.abs(list.scrollTop - own.current.target);
-      // On a busy device the events of a scroll come late. What leads on to where the program scrolls is still its own.
-      const leadsOn = left < own.current.left;
+      // On a busy device the events of a scroll come late. What leads on to where the program scrolls, or is there
+      // already, is still its own.
+      const leadsOn = left <= own.current.left;
       own.current.left = Math.min(own.current.left, left);
       if (now > ownUntil.current && !leadsOn) {
         away();

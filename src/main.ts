@@ -5,13 +5,19 @@ import { words } from "./words/index.ts";
 
 /** Runs a hub in this process until it is told to stop. Nothing of it is loaded for other commands. */
 async function serveHub(hubArguments: HubArguments, terminal: Terminal): Promise<void> {
-  const { HubTroubleError, startHub } = await import("./hub/index.ts");
+  const { startHub } = await import("./hub/index.ts");
+  const hub = await asInput(() => startHub(hubArguments, terminal));
+  await new Promise<void>((resolve) => {
+    for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => resolve());
+  });
+  await asInput(() => hub.close());
+}
+
+/** What a hub's owner can do something about is input that cannot be used. */
+async function asInput<T>(work: () => Promise<T>): Promise<T> {
+  const { HubTroubleError } = await import("./hub/index.ts");
   try {
-    const hub = await startHub(hubArguments, terminal);
-    await new Promise<void>((resolve) => {
-      for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => resolve());
-    });
-    await hub.close();
+    return await work();
   } catch (error) {
     if (error instanceof HubTroubleError) throw new UnusableInputError(error.message);
     throw error;
@@ -31,6 +37,16 @@ try {
     },
     now: () => Date.now() as Instant,
     serveHub,
+    hubStore: {
+      backup: async (data, file) => {
+        const { backupHub } = await import("./hub/index.ts");
+        return asInput(() => backupHub(data, file));
+      },
+      restore: async (data, file) => {
+        const { restoreHub } = await import("./hub/index.ts");
+        return asInput(() => restoreHub(data, file));
+      },
+    },
   });
 } catch (error) {
   const what = error instanceof Error ? `${error.name}: ${error.message}` : String(error);

@@ -24,6 +24,7 @@ import { checkCommand } from "./check-command.ts";
 import { compareCommand } from "./compare-command.ts";
 import { type FitArguments, fitCommand } from "./fit-command.ts";
 import { type HubFlags, hubCommand, type ServeHub } from "./hub-command.ts";
+import { type HubStore, hubBackupCommand, hubRestoreCommand } from "./hub-store-command.ts";
 import { mergeCommand } from "./merge-command.ts";
 import { passesCommand } from "./passes-command.ts";
 import { planCommand } from "./plan-command.ts";
@@ -42,6 +43,8 @@ export interface Surroundings {
   now(): Instant;
   /** Runs a hub. It is passed in, since a hub is not part of the command line. */
   readonly serveHub: ServeHub;
+  /** Backs up a hub's log and brings it back, for the same reason. */
+  readonly hubStore: HubStore;
 }
 
 /**
@@ -253,8 +256,8 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
     });
 }
 
-function addHub(program: Command, { terminal, serveHub }: Surroundings, ended: Ended): void {
-  program
+function addHub(program: Command, { terminal, serveHub, hubStore }: Surroundings, ended: Ended): void {
+  const hub = program
     .command("hub")
     .description(words("help/hub"))
     .option("--port <n>", words("help/port"), portValue, 4173)
@@ -272,5 +275,28 @@ function addHub(program: Command, { terminal, serveHub }: Surroundings, ended: E
     .option("--app <folder>", words("help/app"))
     .action(async (flags: HubFlags) => {
       ended(await hubCommand(flags, terminal, serveHub));
+    });
+  // "--data" is an option of "hub", which its own commands read as theirs.
+  hub
+    .command("backup")
+    .description(words("help/hub-backup"))
+    .requiredOption("--to <file>", words("help/hub-backup-to"))
+    .action(async (_flags: unknown, command: Command) => {
+      ended(
+        await hubBackupCommand(command.optsWithGlobals<{ to: string; data?: string }>(), terminal, hubStore),
+      );
+    });
+  hub
+    .command("restore")
+    .description(words("help/hub-restore"))
+    .requiredOption("--from <file>", words("help/hub-restore-from"))
+    .action(async (_flags: unknown, command: Command) => {
+      ended(
+        await hubRestoreCommand(
+          command.optsWithGlobals<{ from: string; data?: string }>(),
+          terminal,
+          hubStore,
+        ),
+      );
     });
 }

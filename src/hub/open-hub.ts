@@ -1,5 +1,6 @@
 import { Admission } from "./admission/index.ts";
 import { BeyondBoard } from "./beyond/index.ts";
+import { CursorSeal } from "./cursors/index.ts";
 import type { Engine } from "./engine/index.ts";
 import { Intake } from "./entries/index.ts";
 import { HubMetrics } from "./metrics/index.ts";
@@ -31,7 +32,8 @@ export async function openHub(
   options: ServerOptions,
 ): Promise<OpenHub> {
   const admission = await Admission.open(engine.keep, surroundings, newOwnerCode);
-  const fanOut = new FanOut(engine);
+  const cursors = await CursorSeal.open(engine, surroundings);
+  const fanOut = new FanOut(engine, cursors);
   const metrics = new HubMetrics(() => fanOut.size);
   const parts: HubParts = {
     engine,
@@ -39,6 +41,8 @@ export async function openHub(
     admission,
     intake: new Intake(engine, surroundings, metrics),
     fanOut,
+    cursors,
+    tell: options.tell,
     presence: new PresenceBoard(engine, admission, surroundings),
     beyond: new BeyondBoard(),
     metrics,

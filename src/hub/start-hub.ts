@@ -1,7 +1,8 @@
 import type { Message } from "../words/index.ts";
-import { message, words } from "../words/index.ts";
+import { inWords, message, words } from "../words/index.ts";
 import { shownCode } from "./admission/index.ts";
 import { hasApp } from "./app-files/index.ts";
+import { serveBackups } from "./backup/index.ts";
 import { makeFolder } from "./data-folder/index.ts";
 import { type Engine, EngineTroubleError, openEngine } from "./engine/index.ts";
 import { addressesOf } from "./hub-addresses.ts";
@@ -75,6 +76,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         tell: (line) => err(`${line}\n`),
       },
     );
+    for (const finding of engine.findings) err(`${inWords(finding)}\n`);
     await hub.server.listen({ port, host });
     addresses = addressesOf(hub.server.addresses(), host, certificate ? "https" : "http");
     out(
@@ -88,9 +90,11 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
     out(`${addresses.join("\n")}\n`);
     const link = linkUpstream(options, hub.parts, err);
     const { close } = hub;
+    const endBackups = await serveBackups(data, engine, (line) => err(`${line}\n`));
     return {
       addresses,
       close: async () => {
+        await endBackups();
         await link?.stop();
         await close();
       },

@@ -131,6 +131,40 @@ describe("[HUB] the command", () => {
     expect((await fetch(url, { headers })).status).toBe(401);
   });
 
+  it("is backed up while it runs and when it is stopped, and is brought back by a command when it is stopped", async () => {
+    const data = newFolder();
+    const options = ["--port", await port(), "--data", data];
+    const file = (name: string) => scratch.path(`${name}-${folders}`);
+    const asked = async (...args: readonly string[]) => {
+      const child = launch(args);
+      const [out, err, status] = await Promise.all([text(child.stdout), text(child.stderr), ended(child)]);
+      return { out, err, status };
+    };
+    const hub = await started(...options);
+    const epochOf = async () =>
+      ((await (await fetch(`${hub.address}/api/health`)).json()) as { epoch: string }).epoch;
+    const epoch = await epochOf();
+    expect(await asked("backup", "--data", data, "--to", file("one"))).toEqual({
+      out: `The log is backed up in ${file("one")}.\n`,
+      err: "",
+      status: 0,
+    });
+    const refused = await asked("restore", "--from", file("one"), "--data", data);
+    expect([refused.status, refused.err]).toEqual([
+      2,
+      expect.stringMatching(/^Another hub is using [^\n]+\n$/),
+    ]);
+    hub.child.kill("SIGKILL");
+    await ended(hub.child);
+    expect((await asked("backup", "--to", file("two"), "--data", data)).status).toBe(0);
+    expect(await asked("restore", "--from", file("two"), "--data", data)).toMatchObject({
+      out: expect.stringMatching(/ is brought back: 0 walks, 0 entries\.\nWhat was there before is in /),
+      status: 0,
+    });
+    await started(...options);
+    expect(await epochOf()).not.toBe(epoch);
+  }, 60_000);
+
   it("serves the network with TLS by a certificate of its own, and prints its fingerprint", async () => {
     const hub = await started("--port", await port(), "--data", newFolder(), "--host", "0.0.0.0");
     const printed = hub.lines.join("\n");

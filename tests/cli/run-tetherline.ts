@@ -14,6 +14,10 @@ export interface Ran {
 /** The instant that commands take for now. */
 export const NOW = Date.UTC(2031, 3, 2, 9) as Instant;
 
+const hubStore = {
+  backup: () => Promise.reject(new Error("No test in this process has a hub.")),
+  restore: () => Promise.reject(new Error("No test in this process has a hub.")),
+};
 const serveHub = () => Promise.reject(new Error("No test in this process serves a hub."));
 
 /** Runs the command line in this process. */
@@ -28,7 +32,7 @@ export async function tetherline(...args: readonly string[]): Promise<Ran> {
       err += text;
     },
   };
-  const status = await runCommandLine(args, { terminal, now: () => NOW, serveHub });
+  const status = await runCommandLine(args, { terminal, now: () => NOW, serveHub, hubStore });
   return { status, out, err };
 }
 

@@ -149,7 +149,7 @@ describe("[HUB] the interface, row by row", () => {
     const { entries } = (await hub.ask("GET", "/api/walks", { token: lead })).json().walks[0];
     expect(lines).toHaveLength(entries);
     const cursor = String(all.headers["tetherline-cursor"]);
-    expect(cursor).toMatch(new RegExp(`^${hub.engine.epoch}:\\d+$`));
+    expect(cursor).toMatch(new RegExp(`^${hub.engine.epoch}:\\d+:[\\w-]{32}$`));
     await hub.push(lead, [written(DEVICE, 4)]);
     const rest = (after: string) =>
       hub.ask("GET", `/api/walks/${WALK}/entries?after=${encodeURIComponent(after)}`, { token: lead });

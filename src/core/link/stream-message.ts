@@ -1,6 +1,7 @@
 import { jsonOf, readEntry } from "../log/index.ts";
 import type { WalkId } from "../units/index.ts";
-import { readCursor } from "./cursor.ts";
+import type { Cursor } from "./cursor.ts";
+import { isCursorCheck, readCursor } from "./cursor.ts";
 import { beyondSchema, helloSchema, presenceSchema } from "./exchange.ts";
 import type { FarMessage } from "./link-sides.ts";
 
@@ -25,7 +26,7 @@ export function messageOf({ event, id, data }: StreamEvent, walk: WalkId): FarMe
         : { kind: "unreadable", cursor };
     }
     case "cursor":
-      return cursor && { kind: "cursor", cursor };
+      return cursor && { kind: "cursor", cursor: withCheck(cursor, value) };
     case "hello": {
       const { data: hello } = helloSchema.safeParse(value);
       return hello ? { kind: "hello", hello } : null;
@@ -41,4 +42,10 @@ export function messageOf({ event, id, data }: StreamEvent, walk: WalkId): FarMe
     default:
       return null;
   }
+}
+
+/** The check of a cursor comes beside its id, where versions that know none pass it over. */
+function withCheck(cursor: Cursor, value: unknown): Cursor {
+  if (typeof value !== "object" || value === null || !("check" in value)) return cursor;
+  return isCursorCheck(value.check) ? { ...cursor, check: value.check } : cursor;
 }

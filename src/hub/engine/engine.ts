@@ -1,6 +1,6 @@
 import type { Entry, HybridTime } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import { SaidError } from "../../words/index.ts";
+import { type Message, SaidError } from "../../words/index.ts";
 
 /** An entry as a hub keeps it. */
 export interface StoredEntry {
@@ -15,6 +15,11 @@ export interface StoredEntry {
   readonly received: Instant;
   /** The hub that it came through, by its device name, so that it is never sent back there; `null` when it came from a device. */
   readonly via: string | null;
+  /**
+   * Stands for this entry at this place of the log: another one there has another check, and where the engine chains them
+   * (SQLite), so has a log that differs anywhere before. 16 letters, digits, `-` and `_`.
+   */
+  readonly check: string;
 }
 
 /**
@@ -67,8 +72,24 @@ export interface Keep {
 export interface Engine {
   /** The kind of engine, for health and metrics: `sqlite` or `jetstream`. */
   readonly kind: string;
-  /** The name of this store, of letters, digits, `-` and `_`. Offsets of a store of another name mean nothing here. */
+  /**
+   * The name of this store, of letters, digits, `-` and `_`. Offsets of a store of another name mean nothing here. It
+   * changes while the hub runs only by {@link beginEpoch}.
+   */
   readonly epoch: string;
+  /** What is to be told of how the store was opened, in words; empty when it is what it was. */
+  readonly findings: readonly Message[];
+  /** The check of the entry at an offset; `null` where there is no entry. */
+  checkAt(walk: WalkId, offset: number): Promise<string | null>;
+  /** Takes another epoch, since somebody was told what this store does not hold; durable when resolved. */
+  beginEpoch(): Promise<void>;
+  /** Calls back after each change of the epoch, by this or another hub; returns a function that ends it. */
+  onEpoch(onChange: () => void): () => void;
+  /**
+   * Writes all that is kept into a file that is not there yet, while everything goes on. Rejects with
+   * {@link EngineTroubleError} when that cannot be done.
+   */
+  backup(file: string): Promise<void>;
   /**
    * Keeps entries of one walk and tells what became of each, in the order given; resolved only when durable. Of equal
    * entries the second is known, of different ones with the same source and id the second is in conflict.

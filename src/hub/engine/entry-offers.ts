@@ -35,12 +35,14 @@ export interface EntryOffers {
   offer(offered: OfferedEntry): Promise<AppendOutcome>;
   /** The message on a subject; `null` where there is none. */
   find(subject: string): Promise<StoredMsg | null>;
+  /** The message at a sequence; `null` where there is none. */
+  at(sequence: number): Promise<StoredMsg | null>;
 }
 
 /** Headers of a message: when its entry came, through which hub, and by which attempt. */
 export const RECEIVED = "Tetherline-Received";
 export const VIA = "Tetherline-Via";
-const ATTEMPT = "Tetherline-Attempt";
+export const ATTEMPT = "Tetherline-Attempt";
 
 /** The server's answer to a second message on a subject that may have one. */
 const SUBJECT_IS_TAKEN = 10_077;
@@ -52,10 +54,13 @@ const PAUSE = 200;
 
 /** The offers of a stream. */
 export function entryOffers({ streams, stream, now, trouble }: OffersParts): EntryOffers {
-  const findUntil = async (subject: string, end: number): Promise<StoredMsg | null> => {
+  const findUntil = async (
+    query: { readonly last_by_subj: string } | { readonly seq: number },
+    end: number,
+  ): Promise<StoredMsg | null> => {
     for (;;) {
       try {
-        return await streams.manager.streams.getMessage(stream, { last_by_subj: subject });
+        return await streams.manager.streams.getMessage(stream, query);
       } catch (cause) {
         if (performance.now() > end) throw trouble(cause);
       }
@@ -64,7 +69,8 @@ export function entryOffers({ streams, stream, now, trouble }: OffersParts): Ent
   };
 
   return {
-    find: (subject) => findUntil(subject, performance.now() + PATIENCE),
+    find: (subject) => findUntil({ last_by_subj: subject }, performance.now() + PATIENCE),
+    at: (seq) => findUntil({ seq }, performance.now() + PATIENCE),
     offer: async (offered) => {
       const { subject, entry, via, attempt } = offered;
       const text = JSON.stringify(entry.wire);
@@ -83,7 +89,7 @@ export function entryOffers({ streams, stream, now, trouble }: OffersParts): Ent
         } catch (cause) {
           const code = cause instanceof JetStreamApiError ? cause.code : null;
           if (code === SUBJECT_IS_TAKEN) {
-            const other = await findUntil(subject, end);
+            const other = await findUntil({ last_by_subj: subject }, end);
             if (other) return outcomeBeside(other, offered);
           } else if ((code !== null && FINAL.has(code)) || isTooLarge(cause) || performance.now() > end)
             throw trouble(cause);

@@ -11,3 +11,4 @@ export type {
 export { EngineTroubleError } from "./engine.ts";
 export type { EnginePlace } from "./open-engine.ts";
 export { openEngine } from "./open-engine.ts";
+export { restoreStore } from "./sqlite-restore.ts";

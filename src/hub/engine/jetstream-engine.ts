@@ -16,6 +16,8 @@ import { toToken } from "./subject-token.ts";
 /** The most refused entries that are kept for each walk. */
 const MOST_REFUSED = 1_000;
 const SENDER = "Tetherline-Sender";
+/** Where it is kept how often, so to speak, the epoch of a stream was changed. */
+const GENERATION = "engine.generation";
 
 function refusedStream(name: string): WantedStream {
   return {
@@ -36,7 +38,7 @@ function refusedStream(name: string): WantedStream {
  * configuration says `jetstream { sync_interval: always }` (nats-server 2.10 or later), which costs about half the speed.
  *
  * An entry whose confirmation was lost on the way may be kept and told all the same; offered again, it is known. A stream
- * that was brought back from a backup keeps its epoch: who restores one gives it another `?name=`.
+ * that was brought back from a backup keeps its epoch until a follower comes with a cursor that it cannot have given.
  *
  * Rejects with {@link EngineTroubleError} when no JetStream answers.
  */
@@ -54,6 +56,16 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
     const small = await openJetstreamKeep(streams, name, config.num_replicas, trouble);
     const appended = new Listeners<[walk: WalkId, kept: readonly StoredEntry[]]>();
     const entries = jetstreamEntries({ streams, stream: wanted.name, now, tell: appended.tell, trouble });
+    const epochs = new Listeners();
+    const epochOf = (generation: string) =>
+      createHash("sha256").update(`${name} ${created}${generation}`).digest("base64url").slice(0, 16);
+    let epoch = epochOf((await small.keep.get(GENERATION)) ?? "");
+    small.keep.watch(GENERATION, (_key, generation) => {
+      const next = epochOf(generation ?? "");
+      if (next === epoch) return;
+      epoch = next;
+      epochs.tell();
+    });
     const sender = randomBytes(9).toString("base64url");
     let isClosed = false;
 
@@ -72,7 +84,22 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
 
     return {
       kind: "jetstream",
-      epoch: createHash("sha256").update(`${name} ${created}`).digest("base64url").slice(0, 16),
+      get epoch() {
+        return epoch;
+      },
+      findings: [],
+      checkAt: (walk, offset) => ask(() => entries.checkAt(walk, offset)),
+      beginEpoch: () =>
+        ask(async () => {
+          const generation = ` ${randomBytes(9).toString("base64url")}`;
+          await small.keep.put(GENERATION, generation);
+          epoch = epochOf(generation);
+          epochs.tell();
+        }),
+      onEpoch: epochs.add,
+      backup: async () => {
+        throw new EngineTroubleError(message("engine/no-backup-here", { place: address.shown }));
+      },
       append: (walk, offered, { via = null, alsoKeep } = {}) =>
         ask(async () => {
           const outcomes = await entries.append(walk, offered, via);

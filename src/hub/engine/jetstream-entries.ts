@@ -1,4 +1,4 @@
-import { randomBytes } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import { DiscardPolicy } from "@nats-io/jetstream";
 import type { MsgHdrs } from "@nats-io/transport-node";
 import type { Entry } from "../../core/log/index.ts";
@@ -6,7 +6,7 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 import { compareEntry } from "./compare-entry.ts";
 import type { AppendOutcome, Comparison, StoredEntry, StoredWalk } from "./engine.ts";
 import type { OffersParts } from "./entry-offers.ts";
-import { entryOffers, RECEIVED, VIA } from "./entry-offers.ts";
+import { ATTEMPT, entryOffers, RECEIVED, VIA } from "./entry-offers.ts";
 import type { WantedStream } from "./jetstream-connection.ts";
 import { readAhead } from "./read-ahead.ts";
 import { readStream } from "./read-stream.ts";
@@ -20,6 +20,7 @@ export interface JetstreamEntries {
   compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly (Comparison | null)[]>;
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   head(walk: WalkId): Promise<number>;
+  checkAt(walk: WalkId, offset: number): Promise<string | null>;
   walks(): Promise<readonly StoredWalk[]>;
   caughtUp(): Promise<void>;
   close(): void;
@@ -110,6 +111,10 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
       await tail.caughtUp();
       return walks.get(walk)?.head ?? 0;
     },
+    checkAt: async (walk, offset) => {
+      const found = await offers.at(offset);
+      return found && walkOf(found.subject) === walk ? checkOf(found.header, found.data) : null;
+    },
     walks: async () => {
       await tail.caughtUp();
       return [...walks]
@@ -140,5 +145,15 @@ function keptOf(
     sequence,
     received: Number(about?.get(RECEIVED)) as Instant,
     via: via === "" ? null : ofToken(via),
+    check: checkOf(about, data),
   };
+}
+
+/** Every message names the attempt that put it there, so that no two are alike. */
+function checkOf(about: MsgHdrs | undefined, data: Uint8Array): string {
+  return createHash("sha256")
+    .update(`${about?.get(RECEIVED) ?? ""}\n${about?.get(ATTEMPT) ?? ""}\n`)
+    .update(data)
+    .digest("base64url")
+    .slice(0, 16);
 }

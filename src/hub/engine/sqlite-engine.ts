@@ -4,6 +4,7 @@ import { Listeners } from "../../core/units/index.ts";
 import { message } from "../../words/index.ts";
 import type { AppendOptions, AppendOutcome, Engine, StoredEntry } from "./engine.ts";
 import { EngineTroubleError } from "./engine.ts";
+import { backUp } from "./sqlite-backup.ts";
 import { sqliteEntries } from "./sqlite-entries.ts";
 import { sqliteKeep } from "./sqlite-keep.ts";
 import { openDatabase } from "./sqlite-opening.ts";
@@ -24,6 +25,9 @@ interface Written {
   readonly told: ReadonlyMap<WalkId, readonly StoredEntry[]>;
 }
 
+/** How often it is looked whether the write-ahead file is to be brought into the main file, in ms. */
+const SETTLED_EVERY = 5_000;
+
 /**
  * The log of a hub in one SQLite file of a data folder, for one process. What is confirmed is on the disk (write-ahead
  * log, `synchronous = FULL`). Offsets count within each walk, so that they say nothing of others. Throws
@@ -34,6 +38,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
   const { database, file } = open;
   const entries = sqliteEntries(database);
   const appended = new Listeners<[walk: WalkId, kept: readonly StoredEntry[]]>();
+  const epochs = new Listeners();
   let isClosed = false;
 
   const ask = async <T>(work: () => T): Promise<T> => {
@@ -82,12 +87,35 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
   const commitWaiting = (): void => {
     const group = waiting;
     waiting = [];
-    if (group.length > 0) commit(group);
+    if (group.length === 0) return;
+    commit(group);
+    settle();
   };
+
+  const settle = (): void => {
+    try {
+      if (!isClosed) open.settle();
+    } catch {
+      // Everything is in the write-ahead file; it is tried again with the next commit.
+    }
+  };
+  // Small values grow the write-ahead file too.
+  const settling = setInterval(settle, SETTLED_EVERY).unref();
 
   return {
     kind: "sqlite",
-    epoch: open.epoch,
+    get epoch() {
+      return open.epoch;
+    },
+    findings: open.findings,
+    checkAt: (walk, offset) => ask(() => entries.checkAt(walk, offset)),
+    beginEpoch: () =>
+      ask(() => {
+        open.beginEpoch();
+        epochs.tell();
+      }),
+    onEpoch: epochs.add,
+    backup: (to) => ask(() => backUp(database, to)).then((done) => done),
     append: (walk, offered, options = {}) =>
       new Promise((resolve, reject) => {
         if (isClosed) {
@@ -112,6 +140,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
       if (isClosed) return;
       commitWaiting();
       isClosed = true;
+      clearInterval(settling);
       open.close();
     },
   };

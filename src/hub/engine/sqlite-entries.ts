@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import type Database from "better-sqlite3";
 import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
@@ -16,6 +17,7 @@ export interface SqliteEntries {
   compare(walk: WalkId, entry: Entry): Comparison | null;
   read(walk: WalkId, after: number, limit: number): readonly StoredEntry[];
   head(walk: WalkId): number;
+  checkAt(walk: WalkId, offset: number): string | null;
   walks(): readonly StoredWalk[];
   keepRefused(walk: WalkId, refused: RefusedEntry): void;
   refused(walk: WalkId, limit: number): readonly RefusedEntry[];
@@ -29,6 +31,11 @@ interface WalkHead {
   readonly head: number;
 }
 
+/** The check of an entry: the hash of the one before it and of its own text. `before` is empty for the first of a walk. */
+export function chained(before: string, text: string): string {
+  return createHash("sha256").update(`${before}\n${text}`).digest("base64url").slice(0, 16);
+}
+
 /** Reads and writes the tables of entries of an open database. */
 export function sqliteEntries(database: Database.Database): SqliteEntries {
   const walkOf = database.prepare<[string], WalkHead>("SELECT number, head FROM walks WHERE walk = ?");
@@ -37,7 +44,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
   );
   const grown = database.prepare("UPDATE walks SET entries = entries + 1, head = ? WHERE number = ?");
   const insert = database.prepare(
-    "INSERT INTO entries VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (walk, source, id) DO NOTHING",
+    "INSERT INTO entries VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (walk, source, id) DO NOTHING",
   );
   const textOf = database
     .prepare<[number, string, string], string>(
@@ -45,8 +52,11 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
     )
     .pluck();
   const after = database.prepare<[string, number, number], StoredEntry>(`
-    SELECT "offset", text, source, id, sequence, received, via FROM entries
+    SELECT "offset", text, source, id, sequence, received, via, "check" FROM entries
     WHERE walk = (SELECT number FROM walks WHERE walk = ?) AND "offset" > ? ORDER BY "offset" LIMIT ?`);
+  const checkAt = database
+    .prepare<[number, number], string>('SELECT "check" FROM entries WHERE walk = ? AND "offset" = ?')
+    .pluck();
   const all = database.prepare<[], StoredWalk>(
     "SELECT walk, entries, head FROM walks WHERE entries > 0 ORDER BY walk",
   );
@@ -74,16 +84,29 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       const row = walkOf.get(walk) ?? newWalk.get(walk);
       if (!row) throw new Error(`no row for the walk ${walk}`);
       const { source, id, sequence } = entry.wire;
+      const text = JSON.stringify(entry.wire);
       const kept = {
         offset: row.head + 1,
-        text: JSON.stringify(entry.wire),
+        text,
         source,
         id,
         sequence,
         received,
         via,
+        check: chained(checkAt.get(row.number, row.head) ?? "", text),
       };
-      const { changes } = insert.run(row.number, kept.offset, source, id, sequence, received, via, kept.text);
+      const { number } = row;
+      const { changes } = insert.run(
+        number,
+        kept.offset,
+        source,
+        id,
+        sequence,
+        received,
+        via,
+        text,
+        kept.check,
+      );
       if (changes === 0) {
         return { outcome: compare(row, entry) ?? { kind: "conflict" }, kept: null };
       }
@@ -92,6 +115,10 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
     },
     read: (walk, offset, limit) => after.all(walk, offset, limit),
     head: (walk) => walkOf.get(walk)?.head ?? 0,
+    checkAt: (walk, offset) => {
+      const row = walkOf.get(walk);
+      return (row && checkAt.get(row.number, offset)) ?? null;
+    },
     walks: () => all.all(),
     keepRefused: database.transaction((walk: WalkId, { text, reason, received }: RefusedEntry) => {
       refuse.run(walk, received, reason, text);

@@ -1,12 +1,21 @@
 import { randomBytes } from "node:crypto";
-import { accessSync, constants, existsSync, statSync, writeFileSync } from "node:fs";
+import { accessSync, constants, existsSync, renameSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
+import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { makeFolder } from "../data-folder/index.ts";
 import { EngineTroubleError } from "./engine.ts";
+import { insistOnChain, insistOnOwn, insistOnSound, makeSchema, migrate } from "./sqlite-schema.ts";
 import { troubleOf, withTrouble } from "./sqlite-trouble.ts";
-import { markerPath, readMarker, writeMarker } from "./store-marker.ts";
+import {
+  type FoundMarker,
+  type Marker,
+  markerPath,
+  placeOf,
+  readMarker,
+  writeMarker,
+} from "./store-marker.ts";
 
 /** An open database of a hub. */
 export interface OpenDatabase {
@@ -14,70 +23,168 @@ export interface OpenDatabase {
   /** The file, for messages. */
   readonly file: string;
   readonly epoch: string;
+  /** What is to be told of how it was opened. */
+  readonly findings: readonly Message[];
+  /** Takes another epoch; resolved when it is durable. */
+  beginEpoch(): string;
+  /** Brings what was written into the main file once there is much of it. */
+  settle(): void;
   /** Ends it in order. */
   close(): void;
 }
 
-const FILE = "walks.sqlite";
-/** Says whose file it is (SQLite's `application_id`): "TLhb". */
-const APPLICATION = 0x544c6862;
-const SCHEMA_VERSION = 1;
+/** The file of a store in its data folder. */
+export const STORE_FILE = "walks.sqlite";
 /** How long the process before this one may take to end, in ms. */
 const PATIENCE = 2_000;
-/** Larger files, in bytes, are not read through at opening: it would take longer than a restart may. */
-const LARGEST_READ_THROUGH = 512 * 1024 * 1024;
+/** A write-ahead file of more bytes than this is brought into the main file. */
+const LARGEST_WAL = 4 * 1024 * 1024;
 
-const SCHEMA = `
-  CREATE TABLE about (key TEXT PRIMARY KEY, value TEXT NOT NULL) WITHOUT ROWID;
-  CREATE TABLE walks (
-    number INTEGER PRIMARY KEY, walk TEXT NOT NULL UNIQUE, entries INTEGER NOT NULL, head INTEGER NOT NULL);
-  CREATE TABLE entries (
-    walk INTEGER NOT NULL REFERENCES walks (number), "offset" INTEGER NOT NULL,
-    source TEXT NOT NULL, id TEXT NOT NULL, sequence TEXT NOT NULL,
-    received INTEGER NOT NULL, via TEXT, text TEXT NOT NULL,
-    PRIMARY KEY (walk, "offset"), UNIQUE (walk, source, id));
-  CREATE TABLE refused (
-    number INTEGER PRIMARY KEY AUTOINCREMENT, walk TEXT NOT NULL,
-    received INTEGER NOT NULL, reason TEXT NOT NULL, text TEXT NOT NULL);
-  CREATE INDEX refused_by_walk ON refused (walk, number);
-  CREATE TABLE keep (key TEXT PRIMARY KEY, value TEXT NOT NULL) WITHOUT ROWID;
-  PRAGMA application_id = ${APPLICATION};
-  PRAGMA user_version = ${SCHEMA_VERSION};
-`;
+const random = () => randomBytes(12).toString("base64url");
 
 /**
- * Opens the database of a data folder, or makes one in a folder that never had one. Offsets go with an epoch; it is made
- * anew when the file is a copy or was brought back from one (its inode, birth or seal is not what it was). Throws
+ * Opens the database of a data folder, or makes one in a folder that never had one. Offsets go with an epoch. The epoch
+ * stays when the files prove that they are what they were: the marker beside the store has its seal and the place of its
+ * main file, which is written at moments of the hub's own choice only. In every other case the epoch is a new one. Throws
  * {@link EngineTroubleError} when the log cannot be had whole and written.
  */
 export function openDatabase(folder: string): OpenDatabase {
-  const file = join(folder, FILE);
+  const file = join(folder, STORE_FILE);
   withTrouble(folder, () => makeFolder(folder));
-  const seals = withTrouble(folder, () => readMarker(folder));
-  if (seals !== null) insistOnFile(file, folder);
+  const marker = withTrouble(folder, () => readMarker(folder));
+  if (marker !== null) insistOnFile(file, folder);
   // Check here, because SQLite would fall back to read-only access and fail later with a less helpful message.
   for (const path of [folder, file].filter(existsSync))
     withTrouble(path, () => accessSync(path, constants.W_OK));
+  const findings: Message[] = [];
+  const isInPlace = marker?.place != null && existsSync(file) && placeOf(file) === marker.place;
+  const leftWal = marker && !isInPlace ? withTrouble(file, () => setAsideLeftWal(file, marker)) : null;
+  if (leftWal !== null) findings.push(message("engine/left-wal", { file: leftWal }));
   const hadWal = existsSync(`${file}-wal`);
   const database = withTrouble(file, () => connect(file));
   try {
     return withTrouble(file, () => {
       lock(database);
       if (isBlank(database)) {
-        if (seals !== null) throw goneError(file, folder);
-        database.exec(`BEGIN; ${SCHEMA} COMMIT;`);
+        if (marker !== null) throw goneError(file, folder);
+        makeSchema(database);
       } else {
-        insistOnSound(database, file);
-        if (seals !== null && aboutOf(database, "open") === "yes" && !hadWal)
+        insistOnOwn(database, file);
+        const { size } = statSync(file);
+        insistOnSound(database, file, size);
+        if (marker !== null && aboutOf(database, "open") === "yes" && !hadWal)
           throw goneError(`${file}-wal`, folder);
+        migrate(database);
+        if (!isInPlace) insistOnChain(database, file, size);
       }
-      const epoch = sealAnew(database, file, folder, seals);
-      return { database, file, epoch, close: () => closeInOrder(database, file, folder) };
+      const seal = aboutOf(database, "seal");
+      const isProven = isInPlace && seal !== null && marker.seals.includes(seal);
+      if (!isProven && seal !== null) findings.push(message("engine/not-proven", { file }));
+      return new RunningStore(database, folder, (isProven ? marker.epoch : undefined) ?? random(), findings);
     });
   } catch (cause) {
     database.close();
     throw cause;
   }
+}
+
+/** A store in use: its marker tells at every moment where the main file is. */
+class RunningStore implements OpenDatabase {
+  readonly database: Database.Database;
+  readonly file: string;
+  readonly findings: readonly Message[];
+  readonly #folder: string;
+  #epoch: string;
+  #seal: string;
+  #isMoving = false;
+
+  constructor(database: Database.Database, folder: string, epoch: string, findings: readonly Message[]) {
+    this.database = database;
+    this.file = join(folder, STORE_FILE);
+    this.findings = findings;
+    this.#folder = folder;
+    this.#epoch = epoch;
+    this.#seal = aboutOf(database, "seal") ?? "";
+    this.#changeSeal("yes");
+    this.#checkpoint();
+  }
+
+  get epoch(): string {
+    return this.#epoch;
+  }
+
+  beginEpoch(): string {
+    this.#epoch = random();
+    withTrouble(this.file, () => this.#mark("open", [this.#seal]));
+    return this.#epoch;
+  }
+
+  settle(): void {
+    const size = statSync(`${this.file}-wal`, { throwIfNoEntry: false })?.size ?? 0;
+    if (size > LARGEST_WAL) this.#checkpoint();
+  }
+
+  close(): void {
+    const { database, file } = this;
+    withTrouble(file, () => {
+      try {
+        this.#changeSeal("no");
+        database.close();
+        this.#mark("closed", [this.#seal]);
+      } catch (cause) {
+        database.close();
+        // The store still says that it is in use, so that the next opening looks for this file.
+        if (!existsSync(`${file}-wal`)) writeFileSync(`${file}-wal`, "");
+        throw cause;
+      }
+    });
+  }
+
+  /** A copy made earlier has an earlier seal than the marker, wherever it is put. The main file is about to be written. */
+  #changeSeal(open: "yes" | "no"): void {
+    const [old, seal] = [this.#seal, random()];
+    // When there is no marker, a crash at this point must not leave a marker without a store.
+    if (old !== "") this.#mark("moving", [old, seal]);
+    const put = this.database.prepare(
+      "INSERT INTO about VALUES (?, ?) ON CONFLICT DO UPDATE SET value = excluded.value",
+    );
+    this.database.transaction(() => {
+      for (const [key, value] of Object.entries({ open, seal })) put.run(key, value);
+    })();
+    this.#seal = seal;
+  }
+
+  /** Brings all that was written into the main file, and notes where that is then. */
+  #checkpoint(): void {
+    if (!this.#isMoving && existsSync(markerPath(this.#folder))) this.#mark("moving", [this.#seal]);
+    this.database.pragma("wal_checkpoint(TRUNCATE)");
+    this.#mark("open", [this.#seal]);
+  }
+
+  #mark(state: Marker["state"], seals: Marker["seals"]): void {
+    const place = state === "moving" ? null : placeOf(this.file);
+    writeMarker(this.#folder, { seals, epoch: this.#epoch, place, state });
+    this.#isMoving = state === "moving";
+  }
+}
+
+/**
+ * Sets a write-ahead file aside that was left by the store before the one that is here: SQLite would undo with it what was
+ * brought back, or make a mixture. Returns where it is then; `null` when it belongs to the main file.
+ */
+function setAsideLeftWal(file: string, marker: FoundMarker): string | null {
+  const wal = statSync(`${file}-wal`, { throwIfNoEntry: false });
+  const main = statSync(file, { throwIfNoEntry: false });
+  if (!wal || !main || wal.size === 0) return null;
+  // A folder that was copied as a whole: one closed in order has no such file, one in use has brought its own.
+  if (marker.isCopied && marker.state !== "closed") return null;
+  // The process ended while it wrote the main file, which needs the write-ahead file then.
+  if (!marker.isCopied && marker.state === "moving") return null;
+  if (!marker.isCopied && wal.ctimeMs >= main.ctimeMs) return null;
+  let aside = `${file}-wal.left`;
+  for (let number = 2; existsSync(aside); number += 1) aside = `${file}-wal.left-${number}`;
+  renameSync(`${file}-wal`, aside);
+  return aside;
 }
 
 function goneError(file: string, folder: string): EngineTroubleError {
@@ -107,6 +214,8 @@ function lock(database: Database.Database): void {
   database.pragma("locking_mode = EXCLUSIVE");
   database.pragma("journal_mode = WAL");
   database.pragma("synchronous = FULL");
+  // The main file is written when this process says so, so that its place is known at every other moment.
+  database.pragma("wal_autocheckpoint = 0");
   database.exec("BEGIN EXCLUSIVE; COMMIT;");
 }
 
@@ -114,89 +223,7 @@ function isBlank(database: Database.Database): boolean {
   return database.prepare("SELECT count(*) FROM sqlite_schema").pluck().get() === 0;
 }
 
-function insistOnSound(database: Database.Database, file: string): void {
-  if (database.pragma("application_id", { simple: true }) !== APPLICATION) {
-    throw new EngineTroubleError(message("engine/other-file", { file }));
-  }
-  const version = Number(database.pragma("user_version", { simple: true }));
-  if (version !== SCHEMA_VERSION) {
-    throw new EngineTroubleError(
-      message(version > SCHEMA_VERSION ? "engine/newer-version" : "engine/other-version", {
-        file,
-        version,
-        known: SCHEMA_VERSION,
-      }),
-    );
-  }
-  if (statSync(file).size > LARGEST_READ_THROUGH) return;
-  const found = database.pragma("quick_check(1)", { simple: true });
-  const unsound = database
-    .prepare(`
-      SELECT (SELECT count(*) FROM entries WHERE NOT json_valid(text)) + (
-        SELECT count(*) FROM walks WHERE (entries, head) IS NOT (
-          SELECT count(*), coalesce(max("offset"), 0) FROM entries WHERE entries.walk = walks.number))`)
-    .pluck()
-    .get();
-  if (found !== "ok" || unsound !== 0) {
-    throw new EngineTroubleError(
-      message("engine/unsound", { file, found: String(found), unsound: String(unsound) }),
-    );
-  }
-}
-
 function aboutOf(database: Database.Database, key: string): string | null {
   const value = database.prepare("SELECT value FROM about WHERE key = ?").pluck().get(key);
   return typeof value === "string" ? value : null;
-}
-
-/** Notes that the store is in use, as this very file; the epoch that holds from now on. */
-function sealAnew(
-  database: Database.Database,
-  file: string,
-  folder: string,
-  seals: readonly string[] | null,
-): string {
-  // A copy put in place of the file may reuse its inode number, but has a later creation time.
-  const { dev, ino, birthtimeNs } = statSync(file, { bigint: true });
-  const place = `${dev}:${ino}:${birthtimeNs}`;
-  const oldSeal = aboutOf(database, "seal");
-  const isWhatItWas =
-    oldSeal !== null && seals?.includes(oldSeal) === true && aboutOf(database, "place") === place;
-  const epoch = (isWhatItWas ? aboutOf(database, "epoch") : null) ?? randomBytes(12).toString("base64url");
-  changeSeal(database, folder, { epoch, place, open: "yes" });
-  // Copy the note that the store is in use from the write-ahead file into the main file as well.
-  database.pragma("wal_checkpoint(TRUNCATE)");
-  return epoch;
-}
-
-/** A copy made earlier has an earlier seal than the marker, wherever it is put. */
-function changeSeal(
-  database: Database.Database,
-  folder: string,
-  about: Readonly<Record<string, string>>,
-): void {
-  const [old, seal] = [aboutOf(database, "seal"), randomBytes(12).toString("base64url")];
-  // When there is no marker, a crash at this point must not leave a marker without a store.
-  if (old !== null) writeMarker(folder, [old, seal]);
-  const put = database.prepare(
-    "INSERT INTO about VALUES (?, ?) ON CONFLICT DO UPDATE SET value = excluded.value",
-  );
-  database.transaction(() => {
-    for (const [key, value] of Object.entries({ ...about, seal })) put.run(key, value);
-  })();
-  writeMarker(folder, [seal]);
-}
-
-function closeInOrder(database: Database.Database, file: string, folder: string): void {
-  withTrouble(file, () => {
-    try {
-      changeSeal(database, folder, { open: "no" });
-      database.close();
-    } catch (cause) {
-      database.close();
-      // The store still says that it is in use, so that the next opening looks for this file.
-      if (!existsSync(`${file}-wal`)) writeFileSync(`${file}-wal`, "");
-      throw cause;
-    }
-  });
 }

@@ -1,8 +1,9 @@
 import { Readable } from "node:stream";
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { Cursor } from "../../core/link/index.ts";
 import { readCursor, writeCursor } from "../../core/link/index.ts";
 import { formatInstant, type WalkId } from "../../core/units/index.ts";
-import { message } from "../../words/index.ts";
+import { message, words } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { openStream } from "./entry-stream.ts";
@@ -15,7 +16,7 @@ const PAGE = 500;
 
 /** Taking entries in and giving them out, at once or as a stream. */
 export function entryRoutes(app: FastifyInstance, parts: HubParts): void {
-  const { engine, intake, surroundings } = parts;
+  const { engine, intake, cursors, surroundings, tell } = parts;
 
   app.post("/api/walks/:walk/entries", async (request) => {
     const { walk, member } = walkFor(request);
@@ -28,11 +29,17 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts): void {
   app.get("/api/walks/:walk/entries", { exposeHeadRoute: false }, async (request, reply) => {
     const { walk } = walkFor(request);
     const isStream = /\btext\/event-stream\b/i.test(request.headers.accept ?? "");
+    const asked = cursorAsked(request, isStream);
+    if (asked && (await cursors.tellsOfAnotherPast(walk, asked))) {
+      tell(words("hub/another-past"));
+      await engine.beginEpoch();
+    }
     const head = await engine.head(walk);
-    const after = offsetAsked(request, isStream, { epoch: engine.epoch, head });
+    // Another store, or one that was brought back from a copy and has less: everything is read again.
+    const after = asked && asked.epoch === engine.epoch && asked.offset <= head ? asked.offset : 0;
     if (isStream) return openStream(request, reply, parts, after);
     return reply
-      .header("tetherline-cursor", writeCursor({ epoch: engine.epoch, offset: head }))
+      .header("tetherline-cursor", writeCursor(await cursors.at(walk, head)))
       .type("application/jsonl")
       .send(Readable.from(linesOf(engine, walk, after, head)));
   });
@@ -50,20 +57,15 @@ function batchOf({ body, headers }: FastifyRequest): readonly unknown[] {
   return body;
 }
 
-/** Behind which offset is read: none (0) where the reader's cursor means nothing here. */
-function offsetAsked(
-  { headers, query }: FastifyRequest,
-  isStream: boolean,
-  { epoch, head }: { epoch: string; head: number },
-): number {
+/** The reader's cursor, behind which it asks to read; `null` for everything. */
+function cursorAsked({ headers, query }: FastifyRequest, isStream: boolean): Cursor | null {
   const lastEventId = isStream ? headers["last-event-id"] : undefined;
   const { after } = query as { after?: unknown };
   const said = lastEventId || after;
-  if (said === undefined || said === "") return 0;
+  if (said === undefined || said === "") return null;
   const cursor = typeof said === "string" ? readCursor(said) : null;
   if (!cursor) throw new AnswerError(400, "bad-cursor", message("answer/bad-cursor"));
-  // Another store, or one that was brought back from a copy and has less: everything is read again.
-  return cursor.epoch === epoch && cursor.offset <= head ? cursor.offset : 0;
+  return cursor;
 }
 
 async function* linesOf(engine: Engine, walk: WalkId, after: number, head: number): AsyncGenerator<string> {

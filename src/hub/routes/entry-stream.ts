@@ -1,6 +1,7 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { formatInstant } from "../../core/units/index.ts";
 import { beyondDocument } from "../beyond/index.ts";
+import type { StoredEntry } from "../engine/index.ts";
 import { eventText, Subscriber } from "../stream/index.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { walkFor } from "./who-asks.ts";
@@ -12,7 +13,7 @@ export function openStream(
   parts: HubParts,
   after: number,
 ): FastifyReply {
-  const { engine, fanOut, presence, beyond, surroundings, id, name } = parts;
+  const { engine, fanOut, cursors, presence, beyond, surroundings, id, name } = parts;
   const { walk, member } = walkFor(request);
   const response = reply.raw;
   // A reply that is taken over loses what plug-ins put into its headers, unless it is carried over.
@@ -27,7 +28,11 @@ export function openStream(
   });
   response.flushHeaders();
 
-  const subscriber = new Subscriber(response, engine.epoch, member?.role === "relay" ? member.device : null);
+  const teller = {
+    behind: (last: StoredEntry) => cursors.behind(walk, last),
+    at: (offset: number) => cursors.at(walk, offset),
+  };
+  const subscriber = new Subscriber(response, teller, member?.role === "relay" ? member.device : null);
   const leave = fanOut.add(walk, subscriber, member);
   const gone = member ? presence.opened(member) : () => {};
   response.once("close", () => {

@@ -1,5 +1,6 @@
 import type { Admission } from "../admission/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
+import type { CursorSeal } from "../cursors/index.ts";
 import type { Engine } from "../engine/index.ts";
 import type { Intake } from "../entries/index.ts";
 import type { HubMetrics } from "../metrics/index.ts";
@@ -15,6 +16,10 @@ export interface HubParts {
   /** Judges and keeps entries. */
   readonly intake: Intake;
   readonly fanOut: FanOut;
+  /** Gives and judges the cursors of readers. */
+  readonly cursors: CursorSeal;
+  /** For the console. */
+  readonly tell: (words: string) => void;
   readonly presence: PresenceBoard;
   /** Whoever links with a hub beyond says here how that goes. */
   readonly beyond: BeyondBoard;

@@ -27,7 +27,7 @@ const cursorSchema = z.object({
 /** Which walks there are, who is in one, and letting others in. `address` is where this hub is reached from elsewhere. */
 export function walkRoutes(
   app: FastifyInstance,
-  { engine, admission, presence, surroundings }: HubParts,
+  { engine, admission, cursors, presence, surroundings }: HubParts,
   address: () => string | null,
 ): void {
   const titles = new WalkTitles(engine);
@@ -44,7 +44,7 @@ export function walkRoutes(
           walk,
           title: await titles.of(walk),
           entries,
-          cursor: writeCursor({ epoch: engine.epoch, offset: head }),
+          cursor: writeCursor(await cursors.at(walk, head)),
         })),
       ),
     };

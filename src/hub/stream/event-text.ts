@@ -1,28 +1,26 @@
+import type { Cursor } from "../../core/link/index.ts";
 import { writeCursor } from "../../core/link/index.ts";
 import type { StoredEntry } from "../engine/index.ts";
 
-/** Entries as unnamed server-sent events, their cursors as ids. `withheld` are left out; their end goes as a `cursor` event. */
+/** Entries as unnamed server-sent events, their places as ids, and behind them a `cursor` event. `withheld` are left out. */
 export function entriesText(
-  epoch: string,
   kept: readonly StoredEntry[],
+  behind: (last: StoredEntry) => Cursor,
   withheld: (entry: StoredEntry) => boolean = () => false,
 ): string {
+  const last = kept.at(-1);
+  if (!last) return "";
+  const cursor = behind(last);
   let text = "";
-  let passed: number | null = null;
   for (const entry of kept) {
-    if (withheld(entry)) {
-      passed = entry.offset;
-      continue;
-    }
-    passed = null;
-    text += `id: ${epoch}:${entry.offset}\ndata: ${entry.text}\n\n`;
+    if (!withheld(entry)) text += `id: ${cursor.epoch}:${entry.offset}\ndata: ${entry.text}\n\n`;
   }
-  return passed === null ? text : text + cursorText(epoch, passed);
+  return text + cursorText(cursor);
 }
 
-/** An event that says that up to here there is nothing more for this reader. */
-export function cursorText(epoch: string, offset: number): string {
-  return `event: cursor\nid: ${writeCursor({ epoch, offset })}\ndata: {}\n\n`;
+/** An event that says that up to here there is nothing more for this reader. Its check stands apart from its id, which all versions read. */
+export function cursorText({ epoch, offset, check }: Cursor): string {
+  return `event: cursor\nid: ${writeCursor({ epoch, offset })}\ndata: ${JSON.stringify({ check })}\n\n`;
 }
 
 /** A named event without an id. */

@@ -1,5 +1,6 @@
 import type { WalkId } from "../../core/units/index.ts";
 import type { Member } from "../admission/index.ts";
+import type { CursorSeal } from "../cursors/index.ts";
 import type { Engine, StoredEntry } from "../engine/index.ts";
 import { entriesText, HEARTBEAT_TEXT } from "./event-text.ts";
 import type { Subscriber } from "./subscriber.ts";
@@ -15,13 +16,16 @@ const AT_ONCE = 50;
 
 /** All open streams of this hub. What is appended to a walk goes to its subscribers. */
 export class FanOut {
-  readonly #epoch: string;
+  readonly #cursors: CursorSeal;
   readonly #walks = new Map<WalkId, Set<Subscription>>();
   readonly #stopFollowing: () => void;
+  readonly #stopAwaiting: () => void;
 
-  constructor(engine: Engine) {
-    this.#epoch = engine.epoch;
+  constructor(engine: Engine, cursors: CursorSeal) {
+    this.#cursors = cursors;
     this.#stopFollowing = engine.follow((walk, kept) => this.#tell(walk, kept));
+    // Whoever reads comes back with a cursor of the epoch before, and reads everything again.
+    this.#stopAwaiting = engine.onEpoch(() => this.#endAll());
   }
 
   /** How many streams are open. */
@@ -78,6 +82,11 @@ export class FanOut {
   /** Ends all streams. */
   close(): void {
     this.#stopFollowing();
+    this.#stopAwaiting();
+    this.#endAll();
+  }
+
+  #endAll(): void {
     for (const subscriptions of this.#walks.values())
       for (const { subscriber } of [...subscriptions]) subscriber.end();
   }
@@ -85,7 +94,7 @@ export class FanOut {
   #tell(walk: WalkId, kept: readonly StoredEntry[]): void {
     const subscriptions = this.#walks.get(walk);
     if (!subscriptions) return;
-    const shared = Buffer.from(entriesText(this.#epoch, kept));
+    const shared = Buffer.from(entriesText(kept, (last) => this.#cursors.behind(walk, last)));
     for (const { subscriber } of [...subscriptions]) subscriber.hear(kept, shared);
   }
 }

@@ -1,5 +1,6 @@
 import { once } from "node:events";
 import type { ServerResponse } from "node:http";
+import type { Cursor } from "../../core/link/index.ts";
 import type { StoredEntry } from "../engine/index.ts";
 import { cursorText, entriesText } from "./event-text.ts";
 
@@ -13,10 +14,18 @@ const MOST_QUEUED = 1000;
 /** Reads entries behind an offset, at most so many. */
 export type ReadEntries = (after: number, limit: number) => Promise<readonly StoredEntry[]>;
 
+/** How a reader is told how far it has read. */
+export interface CursorTeller {
+  /** The cursor behind an entry. */
+  readonly behind: (last: StoredEntry) => Cursor;
+  /** The cursor at an offset of the log. */
+  readonly at: (offset: number) => Promise<Cursor>;
+}
+
 /** One open stream of events: first it is sent the entries that are stored, then those that are appended. */
 export class Subscriber {
   readonly #response: ServerResponse;
-  readonly #epoch: string;
+  readonly #cursors: CursorTeller;
   readonly #withholds: (entry: StoredEntry) => boolean;
   #isLive = false;
   #queue: StoredEntry[] = [];
@@ -24,9 +33,9 @@ export class Subscriber {
   readonly #ended = new AbortController();
 
   /** `relay` names the hub that reads, `null` stands for a device. A hub is not sent what it brought itself, unless it reads from the beginning. */
-  constructor(response: ServerResponse, epoch: string, relay: string | null) {
+  constructor(response: ServerResponse, cursors: CursorTeller, relay: string | null) {
     this.#response = response;
-    this.#epoch = epoch;
+    this.#cursors = cursors;
     this.#withholds = relay === null ? () => false : ({ via }) => via === relay;
     response.once("close", () => this.#ended.abort());
   }
@@ -39,7 +48,7 @@ export class Subscriber {
   /** Takes entries that were appended; `shared` is their text for everybody from whom nothing is withheld. */
   hear(kept: readonly StoredEntry[], shared: Buffer): void {
     if (!this.#isLive) this.#remember(kept);
-    else if (kept.some(this.#withholds)) this.write(entriesText(this.#epoch, kept, this.#withholds));
+    else if (kept.some(this.#withholds)) this.write(this.#textOf(kept, this.#withholds));
     else this.write(shared);
   }
 
@@ -48,10 +57,13 @@ export class Subscriber {
     // A hub that reads from the beginning may have lost the entries it brought itself, so send those too.
     const withholds = after === 0 ? () => false : this.#withholds;
     let sent = after;
+    const start = cursorText(await this.#cursors.at(after));
+    let hasTold = false;
     while (!this.#ended.signal.aborted) {
       this.#hasOverrun = false;
       const page = await read(sent, PAGE);
-      this.#send(entriesText(this.#epoch, page, withholds));
+      this.#send(this.#textOf(page, withholds));
+      hasTold ||= page.length > 0;
       sent = page.at(-1)?.offset ?? sent;
       if (page.length === PAGE || this.#hasOverrun) {
         await this.#drained();
@@ -59,8 +71,8 @@ export class Subscriber {
       }
       const queued = this.#queue.filter(({ offset }) => offset > sent);
       this.#queue = [];
-      this.#send(entriesText(this.#epoch, queued, withholds));
-      this.#send(cursorText(this.#epoch, queued.at(-1)?.offset ?? sent));
+      if (!hasTold) this.#send(start);
+      this.#send(this.#textOf(queued, withholds));
       this.#isLive = true;
       return;
     }
@@ -76,6 +88,10 @@ export class Subscriber {
   /** Ends the stream. */
   end(): void {
     if (!this.#ended.signal.aborted) this.#response.end();
+  }
+
+  #textOf(kept: readonly StoredEntry[], withholds: (entry: StoredEntry) => boolean): string {
+    return entriesText(kept, this.#cursors.behind, withholds);
   }
 
   #send(text: string | Buffer): void {

@@ -31,6 +31,8 @@ export class NearWalk implements NearSide {
   readonly #parts: NearWalkParts;
   readonly #cursorKey: string;
   readonly #outgoing: Outgoing;
+  /** What is read belongs to the store as it was when reading began. */
+  readonly #epoch: string;
   readonly #watchers = new Listeners();
   /** Offsets of what was offered last, by key, and in which round. */
   #offered = new Map<string, OutgoingEntry>();
@@ -41,6 +43,7 @@ export class NearWalk implements NearSide {
     this.#parts = parts;
     this.#cursorKey = `upstream.in ${parts.far} ${parts.walk}`;
     this.#outgoing = outgoing;
+    this.#epoch = parts.engine.epoch;
   }
 
   static async open(parts: NearWalkParts): Promise<NearWalk> {
@@ -112,7 +115,7 @@ export class NearWalk implements NearSide {
     const { engine } = this.#parts;
     const [epoch, cursor = ""] = (await engine.keep.get(this.#cursorKey))?.split(" ") ?? [];
     // A store restored from a copy may have lost entries that it had sent, so reading starts again from the beginning.
-    return epoch === engine.epoch ? readCursor(cursor) : null;
+    return epoch === this.#epoch ? readCursor(cursor) : null;
   }
 
   async takeIn(entries: readonly Entry[], cursor: Cursor): Promise<void> {
@@ -120,7 +123,7 @@ export class NearWalk implements NearSide {
     const mine = entries.filter((entry) => entry.walk === walk);
     const outcomes = await engine.append(walk, mine, {
       via: far,
-      alsoKeep: new Map([[this.#cursorKey, `${engine.epoch} ${writeCursor(cursor)}`]]),
+      alsoKeep: new Map([[this.#cursorKey, `${this.#epoch} ${writeCursor(cursor)}`]]),
     });
     for (const [index, outcome] of outcomes.entries()) {
       const entry = mine[index];

@@ -104,6 +104,14 @@ export class UpstreamLinks {
     await this.#book.put(joinedWalk, ticket);
   }
 
+  /** Ends all links and forgets how far each had got, since the log here is another one. */
+  async beginAnew(): Promise<void> {
+    const links = [...this.#links.values()];
+    this.#links.clear();
+    await Promise.all(links.map((link) => link.stop()));
+    await this.resume();
+  }
+
   /** Ends all links. */
   async stop(): Promise<void> {
     await Promise.all([...this.#links.values()].map((link) => link.stop()));

@@ -30,6 +30,8 @@ class RunningUpstream implements Upstream {
   readonly #shown = new Map<WalkId, string>();
   readonly #work: Promise<void>;
   readonly #unfollow: () => void;
+  readonly #unawait: () => void;
+  #isAnotherLog = false;
   /** Whether the code is the owner's or an invitation; `null` until the other hub was heard. */
   #mode: "owner" | "invitation" | null = null;
   #refusal: string | null = null;
@@ -44,11 +46,16 @@ class RunningUpstream implements Upstream {
       this.#seen.add(walk);
       this.#newWalk.raise();
     });
+    this.#unawait = parts.engine.onEpoch(() => {
+      this.#isAnotherLog = true;
+      this.#newWalk.raise();
+    });
     this.#work = this.#run();
   }
 
   async stop(): Promise<void> {
     this.#unfollow();
+    this.#unawait();
     this.#scope.end();
     await this.#work;
     await this.#links.stop();
@@ -63,6 +70,8 @@ class RunningUpstream implements Upstream {
       try {
         if (!hasBegun) await this.#links.resume();
         hasBegun = true;
+        if (this.#isAnotherLog) await this.#links.beginAnew();
+        this.#isAnotherLog = false;
         pause = await this.#look();
         [failures, this.#refusal] = [0, null];
         this.#say(null);

@@ -7,7 +7,16 @@ import { WALK } from "./written-notes.ts";
 
 const SECOND = "walk-2" as WalkId;
 const at = (offset: number): StoredEntry => ({
-  ...{ offset, text: "", source: "", id: String(offset), sequence: "", received: 0 as Instant, via: null },
+  ...{
+    offset,
+    text: "",
+    source: "",
+    id: String(offset),
+    sequence: "",
+    received: 0 as Instant,
+    via: null,
+    check: "",
+  },
 });
 const offsets = (page: readonly StoredEntry[]) => page.map(({ offset }) => offset);
 

@@ -136,7 +136,7 @@ describe("[HUB] opening the SQLite engine", () => {
     rmSync(file);
     await written();
     const newer = new Database(file);
-    newer.pragma("user_version = 2");
+    newer.pragma("user_version = 3");
     newer.close();
     await trouble(/written by a newer version/);
     await writeFileSync(join(data, "hub-store.json"), "{");

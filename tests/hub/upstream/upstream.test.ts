@@ -193,6 +193,29 @@ describe("[LINK] of a hub with another one", { timeout: 60_000 }, () => {
     await hubs.agree(8);
   });
 
+  test("another epoch of either hub while both run: everything is read and offered again, and nothing comes twice", async () => {
+    const { ground, vehicle } = hubs;
+    await vehicle.write(notes(1, 3, { source: HERE }));
+    await ground.write(notes(1, 3, { source: THERE }));
+    hubs.link();
+    await hubs.agree(6);
+    for (const hub of [vehicle, ground]) {
+      await hub.parts.engine.beginEpoch();
+      const { epoch } = hub.parts.engine;
+      // The vehicle notes of which stores it has read and sent how much.
+      await expect
+        .poll(async () => {
+          const kept = await vehicle.parts.engine.keep.list("upstream.");
+          return [...kept].filter(([key, value]) => /^upstream\.(in|out) /.test(key) && value.includes(epoch))
+            .length;
+        }, PATIENT)
+        .toBe(2);
+    }
+    await vehicle.write(notes(4, 4, { source: HERE }));
+    await ground.write(notes(4, 4, { source: THERE }));
+    await hubs.agree(8);
+  });
+
   test("an entry ahead of the other hub's clock waits until its time has come, and holds nothing up", async () => {
     const { ground, vehicle } = hubs;
     let ahead = 100_000;

@@ -83,6 +83,12 @@ export const sentenceWords = {
   "cli/column-before": "Before",
   "cli/column-after": "After",
   "cli/column-then": "then",
+  "cli/hub-backed-up": "The log is backed up in {$file}.",
+  "cli/hub-restored": `.input {$walks :integer} .input {$entries :integer} .match $walks $entries
+    one one {{The log in {$folder} is brought back: one walk, one entry.}}
+    one * {{The log in {$folder} is brought back: one walk, {$entries} entries.}}
+    * * {{The log in {$folder} is brought back: {$walks} walks, {$entries} entries.}}`,
+  "cli/hub-set-aside": "What was there before is in {$aside}: delete it once nothing is missing.",
   "cli/hub-earlier-log":
     "The log that an earlier version kept in {$folder} is used where it is. Give --data to keep it elsewhere.",
   "cli/errors": ".input {$count :integer} .match $count one {{{$count} error}} * {{{$count} errors}}",

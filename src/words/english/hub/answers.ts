@@ -34,7 +34,7 @@ export const hubAnswerWords = {
   "answer/bad-body": "The body is not a JSON object as asked for.",
   "answer/store": "The store of this hub cannot be written.",
   "answer/too-many-entries": "Send at most {$most :integer} entries at once.",
-  "answer/bad-cursor": "A cursor is written <epoch>:<offset>.",
+  "answer/bad-cursor": "A cursor is written <epoch>:<offset>, or with its check behind.",
   "answer/send-one": "Send one event.",
   "answer/send-array": "Send a JSON array of events.",
   "answer/not-found": "There is nothing at this address.",

@@ -24,6 +24,19 @@ export const hubConsoleWords = {
     "A hub keeps its log in this folder. Delete this file only to go on with whatever is here, or with nothing: all who follow will read everything again.",
   "engine/log-gone":
     "The hub's log was in {$folder}, but {$file} is gone or empty: bring it back from a backup, or delete {$marker} to go on without it.",
+  "engine/left-wal":
+    "{$file} was left by the log that was here before: it is set aside and not used. Delete it once nothing is missing.",
+  "engine/not-proven":
+    "{$file} is not provably the log that this hub had (it was copied, moved or brought back): all who follow read everything again and send what is missing.",
+  "engine/backup-is-there": "{$file} is there already: give the backup another name.",
+  "engine/no-backup-here":
+    "The log is kept by the engine at {$place}: back it up with the tools of that engine.",
+  "hub/another-past":
+    "A follower was told of entries that this log does not hold: it was brought back from a copy. All who follow read everything again and send what is missing.",
+  "backup/no-socket":
+    '"hub backup" cannot reach this hub while it runs: {$path} cannot be listened at. Stop the hub for a backup, or give it a data folder with a shorter name.',
+  "backup/no-answer": "The hub that runs gave no answer about the backup: try again.",
+  "backup/nothing-there": "There is no hub's log in {$folder}: name its data folder with --data.",
   "engine/no-sqlite": 'SQLite cannot be used here ({$why}): run "npm ci".',
   "engine/other-file": "{$file} is not a hub's log: move it away, or give the hub another data folder.",
   "engine/unsound": "{$file} is damaged: bring it back from a backup. ({$found}, {$unsound})",

@@ -1,0 +1,1 @@
+export { CursorSeal } from "./cursor-seal.ts";

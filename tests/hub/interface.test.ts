@@ -135,7 +135,7 @@ describe("[HUB] the interface, row by row", () => {
     ["null", null, "application/json", 400],
     ["another type", "[]", "text/plain", 415],
     ["more than 1,000", Array.from({ length: 1001 }, () => ({})), "application/json", 413],
-    ["more than 4 MB", `["${"x".repeat(4_300_000)}"]`, "application/json", 413],
+    ["more than 11 MB", `["${"x".repeat(11_600_000)}"]`, "application/json", 413],
   ])("refuses a batch that is %s", async (_what, body, type, status) => {
     const answer = await hub.ask("POST", `/api/walks/${WALK}/entries`, { token: lead, body, type });
     expect(answer.statusCode).toBe(status);

@@ -10,7 +10,7 @@ const instant = z
   .transform(parseInstant)
   .pipe(z.custom<Instant>((value) => value !== null));
 
-/** Why a hub refused an entry. `ahead`: its hybrid time is more than a minute (`FARTHEST_AHEAD`) ahead of the hub's clock. */
+/** Why a hub refused an entry. `limit`: it is too long, or the walk or the device's share of it is full. `ahead`: its hybrid time is more than a minute (`FARTHEST_AHEAD`) ahead of the hub's clock. */
 export const REFUSAL_REASONS = [
   "not-an-entry",
   "other-walk",
@@ -18,6 +18,7 @@ export const REFUSAL_REASONS = [
   "role",
   "ahead",
   "conflict",
+  "limit",
 ] as const;
 
 /** One of {@link REFUSAL_REASONS}. */

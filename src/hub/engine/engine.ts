@@ -97,7 +97,16 @@ export interface Engine {
   append(walk: WalkId, entries: readonly Entry[], options?: AppendOptions): Promise<readonly AppendOutcome[]>;
   /** Compares entries of one walk with what is stored, in the order given, with `null` where there is nothing; stores none of them. */
   compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly (Comparison | null)[]>;
-  /** The entries of a walk behind an offset, in order, at most `limit`. */
+  /** The longest entry that can be kept, in characters of its JSON. */
+  readonly longestText: number;
+  /** How much of a walk a device and the sources below it wrote, or with `null` all of it, in characters of JSON. */
+  lengthOf(walk: WalkId, device: string | null): Promise<number>;
+  /** The numbers that a source of a walk has given to its entries, as written, in any order. */
+  sequencesOf(walk: WalkId, source: string): Promise<readonly string[]>;
+  /**
+   * The entries of a walk behind an offset, in order, at most `limit`, and no further ones once they are over a million
+   * characters together, so that no page is too large for memory. Empty only when there are none behind the offset.
+   */
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   /** Offset of the last entry of a walk; 0 when it has none. */
   head(walk: WalkId): Promise<number>;
@@ -108,7 +117,7 @@ export interface Engine {
    */
   follow(onAppended: (walk: WalkId, kept: readonly StoredEntry[]) => void): () => void;
   keepRefused(walk: WalkId, refused: RefusedEntry): Promise<void>;
-  /** The last refused entries that were kept, oldest first, at most `limit`. */
+  /** The last refused entries that were kept, oldest first, at most `limit`, and no more than a page of them, see {@link read}. */
   refused(walk: WalkId, limit: number): Promise<readonly RefusedEntry[]>;
   readonly keep: Keep;
   /** Sends a text to all other hubs on the same engine. It may be lost. */

@@ -15,6 +15,10 @@ import { toToken } from "./subject-token.ts";
 
 /** The most refused entries that are kept for each walk. */
 const MOST_REFUSED = 1_000;
+/** What a server takes that says nothing of it, in bytes; what the headers need of it; and bytes of a character, at most. */
+const SMALLEST_PAYLOAD = 1024 * 1024;
+const HEADERS = 2048;
+const BYTES_A_LETTER = 3;
 const SENDER = "Tetherline-Sender";
 /** Where it is kept how often, so to speak, the epoch of a stream was changed. */
 const GENERATION = "engine.generation";
@@ -107,6 +111,9 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
           return outcomes;
         }),
       compare: (walk, offered) => ask(() => entries.compare(walk, offered)),
+      longestText: Math.floor((connection.info?.max_payload ?? SMALLEST_PAYLOAD) / BYTES_A_LETTER) - HEADERS,
+      lengthOf: (walk, device) => ask(() => entries.lengthOf(walk, device)),
+      sequencesOf: (walk, source) => ask(() => entries.sequencesOf(walk, source)),
       read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
       head: (walk) => ask(() => entries.head(walk)),
       walks: () => ask(() => entries.walks()),

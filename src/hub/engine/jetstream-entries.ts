@@ -11,6 +11,7 @@ import type { WantedStream } from "./jetstream-connection.ts";
 import { readAhead } from "./read-ahead.ts";
 import { readStream } from "./read-stream.ts";
 
+import { SourceBook } from "./source-book.ts";
 import { followStream } from "./stream-tail.ts";
 import { keyToken, ofToken, toToken } from "./subject-token.ts";
 
@@ -20,6 +21,8 @@ export interface JetstreamEntries {
   compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly (Comparison | null)[]>;
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   head(walk: WalkId): Promise<number>;
+  lengthOf(walk: WalkId, device: string | null): Promise<number>;
+  sequencesOf(walk: WalkId, source: string): Promise<readonly string[]>;
   checkAt(walk: WalkId, offset: number): Promise<string | null>;
   walks(): Promise<readonly StoredWalk[]>;
   caughtUp(): Promise<void>;
@@ -33,7 +36,7 @@ export interface EntriesWish extends OffersParts {
 
 /** Whoever asks for this many entries will ask for the next ones too, so that those are read along with them. */
 const SMALLEST_PAGE = 100;
-/** How many entries are read at once then, and after how many bytes of them that is enough. */
+/** How many entries are read at once then, and after how many bytes of them that is enough, however many there are. */
 const MOST_AHEAD = 5_000;
 const ENOUGH = 1_000_000;
 
@@ -54,6 +57,7 @@ export function entriesStream(name: string): WantedStream {
 export function jetstreamEntries({ streams, stream, now, tell, trouble }: EntriesWish): JetstreamEntries {
   const prefix = stream.replace(/-entries$/, ".entries");
   const walks = new Map<WalkId, { entries: number; head: number }>();
+  const sources = new SourceBook();
   const decoder = new TextDecoder();
 
   const tail = followStream(streams, stream, (messages) => {
@@ -63,6 +67,7 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
       const { entries } = walks.get(walk) ?? { entries: 0 };
       walks.set(walk, { entries: entries + 1, head: message.seq });
       const kept = keptOf(message, decoder);
+      sources.add(walk, kept);
       const ofWalk = told.get(walk);
       if (ofWalk) ofWalk.push(kept);
       else told.set(walk, [kept]);
@@ -85,7 +90,7 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
       from: after + 1,
       upTo: head,
       limit: isPage ? Math.max(least, MOST_AHEAD) : least,
-      enough: isPage ? { least, length: ENOUGH } : null,
+      enough: { least: 1, length: ENOUGH },
     });
     return messages.map((message) => keptOf(message, decoder));
   });
@@ -107,6 +112,14 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
         }),
       ),
     read,
+    lengthOf: async (walk, device) => {
+      await tail.caughtUp();
+      return sources.lengthOf(walk, device);
+    },
+    sequencesOf: async (walk, source) => {
+      await tail.caughtUp();
+      return sources.sequencesOf(walk, source);
+    },
     head: async (walk) => {
       await tail.caughtUp();
       return walks.get(walk)?.head ?? 0;

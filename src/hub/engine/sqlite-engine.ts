@@ -25,6 +25,8 @@ interface Written {
   readonly told: ReadonlyMap<WalkId, readonly StoredEntry[]>;
 }
 
+/** Far below what SQLite can keep, and above what any limit of entries lets in. */
+const LONGEST_TEXT = 64 * 1024 * 1024;
 /** How often it is looked whether the write-ahead file is to be brought into the main file, in ms. */
 const SETTLED_EVERY = 5_000;
 
@@ -126,6 +128,9 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
         waiting.push({ walk, entries: offered, options, resolve, reject });
       }),
     compare: (walk, offered) => ask(() => offered.map((entry) => entries.compare(walk, entry))),
+    longestText: LONGEST_TEXT,
+    lengthOf: (walk, device) => ask(() => entries.lengthOf(walk, device)),
+    sequencesOf: (walk, source) => ask(() => entries.sequencesOf(walk, source)),
     read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
     head: (walk) => ask(() => entries.head(walk)),
     walks: () => ask(() => entries.walks()),

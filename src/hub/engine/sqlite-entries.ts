@@ -4,6 +4,7 @@ import type { Entry } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { compareEntry } from "./compare-entry.ts";
 import type { AppendOutcome, Comparison, RefusedEntry, StoredEntry, StoredWalk } from "./engine.ts";
+import { pageOf } from "./page-limit.ts";
 
 /** The tables of entries. */
 export interface SqliteEntries {
@@ -17,6 +18,8 @@ export interface SqliteEntries {
   compare(walk: WalkId, entry: Entry): Comparison | null;
   read(walk: WalkId, after: number, limit: number): readonly StoredEntry[];
   head(walk: WalkId): number;
+  lengthOf(walk: WalkId, device: string | null): number;
+  sequencesOf(walk: WalkId, source: string): readonly string[];
   checkAt(walk: WalkId, offset: number): string | null;
   walks(): readonly StoredWalk[];
   keepRefused(walk: WalkId, refused: RefusedEntry): void;
@@ -54,6 +57,15 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
   const after = database.prepare<[string, number, number], StoredEntry>(`
     SELECT "offset", text, source, id, sequence, received, via, "check" FROM entries
     WHERE walk = (SELECT number FROM walks WHERE walk = ?) AND "offset" > ? ORDER BY "offset" LIMIT ?`);
+  const longer = database.prepare(`
+    INSERT INTO sources VALUES (?, ?, ?) ON CONFLICT DO UPDATE SET length = length + excluded.length`);
+  const lengthOf = database.prepare<[string], number>(`
+    SELECT coalesce(sum(length), 0) FROM sources WHERE walk = (SELECT number FROM walks WHERE walk = ?)`);
+  const lengthBelow = database.prepare<[string, string, string, string], number>(`
+    SELECT coalesce(sum(length), 0) FROM sources WHERE walk = (SELECT number FROM walks WHERE walk = ?)
+      AND (source = ? OR (source > ? AND source < ?))`);
+  const sequences = database.prepare<[string, string], string>(`
+    SELECT sequence FROM entries WHERE walk = (SELECT number FROM walks WHERE walk = ?) AND source = ?`);
   const checkAt = database
     .prepare<[number, number], string>('SELECT "check" FROM entries WHERE walk = ? AND "offset" = ?')
     .pluck();
@@ -65,9 +77,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
     DELETE FROM refused WHERE walk = ? AND number <= (
       SELECT number FROM refused WHERE walk = ? ORDER BY number DESC LIMIT 1 OFFSET ${MOST_REFUSED})`);
   const lastRefused = database.prepare<[string, number], RefusedEntry>(`
-    SELECT text, reason, received FROM (
-      SELECT number, text, reason, received FROM refused WHERE walk = ? ORDER BY number DESC LIMIT ?)
-    ORDER BY number`);
+    SELECT text, reason, received FROM refused WHERE walk = ? ORDER BY number DESC LIMIT ?`);
 
   const compare = (row: WalkHead, entry: Entry): Comparison | null => {
     const { source, id } = entry.wire;
@@ -111,9 +121,16 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
         return { outcome: compare(row, entry) ?? { kind: "conflict" }, kept: null };
       }
       grown.run(kept.offset, row.number);
+      longer.run(row.number, source, text.length);
       return { outcome: { kind: "accepted", offset: kept.offset }, kept };
     },
-    read: (walk, offset, limit) => after.all(walk, offset, limit),
+    read: (walk, offset, limit) => pageOf(after.iterate(walk, offset, limit), limit),
+    lengthOf: (walk, device) =>
+      (device === null
+        ? lengthOf.pluck().get(walk)
+        : // What is below a device begins with it and "/", behind which "0" comes next.
+          lengthBelow.pluck().get(walk, device, `${device}/`, `${device}0`)) ?? 0,
+    sequencesOf: (walk, source) => sequences.pluck().all(walk, source),
     head: (walk) => walkOf.get(walk)?.head ?? 0,
     checkAt: (walk, offset) => {
       const row = walkOf.get(walk);
@@ -124,6 +141,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
       refuse.run(walk, received, reason, text);
       forget.run(walk, walk);
     }),
-    refused: (walk, limit) => lastRefused.all(walk, Math.min(limit, MOST_REFUSED)),
+    refused: (walk, limit) =>
+      pageOf(lastRefused.iterate(walk, Math.min(limit, MOST_REFUSED)), MOST_REFUSED).reverse(),
   };
 }

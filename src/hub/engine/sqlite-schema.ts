@@ -5,9 +5,16 @@ import { chained } from "./sqlite-entries.ts";
 
 /** Says whose file it is (SQLite's `application_id`): "TLhb". */
 const APPLICATION = 0x544c6862;
-const VERSION = 2;
+const VERSION = 3;
 /** Larger files, in bytes, are not read through at opening: it would take longer than a restart may. */
 const LARGEST_READ_THROUGH = 512 * 1024 * 1024;
+
+/** How much each source wrote, and the numbers that it gave, which are read without the entries. */
+const SOURCES = `
+  CREATE TABLE sources (
+    walk INTEGER NOT NULL REFERENCES walks (number), source TEXT NOT NULL, length INTEGER NOT NULL,
+    PRIMARY KEY (walk, source)) WITHOUT ROWID;
+  CREATE INDEX entries_by_sequence ON entries (walk, source, sequence);`;
 
 const SCHEMA = `
   CREATE TABLE about (key TEXT PRIMARY KEY, value TEXT NOT NULL) WITHOUT ROWID;
@@ -21,6 +28,7 @@ const SCHEMA = `
   CREATE TABLE refused (
     number INTEGER PRIMARY KEY AUTOINCREMENT, walk TEXT NOT NULL,
     received INTEGER NOT NULL, reason TEXT NOT NULL, text TEXT NOT NULL);
+  ${SOURCES}
   CREATE INDEX refused_by_walk ON refused (walk, number);
   CREATE TABLE keep (key TEXT PRIMARY KEY, value TEXT NOT NULL) WITHOUT ROWID;
   PRAGMA application_id = ${APPLICATION};
@@ -86,23 +94,32 @@ export function insistOnChain(database: Database.Database, file: string, size: n
 
 /** Brings a database of an earlier version to the present one, whole or not at all. */
 export function migrate(database: Database.Database): void {
-  if (Number(database.pragma("user_version", { simple: true })) >= VERSION) return;
+  const version = Number(database.pragma("user_version", { simple: true }));
+  if (version >= VERSION) return;
   database.transaction(() => {
-    database.exec(`ALTER TABLE entries ADD COLUMN "check" TEXT NOT NULL DEFAULT ''`);
-    const put = database.prepare('UPDATE entries SET "check" = ? WHERE walk = ? AND "offset" = ?');
-    const next = database.prepare<[number, number], ChainedRow>(
-      'SELECT walk, "offset", text, "check" FROM entries WHERE walk = ? AND "offset" > ? ORDER BY "offset" LIMIT 500',
+    if (version < 2) addChecks(database);
+    database.exec(SOURCES);
+    database.exec(
+      "INSERT INTO sources SELECT walk, source, sum(length(text)) FROM entries GROUP BY walk, source",
     );
-    for (const walk of database.prepare<[], number>("SELECT number FROM walks").pluck().all()) {
-      let [after, before] = [0, ""];
-      for (let page = next.all(walk, after); page.length > 0; page = next.all(walk, after)) {
-        for (const { offset, text } of page) {
-          before = chained(before, text);
-          put.run(before, walk, offset);
-          after = offset;
-        }
-      }
-    }
     database.pragma(`user_version = ${VERSION}`);
   })();
+}
+
+function addChecks(database: Database.Database): void {
+  database.exec(`ALTER TABLE entries ADD COLUMN "check" TEXT NOT NULL DEFAULT ''`);
+  const put = database.prepare('UPDATE entries SET "check" = ? WHERE walk = ? AND "offset" = ?');
+  const next = database.prepare<[number, number], ChainedRow>(
+    'SELECT walk, "offset", text, "check" FROM entries WHERE walk = ? AND "offset" > ? ORDER BY "offset" LIMIT 500',
+  );
+  for (const walk of database.prepare<[], number>("SELECT number FROM walks").pluck().all()) {
+    let [after, before] = [0, ""];
+    for (let page = next.all(walk, after); page.length > 0; page = next.all(walk, after)) {
+      for (const { offset, text } of page) {
+        before = chained(before, text);
+        put.run(before, walk, offset);
+        after = offset;
+      }
+    }
+  }
 }

@@ -5,8 +5,9 @@ import { inWords, message } from "../../words/index.ts";
 import type { AppendOptions, AppendOutcome, Engine } from "../engine/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
+import { roomFor } from "./entry-limits.ts";
 import { GapBook } from "./gap-book.ts";
-import { type Judgement, judgeEntry, type Offerer } from "./judge-entry.ts";
+import { type JudgedBy, type Judgement, judgeEntry, type Offerer } from "./judge-entry.ts";
 
 /** Is told what became of entries, for the hub's figures. */
 export interface IntakeListener {
@@ -43,7 +44,11 @@ export class Intake {
     options: AppendOptions = {},
   ): Promise<TakenBatch> {
     const now = this.#surroundings.now();
-    const judged = offered.map((value) => judgeEntry(value, walk, offerer, now));
+    const by = { walk, offerer, now, longest: this.#engine.longestText };
+    const judged = await this.#withinRoom(
+      offered.map((value) => judgeEntry(value, by)),
+      by,
+    );
     const outcomes = await this.#offer(walk, judged, options);
     const there: Entry[] = [];
     const results: PushResult[] = [];
@@ -79,6 +84,31 @@ export class Intake {
         there.map(({ wire }) => wire),
       ),
     };
+  }
+
+  /** Refuses what there is no more room for, unless it is kept already. */
+  async #withinRoom(
+    judged: readonly Judgement[],
+    { walk, offerer }: JudgedBy,
+  ): Promise<readonly Judgement[]> {
+    const written = {
+      walk: await this.#engine.lengthOf(walk, null),
+      own: offerer ? await this.#engine.lengthOf(walk, offerer.device) : 0,
+    };
+    let room = roomFor(offerer?.role ?? "owner", written);
+    return judged.map((one) => {
+      if (!one.entry || one.refusal) return one;
+      const { source, id } = one.entry.wire;
+      const length = JSON.stringify(one.entry.wire).length;
+      if (length > room) {
+        return {
+          entry: one.entry,
+          refusal: { source, id, reason: "limit", words: message("judge/no-room") },
+        };
+      }
+      room -= length;
+      return one;
+    });
   }
 
   /** Offers what may be kept to the store and compares the rest with it. Resolves with what became of each entry that the store has by then. */

@@ -4,6 +4,7 @@ import { isKnownType, isTooFarAhead, readEntry, roleRefusal, wallOf } from "../.
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import { longestOf } from "./entry-limits.ts";
 
 /** Who offers entries: a device in its role, or `null` for the hub's owner, who brings back whole logs. */
 export type Offerer = { readonly role: Role; readonly device: string } | null;
@@ -30,8 +31,18 @@ const textOf = (value: unknown, key: "source" | "id"): string | null => {
   return typeof text === "string" ? text : null;
 };
 
-/** Judges a value offered as an entry of a walk at `now`, by the hub's clock. */
-export function judgeEntry(value: unknown, walk: WalkId, offerer: Offerer, now: Instant): Judgement {
+/** What entries are judged by beside themselves. */
+export interface JudgedBy {
+  readonly walk: WalkId;
+  readonly offerer: Offerer;
+  /** By the hub's clock. */
+  readonly now: Instant;
+  /** The longest entry that the store takes, in characters. */
+  readonly longest: number;
+}
+
+/** Judges a value offered as an entry of a walk. */
+export function judgeEntry(value: unknown, { walk, offerer, now, longest }: JudgedBy): Judgement {
   const refused = (reason: RefusalReason, words: Message, known: Entry | null = null): Judgement => ({
     entry: known,
     refusal: { source: textOf(value, "source"), id: textOf(value, "id"), reason, words },
@@ -48,6 +59,9 @@ export function judgeEntry(value: unknown, walk: WalkId, offerer: Offerer, now: 
   }
   const mayNot = offerer && roleRefusal(entry, offerer.role, offerer.device);
   if (mayNot) return refused(mayNot.reason, message("judge/not-by-role", { why: mayNot.words }));
+  const length = JSON.stringify(entry.wire).length;
+  const most = Math.min(longest, longestOf(entry));
+  if (length > most) return refused("limit", message("judge/too-long", { length, most }), entry);
   if (isTooFarAhead(entry.hlc, now)) {
     // What is kept was not ahead when it came: it is the hub's clock that was set back.
     return refused(

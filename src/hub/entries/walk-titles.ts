@@ -20,15 +20,21 @@ export class WalkTitles {
   async of(walk: WalkId): Promise<string | null> {
     const found = this.#found.get(walk);
     if (found !== undefined) return found;
-    const kept = await this.#engine.read(walk, 0, LOOKED_THROUGH);
-    for (const { text } of kept) {
-      const fact = readEntry(JSON.parse(text)).entry?.read.fact;
-      const title = fact?.name === "walk.opened" ? titleOf(fact.procedure) : null;
-      if (title === null) continue;
-      this.#found.set(walk, title);
-      return title;
+    let [looked, after] = [0, 0];
+    while (looked < LOOKED_THROUGH) {
+      const page = await this.#engine.read(walk, after, LOOKED_THROUGH - looked);
+      const last = page.at(-1);
+      if (!last) return null;
+      [looked, after] = [looked + page.length, last.offset];
+      for (const { text } of page) {
+        const fact = readEntry(JSON.parse(text)).entry?.read.fact;
+        const title = fact?.name === "walk.opened" ? titleOf(fact.procedure) : null;
+        if (title === null) continue;
+        this.#found.set(walk, title);
+        return title;
+      }
     }
-    if (kept.length === LOOKED_THROUGH) this.#found.set(walk, null);
+    this.#found.set(walk, null);
     return null;
   }
 }

@@ -8,18 +8,34 @@ import { AnswerError } from "../answer/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { openStream } from "./entry-stream.ts";
 import type { HubParts } from "./hub-parts.ts";
+import type { LengthRate } from "./length-rate.ts";
 import { SINGLE_TYPE } from "./request-body.ts";
 import { walkFor } from "./who-asks.ts";
 
 const MOST_IN_BATCH = 1000;
+/** Bytes of a body of somebody who may not bring procedures. */
+const LARGEST_OF_MARKERS = 4 * 1024 * 1024;
 const PAGE = 500;
 
 /** Taking entries in and giving them out, at once or as a stream. */
-export function entryRoutes(app: FastifyInstance, parts: HubParts): void {
+export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: LengthRate): void {
   const { engine, intake, cursors, surroundings, tell } = parts;
 
-  app.post("/api/walks/:walk/entries", async (request) => {
+  // Before the body is read: strangers send none, and only who may bring procedures sends a large one.
+  const preParsing = async (request: FastifyRequest) => {
+    const { member } = walkFor(request);
+    const isLarge = Number(request.headers["content-length"] ?? 0) > LARGEST_OF_MARKERS;
+    if (isLarge && (member?.role === "marker" || member?.role === "watcher")) {
+      throw new AnswerError(413, "too-large", message("answer/body-too-large"));
+    }
+  };
+
+  app.post("/api/walks/:walk/entries", { preParsing }, async (request) => {
     const { walk, member } = walkFor(request);
+    const wait = member ? lengths.waitAfter(member.token, request.bodyLength, surroundings.now()) : null;
+    if (wait !== null) {
+      throw new AnswerError(429, "too-many", message("answer/too-much-a-minute"), wait);
+    }
     const offered = batchOf(request);
     const relay = member?.role === "relay" ? { via: member.device } : {};
     const { results, gaps } = await intake.take(walk, offered, member, relay);

@@ -7,16 +7,25 @@ import { AnswerError } from "../answer/index.ts";
 export const BATCH_TYPE = "application/cloudevents-batch+json";
 export const SINGLE_TYPE = "application/cloudevents+json";
 
+declare module "fastify" {
+  interface FastifyRequest {
+    /** Bytes of the body. */
+    bodyLength: number;
+  }
+}
+
 const NOT_JSON = new AnswerError(400, "bad-body", message("answer/not-json"));
 
 /** Reads bodies of the three types, and only what is JSON in faultless UTF-8 without keys that could change objects. */
 export function readJsonBodies(app: FastifyInstance): void {
   const parse = app.getDefaultJsonParser("error", "error");
+  app.decorateRequest("bodyLength", 0);
   app.removeAllContentTypeParsers();
   app.addContentTypeParser(
     ["application/json", BATCH_TYPE, SINGLE_TYPE],
     { parseAs: "buffer" },
     (request, body, done) => {
+      request.bodyLength = body.length;
       if (body.length === 0) return done(null, undefined);
       let text: string;
       try {

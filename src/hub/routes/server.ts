@@ -8,13 +8,17 @@ import { entryRoutes } from "./entry-routes.ts";
 import { healthRoutes } from "./health-routes.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { joinRoutes } from "./join-routes.ts";
+import { LengthRate } from "./length-rate.ts";
 import { limitRates, type RateLimits } from "./rate-limits.ts";
 import { readJsonBodies } from "./request-body.ts";
 import type { Tries } from "./tries.ts";
 import { walkRoutes } from "./walk-routes.ts";
 import { identifyCallers } from "./who-asks.ts";
 
-const LARGEST_BODY = 4 * 1024 * 1024;
+/** The largest procedure with its entry, see the limits of entries. */
+const LARGEST_BODY = 11 * 1024 * 1024;
+/** Bytes of a request that a token may send on average, of as many as it may make. */
+const BYTES_A_REQUEST = 2_000;
 /** The longest walk id or device, every character of it percent-encoded. */
 const LONGEST_PARAMETER = 5000;
 
@@ -66,7 +70,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   healthRoutes(app, parts);
   joinRoutes(app, parts, tries);
   walkRoutes(app, parts, options.address);
-  entryRoutes(app, parts);
+  entryRoutes(app, parts, new LengthRate(limits.perToken * BYTES_A_REQUEST));
   const { authority, app: folder } = options;
   if (authority !== null) {
     app.get("/tetherline-hub.crt", (_request, reply) =>

@@ -2,6 +2,7 @@ import type { WalkId } from "../../core/units/index.ts";
 import type { Member } from "../admission/index.ts";
 import type { CursorSeal } from "../cursors/index.ts";
 import type { Engine, StoredEntry } from "../engine/index.ts";
+import { pageOf } from "../engine/index.ts";
 import { entriesText, HEARTBEAT_TEXT } from "./event-text.ts";
 import type { Subscriber } from "./subscriber.ts";
 
@@ -94,7 +95,12 @@ export class FanOut {
   #tell(walk: WalkId, kept: readonly StoredEntry[]): void {
     const subscriptions = this.#walks.get(walk);
     if (!subscriptions) return;
-    const shared = Buffer.from(entriesText(kept, (last) => this.#cursors.behind(walk, last)));
-    for (const { subscriber } of [...subscriptions]) subscriber.hear(kept, shared);
+    // One text for all, but never one of unbounded length.
+    for (let rest = kept; rest.length > 0; ) {
+      const part = pageOf(rest, rest.length);
+      rest = rest.slice(part.length);
+      const shared = Buffer.from(entriesText(part, (last) => this.#cursors.behind(walk, last)));
+      for (const { subscriber } of [...subscriptions]) subscriber.hear(part, shared);
+    }
   }
 }

@@ -6,7 +6,7 @@ import { cursorText, entriesText } from "./event-text.ts";
 
 /** A subscriber with more unread bytes than this is cut off. It can reconnect and continue from where it was. */
 const MOST_BUFFERED = 4 * 1024 * 1024;
-/** How many entries are read at once: few enough that a page of large ones does no harm. */
+/** How many entries are read at once; the engine gives fewer when they are large. */
 const PAGE = 200;
 /** How many new entries are remembered while a subscriber reads what was stored before; when there are more, it reads them from the store too. */
 const MOST_QUEUED = 1000;
@@ -30,6 +30,8 @@ export class Subscriber {
   #isLive = false;
   #queue: StoredEntry[] = [];
   #hasOverrun = false;
+  /** Bytes of what was sent last, which alone may be more than a subscriber may leave unread. */
+  #lastSize = 0;
   readonly #ended = new AbortController();
 
   /** `relay` names the hub that reads, `null` stands for a device. A hub is not sent what it brought itself, unless it reads from the beginning. */
@@ -65,7 +67,7 @@ export class Subscriber {
       this.#send(this.#textOf(page, withholds));
       hasTold ||= page.length > 0;
       sent = page.at(-1)?.offset ?? sent;
-      if (page.length === PAGE || this.#hasOverrun) {
+      if (page.length > 0 || this.#hasOverrun) {
         await this.#drained();
         continue;
       }
@@ -80,8 +82,8 @@ export class Subscriber {
 
   /** Sends text; cuts the subscriber off when it has too much unread. */
   write(text: string | Buffer): void {
-    // Count only what was unread before this write, so that one large batch alone cuts nobody off.
-    if (this.#response.writableLength > MOST_BUFFERED) this.#response.destroy();
+    // A large text alone cuts nobody off, neither before this write nor with it.
+    if (this.#response.writableLength > MOST_BUFFERED + this.#lastSize) this.#response.destroy();
     else this.#send(text);
   }
 
@@ -95,7 +97,9 @@ export class Subscriber {
   }
 
   #send(text: string | Buffer): void {
-    if (!this.#ended.signal.aborted && text.length > 0) this.#response.write(text);
+    if (this.#ended.signal.aborted || text.length === 0) return;
+    if (text.length > MOST_BUFFERED || this.#response.writableLength === 0) this.#lastSize = text.length;
+    this.#response.write(text);
   }
 
   #remember(kept: readonly StoredEntry[]): void {

@@ -52,6 +52,7 @@ interface OutgoingParts {
 }
 
 const PAGE = 500;
+const ENOUGH = 1_000_000;
 
 /** The entries of one walk that are to be sent to another hub: everything behind an offset that did not come from there. */
 export class Outgoing {
@@ -126,14 +127,18 @@ export class Outgoing {
     return this.#state.mark > 0;
   }
 
-  /** Reads entries by their offsets, which are in order. */
+  /** Reads entries by their offsets, which are in order: the first ones, when together they are over a million characters. */
   async read(offsets: readonly number[]): Promise<readonly StoredEntry[]> {
     const wanted = new Set(offsets);
     const last = offsets.at(-1) ?? 0;
     const found: StoredEntry[] = [];
+    let length = 0;
     for (let after = (offsets[0] ?? 1) - 1; after < last; ) {
       const page = await this.#engine.read(this.#walk, after, Math.min(PAGE, last - after));
-      found.push(...page.filter(({ offset }) => wanted.has(offset)));
+      const read = page.filter(({ offset }) => wanted.has(offset));
+      found.push(...read);
+      length += read.reduce((sum, { text }) => sum + text.length, 0);
+      if (length > ENOUGH) break;
       const end = page.at(-1);
       if (!end) break;
       after = end.offset;
@@ -184,7 +189,7 @@ export class Outgoing {
         if (via !== this.#far || offset <= this.#state.again) this.#waiting.push({ offset, received });
         this.#scanned = offset;
       }
-      if (page.length < PAGE) return;
+      if (page.length === 0) return;
     }
   }
 

@@ -173,13 +173,21 @@ describe("[HUB] a log that was not touched", () => {
     const data = join(folder, "data");
     const engine = await open(data);
     await engine.append(WALK, notes(1, 1_200));
+    const length = await engine.lengthOf(WALK, null);
     const checks = (await engine.read(WALK, 0, 2_000)).map(({ check }) => check);
     await engine.close();
     const database = new Database(store(data));
-    database.exec('ALTER TABLE entries DROP COLUMN "check"; PRAGMA user_version = 1');
+    database.exec(
+      'ALTER TABLE entries DROP COLUMN "check"; DROP INDEX entries_by_sequence; DROP TABLE sources',
+    );
+    database.pragma("user_version = 1");
     database.close();
     const again = await open(data);
     expect((await again.read(WALK, 0, 2_000)).map(({ check }) => check)).toEqual(checks);
+    expect([await again.lengthOf(WALK, null), await again.lengthOf(WALK, "/devices/one")]).toEqual([
+      length,
+      length,
+    ]);
     expect(new Set(checks).size).toBe(1_200);
   });
 });

@@ -16,6 +16,7 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { type Engine, EngineTroubleError, openEngine } from "../../../src/hub/engine/index.ts";
+import { readAll } from "./read-all.ts";
 import { NOON, notes, WALK } from "./written-notes.ts";
 
 describe("[HUB] opening the SQLite engine", () => {
@@ -136,7 +137,7 @@ describe("[HUB] opening the SQLite engine", () => {
     rmSync(file);
     await written();
     const newer = new Database(file);
-    newer.pragma("user_version = 3");
+    newer.pragma("user_version = 4");
     newer.close();
     await trouble(/written by a newer version/);
     await writeFileSync(join(data, "hub-store.json"), "{");
@@ -207,7 +208,7 @@ describe("[HUB] opening the SQLite engine", () => {
         expect(String(failure)).toMatch(/The disk that holds .*walks\.sqlite is full: make room on it/);
         await expect(engine.keep.put("a", "x".repeat(50_000))).rejects.toBeInstanceOf(EngineTroubleError);
         expect(told).toEqual(confirmed);
-        expect((await engine.read(WALK, 0, 100_000)).map(({ id }) => id)).toEqual(confirmed);
+        expect((await readAll(engine, WALK)).map(({ id }) => id)).toEqual(confirmed);
         writeFileSync(join(folder, "note"), "");
         execFileSync("mount", ["-o", "remount,size=20m", data]);
         const after = notes(1_000_001, 1_000_010);
@@ -215,7 +216,7 @@ describe("[HUB] opening the SQLite engine", () => {
         await engine.close();
         const again = await open();
         expect(again.epoch).toBe(engine.epoch);
-        expect((await again.read(WALK, 0, 100_000)).map(({ id }) => id)).toEqual([
+        expect((await readAll(again, WALK)).map(({ id }) => id)).toEqual([
           ...confirmed,
           ...after.map(({ wire }) => wire.id),
         ]);

@@ -8,6 +8,7 @@ import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import { openEngine } from "../../../src/hub/engine/index.ts";
 import { type OpenHub, openHub } from "../../../src/hub/open-hub.ts";
 import type { ServerOptions } from "../../../src/hub/routes/index.ts";
+import { readAll } from "../engine/read-all.ts";
 import { WALK } from "../engine/written-notes.ts";
 
 const LIMITS = { perToken: 1e9, perAddress: 1e9, filesPerAddress: 1e9, wrongCodes: 1e9 };
@@ -94,7 +95,7 @@ export class LiveHub {
 
   /** Source and number of everything it has of a walk, in its own order. */
   async keys(walk: WalkId = WALK): Promise<readonly string[]> {
-    const kept = await this.parts.engine.read(walk, 0, 1_000_000);
+    const kept = await readAll(this.parts.engine, walk);
     return kept.map(({ source, id }) => `${source} ${Number(id)}`);
   }
 

@@ -1,6 +1,7 @@
 /** What a hub answers to whoever asks it, beside the code for programs. */
 export const hubAnswerWords = {
-  "answer/body-too-large": "The body is over 4 MB: send it in smaller parts.",
+  "answer/body-too-large": "The body is too large: send it in smaller parts.",
+  "answer/too-much-a-minute": "This device sends too much at once: wait a little.",
   "answer/media-type":
     "Send application/json, application/cloudevents-batch+json or application/cloudevents+json.",
   "answer/content-length": "The body is not as long as its Content-Length says.",
@@ -13,6 +14,9 @@ export const hubAnswerWords = {
   "judge/control-characters": "It is no entry: its source or id has control characters.",
   "judge/other-walk": "Its subject is not the walk that it was sent to.",
   "judge/not-by-role": "It may not be written: {$why :message}.",
+  "judge/too-long":
+    "It has {$length :integer} characters, and an entry of its kind may have {$most :integer} here: shorten it.",
+  "judge/no-room": "There is no more room for it: the walk, or this device's share of it, is full.",
   "judge/ahead":
     "Its hlc is {$seconds :integer} s ahead of the hub's clock: set the device's clock and stamp it anew.",
   "judge/conflict": "Another entry with this source and id is here already; this one is kept aside.",

@@ -30,5 +30,6 @@ export const linkStateWords = {
   "link/aside-other-source": "the hub takes only what was made on this tablet",
   "link/aside-role": "the role of this tablet may not write such entries",
   "link/aside-ahead": "the hub takes no entries so far ahead in time",
+  "link/aside-limit": "they are too long for the hub, or there is no more room for them",
   "link/aside-conflict": "the hub has others in that place",
 } as const;

@@ -76,7 +76,8 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         tell: (line) => err(`${line}\n`),
       },
     );
-    for (const finding of engine.findings) err(`${inWords(finding)}\n`);
+    for (const finding of [...engine.findings, ...(engine.caution ? [engine.caution] : [])])
+      err(`${inWords(finding)}\n`);
     await hub.server.listen({ port, host });
     addresses = addressesOf(hub.server.addresses(), host, certificate ? "https" : "http");
     out(

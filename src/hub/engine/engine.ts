@@ -79,6 +79,8 @@ export interface Engine {
   readonly epoch: string;
   /** What is to be told of how the store was opened, in words; empty when it is what it was. */
   readonly findings: readonly Message[];
+  /** What the owner ought to know of how durable confirmed entries are, in words; `null` where they are on the disk. */
+  readonly caution: Message | null;
   /** The check of the entry at an offset; `null` where there is no entry. */
   checkAt(walk: WalkId, offset: number): Promise<string | null>;
   /** Takes another epoch, since somebody was told what this store does not hold; durable when resolved. */

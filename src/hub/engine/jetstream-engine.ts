@@ -92,6 +92,7 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
         return epoch;
       },
       findings: [],
+      caution: config.num_replicas > 1 ? null : message("engine/single-server"),
       checkAt: (walk, offset) => ask(() => entries.checkAt(walk, offset)),
       beginEpoch: () =>
         ask(async () => {

@@ -4,6 +4,7 @@ import { Listeners } from "../../core/units/index.ts";
 import { message } from "../../words/index.ts";
 import type { AppendOptions, AppendOutcome, Engine, StoredEntry } from "./engine.ts";
 import { EngineTroubleError } from "./engine.ts";
+import { withSecrets } from "./secret-keep.ts";
 import { backUp } from "./sqlite-backup.ts";
 import { sqliteEntries } from "./sqlite-entries.ts";
 import { sqliteKeep } from "./sqlite-keep.ts";
@@ -47,7 +48,8 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     if (isClosed) throw new EngineTroubleError(message("engine/file-closed", { file }));
     return withTrouble(file, work);
   };
-  const { keep, put, tell: tellKeep } = sqliteKeep(database, ask);
+  const { keep: small, put, tell: tellKeep } = sqliteKeep(database, ask);
+  const keep = withSecrets(small, open.secrets, ask);
 
   let waiting: Waiting[] = [];
 
@@ -110,6 +112,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
       return open.epoch;
     },
     findings: open.findings,
+    caution: null,
     checkAt: (walk, offset) => ask(() => entries.checkAt(walk, offset)),
     beginEpoch: () =>
       ask(() => {

@@ -1,11 +1,21 @@
 import { randomBytes } from "node:crypto";
-import { accessSync, constants, existsSync, renameSync, statSync, writeFileSync } from "node:fs";
+import {
+  accessSync,
+  closeSync,
+  constants,
+  existsSync,
+  openSync,
+  renameSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import { makeFolder } from "../data-folder/index.ts";
+import { guardFolder, makeFolder } from "../data-folder/index.ts";
 import { EngineTroubleError } from "./engine.ts";
+import { isSecret, SecretFile } from "./secret-keep.ts";
 import { insistOnChain, insistOnOwn, insistOnSound, makeSchema, migrate } from "./sqlite-schema.ts";
 import { troubleOf, withTrouble } from "./sqlite-trouble.ts";
 import {
@@ -23,6 +33,8 @@ export interface OpenDatabase {
   /** The file, for messages. */
   readonly file: string;
   readonly epoch: string;
+  /** The secrets that go with it. */
+  readonly secrets: SecretFile;
   /** What is to be told of how it was opened. */
   readonly findings: readonly Message[];
   /** Takes another epoch; resolved when it is durable. */
@@ -56,11 +68,13 @@ export function openDatabase(folder: string): OpenDatabase {
   // Check here, because SQLite would fall back to read-only access and fail later with a less helpful message.
   for (const path of [folder, file].filter(existsSync))
     withTrouble(path, () => accessSync(path, constants.W_OK));
-  const findings: Message[] = [];
+  const findings: Message[] = guarded(folder);
   const isInPlace = marker?.place != null && existsSync(file) && placeOf(file) === marker.place;
   const leftWal = marker && !isInPlace ? withTrouble(file, () => setAsideLeftWal(file, marker)) : null;
   if (leftWal !== null) findings.push(message("engine/left-wal", { file: leftWal }));
   const hadWal = existsSync(`${file}-wal`);
+  // SQLite gives its other files the rights of this one.
+  if (!existsSync(file)) withTrouble(file, () => closeSync(openSync(file, "a", 0o600)));
   const database = withTrouble(file, () => connect(file));
   try {
     return withTrouble(file, () => {
@@ -77,10 +91,15 @@ export function openDatabase(folder: string): OpenDatabase {
         migrate(database);
         if (!isInPlace) insistOnChain(database, file, size);
       }
+      const secrets = new SecretFile(folder);
+      const isMoved = moveSecrets(database, secrets);
       const seal = aboutOf(database, "seal");
       const isProven = isInPlace && seal !== null && marker.seals.includes(seal);
       if (!isProven && seal !== null) findings.push(message("engine/not-proven", { file }));
-      return new RunningStore(database, folder, (isProven ? marker.epoch : undefined) ?? random(), findings);
+      if (seal !== null && !isMoved && !secrets.wasThere) findings.push(message("engine/secrets-gone"));
+      if (!isMoved && !secrets.wasThere) secrets.change(new Map());
+      const epoch = (isProven ? marker.epoch : undefined) ?? random();
+      return new RunningStore(database, folder, { epoch, secrets, findings });
     });
   } catch (cause) {
     database.close();
@@ -93,15 +112,21 @@ class RunningStore implements OpenDatabase {
   readonly database: Database.Database;
   readonly file: string;
   readonly findings: readonly Message[];
+  readonly secrets: SecretFile;
   readonly #folder: string;
   #epoch: string;
   #seal: string;
   #isMoving = false;
 
-  constructor(database: Database.Database, folder: string, epoch: string, findings: readonly Message[]) {
+  constructor(
+    database: Database.Database,
+    folder: string,
+    { epoch, secrets, findings }: Pick<OpenDatabase, "epoch" | "secrets" | "findings">,
+  ) {
     this.database = database;
     this.file = join(folder, STORE_FILE);
     this.findings = findings;
+    this.secrets = secrets;
     this.#folder = folder;
     this.#epoch = epoch;
     this.#seal = aboutOf(database, "seal") ?? "";
@@ -185,6 +210,29 @@ function setAsideLeftWal(file: string, marker: FoundMarker): string | null {
   for (let number = 2; existsSync(aside); number += 1) aside = `${file}-wal.left-${number}`;
   renameSync(`${file}-wal`, aside);
   return aside;
+}
+
+/** Closes a data folder to others; what is to be told of that. Throws {@link EngineTroubleError} when it cannot be closed. */
+function guarded(folder: string): Message[] {
+  const { isMended, isOpen } = withTrouble(folder, () => guardFolder(folder));
+  if (isOpen) throw new EngineTroubleError(message("engine/folder-open", { folder }));
+  return isMended ? [message("engine/rights-mended", { folder })] : [];
+}
+
+/** Earlier versions kept secrets in the log itself. Returns whether there were any. */
+function moveSecrets(database: Database.Database, secrets: SecretFile): boolean {
+  const kept = database.prepare<[], { key: string; value: string }>("SELECT key, value FROM keep").all();
+  const moved = kept.filter(({ key }) => isSecret(key));
+  if (moved.length === 0) return false;
+  secrets.change(new Map(moved.map(({ key, value }) => [key, value])));
+  // What is deleted is overwritten, so that nobody finds it in the file.
+  database.pragma("secure_delete = ON");
+  const remove = database.prepare("DELETE FROM keep WHERE key = ?");
+  database.transaction(() => {
+    for (const { key } of moved) remove.run(key);
+  })();
+  database.pragma("secure_delete = OFF");
+  return true;
 }
 
 function goneError(file: string, folder: string): EngineTroubleError {

@@ -1,19 +1,9 @@
-import {
-  closeSync,
-  fstatSync,
-  fsyncSync,
-  futimesSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  type Stats,
-  statSync,
-  writeSync,
-} from "node:fs";
-import { dirname, join } from "node:path";
+import { fstatSync, futimesSync, readFileSync, type Stats, statSync, writeSync } from "node:fs";
+import { join } from "node:path";
 import { z } from "zod";
 import { jsonOf } from "../../core/log/index.ts";
 import { message, words } from "../../words/index.ts";
+import { writeWhole } from "../data-folder/index.ts";
 import { EngineTroubleError } from "./engine.ts";
 
 const MARKER = "hub-store.json";
@@ -88,23 +78,11 @@ export function readMarker(folder: string): FoundMarker | null {
 /** Writes the marker so that either the old or the new one is there whatever happens. */
 export function writeMarker(folder: string, marker: Marker): void {
   const path = markerPath(folder);
-  const draft = `${path}.new`;
-  const file = openSync(draft, "w", 0o600);
-  try {
+  writeWhole(path, (file) => {
     // The file system has the last word on what time it is there.
     const stats = fstatSync(file);
     const [about, written] = [words("engine/marker-about"), Math.floor(stats.ctimeMs)];
     writeSync(file, `${JSON.stringify({ about, ...marker, written, self: selfOf(stats) }, null, 2)}\n`);
     futimesSync(file, written / 1000, written / 1000);
-    fsyncSync(file);
-  } finally {
-    closeSync(file);
-  }
-  renameSync(draft, path);
-  const folderFile = openSync(dirname(path), "r");
-  try {
-    fsyncSync(folderFile);
-  } finally {
-    closeSync(folderFile);
-  }
+  });
 }

@@ -1,6 +1,6 @@
 import type { FastifyInstance } from "fastify";
 import { formatInstant } from "../../core/units/index.ts";
-import { message } from "../../words/index.ts";
+import { inWords, message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import type { HubParts } from "./hub-parts.ts";
@@ -9,8 +9,9 @@ import type { HubParts } from "./hub-parts.ts";
 const TRIED_EVERY = 1000;
 
 /** How the hub is, what time it is, and its figures: for anyone. */
-export function healthRoutes(app: FastifyInstance, { engine, surroundings, metrics }: HubParts): void {
+export function healthRoutes(app: FastifyInstance, { engine, surroundings, metrics, tell }: HubParts): void {
   const now = () => formatInstant(surroundings.now());
+  let told = "";
   let tried: { readonly at: number; readonly outcome: Promise<void> } | null = null;
 
   app.get("/api/health", async () => {
@@ -19,11 +20,15 @@ export function healthRoutes(app: FastifyInstance, { engine, surroundings, metri
     }
     try {
       await tried.outcome;
+      told = "";
     } catch (cause) {
-      if (cause instanceof EngineTroubleError) throw cause;
+      // The console says more; a stranger is told no paths.
+      if (cause instanceof EngineTroubleError && cause.message !== told) tell(cause.message);
+      told = cause instanceof EngineTroubleError ? cause.message : "";
       throw new AnswerError(503, "store", message("answer/store"), 5);
     }
-    return { status: "ok", engine: engine.kind, epoch: engine.epoch, now: now() };
+    const caution = engine.caution ? { caution: inWords(engine.caution) } : {};
+    return { status: "ok", engine: engine.kind, epoch: engine.epoch, now: now(), ...caution };
   });
 
   app.get("/api/clock", () => ({ now: now() }));

@@ -225,7 +225,7 @@ describe("[HUB] backups", () => {
     expect(() => restoreStore(data, letter)).toThrow();
     expect([readFileSync(store(data)).equals(before), readdirSync(data).sort()]).toEqual([
       true,
-      ["hub-store.json", "walks.sqlite"],
+      ["hub-secrets.json", "hub-store.json", "walks.sqlite"],
     ]);
     expect(restoreStore(data, file)).toEqual({ walks: 1, entries: 5, aside: join(data, "before-restore") });
     expect(existsSync(join(data, "before-restore", "walks.sqlite"))).toBe(true);

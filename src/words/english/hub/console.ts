@@ -37,6 +37,17 @@ export const hubConsoleWords = {
     '"hub backup" cannot reach this hub while it runs: {$path} cannot be listened at. Stop the hub for a backup, or give it a data folder with a shorter name.',
   "backup/no-answer": "The hub that runs gave no answer about the backup: try again.",
   "backup/nothing-there": "There is no hub's log in {$folder}: name its data folder with --data.",
+  "engine/rights-mended": "Others could read or write in {$folder}: its files are for this user alone again.",
+  "engine/folder-open":
+    "Others may write in {$folder}, which is not the hub's alone: give the hub a data folder of its own.",
+  "engine/secrets-about":
+    "Secrets of a hub: the owner's code, keys that sign, and tokens of other hubs. Whoever has this file can do everything. Without it all have to join again.",
+  "engine/secrets-damaged":
+    "{$path} is damaged: bring it back from a backup, or delete it, and all have to join again.",
+  "engine/secrets-gone":
+    "The file with the hub's secrets (hub-secrets.json) is not here: the owner's code is another one, and all have to join again.",
+  "engine/single-server":
+    'The engine keeps one copy of everything and confirms entries before they are on its disk: a power cut may lose the last two minutes. Set "sync_interval: always" in its configuration (nats-server 2.10 or later), or ask for "?replicas=3".',
   "engine/no-sqlite": 'SQLite cannot be used here ({$why}): run "npm ci".',
   "engine/other-file": "{$file} is not a hub's log: move it away, or give the hub another data folder.",
   "engine/unsound": "{$file} is damaged: bring it back from a backup. ({$found}, {$unsound})",

@@ -61,8 +61,19 @@ export function answerUnreadable(cause: Error & { readonly code?: string }, sock
     return;
   }
   const [status, error, said] = RAW[cause.code ?? ""] ?? ["400 Bad Request", "bad-request", NOT_UNDERSTOOD];
+  answerRaw(socket, status, error, said);
+}
+
+/** How long a client may take to read a raw answer, in ms. */
+const READ_WITHIN = 5_000;
+
+/** Answers where there is no request to answer, and closes the connection, also when the other side does not. */
+export function answerRaw(socket: Socket, status: string, error: string, said: Message): void {
+  socket.on("error", () => socket.destroy());
+  setTimeout(() => socket.destroy(), READ_WITHIN).unref();
   const body = JSON.stringify({ error, words: inWords(said) });
   socket.end(
     `HTTP/1.1 ${status}\r\nContent-Type: application/json; charset=utf-8\r\nContent-Length: ${Buffer.byteLength(body)}\r\nConnection: close\r\n\r\n${body}`,
+    () => socket.destroySoon(),
   );
 }

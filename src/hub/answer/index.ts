@@ -1,2 +1,2 @@
 export { AnswerError } from "./answer-error.ts";
-export { answerErrors, answerOf, answerUnreadable, sendAnswer } from "./error-answers.ts";
+export { answerErrors, answerOf, answerRaw, answerUnreadable, sendAnswer } from "./error-answers.ts";

@@ -4,6 +4,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { message } from "../../words/index.ts";
 import { AnswerError, answerErrors, answerOf, answerUnreadable, sendAnswer } from "../answer/index.ts";
 import { asksForPage, serveApp } from "../app-files/index.ts";
+import { connectionLimit, keepRoom } from "./connection-room.ts";
 import { entryRoutes } from "./entry-routes.ts";
 import { healthRoutes } from "./health-routes.ts";
 import type { HubParts } from "./hub-parts.ts";
@@ -17,6 +18,10 @@ import { identifyCallers } from "./who-asks.ts";
 
 /** The largest procedure with its entry, see the limits of entries. */
 const LARGEST_BODY = 11 * 1024 * 1024;
+/** How long a request and its headers may take to come in, in ms, and how often it is looked who took longer. */
+const REQUEST_WITHIN = 60_000;
+const HEADERS_WITHIN = 15_000;
+const LOOKED_EVERY = 5_000;
 /** Bytes of a request that a token may send on average, of as many as it may make. */
 const BYTES_A_REQUEST = 2_000;
 /** The longest walk id or device, every character of it percent-encoded. */
@@ -33,6 +38,8 @@ export interface ServerOptions {
   /** Folder of the built app; `null` serves none. */
   readonly app: string | null;
   readonly limits: RateLimits;
+  /** How many connections are served at once; as many as the system allows this process unless said. */
+  readonly connections?: number;
   /** Where this hub is reached from other machines, without a slash at the end; `null` when it is not. */
   readonly address: () => string | null;
   /** Hears of mistakes of ours. */
@@ -43,18 +50,29 @@ export interface ServerOptions {
 export async function makeServer(parts: HubParts, options: ServerOptions): Promise<FastifyInstance> {
   const { tls, tell, limits } = options;
   const app = Fastify({
-    ...(tls ? { https: { cert: tls.certificate, key: tls.key } } : {}),
+    ...(tls
+      ? {
+          https: {
+            cert: tls.certificate,
+            key: tls.key,
+            handshakeTimeout: HEADERS_WITHIN,
+            headersTimeout: HEADERS_WITHIN,
+            connectionsCheckingInterval: LOOKED_EVERY,
+          },
+        }
+      : { http: { headersTimeout: HEADERS_WITHIN, connectionsCheckingInterval: LOOKED_EVERY } }),
     bodyLimit: LARGEST_BODY,
     routerOptions: { maxParamLength: LONGEST_PARAMETER },
     onProtoPoisoning: "error",
     onConstructorPoisoning: "error",
-    requestTimeout: 60_000,
+    requestTimeout: REQUEST_WITHIN,
     // Open streams would keep the hub from ending.
     forceCloseConnections: true,
     frameworkErrors: (cause, _request, reply) => void sendAnswer(reply, answerOf(cause, tell)),
     clientErrorHandler: answerUnreadable,
   }) as unknown as FastifyInstance;
 
+  keepRoom(app.server, options.connections ?? connectionLimit(), tell);
   answerErrors(app, tell);
   readJsonBodies(app);
   await app.register(helmet, headersOf(options));

@@ -9,6 +9,7 @@ export const hubAnswerWords = {
   "answer/own-mistake": "The hub met a mistake of its own; its console says more.",
   "answer/headers-too-large": "The headers are over 16 kB.",
   "answer/too-slow": "The request took too long to come in.",
+  "answer/full": "This hub has as many connections as it can hold: try again soon.",
   "answer/not-understood": "The request cannot be understood.",
   "judge/no-entry": "It is no entry: {$why :message}.",
   "judge/control-characters": "It is no entry: its source or id has control characters.",

@@ -78,6 +78,12 @@ export function nameValue(text: string): string {
   return text.trim();
 }
 
+/** Host names, one for each time the option is given, in lower case. */
+export function namesValue(text: string, before: readonly string[]): string[] {
+  if (!/^[A-Za-z0-9.-]{1,253}$/.test(text)) throw new InvalidArgumentError(words("cli/bad-host-name"));
+  return [...before, text.toLowerCase()];
+}
+
 /** How many times faster than real time a rehearsal is played. */
 export function paceValue(text: string): number {
   const pace = /^\d+(\.\d+)?$/.test(text) ? Number(text) : 0;

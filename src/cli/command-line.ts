@@ -12,6 +12,7 @@ import {
   hoursValue,
   idValue,
   instantValue,
+  namesValue,
   nameValue,
   paceValue,
   portValue,
@@ -271,6 +272,9 @@ function addHub(program: Command, { terminal, serveHub, hubStore }: Surroundings
     .option("--new-owner-code", words("help/new-owner-code"))
     .option("--upstream <url>", words("help/upstream"))
     .option("--upstream-code <code>", words("help/upstream-code"))
+    .option("--upstream-code-file <file>", words("help/upstream-code-file"))
+    .option("--engine-file <file>", words("help/engine-file"))
+    .option("--also-as <name>", words("help/also-as"), namesValue, [])
     .option("--rate <n>", words("help/rate"), rateValue, 30_000)
     .option("--app <folder>", words("help/app"))
     .action(async (flags: HubFlags) => {

@@ -1,9 +1,11 @@
+import { readFileSync } from "node:fs";
 import { hostname } from "node:os";
 import { fileURLToPath } from "node:url";
 import { words } from "../words/index.ts";
 import { hubDataFolder } from "./hub-data-folder.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** How a hub is to run, as given on the command line. `null` stands for an option that was not given. */
 export interface HubArguments {
@@ -18,6 +20,8 @@ export interface HubArguments {
   readonly newOwnerCode: boolean;
   readonly upstream: string | null;
   readonly upstreamCode: string | null;
+  /** Further names under which the hub is served. */
+  readonly alsoAs: readonly string[];
   /** The number of requests that one token may make in a minute. */
   readonly rate: number;
   /** The folder of the built app. */
@@ -41,6 +45,9 @@ export interface HubFlags {
   readonly newOwnerCode?: boolean;
   readonly upstream?: string;
   readonly upstreamCode?: string;
+  readonly upstreamCodeFile?: string;
+  readonly engineFile?: string;
+  readonly alsoAs?: readonly string[];
   readonly app?: string;
 }
 
@@ -66,16 +73,34 @@ export async function hubCommand(
       data: folder,
       certificate: flags.cert ?? null,
       key: flags.key ?? null,
-      engine: flags.engine ?? null,
+      engine: secretOf(flags.engine, flags.engineFile, "TETHERLINE_ENGINE"),
       name: flags.name ?? hostname(),
       plain,
       newOwnerCode,
       upstream: flags.upstream ?? null,
-      upstreamCode: flags.upstreamCode ?? null,
+      upstreamCode:
+        flags.upstream === undefined && flags.upstreamCode === undefined
+          ? null
+          : secretOf(flags.upstreamCode, flags.upstreamCodeFile, "TETHERLINE_UPSTREAM_CODE"),
+      alsoAs: flags.alsoAs ?? [],
       rate,
       app,
     },
     terminal,
   );
   return EXIT.fine;
+}
+
+/**
+ * What is given on the command line, where every user of the machine can read it, or else in a file, or else in the
+ * environment; `null` when it is given nowhere. Throws `UnusableInputError` when the file cannot be read.
+ */
+function secretOf(given: string | undefined, file: string | undefined, variable: string): string | null {
+  if (given !== undefined) return given;
+  if (file === undefined) return process.env[variable] ?? null;
+  try {
+    return readFileSync(file, "utf8").trim();
+  } catch {
+    throw new UnusableInputError(words("cli/secret-unreadable", { file }));
+  }
 }

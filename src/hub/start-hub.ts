@@ -1,3 +1,4 @@
+import { isIP } from "node:net";
 import type { Message } from "../words/index.ts";
 import { inWords, message, words } from "../words/index.ts";
 import { shownCode } from "./admission/index.ts";
@@ -14,6 +15,7 @@ import {
   CertificateTroubleError,
   givenCertificate,
   type HubCertificate,
+  type MachineNames,
   machineNames,
   selfMadeCertificate,
 } from "./tls/index.ts";
@@ -25,6 +27,9 @@ import {
   startUpstream,
   type Upstream,
 } from "./upstream/index.ts";
+
+/** Hosts that stand for every address, and name none. */
+const ANY_HOST: ReadonlySet<string> = new Set(["0.0.0.0", "::"]);
 
 /** Where a hub writes: `out` gets what its owner is to know, `err` gets trouble. */
 export interface HubConsole {
@@ -71,6 +76,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         insistsOnTls: certificate !== null && certificate.authority === null,
         authority: certificate?.authority?.certificate ?? null,
         app,
+        names: namesOf(options),
         limits: { ...RATE_LIMITS, perToken: options.rate ?? RATE_LIMITS.perToken },
         address: () => addresses.find((one) => !isOnlyHere(new URL(one).hostname)) ?? null,
         tell: (line) => err(`${line}\n`),
@@ -148,7 +154,21 @@ async function certificateFor(options: HubOptions): Promise<HubCertificate | nul
   const { certificate, key, plain, host, data, name } = options;
   if (certificate !== null && key !== null) return givenCertificate(certificate, key);
   if (plain || isOnlyHere(host)) return null;
-  return selfMadeCertificate(data, name, machineNames(), machineSurroundings);
+  return selfMadeCertificate(data, name, namesToServe(options), machineSurroundings);
+}
+
+/** The names and addresses of this machine, and those that the options say. */
+function namesToServe({ host, alsoAs = [] }: HubOptions): MachineNames {
+  const { names, addresses } = machineNames();
+  const said = [host, ...alsoAs].map((one) => one.toLowerCase()).filter((one) => !ANY_HOST.has(one));
+  return {
+    names: [...new Set([...names, ...said.filter((one) => isIP(one) === 0)])],
+    addresses: [...new Set([...addresses, ...said.filter((one) => isIP(one) !== 0)])],
+  };
+}
+
+function namesOf(options: HubOptions): ReadonlySet<string> {
+  return new Set(namesToServe(options).names);
 }
 
 /** What a hub tells its owner of itself when it starts. */

@@ -311,6 +311,11 @@ describe("[HUB] what cannot be served ends 2 with one sentence", () => {
     [["--plain", "--cert", "a", "--key", "b"], /Either --plain or --cert/],
     [["--engine", "ftp://x"], /engine's address is not understood/],
     [["--upstream", "https://x"], /--upstream and --upstream-code/],
+    [
+      ["--upstream", "https://x", "--upstream-code-file", "/nowhere.code"],
+      /"\/nowhere\.code" cannot be read/,
+    ],
+    [["--also-as", "a b"], /A host's name has letters/i],
   ])("options of no use: %j", async (options, words) => {
     const data = newFolder();
     const { out, err, status } = await refusal("--port", "0", "--data", data, ...options);

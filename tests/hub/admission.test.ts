@@ -238,7 +238,16 @@ describe("[HUB] the cookie of a browser", () => {
       expect(cookie.split("; ")).toContain(attribute);
     }
     expect(cookie).not.toMatch(/Secure|Domain/);
-    expect(await cookieOf({ "x-forwarded-proto": "https" })).toMatch(/; Secure/);
+    expect(await cookieOf({ "x-forwarded-proto": "https" })).toMatch(/^__Secure-tetherline=.*; Secure/);
+  });
+
+  it("of a page without TLS is of no use over TLS", async () => {
+    const [plain = ""] = (await cookieOf()).split(";");
+    const [secure = ""] = (await cookieOf({ "x-forwarded-proto": "https" })).split(";");
+    const status = async (cookie: string) =>
+      (await hub.ask("GET", `${url}/session`, { headers: { cookie, "x-forwarded-proto": "https" } }))
+        .statusCode;
+    expect([await status(plain), await status(secure)]).toEqual([401, 200]);
   });
 
   it("does what a bearer does, and is cleared on leaving", async () => {

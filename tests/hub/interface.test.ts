@@ -259,7 +259,7 @@ describe("[HUB] the interface, row by row", () => {
     }
   });
 
-  it("had no mistake of its own to tell of", () => {
-    expect(hub.told).toEqual([]);
+  it("had no mistake of its own to tell of, and told of the disk once", () => {
+    expect(hub.told).toEqual(["The disk is full."]);
   });
 });

@@ -2,6 +2,7 @@ import { request } from "node:http";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { beyondSchema, helloSchema, presenceSchema, readCursor } from "../../src/core/link/index.ts";
 import type { Instant } from "../../src/core/units/index.ts";
+import { note } from "./engine/written-notes.ts";
 import { EventStream } from "./event-stream.ts";
 import { NOON, TestHub, WALK } from "./test-hub.ts";
 import { written, writtenNotes } from "./written-entry.ts";
@@ -197,7 +198,7 @@ describe("[HUB] the event stream", () => {
 
   it("cuts off who does not read, without holding up the others", async () => {
     const large = Array.from({ length: 20 }, (_, index) =>
-      written(DEVICE, index + 1, { type: "tetherline.large", data: "x".repeat(1_000_000) }),
+      note({ source: DEVICE, number: index + 1, text: "x".repeat(1_000_000) }),
     );
     const reader = await follow();
     await caughtUp(reader);
@@ -218,7 +219,7 @@ describe("[HUB] the event stream", () => {
     });
     asleep.end();
     await expect.poll(() => hub.hub.parts.fanOut.size).toBe(2);
-    for (const entry of large) await hub.push(token, [entry]);
+    for (const entry of large) await hub.engine.append(WALK, [entry]);
     await reader.until(() => reader.entries.length === large.length);
     await expect.poll(() => hub.hub.parts.fanOut.size).toBe(1);
     asleep.destroy();

@@ -52,6 +52,7 @@ export class TestHub {
         insistsOnTls: false,
         authority: null,
         app: null,
+        names: null,
         limits: RATE_LIMITS,
         address: () => null,
         tell: (words) => clock.hub?.told.push(words),

@@ -22,6 +22,9 @@ export type Judgement =
   | { readonly entry: Entry; readonly refusal: RefusedOffer | null }
   | { readonly entry: null; readonly refusal: RefusedOffer };
 
+const DAY = 24 * 3_600_000;
+/** How far ahead a device's own clock may be, in ms: many are wrong, which the comparison of clocks corrects; more is no time of any walk. */
+const FARTHEST_TIME = 366 * DAY;
 /** Halves of characters and control characters would not come back from every store as they went in. */
 const UNSTEADY = /[\p{Cc}\p{Cs}]/u;
 
@@ -69,6 +72,9 @@ export function judgeEntry(value: unknown, { walk, offerer, now, longest }: Judg
       message("judge/ahead", { seconds: Math.round((wallOf(entry.hlc) - now) / 1000) }),
       entry,
     );
+  }
+  if (entry.at - now > FARTHEST_TIME) {
+    return refused("ahead", message("judge/time-ahead", { days: Math.round((entry.at - now) / DAY) }), entry);
   }
   return { entry, refusal: null };
 }

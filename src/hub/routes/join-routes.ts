@@ -10,7 +10,7 @@ import { asksFromElsewhere } from "./foreign-page.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { bodyOf } from "./request-body.ts";
 import type { Tries } from "./tries.ts";
-import { knownCaller, memberFor, TOKEN_COOKIE } from "./who-asks.ts";
+import { isSecure, knownCaller, memberFor, tokenCookie } from "./who-asks.ts";
 
 const joinSchema = z.object({
   code: z.string().min(1).max(100),
@@ -29,10 +29,6 @@ const PROBLEMS = {
 
 /** Where a cookie goes along: to what is asked of one walk. */
 const cookiePath = (walk: string) => `/api/walks/${encodeURIComponent(walk)}`;
-
-/** Whether a request came over TLS, here or at a proxy in front of us; a liar gets a cookie that is of no use to him. */
-const isSecure = (request: FastifyRequest) =>
-  request.protocol === "https" || request.headers["x-forwarded-proto"] === "https";
 
 /** Coming into a walk, being in it, and leaving it. */
 export function joinRoutes(app: FastifyInstance, parts: HubParts, tries: Tries): void {
@@ -70,7 +66,7 @@ export function joinRoutes(app: FastifyInstance, parts: HubParts, tries: Tries):
     const { walk, member } = memberFor(request);
     await admission.leave(member);
     return reply
-      .clearCookie(TOKEN_COOKIE, { path: cookiePath(walk) })
+      .clearCookie(tokenCookie(request), { path: cookiePath(walk), secure: isSecure(request) })
       .code(204)
       .send();
   });
@@ -81,7 +77,7 @@ export function joinRoutes(app: FastifyInstance, parts: HubParts, tries: Tries):
     { walk, expires }: { walk: string; expires: number },
     token: string,
   ): void {
-    reply.setCookie(TOKEN_COOKIE, token, {
+    reply.setCookie(tokenCookie(request), token, {
       path: cookiePath(walk),
       httpOnly: true,
       sameSite: "strict",

@@ -12,12 +12,25 @@ import { joinRoutes } from "./join-routes.ts";
 import { LengthRate } from "./length-rate.ts";
 import { limitRates, type RateLimits } from "./rate-limits.ts";
 import { readJsonBodies } from "./request-body.ts";
+import { insistOnNames } from "./served-names.ts";
 import type { Tries } from "./tries.ts";
 import { walkRoutes } from "./walk-routes.ts";
 import { identifyCallers } from "./who-asks.ts";
 
 /** The largest procedure with its entry, see the limits of entries. */
 const LARGEST_BODY = 11 * 1024 * 1024;
+/** Suites with forward secrecy and authenticated encryption alone, all with whole tags. */
+const CIPHERS = [
+  "TLS_AES_256_GCM_SHA384",
+  "TLS_CHACHA20_POLY1305_SHA256",
+  "TLS_AES_128_GCM_SHA256",
+  "ECDHE-ECDSA-AES256-GCM-SHA384",
+  "ECDHE-RSA-AES256-GCM-SHA384",
+  "ECDHE-ECDSA-CHACHA20-POLY1305",
+  "ECDHE-RSA-CHACHA20-POLY1305",
+  "ECDHE-ECDSA-AES128-GCM-SHA256",
+  "ECDHE-RSA-AES128-GCM-SHA256",
+].join(":");
 /** How long a request and its headers may take to come in, in ms, and how often it is looked who took longer. */
 const REQUEST_WITHIN = 60_000;
 const HEADERS_WITHIN = 15_000;
@@ -38,6 +51,8 @@ export interface ServerOptions {
   /** Folder of the built app; `null` serves none. */
   readonly app: string | null;
   readonly limits: RateLimits;
+  /** The names under which the hub is served, in lower case; addresses are always. `null` answers under every name. */
+  readonly names: ReadonlySet<string> | null;
   /** How many connections are served at once; as many as the system allows this process unless said. */
   readonly connections?: number;
   /** Where this hub is reached from other machines, without a slash at the end; `null` when it is not. */
@@ -55,6 +70,8 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
           https: {
             cert: tls.certificate,
             key: tls.key,
+            minVersion: "TLSv1.2",
+            ciphers: CIPHERS,
             handshakeTimeout: HEADERS_WITHIN,
             headersTimeout: HEADERS_WITHIN,
             connectionsCheckingInterval: LOOKED_EVERY,
@@ -75,6 +92,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   keepRoom(app.server, options.connections ?? connectionLimit(), tell);
   answerErrors(app, tell);
   readJsonBodies(app);
+  if (options.names) insistOnNames(app, options.names);
   await app.register(helmet, headersOf(options));
   await app.register(cookie);
   app.addHook("onSend", async (request, reply) => {

@@ -8,8 +8,15 @@ import { asksFromElsewhere } from "./foreign-page.ts";
 import type { HubParts } from "./hub-parts.ts";
 import type { Tries } from "./tries.ts";
 
-/** The cookie that a browser keeps a token in. */
-export const TOKEN_COOKIE = "tetherline";
+/** Whether a request came over TLS, here or at a proxy in front of us; a liar gets a cookie that is of no use to him. */
+export function isSecure({ protocol, headers }: FastifyRequest): boolean {
+  return protocol === "https" || headers["x-forwarded-proto"] === "https";
+}
+
+/** The cookie that a browser keeps a token in. Over TLS its prefix lets no page without TLS set it. */
+export function tokenCookie(request: FastifyRequest): string {
+  return isSecure(request) ? "__Secure-tetherline" : "tetherline";
+}
 
 /** Who sent a request, or why nobody is known. */
 type Asking =
@@ -53,7 +60,7 @@ async function askingOf(request: FastifyRequest, { admission }: HubParts, tries:
     if (isCode && !caller) await tries.failed(request);
     return caller ? { caller, trouble: null } : BAD_TOKEN;
   }
-  const cookie = request.cookies[TOKEN_COOKIE];
+  const cookie = request.cookies[tokenCookie(request)];
   if (cookie === undefined) return NO_TOKEN;
   if (asksFromElsewhere(request)) return ELSEWHERE;
   const caller = await admission.identify(cookie, "cookie");

@@ -40,6 +40,7 @@ export class LiveHub {
         insistsOnTls: false,
         authority: null,
         app: null,
+        names: null,
         limits: LIMITS,
         address: () => null,
         tell: () => {},

@@ -58,6 +58,12 @@ export const helpWords = {
   "help/new-owner-code": "make another owner's code; the old one is of no use any more",
   "help/upstream": "another hub to link with over a gap; #fingerprint behind it trusts that certificate",
   "help/upstream-code": "that hub's owner's code (all walks), or an invitation as relay (one)",
+  "help/upstream-code-file":
+    "a file with that code; TETHERLINE_UPSTREAM_CODE in the environment does as well",
+  "help/engine-file":
+    "a file with the engine's address, where it has a password; TETHERLINE_ENGINE in the environment does as well",
+  "help/also-as":
+    "a further name under which the hub is served, such as a proxy's; may be given several times",
   "help/rate": "requests a minute that one device may make",
   "help/app": "the built app, unless it is where the build puts it",
   "help/schema": "print the JSON Schema of the procedure file",

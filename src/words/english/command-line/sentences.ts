@@ -83,6 +83,8 @@ export const sentenceWords = {
   "cli/column-before": "Before",
   "cli/column-after": "After",
   "cli/column-then": "then",
+  "cli/bad-host-name": "A host's name has letters, digits, hyphens and dots.",
+  "cli/secret-unreadable": '"{$file}" cannot be read.',
   "cli/hub-backed-up": "The log is backed up in {$file}.",
   "cli/hub-restored": `.input {$walks :integer} .input {$entries :integer} .match $walks $entries
     one one {{The log in {$folder} is brought back: one walk, one entry.}}

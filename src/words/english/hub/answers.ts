@@ -10,6 +10,8 @@ export const hubAnswerWords = {
   "answer/headers-too-large": "The headers are over 16 kB.",
   "answer/too-slow": "The request took too long to come in.",
   "answer/full": "This hub has as many connections as it can hold: try again soon.",
+  "answer/other-name":
+    "This hub is not served under this name: open it by its address, or start it with --also-as and the name.",
   "answer/not-understood": "The request cannot be understood.",
   "judge/no-entry": "It is no entry: {$why :message}.",
   "judge/control-characters": "It is no entry: its source or id has control characters.",
@@ -20,6 +22,8 @@ export const hubAnswerWords = {
   "judge/no-room": "There is no more room for it: the walk, or this device's share of it, is full.",
   "judge/ahead":
     "Its hlc is {$seconds :integer} s ahead of the hub's clock: set the device's clock and stamp it anew.",
+  "judge/time-ahead":
+    "Its time is {$days :integer} days ahead of the hub's clock: set the device's clock, or the hub's.",
   "judge/conflict": "Another entry with this source and id is here already; this one is kept aside.",
   "answer/no-token": "Join the walk first: this needs a token.",
   "answer/bad-token": "This token is not good (any more): join the walk again.",

@@ -1,0 +1,34 @@
+import { isIP } from "node:net";
+import type { FastifyInstance } from "fastify";
+import { message } from "../../words/index.ts";
+import { AnswerError } from "../answer/index.ts";
+
+/** Endings of names that nobody can register, so that a machine's own name before them is its own. */
+const PRIVATE_ENDINGS = ["", ".local", ".lan", ".home.arpa", ".internal"];
+
+const HOST_PATTERN = /^(\[[0-9a-f:.]+\]|[^:[\]]*)(:\d{1,5})?$/;
+
+/**
+ * Whether a hub is served under what a `Host` header says: an address, which no page elsewhere can make a browser take for
+ * its own, or one of the names, with the endings of private networks.
+ */
+export function isServedUnder(host: string | undefined, names: ReadonlySet<string>): boolean {
+  const [, written = ""] = HOST_PATTERN.exec(host?.toLowerCase() ?? "") ?? [];
+  const name = written.replace(/^\[|\]$/g, "").replace(/\.$/, "");
+  if (isIP(name) !== 0) return true;
+  return PRIVATE_ENDINGS.some(
+    (ending) => name.endsWith(ending) && names.has(name.slice(0, name.length - ending.length)),
+  );
+}
+
+/**
+ * Refuses requests under any other name before anything is done for them: a page of elsewhere whose name was made to point
+ * here would be of this origin to the browser.
+ */
+export function insistOnNames(app: FastifyInstance, names: ReadonlySet<string>): void {
+  app.addHook("onRequest", async ({ headers }) => {
+    if (!isServedUnder(headers.host, names)) {
+      throw new AnswerError(421, "other-name", message("answer/other-name"));
+    }
+  });
+}

@@ -80,7 +80,8 @@ describe("[LINK] of a hub with one far away", { timeout: 120_000 }, () => {
     const began = time.now();
     const isInContact = () => (time.now() - began) % (90 * MINUTE) > 84 * MINUTE;
     hubs.link({ time, far: distant(hubs.far, { time, delay: 500, isInContact }) });
-    const most = { step: STEP, most: 4 * 60 * MINUTE };
+    // A machine that is busy with other tests needs longer for what a contact is long enough for.
+    const most = { step: STEP, most: 4 * 60 * MINUTE, moment: () => (isInContact() ? 60 : 1) };
     const first = await time.until(async () => (await hubs.agreed()) === 40, most);
     expect(first).toBeLessThan(90 * MINUTE);
     await time.until(() => !isInContact(), most);

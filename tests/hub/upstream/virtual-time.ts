@@ -27,10 +27,10 @@ export class VirtualTime implements LinkTime {
       if (signal.aborted) wait.end();
     });
 
-  /** Goes on in steps, at each of which real answers have a moment to come, until something holds; the time it took, in ms. */
+  /** Goes on in steps, at each of which real answers have a moment (in ms) to come, until something holds; the time it took, in ms. */
   async until(
     isSo: () => boolean | Promise<boolean>,
-    { step, most }: { step: number; most: number },
+    { step, most, moment = () => 4 }: { step: number; most: number; moment?: () => number },
   ): Promise<number> {
     const began = this.#now;
     while (!(await isSo())) {
@@ -38,7 +38,7 @@ export class VirtualTime implements LinkTime {
       this.#now += step;
       const due = [...this.#waits].filter(({ until }) => until <= this.#now);
       for (const { end } of due.sort((a, b) => a.until - b.until)) end();
-      await realWait(4);
+      await realWait(moment());
     }
     return this.#now - began;
   }

@@ -16,7 +16,7 @@ export interface HubOptions {
   readonly name: string;
   /** Plain HTTP though the host is not this machine alone: for a proxy in front that does TLS. */
   readonly plain: boolean;
-  /** Makes another owner's code; the old one is of no use any more. */
+  /** Makes another owner's code; the old one, all members and all invitations are of no use any more. */
   readonly newOwnerCode: boolean;
   /** Another hub to link with, and a code of it. */
   readonly upstream: string | null;

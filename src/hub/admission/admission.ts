@@ -3,7 +3,8 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Keep } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import { readCode } from "./codes.ts";
-import { Invitations, type MadeInvitation } from "./invitations.ts";
+import { Invitations, type MadeInvitation, type OpenInvitation } from "./invitations.ts";
+import { invitationName } from "./kept-keys.ts";
 import { type Caller, type Member, RANK } from "./member.ts";
 import { MemberBook, type MemberListener } from "./member-book.ts";
 import { OwnerCode } from "./owner-code.ts";
@@ -57,13 +58,15 @@ export class Admission {
   }
 
   static async open(keep: Keep, surroundings: Surroundings, newOwnerCode: boolean): Promise<Admission> {
-    return new Admission({
+    const admission = new Admission({
       surroundings,
       owner: await OwnerCode.open(keep, surroundings, newOwnerCode),
       tokens: await Tokens.open(keep, surroundings),
       invitations: new Invitations(keep, surroundings),
       members: await MemberBook.open(keep),
     });
+    if (newOwnerCode) await admission.#endAll();
+    return admission;
   }
 
   /** The owner's code as it is kept; `shownCode` makes it readable. */
@@ -126,6 +129,36 @@ export class Admission {
 
   invite(walk: WalkId, role: Role, minutes: number): Promise<MadeInvitation> {
     return this.#invitations.make(walk, role, minutes);
+  }
+
+  /** The invitations of a walk that are still good, the first to expire before the others. */
+  async invitations(walk: WalkId): Promise<readonly OpenInvitation[]> {
+    return (await this.#invitations.all()).filter((one) => one.walk === walk);
+  }
+
+  /** Ends an invitation of a walk by its {@link invitationName}; those who came by it stay. False when there is none. */
+  async endInvitation(walk: WalkId, name: string): Promise<boolean> {
+    const invitation = (await this.invitations(walk)).find(({ key }) => invitationName(key) === name);
+    if (!invitation) return false;
+    await this.#invitations.withdraw(invitation.key);
+    return true;
+  }
+
+  /**
+   * Puts everybody out of a walk but one device (`null`: everybody), and ends all its invitations. Returns how many
+   * devices were put out.
+   */
+  async withdrawAll(walk: WalkId, but: string | null): Promise<number> {
+    for (const { key } of await this.invitations(walk)) await this.#invitations.withdraw(key);
+    const out = this.#members.of(walk).filter(({ device }) => device !== but);
+    for (const member of out) await this.#members.remove(member);
+    return out.length;
+  }
+
+  /** Whoever had the old owner's code may have let in others by it, and they others again. */
+  async #endAll(): Promise<void> {
+    for (const { key } of await this.#invitations.all()) await this.#invitations.withdraw(key);
+    for (const member of this.#members.all()) await this.#members.remove(member);
   }
 
   /** Everybody who is in a walk, in the order of their devices' names. */

@@ -42,6 +42,14 @@ export class Invitations {
     return { code, key, walk, role, expires };
   }
 
+  /** All that are still good, the first to expire before the others. */
+  async all(): Promise<readonly OpenInvitation[]> {
+    const kept = await this.#keep.list(INVITATIONS);
+    return [...kept]
+      .flatMap(([key, text]) => this.#read(key, text) ?? [])
+      .sort((a, b) => a.expires - b.expires);
+  }
+
   /** What a code lets in; `null` when it is unknown, withdrawn or has expired. */
   async open(code: string): Promise<OpenInvitation | null> {
     const key = invitationKey(code);

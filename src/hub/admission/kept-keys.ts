@@ -29,6 +29,11 @@ export function invitationKey(code: string): string {
   return INVITATIONS + hashed(code);
 }
 
+/** What an invitation is called to those who lead its walk; its code cannot be told from it. */
+export function invitationName(key: string): string {
+  return key.slice(INVITATIONS.length, INVITATIONS.length + 12);
+}
+
 /** What is kept under a key, after putting `value` there if nothing was: the same for all hubs that start at once. */
 export async function keptOnce(keep: Keep, key: string, value: string): Promise<string> {
   await keep.create(key, value);

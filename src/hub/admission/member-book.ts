@@ -48,6 +48,11 @@ export class MemberBook {
     return book;
   }
 
+  /** Everybody in any walk. */
+  all(): readonly Member[] {
+    return [...this.#members.values()];
+  }
+
   /** Everybody in a walk, in the order of their devices' names. */
   of(walk: WalkId): readonly Member[] {
     return [...(this.#walks.get(walk)?.values() ?? [])].sort((a, b) => (a.device < b.device ? -1 : 1));

@@ -4,11 +4,12 @@ import { readCursor, writeCursor } from "../../core/link/index.ts";
 import { ROLES } from "../../core/log/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import { message } from "../../words/index.ts";
+import { invitationName } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { WalkTitles } from "../entries/index.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { bodyOf } from "./request-body.ts";
-import { callerOf, memberFor, walkToLead } from "./who-asks.ts";
+import { callerOf, memberFor, walkFor, walkToLead } from "./who-asks.ts";
 
 const MOST_REFUSED = 1000;
 const MOST_MINUTES = 24 * 60;
@@ -68,6 +69,32 @@ export function walkRoutes(
       expires: formatInstant(made.expires),
       url: `${originFor(request, address())}/join/${code}`,
     });
+  });
+
+  app.get("/api/walks/:walk/invitations", async (request) => {
+    const invitations = await admission.invitations(walkToLead(request).walk);
+    return {
+      invitations: invitations.map(({ key, role, expires }) => ({
+        name: invitationName(key),
+        role,
+        expires: formatInstant(expires),
+      })),
+    };
+  });
+
+  app.delete("/api/walks/:walk/invitations/:name", async (request, reply) => {
+    const { walk } = walkToLead(request);
+    const { name } = request.params as { name: string };
+    if (!(await admission.endInvitation(walk, name))) {
+      throw new AnswerError(404, "no-invitation", message("answer/no-invitation"));
+    }
+    return reply.code(204).send();
+  });
+
+  app.delete("/api/walks/:walk/followers", async (request) => {
+    const { walk } = walkToLead(request);
+    const { member } = walkFor(request);
+    return { withdrawn: await admission.withdrawAll(walk, member?.device ?? null) };
   });
 
   app.get("/api/walks/:walk/followers", (request) => presence.of(walkToLead(request).walk));

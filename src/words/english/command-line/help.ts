@@ -55,7 +55,8 @@ export const helpWords = {
   "help/engine": "an engine that several hubs share: nats://host:port",
   "help/name": "what people call this hub; the machine's name, unless given",
   "help/plain": "plain HTTP, for a proxy in front that does TLS",
-  "help/new-owner-code": "make another owner's code; the old one is of no use any more",
+  "help/new-owner-code":
+    "make another owner's code: the old one, and all who are in a walk, are out and have to join again",
   "help/upstream": "another hub to link with over a gap; #fingerprint behind it trusts that certificate",
   "help/upstream-code": "that hub's owner's code (all walks), or an invitation as relay (one)",
   "help/upstream-code-file":

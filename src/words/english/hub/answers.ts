@@ -47,5 +47,6 @@ export const hubAnswerWords = {
   "answer/send-one": "Send one event.",
   "answer/send-array": "Send a JSON array of events.",
   "answer/not-found": "There is nothing at this address.",
+  "answer/no-invitation": "There is no such invitation to this walk (any more).",
   "answer/no-follower": "No such device is in this walk.",
 } as const;

@@ -274,6 +274,7 @@ function addHub(program: Command, { terminal, serveHub, hubStore }: Surroundings
     .option("--upstream-code <code>", words("help/upstream-code"))
     .option("--upstream-code-file <file>", words("help/upstream-code-file"))
     .option("--engine-file <file>", words("help/engine-file"))
+    .option("--journal <file>", words("help/journal"))
     .option("--also-as <name>", words("help/also-as"), namesValue, [])
     .option("--rate <n>", words("help/rate"), rateValue, 30_000)
     .option("--app <folder>", words("help/app"))

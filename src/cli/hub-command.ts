@@ -20,6 +20,8 @@ export interface HubArguments {
   readonly newOwnerCode: boolean;
   readonly upstream: string | null;
   readonly upstreamCode: string | null;
+  /** The file for the hub's journal. */
+  readonly journal: string | null;
   /** Further names under which the hub is served. */
   readonly alsoAs: readonly string[];
   /** The number of requests that one token may make in a minute. */
@@ -48,6 +50,7 @@ export interface HubFlags {
   readonly upstreamCodeFile?: string;
   readonly engineFile?: string;
   readonly alsoAs?: readonly string[];
+  readonly journal?: string;
   readonly app?: string;
 }
 
@@ -83,6 +86,7 @@ export async function hubCommand(
           ? null
           : secretOf(flags.upstreamCode, flags.upstreamCodeFile, "TETHERLINE_UPSTREAM_CODE"),
       alsoAs: flags.alsoAs ?? [],
+      journal: flags.journal ?? null,
       rate,
       app,
     },

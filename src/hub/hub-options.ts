@@ -21,6 +21,8 @@ export interface HubOptions {
   /** Another hub to link with, and a code of it. */
   readonly upstream: string | null;
   readonly upstreamCode: string | null;
+  /** File for the journal of who came in, who was turned away and what was refused; `null` or missing for none. */
+  readonly journal?: string | null;
   /** Further names under which the hub is served, such as that of a proxy in front of it. */
   readonly alsoAs?: readonly string[];
   /** How many requests a minute one token may make; 30,000 unless said. */

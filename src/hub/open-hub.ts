@@ -3,6 +3,7 @@ import { BeyondBoard } from "./beyond/index.ts";
 import { CursorSeal } from "./cursors/index.ts";
 import type { Engine } from "./engine/index.ts";
 import { Intake } from "./entries/index.ts";
+import { NO_JOURNAL } from "./journal/index.ts";
 import { HubMetrics } from "./metrics/index.ts";
 import { startNews } from "./news/index.ts";
 import { PresenceBoard } from "./presence/index.ts";
@@ -34,6 +35,12 @@ export async function openHub(
   const admission = await Admission.open(engine.keep, surroundings, newOwnerCode);
   const cursors = await CursorSeal.open(engine, surroundings);
   const fanOut = new FanOut(engine, cursors);
+  const journal = options.journal ?? NO_JOURNAL;
+  journal.note({ event: "started", epoch: engine.epoch });
+  const stopNoting = [
+    engine.onEpoch(() => journal.note({ event: "another-epoch", epoch: engine.epoch })),
+    admission.listen({ ended: ({ walk, device }) => journal.note({ event: "token-ended", walk, device }) }),
+  ];
   const metrics = new HubMetrics(() => fanOut.size);
   const parts: HubParts = {
     engine,
@@ -43,6 +50,7 @@ export async function openHub(
     fanOut,
     cursors,
     tell: options.tell,
+    journal,
     presence: new PresenceBoard(engine, admission, surroundings),
     beyond: new BeyondBoard(),
     metrics,
@@ -56,12 +64,15 @@ export async function openHub(
     server,
     close: async () => {
       endNews();
+      for (const stop of stopNoting) stop();
       fanOut.close();
       await server.close();
       parts.intake.close();
       parts.presence.close();
       admission.close();
       await engine.close();
+      journal.note({ event: "ended", epoch: engine.epoch });
+      journal.close();
     },
   };
 }

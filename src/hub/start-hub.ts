@@ -8,6 +8,7 @@ import { makeFolder } from "./data-folder/index.ts";
 import { type Engine, EngineTroubleError, openEngine } from "./engine/index.ts";
 import { addressesOf } from "./hub-addresses.ts";
 import { type HubOptions, HubTroubleError, isOnlyHere } from "./hub-options.ts";
+import { JournalTroubleError, NO_JOURNAL, openJournal } from "./journal/index.ts";
 import { type OpenHub, openHub } from "./open-hub.ts";
 import { RATE_LIMITS } from "./routes/index.ts";
 import { machineSurroundings } from "./surroundings/index.ts";
@@ -63,6 +64,10 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
   makeFolder(data);
   const engine = await openEngine({ data, engine: address, now: machineSurroundings.now });
   let hub: OpenHub | null = null;
+  const told = (line: string) => err(`${line}\n`);
+  const journal =
+    options.journal == null ? NO_JOURNAL : openJournal(options.journal, machineSurroundings.now, told);
+  const reopen = () => journal.reopen();
   try {
     const certificate = await certificateFor(options);
     const app = hasApp(options.app) ? options.app : null;
@@ -77,6 +82,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         authority: certificate?.authority?.certificate ?? null,
         app,
         names: namesOf(options),
+        journal,
         limits: { ...RATE_LIMITS, perToken: options.rate ?? RATE_LIMITS.perToken },
         address: () => addresses.find((one) => !isOnlyHere(new URL(one).hostname)) ?? null,
         tell: (line) => err(`${line}\n`),
@@ -96,11 +102,13 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
     );
     out(`${addresses.join("\n")}\n`);
     const link = linkUpstream(options, hub.parts, err);
+    process.on("SIGHUP", reopen);
     const { close } = hub;
     const endBackups = await serveBackups(data, engine, (line) => err(`${line}\n`));
     return {
       addresses,
       close: async () => {
+        process.off("SIGHUP", reopen);
         await endBackups();
         await link?.stop();
         await close();
@@ -201,7 +209,11 @@ function introduction(
 
 /** A failure to start, put into a sentence for the owner where it is one that the owner can do something about. */
 function asTrouble(cause: unknown, { port, host, data }: HubOptions): unknown {
-  if (cause instanceof EngineTroubleError || cause instanceof CertificateTroubleError) {
+  if (
+    cause instanceof EngineTroubleError ||
+    cause instanceof CertificateTroubleError ||
+    cause instanceof JournalTroubleError
+  ) {
     return new HubTroubleError(cause.said, { cause });
   }
   const code = cause instanceof Error && "code" in cause ? String(cause.code) : "";

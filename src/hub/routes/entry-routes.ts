@@ -34,11 +34,19 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: Leng
     const { walk, member } = walkFor(request);
     const wait = member ? lengths.waitAfter(member.token, request.bodyLength, surroundings.now()) : null;
     if (wait !== null) {
+      parts.journal.note({ event: "too-many", address: request.ip });
       throw new AnswerError(429, "too-many", message("answer/too-much-a-minute"), wait);
     }
     const offered = batchOf(request);
     const relay = member?.role === "relay" ? { via: member.device } : {};
     const { results, gaps } = await intake.take(walk, offered, member, relay);
+    const reasons: Record<string, number> = {};
+    for (const one of results) {
+      if (one.outcome === "refused") reasons[one.reason] = (reasons[one.reason] ?? 0) + 1;
+    }
+    if (Object.keys(reasons).length > 0) {
+      parts.journal.note({ event: "refused", walk, device: member?.device ?? null, reasons });
+    }
     return { results, gaps, now: formatInstant(surroundings.now()) };
   });
 

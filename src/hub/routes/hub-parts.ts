@@ -3,6 +3,7 @@ import type { BeyondBoard } from "../beyond/index.ts";
 import type { CursorSeal } from "../cursors/index.ts";
 import type { Engine } from "../engine/index.ts";
 import type { Intake } from "../entries/index.ts";
+import type { Journal } from "../journal/index.ts";
 import type { HubMetrics } from "../metrics/index.ts";
 import type { PresenceBoard } from "../presence/index.ts";
 import type { FanOut } from "../stream/index.ts";
@@ -18,6 +19,8 @@ export interface HubParts {
   readonly fanOut: FanOut;
   /** Gives and judges the cursors of readers. */
   readonly cursors: CursorSeal;
+  /** Writes down who came in and who did not. */
+  readonly journal: Journal;
   /** For the console. */
   readonly tell: (words: string) => void;
   readonly presence: PresenceBoard;

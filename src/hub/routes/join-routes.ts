@@ -48,6 +48,8 @@ export function joinRoutes(app: FastifyInstance, parts: HubParts, tries: Tries):
       throw new AnswerError(status, outcome.kind, said);
     }
     const { member, token } = outcome;
+    const { walk: joinedWalk, device, role } = member;
+    parts.journal.note({ event: "joined", walk: joinedWalk, device, role, address: request.ip });
     if (use === "cookie") setCookie(request, reply, member, token);
     const joined: Joined = {
       walk: member.walk,

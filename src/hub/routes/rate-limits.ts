@@ -3,6 +3,7 @@ import type { FastifyInstance, FastifyRequest } from "fastify";
 import { message } from "../../words/index.ts";
 import type { Caller } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
+import type { Journal } from "../journal/index.ts";
 import type { Tries } from "./tries.ts";
 import { knownCaller } from "./who-asks.ts";
 
@@ -36,7 +37,7 @@ const keyOf = (caller: Caller) => (caller.kind === "owner" ? "owner" : `token ${
 const isCheap = ({ url }: FastifyRequest) => !/^\/api\/(?!(clock|health)(\?|$))/.test(url);
 
 /** Limits how often a token or an address is answered; returns what counts wrong codes. */
-export async function limitRates(app: FastifyInstance, limits: RateLimits): Promise<Tries> {
+export async function limitRates(app: FastifyInstance, limits: RateLimits, journal: Journal): Promise<Tries> {
   await app.register(rateLimit, {
     timeWindow: MINUTE,
     max: (request) => {
@@ -61,7 +62,10 @@ export async function limitRates(app: FastifyInstance, limits: RateLimits): Prom
       const limit = await count(request, { increment: false });
       return !limit.isAllowed && limit.remaining === 0;
     },
-    failed: async (request) => void (await count(request)),
+    failed: async (request) => {
+      journal.note({ event: "wrong-code", address: request.ip });
+      await count(request);
+    },
     tooMany: () => new AnswerError(429, "too-many-tries", message("answer/too-many-tries"), 60),
   };
 }

@@ -2,6 +2,7 @@ import { isIP } from "node:net";
 import type { FastifyInstance } from "fastify";
 import { message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
+import type { Journal } from "../journal/index.ts";
 
 /** Endings of names that nobody can register, so that a machine's own name before them is its own. */
 const PRIVATE_ENDINGS = ["", ".local", ".lan", ".home.arpa", ".internal"];
@@ -25,9 +26,10 @@ export function isServedUnder(host: string | undefined, names: ReadonlySet<strin
  * Refuses requests under any other name before anything is done for them: a page of elsewhere whose name was made to point
  * here would be of this origin to the browser.
  */
-export function insistOnNames(app: FastifyInstance, names: ReadonlySet<string>): void {
-  app.addHook("onRequest", async ({ headers }) => {
+export function insistOnNames(app: FastifyInstance, names: ReadonlySet<string>, journal: Journal): void {
+  app.addHook("onRequest", async ({ headers, ip }) => {
     if (!isServedUnder(headers.host, names)) {
+      journal.note({ event: "other-name", address: ip });
       throw new AnswerError(421, "other-name", message("answer/other-name"));
     }
   });

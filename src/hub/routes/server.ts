@@ -4,6 +4,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { message } from "../../words/index.ts";
 import { AnswerError, answerErrors, answerOf, answerUnreadable, sendAnswer } from "../answer/index.ts";
 import { asksForPage, serveApp } from "../app-files/index.ts";
+import type { Journal } from "../journal/index.ts";
 import { connectionLimit, keepRoom } from "./connection-room.ts";
 import { entryRoutes } from "./entry-routes.ts";
 import { healthRoutes } from "./health-routes.ts";
@@ -57,6 +58,8 @@ export interface ServerOptions {
   readonly connections?: number;
   /** Where this hub is reached from other machines, without a slash at the end; `null` when it is not. */
   readonly address: () => string | null;
+  /** Where it is written down who came in and who did not; nowhere unless given. */
+  readonly journal?: Journal;
   /** Hears of mistakes of ours. */
   readonly tell: (words: string) => void;
 }
@@ -92,7 +95,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   keepRoom(app.server, options.connections ?? connectionLimit(), tell);
   answerErrors(app, tell);
   readJsonBodies(app);
-  if (options.names) insistOnNames(app, options.names);
+  if (options.names) insistOnNames(app, options.names, parts.journal);
   await app.register(helmet, headersOf(options));
   await app.register(cookie);
   app.addHook("onSend", async (request, reply) => {
@@ -101,7 +104,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   // The counter of wrong codes comes with the plug-in whose hooks have to run after this one's.
   let tries: Tries;
   identifyCallers(app, parts, () => tries);
-  tries = await limitRates(app, limits);
+  tries = await limitRates(app, limits, parts.journal);
 
   healthRoutes(app, parts);
   joinRoutes(app, parts, tries);

@@ -63,6 +63,8 @@ export const helpWords = {
     "a file with that code; TETHERLINE_UPSTREAM_CODE in the environment does as well",
   "help/engine-file":
     "a file with the engine's address, where it has a password; TETHERLINE_ENGINE in the environment does as well",
+  "help/journal":
+    "a file to write down in JSON lines who joined, wrong codes, withdrawals and refusals; SIGHUP opens it anew",
   "help/also-as":
     "a further name under which the hub is served, such as a proxy's; may be given several times",
   "help/rate": "requests a minute that one device may make",

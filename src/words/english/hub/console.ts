@@ -33,6 +33,7 @@ export const hubConsoleWords = {
     "The log is kept by the engine at {$place}: back it up with the tools of that engine.",
   "hub/full":
     "The hub has {$most :integer} connections, as many as it can hold: idle ones are closed for new ones, and others are told to come again.",
+  "hub/journal-unusable": "The journal {$path} cannot be written: {$why :message}",
   "hub/another-past":
     "A follower was told of entries that this log does not hold: it was brought back from a copy. All who follow read everything again and send what is missing.",
   "backup/no-socket":

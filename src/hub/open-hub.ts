@@ -41,7 +41,12 @@ export async function openHub(
     engine.onEpoch(() => journal.note({ event: "another-epoch", epoch: engine.epoch })),
     admission.listen({ ended: ({ walk, device }) => journal.note({ event: "token-ended", walk, device }) }),
   ];
-  const metrics = new HubMetrics(() => fanOut.size);
+  const beyond = new BeyondBoard();
+  const metrics = new HubMetrics({
+    followers: () => fanOut.size,
+    links: () => beyond.all(),
+    now: surroundings.now,
+  });
   const parts: HubParts = {
     engine,
     surroundings,
@@ -52,7 +57,7 @@ export async function openHub(
     tell: options.tell,
     journal,
     presence: new PresenceBoard(engine, admission, surroundings),
-    beyond: new BeyondBoard(),
+    beyond,
     metrics,
     id: await hubId(engine, surroundings),
     name,

@@ -11,6 +11,11 @@ export class BeyondBoard {
     return this.#hubs.get(walk) ?? [];
   }
 
+  /** All hubs of all walks. */
+  all(): readonly FarHub[] {
+    return [...this.#hubs.values()].flat();
+  }
+
   put(walk: WalkId, hubs: readonly FarHub[]): void {
     this.#hubs.set(walk, hubs);
     this.#listeners.tell(walk);

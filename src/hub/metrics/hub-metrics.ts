@@ -1,6 +1,15 @@
 import { Counter, Gauge, Histogram, Registry } from "prom-client";
+import type { FarHub } from "../../core/link/index.ts";
+import type { Instant } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { IntakeListener } from "../entries/index.ts";
+
+/** What the figures are taken from. */
+export interface MetricSources {
+  readonly followers: () => number;
+  readonly links: () => readonly FarHub[];
+  readonly now: () => Instant;
+}
 
 /** The figures of one hub process. They name no walk and no device: anybody may read them. */
 export class HubMetrics implements IntakeListener {
@@ -18,9 +27,39 @@ export class HubMetrics implements IntakeListener {
     registers: [this.#registry],
   });
 
-  /** `followers` tells how many streams are open. */
-  constructor(followers: () => number) {
+  /** `followers` tells how many streams are open, `links` how each link of a walk with another hub stands at `now`. */
+  constructor({ followers, links, now }: MetricSources) {
     const registers = [this.#registry];
+    new Gauge({
+      name: "tetherline_links",
+      help: words("hub/metric-links"),
+      labelNames: ["state"] as const,
+      registers,
+      collect() {
+        for (const state of ["linking", "linked", "refused"] as const) {
+          this.set({ state }, links().filter((link) => link.state === state).length);
+        }
+      },
+    });
+    new Gauge({
+      name: "tetherline_link_unsent",
+      help: words("hub/metric-unsent"),
+      registers,
+      collect() {
+        this.set(links().reduce((sum, { unsent }) => sum + unsent, 0));
+      },
+    });
+    new Gauge({
+      name: "tetherline_link_lag_seconds",
+      help: words("hub/metric-lag"),
+      registers,
+      collect() {
+        const lags = links().flatMap(({ sentUpTo, unsent }) =>
+          unsent > 0 && sentUpTo !== null ? [(now() - sentUpTo) / 1000] : [],
+        );
+        this.set(Math.max(0, ...lags));
+      },
+    });
     new Gauge({
       name: "tetherline_followers",
       help: words("hub/metric-followers"),

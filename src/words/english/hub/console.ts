@@ -100,6 +100,9 @@ export const hubConsoleWords = {
   "hub/authority-name": "Tetherline hub {$name}",
   "hub/metric-entries": "Entries offered, by what became of them",
   "hub/metric-append": "From a batch being judged to its being durable",
+  "hub/metric-links": "Links of walks with other hubs, by their state.",
+  "hub/metric-unsent": "Entries that wait to be sent to other hubs.",
+  "hub/metric-lag": "Age of the first entry that the furthest behind of the other hubs lacks, in seconds.",
   "hub/metric-followers": "Event streams open on this hub",
   "hub/metric-memory": "Resident memory of this hub",
 } as const;

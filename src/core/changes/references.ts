@@ -149,7 +149,29 @@ export function withRenamed(root: Fields, of: ListName, from: string, to: string
     (list, member) =>
       waysIn(of, list).reduce<unknown>((value, path) => rewritten(value, path, replace), member) as Fields,
   );
+  if (of === "supplies") return withRenamedSupply(named, from, to);
   return of === "crew" ? withRenamedValues(named, replace) : named;
+}
+
+/**
+ * A file in which the records bound to a supply name it by its new id: those of the steps whose first performer with a
+ * supply of the old id is its owner ([OFF7]). The supply itself has its new id already.
+ */
+function withRenamedSupply(root: Fields, from: string, to: string): Fields {
+  const [owner = "", old = ""] = from.split(" ");
+  const [heir = owner, id = ""] = to.split(" ");
+  if (heir !== owner || id === "" || id === old) return root;
+  const [supplies] = holdersOf(root, "supplies");
+  const owners = new Set(
+    (supplies?.members ?? []).flatMap((one) => (one["id"] === old ? [one["crew"]] : [])),
+  );
+  owners.add(owner);
+  return eachMember(root, new Set(["steps"]), (_, step) => {
+    const by: unknown = step["by"];
+    const first = Array.isArray(by) ? by.find((crew: unknown) => owners.has(crew)) : undefined;
+    const replace = (text: string) => (text === old ? id : text);
+    return first === owner ? (rewritten(step, ["records", "*", "supply"], replace) as Fields) : step;
+  });
 }
 
 /** A file with the values of its states of crew members, which are ids, put through `replace`. */

@@ -397,6 +397,31 @@ describe("changes to the lists of a procedure", () => {
     else expect(JSON.stringify(file)).toBe(text);
   });
 
+  it("[CHG1] [OFF7] a supply is renamed in the records that are bound to it, and in no other's", () => {
+    const bound = (id: string, by: readonly string[]) =>
+      step(id, by, 1, { records: [{ id: "r", label: "Gauge", unit: "kPa", supply: "oxygen" }] });
+    const oxygen = { id: "oxygen", unit: "kPa", full: 6000, redline: 1000, perHour: 500 };
+    const file: ProcedureFile = {
+      ...fileWith([bound("own", ["ev1"]), bound("other", ["ev2"]), bound("both", ["iv", "ev1", "ev2"])], {
+        supplies: [
+          { ...oxygen, crew: "ev1" },
+          { ...oxygen, crew: "ev2" },
+        ],
+        contingencies: [{ id: "leak", title: "Leak", tasks: [task("stop", [bound("read", ["ev1"])])] }],
+      }),
+      format: "tetherline.procedure/2",
+    };
+    const suppliesOf = (changed: ProcedureFile) =>
+      [...changed.tasks, ...(changed.contingencies ?? []).flatMap(({ tasks }) => tasks)].flatMap(
+        ({ steps }) => steps.map(({ records }) => records?.[0]?.supply),
+      );
+    const renamed = changedIn(file, { rename: "ev1 oxygen", list: "supplies", to: "air" });
+    expect(suppliesOf(renamed)).toEqual(["air", "oxygen", "air", "air"]);
+    expect(renamed.supplies?.map(({ id }) => id)).toEqual(["air", "oxygen"]);
+    const others = changedIn(file, { rename: "ev2 oxygen", list: "supplies", to: "ev2 air" });
+    expect(suppliesOf(others)).toEqual(["oxygen", "air", "oxygen", "oxygen"]);
+  });
+
   it("[CHG1] rename of a route gives it other places", () => {
     const file = changedIn(
       WHOLE,

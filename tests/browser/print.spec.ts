@@ -1,6 +1,8 @@
 import { execFileSync } from "node:child_process";
-import { expect, test } from "@playwright/test";
-import { bundledText, procedureFile } from "./written-walk.ts";
+import { expect, type Page, test } from "@playwright/test";
+import type { Instant } from "../../src/core/units/index.ts";
+import { openImported } from "./imported-walk.ts";
+import { bundledText, playedLog, procedureFile } from "./written-walk.ts";
 
 interface PlanDocument {
   readonly steps: readonly {
@@ -57,4 +59,76 @@ test("the printable page has every step with the plan's times, alerts before the
   // Every page of the document itself, not what fits one screen.
   const pdf = await page.pdf({ format: "A4" });
   expect((pdf.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length).toBeGreaterThan(5);
+});
+
+/** The paper, and what the margins of the printed pages leave of it, in CSS px at 96 to the inch. */
+const PAPERS = [
+  {
+    format: "A4",
+    width: Math.floor((186 / 25.4) * 96),
+    height: Math.floor((268 / 25.4) * 96),
+    box: [595, 842],
+  },
+  {
+    format: "Letter",
+    width: Math.floor((191.9 / 25.4) * 96),
+    height: Math.floor((250.4 / 25.4) * 96),
+    box: [612, 792],
+  },
+] as const;
+
+/** What of a printed page would be cut: what is wider than the paper, rows higher than a page, heads that do not come again. */
+const cutOff = (page: Page, height: number) =>
+  page.evaluate((most) => {
+    const wide = [...document.querySelectorAll("body *")].filter(
+      (one) => one.checkVisibility() && one.getBoundingClientRect().right > innerWidth + 1,
+    );
+    const rows = [...document.querySelectorAll("main tr")];
+    const torn = rows.filter(
+      (row) =>
+        row.getBoundingClientRect().height > most ||
+        (row.closest("tbody") !== null && getComputedStyle(row).breakInside !== "avoid"),
+    );
+    const heads = [...document.querySelectorAll("main thead")].filter(
+      (head) => head.checkVisibility() && getComputedStyle(head).display !== "table-header-group",
+    );
+    return [...wide, ...torn, ...heads].map(
+      (one) => `${one.tagName} ${one.className} ${one.textContent?.slice(0, 40)}`,
+    );
+  }, height);
+
+test("the review, the handover and the paper procedure of a walk are whole on A4 and on letter paper", async ({
+  page,
+}) => {
+  test.setTimeout(240_000);
+  const file = procedureFile(bundledText("osier-ranging-head"));
+  const start = (Date.now() - 600 * 60_000) as Instant;
+  const { walk, text } = playedLog(file, { seed: 4, start, until: null });
+  await openImported(page, { walk, text }, "review");
+  for (const [screen, least] of [
+    ["print-walk", 3],
+    ["handover", 1],
+    ["print-paper", 6],
+  ] as const) {
+    for (const { format, width, height, box } of PAPERS) {
+      await page.emulateMedia({ media: "print" });
+      await page.setViewportSize({ width, height });
+      await page.goto(`/${screen}/${walk}`);
+      await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+      await page.evaluate(() => document.fonts.ready);
+      expect.soft(await cutOff(page, height), `${screen} on ${format}`).toEqual([]);
+      const tall = await page.evaluate(() => document.querySelector("main")?.scrollHeight ?? 0);
+      const pdf = (await page.pdf({ format, preferCSSPageSize: true })).toString("latin1");
+      const pages = (pdf.match(/\/Type\s*\/Page\b/g) ?? []).length;
+      expect
+        .soft(pages, `${screen} on ${format}`)
+        .toBeGreaterThanOrEqual(Math.max(least, Math.floor((tall / height) * 0.8)));
+      // What is kept together leaves gaps, but not half a document of them.
+      expect.soft(pages, `${screen} on ${format}`).toBeLessThanOrEqual(Math.ceil((tall / height) * 1.5) + 2);
+      const [, wide, high] = /\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)/.exec(pdf) ?? [];
+      // In points; the browser rounds up.
+      expect.soft(Math.abs(Number(wide) - box[0]), format).toBeLessThanOrEqual(1.5);
+      expect.soft(Math.abs(Number(high) - box[1]), format).toBeLessThanOrEqual(1.5);
+    }
+  }
 });

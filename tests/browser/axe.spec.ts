@@ -69,7 +69,7 @@ const withFindings = (() => {
 })();
 
 test("axe finds nothing on the shelf and on a procedure's screens", async ({ page }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(600_000);
   await page.goto("/");
   await expect(page.getByRole("button", { name: /^Follow / }).first()).toBeVisible();
   await expectClean(page, "empty shelf");
@@ -110,7 +110,7 @@ test("axe finds nothing on the shelf and on a procedure's screens", async ({ pag
 });
 
 test("axe finds nothing on the follow screen and its panels", async ({ page }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(600_000);
   const prepared = new WrittenWalk(file, { start: now(), walk: "prepared", isStarted: false });
   await openImported(page, prepared);
   await expect(page.getByRole("button", { name: "Start the clock" })).toBeVisible();
@@ -165,7 +165,7 @@ test("axe finds nothing on help and on what is entered from paper", async ({ pag
 });
 
 test("axe finds nothing on a walk's timeline and review", async ({ page }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(600_000);
   const running = atDecision();
   await openImported(page, running, "timeline");
   await expect(page.getByRole("heading", { level: 1 })).toBeVisible();

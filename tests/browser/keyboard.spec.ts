@@ -48,7 +48,7 @@ const tool = (page: Page, name: string) =>
   page.getByRole("navigation", { name: "Walk" }).getByRole("button", { name, exact: true });
 
 test("a whole walk goes by keyboard alone", async ({ page }) => {
-  test.setTimeout(420_000);
+  test.setTimeout(900_000);
   await page.goto("/");
   await expect(page.getByRole("button", { name: `Follow ${ORBIT_WALK}` })).toBeVisible();
   await pressOn(page, page.getByRole("button", { name: `Follow ${ORBIT_WALK}`, exact: true }));

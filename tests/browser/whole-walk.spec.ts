@@ -5,7 +5,7 @@ test("the orbit walk is followed by tapping, offline and through a reload, to it
   page,
   context,
 }, { project }) => {
-  test.setTimeout(420_000);
+  test.setTimeout(900_000);
   // Each tap waits until it counts, so that the whole walk is tapped at one size and its first part at the others.
   const isWhole = project.name === "landscape";
   await openWalk(page);

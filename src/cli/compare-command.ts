@@ -8,6 +8,7 @@ import type { Instant } from "../core/units/index.ts";
 import { clockText } from "../core/units/index.ts";
 import { inWords, lengthText, words } from "../words/index.ts";
 import { compareDocument } from "./compare-document.ts";
+import { marginText } from "./margin-text.ts";
 import { lightFromFile } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import type { ProcedureText } from "./procedure-text.ts";
@@ -98,8 +99,6 @@ function effectInWords(effect: Effect): string {
       sides.before === sides.after ? words("cli/compare-unchanged") : (after ?? ""),
     ];
   };
-  const marginText = (margin: number) =>
-    `${margin < 0 ? "−" : ""}${clockText(Math.abs(margin) as never, margin < 0 ? "up" : "down")}`;
   const waited = (waits: readonly Wait[]) => waits.reduce((sum, { from, to }) => sum + to - from, 0);
   const facts = textTable(
     [

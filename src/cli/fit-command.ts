@@ -9,6 +9,7 @@ import { readText } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { taskNamed } from "./argument-values.ts";
 import { fitDocument } from "./fit-document.ts";
+import { marginText } from "./margin-text.ts";
 import { lightFromFile } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import { foldedFile, procedureFile } from "./read-input.ts";
@@ -105,7 +106,7 @@ function inLines(
     (fit.sets.length > 0 ? fit.sets : fit.essential ? [fit.essential] : []).map((set) => [
       words("cli/fit-worth-of", { worth: set.worth }),
       clockText(set.finish, "up"),
-      marginText(set.margin),
+      set.margin === null ? "" : marginText(set.margin),
       chanceText(set),
       named(set.keep),
       named(set.drop),
@@ -136,11 +137,6 @@ function verdictWords({ verdict, shortBy, bound, sets, tried, essential }: Fit, 
   if (essential === null) return words("cli/fit-no-plan");
   return shortBy === null ? words("cli/fit-never") : words("cli/fit-short", { time: shortBy });
 }
-
-const marginText = (margin: Duration | null) =>
-  margin === null
-    ? ""
-    : `${margin < 0 ? "−" : ""}${clockText(Math.abs(margin) as Duration, margin < 0 ? "up" : "down")}`;
 
 const chanceText = ({ withinLimit, error }: FittedSet) =>
   withinLimit === null ? "" : words("cli/fit-chance-of", { share: withinLimit, error: (error ?? 0) * 100 });

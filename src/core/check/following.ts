@@ -29,12 +29,15 @@ export function withCauses(outline: Outline, findings: readonly Finding[]): Find
   return findings.map((one) => ({ ...one, follows: causes.get(one) ?? null }));
 }
 
+/** True for a finding about the end of the walk: what is left outside, or is not where or as it should be then. */
+export const isAboutTheEnd = ({ code }: Pick<Finding, "code">): boolean => /left-outside|its-end$/.test(code);
+
 /** Where a finding stands among the steps; one about no step, or about the end of the walk, comes last. */
-function firstStep(indexOf: (id: StepId | undefined) => number, { code, steps }: Finding): number {
-  const isAtEnd = /left-outside|its-end$/.test(code);
+function firstStep(indexOf: (id: StepId | undefined) => number, one: Finding): number {
+  const { code, steps } = one;
   // Two steps that get in each other's way do so when the later one comes.
   const index = indexOf(code === "order/race" ? steps.at(-1) : steps[0]);
-  return isAtEnd || index < 0 ? Number.POSITIVE_INFINITY : index;
+  return isAboutTheEnd(one) || index < 0 ? Number.POSITIVE_INFINITY : index;
 }
 
 function isCause(outline: Outline, root: Finding, one: Finding): boolean {

@@ -1,4 +1,4 @@
-import { runFindings } from "../check/index.ts";
+import { isAboutTheEnd, runFindings } from "../check/index.ts";
 import type { Course } from "../course/index.ts";
 import type { PlanOptions } from "../plan/index.ts";
 import { planOf } from "../plan/index.ts";
@@ -69,9 +69,6 @@ const isProblem = ({ level, code }: Finding) => level === "error" || code.starts
 
 const keyOf = ({ code, pointer, things, steps }: Finding) => JSON.stringify([code, pointer, things, steps]);
 
-/** What is to be seen at the end: things left outside, and states that are not as they should be. */
-const ENDS = /left-outside$|its-end$/;
-
 /** Judges choices by the rules of the checker, which know nothing of what has happened in a walk. */
 function judgedBy(outline: Outline, options: PlanOptions): Pick<FitCase, "problemsWith" | "leftWith"> {
   const findings = (kept: ReadonlySet<TaskId>) =>
@@ -82,6 +79,6 @@ function judgedBy(outline: Outline, options: PlanOptions): Pick<FitCase, "proble
       without ??= new Set(findings(new Set()).filter(isProblem).map(keyOf));
       return findings(kept).filter((one) => isProblem(one) && !without?.has(keyOf(one)));
     },
-    leftWith: (kept) => findings(kept).filter(({ code }) => ENDS.test(code)),
+    leftWith: (kept) => findings(kept).filter(isAboutTheEnd),
   };
 }

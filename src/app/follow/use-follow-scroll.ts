@@ -48,13 +48,20 @@ function restore(list: HTMLElement, { row, below }: Anchor): void {
   list.scrollBy({ top: now - below, behavior: "instant" });
 }
 
+/** Whether any part of a row is in view. */
+function isInView(list: HTMLElement, row: string): boolean {
+  const box = list.querySelector(`[data-row="${CSS.escape(row)}"]`)?.getBoundingClientRect();
+  const { top, bottom } = list.getBoundingClientRect();
+  return box !== undefined && box.bottom > top && box.top < bottom;
+}
+
 /** Keeps the row `now` in view until the reader scrolls away. */
 export function useFollowScroll(now: string | null): FollowScroll {
   const scroller = useRef<HTMLDivElement>(null);
   const [following, setFollowing] = useState(true);
   const ownUntil = useRef(0);
-  /** Where the program's own scroll leads, and how far from there the list was last seen, in px. */
-  const own = useRef({ target: 0, left: 0 });
+  /** The row the program's own scroll leads to, where that is, and how far from there the list was last seen, in px. */
+  const own = useRef({ row: "", target: 0, left: 0 });
 
   const bring = useCallback((row: string, smooth: boolean) => {
     const list = scroller.current;
@@ -66,7 +73,7 @@ export function useFollowScroll(now: string | null): FollowScroll {
     const wanted = list.clientHeight > ROOMY ? 124 : 28;
     const above = Math.max(28, Math.min(wanted, list.clientHeight - element.offsetHeight - 8));
     const target = Math.max(0, top - above);
-    own.current = { target, left: Math.abs(list.scrollTop - target) };
+    own.current = { row, target, left: Math.abs(list.scrollTop - target) };
     list.scrollTo({ top: target, behavior: smooth ? "smooth" : "instant" });
   }, []);
 
@@ -120,6 +127,17 @@ export function useFollowScroll(now: string | null): FollowScroll {
     const list = scroller.current;
     if (!list) return;
     const away = () => setFollowing(false);
+    let settling: ReturnType<typeof setTimeout> | undefined;
+    // A reader may scroll while the program's own scroll is still taken to go on. Once it is over and the
+    // row is not in view, the list was moved by the reader, who is then offered the way back.
+    const settle = () => {
+      const rest = ownUntil.current - performance.now();
+      if (rest > 0) settling = setTimeout(settle, rest);
+      else if (!isInView(list, own.current.row)) {
+        away();
+        anchor.current = anchorOf(list);
+      }
+    };
     const scrolled = () => {
       const now = performance.now();
       const left = Math.abs(list.scrollTop - own.current.target);
@@ -132,12 +150,17 @@ export function useFollowScroll(now: string | null): FollowScroll {
         anchor.current = anchorOf(list);
       }
       // A long scroll of the program's own takes longer.
-      else ownUntil.current = Math.max(ownUntil.current, now + STILL_OWN);
+      else {
+        ownUntil.current = Math.max(ownUntil.current, now + STILL_OWN);
+        clearTimeout(settling);
+        settling = setTimeout(settle, ownUntil.current - now);
+      }
     };
     list.addEventListener("wheel", away, { passive: true });
     list.addEventListener("touchmove", away, { passive: true });
     list.addEventListener("scroll", scrolled, { passive: true });
     return () => {
+      clearTimeout(settling);
       list.removeEventListener("wheel", away);
       list.removeEventListener("touchmove", away);
       list.removeEventListener("scroll", scrolled);

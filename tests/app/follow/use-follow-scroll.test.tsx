@@ -26,7 +26,9 @@ function laidOut(): HTMLElement {
   const list = screen.getByTestId("list");
   Object.defineProperty(list, "clientHeight", { value: LIST_HEIGHT });
   const row = list.firstElementChild as HTMLElement;
-  row.getBoundingClientRect = () => ({ top: ROW_TOP - list.scrollTop }) as DOMRect;
+  list.getBoundingClientRect = () => ({ top: 0, bottom: LIST_HEIGHT }) as DOMRect;
+  row.getBoundingClientRect = () =>
+    ({ top: ROW_TOP - list.scrollTop, bottom: ROW_TOP + 50 - list.scrollTop }) as DOMRect;
   return list;
 }
 
@@ -37,7 +39,7 @@ function scrolledTo(list: HTMLElement, top: number): void {
 }
 
 beforeEach(() => {
-  vi.useFakeTimers({ toFake: ["performance"] });
+  vi.useFakeTimers({ toFake: ["performance", "setTimeout", "clearTimeout"] });
   // The place is set by the test, as a browser that scrolls smoothly sets it later.
   Element.prototype.scrollTo = () => {};
 });
@@ -64,5 +66,16 @@ it("lets a reader go who scrolls away from now", () => {
   scrolledTo(list, 1972);
   vi.advanceTimersByTime(2000);
   scrolledTo(list, 900);
+  expect(state()).toBe("away");
+});
+
+it("offers the way back to a reader who scrolled while the program's own scroll was taken to go on", () => {
+  const list = laidOut();
+  fireEvent.wheel(list);
+  act(() => screen.getByRole("button").click());
+  scrolledTo(list, 1972);
+  scrolledTo(list, 0);
+  expect(state()).toBe("following");
+  act(() => vi.advanceTimersByTime(2000));
   expect(state()).toBe("away");
 });

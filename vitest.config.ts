@@ -16,6 +16,8 @@ const setupFiles = ["tests/machine/property-seed.ts", "tests/machine/speak-engli
 const config = defineConfig({
   test: {
     reporters: ["default"],
+    // On a machine with two cores Vitest would leave one unused.
+    maxWorkers: "100%",
     coverage: { provider: "v8", include: ["src/**/*.{ts,tsx}"], reporter: ["text-summary", "html"] },
     projects: [
       { test: { name: "core", include: ["tests/core/**/*.test.ts"], testTimeout: 30_000, setupFiles } },

@@ -30,17 +30,18 @@ export interface ProcedureLight {
 }
 
 /**
- * The source of day and night for a procedure, by its key on the shelf. The reader's own choice comes before the orbit
+ * The source of day and night for a procedure, by its id; `null` while that is not known. The reader's own choice comes before the orbit
  * that comes with the procedure, which can be taken off.
  */
-export function useProcedureLight(procedure: string): ProcedureLight {
+export function useProcedureLight(procedure: string | null): ProcedureLight {
   const chosen = useSyncExternalStore(lightChoice.watch, lightChoice.current);
   const sites = useSyncExternalStore(contactSites.watch, contactSites.current);
-  const isOff = useSyncExternalStore(watchLightOff, () => isLightOff(procedure));
+  const isOff = useSyncExternalStore(watchLightOff, () => procedure !== null && isLightOff(procedure));
   const [found, setFound] = useState<{ readonly of: string; readonly bundled: BundledLight | null } | null>(
     null,
   );
   useEffect(() => {
+    if (procedure === null) return;
     let isOver = false;
     const take = (bundled: BundledLight | null) => {
       if (!isOver) setFound({ of: procedure, bundled });
@@ -53,7 +54,7 @@ export function useProcedureLight(procedure: string): ProcedureLight {
   }, [procedure]);
   const bundled = found?.of === procedure ? found.bundled : null;
   return useMemo((): ProcedureLight => {
-    const isBundled = chosen === null && !isOff && bundled !== null;
+    const isBundled = procedure !== null && chosen === null && !isOff && bundled !== null;
     const choice = withSites(chosen ?? (isBundled ? bundled.light : null), sites);
     return {
       choice,
@@ -61,7 +62,7 @@ export function useProcedureLight(procedure: string): ProcedureLight {
       isBundled,
       start: isBundled ? bundled.start : null,
       takeBundled:
-        bundled === null || isBundled
+        procedure === null || bundled === null || isBundled
           ? null
           : () => {
               chooseLight(null);

@@ -22,13 +22,13 @@ const HOUR = 3_600_000;
 /** The page with the timeline of a procedure, as planned. */
 export function PlanPage() {
   const { procedure = "" } = useParams();
-  const { text, isRead } = useProcedureText(procedure);
+  const { id, text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
   const { store, now } = useServices();
   const [asksFit, setAsksFit] = useState(false);
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
-  const source = useProcedureLight(procedure);
+  const source = useProcedureLight(id);
   const { choice } = source;
   const [nextHour] = useState(() => (Math.ceil(now() / HOUR) * HOUR) as Instant);
   const start = useStartChoice(procedure) ?? source.start ?? nextHour;

@@ -11,8 +11,8 @@ import { useProcedureText } from "../shelf/index.ts";
 /** The printable page of a procedure. The document is outside Ionic's pages, so that it prints in full. */
 export function PrintPage({ procedure }: { readonly procedure: string }) {
   const { now } = useServices();
-  const { text, isRead } = useProcedureText(procedure);
-  const { choice } = useProcedureLight(procedure);
+  const { id, text, isRead } = useProcedureText(procedure);
+  const { choice } = useProcedureLight(id);
   const [start] = useState(() => startInQuery(window.location.search));
   const options = useMemo(
     () => ({ start, light: choice && start !== null ? lightFrom(choice, start) : null }),

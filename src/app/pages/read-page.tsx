@@ -13,9 +13,9 @@ import { useProcedureText } from "../shelf/index.ts";
 /** The page for reading one procedure as prepared. */
 export function ReadPage() {
   const { procedure = "" } = useParams();
-  const { text, isRead } = useProcedureText(procedure);
+  const { id, text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
-  const { choice, start: ownStart } = useProcedureLight(procedure);
+  const { choice, start: ownStart } = useProcedureLight(id);
   const start = useStartChoice(procedure) ?? ownStart;
   const options = useMemo(
     () => ({ start, light: choice && start !== null ? lightFrom(choice, start) : null }),

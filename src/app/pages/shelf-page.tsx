@@ -40,7 +40,7 @@ export function ShelfPage() {
       const file = JSON.parse(text) as ProcedureFile;
       const at = now();
       const walk = newWalkId(at);
-      const bundled = isLightOff(key) ? null : await bundledLight(key).catch(() => null);
+      const bundled = isLightOff(file.id) ? null : await bundledLight(file.id).catch(() => null);
       const light = withSites(lightChoice.current() ?? bundled?.light ?? null, contactSites.current());
       await store.log.append(walk, [
         {

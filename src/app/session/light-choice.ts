@@ -12,15 +12,15 @@ export const contactSites = new StoredChoice<readonly Site[]>("tetherline.sites"
 
 const NOTHING_OFF: readonly string[] = [];
 
-/** The procedures, by their key on the shelf, whose own orbit the reader has taken off. */
+/** The procedures, by their id, whose own orbit the reader has taken off. */
 const lightsOff = new StoredChoice<readonly string[]>("tetherline.light.off", NOTHING_OFF);
 
-/** True when the reader has taken off the orbit that comes with a procedure, by its key on the shelf. */
+/** True when the reader has taken off the orbit that comes with a procedure, by the procedure's id. */
 export const isLightOff = (procedure: string): boolean => lightsOff.current().includes(procedure);
 
 /** Takes the orbit that comes with a procedure off on this device, or puts it back. */
 export function setLightOff(procedure: string, isOff: boolean): void {
-  const others = lightsOff.current().filter((key) => key !== procedure);
+  const others = lightsOff.current().filter((id) => id !== procedure);
   lightsOff.choose(isOff ? [...others, procedure] : others.length > 0 ? others : NOTHING_OFF);
 }
 

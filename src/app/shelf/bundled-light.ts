@@ -10,7 +10,7 @@ const orbits = import.meta.glob<string>("../../../procedures/*.orbit.txt", {
 
 /** The starts that procedures/README.md gives for these orbits. */
 const STARTS: Readonly<Record<string, string>> = {
-  "example-osier-ranging-head": "2031-04-02T09:00:00Z",
+  "osier-ranging-head": "2031-04-02T09:00:00Z",
 };
 
 /** An orbit that comes with a procedure, and the start it was made for. */
@@ -22,23 +22,23 @@ export interface BundledLight {
 const known = new Map<string, Promise<BundledLight | null>>();
 
 /**
- * The orbit that comes with a procedure of the app, by its key on the shelf; `null` when none does. The same object each
- * time. Rejects when it cannot be loaded, and may then be asked for again.
+ * The orbit that comes with a procedure of the app, by the procedure's id, whatever its revision; `null` when none does.
+ * The same object each time. Rejects when it cannot be loaded, and may then be asked for again.
  */
-export function bundledLight(key: string): Promise<BundledLight | null> {
-  const kept = known.get(key);
+export function bundledLight(procedure: string): Promise<BundledLight | null> {
+  const kept = known.get(procedure);
   if (kept) return kept;
-  const found = loaded(key);
-  known.set(key, found);
-  found.catch(() => known.delete(key));
+  const found = loaded(procedure);
+  known.set(procedure, found);
+  found.catch(() => known.delete(procedure));
   return found;
 }
 
-async function loaded(key: string): Promise<BundledLight | null> {
+async function loaded(procedure: string): Promise<BundledLight | null> {
   const path = Object.keys(orbits).find(
-    (one) => `example-${one.replace(/^.*\//, "").replace(".orbit.txt", "")}` === key,
+    (one) => one.replace(/^.*\//, "").replace(".orbit.txt", "") === procedure,
   );
   const load = path === undefined ? undefined : orbits[path];
   if (!load) return null;
-  return { light: { orbit: await load() }, start: parseInstant(STARTS[key] ?? "") };
+  return { light: { orbit: await load() }, start: parseInstant(STARTS[procedure] ?? "") };
 }

@@ -51,7 +51,7 @@ beforeEach(() => {
   setLightOff(BUNDLED, false);
 });
 
-const BUNDLED = "example-osier-ranging-head";
+const BUNDLED = "osier-ranging-head";
 
 describe("the orbit that comes with a procedure", () => {
   it("[LGT2] is there at once, says where it comes from, and can be taken off and taken again", async () => {
@@ -86,7 +86,7 @@ describe("the orbit that comes with a procedure", () => {
     expect(screen.getByText(/TLE of object 25544/)).toBeVisible();
     await userEvent.click(screen.getByRole("button", { name: "Forget it" }));
     expect(screen.getByText(/OSIER PLATFORM/)).toBeVisible();
-    await expect(bundledLight("example-osier-pool-rehearsal")).resolves.toBeNull();
+    await expect(bundledLight("osier-pool-rehearsal")).resolves.toBeNull();
   });
 });
 

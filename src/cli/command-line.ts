@@ -189,6 +189,7 @@ function addRevising(program: Command, { terminal }: Surroundings, ended: Ended)
     .argument("<after>", words("help/file"))
     .option("--start <instant>", words("help/start"), instantValue)
     .option("--orbit <file>", words("help/orbit"))
+    .option("--site <lat,lon,alt_m[,mask_deg]>", words("help/contact-site"), siteValue, [])
     .option("--json", words("help/json"))
     .action(async (before: string, after: string, options: Parameters<typeof compareCommand>[1]) => {
       ended(await compareCommand({ before, after }, options, terminal));

@@ -2,6 +2,7 @@ import { changeMessage, changesBetween, keyFor, rollOf } from "../core/changes/i
 import type { Wait } from "../core/course/index.ts";
 import type { Effect, Sides } from "../core/effect/index.ts";
 import { effectOf } from "../core/effect/index.ts";
+import type { Site } from "../core/light/index.ts";
 import type { Change } from "../core/procedure/index.ts";
 import { CHANGE_LISTS } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
@@ -9,7 +10,7 @@ import { clockText } from "../core/units/index.ts";
 import { inWords, lengthText, words } from "../words/index.ts";
 import { compareDocument } from "./compare-document.ts";
 import { marginText } from "./margin-text.ts";
-import { lightFromFile } from "./orbit-file.ts";
+import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import type { ProcedureText } from "./procedure-text.ts";
 import { soundProcedure } from "./procedure-text.ts";
@@ -21,6 +22,8 @@ import { textTable } from "./text-table.ts";
 export interface CompareArguments {
   readonly start?: Instant;
   readonly orbit?: string;
+  /** Ground sites for the windows of contact. */
+  readonly site: readonly Site[];
   readonly json?: boolean;
 }
 
@@ -30,12 +33,12 @@ const SAMPLING = { samples: 10_000, seed: 1 };
 /** `compare`: the changes that turn one procedure into another, and their effect. */
 export async function compareCommand(
   files: { readonly before: string; readonly after: string },
-  { start, orbit, json = false }: CompareArguments,
+  { start, orbit, site, json = false }: CompareArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
   const before = await soundProcedure(files.before);
   const after = await soundProcedure(files.after);
-  const light = await lightFromFile(orbit, start);
+  const light = await lightFromFile(orbit, start, site);
   const changes = changesBetween(before.file, after.file);
   const effect = effectOf(before.outline, after.outline, { start: start ?? null, light, ...SAMPLING });
   terminal.out(
@@ -43,6 +46,7 @@ export async function compareCommand(
       ? `${JSON.stringify(compareDocument(changes, effect), null, 2)}\n`
       : `${changesInWords(before, after, changes)}\n${effectInWords(effect)}\n${words("cli/caution")}\n`,
   );
+  tellContact(files.after, after.outline.procedure, light, terminal);
   return EXIT.fine;
 }
 

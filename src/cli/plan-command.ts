@@ -6,7 +6,8 @@ import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { clockText, formatInstant, minus, ofSeconds } from "../core/units/index.ts";
-import { words } from "../words/index.ts";
+import { contactMessage } from "../core/window/index.ts";
+import { inWords, words } from "../words/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
 import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText, shortText } from "./plain-text.ts";
@@ -44,8 +45,9 @@ export async function planCommand(
   const plan = planOf(outline, { outcomes, start: start ?? null, light, getAheads });
   const risk = riskDocument(plan, samples, seed);
   const findings = read.locate(plan.findings);
-  const document = { ...planDocument(plan, findings), risk };
-  terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : inWords(plan, risk));
+  const contact = light && contactMessage(outline.procedure, light);
+  const document = { ...planDocument(plan, findings), contact: contact && inWords(contact), risk };
+  terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : planInWords(plan, risk));
   tellContact(file, outline.procedure, light, terminal);
   for (const one of findings) {
     terminal.err(`${words(`cli/of-finding-${one.level}`, { file, finding: findingSentence(one) })}\n`);
@@ -53,7 +55,7 @@ export async function planCommand(
   return hasErrors(plan.findings) ? EXIT.findings : EXIT.fine;
 }
 
-function inWords(plan: Plan, risk: RiskDocument | null): string {
+function planInWords(plan: Plan, risk: RiskDocument | null): string {
   const { outline, timeline, margin, start } = plan;
   const { id, revision } = outline.procedure;
   const title = plainText(outline.procedure.title);

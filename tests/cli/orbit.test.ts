@@ -171,11 +171,14 @@ describe("contact from an orbit and a site", () => {
     const first = spans.find(
       (one) => one.kind === "contact" && Date.parse(one.end) - Date.parse(one.start) >= 180_000,
     );
-    const { steps } = JSON.parse(out) as PlanDocument;
+    const { steps, contact } = JSON.parse(out) as PlanDocument & { contact: string | null };
+    expect(contact).toContain("the passes over 48.1°, 11.6°, 520 m, above a mask of 5°");
     expect(steps[0]?.start).toBeCloseTo((Date.parse(first?.start ?? "") - Date.parse(START)) / 1000, 3);
     expect(err).toContain("Contact: the passes over 48.1°, 11.6°, 520 m, above a mask of 5°");
     const checked = await tetherline("check", calling, ...given, ...site);
     expect(checked.err).toContain("above a mask of 5°");
+    const compared = await tetherline("compare", calling, calling, ...given, ...site);
+    expect(compared.err).toContain("above a mask of 5°");
   });
 
   it("[LGT3] is refused without an orbit, and with what is no site", async () => {

@@ -26,13 +26,15 @@ const predecessorsInLane = (outline: Outline, entry: OutlineStep): ReadonlySet<S
 
 /**
  * What must come before a step, in words: `after 4.3 (EV2)`, `10 min after 4.1 (IV)`, `only in Daylight`. Earlier steps
- * of its own performers are left out, unless time must pass after them.
+ * of its own performers are left out, unless time must pass after them or may run out.
  */
 export function conditionWords(outline: Outline, step: Step, entry: OutlineStep | null): string[] {
   const own = entry ? predecessorsInLane(outline, entry) : new Set<StepId>();
-  const after = step.after.flatMap(({ step: id, lag }) => {
-    if (lag > 0) return [words("print/not-before", { lag, step: stepName(outline, id) })];
-    return own.has(id) ? [] : [words("print/after", { step: stepName(outline, id) })];
+  const after = step.after.flatMap(({ step: id, lag, within }) => {
+    const name = stepName(outline, id);
+    const latest = within === null ? [] : [words("print/at-most", { within, step: name })];
+    if (lag > 0) return [words("print/not-before", { lag, step: name }), ...latest];
+    return own.has(id) ? latest : [words("print/after", { step: name }), ...latest];
   });
   const windows = step.within.map((id) =>
     words("print/only-in", {

@@ -79,11 +79,13 @@ export function StepNotes({ row, outline }: StepNotesProps) {
           })}
         </li>
       )}
-      {step.after.map(({ step: id, lag }) => (
+      {step.after.map(({ step: id, lag, within }) => (
         <li key={id}>
           {lag > 0
             ? words("read/after-and", { step: outline.step(id)?.number ?? id, lag })
             : words("read/after", { step: outline.step(id)?.number ?? id })}
+          {within !== null &&
+            `. ${words("read/after-within", { step: outline.step(id)?.number ?? id, within })}`}
         </li>
       ))}
       {waits.map((wait) => (

@@ -25,11 +25,13 @@ const outline = outlineFrom(
         decide: { id: "bolt", ask: "Does it turn?", outcomes: ["free", "stuck"], expect: "free" },
       }),
       step("force", "ev1", 3, { when: { bolt: "stuck" } }),
+      step("seat", "ev2", 1, { after: [{ step: "vent", within: "PT20M" }] }),
     ]),
     task("extra", [step("polish", "ev2", 5)], { priority: "get-ahead" }),
     task("home", [step("in", "ev1", 5)], { closeout: true }),
   ],
   {
+    format: "tetherline.procedure/2",
     revision: "C",
     summary: "Opens the cover.",
     setting: "pool",
@@ -86,10 +88,15 @@ describe("the printed procedure", () => {
     expect(row).toHaveTextContent("IV confirms: Marks meet");
   });
 
+  it("says by when a step starts that may follow another only so late", () => {
+    sheet();
+    expect(rowOf("Do seat")).toHaveTextContent("at most 20 min after 1.1 (IV)");
+  });
+
   it("leaves a box to tick and a blank for the time at every step, contingencies too", () => {
     const { container } = sheet();
     const steps = container.querySelectorAll(".print-step");
-    expect(steps).toHaveLength(6);
+    expect(steps).toHaveLength(7);
     for (const row of steps) {
       expect(row.querySelectorAll(".print-box-done")).toHaveLength(1);
       expect(row.querySelectorAll("td:last-child .print-blank")).toHaveLength(1);

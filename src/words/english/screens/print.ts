@@ -74,6 +74,7 @@ export const printWords = {
   "print/step-name": "{$step} ({$crew})",
   "print/not-before": "not before {$lag :length} after {$step}",
   "print/after": "after {$step}",
+  "print/at-most": "at most {$within :length} after {$step}",
   "print/only-while": "only while {$state}",
   "print/state-then": "then {$state}",
   "print/only-in": "only in {$window}",

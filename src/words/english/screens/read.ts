@@ -45,6 +45,7 @@ export const readWords = {
   "read/only-in": "Only in {$windows :list style=chained}",
   "read/after": "After step {$step}",
   "read/after-and": "After step {$step} and {$lag :length}",
+  "read/after-within": "Starts at most {$within :length} after step {$step} is complete",
   "read/slack": "Slack {$time :margin}",
   "read/printable": "Printable page",
 } as const;

@@ -3,6 +3,7 @@ import type { Duration, Instant } from "../../src/core/units/index.ts";
 import { later } from "../../src/core/units/index.ts";
 import { violations } from "./axe-violations.ts";
 import { chooseFile, openImported } from "./imported-walk.ts";
+import { shortWalk } from "./short-walk.ts";
 import { openPanel, tapDone } from "./walk-by-tapping.ts";
 import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
 
@@ -150,6 +151,35 @@ test("axe finds nothing on the follow screen and its panels", async ({ page }) =
   await openImported(page, atDecision());
   await expect(page.getByText("Does cover bolt 3 turn?")).toBeVisible();
   await expectClean(page, "before a decision");
+});
+
+/** A walk that is late and has alerts of every level. */
+function late(): WrittenWalk {
+  return new WrittenWalk(file, { start: minutesAgo(130), walk: "late" })
+    .done(["suits-on-battery", 2], ["lock-pressure", 3])
+    .enter("record.taken", { step: "ev1-suit", record: "pressure", value: 26.5 }, 4)
+    .done(["ev1-suit", 5]);
+}
+
+test("axe finds nothing on alerts, what still fits, the handover and the paper of a late walk", async ({
+  page,
+}) => {
+  test.setTimeout(600_000);
+  await openImported(page, late());
+  await page.locator(".alert-more").click();
+  await expect(page.getByRole("dialog", { name: "Alerts" })).toBeVisible();
+  await expectClean(page, "alerts, and the list of them");
+  await page.getByRole("button", { name: "Back", exact: true }).click();
+  await page.getByRole("button", { name: /Against plan/ }).click();
+  await expect(page.getByText(/^Does not fit/)).toBeVisible();
+  await expectClean(page, "panel Late?", ".side-panel");
+  // The shorter the walk, the sooner its every row is looked at.
+  const short = shortWalk(40).done(["ev2-check", 3]).enter("hold.called", { reason: "A wait." }, 5);
+  for (const screen of ["handover", "print-paper"] as const) {
+    await openImported(page, short, screen);
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+    await expectClean(page, screen);
+  }
 });
 
 test("axe finds nothing on help and on what is entered from paper", async ({ page }) => {

@@ -22,7 +22,7 @@ export async function chooseFile(page: Page, { name, text }: GivenText): Promise
 export async function openImported(
   page: Page,
   { walk, text }: { readonly walk: string; readonly text: string },
-  screen: "follow" | "timeline" | "review" | "print-walk" = "follow",
+  screen: "follow" | "timeline" | "review" | "print-walk" | "print-paper" | "handover" = "follow",
 ): Promise<void> {
   await page.goto("/");
   await chooseFile(page, { name: `${walk}.walk.jsonl`, text });

@@ -1,8 +1,8 @@
 import { useId, useState } from "react";
+import { canBeShifted } from "../../core/changes/index.ts";
 import type { Outline, Task } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, TaskId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { canBeShifted } from "./rearranged.ts";
 import type { Trial } from "./trial.ts";
 
 interface RearrangeProps {

@@ -1,14 +1,6 @@
-import type {
-  Change,
-  Fields,
-  Location,
-  Outline,
-  Step,
-  StepTime,
-  TimeWindow,
-} from "../../core/procedure/index.ts";
-import type { CrewId, Duration, StateId, TaskId, WindowId } from "../../core/units/index.ts";
-import { formatDuration, formatInstant, later, NO_TIME, plus } from "../../core/units/index.ts";
+import { canBeShifted, shiftedWindow } from "../../core/changes/index.ts";
+import type { Change, Outline } from "../../core/procedure/index.ts";
+import type { CrewId, Duration, TaskId, WindowId } from "../../core/units/index.ts";
 
 /** Tasks, windows and people that are tried elsewhere than in the file. */
 export interface Rearranged {
@@ -31,85 +23,10 @@ export function movesOf({ moved }: Rearranged): Change[] {
   });
 }
 
-/** True for a window that has times of its own, which can be shifted. Others come with the start and its light. */
-export const canBeShifted = ({ spans = [] }: TimeWindow): boolean => spans.length > 0;
-
-/** The changes that shift windows. Of a span that would begin before PET 0 the rest is left, or nothing. */
+/** The changes that shift windows. */
 export function shiftsOf({ shifted }: Rearranged, { procedure }: Outline): Change[] {
   return procedure.windows.flatMap((window): Change[] => {
     const by = shifted.get(window.id);
-    if (by === undefined || by === 0 || !canBeShifted(window)) return [];
-    return [
-      { change: window.id, list: "windows", set: { spans: (window.spans ?? []).flatMap(shiftedSpan(by)) } },
-    ];
+    return by === undefined || by === 0 || !canBeShifted(window) ? [] : [shiftedWindow(window, by)];
   });
 }
-
-type WindowSpan = NonNullable<TimeWindow["spans"]>[number];
-
-const shiftedSpan = (by: Duration) => (span: WindowSpan) => {
-  if (span.clock === "utc")
-    return [{ from: formatInstant(later(span.from, by)), to: formatInstant(later(span.to, by)) }];
-  const [from, to] = [plus(span.from, by), plus(span.to, by)];
-  return to <= NO_TIME
-    ? []
-    : [{ from: formatDuration(from > NO_TIME ? from : NO_TIME), to: formatDuration(to) }];
-};
-
-/**
- * The fields of a step, as a file has them, in which two people change places: who does it, who else could, who
- * confirms, who gets an item, and states whose values are people. Empty where neither is named.
- */
-export function swappedFields(step: Step, [one, other]: readonly [CrewId, CrewId], outline: Outline): Fields {
-  const swap = (id: CrewId): CrewId => (id === one ? other : id === other ? one : id);
-  const isNamed = (ids: readonly CrewId[]) => ids.some((id) => id === one || id === other);
-  const ofCrew = new Set<string>(
-    outline.procedure.states.flatMap(({ id, values }) => (values === "crew" ? [id] : [])),
-  );
-  const swapValues = (values: Step["needs"]) =>
-    Object.fromEntries(
-      Object.entries(values ?? {}).map(([state, value]) => [
-        state,
-        ofCrew.has(state) ? swap(value as CrewId) : value,
-      ]),
-    );
-  const hasPeople = (values: Step["needs"]) =>
-    (Object.entries(values ?? {}) as [StateId, string][]).some(
-      ([state, value]) => ofCrew.has(state) && isNamed([value as CrewId]),
-    );
-  const receivers = step.moves.flatMap(({ to }) => crewOf(to));
-  return {
-    ...(isNamed(step.by) ? { by: step.by.map(swap) } : {}),
-    ...(step.or.some(({ by }) => isNamed(by))
-      ? {
-          or: step.or.map(({ by, time }) =>
-            time === null ? by.map(swap) : { by: by.map(swap), time: written(time) },
-          ),
-        }
-      : {}),
-    ...(step.confirm && isNamed([step.confirm.by])
-      ? { confirm: { ...step.confirm, by: swap(step.confirm.by) } }
-      : {}),
-    ...(isNamed(receivers)
-      ? { moves: step.moves.map((move) => ({ ...move, to: swappedLocation(move.to, swap) })) }
-      : {}),
-    ...(hasPeople(step.needs) ? { needs: swapValues(step.needs) } : {}),
-    ...(hasPeople(step.sets) ? { sets: swapValues(step.sets) } : {}),
-  };
-}
-
-function crewOf(location: Location): readonly CrewId[] {
-  if ("crew" in location) return [location.crew];
-  return "crews" in location ? location.crews : [];
-}
-
-function swappedLocation(location: Location, swap: (id: CrewId) => CrewId): Location {
-  if ("crew" in location) return { crew: swap(location.crew) };
-  return "crews" in location ? { crews: location.crews.map(swap) } : location;
-}
-
-const written = ({ low, likely, high }: StepTime) => ({
-  low: formatDuration(low),
-  likely: formatDuration(likely),
-  high: formatDuration(high),
-});

@@ -1,4 +1,4 @@
-import { applyChanges } from "../../core/changes/index.ts";
+import { applyChanges, swappedFields, timeByLikely } from "../../core/changes/index.ts";
 import { checkOutline } from "../../core/check/index.ts";
 import type { FindingsEffect } from "../../core/effect/index.ts";
 import { findingsEffect } from "../../core/effect/index.ts";
@@ -9,7 +9,7 @@ import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
 import type { CrewId, DecisionId, Duration, StepId, TaskId } from "../../core/units/index.ts";
 import { formatDuration } from "../../core/units/index.ts";
 import type { Rearranged } from "./rearranged.ts";
-import { movesOf, NOT_REARRANGED, shiftsOf, swappedFields } from "./rearranged.ts";
+import { movesOf, NOT_REARRANGED, shiftsOf } from "./rearranged.ts";
 
 /** What the reader tries out on a plan, without changing its file. */
 export interface Trial extends Rearranged {
@@ -59,7 +59,7 @@ export function changesOf(trial: Trial, outline: Outline): Change[] {
       trial.times.get(step.id) ??
       (step.time && trial.pace !== AS_WRITTEN ? atPace(step.time.likely, trial.pace) : undefined);
     const set = {
-      ...(likely === undefined ? {} : { time: timeOf(step.time, likely) }),
+      ...(likely === undefined ? {} : { time: timeByLikely(step, likely) }),
       ...(by ? { by: [...by] } : {}),
       ...(pair ? swappedFields(by ? { ...step, by: [...by] } : step, pair, outline) : {}),
       ...(expect === undefined ? {} : { decide: { ...decide, expect } }),
@@ -93,15 +93,6 @@ function ofRoutes(pace: number, { procedure: { routes } }: Outline): Change[] {
       ? []
       : [{ change: between.join(" "), list: "routes", set: { time: formatDuration(atPace(time, pace)) } }],
   );
-}
-
-type Time = NonNullable<Outline["steps"][number]["step"]["time"]>;
-
-function timeOf(time: Time | undefined, likely: Duration) {
-  if (!time || time.likely === 0) return formatDuration(likely);
-  const scaled = (part: Duration) =>
-    formatDuration((Math.round((part * likely) / time.likely / 1000) * 1000) as Duration);
-  return { low: scaled(time.low), likely: formatDuration(likely), high: scaled(time.high) };
 }
 
 /** The result of a trial. */

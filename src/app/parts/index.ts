@@ -6,6 +6,8 @@ export { Fact } from "./fact.tsx";
 export { MistakeBoundary } from "./mistake-boundary.tsx";
 export { Performers } from "./performers.tsx";
 export { ScreenHead } from "./screen-head.tsx";
+export type { SelectChoice } from "./select-field.tsx";
+export { SelectField } from "./select-field.tsx";
 export {
   behindTone,
   behindWords,

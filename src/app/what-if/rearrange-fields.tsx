@@ -3,6 +3,8 @@ import { canBeShifted } from "../../core/changes/index.ts";
 import type { Outline, Task } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, TaskId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
+import type { SelectChoice } from "../parts/index.ts";
+import { SelectField } from "../parts/index.ts";
 import type { Trial } from "./trial.ts";
 
 interface RearrangeProps {
@@ -23,39 +25,7 @@ export function RearrangeFields(props: RearrangeProps) {
   );
 }
 
-interface Choice<Id extends string> {
-  readonly id: Id;
-  readonly name: string;
-}
-
-/** A labelled choice of one of several. */
-function Select<Id extends string>({
-  label,
-  choices,
-  value,
-  onValue,
-}: {
-  readonly label: string;
-  readonly choices: readonly Choice<Id>[];
-  readonly value: Id;
-  readonly onValue: (id: Id) => void;
-}) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => onValue(event.target.value as Id)}>
-        {choices.map((one) => (
-          <option key={one.id} value={one.id}>
-            {one.name}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
-}
-
-const taskChoices = (tasks: readonly Task[]): Choice<TaskId>[] =>
+const taskChoices = (tasks: readonly Task[]): SelectChoice<TaskId>[] =>
   tasks.map(({ id, title }, index) => ({ id, name: `${index + 1} ${title}` }));
 
 /** No id of a task is empty, so that the empty one can stand for the first place. */
@@ -79,13 +49,13 @@ function MoveTask({ outline, trial, onTrial }: RearrangeProps) {
   return (
     <fieldset className="what-if-rearrange">
       <legend>{words("what-if/move-title")}</legend>
-      <Select
+      <SelectField
         label={words("what-if/move-task")}
         choices={taskChoices(tasks)}
         value={task}
         onValue={setTask}
       />
-      <Select label={words("what-if/move-behind")} choices={places} value={at} onValue={setBehind} />
+      <SelectField label={words("what-if/move-behind")} choices={places} value={at} onValue={setBehind} />
       <button type="button" className="plain-button" onClick={move}>
         {words("what-if/move")}
       </button>
@@ -114,14 +84,14 @@ function SwapPeople({ outline, trial, onTrial }: RearrangeProps) {
   return (
     <fieldset className="what-if-rearrange">
       <legend>{words("what-if/swap-title")}</legend>
-      <Select
+      <SelectField
         label={words("what-if/swap-task")}
         choices={taskChoices(tasks)}
         value={task}
         onValue={setTask}
       />
-      <Select label={words("what-if/swap-one")} choices={people} value={one} onValue={setOne} />
-      <Select label={words("what-if/swap-other")} choices={people} value={other} onValue={setOther} />
+      <SelectField label={words("what-if/swap-one")} choices={people} value={one} onValue={setOne} />
+      <SelectField label={words("what-if/swap-other")} choices={people} value={other} onValue={setOther} />
       <button type="button" className="plain-button" disabled={one === other} onClick={swap}>
         {words("what-if/swap")}
       </button>

@@ -51,6 +51,7 @@ export const importTable = {
   "core/log": ["core/procedure", "core/units", "words"],
   "core/link": ["core/log", "core/units", "words"],
   "core/walk": [
+    "core/changes",
     "core/course",
     "core/window",
     "core/plan",

@@ -12,6 +12,7 @@ export { mergeChanges } from "./merge-changes.ts";
 export { patchBetween } from "./patch-between.ts";
 export type { ReadChanges, UnreadableChanges } from "./read-changes.ts";
 export { readChanges } from "./read-changes.ts";
+export { sameJson } from "./same-json.ts";
 export { canBeShifted, shiftedWindow } from "./shifted-window.ts";
 export { swappedFields } from "./swapped-fields.ts";
 export { timeByLikely } from "./time-by-likely.ts";

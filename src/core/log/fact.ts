@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import { locationSchema } from "../procedure/index.ts";
+import { changeSchema, locationSchema } from "../procedure/index.ts";
 import type {
   CrewId,
   DecisionId,
@@ -20,6 +20,15 @@ const idOf = <Id extends string>() =>
     .min(1)
     .transform((text) => text as Id);
 const reason = z.string().max(4000);
+
+/** No amendment changes nearly so much; one that does would keep every device busy that folds the log. */
+const MOST_CHANGES = 10_000;
+
+/**
+ * The version of the log that this program folds. An entry whose data say that it `needs` a newer one is kept and not
+ * understood, even when its type is known ([AMD4]).
+ */
+const LOG_VERSION = 2;
 
 const facts = {
   "walk.opened": z.object({
@@ -126,6 +135,15 @@ const facts = {
   }),
   /** The closed walk goes on. */
   "walk.reopened": z.object({ reason: reason.default("") }),
+  /** From here on the procedure in force has these changes ([CHG1], [AMD1]). */
+  "plan.amended": z.object({
+    changes: z.array(changeSchema).max(MOST_CHANGES).readonly(),
+    reason,
+    /** The version of the log that a program must understand to fold it; the entry is of version 2. */
+    needs: z.number().int().min(1).optional(),
+  }),
+  /** Whoever follows on this device has seen an amendment. */
+  "amendment.seen": z.object({ amendment: z.object({ source: z.string(), id: z.string() }) }),
 } as const;
 
 type FactSchemas = typeof facts;
@@ -149,8 +167,26 @@ export function typeOf(name: FactName): string {
 }
 
 /** Whether a CloudEvents type is understood here; others come from newer versions. */
-export function isKnownType(type: string): boolean {
+function isKnownType(type: string): boolean {
   return type.startsWith(PREFIX) && isFactName(type.slice(PREFIX.length));
+}
+
+const needsOf = (data: unknown): unknown =>
+  typeof data === "object" && data !== null ? (data as { needs?: unknown }).needs : undefined;
+
+/**
+ * Whether an entry can only be understood by a newer version of the program: its type is not known here, or its data say
+ * that they need a newer version of the log. It is kept, and what is shown may differ from other devices ([AMD4]).
+ */
+export function isFromNewerVersion({
+  type,
+  data,
+}: {
+  readonly type: string;
+  readonly data?: unknown;
+}): boolean {
+  const needs = needsOf(data);
+  return !isKnownType(type) || (typeof needs === "number" && needs > LOG_VERSION);
 }
 
 /** A fact, or the reason why an entry's type and data are not one. Unknown types come from newer versions and are kept ([LOG4]). */
@@ -164,6 +200,8 @@ const isFactName = (name: string): name is FactName => Object.hasOwn(facts, name
 export function readFact(type: string, data: unknown): ReadFact {
   const name = type.startsWith(PREFIX) ? type.slice(PREFIX.length) : "";
   if (!isFactName(name)) return { fact: null, problem: message("log/unknown-type", { type }) };
+  if (isFromNewerVersion({ type, data }))
+    return { fact: null, problem: message("log/needs-newer", { type }) };
   const parsed = facts[name].safeParse(data ?? {});
   // The parsed object is not shared with anyone, so the name is added without making a copy.
   if (parsed.success) return { fact: Object.assign(parsed.data, { name }) as Fact, problem: null };

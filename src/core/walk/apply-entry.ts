@@ -2,6 +2,7 @@ import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { alertRaised, alertSeen } from "./alert-facts.ts";
+import { amendmentSeen, planAmended } from "./amendment-facts.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import type { Ledger } from "./ledger.ts";
@@ -87,6 +88,10 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return alertRaised(ledger, entry, fact);
     case "alert.seen":
       return alertSeen(ledger, entry, fact);
+    case "plan.amended":
+      return planAmended(ledger, entry, fact);
+    case "amendment.seen":
+      return amendmentSeen(ledger, entry, fact);
     case "clock.compared":
     case "clock.jumped":
       return applied(ledger);

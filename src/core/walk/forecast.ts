@@ -7,7 +7,7 @@ import { withoutTasks } from "../procedure/index.ts";
 import type { Duration, Instant, StepId, TaskId } from "../units/index.ts";
 import { later, longest, NO_TIME, plus } from "../units/index.ts";
 import { earliestFit } from "../window/index.ts";
-import { basePlanOf } from "./base-plan.ts";
+import { planFromStart } from "./base-plan.ts";
 import type { Ledger } from "./ledger.ts";
 import { isComplete } from "./ledger.ts";
 import type { WalkScenario } from "./scenario-cache.ts";
@@ -120,7 +120,7 @@ export function begunCourseOf(ledger: Ledger, at: Instant): Course {
 /**
  * Returns the forecast at an instant ([FOR1]). Complete steps keep their times. A step in work finishes at max(now,
  * start + likely). A step that has not started obeys [PLN1] and does not start before now. Before the clock is
- * started, the forecast is the plan of record. The forecast of a closed walk has only the complete steps. Returns
+ * started, the forecast is the plan of the procedure in force. The forecast of a closed walk has only the complete steps. Returns
  * `null` when there is a deadlock, or when a remaining step does not fit any window.
  *
  * Get-aheads of which nothing is begun are left out, unless `choice` says which tasks are done.
@@ -159,9 +159,9 @@ export function forecastOf(ledger: Ledger, at: Instant, choice: TaskChoice | nul
   }
 }
 
-/** The plan of record, or the same with a choice of its tasks. */
+/** The plan of the procedure in force, or the same with a choice of its tasks. */
 function planWith(ledger: Ledger, choice: TaskChoice | null): Plan {
-  const base = basePlanOf(ledger);
+  const base = planFromStart(ledger);
   if (choice === null) return base;
   const { start, light } = base;
   return planOf(withoutTasks(base.outline, choice.leftOut), { start, light, getAheads: choice.kept });

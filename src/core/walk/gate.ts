@@ -80,8 +80,8 @@ export function blockersOf(ledger: Ledger, entry: OutlineStep): readonly CrewHol
 }
 
 /**
- * Returns the instant from which performers, predecessors (with lags) and decisions allow a step to start. It is only
- * meaningful when nobody holds the step up.
+ * Returns the instant from which performers, predecessors (with lags), decisions and the amendments of the plan allow a
+ * step to start. It is only meaningful when nobody holds the step up.
  */
 export function readyAt(ledger: Ledger, { index, step, performers }: OutlineStep): Instant {
   const { network, lanes, decidedAt } = ledger;
@@ -97,6 +97,7 @@ export function readyAt(ledger: Ledger, { index, step, performers }: OutlineStep
     if (finish !== null) after(later(finish, lag));
   }
   for (const decision of Object.keys(step.when ?? {}) as DecisionId[]) after(decidedAt.get(decision));
+  if (progressOf(ledger, step.id).saidStart === null) after(ledger.notBegunBefore.get(step.id));
   return ready;
 }
 

@@ -20,6 +20,7 @@ const UNDOABLE: ReadonlySet<Fact["name"]> = new Set<Fact["name"]>([
   "hold.called",
   "hold.lifted",
   "watch.kept",
+  "plan.amended",
 ]);
 
 const recordedAt = ({ wire }: Entry): string => wire.recordedtime ?? wire.time;

@@ -19,6 +19,7 @@ import type {
 } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
 import type { AlertLog } from "./alert.ts";
+import type { Amendment, AmendmentSeen } from "./amendment.ts";
 import type { Deviation, EarlyMark } from "./deviation.ts";
 import type { GrowingList } from "./growing-list.ts";
 import type { LaneStatus } from "./lane-machine.ts";
@@ -38,7 +39,10 @@ export interface TakenRecord {
 /** How far a step has come. */
 export interface StepProgress {
   readonly status: "open" | "done" | "skipped";
-  /** When somebody entered that it started; `null` when nobody did. */
+  /**
+   * When somebody entered that it started, or when it had started by then if an amendment of the plan would have it
+   * otherwise; `null` when there is neither.
+   */
   readonly saidStart: Instant | null;
   /** When it started, entered or inferred; `null` until it is done or skipped. */
   readonly start: Instant | null;
@@ -185,6 +189,15 @@ export interface Ledger {
    * refers to its steps.
    */
   readonly inForce: LaidOutProcedure;
+  /** The amendments that made it what it is, in the order of the log ([AMD1]). */
+  readonly amendments: readonly Amendment[];
+  /** Who has seen which of them, in the order of the log ([AMD4]). */
+  readonly amendmentsSeen: readonly AmendmentSeen[];
+  /**
+   * For steps that an amendment added, or of which it changed when they can start: the time of the amendment, before
+   * which they cannot have begun.
+   */
+  readonly notBegunBefore: ReadonlyMap<StepId, Instant>;
   readonly phase: WalkPhase;
   /** The instant of PET 0; `null` before the clock was started. */
   readonly petZero: Instant | null;

@@ -51,6 +51,9 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
   const ledger: Ledger = {
     opened,
     inForce: procedure,
+    amendments: [],
+    amendmentsSeen: [],
+    notBegunBefore: new Map(),
     phase: "prepared",
     petZero: null,
     closed: null,

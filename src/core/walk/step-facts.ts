@@ -15,6 +15,7 @@ import { GrowingList } from "./growing-list.ts";
 import { lanesAdvanced, lanesRewound } from "./lane-progress.ts";
 import type { Ledger, StepProgress } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
+import { noStep } from "./no-step.ts";
 import { outOfRangeText } from "./record-limits.ts";
 import { skipReason } from "./skip-reason.ts";
 import { withReading } from "./supply-readings.ts";
@@ -30,7 +31,7 @@ function activeStep(
   id: StepId,
 ): { entry: OutlineStep; problem: null } | { entry: null; problem: Message } {
   const entry = ledger.inForce.outline.step(id);
-  if (!entry) return { entry: null, problem: message("walk/no-step", { step: id }) };
+  if (!entry) return { entry: null, problem: noStep(ledger, id) };
   const open = undecided(ledger, entry);
   if (open !== null && entry.step.when)
     return { entry: null, problem: message("walk/undecided", { decision: open }) };

@@ -25,6 +25,8 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "note.made": "note",
   "alert.raised": "note",
   "alert.seen": "note",
+  "plan.amended": "amend",
+  "amendment.seen": "note",
   // Clock comparisons, jumps of clocks and strikes are processed before the entries are folded.
   "clock.compared": null,
   "clock.jumped": null,

@@ -7,6 +7,7 @@ import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import { lanesBegun, lanesRewound } from "./lane-progress.ts";
 import type { Ledger } from "./ledger.ts";
+import { noStep } from "./no-step.ts";
 import { outsideOf } from "./outside-crew.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
@@ -185,7 +186,7 @@ export function supplyRead(ledger: Ledger, entry: Entry, fact: FactNamed<"supply
 /** `note.made`: stores a note on a step or on the walk. */
 export function noteMade(ledger: Ledger, entry: Entry, fact: FactNamed<"note.made">): Applied {
   if (fact.step !== undefined && !ledger.inForce.outline.step(fact.step))
-    return ignored(message("walk/no-step", { step: fact.step }));
+    return ignored(noStep(ledger, fact.step));
   const note = { at: entry.at, actor: entry.wire.actor ?? null, text: fact.text, step: fact.step ?? null };
   return applied({ ...ledger, notes: ledger.notes.and(note) });
 }

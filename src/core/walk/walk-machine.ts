@@ -7,8 +7,8 @@ export type WalkPhase = "prepared" | "running" | "held" | "closed";
 /**
  * The commands of a walk. `open`: opens it once, before anything else, so no phase accepts it. `start`: starts its
  * clock. `hold`, `lift`: begin and end a hold. `close`: closes it. `mark`: an entry on a step (done, skipped, a
- * record, a decision …). `report`: an entry on an item or a supply. `note`: a note. `reopen`, `reopen-held`,
- * `reopen-prepared`: reopen a closed walk as it was before, running, held or prepared.
+ * record, a decision …). `report`: an entry on an item or a supply. `amend`: an amendment of the plan. `note`: a note.
+ * `reopen`, `reopen-held`, `reopen-prepared`: reopen a closed walk as it was before, running, held or prepared.
  */
 export type WalkCommand =
   | "open"
@@ -18,6 +18,7 @@ export type WalkCommand =
   | "close"
   | "mark"
   | "report"
+  | "amend"
   | "note"
   | "reopen"
   | "reopen-held"
@@ -32,16 +33,29 @@ export const REOPENINGS: Readonly<Record<Exclude<WalkPhase, "closed">, WalkComma
 
 /**
  * Prepared → running ⇄ held → closed. A walk may be closed without having run. Steps can be marked while the clock
- * runs, also during a hold. Items and supplies can also be reported before the clock is started. Notes can be made in
+ * runs, also during a hold. Items and supplies can also be reported, and the plan amended, before the clock is started. Notes can be made in
  * every phase. A closed walk can be reopened. The machine refuses every other command.
  */
 export const walkMachine = setup({ types: { events: {} as { type: WalkCommand } } }).createMachine({
   id: "walk",
   initial: "prepared",
   states: {
-    prepared: { on: { start: "running", close: "closed", report: "prepared", note: "prepared" } },
-    running: { on: { hold: "held", close: "closed", mark: "running", report: "running", note: "running" } },
-    held: { on: { lift: "running", close: "closed", mark: "held", report: "held", note: "held" } },
+    prepared: {
+      on: { start: "running", close: "closed", report: "prepared", amend: "prepared", note: "prepared" },
+    },
+    running: {
+      on: {
+        hold: "held",
+        close: "closed",
+        mark: "running",
+        report: "running",
+        amend: "running",
+        note: "running",
+      },
+    },
+    held: {
+      on: { lift: "running", close: "closed", mark: "held", report: "held", amend: "held", note: "held" },
+    },
     closed: {
       on: { note: "closed", reopen: "running", "reopen-held": "held", "reopen-prepared": "prepared" },
     },

@@ -6,7 +6,7 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { CrewId, Duration, Instant, PlaceId, StepId } from "../units/index.ts";
 import { between, minus, NO_TIME } from "../units/index.ts";
 import { closedWindowAt } from "../window/index.ts";
-import { basePlanOf } from "./base-plan.ts";
+import { basePlanOf, planInForce } from "./base-plan.ts";
 import { forecastOf } from "./forecast.ts";
 import { earliestStart, LedgerSituation, readyAt, startOf, stepOfLane } from "./gate.ts";
 import type { LaneStatus } from "./lane-machine.ts";
@@ -38,8 +38,8 @@ export interface LaneState {
    */
   readonly waitingOn: readonly HoldUp[];
   /**
-   * Forecast finish − planned finish of the step in work or the next one; negative means ahead of the plan. `null`
-   * when unknown.
+   * Forecast finish − planned finish of the step in work or the next one; negative means ahead of the plan in force.
+   * `null` when unknown.
    */
   readonly behind: Duration | null;
   /** Where the crew member is; `null` when the procedure does not say. */
@@ -55,6 +55,8 @@ export interface WalkState {
   readonly lanes: readonly LaneState[];
   /** The plan of record. */
   readonly plan: Plan;
+  /** The plan in force, against which lanes are behind ([AMD2]); `null` when there is none. */
+  readonly inForce: Course | null;
   /** `null` when there is a deadlock, or when a remaining step does not fit any window. */
   readonly forecast: Course | null;
 }
@@ -68,7 +70,7 @@ export function walkStateAt(ledger: Ledger, instant: Instant): WalkState {
   const moment: Moment = {
     ledger,
     at,
-    plan: basePlanOf(ledger),
+    inForce: planInForce(ledger),
     forecast: forecastOf(ledger, at),
     working: inWork(ledger, at),
   };
@@ -77,7 +79,8 @@ export function walkStateAt(ledger: Ledger, instant: Instant): WalkState {
     phase: ledger.phase,
     pet: ledger.petZero === null ? null : between(ledger.petZero, at),
     lanes: ledger.lanes.map((_, lane) => laneState(moment, lane)),
-    plan: moment.plan,
+    plan: basePlanOf(ledger),
+    inForce: moment.inForce,
     forecast: moment.forecast,
   };
 }
@@ -85,7 +88,7 @@ export function walkStateAt(ledger: Ledger, instant: Instant): WalkState {
 interface Moment {
   readonly ledger: Ledger;
   readonly at: Instant;
-  readonly plan: Plan;
+  readonly inForce: Course | null;
   readonly forecast: Course | null;
   readonly working: ReadonlyMap<StepId, Instant>;
 }
@@ -201,12 +204,12 @@ class ExpectedSituation extends LedgerSituation {
 function behindOf(
   steps: readonly OutlineStep[],
   current: OutlineStep | null,
-  { plan, forecast }: Moment,
+  { inForce, forecast }: Moment,
 ): Duration | null {
   const candidates =
     current === null ? steps.toReversed() : steps.filter(({ index }) => index >= current.index);
   for (const { step } of candidates) {
-    const planned = plan.timeline?.course.steps.get(step.id);
+    const planned = inForce?.steps.get(step.id);
     const expected = forecast?.steps.get(step.id);
     if (planned && expected) return minus(expected.finish, planned.finish);
   }

@@ -1,6 +1,6 @@
 import type { RefusalReason } from "../../core/link/index.ts";
 import type { Entry, Role } from "../../core/log/index.ts";
-import { isKnownType, isTooFarAhead, readEntry, roleRefusal, wallOf } from "../../core/log/index.ts";
+import { isFromNewerVersion, isTooFarAhead, readEntry, roleRefusal, wallOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
@@ -52,12 +52,12 @@ export function judgeEntry(value: unknown, { walk, offerer, now, longest }: Judg
   });
   const { entry, problem } = readEntry(value);
   if (!entry) return refused("not-an-entry", message("judge/no-entry", { why: problem }));
-  const { type, source, id, subject } = entry.wire;
+  const { source, id, subject } = entry.wire;
   if (UNSTEADY.test(source) || UNSTEADY.test(id)) {
     return refused("not-an-entry", message("judge/control-characters"));
   }
   if (subject !== walk) return refused("other-walk", message("judge/other-walk"));
-  if (isKnownType(type) && entry.read.problem !== null) {
+  if (entry.read.problem !== null && !isFromNewerVersion(entry.wire)) {
     return refused("not-an-entry", message("judge/no-entry", { why: entry.read.problem }));
   }
   const mayNot = offerer && roleRefusal(entry, offerer.role, offerer.device);

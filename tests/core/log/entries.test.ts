@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Entry } from "../../../src/core/log/index.ts";
 import {
   compareEntries,
+  isFromNewerVersion,
   keyOf,
   mergeEntries,
   readEntry,
@@ -73,16 +74,36 @@ describe("an entry", () => {
   });
 
   it("[LOG4] of an unknown type is kept, with the reason", () => {
-    const amended = entry({ type: "tetherline.plan.amended", data: {} });
-    expect(worded(amended.read)).toEqual({
+    const sealed = entry({ type: "tetherline.source.sealed", data: {} });
+    expect(worded(sealed.read)).toEqual({
       fact: null,
-      problem: '"tetherline.plan.amended" is not yet understood',
+      problem: '"tetherline.source.sealed" is not yet understood',
     });
+    expect(isFromNewerVersion(sealed.wire)).toBe(true);
     expect(worded(entry({ type: "other.thing" }).read.problem)).toBe('"other.thing" is not yet understood');
     expect(entry({ type: "tetherline.toString" }).read.fact).toBeNull();
   });
 
+  it("[AMD4] that needs a newer version of the log is kept and not understood, though its type is known", () => {
+    const data = { changes: [{ drop: "a" }], reason: "late", needs: 2 };
+    expect(entry({ type: "tetherline.plan.amended", data }).read.problem).toBeNull();
+    for (const type of ["tetherline.plan.amended", "tetherline.step.done"]) {
+      const newer = entry({ type, data: { ...data, step: "a", needs: 3 } });
+      expect(newer.read.fact).toBeNull();
+      expect(worded(newer.read.problem)).toBe(
+        `a newer version of the program is needed to understand this ${type}`,
+      );
+      expect(isFromNewerVersion(newer.wire)).toBe(true);
+    }
+    expect(isFromNewerVersion({ type: "tetherline.step.done", data: {} })).toBe(false);
+  });
+
   it.each([
+    ["tetherline.plan.amended", { changes: [] }],
+    ["tetherline.plan.amended", { changes: [{ drop: "a", add: {} }], reason: "" }],
+    ["tetherline.plan.amended", { changes: [{ shuffle: "a" }], reason: "" }],
+    ["tetherline.plan.amended", { changes: [], reason: "", needs: "2" }],
+    ["tetherline.amendment.seen", { amendment: "0000000001" }],
     ["tetherline.step.done", {}],
     ["tetherline.step.done", { step: 7 }],
     ["tetherline.record.taken", { step: "a", record: "r", value: "6" }],

@@ -35,6 +35,9 @@ const FACTS: readonly (readonly [name: string, data: object, mayMarker: boolean]
   ["alert.raised", { alert: "turn-back", level: "act-now" }, true],
   ["alert.seen", { alert: "turn-back" }, true],
   ["plan.amended", { changes: [], reason: "late" }, false],
+  ["amendment.seen", { amendment: strike("/devices/another") }, true],
+  ["plan.amended", { changes: [], reason: "late", needs: 99 }, false],
+  ["note.made", { text: "seen", needs: 99 }, false],
   ["from.a.newer.version", {}, false],
 ];
 

@@ -45,6 +45,10 @@ export class ReferenceWalk extends ReferenceStanding {
       case "clock.compared":
       case "clock.jumped":
         return true;
+      // No tap amends the plan so that it counts; `amendments.test.ts` has those that do.
+      case "plan.amended":
+      case "amendment.seen":
+        return false;
       case "clock.started":
         return this.#start(at);
       case "hold.called":

@@ -24,5 +24,7 @@ export const struckWords = {
   "struck/alert-seen": "the seeing of an alert",
   "struck/walk-closed": "the closing of the walk",
   "struck/walk-reopened": "the reopening of the walk",
+  "struck/plan-amended": "an amendment of the plan",
+  "struck/amendment-seen": "the seeing of an amendment",
   "struck/unknown": "an entry of a type that is not known here",
 } as const;

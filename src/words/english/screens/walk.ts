@@ -72,6 +72,7 @@ export const walkWords = {
   "log/not-an-object": "it is not a JSON object",
   "log/not-json": "it is not JSON",
   "log/unknown-type": '"{$type}" is not yet understood',
+  "log/needs-newer": "a newer version of the program is needed to understand this {$type}",
   "log/bad-data": "its data is not what {$type} needs",
   "log/bad-data-at": "its data is not what {$type} needs ({$where})",
   "role/watcher": "a watcher reads and writes nothing",

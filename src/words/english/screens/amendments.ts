@@ -1,0 +1,23 @@
+/** What is said of amendments of a running walk: why one has no effect, and what one does. */
+export const amendmentWords = {
+  "walk/amended": "The plan was amended",
+  "walk/amended-because": "The plan was amended: {$reason}",
+  "walk/step-dropped": 'an amendment took "{$step}" out of the plan',
+  "amend/changes-nothing": "it changes nothing",
+  "amend/cannot-apply": "change {$number :integer} cannot be made: {$why :message}",
+  "amend/unsound": "the procedure could not be used with it: {$why :message}",
+  "amend/begun-dropped": '"{$step}" has begun or is complete, and cannot be taken out of the plan',
+  "amend/entered-dropped":
+    'entries of the walk tell of "{$step}", so that it cannot be taken out of the plan; it can be skipped with a reason',
+  "amend/begun-moved": '"{$step}" has begun or is complete, and cannot be moved',
+  "amend/begun-changed":
+    '"{$step}" has begun, and keeps its performers, its place, its decision and what it moves',
+  "amend/complete-changed": '"{$step}" is complete, and cannot be changed',
+  "amend/before-begun":
+    '"{$step}" would come before "{$begun}", which has begun or is complete, among the steps of {$crew}',
+  "amend/decision-gone": 'the decision "{$decision}" was taken, and must stay as it is',
+  "amend/named-gone": 'entries of the walk name "{$id}", which must stay in the procedure',
+  "amend/no-order": "no order of the remaining steps is possible: {$why :message}",
+  "amend/not-there": "there is no such amendment, or it has no effect",
+  "amend/already-seen": "this device has already seen the amendment",
+} as const;

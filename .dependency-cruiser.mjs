@@ -47,6 +47,7 @@ export const importTable = {
     "core/procedure",
     "core/units",
     "core/walk",
+    "words",
   ],
   "core/log": ["core/procedure", "core/units", "words"],
   "core/link": ["core/log", "core/units", "words"],

@@ -105,19 +105,22 @@ export function checkOutline(outline: Outline, options: CheckOptions = {}): Find
   );
 }
 
-/** Returns the findings of one scenario with some get-aheads: what its plan and its order, custody and places break. */
-export function runFindings(outline: Outline, options: PlanOptions): Finding[] {
+/**
+ * Returns the findings of one scenario with some get-aheads: what its plan and its order, custody and places break.
+ * Without `returns` those about the return are left out: they take most of the time, since it is planned from every step.
+ */
+export function runFindings(outline: Outline, options: PlanOptions, returns = true): Finding[] {
   const plan = planOf(outline, options);
   const isExpected = options.outcomes?.size === 0 && options.getAheads === false;
   return [
     ...(options.getAheads === false ? plan.findings : withGetAheads(plan.findings)),
-    ...scenarioFindings(plan, options.getAheads !== false),
+    ...scenarioFindings(plan, options.getAheads !== false, returns),
     ...(isExpected ? watchFindings(plan) : []),
   ];
 }
 
 /** Returns the findings for the plan of one scenario, in addition to those that the plan itself has. */
-function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
+function scenarioFindings(plan: Plan, getAheads: boolean, returns: boolean): Finding[] {
   const { network, whereabouts } = plan;
   const along = [...peopleFindings(plan), ...reachFindings(network, whereabouts), ...refugeFindings(plan)];
   if (network.ring.length > 0) return along;
@@ -129,14 +132,10 @@ function scenarioFindings(plan: Plan, getAheads: boolean): Finding[] {
     ...contactFindings(plan),
     ...along,
     ...sharedRouteFindings(order, whereabouts),
-    ...(getAheads
-      ? supplyFindings(plan).map((one): Finding => ({ ...one, level: "caution" }))
-      : [
-          ...turnBackFindings(plan),
-          ...noReturnFindings(plan),
-          ...lateHomeFindings(plan),
-          ...supplyFindings(plan),
-        ]),
+    ...(returns && !getAheads
+      ? [...turnBackFindings(plan), ...noReturnFindings(plan), ...lateHomeFindings(plan)]
+      : []),
+    ...supplyFindings(plan).map((one): Finding => (getAheads ? { ...one, level: "caution" } : one)),
   ];
 }
 

@@ -7,12 +7,7 @@ import type { Outline } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
 import type { FindingsEffect } from "./findings-effect.ts";
 import { findingsEffect } from "./findings-effect.ts";
-
-/** A value of the procedure before and of the one after. */
-export interface Sides<Value> {
-  readonly before: Value;
-  readonly after: Value;
-}
+import type { Sides } from "./sides.ts";
 
 /** One step in both plans; `null` on the side where it is not in the plan. */
 export interface StepEffect {

@@ -61,6 +61,7 @@ export function planAmended(ledger: Ledger, entry: Entry, fact: FactNamed<"plan.
         pet: ledger.petZero === null ? null : between(ledger.petZero, entry.at),
         actor,
         reason,
+        before: ledger.inForce,
         changes,
         steps: amended.steps,
         replanned: new Replanned(ledger, amended.ledger, entry.at),

@@ -8,8 +8,10 @@ import type { StepId } from "../units/index.ts";
 import type { WrittenStep } from "./amended-steps.ts";
 import { writtenStepsOf } from "./amended-steps.ts";
 import type { BegunSteps } from "./begun-steps.ts";
-import type { LaidOutProcedure, Ledger } from "./ledger.ts";
-import { isComplete, progressOf } from "./ledger.ts";
+import { isSpokenOf } from "./begun-steps.ts";
+import type { LaidOutProcedure } from "./laid-out-procedure.ts";
+import type { Ledger } from "./ledger.ts";
+import { isComplete } from "./ledger.ts";
 
 /**
  * Returns why a walk cannot go on by another procedure ([WLK6], [AMD1]); `null` when it can. `begun` are the steps that
@@ -60,17 +62,6 @@ function whyNotStep(
   const { after: _, ...rest } = was.step;
   const { after: __, ...now } = is.step;
   return sameJson(rest, now) ? null : message("amend/complete-changed", { step });
-}
-
-/** True when an entry other than a note says something of a step that is open. */
-function isSpokenOf(ledger: Ledger, step: StepId): boolean {
-  const { records, counted, confirmed, reopened } = progressOf(ledger, step);
-  const decision = ledger.inForce.outline.step(step)?.step.decide;
-  return (
-    records.length + counted.length + reopened.length > 0 ||
-    confirmed !== null ||
-    (decision !== undefined && ledger.outcomes.has(decision.id))
-  );
 }
 
 /** Why the steps cannot stand in another order: what has begun stays in its own, and nothing new comes before it in a lane. */

@@ -1,6 +1,7 @@
 import type { Course } from "../course/index.ts";
 import type { Change } from "../procedure/index.ts";
 import type { Duration, Instant, StepId } from "../units/index.ts";
+import type { LaidOutProcedure } from "./laid-out-procedure.ts";
 
 /**
  * What an amendment does to a step. `brought`: it stood in a contingency before. `reassigned`: it has other performers.
@@ -33,7 +34,8 @@ export interface Amendment {
   /** The lead who amended the plan; `null` when the entry names nobody. */
   readonly actor: string | null;
   readonly reason: string;
-  /** The changes, made to the procedure that was in force. */
+  /** The procedure that was in force, to which the changes were made. */
+  readonly before: LaidOutProcedure;
   readonly changes: readonly Change[];
   /** The steps that are otherwise with it, those of the plan in reading order and then the dropped ones. */
   readonly steps: readonly AmendedStep[];

@@ -30,3 +30,14 @@ export function begunSteps(ledger: Ledger, at: Instant): BegunSteps {
   }
   return { complete, working };
 }
+
+/** True when an entry other than a note says something of a step that is open, which would be lost with it. */
+export function isSpokenOf(ledger: Ledger, step: StepId): boolean {
+  const { records, counted, confirmed, reopened } = progressOf(ledger, step);
+  const decision = ledger.inForce.outline.step(step)?.step.decide;
+  return (
+    records.length + counted.length + reopened.length > 0 ||
+    confirmed !== null ||
+    (decision !== undefined && ledger.outcomes.has(decision.id))
+  );
+}

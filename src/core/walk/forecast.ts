@@ -126,25 +126,43 @@ export function begunCourseOf(ledger: Ledger, at: Instant): Course {
  * Get-aheads of which nothing is begun are left out, unless `choice` says which tasks are done.
  */
 export function forecastOf(ledger: Ledger, at: Instant, choice: TaskChoice | null = null): Course | null {
+  return forecastWith(ledger, at, choice).course;
+}
+
+/**
+ * Returns the step to come for which there is no forecast at an instant, since it fits no span of its windows any more;
+ * `null` when every step fits, in a deadlock, and before the clock is started.
+ */
+export function unfitStepOf(ledger: Ledger, at: Instant): StepId | null {
+  return forecastWith(ledger, at, null).unfit;
+}
+
+/** A forecast, or the step that keeps it from being made, where it is one. */
+interface Forecast {
+  readonly course: Course | null;
+  readonly unfit: StepId | null;
+}
+
+function forecastWith(ledger: Ledger, at: Instant, choice: TaskChoice | null): Forecast {
   const { petZero } = ledger;
-  if (petZero === null) return planWith(ledger, choice).timeline?.course ?? null;
+  if (petZero === null) return { course: planWith(ledger, choice).timeline?.course ?? null, unfit: null };
   const { outline } = ledger.inForce;
   const { now, scenario, steps } = begunAt(ledger, petZero, at, choice);
   const { network, whereabouts } = scenario;
-  if (network.ring.length > 0) return null;
+  if (network.ring.length > 0) return { course: null, unfit: null };
   const found = new Map(steps);
   for (const index of network.order) {
     const entry = outline.steps[index];
     if (!entry || found.has(entry.step.id) || ledger.phase === "closed") continue;
     const step = stepToCome(entry, whereabouts.times[index]?.likely ?? NO_TIME);
-    if (!step) return null;
+    if (!step) return { course: null, unfit: entry.step.id };
     found.set(step.step, step);
   }
   const inReadingOrder = outline.steps.flatMap(({ step }): [StepId, CourseStep][] => {
     const one = found.get(step.id);
     return one ? [[step.id, one]] : [];
   });
-  return courseOf(ledger, scenario, now, new Map(inReadingOrder));
+  return { course: courseOf(ledger, scenario, now, new Map(inReadingOrder)), unfit: null };
 
   function stepToCome(entry: OutlineStep, length: Duration): CourseStep | null {
     const { index, step } = entry;

@@ -6,6 +6,8 @@ export type { Amended } from "./amendment-facts.ts";
 export { amendedAt } from "./amendment-facts.ts";
 export { askedAgainFor, isAskedAgain } from "./asked-again.ts";
 export { basePlanOf, planInForce } from "./base-plan.ts";
+export type { BegunSteps } from "./begun-steps.ts";
+export { begunSteps, isSpokenOf } from "./begun-steps.ts";
 export type { Branch } from "./branches-of.ts";
 export { branchesOf } from "./branches-of.ts";
 export type { CloseGate } from "./close-gate.ts";
@@ -14,10 +16,11 @@ export { closingReason } from "./closing-reason.ts";
 export type { Deviation, DeviationKind, EarlyMark } from "./deviation.ts";
 export type { ClockJumpEntry, ClockReading } from "./device-clocks.ts";
 export type { TaskChoice } from "./forecast.ts";
-export { forecastOf } from "./forecast.ts";
+export { forecastOf, unfitStepOf } from "./forecast.ts";
 export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { IdleAmendment } from "./idle-amendments.ts";
 export { idleAmendmentsOf } from "./idle-amendments.ts";
+export type { LaidOutProcedure } from "./laid-out-procedure.ts";
 export type { LaneCommand, LaneStatus } from "./lane-machine.ts";
 export { laneMay, statusAfter } from "./lane-machine.ts";
 export { lastUndoable } from "./last-undoable.ts";
@@ -25,7 +28,6 @@ export type {
   Hold,
   IgnoredEntry,
   ItemMove,
-  LaidOutProcedure,
   LaneProgress,
   Ledger,
   Note,
@@ -36,7 +38,6 @@ export type {
   TakenRecord,
 } from "./ledger.ts";
 export { progressOf } from "./ledger.ts";
-export { ledgerWith } from "./ledger-with.ts";
 export type { MisplacedItem } from "./misplaced-items.ts";
 export { misplacedItems } from "./misplaced-items.ts";
 export { newerEntriesOf } from "./newer-entries.ts";

@@ -3,7 +3,7 @@ import type { Custody } from "../custody/index.ts";
 import type { Network } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
 import type { RecordedLight } from "../plan/index.ts";
-import type { Location, Outcomes, Outline, ProcedureFile } from "../procedure/index.ts";
+import type { Location, Outcomes } from "../procedure/index.ts";
 import type {
   CrewId,
   DecisionId,
@@ -22,6 +22,7 @@ import type { AlertLog } from "./alert.ts";
 import type { Amendment, AmendmentSeen } from "./amendment.ts";
 import type { Deviation, EarlyMark } from "./deviation.ts";
 import type { GrowingList } from "./growing-list.ts";
+import type { LaidOutProcedure } from "./laid-out-procedure.ts";
 import type { LaneStatus } from "./lane-machine.ts";
 import type { StepTable } from "./step-table.ts";
 import type { WalkPhase } from "./walk-machine.ts";
@@ -156,12 +157,6 @@ export interface IgnoredEntry {
   readonly source: string;
   readonly id: string;
   readonly reason: Message;
-}
-
-/** A procedure file together with its outline. */
-export interface LaidOutProcedure {
-  readonly file: ProcedureFile;
-  readonly outline: Outline;
 }
 
 /** How a walk was opened. */

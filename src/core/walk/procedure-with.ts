@@ -3,7 +3,7 @@ import { message } from "../../words/index.ts";
 import { applyChanges, changeProblemMessage } from "../changes/index.ts";
 import type { Change } from "../procedure/index.ts";
 import { outlineOf, parseProcedure } from "../procedure/index.ts";
-import type { LaidOutProcedure } from "./ledger.ts";
+import type { LaidOutProcedure } from "./laid-out-procedure.ts";
 
 /** A procedure with changes made to it, or the reason why there is none. */
 export type ChangedProcedure =

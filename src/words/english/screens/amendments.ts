@@ -18,6 +18,12 @@ export const amendmentWords = {
   "amend/decision-gone": 'the decision "{$decision}" was taken, and must stay as it is',
   "amend/named-gone": 'entries of the walk name "{$id}", which must stay in the procedure',
   "amend/no-order": "no order of the remaining steps is possible: {$why :message}",
+  "amend/no-forecast": "The rest of the walk cannot be planned any more.",
+  "amend/unfit": '"{$step}" fits no window any more.',
+  "amend/over-limit": "By likely times the walk ends after its limit: the margin is {$margin :margin}.",
+  "amend/no-home": "The way home cannot be told any more.",
+  "amend/past-redline":
+    "{$crew}: {$supply} is at its redline before the last step is done; the margin is {$margin :margin}.",
   "amend/not-there": "there is no such amendment, or it has no effect",
   "amend/already-seen": "this device has already seen the amendment",
 } as const;

@@ -1,6 +1,5 @@
 import type { Draft, Entry, HybridTime } from "../core/log/index.ts";
 import { stamp } from "../core/log/index.ts";
-import { seededSource } from "../core/plan/index.ts";
 import type { ProcedureFile } from "../core/procedure/index.ts";
 import type { Instant, WalkId } from "../core/units/index.ts";
 import { formatInstant } from "../core/units/index.ts";
@@ -57,7 +56,7 @@ export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): 
     { name: "clock.started", data: {}, at: start, actor },
   ]);
   yield played;
-  const times = playedTimesOf(played.ledger, seededSource(seed));
+  const times = playedTimesOf(seed);
   for (;;) {
     const move = nextPlayedMove(played.ledger, times, played.at);
     if (!move) break;

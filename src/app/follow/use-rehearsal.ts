@@ -1,5 +1,4 @@
 import { useCallback, useEffect, useMemo, useState } from "react";
-import { seededSource } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
 import { nextPlayedMove, playedTimesOf } from "../../core/walk/index.ts";
@@ -42,12 +41,7 @@ export function useRehearsal(
   // The clock starts at the end of the log as it was first read. Later entries must not reset it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
   const clock = useMemo(() => new PacedClock(wall, lastAt ?? wall(), PACES[1]), [session, wall, isReady]);
-  const opened = ledger?.opened;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the times are drawn once per walk, not with every entry.
-  const times = useMemo(
-    () => (ledger ? playedTimesOf(ledger, seededSource(seedOf(session.walk))) : new Map()),
-    [session, opened],
-  );
+  const times = useMemo(() => playedTimesOf(seedOf(session.walk)), [session]);
 
   useEffect(() => {
     if (!playing) return;

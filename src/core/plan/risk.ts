@@ -1,4 +1,3 @@
-import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import type { StepId, WindowId } from "../units/index.ts";
 import type { Span } from "../window/index.ts";
 import { QUANTILE_CELLS } from "./pert-quantiles.ts";
@@ -7,19 +6,11 @@ import type { Risk } from "./risk-summary.ts";
 import { riskOf } from "./risk-summary.ts";
 import type { SampledBound } from "./sampled-bounds.ts";
 import { isBroken } from "./sampled-bounds.ts";
+import type { Stream } from "./step-stream.ts";
+import { streamOf, uniformOf } from "./step-stream.ts";
 
 /** Rank correlations use this many samples, taken from the first. */
 const RANKED = 1000;
-
-/** The first draws of generators with small seeds are similar, so this many draws are discarded. */
-const WARM_UP = 64;
-
-const UNIFORM = 2 ** -32;
-
-/** Gives draws of 32 bits, one after another. */
-interface Stream {
-  next(): number;
-}
 
 /** What of the figures is wanted. */
 export interface Wanted {
@@ -149,16 +140,6 @@ function lastOf(finish: Float64Array, order: Int32Array): [number, number] {
   return [end, last];
 }
 
-/** The stream of draws of a step. */
-function streamOf(step: StepId, seed: number): Stream {
-  // FNV-1a (Fowler, Noll and Vo), so that ids which differ little have streams that differ much.
-  let hash = 0x811c9dc5 ^ seed;
-  for (let at = 0; at < step.length; at += 1) hash = Math.imul(hash ^ step.charCodeAt(at), 0x01000193);
-  const stream = xoroshiro128plus(Math.imul(hash ^ (hash >>> 16), 0x45d9f3b));
-  for (let draw = 0; draw < WARM_UP; draw += 1) stream.next();
-  return stream;
-}
-
 /** Draws a duration in ms for every open position whose duration is not fixed, and writes it to `lengths`. */
 function drawLengths(
   model: RiskModel,
@@ -173,7 +154,7 @@ function drawLengths(
     const first = table[at] as number;
     if (first < 0) continue;
     const least = floor[at] as number;
-    const share = least + (1 - least) * (((streams[place] as Stream).next() >>> 0) * UNIFORM);
+    const share = least + (1 - least) * uniformOf(streams[place] as Stream);
     const cell = share * cells;
     const whole = Math.min(cell | 0, cells - 1);
     const from = tables[first + whole] as number;

@@ -1,7 +1,6 @@
 import { marginOf } from "../course/index.ts";
 import type { Draft } from "../log/index.ts";
-import type { RandomSource } from "../plan/index.ts";
-import { pertSampler } from "../plan/index.ts";
+import { pertSampler, stepSource } from "../plan/index.ts";
 import type { OutlineStep, Task, Watch } from "../procedure/index.ts";
 import type { Duration, Instant, StepId } from "../units/index.ts";
 import { between, inSeconds, later, NO_TIME } from "../units/index.ts";
@@ -12,18 +11,18 @@ import { isComplete, progressOf } from "./ledger.ts";
 import { inWork } from "./walk-course.ts";
 import { watchStates } from "./watch-state.ts";
 
-/** How long a played crew takes for each step. */
-export type PlayedTimes = ReadonlyMap<StepId, Duration>;
+/** How long a played crew takes for a step of the procedure in force. */
+export type PlayedTimes = (ledger: Ledger, step: OutlineStep) => Duration;
 
-/** Draws the duration of every step once, in reading order. The same seed gives the same rehearsal. */
-export function playedTimesOf(ledger: Ledger, random: RandomSource): PlayedTimes {
-  const sample = pertSampler(random);
-  return new Map(
-    ledger.inForce.outline.steps.map(({ index, step }) => {
-      const time = step.time ?? ledger.whereabouts.times[index];
-      return [step.id, time ? sample(time) : NO_TIME];
-    }),
-  );
+/**
+ * Returns the times of a played crew. Each step has draws of its own, so that an amendment which adds or drops others changes
+ * nothing of those that stay. The same seed gives the same rehearsal.
+ */
+export function playedTimesOf(seed: number): PlayedTimes {
+  return ({ whereabouts }, { index, step }) => {
+    const time = step.time ?? whereabouts.times[index];
+    return time ? pertSampler(stepSource(step.id, seed))(time) : NO_TIME;
+  };
 }
 
 /** The next thing the played crew does, and when. */
@@ -51,9 +50,10 @@ export function nextPlayedMove(ledger: Ledger, times: PlayedTimes, now: Instant)
   let best: { entry: OutlineStep; at: Instant } | null = null;
   for (const [step, start] of startsFrom(ledger)) {
     const entry = ledger.inForce.outline.step(step);
-    const due = later(start, times.get(step) ?? NO_TIME);
+    if (!entry) continue;
+    const due = later(start, times(ledger, entry));
     const at = due > now ? due : now;
-    if (entry && (best === null || at < best.at || (at === best.at && entry.index < best.entry.index)))
+    if (best === null || at < best.at || (at === best.at && entry.index < best.entry.index))
       best = { entry, at };
   }
   if (best === null) return null;

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { seededSource } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import {
@@ -221,7 +220,7 @@ describe("a played crew", () => {
       watches: [{ id: "gloves", by: ["ev1"], do: "Check gloves", from: "out", until: "in", every: "PT20M" }],
     });
     const log = LogWriter.started(file);
-    const times = playedTimesOf(log.ledger, seededSource(1));
+    const times = playedTimesOf(1);
     const played: unknown[] = [];
     let at = minute(0);
     for (;;) {

@@ -2,7 +2,7 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Course, CourseStep } from "../../../src/core/course/index.ts";
 import { marginOf } from "../../../src/core/course/index.ts";
-import { planOf, seededSource } from "../../../src/core/plan/index.ts";
+import { planOf } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { inMinutes } from "../../../src/core/units/index.ts";
 import { forecastOf, nextPlayedMove, playedTimesOf, walkStateAt } from "../../../src/core/walk/index.ts";
@@ -221,7 +221,7 @@ describe("a played crew", () => {
       step("c", ["ev1", "ev2"], 1),
     ]);
     const log = LogWriter.started(file);
-    const times = playedTimesOf(log.ledger, seededSource(4));
+    const times = playedTimesOf(4);
     const names: string[] = [];
     for (
       let move = nextPlayedMove(log.ledger, times, minute(0));
@@ -246,10 +246,28 @@ describe("a played crew", () => {
     expect(log.folded.deviations).toEqual([]);
   });
 
+  test.prop([fc.nat()])(
+    "[AMD1] takes as long for the steps that stay when others are added or dropped",
+    (seed) => {
+      const time = { low: "PT2M", likely: "PT5M", high: "PT20M" };
+      const all = ["a", "b", "c", "d"].map((id) => step(id, "ev1", null, { time }));
+      const log = LogWriter.started(fileWith(all));
+      const times = playedTimesOf(seed);
+      const lengthsOf = ({ ledger }: LogWriter) =>
+        new Map(ledger.inForce.outline.steps.map((entry) => [entry.step.id as string, times(ledger, entry)]));
+      const before = lengthsOf(log);
+      const changes = [{ add: step("n", "ev1", null, { time }), behind: "a" }, { drop: "b" }];
+      log.enter("plan.amended", { changes, reason: "" }, 1);
+      const after = lengthsOf(log);
+      expect([...after.keys()]).toEqual(["a", "n", "c", "d"]);
+      for (const id of ["a", "c", "d"]) expect(after.get(id)).toBe(before.get(id));
+      expect(after.get("n")).not.toBe(after.get("a"));
+    },
+  );
+
   it("does nothing before the clock starts, in a hold, or when all is done", () => {
     const file = fileWith([step("a", "ev1", 1)]);
-    const moves = (log: LogWriter) =>
-      nextPlayedMove(log.ledger, playedTimesOf(log.ledger, seededSource(1)), minute(9));
+    const moves = (log: LogWriter) => nextPlayedMove(log.ledger, playedTimesOf(1), minute(9));
     expect(moves(LogWriter.opened(file))).toBeNull();
     expect(moves(LogWriter.started(file).enter("hold.called", {}, 0))).toBeNull();
     expect(moves(LogWriter.started(file).done(["a", 1]))).toBeNull();
@@ -265,9 +283,7 @@ describe("a played crew", () => {
       { limits: { elapsed: "PT30M" } },
     );
     const moves = (log: LogWriter, at: number) =>
-      nextPlayedMove(log.ledger, playedTimesOf(log.ledger, seededSource(1)), minute(at))?.drafts.map(
-        ({ name }) => name,
-      );
+      nextPlayedMove(log.ledger, playedTimesOf(1), minute(at))?.drafts.map(({ name }) => name);
     expect(moves(LogWriter.started(file).done(["a", 1]), 1)).toEqual(["step.done"]);
     expect(moves(LogWriter.started(file).done(["a", 20]), 20)).toEqual(["step.skipped", "step.skipped"]);
     expect(moves(LogWriter.started(file).done(["a", 1], ["x", 20]), 20)).toEqual(["step.done"]);

@@ -56,6 +56,7 @@ const config = defineConfig({
           name: "parts",
           environment: "jsdom",
           include: ["tests/app/**/*.test.{ts,tsx}"],
+          testTimeout: 30_000,
           setupFiles: [...setupFiles, "tests/app/set-up-browser.ts"],
           server: { deps: { inline: [/@ionic\//, /@stencil\//, /@lit\//, /ionicons/] } },
         },

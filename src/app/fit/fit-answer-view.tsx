@@ -3,17 +3,28 @@ import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, TaskId } from "../../core/units/index.ts";
 import { inWords, words } from "../../words/index.ts";
 
+/** A set of tasks as a plan: get-aheads that are kept, and tasks that are left out. */
+export interface FittingTasks {
+  readonly keep: readonly TaskId[];
+  readonly out: readonly TaskId[];
+}
+
+/** Amends the plan so that it is what fits. */
+export type OnAmend = (tasks: FittingTasks) => void;
+
 /** The answer to what fits: how good it is in a sentence, then the sets, best first. */
 export function FitAnswerView({
   outline,
   fit,
   now,
   limit,
+  onAmend,
 }: {
   readonly outline: Outline;
   readonly fit: Fit;
   readonly now: Duration;
   readonly limit: Duration | null;
+  readonly onAmend: OnAmend | null;
 }) {
   const { sets, essential, verdict } = fit;
   const left = (sets[0] ?? essential)?.left ?? [];
@@ -27,7 +38,7 @@ export function FitAnswerView({
       </p>
       <ol className="fit-sets">
         {(sets.length > 0 ? sets : essential ? [essential] : []).map((set) => (
-          <SetCard key={set.keep.join(" ")} outline={outline} set={set} />
+          <SetCard key={set.keep.join(" ")} outline={outline} set={set} onAmend={onAmend} />
         ))}
       </ol>
       {left.length > 0 && (
@@ -55,7 +66,15 @@ function verdictWords({ verdict, sets, essential, bound, shortBy, tried }: Fit):
   return shortBy === null ? words("fit/never") : words("fit/short", { time: shortBy });
 }
 
-function SetCard({ outline, set }: { readonly outline: Outline; readonly set: FittedSet }) {
+function SetCard({
+  outline,
+  set,
+  onAmend,
+}: {
+  readonly outline: Outline;
+  readonly set: FittedSet;
+  readonly onAmend: OnAmend | null;
+}) {
   const titles = (ids: readonly TaskId[]) =>
     ids.map((id) => outline.procedure.tasks.find((task) => task.id === id)?.title ?? id);
   const windows = set.windows.map(
@@ -90,6 +109,15 @@ function SetCard({ outline, set }: { readonly outline: Outline; readonly set: Fi
         )}
       </dl>
       {windows.length > 0 && <p className="hint">{words("fit/windows", { windows })}</p>}
+      {onAmend && (
+        <button
+          type="button"
+          className="plain-button"
+          onClick={() => onAmend({ keep: set.keep, out: set.drop })}
+        >
+          {words("fit/amend")}
+        </button>
+      )}
     </li>
   );
 }

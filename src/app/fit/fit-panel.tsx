@@ -3,6 +3,7 @@ import type { Outline, Task } from "../../core/procedure/index.ts";
 import type { Duration, TaskId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
+import type { OnAmend } from "./fit-answer-view.tsx";
 import { FitAnswerView } from "./fit-answer-view.tsx";
 import type { FitRequest, FitSubject } from "./fit-request.ts";
 import { useFit } from "./use-fit.ts";
@@ -15,6 +16,8 @@ interface FitPanelProps {
   readonly essential: readonly Task[];
   /** Asks again with what has happened since; `null` where nothing happens. */
   readonly onAgain: (() => void) | null;
+  /** Amends the plan so that get-aheads are kept and tasks are left out; `null` where it may not be amended. */
+  readonly onAmend?: OnAmend | null;
   readonly onClose: () => void;
 }
 
@@ -25,7 +28,7 @@ const NINE_IN_TEN = 0.9;
  * What still fits under the elapsed limit: sets of get-aheads, best first. Essential work is left out only where the
  * reader ticks it, and nothing is changed by any of it ([FIT1], [FIT2], [FIT4]).
  */
-export function FitPanel({ outline, subject, essential, onAgain, onClose }: FitPanelProps) {
+export function FitPanel({ outline, subject, essential, onAgain, onAmend = null, onClose }: FitPanelProps) {
   const limit = outline.procedure.limits.elapsed ?? null;
   const [chance, setChance] = useState<number | null>(limit === null ? null : NINE_IN_TEN);
   const [leftOut, setLeftOut] = useState<readonly TaskId[]>([]);
@@ -35,7 +38,12 @@ export function FitPanel({ outline, subject, essential, onAgain, onClose }: FitP
   return (
     <SidePanel title={words("fit/title")} onClose={onClose}>
       {limit !== null && <ByWhat chance={chance} onChance={setChance} />}
-      <Answered outline={outline} request={request} limit={limit} />
+      <Answered
+        outline={outline}
+        request={request}
+        limit={limit}
+        onAmend={onAmend && (({ keep, out }) => onAmend({ keep, out: [...out, ...leftOut] }))}
+      />
       {onAgain && (
         <button type="button" className="plain-button" onClick={onAgain}>
           {words("fit/again")}
@@ -91,10 +99,12 @@ function Answered({
   outline,
   request,
   limit,
+  onAmend,
 }: {
   readonly outline: Outline;
   readonly request: FitRequest;
   readonly limit: Duration | null;
+  readonly onAmend: OnAmend | null;
 }) {
   const asked = useFit(request);
   if (asked === "working")
@@ -109,5 +119,5 @@ function Answered({
         {words("fit/failed")}
       </p>
     );
-  return <FitAnswerView outline={outline} fit={asked.fit} now={asked.now} limit={limit} />;
+  return <FitAnswerView outline={outline} fit={asked.fit} now={asked.now} limit={limit} onAmend={onAmend} />;
 }

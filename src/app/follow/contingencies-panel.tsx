@@ -12,6 +12,8 @@ interface ContingenciesPanelProps {
   readonly strands: readonly Strand[];
   /** The contingency that is open at first; `null` for the list of all. */
   readonly first?: string | null;
+  /** Opens an amendment that brings one in; `null` where the plan may not be amended. */
+  readonly onBring: ((contingency: Contingency) => void) | null;
   readonly onClose: () => void;
 }
 
@@ -19,7 +21,13 @@ interface ContingenciesPanelProps {
  * The contingencies of the procedure, to be read beside the walk: each with what it is for, what it would come to if it
  * were brought in now, and its steps ([OFF4]).
  */
-export function ContingenciesPanel({ state, strands, first = null, onClose }: ContingenciesPanelProps) {
+export function ContingenciesPanel({
+  state,
+  strands,
+  first = null,
+  onBring,
+  onClose,
+}: ContingenciesPanelProps) {
   const { contingencies } = state.ledger.inForce.outline.procedure;
   const [open, setOpen] = useState(first);
   const chosen = contingencies.find(({ id }) => id === open);
@@ -27,6 +35,13 @@ export function ContingenciesPanel({ state, strands, first = null, onClose }: Co
     return (
       <SidePanel title={chosen.title} onClose={() => setOpen(null)}>
         <ContingencyFigures state={state} contingency={chosen} />
+        {onBring && (
+          <div className="panel-acts">
+            <button type="button" className="main-button" onClick={() => onBring(chosen)}>
+              {words("panel/bring-in")}
+            </button>
+          </div>
+        )}
         <ContingencySteps contingency={chosen} state={state} strands={strands} />
       </SidePanel>
     );

@@ -3,18 +3,20 @@ import { writeLines } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Folded, WalkState } from "../../core/walk/index.ts";
 import { progressOf } from "../../core/walk/index.ts";
-import type { FitSubject } from "../fit/index.ts";
+import type { FitSubject, OnAmend } from "../fit/index.ts";
 import { FitPanel } from "../fit/index.ts";
 
 interface FitsPanelProps {
   readonly state: WalkState;
   readonly folded: Folded;
   readonly now: Instant;
+  /** Opens an amendment that makes a plan of a set; `null` where the plan may not be amended. */
+  readonly onAmend: OnAmend | null;
   readonly onClose: () => void;
 }
 
 /** What still fits in the walk, from the moment at which the panel was opened until it is asked again. */
-export function FitsPanel({ state: { ledger }, folded, now, onClose }: FitsPanelProps) {
+export function FitsPanel({ state: { ledger }, folded, now, onAmend, onClose }: FitsPanelProps) {
   const ask = (): FitSubject => ({ kind: "walk", lines: writeLines(folded.entries), at: now });
   const [subject, setSubject] = useState(ask);
   const { outline } = ledger.inForce;
@@ -30,6 +32,7 @@ export function FitsPanel({ state: { ledger }, folded, now, onClose }: FitsPanel
       subject={subject}
       essential={essential}
       onAgain={() => setSubject(ask())}
+      onAmend={onAmend}
       onClose={onClose}
     />
   );

@@ -1,5 +1,5 @@
 import type { Draft, Entry } from "../../core/log/index.ts";
-import type { Location } from "../../core/procedure/index.ts";
+import type { Change, Location } from "../../core/procedure/index.ts";
 import type {
   DecisionId,
   Duration,
@@ -53,6 +53,10 @@ export interface FollowActions {
   seeAlert(alert: string, level: AlertLevel): Promise<void>;
   hold(reason: string): Promise<void>;
   lift(): Promise<void>;
+  /** Amends the plan of the walk ([AMD1]). */
+  amend(changes: readonly Change[], reason: string): Promise<void>;
+  /** Says that an amendment was seen, by the source and id of its entry. */
+  seeAmendment(amendment: { readonly source: string; readonly id: string }): Promise<void>;
   close(end: "complete" | "terminated" | "aborted", reason: string): Promise<void>;
   /** Lets a closed walk go on. */
   reopenWalk(reason: string): Promise<void>;
@@ -127,6 +131,9 @@ export function followActions({
     seeAlert: (alert, level) => enter([{ name: "alert.seen", data: { alert, level } }]),
     reopenWalk: (reason) => enter([{ name: "walk.reopened", data: { reason } }]),
     lift: () => enter([{ name: "hold.lifted", data: {} }]),
+    amend: (changes, reason) => enter([{ name: "plan.amended", data: { changes, reason, needs: 2 } }]),
+    seeAmendment: ({ source, id }) =>
+      enter([{ name: "amendment.seen", data: { amendment: { source, id } } }]),
     close: (end, reason) => enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }]),
     fromPaper: (marks, onKept) => keep(() => paperDrafts(marks, ownTime, actor), onKept),
     undo: async (entries) => {

@@ -69,6 +69,7 @@ export function FollowBar({
   const { phase, pet } = state;
   const { title, revision } = state.ledger.inForce.outline.procedure;
   const behind = worstBehind(state);
+  const isAmended = state.ledger.amendments.length > 0;
   const against = phase === "prepared" ? words("follow/clock-not-started") : behindWords(behind);
   return (
     <header className="follow-bar" data-phase={phase}>
@@ -90,10 +91,14 @@ export function FollowBar({
       <button
         type="button"
         className="follow-cell follow-plan"
-        aria-label={words("follow/against-plan-label", { behind: against })}
+        aria-label={words(isAmended ? "follow/against-amended-label" : "follow/against-plan-label", {
+          behind: against,
+        })}
         onClick={onFit}
       >
-        <span className="follow-key">{words("follow/against-plan")}</span>
+        <span className="follow-key">
+          {words(isAmended ? "follow/against-amended" : "follow/against-plan")}
+        </span>
         <span className="follow-value" data-tone={behindTone(behind)}>
           {against}
         </span>

@@ -1,8 +1,19 @@
 import type { ReactNode } from "react";
 import type { Risk } from "../../core/plan/index.ts";
+import type { Contingency } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Folded, WalkAlert, WalkState } from "../../core/walk/index.ts";
 import { outstandingOf, walkMay } from "../../core/walk/index.ts";
+import type { AmendmentDraft } from "../amend/index.ts";
+import {
+  AmendmentPanel,
+  AmendPanel,
+  amendmentKey,
+  bringing,
+  fitted,
+  mayBeAmended,
+  NO_DRAFT,
+} from "../amend/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { HelpPanel } from "../help/index.ts";
 import { AlertsPanel } from "./alerts-panel.tsx";
@@ -41,6 +52,8 @@ export type Panel =
   | "paper"
   | { readonly step: string }
   | { readonly contingency: string }
+  | { readonly amend: AmendmentDraft }
+  | { readonly amendment: string }
   | null;
 
 interface FollowPanelsProps {
@@ -65,12 +78,27 @@ interface FollowPanelsProps {
   readonly linkPanel: (onClose: () => void) => ReactNode;
 }
 
+/** Opens an amendment that brings a contingency in behind the step in hand, with its title as the reason. */
+function bringsIn({ ledger }: WalkState, now: Instant, onAmend: (draft: Partial<AmendmentDraft>) => void) {
+  return (contingency: Contingency) => {
+    const wish = bringing(ledger, contingency, now);
+    onAmend({ wishes: wish ? [wish] : [], reason: contingency.title });
+  };
+}
+
 /** Draws the panel that is open beside the list, if there is one. */
 export function FollowPanels(props: FollowPanelsProps) {
   const { panel, onPanel, state, now, actions } = props;
   const onClose = () => onPanel(null);
   if (panel === null) return null;
+  const { ledger } = state;
   const onContingency = (contingency: string) => onPanel({ contingency });
+  // A lead may amend the plan as long as the walk is not closed.
+  const onAmend =
+    actions && props.may.close && mayBeAmended(ledger)
+      ? (draft: Partial<AmendmentDraft>) => onPanel({ amend: { ...NO_DRAFT, ...draft } })
+      : null;
+  const onBring = onAmend && bringsIn(state, now, onAmend);
   if (typeof panel === "object" && "contingency" in panel)
     return (
       <ContingenciesPanel
@@ -78,9 +106,25 @@ export function FollowPanels(props: FollowPanelsProps) {
         state={state}
         strands={props.strands}
         first={panel.contingency}
+        onBring={onBring}
         onClose={onClose}
       />
     );
+  if (typeof panel === "object" && "amend" in panel)
+    return actions && onAmend ? (
+      <AmendPanel
+        state={state}
+        now={now}
+        risk={props.risk}
+        first={panel.amend}
+        onAmend={actions.amend}
+        onClose={onClose}
+      />
+    ) : null;
+  if (typeof panel === "object" && "amendment" in panel) {
+    const amendment = ledger.amendments.find((one) => amendmentKey(one) === panel.amendment);
+    return amendment ? <AmendmentPanel ledger={ledger} amendment={amendment} onClose={onClose} /> : null;
+  }
   if (typeof panel === "object") {
     const entry = state.ledger.inForce.outline.step(panel.step);
     return entry ? (
@@ -90,6 +134,7 @@ export function FollowPanels(props: FollowPanelsProps) {
         state={state}
         actions={actions}
         onContingency={onContingency}
+        onAmend={onAmend && ((step) => onAmend({ step }))}
         onClose={onClose}
       />
     ) : null;
@@ -97,8 +142,17 @@ export function FollowPanels(props: FollowPanelsProps) {
   if (panel === "link") return props.linkPanel(onClose);
   if (panel === "help") return <HelpPanel screen="follow" onClose={onClose} />;
   if (panel === "contingencies")
-    return <ContingenciesPanel state={state} strands={props.strands} onClose={onClose} />;
-  if (panel === "fit") return <FitsPanel state={state} folded={props.folded} now={now} onClose={onClose} />;
+    return <ContingenciesPanel state={state} strands={props.strands} onBring={onBring} onClose={onClose} />;
+  if (panel === "fit")
+    return (
+      <FitsPanel
+        state={state}
+        folded={props.folded}
+        now={now}
+        onAmend={onAmend && ((tasks) => onAmend({ wishes: fitted(ledger.inForce.outline, tasks) }))}
+        onClose={onClose}
+      />
+    );
   if (panel === "alerts")
     return (
       <AlertsPanel
@@ -142,6 +196,7 @@ export function FollowPanels(props: FollowPanelsProps) {
         onExport={props.onExport}
         onCloseWalk={props.may.close && walkMay(state.phase, "close") ? () => onPanel("close") : null}
         onItems={actions && (() => onPanel("items"))}
+        onAmend={onAmend && (() => onAmend({}))}
         onPaper={actions && walkMay(state.phase, "mark") ? () => onPanel("paper") : null}
         onHelp={() => onPanel("help")}
         onLink={() => onPanel("link")}

@@ -2,7 +2,15 @@ import type { HoldUp } from "../../core/course/index.ts";
 import type { OutlineStep, Task } from "../../core/procedure/index.ts";
 import type { Duration, StateId, StepId } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
-import type { AlertLevel, Outstanding, StepProgress, WalkAlert, WalkState } from "../../core/walk/index.ts";
+import type {
+  AlertLevel,
+  AmendedHow,
+  Amendment,
+  Outstanding,
+  StepProgress,
+  WalkAlert,
+  WalkState,
+} from "../../core/walk/index.ts";
 import { askedAgainFor, isAskedAgain, isShown, outstandingOf, stateValuesOf } from "../../core/walk/index.ts";
 import type { BeadStage, BraidMarker, BraidRow } from "../braid/index.ts";
 
@@ -46,6 +54,8 @@ export interface StepRow extends BraidRow {
   readonly alert: AlertLevel | null;
   /** What it owes ([OFF2]). */
   readonly owed: readonly Outstanding[];
+  /** What an amendment that was not seen here does to it; `null` for none. */
+  readonly amended: AmendedHow | null;
   /** How many notes were made at it. */
   readonly notes: number;
   /** What a decision that is asked again makes of it; `null` when none does, and for a complete step. */
@@ -110,13 +120,21 @@ function owedOf(outstanding: readonly Outstanding[], step: StepId): readonly Out
   return owed.length === 0 ? NOTHING_OWED : owed;
 }
 
-/** The rows of a walk at an instant, in reading order, without the steps that the outcomes of decisions exclude. */
-export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []): FollowRow[] {
+/**
+ * The rows of a walk at an instant, in reading order, without the steps that the outcomes of decisions exclude. `unseen` are
+ * the amendments to be marked at their steps, of which a later one counts.
+ */
+export function followRows(
+  state: WalkState,
+  alerts: readonly WalkAlert[] = [],
+  unseen: readonly Amendment[] = [],
+): FollowRow[] {
   const { ledger, plan, forecast, lanes } = state;
   const { outline } = ledger.inForce;
   const rows: FollowRow[] = [];
   const outstanding = outstandingOf(state);
   const notes = notesByStep(state);
+  const amended = new Map(unseen.flatMap(({ steps }) => steps.map(({ step, how }) => [step, how] as const)));
   const values = outline.procedure.states.length > 0 ? stateValuesOf(ledger) : null;
   let task: Task | null = null;
   let number = 0;
@@ -159,6 +177,7 @@ export function followRows(state: WalkState, alerts: readonly WalkAlert[] = []):
       unmet: isComplete || !values ? NOTHING_UNMET : unmetOf(entry, values),
       alert: alerts.find((one) => one.step === step.id && isShown(one))?.level ?? null,
       owed: owedOf(outstanding, step.id),
+      amended: amended.get(step.id) ?? null,
       notes: notes.get(step.id) ?? 0,
       askedAgain: isComplete ? null : askedAgainOf(state, entry),
       hangsOn,
@@ -215,6 +234,7 @@ function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
     ((lets && isToCome) || (a.start === b.start && a.finish === b.finish)) &&
     a.hangsOn === b.hangsOn &&
     a.notes === b.notes &&
+    a.amended === b.amended &&
     (a.askedAgain === b.askedAgain || JSON.stringify(a.askedAgain) === JSON.stringify(b.askedAgain)) &&
     a.isPlanned === b.isPlanned &&
     a.alert === b.alert &&

@@ -1,9 +1,10 @@
 import type { ReactNode } from "react";
 import { useCallback, useMemo, useRef, useState } from "react";
-import type { Duration, Instant } from "../../core/units/index.ts";
+import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger, WalkPhase } from "../../core/walk/index.ts";
 import { lastUndoable, outstandingOf, walkMay } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { AmendmentStrip, amendmentKey, NO_DRAFT, wishesOf } from "../amend/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import type { WalkSession } from "../session/index.ts";
@@ -23,6 +24,7 @@ import { NoticeStrip } from "./notice-strip.tsx";
 import { RehearsalStrip } from "./rehearsal-strip.tsx";
 import { StartCard } from "./start-card.tsx";
 import { useAlerts } from "./use-alerts.ts";
+import { useAmendments } from "./use-amendments.ts";
 import { useDoneFocus } from "./use-done-focus.ts";
 import type { Entering } from "./use-entering.ts";
 import { useEntering } from "./use-entering.ts";
@@ -96,7 +98,15 @@ export function FollowView({
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const [panel, setPanel] = useState<Panel>(null);
   const alerts = useAlerts(state, actions, may.close);
-  const { rows, markers, nowRow } = useFollowList(state, alerts);
+  const isInside = outline.crewMember(entering.actor as CrewId)?.station === "inside";
+  const amendments = useAmendments({
+    folded,
+    ledger,
+    device,
+    actions,
+    isAnswered: may.close || isInside,
+  });
+  const { rows, markers, nowRow } = useFollowList(state, alerts, amendments.unseen);
   const { scroller, following, toNow, show } = useFollowScroll(nowRow);
   const doneFocus = useDoneFocus(scroller, rows);
   const pick = useCallback((step: string) => setPanel({ step }), []);
@@ -131,6 +141,17 @@ export function FollowView({
           />
         </div>
         <CrewCards state={state} strands={strands} alerts={alerts} onShow={show} />
+        <AmendmentStrip
+          outline={outline}
+          {...amendments}
+          onDetails={(amendment) => setPanel({ amendment: amendmentKey(amendment) })}
+          onTry={
+            actions && may.close
+              ? ({ changes, reason }) =>
+                  setPanel({ amend: { ...NO_DRAFT, wishes: wishesOf(changes), reason } })
+              : null
+          }
+        />
         <NoticeStrip notices={notices} onPutAway={onPutAway} />
         {beyond(clock())}
         {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}

@@ -14,6 +14,8 @@ interface MorePanelProps {
   readonly onCloseWalk: (() => void) | null;
   readonly onHelp: () => void;
   readonly onLink: () => void;
+  /** Goes on to an amendment of the plan; `null` where that may not be done. */
+  readonly onAmend: (() => void) | null;
   /** Goes on to the items; `null` for a reader who may not enter anything. */
   readonly onItems: (() => void) | null;
   /** Goes on to what was done on paper; `null` where no step may be marked. */
@@ -33,6 +35,7 @@ export function MorePanel({
   onHelp,
   onLink,
   onItems,
+  onAmend,
   onPaper,
   onClose,
 }: MorePanelProps) {
@@ -47,6 +50,11 @@ export function MorePanel({
         <button type="button" className="plain-button" onClick={onLink}>
           {words("panel/link")}
         </button>
+        {onAmend && (
+          <button type="button" className="plain-button" onClick={onAmend}>
+            {words("amending/title")}
+          </button>
+        )}
         {onItems && (
           <button type="button" className="plain-button" onClick={onItems}>
             {words("follow/items")}

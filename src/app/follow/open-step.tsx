@@ -7,6 +7,7 @@ import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
+import { AmendedTag } from "./amended-tag.tsx";
 import { askedAgainWords } from "./asked-again-words.ts";
 import { OpenBranches } from "./branch-list.tsx";
 import { CheckList } from "./check-list.tsx";
@@ -46,6 +47,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
         <span className="follow-number">{entry.number}</span>
         <Performers lanes={entry.performers} strands={strands} />
         {step.by.length > 1 && <span>{words("follow/together")}</span>}
+        {row.amended !== null && <AmendedTag how={row.amended} />}
         {row.alert !== null && <AlertMark level={row.alert} />}
         {row.notes > 0 && (
           <button

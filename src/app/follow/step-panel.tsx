@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { OutlineStep } from "../../core/procedure/index.ts";
 import { contingenciesNamedBy } from "../../core/procedure/index.ts";
+import type { StepId } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
@@ -21,6 +22,8 @@ interface StepPanelProps {
   readonly actions: FollowActions | null;
   /** Opens a contingency beside the walk. */
   readonly onContingency: (contingency: string) => void;
+  /** Opens an amendment of the plan with this step; `null` where the plan may not be amended. */
+  readonly onAmend: ((step: StepId) => void) | null;
   readonly onClose: () => void;
 }
 
@@ -28,7 +31,7 @@ interface StepPanelProps {
  * Everything about one step, with the actions that are rarely needed: skip it, do it out of order, start it now, open
  * it again, add a note.
  */
-export function StepPanel({ entry, state, actions, onContingency, onClose }: StepPanelProps) {
+export function StepPanel({ entry, state, actions, onContingency, onAmend, onClose }: StepPanelProps) {
   const { step } = entry;
   const [reason, setReason] = useState("");
   const named = contingenciesNamedBy(state.ledger.inForce.outline.procedure, step);
@@ -58,6 +61,13 @@ export function StepPanel({ entry, state, actions, onContingency, onClose }: Ste
           onReason={setReason}
           onClose={onClose}
         />
+      )}
+      {onAmend && state.ledger.steps.get(step.id)?.status === "open" && (
+        <div className="panel-acts">
+          <button type="button" className="plain-button" onClick={() => onAmend(step.id)}>
+            {words("panel/amend-step")}
+          </button>
+        </div>
       )}
     </SidePanel>
   );

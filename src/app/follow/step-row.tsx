@@ -7,6 +7,7 @@ import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
 import { actorsText } from "./actors-text.ts";
 import { AlertMark } from "./alert-mark.tsx";
+import { AmendedTag } from "./amended-tag.tsx";
 import { askedAgainWords } from "./asked-again-words.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import type { FollowRow, StepRow } from "./follow-rows.ts";
@@ -117,6 +118,7 @@ function LineStep({
             {words("follow/also-marked-by", { who: actorsText(progress.alsoDone, outline.crew) })}
           </span>
         )}
+        {row.amended !== null && <AmendedTag how={row.amended} />}
         {row.alert !== null && <AlertMark level={row.alert} />}
         <NoteMark count={row.notes} />
         {row.owed.map(({ kind, record, text }) => (

@@ -150,6 +150,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/follow-pet")),
         line(message("guide/follow-margin")),
         line(message("guide/follow-fit")),
+        line(message("guide/follow-amend")),
         line(message("guide/follow-turn-back")),
         line(message("guide/share")),
         line(message("guide/follow-supplies")),

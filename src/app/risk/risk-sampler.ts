@@ -8,22 +8,25 @@ const SEED = 1;
  * Samples models in a worker, one at a time. While a model is sampled, only the latest of the models that arrive is
  * kept waiting, so that a model that changes often does not pile up work.
  */
-export class RiskSampler {
+export class RiskSampler<Subject> {
   readonly #worker = new Worker(new URL("./risk-worker.ts", import.meta.url), { type: "module" });
-  #waiting: RiskModel | null = null;
-  #isBusy = false;
+  #waiting: { readonly model: RiskModel; readonly subject: Subject } | null = null;
+  /** What the model is about that is being sampled; `null` while none is. */
+  #asked: { readonly subject: Subject } | null = null;
 
-  constructor(onRisk: (risk: Risk) => void) {
+  /** `onRisk` is told each answer, and what it is about. */
+  constructor(onRisk: (risk: Risk, subject: Subject) => void) {
     this.#worker.addEventListener("message", ({ data }: MessageEvent<Risk>) => {
-      this.#isBusy = false;
-      onRisk(data);
+      const asked = this.#asked;
+      this.#asked = null;
+      if (asked) onRisk(data, asked.subject);
       this.#next();
     });
   }
 
   /** Asks for the risk of a model. It replaces a model that is still waiting. */
-  ask(model: RiskModel): void {
-    this.#waiting = model;
+  ask(model: RiskModel, subject: Subject): void {
+    this.#waiting = { model, subject };
     this.#next();
   }
 
@@ -33,10 +36,10 @@ export class RiskSampler {
   }
 
   #next(): void {
-    if (this.#isBusy || !this.#waiting) return;
-    const request: RiskRequest = { model: this.#waiting, samples: SAMPLES, seed: SEED };
+    if (this.#asked || !this.#waiting) return;
+    const request: RiskRequest = { model: this.#waiting.model, samples: SAMPLES, seed: SEED };
+    this.#asked = this.#waiting;
     this.#waiting = null;
-    this.#isBusy = true;
     this.#worker.postMessage(request);
   }
 }

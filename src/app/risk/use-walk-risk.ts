@@ -16,11 +16,11 @@ export function useWalkRisk(state: WalkState): Risk | null {
   const beat = pet === null ? null : Math.floor(pet / ANEW_EVERY);
   const latest = useRef(state);
   latest.current = state;
-  const { opened, steps, outcomes, petZero } = ledger;
+  const { opened, inForce, steps, outcomes, petZero } = ledger;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the state changes every second, the model need not.
   const model = useMemo(
     () => (phase === "closed" ? null : forecastRiskModel(latest.current)),
-    [opened, steps, outcomes, petZero, beat, phase],
+    [opened, inForce, steps, outcomes, petZero, beat, phase],
   );
   return useRisk(model);
 }

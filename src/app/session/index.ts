@@ -14,6 +14,7 @@ export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";
 export { chooseStart, printAddress, startInQuery, useStartChoice } from "./start-choice.ts";
+export { StoredChoice } from "./stored-choice.ts";
 export { useClockJumps } from "./use-clock-jumps.ts";
 export { beatsOf, useSeconds } from "./use-seconds.ts";
 export { useStoreStatus } from "./use-store-status.ts";

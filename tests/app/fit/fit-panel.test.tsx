@@ -114,6 +114,7 @@ describe("what still fits in a walk", () => {
         state={walkStateAt(log.ledger, minute(minutes))}
         folded={log.folded}
         now={minute(minutes)}
+        onAmend={null}
         onClose={vi.fn()}
       />
     );

@@ -63,7 +63,14 @@ it("[WLK8] is reached from the step's panel before its turn comes", () => {
   const entry = state.ledger.inForce.outline.step("look");
   if (!entry) throw new Error("no step");
   render(
-    <StepPanel entry={entry} state={state} actions={null} onContingency={() => {}} onClose={() => {}} />,
+    <StepPanel
+      entry={entry}
+      state={state}
+      actions={null}
+      onContingency={() => {}}
+      onAmend={null}
+      onClose={() => {}}
+    />,
   );
   expect(textsOf()).toHaveLength(2);
 });

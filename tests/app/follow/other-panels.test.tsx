@@ -40,6 +40,7 @@ describe("contingencies beside the walk", () => {
       <ContingenciesPanel
         state={state}
         strands={strandsOf(state.ledger.inForce.outline.crew)}
+        onBring={null}
         onClose={vi.fn()}
       />,
     );
@@ -59,14 +60,14 @@ describe("contingencies beside the walk", () => {
 
   it("[OFF4] one that is named opens at once, and before the clock runs nothing is told of times", () => {
     const state = stateAt(LogWriter.opened(file), 0);
-    render(<ContingenciesPanel state={state} strands={[]} first="stuck" onClose={vi.fn()} />);
+    render(<ContingenciesPanel state={state} strands={[]} first="stuck" onBring={null} onClose={vi.fn()} />);
     expect(screen.getByText("Do bar")).toBeVisible();
     expect(screen.getByText("What it would come to is told while the clock runs.")).toBeVisible();
   });
 
   it("[OFF4] a procedure without any says so", () => {
     const state = stateAt(LogWriter.started({ ...file, contingencies: [] }), 1);
-    render(<ContingenciesPanel state={state} strands={[]} onClose={vi.fn()} />);
+    render(<ContingenciesPanel state={state} strands={[]} onBring={null} onClose={vi.fn()} />);
     expect(screen.getByText("This procedure has none.")).toBeVisible();
   });
 });

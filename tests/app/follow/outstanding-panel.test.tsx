@@ -63,7 +63,14 @@ it("[OFF2] the panel of a done step takes the value and the confirmation that ar
   if (!entry) throw new Error("no step");
   const actions = { record, confirm } as unknown as FollowActions;
   render(
-    <StepPanel entry={entry} state={state} actions={actions} onContingency={vi.fn()} onClose={vi.fn()} />,
+    <StepPanel
+      entry={entry}
+      state={state}
+      actions={actions}
+      onContingency={vi.fn()}
+      onAmend={null}
+      onClose={vi.fn()}
+    />,
   );
   const owed = within(screen.getByRole("region", { name: "Outstanding" }));
   await userEvent.type(owed.getByRole("textbox", { name: /Pressure/ }), "30{Enter}");

@@ -168,6 +168,7 @@ describe("the way there", () => {
       onLink={vi.fn()}
       onItems={null}
       onPaper={onPaper}
+      onAmend={null}
       onClose={vi.fn()}
     />
   );

@@ -85,6 +85,7 @@ it("the panel of a step has its notes, the newest first, and the contingencies t
         state={state}
         actions={null}
         onContingency={onContingency}
+        onAmend={null}
         onClose={() => {}}
       />
     );

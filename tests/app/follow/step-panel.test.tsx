@@ -34,6 +34,7 @@ function draw(log: LogWriter, id: string, at: number) {
       state={state}
       actions={actions as unknown as FollowActions}
       onContingency={vi.fn()}
+      onAmend={null}
       onClose={onClose}
     />,
   );

@@ -30,15 +30,18 @@ const model = (name: string) => name as unknown as RiskModel;
 
 it("asks for one model at a time, and of those that came meanwhile only the newest", () => {
   const answers: unknown[] = [];
-  const sampler = new RiskSampler((risk) => answers.push(risk));
+  const sampler = new RiskSampler<string>((risk, subject) => answers.push([risk, subject]));
   const worker = HandWorker.last;
-  for (const name of ["first", "second", "third"]) sampler.ask(model(name));
+  for (const name of ["first", "second", "third"]) sampler.ask(model(name), name);
   expect(worker?.asked.map(({ model: one }) => one)).toEqual(["first"]);
   worker?.answer("of the first");
   expect(worker?.asked.map(({ model: one }) => one)).toEqual(["first", "third"]);
   worker?.answer("of the third");
   expect(worker?.asked).toHaveLength(2);
-  expect(answers).toEqual(["of the first", "of the third"]);
+  expect(answers).toEqual([
+    ["of the first", "first"],
+    ["of the third", "third"],
+  ]);
   sampler.end();
   expect(worker?.terminate).toHaveBeenCalledOnce();
 });

@@ -20,6 +20,7 @@ export const fitWords = {
   "fit/with": "{$tasks :list} (worth {$worth :number maximumFractionDigits=2})",
   "fit/without": "Left out: {$tasks :list}",
   "fit/in-time-share": "In time",
+  "fit/amend": "See what the plan would come to with this",
   "fit/share": "{$share :chance} (± {$error :number maximumFractionDigits=1} points)",
   "fit/windows": "Its steps need {$windows :list}.",
   "fit/left": "Not as it should be at the end",

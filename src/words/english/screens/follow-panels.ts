@@ -46,6 +46,8 @@ export const followPanelWords = {
   "panel/pet-zero": "PET 0 at, UTC",
   "panel/finish-and-margin": "Finish and margin",
   "panel/according-to": "By",
+  "panel/bring-in": "Bring it in: see what it would come to",
+  "panel/amend-step": "Amend this step",
   "panel/margin": "Margin",
   "panel/by-plan": "the plan",
   "panel/by-likely": "what is left, by likely times",

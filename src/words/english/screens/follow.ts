@@ -24,7 +24,9 @@ export const followWords = {
   "follow/station-outside": "outside",
   "follow/pet": "PET",
   "follow/against-plan-label": "Against plan: {$behind}. What still fits",
+  "follow/against-amended-label": "Against the plan as amended: {$behind}. What still fits",
   "follow/against-plan": "Against plan",
+  "follow/against-amended": "Against amended plan",
   "follow/figures": "Figures",
   "follow/utc": "UTC",
   "follow/utc-rehearsed": "UTC, rehearsed",
@@ -151,6 +153,7 @@ export const followWords = {
   "entered/watch-kept": "Watch noted",
   "entered/item-moved": "Item moved: {$item}",
   "entered/reading": "Reading {$value :number}",
+  "entered/amended": "The plan was amended: {$reason}",
   "entered/hold-called": "Hold called",
   "entered/hold-lifted": "Hold lifted",
 } as const;

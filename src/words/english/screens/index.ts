@@ -1,4 +1,5 @@
 import { alertWords } from "./alerts.ts";
+import { amendingWords } from "./amending.ts";
 import { amendmentWords } from "./amendments.ts";
 import { backupWords } from "./backup.ts";
 import { decisionWords } from "./decisions.ts";
@@ -39,6 +40,7 @@ import { walkWords } from "./walk.ts";
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
   ...alertWords,
+  ...amendingWords,
   ...amendmentWords,
   ...backupWords,
   ...decisionWords,

@@ -1,0 +1,69 @@
+import { backToPlanChanges, bringChanges, broughtContingencies } from "../../core/effect/index.ts";
+import type { Contingency } from "../../core/procedure/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import type { Ledger } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
+import type { Wish } from "./wish.ts";
+
+/** The wish to bring a contingency in behind the step in hand; `null` when it is in the plan already. */
+export function bringing(ledger: Ledger, contingency: Contingency, at: Instant): Wish | null {
+  const bring = bringChanges(ledger, contingency, at);
+  if (!bring) return null;
+  const behind = ledger.inForce.outline.step(bring.behind);
+  return {
+    says: words("amending/brought", {
+      contingency: contingency.title,
+      behind: behind
+        ? words("amending/step-name", { number: behind.number, action: behind.step.do })
+        : bring.behind,
+    }),
+    changes: bring.changes,
+  };
+}
+
+/** Contingencies to bring in, and those that were, to be taken out again as far as they are not begun ([AMD1]). */
+export function ContingencyWishes({
+  ledger,
+  at,
+  onWish,
+}: {
+  readonly ledger: Ledger;
+  readonly at: Instant;
+  readonly onWish: (wish: Wish) => void;
+}) {
+  const { contingencies } = ledger.inForce.outline.procedure;
+  const back = broughtContingencies(ledger).flatMap((brought) => {
+    const changes = backToPlanChanges(ledger, brought, at);
+    const { title, id } = brought.contingency;
+    return changes ? [{ id, title, changes }] : [];
+  });
+  if (contingencies.length === 0 && back.length === 0)
+    return <p className="hint">{words("amending/no-contingencies")}</p>;
+  return (
+    <div className="panel-acts">
+      {back.map(({ id, title, changes }) => (
+        <button
+          key={`back ${id}`}
+          type="button"
+          className="plain-button"
+          onClick={() => onWish({ says: words("amending/back", { contingency: title }), changes })}
+        >
+          {words("amending/go-back", { contingency: title })}
+        </button>
+      ))}
+      {contingencies.map((contingency) => (
+        <button
+          key={contingency.id}
+          type="button"
+          className="plain-button"
+          onClick={() => {
+            const wish = bringing(ledger, contingency, at);
+            if (wish) onWish(wish);
+          }}
+        >
+          {words("amending/bring", { contingency: contingency.title })}
+        </button>
+      ))}
+    </div>
+  );
+}

@@ -76,6 +76,7 @@ export const importTable = {
     "words",
   ],
   "core/review": [
+    "core/changes",
     "core/course",
     "core/plan",
     "core/log",

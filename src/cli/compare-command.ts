@@ -1,10 +1,9 @@
-import { changeMessage, changesBetween, keyFor, rollOf } from "../core/changes/index.ts";
+import { changeMessage, changesBetween, fieldsBefore, rollOf } from "../core/changes/index.ts";
 import type { Wait } from "../core/course/index.ts";
 import type { Effect, Sides } from "../core/effect/index.ts";
 import { effectOf } from "../core/effect/index.ts";
 import type { Site } from "../core/light/index.ts";
 import type { Change } from "../core/procedure/index.ts";
-import { CHANGE_LISTS } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { clockText } from "../core/units/index.ts";
 import { inWords, lengthText, words } from "../words/index.ts";
@@ -58,7 +57,6 @@ function changesInWords(before: ProcedureText, after: ProcedureText, changes: re
     steps: rollOf(file, "steps").members,
     tasks: rollOf(file, "tasks").members,
   }));
-  const rolls = new Map(CHANGE_LISTS.map((list) => [list, rollOf(before.file, list)]));
   const taskOf = (change: Change): string => {
     if ("head" in change || "bring" in change) return "";
     const { list = "steps" } = change;
@@ -66,16 +64,11 @@ function changesInWords(before: ProcedureText, after: ProcedureText, changes: re
     if (list === "tasks") return id;
     return list === "steps" ? ((next?.steps.get(id) ?? old?.steps.get(id))?.holder ?? "") : "";
   };
-  const fieldsBefore = (change: Change) => {
-    if ("head" in change) return before.file;
-    if (!("change" in change)) return {};
-    const { list = "steps" } = change;
-    return rolls.get(list)?.members.get(keyFor(list, change.change))?.member ?? {};
-  };
+  const fieldsOf = fieldsBefore(before.file);
   const groups = new Map<string, string[]>();
   for (const task of ["", ...(next?.tasks.keys() ?? []), ...(old?.tasks.keys() ?? [])]) groups.set(task, []);
   for (const change of changes)
-    groups.get(taskOf(change))?.push(inWords(changeMessage(change, fieldsBefore(change))));
+    groups.get(taskOf(change))?.push(inWords(changeMessage(change, fieldsOf(change))));
   const blocks = [...groups].flatMap(([task, lines]) => {
     if (lines.length === 0) return [];
     const title = (next?.tasks.get(task) ?? old?.tasks.get(task))?.member["title"];

@@ -4,6 +4,7 @@ import type { Duration } from "../core/units/index.ts";
 import { clockText, minus } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { amendmentLines } from "./amendment-lines.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -71,6 +72,12 @@ function inTables(review: Review): string {
     section(words("cli/lanes"), lanesTable(review)),
     section(words("cli/tasks"), tasksTable(review)),
     section(words("cli/steps-title"), stepsTable(review)),
+    section(
+      words("cli/amendments"),
+      amendmentLines(review.amendments)
+        .map((line) => `  ${line}\n`)
+        .join(""),
+    ),
     section(
       words("cli/holds"),
       lines(

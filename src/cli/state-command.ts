@@ -1,11 +1,20 @@
 import type { HoldUp } from "../core/course/index.ts";
 import { marginOf } from "../core/course/index.ts";
 import type { Outline } from "../core/procedure/index.ts";
+import { amendmentsReviewed } from "../core/review/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, formatInstant } from "../core/units/index.ts";
 import type { LaneState, WalkState } from "../core/walk/index.ts";
-import { alertsOf, deviationsAt, outstandingOf, stateDocument, walkStateAt } from "../core/walk/index.ts";
+import {
+  alertsOf,
+  deviationsAt,
+  newerEntriesOf,
+  outstandingOf,
+  stateDocument,
+  walkStateAt,
+} from "../core/walk/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { amendmentLines } from "./amendment-lines.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
@@ -67,6 +76,8 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
         text: plainText(inWords(text)),
       })}\n`,
   );
+  const amendments = amendmentLines(amendmentsReviewed(state.ledger)).map((line) => `  ${line}\n`);
+  const newer = newerEntriesOf(folded).length;
   return [
     `${words("cli/state-title", {
       title,
@@ -81,6 +92,8 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
     `\n${forecastWords(forecast)}\n`,
     alerts.length > 0 ? `\n${words("cli/alerts")}\n${alerts.join("")}` : "",
     outstanding.length > 0 ? `\n${words("cli/outstanding")}\n${outstanding.join("")}` : "",
+    amendments.length > 0 ? `\n${words("cli/amendments")}\n${amendments.join("")}` : "",
+    newer > 0 ? `\n${words("cli/newer-entries", { count: newer })}\n` : "",
     deviations.length > 0 ? `\n${words("cli/deviations")}\n${deviations.join("")}` : "",
     `\n${words("cli/caution")}\n`,
   ].join("");

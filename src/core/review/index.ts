@@ -1,3 +1,5 @@
+export type { AmendmentReview, DroppedStep } from "./amendment-review.ts";
+export { amendmentsReviewed } from "./amendment-review.ts";
 export type { DelayShare } from "./delay.ts";
 export type { Handover, HandoverLane } from "./handover.ts";
 export { handoverOf } from "./handover.ts";

@@ -3,8 +3,12 @@ import type { Say } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Duration } from "../units/index.ts";
 import { formatInstant, inSeconds, later } from "../units/index.ts";
+import type { DroppedStep } from "./amendment-review.ts";
 import type { Review, StepReview } from "./review.ts";
 import { waitMessage } from "./review-document.ts";
+
+/** The ending of a step that an amendment took out of the plan. */
+const DROPPED = "dropped";
 
 const COLUMNS = [
   "number",
@@ -33,17 +37,20 @@ const COLUMNS = [
   "delay_share_s",
   "low_s",
   "high_s",
+  "in_force_start_s",
+  "in_force_finish_s",
+  "amended",
 ] as const;
 
 /**
- * Returns the steps of a review as CSV (RFC 4180: comma, CRLF, quotes doubled, one heading line), with times in
+ * Returns the steps of a review, then those that amendments took out of the plan, as CSV (RFC 4180: comma, CRLF, quotes doubled, one heading line), with times in
  * seconds of PET. A text that a spreadsheet would take for a formula gets an apostrophe in front, which is how
  * spreadsheets themselves mark text; numbers are never changed. The JSON document has every text unchanged. `say`
  * turns messages into text.
  */
 export function reviewCsv(review: Review, say: Say): string {
   return stringify(
-    review.steps.map((step) => row(review, step, say)),
+    [...review.steps.map((step) => row(review, step, say)), ...review.dropped.map(droppedRow)],
     {
       header: true,
       columns: [...COLUMNS],
@@ -125,5 +132,24 @@ function row({ outline, petZero, delay }: Review, step: StepReview, say: Say): R
     delay_share_s: seconds(share?.share),
     low_s: seconds(share?.low),
     high_s: seconds(share?.high),
+    in_force_start_s: seconds(step.inForce?.start),
+    in_force_finish_s: seconds(step.inForce?.finish),
+    amended: step.amended.join("; "),
+  };
+}
+
+/** The row of a step that an amendment took out of the plan, which has nothing but its plan of record. */
+function droppedRow({ entry, planned }: DroppedStep): Partial<Row> {
+  const { number, step, task } = entry;
+  return {
+    number,
+    step: step.id,
+    task: task.id,
+    by: step.by.join(" "),
+    action: step.do,
+    ending: DROPPED,
+    planned_start_s: seconds(planned?.start),
+    planned_finish_s: seconds(planned?.finish),
+    amended: DROPPED,
   };
 }

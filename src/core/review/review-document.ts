@@ -4,6 +4,7 @@ import type { Stretch } from "../course/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, inSeconds } from "../units/index.ts";
+import type { AmendmentReview, DroppedStep } from "./amendment-review.ts";
 import type { CausedWait, NoteReview, Review, StepReview, StruckReview, WaitTotal } from "./review.ts";
 
 const seconds = (duration: Duration | null): number | null =>
@@ -32,6 +33,7 @@ export function reviewDocument(review: Review, say: Say) {
     end: end && { end: end.end, at: inSeconds(end.at), reason: say(end.reason) },
     finish: {
       planned: seconds(review.plannedFinish),
+      inForce: seconds(review.inForceFinish),
       actual: seconds(review.actualFinish),
       difference: seconds(review.finishDifference),
       limit: seconds(review.limit),
@@ -47,6 +49,8 @@ export function reviewDocument(review: Review, say: Say) {
       counted: impossible === null,
     })),
     reopenings: review.reopenings.map((one) => ({ ...one, at: formatInstant(one.at) })),
+    amendments: review.amendments.map((one) => amendment(one, say)),
+    dropped: review.dropped.map(dropped),
     corrections: review.corrections.map(({ step: _, ...one }) => ({ ...one, at: formatInstant(one.at) })),
     alerts: {
       raised: review.alerts.raised.map((one) => ({ ...one, at: formatInstant(one.at) })),
@@ -112,6 +116,8 @@ function stepDocument(outline: Outline, review: StepReview, say: Say) {
     by: entry?.step.by ?? [],
     ending: review.ending,
     planned: stretch(review.planned),
+    inForce: stretch(review.inForce),
+    amended: review.amended,
     actual: stretch(review.actual),
     difference: {
       start: seconds(review.startDifference),
@@ -139,6 +145,24 @@ function stepDocument(outline: Outline, review: StepReview, say: Say) {
     struck: review.struck.map((one) => struck(one, say)),
   };
 }
+
+const amendment = ({ at, pet, changes, finish, margin, seen, ...one }: AmendmentReview, say: Say) => ({
+  ...one,
+  at: formatInstant(at),
+  pet: seconds(pet),
+  changes: changes.map(say),
+  finish: { before: seconds(finish.before), after: seconds(finish.after) },
+  margin: { before: seconds(margin.before), after: seconds(margin.after) },
+  seen: seen.map(({ at: seenAt, actor, source }) => ({ at: formatInstant(seenAt), actor, source })),
+});
+
+const dropped = ({ entry, planned }: DroppedStep) => ({
+  step: entry.step.id,
+  number: entry.number,
+  task: entry.task.id,
+  by: entry.step.by,
+  planned: stretch(planned),
+});
 
 const note = ({ at, actor, text }: NoteReview) => ({ at: formatInstant(at), actor, text });
 

@@ -4,7 +4,15 @@ import { impossibleReading } from "../supply/index.ts";
 import type { DecisionId, Duration, Instant, StepId } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { Folded, Ledger } from "../walk/index.ts";
-import { basePlanOf, closingReason, deviationsAt, flownCourseOf, watchRounds } from "../walk/index.ts";
+import {
+  basePlanOf,
+  closingReason,
+  deviationsAt,
+  flownCourseOf,
+  planInForce,
+  watchRounds,
+} from "../walk/index.ts";
+import { amendmentsReviewed, droppedSteps } from "./amendment-review.ts";
 import { delayOf } from "./delay.ts";
 import { difference } from "./differences.ts";
 import { laneReview } from "./lane-review.ts";
@@ -26,13 +34,14 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
   const until = closed && closed.at < at ? closed.at : at;
   const inPet = (instant: Instant) => between(petZero ?? opened.at, instant);
   const planned = basePlanOf(ledger).timeline?.course ?? null;
+  const inForce = planInForce(ledger);
   const flown = flownCourseOf(ledger, until);
   const waits = waitsOf(flown).flatMap((wait): CausedWait[] =>
     wait.on === null ? [] : [{ ...wait, on: wait.on }],
   );
   const struck = struckOf(folded);
   const struckByStep = group(struck, ({ step }) => step);
-  const notesByStep = group(ledger.notes, ({ step }) => step);
+  const notesByStep = group(ledger.notes, ({ step }) => (step && outline.step(step) ? step : null));
   const notesOf = (step: StepId | null) =>
     (notesByStep.get(step) ?? []).map(({ at: noted, actor, text }) => ({ at: noted, actor, text }));
   const waitsByStep = group(waits, ({ step }) => step);
@@ -41,6 +50,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
       ledger,
       entry,
       planned: planned?.steps.get(entry.step.id) ?? null,
+      inForce: inForce?.steps.get(entry.step.id) ?? null,
       flown: flown.steps.get(entry.step.id) ?? null,
       waits: waitsByStep.get(entry.step.id) ?? [],
       notes: notesOf(entry.step.id),
@@ -61,6 +71,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
     until,
     end,
     plannedFinish,
+    inForceFinish: inForce?.finish ?? null,
     actualFinish,
     finishDifference: difference(actualFinish, plannedFinish),
     limit,
@@ -80,6 +91,8 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
     watches: watchesOf(ledger, pet),
     readings: readingsReviewed(ledger),
     reopenings: reopeningsOf(ledger),
+    amendments: amendmentsReviewed(ledger),
+    dropped: droppedSteps(ledger),
     corrections: [...ledger.moves].filter(({ step }) => step === null),
     alerts: ledger.alerts,
     delay: delayOf(flown, planned),

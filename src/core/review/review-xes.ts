@@ -2,6 +2,7 @@ import { XMLBuilder } from "fast-xml-parser";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, later } from "../units/index.ts";
+import type { AmendmentReview } from "./amendment-review.ts";
 import type { Review, StepReview } from "./review.ts";
 
 const EXTENSIONS = [
@@ -60,7 +61,7 @@ const attributeElement = ([kind, key, value]: Attribute): XmlElement =>
 /**
  * Returns a review as an event log in XES (IEEE 1849-2016). The log has one trace for the walk. For each performer of
  * each step, the trace has one event for the start and one for the completion (a skipped step has one `manualskip`),
- * sorted by time. Events of one joint step share their `concept:instance`.
+ * sorted by time. An amendment of the plan is one event, `plan.amended`, with its reason. Events of one joint step share their `concept:instance`.
  */
 export function reviewXes(review: Review): string {
   const { outline, opened } = review;
@@ -104,8 +105,25 @@ function eventsOf(review: Review): XesEvent[] {
     if (!entry || !step.actual) return [];
     return entry.performers.flatMap((lane) => eventsFor(step, entry, lane, petZero, review));
   });
+  events.push(...review.amendments.map(amendmentEvent));
   // The sort is stable: events at the same time stay in reading order, with starts before completions.
   return events.sort((a, b) => a.at - b.at);
+}
+
+/** The event of an amendment: its reason, and the steps it touched. */
+function amendmentEvent({ source, id, at, actor, reason, steps }: AmendmentReview): XesEvent {
+  return {
+    at,
+    attributes: [
+      ["string", "concept:name", "plan.amended"],
+      ["string", "concept:instance", `${source} ${id}`],
+      ["string", "lifecycle:transition", "complete"],
+      ["string", "org:resource", actor ?? "UNKNOWN"],
+      ["date", "time:timestamp", formatInstant(at)],
+      ["string", "reason", reason],
+      ["string", "steps", steps.map(({ step, how }) => `${step} ${how}`).join("; ")],
+    ],
+  };
 }
 
 function eventsFor(

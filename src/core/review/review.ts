@@ -13,6 +13,7 @@ import type {
 } from "../units/index.ts";
 import type {
   AlertLog,
+  AmendedHow,
   Deviation,
   Folded,
   IgnoredEntry,
@@ -21,6 +22,7 @@ import type {
   SupplyReading,
   TakenDecision,
 } from "../walk/index.ts";
+import type { AmendmentReview, DroppedStep } from "./amendment-review.ts";
 import type { DelayShare } from "./delay.ts";
 import type { ReopeningReview } from "./reopenings.ts";
 
@@ -95,8 +97,15 @@ export type StepEnding = "done" | "skipped" | "in-work" | "open" | "not-performe
 export interface StepReview {
   readonly step: StepId;
   readonly ending: StepEnding;
-  /** `null` when the step is not in the plan, because it is a get-ahead or in a branch that was not expected. */
+  /**
+   * In the plan of record; `null` when the step is not in it, because it is a get-ahead, in a branch that was not
+   * expected, or added by an amendment.
+   */
   readonly planned: CourseStep | null;
+  /** Its times in the plan in force, those of the plan of record while there was no amendment; `null` when it is not in it. */
+  readonly inForce: CourseStep | null;
+  /** What amendments did to it, in the order of the log. */
+  readonly amended: readonly AmendedHow[];
   /** `null` until it is done or skipped; a skipped step starts and finishes when it was skipped. */
   readonly actual: CourseStep | null;
   readonly startDifference: Duration | null;
@@ -188,7 +197,10 @@ export interface Review {
     readonly reason: Said;
     readonly at: Duration;
   } | null;
+  /** By the plan of record. */
   readonly plannedFinish: Duration | null;
+  /** By the plan in force ([AMD2]). */
+  readonly inForceFinish: Duration | null;
   /** The latest finish of a done or skipped step; `null` when there is none. */
   readonly actualFinish: Duration | null;
   readonly finishDifference: Duration | null;
@@ -209,6 +221,10 @@ export interface Review {
   /** The readings of supplies, in the order of the log. */
   readonly readings: readonly ReadingReview[];
   readonly reopenings: readonly ReopeningReview[];
+  /** The amendments of the plan, in the order of the log. */
+  readonly amendments: readonly AmendmentReview[];
+  /** The steps of the procedure as opened that amendments took out of the plan. */
+  readonly dropped: readonly DroppedStep[];
   /** The moves of items that were entered by themselves, in the order of the log. */
   readonly corrections: readonly ItemMove[];
   /** The alerts that entries say were raised and seen. */
@@ -219,7 +235,7 @@ export interface Review {
   readonly steps: readonly StepReview[];
   readonly lanes: readonly LaneReview[];
   readonly tasks: readonly TaskReview[];
-  /** Notes that belong to no step. */
+  /** Notes that belong to no step, or to one that an amendment took out of the plan. */
   readonly notes: readonly NoteReview[];
   readonly struck: readonly StruckReview[];
   readonly deviations: readonly Deviation[];

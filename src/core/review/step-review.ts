@@ -10,6 +10,7 @@ interface StepMaterial {
   readonly ledger: Ledger;
   readonly entry: OutlineStep;
   readonly planned: CourseStep | null;
+  readonly inForce: CourseStep | null;
   readonly flown: CourseStep | null;
   readonly waits: readonly CausedWait[];
   readonly notes: readonly NoteReview[];
@@ -21,6 +22,7 @@ export function stepReview({
   ledger,
   entry,
   planned,
+  inForce,
   flown,
   waits,
   notes,
@@ -33,6 +35,10 @@ export function stepReview({
     step: step.id,
     ending: endingOf(ledger, entry, flown),
     planned,
+    inForce,
+    amended: ledger.amendments.flatMap(({ steps }) =>
+      steps.flatMap((one) => (one.step === step.id ? [one.how] : [])),
+    ),
     actual,
     startDifference: difference(actual?.start ?? null, planned?.start ?? null),
     finishDifference: difference(actual?.finish ?? null, planned?.finish ?? null),

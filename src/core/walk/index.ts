@@ -4,6 +4,8 @@ export { alertDrafts, alertsOf } from "./alerts-of.ts";
 export type { AmendedHow, AmendedStep, Amendment, AmendmentSeen } from "./amendment.ts";
 export type { Amended } from "./amendment-facts.ts";
 export { amendedAt } from "./amendment-facts.ts";
+export type { AmendmentOutcome } from "./amendment-outcome.ts";
+export { amendmentOutcome, amendmentSeenBy } from "./amendment-outcome.ts";
 export { askedAgainFor, isAskedAgain } from "./asked-again.ts";
 export { basePlanOf, planInForce } from "./base-plan.ts";
 export type { BegunSteps } from "./begun-steps.ts";

@@ -5,12 +5,23 @@ import type { Location } from "../procedure/index.ts";
 import type { Instant } from "../units/index.ts";
 import { formatInstant, inSeconds } from "../units/index.ts";
 import { alertsOf } from "./alerts-of.ts";
+import type { Amendment } from "./amendment.ts";
+import type { AmendmentOutcome } from "./amendment-outcome.ts";
+import { amendmentOutcome, amendmentSeenBy } from "./amendment-outcome.ts";
 import { forecastRisk } from "./forecast-risk.ts";
+import type { Ledger } from "./ledger.ts";
+import { newerEntriesOf } from "./newer-entries.ts";
 import { deviationsAt, outstandingOf } from "./outstanding.ts";
 import { stateValuesOf } from "./state-values.ts";
 import { turnBackState } from "./turn-back-state.ts";
 import type { Folded } from "./walk-fold.ts";
 import { walkStateAt } from "./walk-state.ts";
+
+/** A figure before and after an amendment, in seconds; `null` where there is none. */
+interface BeforeAndAfter {
+  readonly before: number | null;
+  readonly after: number | null;
+}
 
 /** The state of a walk as one JSON document; all times in seconds of PET. */
 export interface StateDocument {
@@ -43,6 +54,20 @@ export interface StateDocument {
   readonly items: Readonly<Record<string, Location>>;
   /** The value of every state, by id. */
   readonly states: Readonly<Record<string, string>>;
+  /** The amendments of the plan, in the order of the log ([AMD2]). */
+  readonly amendments: readonly {
+    readonly source: string;
+    readonly id: string;
+    readonly at: string;
+    readonly by: string | null;
+    readonly reason: string;
+    readonly steps: readonly { readonly step: string; readonly how: string }[];
+    readonly finish: BeforeAndAfter;
+    readonly margin: BeforeAndAfter;
+    readonly seen: readonly { readonly by: string | null; readonly at: string; readonly source: string }[];
+  }[];
+  /** The entries that only a newer version of the program understands ([AMD4]); they are among the ignored ones too. */
+  readonly newer: readonly { readonly source: string; readonly id: string }[];
   readonly ignored: readonly { readonly source: string; readonly id: string; readonly reason: string }[];
   readonly deviations: readonly {
     readonly kind: string;
@@ -82,6 +107,30 @@ function waitDocument(holdUp: HoldUp): object {
     case "hold":
       return { hold: true, since: inSeconds(holdUp.since) };
   }
+}
+
+function amendmentDocument(ledger: Ledger, amendment: Amendment): StateDocument["amendments"][number] {
+  const { source, id, at, actor, reason, steps } = amendment;
+  const { finish, margin } = amendmentOutcome(amendment);
+  const both = ({ before, after }: AmendmentOutcome["finish"]): BeforeAndAfter => ({
+    before: before && inSeconds(before),
+    after: after && inSeconds(after),
+  });
+  return {
+    source,
+    id,
+    at: formatInstant(at),
+    by: actor,
+    reason,
+    steps,
+    finish: both(finish),
+    margin: both(margin),
+    seen: amendmentSeenBy(ledger, amendment).map((one) => ({
+      by: one.actor,
+      at: formatInstant(one.at),
+      source: one.source,
+    })),
+  };
 }
 
 /**
@@ -131,6 +180,8 @@ export function stateDocument(folded: Folded, at: Instant, say: Say): StateDocum
     },
     items: Object.fromEntries([...ledger.custody].sort(([a], [b]) => (a < b ? -1 : 1))),
     states: Object.fromEntries([...stateValuesOf(ledger)].sort(([a], [b]) => (a < b ? -1 : 1))),
+    amendments: ledger.amendments.map((amendment) => amendmentDocument(ledger, amendment)),
+    newer: newerEntriesOf(folded).map(({ source, id }) => ({ source, id })),
     ignored: folded.ignored.map(({ source, id, reason }) => ({ source, id, reason: say(reason) })),
     deviations: deviationsAt(folded, state).map(({ kind, step, text }) => ({ kind, step, text: say(text) })),
     outstanding: outstandingOf(state).map(({ kind, step, record, watch, since, text }) => ({

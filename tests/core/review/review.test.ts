@@ -277,6 +277,7 @@ describe("the review of tasks and of the whole", () => {
     expect(JSON.parse(JSON.stringify(document))).toEqual(document);
     expect(document.finish).toEqual({
       planned: 1320,
+      inForce: 1320,
       actual: 1500,
       difference: 180,
       limit: 1800,

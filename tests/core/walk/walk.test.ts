@@ -285,6 +285,8 @@ describe("the state document", () => {
     const log = LogWriter.started(FILE).done(["b1", 3]);
     expect(stateDocument(log.folded, minute(4), inWords)).toEqual({
       walk: "walk-1",
+      amendments: [],
+      newer: [],
       phase: "running",
       pet: 240,
       lanes: [

@@ -199,6 +199,16 @@ export const sentenceWords = {
   "cli/steps-title": "Steps",
   "cli/holds": "Holds",
   "cli/deviations": "Deviations",
+  "cli/amendments": "Amendments of the plan",
+  "cli/amendment": "{$at :clock} by {$who}: {$reason}",
+  "cli/amendment-before-start": "before the clock was started, by {$who}: {$reason}",
+  "cli/amendment-finish": "finish {$before :finish form=second} → {$after :finish form=second}",
+  "cli/amendment-finish-margin":
+    "finish {$before :finish form=second} → {$after :finish form=second}, margin {$marginBefore :margin} → {$marginAfter :margin}",
+  "cli/amendment-no-forecast": "no forecast before it, or none after it",
+  "cli/no-reason": "no reason given",
+  "cli/newer-entries":
+    ".input {$count :integer} .match $count one {{{$count} entry needs a newer version of the program: what is shown may differ from other devices. Update it.}} * {{{$count} entries need a newer version of the program: what is shown may differ from other devices. Update it.}}",
   "cli/alerts": "Alerts",
   "cli/level-act-now": "act now",
   "cli/level-look-soon": "look soon",

@@ -32,7 +32,7 @@ export async function openHub(
   { name, newOwnerCode }: HubIdentity,
   options: ServerOptions,
 ): Promise<OpenHub> {
-  const admission = await Admission.open(engine.keep, surroundings, newOwnerCode);
+  const admission = await Admission.open(engine, surroundings, newOwnerCode);
   const cursors = await CursorSeal.open(engine, surroundings);
   const fanOut = new FanOut(engine, cursors);
   const journal = options.journal ?? NO_JOURNAL;
@@ -51,7 +51,12 @@ export async function openHub(
     engine,
     surroundings,
     admission,
-    intake: new Intake(engine, surroundings, metrics),
+    intake: new Intake({
+      engine,
+      surroundings,
+      listener: metrics,
+      isOwn: (walk, device) => admission.isOwn(walk, device),
+    }),
     fanOut,
     cursors,
     tell: options.tell,

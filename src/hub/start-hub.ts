@@ -123,7 +123,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
 /** The link with the hub beyond that the options ask for; `null` when they ask for none. */
 function linkUpstream(
   { upstream, upstreamCode }: HubOptions,
-  { engine, beyond, id, name, surroundings }: OpenHub["parts"],
+  { engine, admission, journal, beyond, id, name, surroundings }: OpenHub["parts"],
   err: HubConsole["err"],
 ): Upstream | null {
   const address = upstream === null ? null : readFarAddress(upstream);
@@ -131,6 +131,8 @@ function linkUpstream(
   return startUpstream({
     engine,
     board: beyond,
+    journal,
+    isOwn: (walk, device) => admission.isOwn(walk, device),
     id,
     name,
     far: farClient(askFar(address)),

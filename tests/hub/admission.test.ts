@@ -195,7 +195,7 @@ describe("[HUB] tokens", () => {
 });
 
 describe("[HUB] an invitation gives what it says and no more", () => {
-  it("does not put a device out that may do more, unless it is that device itself", async () => {
+  it("does not put a device out, unless it is that device itself", async () => {
     const lead = await hub.join(DEVICE, "lead");
     const code = await hub.invite("marker");
     const taken = await join(code);
@@ -203,7 +203,9 @@ describe("[HUB] an invitation gives what it says and no more", () => {
     expect(await statusOf(lead)).toBe(200);
     const itself = await join(code, DEVICE, lead);
     expect([itself.statusCode, itself.json().role]).toEqual([201, "marker"]);
-    expect((await join(await hub.invite("lead"))).json().role).toBe("lead");
+    const { token } = itself.json<{ token: string }>();
+    expect((await join(await hub.invite("lead"))).json().error).toBe("device-taken");
+    expect((await join(await hub.invite("lead"), DEVICE, token)).json().role).toBe("lead");
   });
 
   it.each([

@@ -39,6 +39,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
     clock,
     words: said,
     device,
+    key,
   } = link;
   const isLead = role !== null && mayLead(role) && kind !== "ended";
   const tried = (work: Promise<void>) => {
@@ -58,6 +59,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
         <Fact name={words("link/title")}>{words(`link/state-${kind}`)}</Fact>
         <Fact name={words("link/hub")}>{hubName ?? window.location.host}</Fact>
         {role !== null && <Fact name={words("link/role-here")}>{words(`parts/role-${role}`)}</Fact>}
+        {key !== null && <Fact name={words("link/key-here")}>{words(`link/key-${key}`)}</Fact>}
         <Fact name={words("link/entries")}>{unsentWords(unsent)}</Fact>
         <Fact name={words("link/last-word")}>{heardWords(heardAt, deviceNow())}</Fact>
         {clock && <Fact name={words("link/clock-here")}>{clockWords(clock)}</Fact>}

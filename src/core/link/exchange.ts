@@ -150,11 +150,16 @@ export const joinedSchema = z.object({
   device: z.string(),
   hub: z.string(),
   hubName: z.string(),
+  /** The key that this source is tied to in the walk; `null` when it joined without one. */
+  key: z.string().nullable().default(null),
   token: z.string().optional(),
 });
 
 /** Answer to joining, as read. */
 export type Joined = z.output<typeof joinedSchema>;
+
+/** What a device signs to prove its key before it joins, and the walk that its code opens. */
+export const challengeSchema = z.object({ challenge: z.string(), walk: z.string() });
 
 /** An invitation that a lead or the hub's owner made. */
 export const invitationSchema = z.object({

@@ -56,7 +56,7 @@ export async function goodAnswer(ask: AskHub, request: HubRequest, manner: HubMa
   if (status >= 200 && status < 300) return answer;
   const said = hubErrorSchema.safeParse(jsonOf(await textOf(answer, manner))).data ?? null;
   const words = said ? oneLine(said.words) : manner.failed(status);
-  if (status === 401 || status === 403) throw new TurnedAwayError(words);
+  if (status === 401 || status === 403) throw new TurnedAwayError(words, { reason: said?.error ?? null });
   if (manner.isRefusal(status, said !== null))
     throw new HubRefusedError(said?.error ?? String(status), words);
   throw new UnreachableError(words, { retryAfter: retryAfterOf(answer.header("retry-after")) });

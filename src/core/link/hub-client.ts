@@ -5,6 +5,7 @@ import type { Cursor } from "./cursor.ts";
 import { writeCursor } from "./cursor.ts";
 import type { HubWalk, Invitation, Joined, PushAnswer } from "./exchange.ts";
 import {
+  challengeSchema,
   hubClockSchema,
   hubWalksSchema,
   invitationSchema,
@@ -12,8 +13,10 @@ import {
   pushAnswerSchema,
 } from "./exchange.ts";
 import type { HubManner } from "./hub-answers.ts";
-import { goodAnswer, readAs, textOf } from "./hub-answers.ts";
+import { goodAnswer, HubRefusedError, readAs, textOf } from "./hub-answers.ts";
 import type { AskHub, HubAnswer, HubRequest } from "./hub-request.ts";
+import type { JoinProof, SigningKey } from "./join-proof.ts";
+import { joinText } from "./join-proof.ts";
 
 /** What a client of a hub is made of. */
 export interface HubClientParts {
@@ -33,6 +36,12 @@ export interface JoinRequest {
   readonly role?: Role;
   /** How the token is given: in a cookie that no script sees, or in the answer. */
   readonly use: "cookie" | "bearer";
+}
+
+/** By what a device proves its key, and where it reaches the hub, `name:port`. */
+export interface Prover {
+  readonly key: SigningKey;
+  readonly host: string;
 }
 
 /** What may go along with a request. */
@@ -62,9 +71,16 @@ export class HubClient {
     return (await this.#read(hubClockSchema, get("/api/clock", options))).now;
   }
 
-  /** Asks to be let into a walk. */
-  join(request: JoinRequest, options: RequestOptions = {}): Promise<Joined> {
-    return this.#read(joinedSchema, post("/api/join", request, options));
+  /** Asks to be let into a walk, and proves the device's key where it has one. */
+  async join(
+    request: JoinRequest,
+    { prover = null, ...options }: RequestOptions & { readonly prover?: Prover | null } = {},
+  ): Promise<Joined> {
+    const proof = prover && (await this.#prove(request, prover, options));
+    return this.#read(
+      joinedSchema,
+      post("/api/join", { ...request, ...(proof === null ? {} : { proof }) }, options),
+    );
   }
 
   /** The walks that the hub shows: all of them for the owner's code. */
@@ -113,6 +129,26 @@ export class HubClient {
       headers: { ...headers, accept: "text/event-stream", ...resumed },
       isLong: true,
     });
+  }
+
+  /** `null` for a hub of an earlier version, which asks for no proof. */
+  async #prove(
+    { code, device, walk: wished }: JoinRequest,
+    { key, host }: Prover,
+    options: RequestOptions,
+  ): Promise<JoinProof | null> {
+    const asked = { code, device, ...(wished === undefined ? {} : { walk: wished }) };
+    try {
+      const { challenge, walk } = await this.#read(
+        challengeSchema,
+        post("/api/join/challenge", asked, options),
+      );
+      const signature = await key.sign(joinText({ challenge, walk, device, host }));
+      return { key: key.publicKey, challenge, host, signature };
+    } catch (cause) {
+      if (cause instanceof HubRefusedError && cause.reason === "not-found") return null;
+      throw cause;
+    }
   }
 
   #good(request: HubRequest): Promise<HubAnswer> {

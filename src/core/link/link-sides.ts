@@ -32,6 +32,13 @@ export class UnreachableError extends SaidError {
 /** The other side refuses this device from now on (it was withdrawn, its token expired, or the walk is unknown): the link ends. */
 export class TurnedAwayError extends SaidError {
   override readonly name = "TurnedAwayError";
+  /** The hub's own word for it, such as `bad-code`; `null` when it gave none. */
+  readonly reason: string | null;
+
+  constructor(said: Said, options?: ErrorOptions & { readonly reason?: string | null }) {
+    super(said, options);
+    this.reason = options?.reason ?? null;
+  }
 }
 
 /** The other side of a link, over a network. */

@@ -1,69 +1,114 @@
+import type { JoinProof } from "../../core/link/index.ts";
+import { joinText } from "../../core/link/index.ts";
 import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import type { Keep } from "../engine/index.ts";
+import type { Engine } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
+import { Challenges } from "./challenges.ts";
 import { readCode } from "./codes.ts";
+import { isSignedBy } from "./device-key.ts";
+import { DeviceNames } from "./device-names.ts";
 import { Invitations, type MadeInvitation, type OpenInvitation } from "./invitations.ts";
 import { invitationName } from "./kept-keys.ts";
-import { type Caller, type Member, RANK } from "./member.ts";
+import type { Caller, Member } from "./member.ts";
 import { MemberBook, type MemberListener } from "./member-book.ts";
+import { NameClaims, type NameRefusal } from "./name-claims.ts";
 import { OwnerCode } from "./owner-code.ts";
 import { Tokens } from "./tokens.ts";
 
 /** How long a token is good: longer than any walk with its rehearsals, short enough to be forgotten. */
 const TOKEN_LIFE = 30 * 24 * 3_600_000;
 
-/** Somebody who asks to be let in. */
-export interface Applicant {
+/** What opens a walk to whom. */
+export interface Opening {
   /** As it was entered. */
   readonly code: string;
   readonly device: string;
-  /** `null`: the last part of the device's name. */
-  readonly name: string | null;
   /** For the owner's code only; an invitation has its own. */
   readonly walk: WalkId | null;
+}
+
+/** Somebody who asks to be let in. */
+export interface Applicant extends Opening {
+  /** `null`: the last part of the device's name. */
+  readonly name: string | null;
   readonly role: Role;
+  /** `null` for a device without a key. */
+  readonly proof: JoinProof | null;
   /** Who asks, when it has a good token already. */
   readonly caller: Caller | null;
 }
 
 /** Let in, or why not. */
 export type Admittance =
-  | { readonly kind: "joined"; readonly member: Member; readonly token: string }
-  | { readonly kind: "bad-code" | "walk-needed" | "device-taken" };
+  | {
+      readonly kind: "joined";
+      readonly member: Member;
+      readonly token: string;
+      /** The key that the name is tied to; `null` for none. */
+      readonly key: string | null;
+    }
+  | { readonly kind: "bad-code" | "walk-needed" | "bad-proof" }
+  | { readonly kind: NameRefusal; readonly walk: WalkId };
+
+/** A challenge to prove a key by, or why there is none. */
+export type Challenging =
+  | { readonly kind: "challenge"; readonly walk: WalkId; readonly challenge: string }
+  | { readonly kind: "bad-code" | "walk-needed" };
+
+/** What a code opens, by which invitation (`null` for the owner's code), or why nothing. */
+type Opened =
+  | { readonly kind: "open"; readonly walk: WalkId; readonly invitation: OpenInvitation | null }
+  | { readonly kind: "bad-code" | "walk-needed" };
 
 /** What admission is made of. */
 interface AdmissionParts {
+  readonly engine: Engine;
   readonly surroundings: Surroundings;
   readonly owner: OwnerCode;
   readonly tokens: Tokens;
   readonly invitations: Invitations;
   readonly members: MemberBook;
+  readonly names: DeviceNames;
+  readonly challenges: Challenges;
 }
 
 /** Who may come in and who is in: codes, tokens and members, shared by all hubs on one engine. */
 export class Admission {
+  readonly #engine: Engine;
   readonly #surroundings: Surroundings;
   readonly #owner: OwnerCode;
   readonly #tokens: Tokens;
   readonly #invitations: Invitations;
   readonly #members: MemberBook;
+  readonly #names: DeviceNames;
+  readonly #claims: NameClaims;
+  readonly #challenges: Challenges;
 
-  private constructor({ surroundings, owner, tokens, invitations, members }: AdmissionParts) {
+  private constructor(parts: AdmissionParts) {
+    const { engine, surroundings, names, members } = parts;
+    this.#engine = engine;
     this.#surroundings = surroundings;
-    this.#owner = owner;
-    this.#tokens = tokens;
-    this.#invitations = invitations;
+    this.#owner = parts.owner;
+    this.#tokens = parts.tokens;
+    this.#invitations = parts.invitations;
     this.#members = members;
+    this.#names = names;
+    this.#claims = new NameClaims({ engine, names, members, now: surroundings.now });
+    this.#challenges = parts.challenges;
   }
 
-  static async open(keep: Keep, surroundings: Surroundings, newOwnerCode: boolean): Promise<Admission> {
+  static async open(engine: Engine, surroundings: Surroundings, newOwnerCode: boolean): Promise<Admission> {
+    const { keep } = engine;
     const admission = new Admission({
+      engine,
       surroundings,
       owner: await OwnerCode.open(keep, surroundings, newOwnerCode),
       tokens: await Tokens.open(keep, surroundings),
       invitations: new Invitations(keep, surroundings),
       members: await MemberBook.open(keep),
+      names: await DeviceNames.open(keep),
+      challenges: await Challenges.open(keep, surroundings),
     });
     if (newOwnerCode) await admission.#endAll();
     return admission;
@@ -92,39 +137,80 @@ export class Admission {
     return expires > this.#surroundings.now() && this.#members.get(walk, device)?.token === token;
   }
 
-  async join({ code, device, name, walk, role, caller }: Applicant): Promise<Admittance> {
-    const read = readCode(code);
-    if (read === null) return { kind: "bad-code" };
-    const isOwner = this.#owner.is(read);
-    const invitation = isOwner ? null : await this.#invitations.open(read);
-    if (!(isOwner || invitation)) return { kind: "bad-code" };
-    const joinedWalk = invitation?.walk ?? walk;
-    if (joinedWalk === null) return { kind: "walk-needed" };
-    const joinedRole = invitation?.role ?? role;
-    if (!isOwner && (await this.#isTaken(joinedWalk, device, joinedRole, caller))) {
-      return { kind: "device-taken" };
+  /** What a device is to sign to prove its key, for who has a good code. */
+  async challenge(opening: Opening): Promise<Challenging> {
+    const opened = await this.#open(opening);
+    if (opened.kind !== "open") return opened;
+    const { walk } = opened;
+    return {
+      kind: "challenge",
+      walk,
+      challenge: this.#challenges.make({ walk, device: opening.device }),
+    };
+  }
+
+  async join({ name, role, proof, caller, ...opening }: Applicant): Promise<Admittance> {
+    const { device } = opening;
+    const opened = await this.#open(opening);
+    if (opened.kind !== "open") return opened;
+    const { walk, invitation } = opened;
+    if (proof && !(await this.#isProved(proof, walk, device))) return { kind: "bad-proof" };
+    const key = proof?.key ?? null;
+    const claimant = { walk, device, key, caller, invitation: invitation?.key ?? null };
+    const refusal = await this.#claims.refusal(claimant);
+    if (refusal !== null) return { kind: refusal, walk };
+    if (!(await this.#names.put({ walk, device, key, epoch: this.#engine.epoch }))) {
+      return { kind: "other-key", walk };
     }
     const joined = this.#surroundings.now();
     const member: Member = {
-      walk: joinedWalk,
+      walk,
       device,
       name: name ?? (device.split("/").at(-1) || device).slice(0, 80),
-      role: joinedRole,
+      role: invitation?.role ?? role,
       token: Buffer.from(this.#surroundings.randomBytes(16)).toString("base64url"),
       joined,
       expires: (joined + TOKEN_LIFE) as Instant,
       invitation: invitation?.key ?? null,
     };
     await this.#members.put(member);
-    return { kind: "joined", member, token: await this.#tokens.sign(member) };
+    return { kind: "joined", member, token: await this.#tokens.sign(member), key };
   }
 
-  /** An invitation gives what it says and no more: it does not put a device out that stands higher. */
-  async #isTaken(walk: WalkId, device: string, role: Role, caller: Caller | null): Promise<boolean> {
-    const there = await this.#members.ask(walk, device);
-    if (!there || there.expires <= this.#surroundings.now()) return false;
-    const isItself = caller?.kind === "member" && caller.member.token === there.token;
-    return !isItself && RANK[there.role] > RANK[role];
+  /** What a code opens: by an invitation, or with the owner's code by none. */
+  async #open({ code, walk }: Opening): Promise<Opened> {
+    const read = readCode(code);
+    if (read === null) return { kind: "bad-code" };
+    if (this.#owner.is(read)) {
+      return walk === null ? { kind: "walk-needed" } : { kind: "open", walk, invitation: null };
+    }
+    const invitation = await this.#invitations.open(read);
+    return invitation ? { kind: "open", walk: invitation.walk, invitation } : { kind: "bad-code" };
+  }
+
+  async #isProved({ key, challenge, host, signature }: JoinProof, walk: WalkId, device: string) {
+    const text = joinText({ challenge, walk, device, host });
+    return isSignedBy(key, text, signature) && (await this.#challenges.use(challenge, { walk, device }));
+  }
+
+  /** The key that a device is tied to in a walk; `null` for none. */
+  keyOf(walk: WalkId, device: string): string | null {
+    return this.#names.get(walk, device)?.key ?? null;
+  }
+
+  /** Notes that a device has written here itself, so that nobody else brings entries of it from then on. */
+  async heard({ walk, device }: Member): Promise<void> {
+    const { epoch } = this.#engine;
+    const name = this.#names.get(walk, device);
+    if (name?.epoch !== epoch) await this.#names.put({ walk, device, key: name?.key ?? null, epoch });
+  }
+
+  /**
+   * Whether a device was admitted by this hub, so that no other hub may bring entries of it. False for one that was not
+   * heard since the log was brought back from a copy: another hub may have what is lost here.
+   */
+  isOwn(walk: WalkId, device: string): boolean {
+    return this.#names.get(walk, device)?.epoch === this.#engine.epoch;
   }
 
   invite(walk: WalkId, role: Role, minutes: number): Promise<MadeInvitation> {
@@ -192,5 +278,6 @@ export class Admission {
   close(): void {
     this.#owner.close();
     this.#members.close();
+    this.#names.close();
   }
 }

@@ -16,6 +16,21 @@ export const MEMBERS = "member.";
 /** Where invitations are kept. */
 export const INVITATIONS = "invitation.";
 
+/** Where it is kept which source belongs to which key. */
+export const DEVICE_NAMES = "device.";
+/** Where it is kept that a challenge was used. */
+export const CHALLENGES = "challenge.";
+
+/** Where the name of a device is kept. */
+export function deviceNameKey(walk: WalkId, device: string): string {
+  return `${DEVICE_NAMES}${hashed(walk)}.${hashed(device)}`;
+}
+
+/** Where it is kept that the challenge with this nonce was used. */
+export function challengeKey(nonce: string): string {
+  return CHALLENGES + hashed(nonce);
+}
+
 /** Where a member is kept. */
 export function memberKey(walk: WalkId, device: string): string {
   return `${MEMBERS}${hashed(walk)}.${hashed(device)}`;

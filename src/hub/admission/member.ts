@@ -1,5 +1,4 @@
 import { z } from "zod";
-import type { Role } from "../../core/log/index.ts";
 import { deviceOf, ROLES } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 
@@ -49,6 +48,3 @@ export type Member = z.output<typeof memberSchema>;
 export type Caller =
   | { readonly kind: "owner" }
   | { readonly kind: "member"; readonly member: Member; readonly by: "bearer" | "cookie" };
-
-/** What a role can do to others: a code never takes over a device that can do more. */
-export const RANK: Readonly<Record<Role, number>> = { watcher: 0, marker: 1, relay: 2, lead: 2 };

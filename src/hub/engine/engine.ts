@@ -103,6 +103,8 @@ export interface Engine {
   readonly longestText: number;
   /** How much of a walk a device and the sources below it wrote, or with `null` all of it, in characters of JSON. */
   lengthOf(walk: WalkId, device: string | null): Promise<number>;
+  /** The other hub through which something of a device, or of a source below it, came to a walk; `null` when nothing did. */
+  cameThrough(walk: WalkId, device: string): Promise<string | null>;
   /** The numbers that a source of a walk has given to its entries, as written, in any order. */
   sequencesOf(walk: WalkId, source: string): Promise<readonly string[]>;
   /**

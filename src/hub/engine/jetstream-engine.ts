@@ -114,6 +114,7 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
       compare: (walk, offered) => ask(() => entries.compare(walk, offered)),
       longestText: Math.floor((connection.info?.max_payload ?? SMALLEST_PAYLOAD) / BYTES_A_LETTER) - HEADERS,
       lengthOf: (walk, device) => ask(() => entries.lengthOf(walk, device)),
+      cameThrough: (walk, device) => ask(() => entries.cameThrough(walk, device)),
       sequencesOf: (walk, source) => ask(() => entries.sequencesOf(walk, source)),
       read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
       head: (walk) => ask(() => entries.head(walk)),

@@ -22,6 +22,7 @@ export interface JetstreamEntries {
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   head(walk: WalkId): Promise<number>;
   lengthOf(walk: WalkId, device: string | null): Promise<number>;
+  cameThrough(walk: WalkId, device: string): Promise<string | null>;
   sequencesOf(walk: WalkId, source: string): Promise<readonly string[]>;
   checkAt(walk: WalkId, offset: number): Promise<string | null>;
   walks(): Promise<readonly StoredWalk[]>;
@@ -115,6 +116,10 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
     lengthOf: async (walk, device) => {
       await tail.caughtUp();
       return sources.lengthOf(walk, device);
+    },
+    cameThrough: async (walk, device) => {
+      await tail.caughtUp();
+      return sources.cameThrough(walk, device);
     },
     sequencesOf: async (walk, source) => {
       await tail.caughtUp();

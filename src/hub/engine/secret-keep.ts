@@ -9,7 +9,7 @@ import type { Keep } from "./engine.ts";
 import { EngineTroubleError } from "./engine.ts";
 
 /** What lets somebody in, or lets this hub in elsewhere, by the beginning of its key. */
-const SECRETS = ["admission.owner", "admission.signing", "cursor.key", "upstream.ticket "];
+const SECRETS = ["admission.owner", "admission.signing", "cursor.key", "upstream.ticket ", "hub.key"];
 
 const secretsSchema = z.object({ about: z.string(), secrets: z.record(z.string(), z.string()) });
 

@@ -133,6 +133,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     compare: (walk, offered) => ask(() => offered.map((entry) => entries.compare(walk, entry))),
     longestText: LONGEST_TEXT,
     lengthOf: (walk, device) => ask(() => entries.lengthOf(walk, device)),
+    cameThrough: (walk, device) => ask(() => entries.cameThrough(walk, device)),
     sequencesOf: (walk, source) => ask(() => entries.sequencesOf(walk, source)),
     read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
     head: (walk) => ask(() => entries.head(walk)),

@@ -19,6 +19,7 @@ export interface SqliteEntries {
   read(walk: WalkId, after: number, limit: number): readonly StoredEntry[];
   head(walk: WalkId): number;
   lengthOf(walk: WalkId, device: string | null): number;
+  cameThrough(walk: WalkId, device: string): string | null;
   sequencesOf(walk: WalkId, source: string): readonly string[];
   checkAt(walk: WalkId, offset: number): string | null;
   walks(): readonly StoredWalk[];
@@ -64,6 +65,9 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
   const lengthBelow = database.prepare<[string, string, string, string], number>(`
     SELECT coalesce(sum(length), 0) FROM sources WHERE walk = (SELECT number FROM walks WHERE walk = ?)
       AND (source = ? OR (source > ? AND source < ?))`);
+  const cameThrough = database.prepare<[string, string, string, string], string>(`
+    SELECT via FROM entries WHERE walk = (SELECT number FROM walks WHERE walk = ?)
+      AND (source = ? OR (source > ? AND source < ?)) AND via IS NOT NULL LIMIT 1`);
   const sequences = database.prepare<[string, string], string>(`
     SELECT sequence FROM entries WHERE walk = (SELECT number FROM walks WHERE walk = ?) AND source = ?`);
   const checkAt = database
@@ -130,6 +134,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
         ? lengthOf.pluck().get(walk)
         : // What is below a device begins with it and "/", behind which "0" comes next.
           lengthBelow.pluck().get(walk, device, `${device}/`, `${device}0`)) ?? 0,
+    cameThrough: (walk, device) => cameThrough.pluck().get(walk, device, `${device}/`, `${device}0`) ?? null,
     sequencesOf: (walk, source) => sequences.pluck().all(walk, source),
     head: (walk) => walkOf.get(walk)?.head ?? 0,
     checkAt: (walk, offset) => {

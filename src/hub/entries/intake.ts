@@ -1,8 +1,8 @@
 import type { PushResult, RefusalReason, SequenceGap } from "../../core/link/index.ts";
 import type { Entry } from "../../core/log/index.ts";
-import type { WalkId } from "../../core/units/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
 import { inWords, message } from "../../words/index.ts";
-import type { AppendOptions, AppendOutcome, Engine } from "../engine/index.ts";
+import type { AppendOptions, AppendOutcome, Engine, RefusedEntry } from "../engine/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import { roomFor } from "./entry-limits.ts";
@@ -16,6 +16,14 @@ export interface IntakeListener {
   timed<T>(append: () => Promise<T>): Promise<T>;
 }
 
+/** What taking entries in needs. */
+export interface IntakeParts {
+  readonly engine: Engine;
+  readonly surroundings: Surroundings;
+  readonly listener: IntakeListener;
+  readonly isOwn: JudgedBy["isOwn"];
+}
+
 /** What became of a batch: a result for each value offered, in its order. */
 export interface TakenBatch {
   readonly results: readonly PushResult[];
@@ -27,12 +35,14 @@ export class Intake {
   readonly #engine: Engine;
   readonly #surroundings: Surroundings;
   readonly #listener: IntakeListener;
+  readonly #isOwn: JudgedBy["isOwn"];
   readonly #gaps: GapBook;
 
-  constructor(engine: Engine, surroundings: Surroundings, listener: IntakeListener) {
+  constructor({ engine, surroundings, listener, isOwn }: IntakeParts) {
     this.#engine = engine;
     this.#surroundings = surroundings;
     this.#listener = listener;
+    this.#isOwn = isOwn;
     this.#gaps = new GapBook(engine);
   }
 
@@ -44,7 +54,7 @@ export class Intake {
     options: AppendOptions = {},
   ): Promise<TakenBatch> {
     const now = this.#surroundings.now();
-    const by = { walk, offerer, now, longest: this.#engine.longestText };
+    const by = { walk, offerer, now, longest: this.#engine.longestText, isOwn: this.#isOwn };
     const judged = await this.#withinRoom(
       offered.map((value) => judgeEntry(value, by)),
       by,
@@ -57,15 +67,15 @@ export class Intake {
       if (!entry || !outcome) {
         if (!refusal) throw new EngineTroubleError(message("engine/silent-on-entry"));
         results.push({ ...refusal, words: inWords(refusal.words), outcome: "refused" });
+        // What another hub says of a device of this one may be forged, or all that is left of it: somebody has to look.
+        if (entry && refusal.reason === "other-source") {
+          await this.#engine.keepRefused(walk, refusedFrom(entry, "other-source", now));
+        }
         continue;
       }
       const { source, id } = entry.wire;
       if (outcome.kind === "conflict") {
-        await this.#engine.keepRefused(walk, {
-          text: JSON.stringify(entry.wire),
-          reason: "conflict",
-          received: now,
-        });
+        await this.#engine.keepRefused(walk, refusedFrom(entry, "conflict", now));
         const words = inWords(message("judge/conflict"));
         results.push({ source, id, outcome: "refused", reason: "conflict", words });
       } else {
@@ -141,4 +151,8 @@ export class Intake {
   close(): void {
     this.#gaps.close();
   }
+}
+
+function refusedFrom(entry: Entry, reason: RefusalReason, received: Instant): RefusedEntry {
+  return { text: JSON.stringify(entry.wire), reason, received };
 }

@@ -1,6 +1,13 @@
 import type { RefusalReason } from "../../core/link/index.ts";
 import type { Entry, Role } from "../../core/log/index.ts";
-import { isFromNewerVersion, isTooFarAhead, readEntry, roleRefusal, wallOf } from "../../core/log/index.ts";
+import {
+  deviceOf,
+  isFromNewerVersion,
+  isTooFarAhead,
+  readEntry,
+  roleRefusal,
+  wallOf,
+} from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
@@ -42,10 +49,13 @@ export interface JudgedBy {
   readonly now: Instant;
   /** The longest entry that the store takes, in characters. */
   readonly longest: number;
+  /** Whether a device was admitted by this hub, so that no other hub brings entries of it. */
+  readonly isOwn: (walk: WalkId, device: string) => boolean;
 }
 
 /** Judges a value offered as an entry of a walk. */
-export function judgeEntry(value: unknown, { walk, offerer, now, longest }: JudgedBy): Judgement {
+export function judgeEntry(value: unknown, by: JudgedBy): Judgement {
+  const { walk, offerer, now, longest } = by;
   const refused = (reason: RefusalReason, words: Message, known: Entry | null = null): Judgement => ({
     entry: known,
     refusal: { source: textOf(value, "source"), id: textOf(value, "id"), reason, words },
@@ -62,6 +72,10 @@ export function judgeEntry(value: unknown, { walk, offerer, now, longest }: Judg
   }
   const mayNot = offerer && roleRefusal(entry, offerer.role, offerer.device);
   if (mayNot) return refused(mayNot.reason, message("judge/not-by-role", { why: mayNot.words }));
+  const device = deviceOf(source);
+  if (offerer?.role === "relay" && device !== offerer.device && by.isOwn(walk, device)) {
+    return refused("other-source", message("judge/own-device"), entry);
+  }
   const length = JSON.stringify(entry.wire).length;
   const most = Math.min(longest, longestOf(entry));
   if (length > most) return refused("limit", message("judge/too-long", { length, most }), entry);

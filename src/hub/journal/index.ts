@@ -1,2 +1,2 @@
-export type { Journal } from "./journal.ts";
+export type { Journal, JournalEvent } from "./journal.ts";
 export { JournalTroubleError, NO_JOURNAL, openJournal } from "./journal.ts";

@@ -14,6 +14,14 @@ export type JournalEvent =
       readonly address: string;
     }
   | { readonly event: "wrong-code" | "too-many" | "other-name"; readonly address: string }
+  | {
+      /** A name that belongs to another key or device was asked for. */
+      readonly event: "name-refused";
+      readonly walk: string;
+      readonly device: string;
+      readonly why: string;
+      readonly address: string;
+    }
   | { readonly event: "token-ended"; readonly walk: string; readonly device: string }
   | {
       readonly event: "refused";

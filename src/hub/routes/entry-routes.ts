@@ -39,6 +39,8 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: Leng
     }
     const offered = batchOf(request);
     const relay = member?.role === "relay" ? { via: member.device } : {};
+    // Before the entries are kept: from then on no other hub brings any of this device.
+    if (member && member.role !== "watcher") await parts.admission.heard(member);
     const { results, gaps } = await intake.take(walk, offered, member, relay);
     const reasons: Record<string, number> = {};
     for (const one of results) {

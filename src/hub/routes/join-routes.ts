@@ -4,19 +4,29 @@ import type { Hello, Joined } from "../../core/link/index.ts";
 import { ROLES } from "../../core/log/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import { message } from "../../words/index.ts";
-import { deviceSchema, nameSchema, walkSchema } from "../admission/index.ts";
+import { deviceSchema, keySchema, nameSchema, walkSchema } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { asksFromElsewhere } from "./foreign-page.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { bodyOf } from "./request-body.ts";
+import { isThisHub } from "./served-names.ts";
 import type { Tries } from "./tries.ts";
 import { isSecure, knownCaller, memberFor, tokenCookie } from "./who-asks.ts";
 
-const joinSchema = z.object({
+const openingSchema = z.object({
   code: z.string().min(1).max(100),
   device: deviceSchema,
-  name: nameSchema.optional(),
   walk: walkSchema.optional(),
+});
+const proofSchema = z.object({
+  key: keySchema,
+  challenge: z.string().max(200),
+  host: z.string().min(1).max(300),
+  signature: z.string().max(100),
+});
+const joinSchema = openingSchema.extend({
+  name: nameSchema.optional(),
+  proof: proofSchema.optional(),
   role: z.enum(ROLES).default("lead"),
   use: z.enum(["bearer", "cookie"]).default("bearer"),
 });
@@ -24,30 +34,59 @@ const joinSchema = z.object({
 const PROBLEMS = {
   "bad-code": [403, message("answer/bad-code")],
   "walk-needed": [400, message("answer/walk-needed")],
+  "bad-proof": [403, message("answer/bad-proof")],
+  "other-key": [403, message("answer/other-key")],
+  "key-needed": [403, message("answer/key-needed")],
   "device-taken": [403, message("answer/device-taken")],
+  "device-left": [403, message("answer/device-left")],
+  "device-elsewhere": [403, message("answer/device-elsewhere")],
 } as const;
 
 /** Where a cookie goes along: to what is asked of one walk. */
 const cookiePath = (walk: string) => `/api/walks/${encodeURIComponent(walk)}`;
 
 /** Coming into a walk, being in it, and leaving it. */
-export function joinRoutes(app: FastifyInstance, parts: HubParts, tries: Tries): void {
+export function joinRoutes(
+  app: FastifyInstance,
+  parts: HubParts,
+  { tries, names }: { readonly tries: Tries; readonly names: ReadonlySet<string> | null },
+): void {
   const { admission, surroundings } = parts;
 
-  app.post("/api/join", async (request, reply) => {
+  const refuse = async (request: FastifyRequest, kind: keyof typeof PROBLEMS): Promise<never> => {
+    if (kind === "bad-code") await tries.failed(request);
+    const [status, said] = PROBLEMS[kind];
+    throw new AnswerError(status, kind, said);
+  };
+  const mayTry = async (request: FastifyRequest): Promise<void> => {
     if (await tries.areOver(request)) throw tries.tooMany();
     if (asksFromElsewhere(request)) {
       throw new AnswerError(403, "cross-site", message("answer/cross-site"));
     }
-    const { use, name = null, walk = null, ...asked } = bodyOf(request.body, joinSchema);
+  };
+
+  app.post("/api/join/challenge", async (request) => {
+    await mayTry(request);
+    const { walk = null, ...asked } = bodyOf(request.body, openingSchema);
+    const outcome = await admission.challenge({ ...asked, walk });
+    if (outcome.kind !== "challenge") return refuse(request, outcome.kind);
+    return { challenge: outcome.challenge, walk: outcome.walk };
+  });
+
+  app.post("/api/join", async (request, reply) => {
+    await mayTry(request);
+    const { use, name = null, walk = null, proof = null, ...asked } = bodyOf(request.body, joinSchema);
     const caller = knownCaller(request);
-    const outcome = await admission.join({ ...asked, name, walk, caller });
+    if (proof && !isThisHub(proof.host, request.headers.host, names)) return refuse(request, "bad-proof");
+    const outcome = await admission.join({ ...asked, name, walk, proof, caller });
     if (outcome.kind !== "joined") {
-      if (outcome.kind === "bad-code") await tries.failed(request);
-      const [status, said] = PROBLEMS[outcome.kind];
-      throw new AnswerError(status, outcome.kind, said);
+      if ("walk" in outcome) {
+        const refused = { walk: outcome.walk, device: asked.device, why: outcome.kind, address: request.ip };
+        parts.journal.note({ event: "name-refused", ...refused });
+      }
+      return refuse(request, outcome.kind);
     }
-    const { member, token } = outcome;
+    const { member, token, key } = outcome;
     const { walk: joinedWalk, device, role } = member;
     parts.journal.note({ event: "joined", walk: joinedWalk, device, role, address: request.ip });
     if (use === "cookie") setCookie(request, reply, member, token);
@@ -57,6 +96,7 @@ export function joinRoutes(app: FastifyInstance, parts: HubParts, tries: Tries):
       device: member.device,
       hub: parts.id,
       hubName: parts.name,
+      key,
       ...(use === "bearer" ? { token } : {}),
     };
     return reply.code(201).send(joined);

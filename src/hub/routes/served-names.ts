@@ -14,9 +14,30 @@ const HOST_PATTERN = /^(\[[0-9a-f:.]+\]|[^:[\]]*)(:\d{1,5})?$/;
  * its own, or one of the names, with the endings of private networks.
  */
 export function isServedUnder(host: string | undefined, names: ReadonlySet<string>): boolean {
+  const name = nameIn(host);
+  return isIP(name) !== 0 || isOneOf(name, names);
+}
+
+/**
+ * Whether what a device signed for is this hub: the `Host` that it asks by or, where a proxy in front changes that, one
+ * of the hub's names.
+ */
+export function isThisHub(
+  signed: string,
+  host: string | undefined,
+  names: ReadonlySet<string> | null,
+): boolean {
+  if (signed.toLowerCase() === host?.toLowerCase()) return true;
+  return names !== null && isOneOf(nameIn(signed), names);
+}
+
+/** The name or address in `name:port`, in lower case; empty when there is none. */
+function nameIn(host: string | undefined): string {
   const [, written = ""] = HOST_PATTERN.exec(host?.toLowerCase() ?? "") ?? [];
-  const name = written.replace(/^\[|\]$/g, "").replace(/\.$/, "");
-  if (isIP(name) !== 0) return true;
+  return written.replace(/^\[|\]$/g, "").replace(/\.$/, "");
+}
+
+function isOneOf(name: string, names: ReadonlySet<string>): boolean {
   return PRIVATE_ENDINGS.some(
     (ending) => name.endsWith(ending) && names.has(name.slice(0, name.length - ending.length)),
   );

@@ -107,7 +107,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   tries = await limitRates(app, limits, parts.journal);
 
   healthRoutes(app, parts);
-  joinRoutes(app, parts, tries);
+  joinRoutes(app, parts, { tries, names: options.names });
   walkRoutes(app, parts, options.address);
   entryRoutes(app, parts, new LengthRate(limits.perToken * BYTES_A_REQUEST));
   const { authority, app: folder } = options;

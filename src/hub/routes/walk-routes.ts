@@ -61,6 +61,9 @@ export function walkRoutes(
   app.post("/api/walks/:walk/invitations", async (request, reply) => {
     const { walk } = walkToLead(request);
     const { role, minutes } = bodyOf(request.body, inviteSchema);
+    if (role === "relay" && callerOf(request).kind !== "owner") {
+      throw new AnswerError(403, "role", message("answer/relay-by-owner"));
+    }
     const made = await admission.invite(walk, role, minutes);
     const code = made.code.toUpperCase();
     return reply.code(201).send({

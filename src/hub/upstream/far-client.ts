@@ -1,4 +1,4 @@
-import type { AskHub, Cursor, FarSide, HubManner, Joined } from "../../core/link/index.ts";
+import type { AskHub, Cursor, FarSide, HubManner, Joined, Prover } from "../../core/link/index.ts";
 import { HubClient, hubFarSide, pushInParts } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { message } from "../../words/index.ts";
@@ -19,6 +19,7 @@ export interface FarClient {
 export interface RelayName {
   readonly device: string;
   readonly name: string;
+  readonly prover: Prover;
 }
 
 /** Statuses that say that what was sent is wrong, and will be wrong again. */
@@ -41,12 +42,15 @@ const CONSOLE_MANNER: HubManner = {
 /** Another hub, asked over the network in the role of a relay. */
 export function farClient(ask: AskHub): FarClient {
   const hub = new HubClient({ ask, manner: CONSOLE_MANNER });
+  // A hub of an earlier version has nothing at the address of challenges.
+  const isRefusal: HubManner["isRefusal"] = (status) => status === 404 || UNACCEPTABLE.has(status);
+  const joining = new HubClient({ ask, manner: { ...CONSOLE_MANNER, isRefusal } });
   return {
     walks: async (credential, signal) => (await hub.walks({ credential, signal })).map(({ walk }) => walk),
-    join: (code, walk, who, signal) =>
-      hub.join(
+    join: (code, walk, { prover, ...who }, signal) =>
+      joining.join(
         { code, ...who, role: "relay", use: "bearer", ...(walk === null ? {} : { walk }) },
-        { signal },
+        { prover, signal },
       ),
     side: (walk, credential) => pushInParts(hubFarSide(hub, walk, { credential })),
     seen: (walk, credential, cursor, signal) => hub.present(walk, cursor, { credential, signal }),

@@ -1,12 +1,13 @@
 import { min } from "d3-array";
-import type { Cursor, NearSide, Settled } from "../../core/link/index.ts";
+import type { Cursor, NearSide, RefusalReason, Settled } from "../../core/link/index.ts";
 import { readCursor, writeCursor } from "../../core/link/index.ts";
 import type { Entry } from "../../core/log/index.ts";
-import { FARTHEST_AHEAD, keyOf, readEntry, wallOf } from "../../core/log/index.ts";
+import { deviceOf, FARTHEST_AHEAD, keyOf, readEntry, wallOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
 import { inWords, message } from "../../words/index.ts";
 import type { Engine } from "../engine/index.ts";
+import type { Journal } from "../journal/index.ts";
 import { type EarlyEntry, Outgoing, type OutgoingEntry } from "./outgoing.ts";
 
 /** What this side of a walk's link is made of. */
@@ -15,6 +16,9 @@ export interface NearWalkParts {
   readonly walk: WalkId;
   /** Name of the other hub, as what comes from it is marked. */
   readonly far: string;
+  /** Whether a device was admitted by this hub, so that the other one brings no entries of it. */
+  readonly isOwn: (walk: WalkId, device: string) => boolean;
+  readonly journal: Journal;
   /** The clock of this hub. */
   readonly now: () => Instant;
   /** Calls back after so many ms; returns a function that cancels the call. */
@@ -119,8 +123,11 @@ export class NearWalk implements NearSide {
   }
 
   async takeIn(entries: readonly Entry[], cursor: Cursor): Promise<void> {
-    const { engine, walk, far, now } = this.#parts;
-    const mine = entries.filter((entry) => entry.walk === walk);
+    const { engine, walk, far, isOwn } = this.#parts;
+    const here = entries.filter((entry) => entry.walk === walk);
+    const isOfOwn = ({ wire }: Entry) => isOwn(walk, deviceOf(wire.source));
+    await this.#compareOwn(here.filter(isOfOwn));
+    const mine = here.filter((entry) => !isOfOwn(entry));
     const outcomes = await engine.append(walk, mine, {
       via: far,
       alsoKeep: new Map([[this.#cursorKey, `${this.#epoch} ${writeCursor(cursor)}`]]),
@@ -130,13 +137,30 @@ export class NearWalk implements NearSide {
       // Also report an entry known under another stamp, since the two hubs then order their entries differently.
       const isHeldOtherwise = outcome.kind === "conflict" || (outcome.kind === "known" && outcome.hlc);
       if (!isHeldOtherwise || !entry) continue;
-      await engine.keepRefused(walk, {
-        text: JSON.stringify(entry.wire),
-        reason: "conflict",
-        received: now(),
-      });
+      await this.#setAside(entry, "conflict");
     }
     if (await this.#outgoing.meets(cursor.epoch)) this.#watchers.tell();
+  }
+
+  /** Entries of devices of this hub are taken from them alone: what is not here was forged over there, and is kept aside. */
+  async #compareOwn(entries: readonly Entry[]): Promise<void> {
+    const { engine, walk, far, journal } = this.#parts;
+    const comparisons = entries.length > 0 ? await engine.compare(walk, entries) : [];
+    let forged = 0;
+    for (const [index, entry] of entries.entries()) {
+      const comparison = comparisons[index] ?? null;
+      if (comparison === null) {
+        forged += 1;
+        await this.#setAside(entry, "other-source");
+      } else if (comparison.kind === "conflict" || comparison.hlc) await this.#setAside(entry, "conflict");
+    }
+    if (forged > 0)
+      journal.note({ event: "refused", walk, device: far, reasons: { "other-source": forged } });
+  }
+
+  async #setAside(entry: Entry, reason: RefusalReason): Promise<void> {
+    const { engine, walk, now } = this.#parts;
+    await engine.keepRefused(walk, { text: JSON.stringify(entry.wire), reason, received: now() });
   }
 
   watch(onChange: () => void): () => void {

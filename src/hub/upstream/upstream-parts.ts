@@ -1,12 +1,17 @@
 import type { LinkTime } from "../../core/link/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import type { Engine } from "../engine/index.ts";
+import type { Journal } from "../journal/index.ts";
 import type { FarClient } from "./far-client.ts";
 
 /** What links this hub with another one. */
 export interface UpstreamParts {
   readonly engine: Engine;
   readonly board: BeyondBoard;
+  /** Whether a device was admitted by this hub. */
+  readonly isOwn: (walk: WalkId, device: string) => boolean;
+  readonly journal: Journal;
   /** Name of this hub as a device, and what people call it. */
   readonly id: string;
   readonly name: string;

@@ -2,6 +2,7 @@ import type { FarHub, Follower, HubWalk, Invitation } from "../../core/link/inde
 import type { ClockOffset, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message, Said } from "../../words/index.ts";
+import type { KeyLack } from "../store/index.ts";
 
 /** Something about a link that its reader is told until they put it away. */
 export interface LinkNotice {
@@ -19,6 +20,8 @@ export interface LinkStatus {
   readonly hubName: string | null;
   /** This device's source, as followers know it. */
   readonly device: string;
+  /** Whether the hub tied this device's source to its key, or why it could not; `null` when alone, and for a link of an earlier version. */
+  readonly key: "tied" | KeyLack | null;
   /** How many entries the hub has not confirmed. */
   readonly unsent: number;
   /** How many entries of other devices the hub is not known to have: they came from a file, and this device may not send them. */

@@ -12,6 +12,7 @@ export function aloneStatus(device: string): LinkStatus {
     role: null,
     hubName: null,
     device,
+    key: null,
     unsent: 0,
     onlyHere: 0,
     heardAt: null,
@@ -41,8 +42,9 @@ function keptStatus(row: LinkRow) {
     at: notice.at,
     words: noticeMessage(notice),
   }));
-  const { role, hubName, device, clock, onlyHere = [] } = row;
-  return { role, hubName, device, clock, notices, onlyHere: onlyHere.length };
+  const { role, hubName, device, clock, deviceKey = null, keyLack = null, onlyHere = [] } = row;
+  const key: LinkStatus["key"] = deviceKey === null ? keyLack : "tied";
+  return { role, hubName, device, key, clock, notices, onlyHere: onlyHere.length };
 }
 
 function wordsOf({ kind, words, trouble, unreadable }: LinkState): Said | null {

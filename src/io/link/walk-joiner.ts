@@ -1,8 +1,8 @@
-import type { HubClient, Joined, LinkTime, Settled } from "../../core/link/index.ts";
+import type { HubClient, Joined, LinkTime, Prover, Settled } from "../../core/link/index.ts";
 import { HubRefusedError, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { message, saidBy } from "../../words/index.ts";
-import type { DeviceStore } from "../store/index.ts";
+import type { DeviceStore, KeyLack } from "../store/index.ts";
 import type { Joining, JoinOutcome, Sharing } from "./link-keeper.ts";
 import { handOver } from "./sharing.ts";
 
@@ -18,6 +18,8 @@ export interface WalkJoinerParts {
   readonly onJoined: (walk: WalkId) => Promise<void>;
 }
 
+/** The hub's words for a code that is not good for this. */
+const OF_THE_CODE: ReadonlySet<string | null> = new Set(["bad-code", "bad-token"]);
 const NOT_THE_OWNERS = message("link/not-the-owners-code");
 
 /** Joins walks on a hub, and brings walks of this device there. */
@@ -34,9 +36,9 @@ export class WalkJoiner {
     const code = bare(entered);
     const ofWalk = walk === undefined ? {} : { walk };
     const request = { code, device: store.device, name, ...ofWalk, use: "cookie" } as const;
-    return this.#joined(name, async () => {
+    return this.#joined(name, async (prover) => {
       try {
-        return await hub.join(request);
+        return await hub.join(request, { prover });
       } catch (error) {
         if (!(error instanceof HubRefusedError) || error.reason !== "walk-needed") throw error;
         return { kind: "which", walks: await hub.walks({ credential: code }) };
@@ -50,12 +52,12 @@ export class WalkJoiner {
     const { walk, name } = sharing;
     const code = bare(sharing.ownerCode);
     let refused: readonly Settled[] = [];
-    const ask = async () => {
+    const ask = async (prover: Prover | null) => {
       try {
         refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now, wait: time.wait });
-        return await hub.join({ code, device: store.device, name, walk, use: "cookie" });
+        return await hub.join({ code, device: store.device, name, walk, use: "cookie" }, { prover });
       } catch (cause) {
-        if (!(cause instanceof TurnedAwayError)) throw cause;
+        if (!(cause instanceof TurnedAwayError && OF_THE_CODE.has(cause.reason))) throw cause;
         throw new TurnedAwayError(NOT_THE_OWNERS, { cause });
       }
     };
@@ -66,13 +68,15 @@ export class WalkJoiner {
 
   async #joined(
     name: string,
-    ask: () => Promise<Joined | Extract<JoinOutcome, { kind: "which" }>>,
+    ask: (prover: Prover | null) => Promise<Joined | Extract<JoinOutcome, { kind: "which" }>>,
     afterwards = async (): Promise<void> => {},
   ): Promise<JoinOutcome> {
+    const { store, origin } = this.#parts;
     try {
-      const joined = await ask();
+      const { key, lack } = await store.key();
+      const joined = await ask(key && { key, host: new URL(origin).host });
       if ("kind" in joined) return joined;
-      await this.#keep(joined, name);
+      await this.#keep(joined, name, lack);
       await afterwards();
       return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };
     } catch (error) {
@@ -83,11 +87,13 @@ export class WalkJoiner {
     }
   }
 
-  async #keep({ walk: joined, role, hub, hubName, device }: Joined, name: string): Promise<void> {
+  async #keep({ key: deviceKey, ...joined }: Joined, name: string, keyLack: KeyLack | null): Promise<void> {
     const { store, origin, now, onJoined } = this.#parts;
-    const walk = joined as WalkId;
+    const { role, hub, hubName, device } = joined;
+    const walk = joined.walk as WalkId;
     const joinedAt = now();
-    await store.log.links.join({ walk, origin, hub, hubName, role, name, device, joinedAt });
+    const as = { hub, hubName, role, name, device, deviceKey, keyLack };
+    await store.log.links.join({ walk, origin, joinedAt, ...as });
     await onJoined(walk);
   }
 }

@@ -3,6 +3,7 @@ import { Dexie } from "dexie";
 import type { WireEntry } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { AsideEntry } from "./link-row.ts";
+import type { KeptKey } from "./signing-key.ts";
 import type { StoredLinkRow, StoredWalkSummary } from "./stored-rows.ts";
 
 /** A row of the table of entries: what was written, and its place in the order of arrival. */
@@ -22,11 +23,10 @@ export interface ProcedureRow {
   readonly importedAt: Instant;
 }
 
-/** What the device knows about itself. */
-export interface DeviceRow {
-  readonly key: "source";
-  readonly value: string;
-}
+/** What the device knows about itself: its source, and the key that it proves it by. */
+export type DeviceRow =
+  | { readonly key: "source"; readonly value: string }
+  | { readonly key: "signing-key"; readonly value: KeptKey };
 
 /** A row of the table of entries that were set aside, numbered in the order in which that was done. */
 export type AsideRow = AsideEntry & { readonly number: number };

@@ -11,6 +11,7 @@ export { nearSideOf } from "./near-side.ts";
 export type { DeviceStore } from "./open-store.ts";
 export { openStore } from "./open-store.ts";
 export type { AddedProcedure, KeptProcedure, ProcedureShelf } from "./procedure-shelf.ts";
+export type { HeldKey, KeyLack } from "./signing-key.ts";
 export type { StoreStatus } from "./store-status.ts";
 export type { StoreTrouble } from "./store-trouble.ts";
 export { troubleMessage } from "./store-trouble.ts";

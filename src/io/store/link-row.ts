@@ -1,6 +1,7 @@
 import type { Cursor, RefusalReason } from "../../core/link/index.ts";
 import type { ClockOffset, Role, WireEntry } from "../../core/log/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
+import type { KeyLack } from "./signing-key.ts";
 
 /** Something about a link that its user should know, until the user puts it away. */
 export interface KeptNotice {
@@ -30,6 +31,10 @@ export interface LinkRow {
   /** The device as the hub knows it: entries of its sources are sent. */
   readonly device: string;
   readonly joinedAt: Instant;
+  /** The key that the hub tied the device to, in base64url; `null` for none, missing for a link of an earlier version. */
+  readonly deviceKey?: string | null;
+  /** Why this device had no key to prove on joining; `null` when it had one. */
+  readonly keyLack?: KeyLack | null;
   /** How far the hub's log was read. */
   readonly cursor: Cursor | null;
   /** The offset in this store up to which everything that is to be sent is settled. */
@@ -47,7 +52,7 @@ export interface LinkRow {
 /** What is known of a link on joining. */
 export type NewLink = Pick<
   LinkRow,
-  "walk" | "origin" | "hub" | "hubName" | "role" | "name" | "device" | "joinedAt"
+  "walk" | "origin" | "hub" | "hubName" | "role" | "name" | "device" | "joinedAt" | "deviceKey" | "keyLack"
 >;
 
 /** An entry that no longer counts, kept with the reason. */

@@ -8,6 +8,7 @@ import { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
 import { FallbackEntryStore } from "./fallback-entry-store.ts";
 import { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
 import type { ProcedureShelf } from "./procedure-shelf.ts";
+import type { HeldKey, KeyPlace } from "./signing-key.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleOnOpening } from "./store-trouble.ts";
 
@@ -21,6 +22,8 @@ export interface OpenStoreParts {
   readonly name?: string;
   /** The global one unless given. */
   readonly indexedDb?: IndexedDbParts;
+  /** What makes keys and signs, the platform's unless given; `null` for none, as outside of secure contexts. */
+  readonly subtle?: SubtleCrypto | null;
   /** For how long the browser may take to open the database, in ms; 5 s unless given. */
   readonly patience?: number;
 }
@@ -31,6 +34,8 @@ export interface DeviceStore {
   readonly shelf: ProcedureShelf;
   /** The `source` of this device's entries, `/devices/…`. */
   readonly device: string;
+  /** The key that this device proves its source by, made when it is first asked for; never rejects. */
+  key(): Promise<HeldKey>;
   /** Closes the database; for tests, and before the app is left. */
   close(): void;
 }
@@ -61,6 +66,7 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
       }),
       shelf: new MemoryProcedureShelf(now),
       device: fresh,
+      key: keyIn(null, parts),
       close: () => {},
     };
   }
@@ -70,7 +76,41 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
     log: new FallbackEntryStore({ durable, memorySource: memorySource(device), now }),
     shelf: new DexieProcedureShelf(database, now),
     device,
+    key: keyIn(database, parts),
     close: () => database.close(),
+  };
+}
+
+/** Gives the key of the database, or with `null` of this page. What makes and uses keys is loaded on joining only. */
+function keyIn(database: TetherlineDatabase | null, { subtle = globalThis.crypto?.subtle }: OpenStoreParts) {
+  let place: KeyPlace | null = null;
+  return async (): Promise<HeldKey> => {
+    try {
+      const { heldKey, keyPlaceInMemory } = await import("./signing-key.ts");
+      place ??= database ? keyPlace(database) : keyPlaceInMemory();
+      return await heldKey(place, subtle ?? undefined);
+    } catch {
+      return { key: null, lack: "not-kept" };
+    }
+  };
+}
+
+function keyPlace(database: TetherlineDatabase): KeyPlace {
+  const { device } = database;
+  const get = async () => {
+    const kept = await device.get("signing-key");
+    return kept?.key === "signing-key" ? kept.value : null;
+  };
+  return {
+    get,
+    // Two tabs that ask at once get the same.
+    keep: (value) =>
+      database.transaction("rw", device, async () => {
+        const kept = await get();
+        if (kept) return kept;
+        await device.add({ key: "signing-key", value });
+        return value;
+      }),
   };
 }
 
@@ -100,7 +140,7 @@ async function deviceSource(database: TetherlineDatabase, fresh: string): Promis
   await database.open();
   return database.transaction("rw", database.device, async () => {
     const kept = await database.device.get("source");
-    if (kept) return kept.value;
+    if (kept?.key === "source") return kept.value;
     await database.device.add({ key: "source", value: fresh });
     return fresh;
   });

@@ -1,4 +1,4 @@
-import { render, screen, within } from "@testing-library/react";
+import { cleanup, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { NoticeStrip } from "../../../src/app/follow/notice-strip.tsx";
@@ -81,6 +81,23 @@ describe("[LINK] the link panel", () => {
   ])("says how the clock here stands: %d ms, within %d ms", (offset, error, words) => {
     drawPanel({ clock: { offset: offset as Duration, error: error as Duration } });
     expect(factOf("Clock here")).toMatch(words);
+  });
+
+  it("[SEL3] says whether this tablet has a key, and why not and what follows", () => {
+    drawPanel({ key: "tied" });
+    expect(screen.getByText(/no other device can take this tablet’s place/)).toBeVisible();
+    cleanup();
+    for (const [key, why] of [
+      ["insecure", /not opened over TLS: if this tablet leaves/],
+      ["unsupported", /this browser cannot make one/],
+      ["not-kept", /could not keep one/],
+    ] as const) {
+      drawPanel({ key });
+      expect(screen.getByText(why)).toBeVisible();
+      cleanup();
+    }
+    drawPanel({ key: null });
+    expect(screen.queryByText("Its key")).toBeNull();
   });
 
   it("tells of entries that are only on this tablet, and only then", () => {

@@ -25,6 +25,7 @@ export const linkOf = (more: Partial<LinkStatus> = {}): LinkStatus => ({
   role: "lead",
   hubName: "Vehicle hub",
   device: here,
+  key: "tied",
   unsent: 0,
   onlyHere: 0,
   heardAt: NOW,

@@ -76,6 +76,18 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
       expect(await engine.read(WALK, await engine.head(WALK), 10)).toEqual([]);
     });
 
+    test("it is known through which other hub something of a device or below it came", async () => {
+      const engine = await open();
+      const from = (source: string) => notes(1, 1, { source });
+      await engine.append(WALK, from("/devices/own"));
+      await engine.append(WALK, from("/devices/far/page"), { via: "/hubs/far" });
+      await engine.append(OTHER, notes(1, 1, { source: "/devices/own", walk: OTHER }), { via: "/hubs/far" });
+      const devices = ["/devices/own", "/devices/far", "/devices/far/page", "/devices/fa", "/devices/none"];
+      const through = await Promise.all(devices.map((device) => engine.cameThrough(WALK, device)));
+      expect(through).toEqual([null, "/hubs/far", "/hubs/far", null, null]);
+      expect(await engine.cameThrough(OTHER, "/devices/own")).toBe("/hubs/far");
+    });
+
     test("a page ends after a million characters, and is never empty while there is more", async () => {
       const engine = await open();
       const long = notes(1, 4, { text: "x".repeat(300_000) });

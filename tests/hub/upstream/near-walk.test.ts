@@ -7,11 +7,14 @@ import type { Settled } from "../../../src/core/link/index.ts";
 import type { Entry } from "../../../src/core/log/index.ts";
 import { type Instant, parseInstant } from "../../../src/core/units/index.ts";
 import { type Engine, openEngine } from "../../../src/hub/engine/index.ts";
+import { type JournalEvent, NO_JOURNAL } from "../../../src/hub/journal/index.ts";
 import { NearWalk } from "../../../src/hub/upstream/near-walk.ts";
 import { NOON, notes, WALK } from "../engine/written-notes.ts";
 import { HERE, THERE } from "./two-hubs.ts";
 
 const FAR = "/hubs/far";
+const OWN = "/devices/own";
+const noted: JournalEvent[] = [];
 const HOUR = 3_600_000;
 const numbers = (entries: readonly Entry[]) => entries.map(({ wire }) => Number(wire.sequence));
 
@@ -27,6 +30,8 @@ describe("[LINK] this side of a walk", () => {
       engine: { ...engine, ...over },
       walk: WALK,
       far: FAR,
+      isOwn: (_walk, device) => device === OWN,
+      journal: { ...NO_JOURNAL, note: (event) => noted.push(event) },
       now: () => now,
       later: (ms, work) => {
         const timer = { ms, work };
@@ -55,6 +60,25 @@ describe("[LINK] this side of a walk", () => {
   afterEach(async () => {
     await engine.close();
     rmSync(folder, { recursive: true, force: true });
+  });
+
+  test("[SEL4] what the other hub brings of a device of this one is kept aside and noted, unless it is here already", async () => {
+    const near = await open();
+    noted.length = 0;
+    await engine.append(WALK, notes(1, 1, { source: OWN }));
+    const forged = [
+      ...notes(2, 3, { source: `${OWN}/page` }),
+      ...notes(1, 1, { source: OWN, text: "forged" }),
+    ];
+    await near.takeIn([...notes(1, 1, { source: OWN }), ...forged, ...notes(1, 1, { source: THERE })], {
+      epoch: "far",
+      offset: 5,
+    });
+    expect((await engine.read(WALK, 0, 10)).map(({ source }) => source)).toEqual([OWN, THERE]);
+    const refused = await engine.refused(WALK, 10);
+    expect(refused.map(({ reason }) => reason)).toEqual(["other-source", "other-source", "conflict"]);
+    expect(noted).toEqual([{ event: "refused", walk: WALK, device: FAR, reasons: { "other-source": 2 } }]);
+    expect(await near.cursor()).toEqual({ epoch: "far", offset: 5 });
   });
 
   test("an answer to what was sent before the other hub lost its store settles nothing", async () => {

@@ -54,11 +54,13 @@ export class TwoHubs {
   /** Links them. Waits are a twentieth of what they are, unless another time is given. */
   link({ code = this.ground.ownerCode, far = this.far, time }: LinkOver = {}): void {
     const real = machineTime({ now: () => this.vehicle.now() });
-    const { engine, beyond, id } = this.vehicle.parts;
+    const { engine, admission, journal, beyond, id } = this.vehicle.parts;
     this.#links.push(
       startUpstream({
         engine,
         board: beyond,
+        isOwn: (walk, device) => admission.isOwn(walk, device),
+        journal,
         id,
         name: "vehicle",
         far,

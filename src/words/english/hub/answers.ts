@@ -24,6 +24,8 @@ export const hubAnswerWords = {
     "Its hlc is {$seconds :integer} s ahead of the hub's clock: set the device's clock and stamp it anew.",
   "judge/time-ahead":
     "Its time is {$days :integer} days ahead of the hub's clock: set the device's clock, or the hub's.",
+  "judge/own-device":
+    "It is of a device that this hub let in itself, which brings its own entries; this one is kept aside.",
   "judge/conflict": "Another entry with this source and id is here already; this one is kept aside.",
   "answer/no-token": "Join the walk first: this needs a token.",
   "answer/bad-token": "This token is not good (any more): join the walk again.",
@@ -34,8 +36,20 @@ export const hubAnswerWords = {
   "answer/lead-only": "Only a lead of the walk may do this.",
   "answer/bad-code": "This code is not good (any more): ask for another.",
   "answer/walk-needed": "The owner's code is of no walk: say which.",
+  "answer/relay-by-owner":
+    "Only the hub's owner lets another hub in: make the code for it with the owner's code.",
+  "answer/bad-proof":
+    "The key of this device was not proved: ask for another challenge at once, and sign it for this hub, walk and device.",
+  "answer/other-key":
+    "The name of this device belongs to another key in this walk, and only that key may have it: join under a new name.",
+  "answer/key-needed":
+    "The name of this device belongs to a key in this walk, which was not proved: join with that key, or under a new name.",
   "answer/device-taken":
-    "This device is in the walk in a role that may do more: ask for a code of that role, or have it withdrawn.",
+    "A device of this name is in the walk without a key, and keeps its name while it is in: join with its token or under a new name, or have a lead take it off.",
+  "answer/device-left":
+    "A device of this name wrote in this walk without a key and is out, so that nobody can tell whether this is the same: join with the owner's code of the hub, or under a new name.",
+  "answer/device-elsewhere":
+    "This name belongs to a device of another hub that this one is linked with: join there, or under a new name.",
   "answer/too-many": "Too many requests: wait a little.",
   "answer/too-many-tries": "Too many wrong codes: wait a minute.",
   "answer/not-json": "The body is not JSON in UTF-8.",

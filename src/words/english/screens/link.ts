@@ -45,6 +45,15 @@ export const linkWords = {
   "link/title": "Link",
   "link/hub": "Hub",
   "link/role-here": "This tablet",
+  "link/key-here": "Its key",
+  "link/key-tied":
+    "kept on this tablet, where nobody can copy it: no other device can take this tablet’s place in the walk",
+  "link/key-insecure":
+    "none, because this page was not opened over TLS: if this tablet leaves the walk, it needs the hub’s owner to come in again",
+  "link/key-unsupported":
+    "none, because this browser cannot make one: if this tablet leaves the walk, it needs the hub’s owner to come in again",
+  "link/key-not-kept":
+    "none, because this tablet could not keep one: if it leaves the walk, it needs the hub’s owner to come in again",
   "link/entries": "Entries",
   "link/last-word": "Last word",
   "link/clock-here": "Clock here",

@@ -1,0 +1,71 @@
+import { createPublicKey, verify } from "node:crypto";
+import { describe, expect, it } from "vitest";
+import { keySchema } from "../../../src/hub/admission/index.ts";
+import { openStore } from "../../../src/io/store/index.ts";
+import { heldKey, keyPlaceInMemory } from "../../../src/io/store/signing-key.ts";
+import { freshIndexedDb, standing } from "./stand-ins.ts";
+
+const { subtle } = globalThis.crypto;
+const opened = (parts: Partial<Parameters<typeof openStore>[0]> = {}) =>
+  openStore({ now: standing, indexedDb: freshIndexedDb(), ...parts });
+const without = (change: { readonly generateKey: () => Promise<never> }): SubtleCrypto =>
+  new Proxy(subtle, {
+    get: (target, name) => Reflect.get(change, name) ?? Reflect.get(target, name).bind(target),
+  });
+
+describe("[SEL3] the key of a device", () => {
+  it("is made when it is first asked for, kept for every page and visit, and signs what the hub can check", async () => {
+    const indexedDb = freshIndexedDb();
+    const [one, two] = [await opened({ indexedDb }), await opened({ indexedDb })];
+    const held = await Promise.all([one.key(), two.key(), one.key()]);
+    const keys = new Set(held.map(({ key }) => key?.publicKey));
+    expect(keys.size).toBe(1);
+    one.close();
+    two.close();
+    const again = await (await opened({ indexedDb })).key();
+    const publicKey = again.key?.publicKey ?? "";
+    expect([...keys]).toEqual([publicKey]);
+    expect(keySchema.safeParse(publicKey).success).toBe(true);
+    const signature = Buffer.from((await again.key?.sign("text ä")) ?? "", "base64url");
+    const key = createPublicKey({ key: { kty: "OKP", crv: "Ed25519", x: publicKey }, format: "jwk" });
+    expect(verify(null, Buffer.from("text ä"), key, signature)).toBe(true);
+  });
+
+  it("gives its secret to nobody", async () => {
+    const place = keyPlaceInMemory();
+    await heldKey(place, subtle);
+    const kept = await place.get();
+    if (!kept) throw new Error("no key was kept");
+    for (const format of ["pkcs8", "jwk"] as const) {
+      await expect(subtle.exportKey(format, kept.pair.privateKey)).rejects.toThrow();
+    }
+  });
+
+  it("is missing outside of secure contexts, and where the browser has no Ed25519", async () => {
+    expect(await (await opened({ subtle: null })).key()).toEqual({ key: null, lack: "insecure" });
+    const unsupported = without({
+      generateKey: () => Promise.reject(new DOMException("", "NotSupportedError")),
+    });
+    expect(await (await opened({ subtle: unsupported })).key()).toEqual({ key: null, lack: "unsupported" });
+  });
+
+  it("is not used when it could not be kept: a name that is tied to it would be lost at the next visit", async () => {
+    const store = await opened();
+    store.close();
+    expect(await store.key()).toEqual({ key: null, lack: "not-kept" });
+    const place = { ...keyPlaceInMemory(), keep: () => Promise.reject(new Error("full")) };
+    expect(await heldKey(place, subtle)).toEqual({ key: null, lack: "not-kept" });
+  });
+
+  it("lasts as long as the source where nothing can be kept", async () => {
+    const indexedDb = freshIndexedDb();
+    indexedDb.indexedDB.open = () => {
+      throw new DOMException("", "SecurityError");
+    };
+    const store = await opened({ indexedDb });
+    expect(store.log.status().kind).toBe("memory");
+    const [one, two] = [await store.key(), await store.key()];
+    expect(one.key?.publicKey).toBe(two.key?.publicKey);
+    expect(one.key).not.toBeNull();
+  });
+});

@@ -1,3 +1,4 @@
+import { isIP } from "node:net";
 import { InvalidArgumentError } from "commander";
 import type { Site } from "../core/light/index.ts";
 import { parseSite } from "../core/light/index.ts";
@@ -82,6 +83,17 @@ export function nameValue(text: string): string {
 export function namesValue(text: string, before: readonly string[]): string[] {
   if (!/^[A-Za-z0-9.-]{1,253}$/.test(text)) throw new InvalidArgumentError(words("cli/bad-host-name"));
   return [...before, text.toLowerCase()];
+}
+
+/** Addresses and networks (`10.0.0.0/8`), one for each time the option is given. */
+export function networksValue(text: string, before: readonly string[]): string[] {
+  const [address = "", length, ...rest] = text.split("/");
+  const bits = isIP(address) === 6 ? 128 : 32;
+  const isNetwork = length === undefined || (/^\d{1,3}$/.test(length) && Number(length) <= bits);
+  if (isIP(address) === 0 || !isNetwork || rest.length > 0) {
+    throw new InvalidArgumentError(words("cli/bad-network"));
+  }
+  return [...before, text];
 }
 
 /** How many times faster than real time a rehearsal is played. */

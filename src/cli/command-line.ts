@@ -14,6 +14,7 @@ import {
   instantValue,
   namesValue,
   nameValue,
+  networksValue,
   paceValue,
   portValue,
   rateValue,
@@ -277,6 +278,7 @@ function addHub(program: Command, { terminal, serveHub, hubStore }: Surroundings
     .option("--engine-file <file>", words("help/engine-file"))
     .option("--journal <file>", words("help/journal"))
     .option("--also-as <name>", words("help/also-as"), namesValue, [])
+    .option("--proxy <address>", words("help/proxy"), networksValue, [])
     .option("--rate <n>", words("help/rate"), rateValue, 30_000)
     .option("--app <folder>", words("help/app"))
     .action(async (flags: HubFlags) => {

@@ -24,6 +24,8 @@ export interface HubArguments {
   readonly journal: string | null;
   /** Further names under which the hub is served. */
   readonly alsoAs: readonly string[];
+  /** Addresses and networks of proxies in front of the hub. */
+  readonly proxies: readonly string[];
   /** The number of requests that one token may make in a minute. */
   readonly rate: number;
   /** The folder of the built app. */
@@ -50,6 +52,7 @@ export interface HubFlags {
   readonly upstreamCodeFile?: string;
   readonly engineFile?: string;
   readonly alsoAs?: readonly string[];
+  readonly proxy?: readonly string[];
   readonly journal?: string;
   readonly app?: string;
 }
@@ -86,6 +89,7 @@ export async function hubCommand(
           ? null
           : secretOf(flags.upstreamCode, flags.upstreamCodeFile, "TETHERLINE_UPSTREAM_CODE"),
       alsoAs: flags.alsoAs ?? [],
+      proxies: flags.proxy ?? [],
       journal: flags.journal ?? null,
       rate,
       app,

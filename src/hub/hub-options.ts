@@ -25,6 +25,8 @@ export interface HubOptions {
   readonly journal?: string | null;
   /** Further names under which the hub is served, such as that of a proxy in front of it. */
   readonly alsoAs?: readonly string[];
+  /** Addresses and networks of proxies in front, which are believed whom they speak for (`X-Forwarded-For`). */
+  readonly proxies?: readonly string[];
   /** How many requests a minute one token may make; 30,000 unless said. */
   readonly rate?: number;
   /** Folder of the built app. */

@@ -82,6 +82,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         authority: certificate?.authority?.certificate ?? null,
         app,
         names: namesOf(options),
+        proxies: options.proxies ?? [],
         journal,
         limits: { ...RATE_LIMITS, perToken: options.rate ?? RATE_LIMITS.perToken },
         address: () => addresses.find((one) => !isOnlyHere(new URL(one).hostname)) ?? null,

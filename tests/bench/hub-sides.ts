@@ -75,7 +75,11 @@ export async function startHubSide(name: string, nats: NatsServers | null): Prom
     watch: async (walk, device) => {
       const made =
         invitations.get(walk) ??
-        ask(invitationSchema, `/api/walks/${walk}/invitations`, { role: "watcher", minutes: 60 });
+        ask(invitationSchema, `/api/walks/${walk}/invitations`, {
+          role: "watcher",
+          minutes: 60,
+          devices: 500,
+        });
       invitations.set(walk, made);
       return tokenOf({ code: (await made).code, device });
     },

@@ -328,6 +328,8 @@ describe("[HUB] what cannot be served ends 2 with one sentence", () => {
     [["--port", "70000"], /A port is a whole number from 0 to 65535/i],
     [["--port", "x"], /A port is a whole number/i],
     [["--rate", "59"], /A rate is a whole number of requests a minute/i],
+    [["--proxy", "10.0.0.0/33"], /An address is written/i],
+    [["--proxy", "ground"], /An address is written/i],
     [["--name", ""], /A name has 1 to 80 letters/i],
     [["--fast"], /Unknown option/],
     [["extra"], /Too many arguments/],

@@ -45,32 +45,10 @@ describe("[HUB] codes", () => {
     expect([...counts.values()]).toEqual(Array(32).fill(8));
   });
 
-  it("that nobody gave out are refused, and after 20 of them everything from that address for a minute", async () => {
-    const good = await hub.invite("marker");
-    const answers = [];
-    for (let tried = 0; tried < 21; tried += 1) answers.push((await join("AAA-AAA-AAA")).statusCode);
-    expect(answers).toEqual([...Array(20).fill(403), 429]);
-    const blocked = await join(good);
-    expect([blocked.statusCode, blocked.json().error, blocked.headers["retry-after"]]).toEqual([
-      429,
-      "too-many-tries",
-      "60",
-    ]);
-    // Guessing the owner's code as a bearer counts as well.
-    expect((await hub.ask("GET", "/api/walks", { token: "AAAAAAAAA" })).statusCode).toBe(429);
-    expect((await hub.ask("GET", "/api/health")).statusCode).toBe(200);
-  });
-
-  it("count as wrong tries when sent as bearers", async () => {
-    for (let tried = 0; tried < 20; tried += 1) {
-      expect((await hub.ask("GET", "/api/walks", { token: "bbbbbbbbb" })).statusCode).toBe(401);
-    }
-    expect((await join(await hub.invite("marker").catch(() => "x"))).statusCode).toBe(429);
-  });
-
   it("of invitations are good until they expire", async () => {
     const code = await hub.invite("marker", 10);
     later(9.99);
+    expect((await join(code)).statusCode).toBe(201);
     expect((await join(code)).statusCode).toBe(201);
     later(0.01);
     const answer = await join(code);

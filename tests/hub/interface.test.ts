@@ -83,7 +83,7 @@ describe("[HUB] the interface, row by row", () => {
   it("lets in with an invitation, whose walk and role are its own whatever is asked for", async () => {
     const made = await hub.ask("POST", `/api/walks/${WALK}/invitations`, {
       token: lead,
-      body: { role: "watcher" },
+      body: { role: "watcher", devices: 2 },
       headers: { host: "hub.example:4173" },
     });
     expect(made.statusCode).toBe(201);

@@ -219,10 +219,9 @@ describe("[SEL4] proving a key", () => {
     expect([...(await hub.engine.keep.list("challenge."))]).toHaveLength(1);
   });
 
-  it("gives challenges to those with a good code, and counts the other codes as wrong", async () => {
-    const asked = { code: "AAA-AAA-AAA", device: DEVICE };
-    for (let tried = 0; tried < 20; tried += 1) expect((await challengeOf(hub, asked)).statusCode).toBe(403);
-    expect((await challengeOf(hub, asked)).statusCode).toBe(429);
+  it("gives challenges to those with a good code alone", async () => {
+    const answer = await challengeOf(hub, { code: "AAA-AAA-AAA", device: DEVICE });
+    expect([answer.statusCode, answer.json().error]).toEqual([403, "bad-code"]);
   });
 
   it("says for which walk the owner's code is to be used", async () => {

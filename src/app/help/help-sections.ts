@@ -217,6 +217,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/join-roles")),
         line(message("guide/join-owner")),
         line(message("guide/join-kept")),
+        line(message("guide/join-key")),
       ),
       section(TROUBLE, line(message("guide/join-expired")), line(message("guide/join-unreachable"))),
       ADVICE,

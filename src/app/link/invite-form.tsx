@@ -14,17 +14,21 @@ const OFFERED = ["marker", "watcher", "lead"] as const satisfies readonly Role[]
 /** How long a code is valid, in minutes. */
 const MINUTES = 15;
 
+/** How many tablets a code may let in, at most; a hub allows more. */
+const MOST_DEVICES = 50;
+
 /** Makes a code that lets another tablet join the walk in one role. */
 export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now: Instant }) {
   const { links } = useServices();
   const [role, setRole] = useState<Role>("marker");
+  const [devices, setDevices] = useState(1);
   const [invitation, setInvitation] = useState<Invitation | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const left = invitation ? between(now, invitation.expires) : NO_TIME;
   const invite = async () => {
     setProblem(null);
     try {
-      setInvitation(await links.invite(walk, role, MINUTES));
+      setInvitation(await links.invite(walk, role, MINUTES, devices));
     } catch (error) {
       setInvitation(null);
       setProblem(words("link/no-code", { why: errorWords(error) }));
@@ -52,6 +56,19 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
           </label>
         ))}
       </fieldset>
+      <label className="field">
+        <span>{words("link/how-many-tablets")}</span>
+        <input
+          type="number"
+          min={1}
+          max={MOST_DEVICES}
+          value={devices}
+          onChange={({ target }) => {
+            setDevices(Math.min(MOST_DEVICES, Math.max(1, Math.floor(target.valueAsNumber) || 1)));
+            setInvitation(null);
+          }}
+        />
+      </label>
       <div className="panel-acts">
         <button type="button" className="plain-button" onClick={() => void invite()}>
           {words("link/make-code")}
@@ -67,6 +84,7 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
           <QrCode text={joinAddress(invitation)} label={words("link/qr-code")} />
           <div>
             <p className="invitation-code">{codeText(invitation.code)}</p>
+            <p className="hint">{words("link/code-for", { count: invitation.devices })}</p>
             <p className="hint">
               {left > 0 ? words(`link/lets-in-as-${invitation.role}`, { left }) : words("link/code-expired")}
             </p>

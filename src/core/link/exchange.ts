@@ -166,6 +166,8 @@ export const invitationSchema = z.object({
   /** Nine letters and digits. */
   code: z.string(),
   role: z.enum(ROLES),
+  /** How many devices may join by it. */
+  devices: z.number().int().min(1).default(1),
   expires: instant,
   /** Where a device opens it. */
   url: z.string(),

@@ -93,9 +93,9 @@ export class HubClient {
     await this.#done(post(`${pathOf(walk)}/leave`, {}));
   }
 
-  /** Makes a code for others that is good for so many minutes. */
-  invite(walk: WalkId, role: Role, minutes: number): Promise<Invitation> {
-    return this.#read(invitationSchema, post(`${pathOf(walk)}/invitations`, { role, minutes }));
+  /** Makes a code by which so many devices may join within so many minutes. */
+  invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<Invitation> {
+    return this.#read(invitationSchema, post(`${pathOf(walk)}/invitations`, { role, minutes, devices }));
   }
 
   /** Takes another device off a walk. */

@@ -48,7 +48,7 @@ export type Admittance =
       /** The key that the name is tied to; `null` for none. */
       readonly key: string | null;
     }
-  | { readonly kind: "bad-code" | "walk-needed" | "bad-proof" }
+  | { readonly kind: "bad-code" | "walk-needed" | "bad-proof" | "code-used" }
   | { readonly kind: NameRefusal; readonly walk: WalkId };
 
 /** A challenge to prove a key by, or why there is none. */
@@ -119,6 +119,12 @@ export class Admission {
     return this.#owner.code;
   }
 
+  /** Whether a code as it was entered is the owner's. */
+  isOwners(entered: string): boolean {
+    const code = readCode(entered);
+    return code !== null && this.#owner.is(code);
+  }
+
   /** Who a credential belongs to: a token, or as a bearer the owner's code; `null` when it is no good (any more). */
   async identify(credential: string, by: "bearer" | "cookie"): Promise<Caller | null> {
     const code = by === "bearer" ? readCode(credential) : null;
@@ -159,6 +165,7 @@ export class Admission {
     const claimant = { walk, device, key, caller, invitation: invitation?.key ?? null };
     const refusal = await this.#claims.refusal(claimant);
     if (refusal !== null) return { kind: refusal, walk };
+    if (invitation && !(await this.#invitations.admits(invitation, device))) return { kind: "code-used" };
     if (!(await this.#names.put({ walk, device, key, epoch: this.#engine.epoch }))) {
       return { kind: "other-key", walk };
     }
@@ -213,13 +220,19 @@ export class Admission {
     return this.#names.get(walk, device)?.epoch === this.#engine.epoch;
   }
 
-  invite(walk: WalkId, role: Role, minutes: number): Promise<MadeInvitation> {
-    return this.#invitations.make(walk, role, minutes);
+  /** Makes a code for so many minutes, by which so many devices may join. */
+  invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<MadeInvitation> {
+    return this.#invitations.make({ walk, role, minutes, devices });
   }
 
   /** The invitations of a walk that are still good, the first to expire before the others. */
   async invitations(walk: WalkId): Promise<readonly OpenInvitation[]> {
     return (await this.#invitations.all()).filter((one) => one.walk === walk);
+  }
+
+  /** How many more devices may join by an invitation. */
+  seatsLeft(invitation: OpenInvitation): Promise<number> {
+    return this.#invitations.left(invitation);
   }
 
   /** Ends an invitation of a walk by its {@link invitationName}; those who came by it stay. False when there is none. */

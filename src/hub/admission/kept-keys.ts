@@ -44,6 +44,16 @@ export function invitationKey(code: string): string {
   return INVITATIONS + hashed(code);
 }
 
+/** Where the seats of an invitation are kept, each with the device that has it. */
+export function seatsOf(invitation: string): string {
+  return `seat.${invitation.slice(INVITATIONS.length)}.`;
+}
+
+/** Where a seat of an invitation is kept, counted from 1. */
+export function seatKey(invitation: string, seat: number): string {
+  return seatsOf(invitation) + String(seat);
+}
+
 /** What an invitation is called to those who lead its walk; its code cannot be told from it. */
 export function invitationName(key: string): string {
   return key.slice(INVITATIONS.length, INVITATIONS.length + 12);

@@ -34,6 +34,7 @@ const joinSchema = openingSchema.extend({
 const PROBLEMS = {
   "bad-code": [403, message("answer/bad-code")],
   "walk-needed": [400, message("answer/walk-needed")],
+  "code-used": [403, message("answer/code-used")],
   "bad-proof": [403, message("answer/bad-proof")],
   "other-key": [403, message("answer/other-key")],
   "key-needed": [403, message("answer/key-needed")],
@@ -41,6 +42,9 @@ const PROBLEMS = {
   "device-left": [403, message("answer/device-left")],
   "device-elsewhere": [403, message("answer/device-elsewhere")],
 } as const;
+
+/** The rate of requests goes by the code in the body, which is read first and so has to be short. */
+const WITH_CODE = { bodyLimit: 16 * 1024, config: { rateLimit: { hook: "preHandler" } } } as const;
 
 /** Where a cookie goes along: to what is asked of one walk. */
 const cookiePath = (walk: string) => `/api/walks/${encodeURIComponent(walk)}`;
@@ -53,38 +57,39 @@ export function joinRoutes(
 ): void {
   const { admission, surroundings } = parts;
 
-  const refuse = async (request: FastifyRequest, kind: keyof typeof PROBLEMS): Promise<never> => {
-    if (kind === "bad-code") await tries.failed(request);
+  const refuse = (kind: keyof typeof PROBLEMS): never => {
     const [status, said] = PROBLEMS[kind];
     throw new AnswerError(status, kind, said);
   };
-  const mayTry = async (request: FastifyRequest): Promise<void> => {
-    if (await tries.areOver(request)) throw tries.tooMany();
+  const insistOnOwnPage = (request: FastifyRequest): void => {
     if (asksFromElsewhere(request)) {
       throw new AnswerError(403, "cross-site", message("answer/cross-site"));
     }
   };
+  const isWrong = ({ kind }: { readonly kind: string }) => kind === "bad-code";
 
-  app.post("/api/join/challenge", async (request) => {
-    await mayTry(request);
+  app.post("/api/join/challenge", WITH_CODE, async (request) => {
+    insistOnOwnPage(request);
     const { walk = null, ...asked } = bodyOf(request.body, openingSchema);
-    const outcome = await admission.challenge({ ...asked, walk });
-    if (outcome.kind !== "challenge") return refuse(request, outcome.kind);
+    const judge = () => admission.challenge({ ...asked, walk });
+    const outcome = await tries.judged({ request, code: asked.code, judge, isWrong });
+    if (outcome.kind !== "challenge") return refuse(outcome.kind);
     return { challenge: outcome.challenge, walk: outcome.walk };
   });
 
-  app.post("/api/join", async (request, reply) => {
-    await mayTry(request);
+  app.post("/api/join", WITH_CODE, async (request, reply) => {
+    insistOnOwnPage(request);
     const { use, name = null, walk = null, proof = null, ...asked } = bodyOf(request.body, joinSchema);
     const caller = knownCaller(request);
-    if (proof && !isThisHub(proof.host, request.headers.host, names)) return refuse(request, "bad-proof");
-    const outcome = await admission.join({ ...asked, name, walk, proof, caller });
+    if (proof && !isThisHub(proof.host, request.headers.host, names)) return refuse("bad-proof");
+    const judge = () => admission.join({ ...asked, name, walk, proof, caller });
+    const outcome = await tries.judged({ request, code: asked.code, judge, isWrong });
     if (outcome.kind !== "joined") {
       if ("walk" in outcome) {
         const refused = { walk: outcome.walk, device: asked.device, why: outcome.kind, address: request.ip };
         parts.journal.note({ event: "name-refused", ...refused });
       }
-      return refuse(request, outcome.kind);
+      return refuse(outcome.kind);
     }
     const { member, token, key } = outcome;
     const { walk: joinedWalk, device, role } = member;

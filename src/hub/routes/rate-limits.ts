@@ -3,8 +3,7 @@ import type { FastifyInstance, FastifyRequest } from "fastify";
 import { message } from "../../words/index.ts";
 import type { Caller } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
-import type { Journal } from "../journal/index.ts";
-import type { Tries } from "./tries.ts";
+import { addressPrefix } from "./address-prefix.ts";
 import { knownCaller } from "./who-asks.ts";
 
 const MINUTE = 60_000;
@@ -17,7 +16,7 @@ export interface RateLimits {
   readonly perAddress: number;
   /** To one address, of the app's files, the clock and signs of health. */
   readonly filesPerAddress: number;
-  /** Wrong codes from one address. */
+  /** Wrong codes from one address before it has to wait. */
   readonly wrongCodes: number;
 }
 
@@ -29,43 +28,38 @@ export const RATE_LIMITS: RateLimits = {
   perToken: 30_000,
   perAddress: 1_200,
   filesPerAddress: 60_000,
-  wrongCodes: 20,
+  wrongCodes: 5,
 };
 
 const keyOf = (caller: Caller) => (caller.kind === "owner" ? "owner" : `token ${caller.member.token}`);
 
 const isCheap = ({ url }: FastifyRequest) => !/^\/api\/(?!(clock|health)(\?|$))/.test(url);
 
-/** Limits how often a token or an address is answered; returns what counts wrong codes. */
-export async function limitRates(app: FastifyInstance, limits: RateLimits, journal: Journal): Promise<Tries> {
+/** Limits how often a token or an address is answered. `isOwners` tells the owner's code, which is answered as the owner's. */
+export async function limitRates(
+  app: FastifyInstance,
+  limits: RateLimits,
+  isOwners: (code: string) => boolean,
+): Promise<void> {
   await app.register(rateLimit, {
     timeWindow: MINUTE,
     max: (request) => {
-      if (knownCaller(request)) return limits.perToken;
+      if (knownCaller(request) || bringsCode(request, isOwners)) return limits.perToken;
       return isCheap(request) ? limits.filesPerAddress : limits.perAddress;
     },
     keyGenerator: (request) => {
       const caller = knownCaller(request);
-      if (!caller) return `${isCheap(request) ? "files" : "address"} ${request.ip}`;
-      return keyOf(caller);
+      if (caller) return keyOf(caller);
+      if (bringsCode(request, isOwners)) return "owner";
+      return `${isCheap(request) ? "files" : "address"} ${addressPrefix(request.ip)}`;
     },
     errorResponseBuilder: (_request, { ttl }) =>
       new AnswerError(429, "too-many", message("answer/too-many"), Math.max(1, Math.ceil(ttl / 1000))),
   });
-  const count = app.createRateLimit({
-    timeWindow: MINUTE,
-    max: limits.wrongCodes,
-    keyGenerator: ({ ip }: FastifyRequest) => ip,
-  });
-  return {
-    areOver: async (request) => {
-      const limit = await count(request, { increment: false });
-      return !limit.isAllowed && limit.remaining === 0;
-    },
-    failed: async (request) => {
-      journal.note({ event: "wrong-code", address: request.ip });
-      await count(request);
-    },
-    tooMany: () => new AnswerError(429, "too-many-tries", message("answer/too-many-tries"), 60),
-  };
+}
+
+/** Whether the body, once it was read, has the code of the owner. */
+function bringsCode({ body }: FastifyRequest, isOwners: (code: string) => boolean): boolean {
+  const code = typeof body === "object" && body !== null && "code" in body ? body.code : null;
+  return typeof code === "string" && isOwners(code);
 }

@@ -7,6 +7,7 @@ import { asksForPage, serveApp } from "../app-files/index.ts";
 import type { Journal } from "../journal/index.ts";
 import { connectionLimit, keepRoom } from "./connection-room.ts";
 import { entryRoutes } from "./entry-routes.ts";
+import { GuessBook } from "./guess-book.ts";
 import { healthRoutes } from "./health-routes.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { joinRoutes } from "./join-routes.ts";
@@ -14,7 +15,7 @@ import { LengthRate } from "./length-rate.ts";
 import { limitRates, type RateLimits } from "./rate-limits.ts";
 import { readJsonBodies } from "./request-body.ts";
 import { insistOnNames } from "./served-names.ts";
-import type { Tries } from "./tries.ts";
+import { Tries } from "./tries.ts";
 import { walkRoutes } from "./walk-routes.ts";
 import { identifyCallers } from "./who-asks.ts";
 
@@ -58,6 +59,8 @@ export interface ServerOptions {
   readonly connections?: number;
   /** Where this hub is reached from other machines, without a slash at the end; `null` when it is not. */
   readonly address: () => string | null;
+  /** Addresses and networks of proxies in front, which are believed whom they speak for; none unless given. */
+  readonly proxies?: readonly string[];
   /** Where it is written down who came in and who did not; nowhere unless given. */
   readonly journal?: Journal;
   /** Hears of mistakes of ours. */
@@ -66,7 +69,7 @@ export interface ServerOptions {
 
 /** The server of a hub, ready to listen. */
 export async function makeServer(parts: HubParts, options: ServerOptions): Promise<FastifyInstance> {
-  const { tls, tell, limits } = options;
+  const { tls, tell, limits, proxies = [] } = options;
   const app = Fastify({
     ...(tls
       ? {
@@ -82,6 +85,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
         }
       : { http: { headersTimeout: HEADERS_WITHIN, connectionsCheckingInterval: LOOKED_EVERY } }),
     bodyLimit: LARGEST_BODY,
+    trustProxy: [...proxies],
     routerOptions: { maxParamLength: LONGEST_PARAMETER },
     onProtoPoisoning: "error",
     onConstructorPoisoning: "error",
@@ -101,10 +105,11 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   app.addHook("onSend", async (request, reply) => {
     if (request.url.startsWith("/api/")) reply.header("cache-control", "no-store");
   });
-  // The counter of wrong codes comes with the plug-in whose hooks have to run after this one's.
-  let tries: Tries;
-  identifyCallers(app, parts, () => tries);
-  tries = await limitRates(app, limits, parts.journal);
+  const { admission, journal, surroundings } = parts;
+  const guesses = new GuessBook({ free: limits.wrongCodes, now: surroundings.now });
+  const tries = new Tries(guesses, admission, journal);
+  identifyCallers(app, parts, tries);
+  await limitRates(app, limits, (code) => admission.isOwners(code));
 
   healthRoutes(app, parts);
   joinRoutes(app, parts, { tries, names: options.names });

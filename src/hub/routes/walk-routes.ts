@@ -13,10 +13,12 @@ import { callerOf, memberFor, walkFor, walkToLead } from "./who-asks.ts";
 
 const MOST_REFUSED = 1000;
 const MOST_MINUTES = 24 * 60;
+const MOST_DEVICES = 500;
 
 const inviteSchema = z.object({
   role: z.enum(ROLES),
   minutes: z.number().min(0.01).max(MOST_MINUTES).default(15),
+  devices: z.number().int().min(1).max(MOST_DEVICES).default(1),
 });
 const cursorSchema = z.object({
   cursor: z
@@ -60,15 +62,16 @@ export function walkRoutes(
 
   app.post("/api/walks/:walk/invitations", async (request, reply) => {
     const { walk } = walkToLead(request);
-    const { role, minutes } = bodyOf(request.body, inviteSchema);
+    const { role, minutes, devices } = bodyOf(request.body, inviteSchema);
     if (role === "relay" && callerOf(request).kind !== "owner") {
       throw new AnswerError(403, "role", message("answer/relay-by-owner"));
     }
-    const made = await admission.invite(walk, role, minutes);
+    const made = await admission.invite(walk, role, minutes, devices);
     const code = made.code.toUpperCase();
     return reply.code(201).send({
       code,
       role,
+      devices,
       expires: formatInstant(made.expires),
       url: `${originFor(request, address())}/join/${code}`,
     });
@@ -77,11 +80,14 @@ export function walkRoutes(
   app.get("/api/walks/:walk/invitations", async (request) => {
     const invitations = await admission.invitations(walkToLead(request).walk);
     return {
-      invitations: invitations.map(({ key, role, expires }) => ({
-        name: invitationName(key),
-        role,
-        expires: formatInstant(expires),
-      })),
+      invitations: await Promise.all(
+        invitations.map(async (one) => ({
+          name: invitationName(one.key),
+          role: one.role,
+          expires: formatInstant(one.expires),
+          left: await admission.seatsLeft(one),
+        })),
+      ),
     };
   });
 

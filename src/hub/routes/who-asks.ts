@@ -39,10 +39,10 @@ const BAD_TOKEN = nobody("bad-token", message("answer/bad-token"));
 const ELSEWHERE = nobody("cross-site", message("answer/cross-site"), 403);
 
 /** Finds out for every request who sent it; refuses nobody yet, since much needs no token. */
-export function identifyCallers(app: FastifyInstance, parts: HubParts, tries: () => Tries): void {
+export function identifyCallers(app: FastifyInstance, parts: HubParts, tries: Tries): void {
   app.decorateRequest("asking", null);
   app.addHook("onRequest", async (request) => {
-    const asking = await askingOf(request, parts, tries());
+    const asking = await askingOf(request, parts, tries);
     request.asking = asking;
     const { caller } = asking;
     if (caller?.kind === "member") parts.presence.heard(caller.member);
@@ -54,11 +54,17 @@ async function askingOf(request: FastifyRequest, { admission }: HubParts, tries:
   if (authorization !== undefined) {
     const [, bearer] = /^Bearer +(\S+)$/i.exec(authorization) ?? [];
     if (bearer === undefined) return BAD_TOKEN;
-    const isCode = readCode(bearer) !== null;
-    if (isCode && (await tries.areOver(request))) return { caller: null, trouble: tries.tooMany() };
-    const caller = await admission.identify(bearer, "bearer");
-    if (isCode && !caller) await tries.failed(request);
-    return caller ? { caller, trouble: null } : BAD_TOKEN;
+    const judge = () => admission.identify(bearer, "bearer");
+    try {
+      const caller =
+        readCode(bearer) === null
+          ? await judge()
+          : await tries.judged({ request, code: bearer, judge, isWrong: (found) => found === null });
+      return caller ? { caller, trouble: null } : BAD_TOKEN;
+    } catch (cause) {
+      if (cause instanceof AnswerError) return { caller: null, trouble: cause };
+      throw cause;
+    }
   }
   const cookie = request.cookies[tokenCookie(request)];
   if (cookie === undefined) return NO_TOKEN;

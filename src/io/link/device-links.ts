@@ -95,8 +95,8 @@ export class DeviceLinks implements LinkKeeper {
     return this.#joiner.share(sharing);
   }
 
-  invite(walk: WalkId, role: Role, minutes: number): Promise<Invitation> {
-    return this.#parts.hub.invite(walk, role, minutes);
+  invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<Invitation> {
+    return this.#parts.hub.invite(walk, role, minutes, devices);
   }
 
   withdraw(walk: WalkId, device: string): Promise<void> {

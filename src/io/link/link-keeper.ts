@@ -74,8 +74,8 @@ export interface LinkKeeper {
   join(joining: Joining): Promise<JoinOutcome>;
   /** Brings a walk of this device to the hub, with all of its entries whoever made them, and joins it as its lead. */
   share(sharing: Sharing): Promise<JoinOutcome>;
-  /** Makes a code for others, good for so many minutes; rejects with a sentence for the reader as message. */
-  invite(walk: WalkId, role: Role, minutes: number): Promise<Invitation>;
+  /** Makes a code for so many devices, one unless more, good for so many minutes; rejects with a sentence for the reader as message. */
+  invite(walk: WalkId, role: Role, minutes: number, devices?: number): Promise<Invitation>;
   /** Takes another device off a walk; rejects as {@link invite} does. */
   withdraw(walk: WalkId, device: string): Promise<void>;
   /** Ends the link of a walk, whether or not the hub can be told; what is here stays. */

@@ -1,4 +1,4 @@
-import { screen, within } from "@testing-library/react";
+import { fireEvent, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { JoinForm } from "../../../src/app/link/index.ts";
@@ -107,6 +107,7 @@ describe("[LINK] letting another tablet in", () => {
   const invitation = {
     code: "abcdefghj",
     role: "watcher",
+    devices: 3,
     expires: second(7800 + 840),
     url: "https://192.0.2.7:8080/join/abcdefghj",
   } as const;
@@ -115,14 +116,34 @@ describe("[LINK] letting another tablet in", () => {
     const links = drawWithLinks(<InviteForm walk={walk} now={NOW} />);
     links.invite.mockResolvedValue(invitation);
     await userEvent.click(screen.getByRole("radio", { name: /Watcher/ }));
+    fireEvent.change(screen.getByLabelText("How many tablets it lets in"), { target: { value: "3" } });
     await userEvent.click(button("Make a code"));
-    expect(links.invite).toHaveBeenCalledExactlyOnceWith(walk, "watcher", 15);
+    expect(links.invite).toHaveBeenCalledExactlyOnceWith(walk, "watcher", 15, 3);
     const made = within(await screen.findByRole("status"));
     expect(made.getByText("ABC-DEF-GHJ")).toBeVisible();
+    expect(made.getByText("Good for 3 tablets, each once.")).toBeVisible();
     expect(made.getByText(/Lets in as watcher for another 14 min/)).toBeVisible();
     // This page was reached at an address that nobody else can reach.
     expect(made.getByText(/192\.0\.2\.7:8080/)).toBeVisible();
     expect(made.getByRole("img", { name: /QR code/ })).toBeVisible();
+  });
+
+  it("[HUB] a code lets in one tablet unless more are said, and at most fifty", async () => {
+    const links = drawWithLinks(<InviteForm walk={walk} now={NOW} />);
+    links.invite.mockResolvedValue({ ...invitation, devices: 1 });
+    const field = screen.getByLabelText("How many tablets it lets in");
+    for (const [entered, devices] of [
+      ["1", 1],
+      ["", 1],
+      ["0", 1],
+      ["2.9", 2],
+      ["51", 50],
+    ] as const) {
+      fireEvent.change(field, { target: { value: entered } });
+      await userEvent.click(button("Make a code"));
+      expect(links.invite).toHaveBeenLastCalledWith(walk, "marker", 15, devices);
+    }
+    expect(await screen.findByText("Good for 1 tablet.")).toBeVisible();
   });
 
   it("offers another code once the one there is has expired, and forgets one for another role", async () => {

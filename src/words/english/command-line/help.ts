@@ -67,6 +67,8 @@ export const helpWords = {
     "a file to write down in JSON lines who joined, wrong codes, withdrawals and refusals; SIGHUP opens it anew",
   "help/also-as":
     "a further name under which the hub is served, such as a proxy's; may be given several times",
+  "help/proxy":
+    "the address or network of a proxy in front, which is believed for whom it asks (X-Forwarded-For); may be given several times",
   "help/rate": "requests a minute that one device may make",
   "help/app": "the built app, unless it is where the build puts it",
   "help/schema": "print the JSON Schema of the procedure file",

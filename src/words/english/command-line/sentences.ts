@@ -83,6 +83,7 @@ export const sentenceWords = {
   "cli/column-before": "Before",
   "cli/column-after": "After",
   "cli/column-then": "then",
+  "cli/bad-network": "An address is written 192.0.2.7 or 2001:db8::7, a network 10.0.0.0/8.",
   "cli/bad-host-name": "A host's name has letters, digits, hyphens and dots.",
   "cli/secret-unreadable": '"{$file}" cannot be read.',
   "cli/hub-backed-up": "The log is backed up in {$file}.",

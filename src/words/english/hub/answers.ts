@@ -35,6 +35,7 @@ export const hubAnswerWords = {
   "answer/no-device": "The owner's code is of no device: join the walk.",
   "answer/lead-only": "Only a lead of the walk may do this.",
   "answer/bad-code": "This code is not good (any more): ask for another.",
+  "answer/code-used": "This code has let in as many devices as it may: ask for another.",
   "answer/walk-needed": "The owner's code is of no walk: say which.",
   "answer/relay-by-owner":
     "Only the hub's owner lets another hub in: make the code for it with the owner's code.",
@@ -51,7 +52,7 @@ export const hubAnswerWords = {
   "answer/device-elsewhere":
     "This name belongs to a device of another hub that this one is linked with: join there, or under a new name.",
   "answer/too-many": "Too many requests: wait a little.",
-  "answer/too-many-tries": "Too many wrong codes: wait a minute.",
+  "answer/too-many-tries": "Too many wrong codes came from this network: try again in {$seconds :integer} s.",
   "answer/not-json": "The body is not JSON in UTF-8.",
   "answer/bad-part": '"{$where}" is missing or wrong in the body.',
   "answer/bad-body": "The body is not a JSON object as asked for.",

@@ -25,6 +25,9 @@ export const linkWords = {
   "link/no-code": "The hub gave no code: {$why}",
   "link/invite": "Let another tablet in",
   "link/role": "Role",
+  "link/how-many-tablets": "How many tablets it lets in",
+  "link/code-for":
+    ".input {$count :integer} .match $count one {{Good for {$count} tablet.}} * {{Good for {$count} tablets, each once.}}",
   "link/make-code": "Make a code",
   "link/qr-code": "The address to join at, as a QR code",
   "link/lets-in-as-lead": "Lets in as lead for another {$left :margin}.",

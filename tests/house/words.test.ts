@@ -35,7 +35,7 @@ describe("the words", () => {
 
   it("[WRD1] are put in by whoever shows them: core and io hand on what there is to say", () => {
     // A mend writes text into the author's own file, in the language in use.
-    const mends = "src/core/place/passage-findings.ts";
+    const mends = "src/core/place/translation-step.ts";
     const saying = files.flatMap(({ path, text }) =>
       /^src\/(core|io)\//.test(path) && /\b(inWords|inMarkedWords|words)\(/.test(text) ? [path] : [],
     );

@@ -1,8 +1,9 @@
-import { message, words } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Change, CrewMember, Finding, Mend, Outline, OutlineStep } from "../procedure/index.ts";
 import { finding, stateLabel, valueLabel } from "../procedure/index.ts";
 import type { PlaceId, StepId } from "../units/index.ts";
 import type { OpenRoutes } from "./open-routes.ts";
+import { stepIdsOf, translationStep } from "./translation-step.ts";
 import { waysOf } from "./ways.ts";
 
 const labelOf = (outline: Outline, place: PlaceId) => outline.place(place)?.label ?? place;
@@ -67,23 +68,7 @@ function translationBefore(
   member: CrewMember,
   to: PlaceId,
 ): Change {
-  const { tasks, contingencies } = outline.procedure;
-  const taken = new Set<string>(
-    [tasks, ...contingencies.map((one) => one.tasks)]
-      .flat()
-      .flatMap((task) => task.steps.map(({ id }) => id)),
-  );
-  const base = `${member.id}-to-${to}`;
-  let id = base;
-  for (let count = 2; taken.has(id); count += 1) id = `${base}-${count}`;
-  const add = {
-    id,
-    by: [member.id],
-    // The text becomes the author's own once the change is made: it is written in the language in use.
-    do: words("place/move-to", { place: labelOf(outline, to) }),
-    to,
-    ...(step.when ? { when: step.when } : {}),
-  };
+  const add = translationStep(outline, stepIdsOf(outline), { member, to, when: step.when });
   const before = task.steps[task.steps.findIndex((one) => one.id === step.id) - 1];
   return before ? { add, behind: before.id } : { add, first: task.id };
 }

@@ -1,0 +1,4 @@
+export type { SplitCase } from "./split-case.ts";
+export { splitCase } from "./split-case.ts";
+export type { MovedStep, SplitAnswer, SplitCost, SplitOptions, Suggestion } from "./split-of.ts";
+export { splitOf } from "./split-of.ts";

@@ -1,0 +1,55 @@
+import { isPlaced } from "../place/index.ts";
+import type { Outline, OutlineStep } from "../procedure/index.ts";
+import type { PlaceId, StepId } from "../units/index.ts";
+
+/** Where somebody has to be when a step begins, by the seat of a performer; `null` where it does not matter. */
+export type NeedOf = (entry: OutlineStep, seat: number) => PlaceId | null;
+
+/**
+ * The translations that are laid anew wherever their performer goes another way: those that say nothing but who goes
+ * where, and behind which their performer does something at the place that they lead to. Any other translation, such as
+ * one with a time or an alert of its own, is a step like others.
+ */
+export function relaidSteps(
+  outline: Outline,
+  needOf: NeedOf,
+  kept: ReadonlySet<StepId>,
+): ReadonlySet<number> {
+  const named = new Set<string>([
+    ...outline.steps.flatMap(({ step }) => step.after.map(({ step: id }) => id)),
+    ...outline.procedure.watches.flatMap(({ from, until }) => [from ?? "", until ?? ""]),
+  ]);
+  const isPlain = ({ step, task, performers }: OutlineStep) => {
+    const member = outline.crew[performers[0] ?? -1];
+    return (
+      step.to !== undefined &&
+      performers.length === 1 &&
+      member !== undefined &&
+      isPlaced(member) &&
+      !task.closeout &&
+      !kept.has(step.id) &&
+      !named.has(step.id) &&
+      // Whatever else the schema comes to know of a step makes it a step like others.
+      Object.entries(step).every(
+        ([key, value]) =>
+          ["id", "by", "do", "to"].includes(key) ||
+          value === undefined ||
+          value === false ||
+          (Array.isArray(value) && value.length === 0),
+      )
+    );
+  };
+  const plain = new Set(outline.steps.filter(isPlain).map(({ index }) => index));
+  const relaid = new Set<number>();
+  const next = new Map<number, { readonly need: PlaceId | null }>();
+  for (const entry of outline.steps.toReversed()) {
+    const [lane] = entry.performers;
+    if (plain.has(entry.index)) {
+      if (next.get(lane ?? -1)?.need === entry.step.to) relaid.add(entry.index);
+      continue;
+    }
+    for (const [seat, performer] of entry.performers.entries())
+      next.set(performer, { need: needOf(entry, seat) });
+  }
+  return relaid;
+}

@@ -33,6 +33,7 @@ import { planCommand } from "./plan-command.ts";
 import { UnusableProcedureError } from "./read-input.ts";
 import { rehearseCommand } from "./rehearse-command.ts";
 import { reviewCommand } from "./review-command.ts";
+import { type SplitArguments, splitCommand } from "./split-command.ts";
 import { stateCommand } from "./state-command.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -167,6 +168,20 @@ function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended)
     .option("--json", words("help/json"))
     .action(async (file: string, options: FitArguments) => {
       ended(await fitCommand(file, options, terminal));
+    });
+
+  program
+    .command("split")
+    .description(words("help/split"))
+    .argument("<file>", words("help/file"))
+    .option("--start <instant>", words("help/start"), instantValue)
+    .option("--orbit <file>", words("help/orbit"))
+    .option("--tries <n>", words("help/split-tries"), countValue, 20_000)
+    .option("--seed <n>", words("help/fit-seed"), seedValue, 1)
+    .option("--proof", words("help/split-proof"))
+    .option("--json", words("help/json"))
+    .action(async (file: string, options: SplitArguments) => {
+      ended(await splitCommand(file, options, terminal));
     });
 
   program

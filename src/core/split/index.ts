@@ -1,4 +1,10 @@
 export type { SplitCase } from "./split-case.ts";
 export { splitCase } from "./split-case.ts";
+export {
+  splitChainMessage,
+  splitCostMessages,
+  splitVerdict,
+  suggestionMessages,
+} from "./split-messages.ts";
 export type { MovedStep, SplitAnswer, SplitCost, SplitOptions, Suggestion } from "./split-of.ts";
 export { splitOf } from "./split-of.ts";

@@ -4,7 +4,7 @@ export const sentenceWords = {
   "cli/own-mistake": "Tetherline met a mistake of its own and stopped: {$what}",
   "cli/none": "none",
   "cli/say-what":
-    "Say what to do: check, plan, compare, change, merge, passes, rehearse, state, review, hub or schema; --help explains them.",
+    "Say what to do: check, plan, fit, split, compare, change, merge, passes, rehearse, state, review, hub or schema; --help explains them.",
   "cli/bad-instant": "An instant looks like 2031-04-02T09:00:00Z, with an offset or Z.",
   "cli/bad-seed": "A seed is a whole number from 0 to {$most :integer}.",
   "cli/bad-count": "It is a whole number from 1 to {$most :integer}.",
@@ -69,6 +69,11 @@ export const sentenceWords = {
     "Does not fit: the essential work alone cannot be planned from here. `plan` or `state` says why.",
   "cli/fit-how":
     "Worth is the author's figure for each get-ahead, 1 unless given. “In time” is the share of samples done by the limit, of samples that the search had not seen, with its standard error in points. Nothing is changed.",
+  "cli/split-change": "{$what :message} {$why :message}",
+  "cli/split-tried":
+    "{$tried :integer} splits laid out, {$looked :integer} parts of splits looked at for a proof.",
+  "cli/split-how":
+    "By likely times, without get-aheads, decisions as expected. Nothing is changed; `split --json` has the changes, which `change` makes.",
   "cli/compare-same": "The same procedure.",
   "cli/compare-outside": "Outside the tasks",
   "cli/compare-effect": "Effect",

@@ -32,6 +32,7 @@ import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
 import { reviewWords } from "./review.ts";
 import { reviewTableWords } from "./review-tables.ts";
+import { splitWords } from "./split.ts";
 import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
 import { timelineWords } from "./timeline.ts";
@@ -73,6 +74,7 @@ export const screenWords = {
   ...readWords,
   ...reviewWords,
   ...reviewTableWords,
+  ...splitWords,
   ...struckWords,
   ...supplyWords,
   ...timelineWords,

@@ -1,0 +1,28 @@
+/** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
+export const splitWords = {
+  "split/now": "The plan as it is: finish {$finish :finish}.",
+  "split/proven":
+    "Proven best: finish {$finish :finish}, {$by :advance} earlier. No split of this work is complete earlier.",
+  "split/best-found":
+    "Best found: finish {$finish :finish}, {$by :advance} earlier. No split can be complete more than {$over :length} earlier still.",
+  "split/kept-proven": "Keep the plan: no split of this work is complete earlier.",
+  "split/kept":
+    "Keep the plan: nothing better was found. No split can be complete more than {$over :length} earlier.",
+  "split/no-choice":
+    "There is nothing to choose: no step says who else could do it (or), and no task is free in its place (order).",
+  "split/no-plan": "There is no plan that could be made better: mend the errors of the procedure first.",
+  "split/step-given": "Step {$step} “{$text}” is done by {$crew :list} instead of {$old :list}.",
+  "split/steps-given":
+    "Steps {$steps :list} are done by {$crew :list} instead of {$old :list}, all together, since something is in one hand from the first to the last.",
+  "split/task-first": "Task “{$task}” comes first.",
+  "split/task-behind": "Task “{$task}” comes behind “{$behind}”.",
+  "split/gains": "Without this one the plan would be complete {$time :advance} later.",
+  "split/needed": "The other changes cannot be made without this one.",
+  "split/chain": "The finish of the plan hangs on the steps {$steps :list}; that chain is relieved.",
+  "split/cost": "What it costs",
+  "split/changed-hands":
+    ".input {$count :integer} .match $count 0 {{No step changes hands.}} one {{{$count} step changes hands.}} * {{{$count} steps change hands.}}",
+  "split/metres": "Everybody together goes {$after :metres} instead of {$before :metres}.",
+  "split/window-tighter":
+    "In “{$window}” the tightest step has {$after :advance} left instead of {$before :advance}.",
+} as const;

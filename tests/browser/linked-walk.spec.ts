@@ -1,4 +1,4 @@
-import { expect, test } from "@playwright/test";
+import { expect, type Page, test } from "@playwright/test";
 import { violations } from "./axe-violations.ts";
 import { chooseFile } from "./imported-walk.ts";
 import {
@@ -13,7 +13,7 @@ import {
 } from "./linked-tablet.ts";
 import { shortWalk } from "./short-walk.ts";
 import { type StartedHub, startHubProcess } from "./started-hub.ts";
-import { tapDone } from "./walk-by-tapping.ts";
+import { openPanel, tapDone } from "./walk-by-tapping.ts";
 
 let hub: StartedHub;
 
@@ -112,6 +112,62 @@ test("[HUB] a mark and a skip of one step at once: the order decides, both show 
   await iv.page.getByRole("button", { name: "Understood" }).click();
   await expect(iv.page.locator(".notice-strip")).toHaveCount(0);
   await expect(ground.page.locator(".notice-strip")).toHaveCount(0);
+  await close();
+});
+
+test("[AMD1] [AMD4] the lead amends the plan: every tablet shows it and is told until it was seen, and undoing takes it back", async ({
+  browser,
+  viewport,
+}) => {
+  test.slow();
+  const { iv, ground, watcher, pages, close } = await threeTablets(browser, hub, {
+    viewport,
+    hasTouch: true,
+  });
+  await startClockForAll(iv.page, pages);
+  await openPanel(iv.page, "More");
+  await iv.page.getByRole("dialog").getByRole("button", { name: "Amend the plan" }).click();
+  const panel = iv.page.getByRole("dialog", { name: "Amend the plan" });
+  await panel.getByText("A new step", { exact: true }).click();
+  const fresh = panel.locator("details", { hasText: "What is to be done" });
+  await fresh.getByLabel("What is to be done").fill("Look at the seal");
+  await fresh.getByRole("checkbox", { name: "EV2" }).check();
+  await fresh.getByLabel("Behind").selectOption({ label: "1.9 Do ev2-stow" });
+  await fresh.getByRole("button", { name: "Add the step" }).click();
+  await panel.getByText("A task", { exact: true }).click();
+  await panel.getByLabel("Task", { exact: true }).selectOption("Spare");
+  await panel.getByRole("button", { name: "Take the task out" }).click();
+  await expect(panel.getByRole("row", { name: /^Finish/ })).toBeVisible();
+  expect(await violations(iv.page, ".side-panel")).toEqual([]);
+  await panel.getByLabel("Why").fill("The seal was touched");
+  await panel.getByRole("button", { name: "Enter the amendment" }).click();
+  await expect(panel).toBeHidden();
+
+  for (const page of pages) {
+    await expect(page.getByText("Look at the seal").first()).toBeVisible();
+    await expect(page.locator(stage("ev2-photos"))).toHaveCount(0);
+    await expect(page.getByText("Against amended plan")).toBeVisible();
+  }
+  const strip = (page: Page) => page.locator(".amendment-strip");
+  await expect(strip(iv.page)).toHaveCount(0);
+  for (const { page } of [ground, watcher]) {
+    await expect(strip(page)).toContainText("The seal was touched");
+    await expect(page.locator(".amended-tag")).toHaveText("new by an amendment");
+  }
+  await strip(ground.page).getByRole("button", { name: "What changed" }).click();
+  await expect(ground.page.getByRole("dialog")).toContainText("taken out");
+  await ground.page.getByRole("button", { name: "Back", exact: true }).click();
+  await strip(ground.page).getByRole("button", { name: "Seen" }).click();
+  await expect(strip(ground.page)).toHaveCount(0);
+  await expect(ground.page.locator(".amended-tag")).toHaveCount(0);
+  await expect(strip(watcher.page)).toHaveCount(1);
+
+  await iv.page.getByRole("button", { name: "Undo", exact: true }).click();
+  for (const page of pages) {
+    await expect(page.getByText("Look at the seal")).toHaveCount(0);
+    await expect(page.locator(stage("ev2-photos"))).toHaveCount(1);
+  }
+  await expect(strip(watcher.page)).toHaveCount(0);
   await close();
 });
 

@@ -52,6 +52,8 @@ export function enteredMessage(entries: readonly Entry[], outline: Outline): Mes
       });
     case "supply.read":
       return message("entered/reading", { value: fact.value });
+    case "light.chosen":
+      return message("entered/light");
     case "plan.amended":
       return message("entered/amended", { reason: fact.reason });
     case "hold.called":

@@ -47,7 +47,7 @@ function windowGaps({ ledger }: WalkState): readonly Message[] {
   const unknown = procedure.windows.filter(({ id }) => ledger.windows.get(id) === null);
   const without = { light: [] as string[], start: [] as string[] };
   for (const { id, label = id, spans } of unknown) {
-    without[spans || ledger.opened.light ? "start" : "light"].push(label);
+    without[spans || ledger.light ? "start" : "light"].push(label);
   }
   return [
     ...(without.light.length > 0 ? [message("gap/no-light", { windows: without.light })] : []),

@@ -1,6 +1,7 @@
 import { lightMessage } from "../../core/light/index.ts";
-import type { Outcome, Risk } from "../../core/plan/index.ts";
+import type { Outcome, RecordedLight, Risk } from "../../core/plan/index.ts";
 import { lightFrom, outlookOf } from "../../core/plan/index.ts";
+import type { Procedure } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { formatInstant } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
@@ -13,6 +14,7 @@ import type { FigureGap } from "./figure-gaps.ts";
 import { figureGaps } from "./figure-gaps.ts";
 import type { NextChange } from "./next-change.ts";
 import { TurnBackWords } from "./turn-back-words.tsx";
+import { WalkLight } from "./walk-light.tsx";
 
 interface FiguresPanelProps {
   readonly state: WalkState;
@@ -21,17 +23,20 @@ interface FiguresPanelProps {
   readonly change: NextChange | null;
   /** Opens the panel in which readings are entered; `null` for a reader who may not enter anything. */
   readonly onReadings: (() => void) | null;
+  /** Enters where day and night come from; `null` for whoever may not. */
+  readonly onLight: ((light: RecordedLight) => void) | null;
   readonly onClose: () => void;
 }
 
 /** The figures of the bar in full: each with the others of its kind, and with what it comes from. */
-export function FiguresPanel({ state, now, risk, change, onReadings, onClose }: FiguresPanelProps) {
+export function FiguresPanel({ state, now, risk, change, onReadings, onLight, onClose }: FiguresPanelProps) {
   const { ledger, plan, forecast, pet } = state;
-  const { light: source } = ledger.opened;
+  const { light: source } = ledger;
   const light = source && lightFrom(source, ledger.petZero ?? ledger.opened.plannedStart ?? now);
   const limits = turnBackState(state);
-  const limit = ledger.inForce.outline.procedure.limits.elapsed;
-  const contact = light && contactMessage(ledger.inForce.outline.procedure, light);
+  const { procedure } = ledger.inForce.outline;
+  const limit = procedure.limits.elapsed;
+  const contact = light && contactMessage(procedure, light);
   const outlook = outlookOf(
     limit ?? null,
     plan.timeline?.course.finish ?? null,
@@ -83,11 +88,22 @@ export function FiguresPanel({ state, now, risk, change, onReadings, onClose }: 
           {contact && <p className="hint">{inWords(contact)}</p>}
         </>
       )}
+      {onLight && goesByLight(procedure) && (
+        <WalkLight
+          procedure={procedure}
+          at={ledger.petZero ?? ledger.opened.plannedStart ?? now}
+          inForce={source}
+          onUse={onLight}
+        />
+      )}
       <GapList gaps={figureGaps(state, limits)} onReadings={onReadings} />
       <p className="hint">{words("follow/advises")}</p>
     </SidePanel>
   );
 }
+
+/** True for a procedure with windows whose times come from the light or from contact. */
+const goesByLight = ({ windows }: Procedure) => windows.some(({ spans }) => spans === undefined);
 
 /** What is not known, each with the way to set it or why it cannot be set. */
 function GapList({

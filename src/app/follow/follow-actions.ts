@@ -1,4 +1,5 @@
 import type { Draft, Entry } from "../../core/log/index.ts";
+import type { RecordedLight } from "../../core/plan/index.ts";
 import type { Change, Location } from "../../core/procedure/index.ts";
 import type {
   DecisionId,
@@ -55,6 +56,8 @@ export interface FollowActions {
   lift(): Promise<void>;
   /** Amends the plan of the walk ([AMD1]). */
   amend(changes: readonly Change[], reason: string): Promise<void>;
+  /** Says where day and night come from, for every device of the walk. */
+  chooseLight(light: RecordedLight): Promise<void>;
   /** Says that an amendment was seen, by the source and id of its entry. */
   seeAmendment(amendment: { readonly source: string; readonly id: string }): Promise<void>;
   close(end: "complete" | "terminated" | "aborted", reason: string): Promise<void>;
@@ -132,6 +135,7 @@ export function followActions({
     reopenWalk: (reason) => enter([{ name: "walk.reopened", data: { reason } }]),
     lift: () => enter([{ name: "hold.lifted", data: {} }]),
     amend: (changes, reason) => enter([{ name: "plan.amended", data: { changes, reason, needs: 2 } }]),
+    chooseLight: (light) => enter([{ name: "light.chosen", data: { light } }]),
     seeAmendment: ({ source, id }) =>
       enter([{ name: "amendment.seen", data: { amendment: { source, id } } }]),
     close: (end, reason) => enter([{ name: "walk.closed", data: reason ? { end, reason } : { end } }]),

@@ -182,6 +182,13 @@ export function FollowPanels(props: FollowPanelsProps) {
         risk={props.risk}
         change={props.change}
         onReadings={actions && (() => onPanel("readings"))}
+        onLight={
+          actions && onAmend
+            ? (light) => {
+                void actions.chooseLight(light).then(onClose);
+              }
+            : null
+        }
         onClose={onClose}
       />
     );

@@ -34,7 +34,7 @@ export function ReviewView({ review, clocks, onExport, onComment = null }: Revie
   const { title, revision } = outline.procedure;
   const end = endOf(review);
   const hasBegun = petZero !== null && review.steps.some(({ actual }) => actual !== null);
-  const light = opened.light && petZero !== null ? lightFrom(opened.light, petZero) : null;
+  const light = review.light && petZero !== null ? lightFrom(review.light, petZero) : null;
   const contact = light && contactMessage(outline.procedure, light);
   const names = outline.crew.flatMap(({ id, call }) => {
     const name = opened.names.get(id);

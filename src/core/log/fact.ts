@@ -30,6 +30,32 @@ const MOST_CHANGES = 10_000;
  */
 const LOG_VERSION = 2;
 
+const light = z.union([
+  z.object({
+    orbit: z.string().max(100_000),
+    /** The ground sites for contact. */
+    sites: z
+      .array(
+        z.object({
+          latitude: z.number().min(-90).max(90),
+          longitude: z.number().min(-360).max(360),
+          height: z.number().min(-500).max(10_000),
+          mask: z.number().min(-10).lt(90),
+        }),
+      )
+      .max(100)
+      .readonly()
+      .optional(),
+  }),
+  z.object({
+    site: z.object({
+      latitude: z.number().min(-90).max(90),
+      longitude: z.number().min(-360).max(360),
+      height: z.number().min(-500).max(10_000),
+    }),
+  }),
+]);
+
 const facts = {
   "walk.opened": z.object({
     procedure: z.unknown().refine((value) => value !== undefined, "a procedure"),
@@ -40,33 +66,7 @@ const facts = {
       .transform((text) => (text === undefined ? null : parseInstant(text))),
     names: z.record(z.string(), z.string()).optional(),
     /** Where day and night come from: an orbit file as it was, or a site on the surface. */
-    light: z
-      .union([
-        z.object({
-          orbit: z.string().max(100_000),
-          /** The ground sites for contact. */
-          sites: z
-            .array(
-              z.object({
-                latitude: z.number().min(-90).max(90),
-                longitude: z.number().min(-360).max(360),
-                height: z.number().min(-500).max(10_000),
-                mask: z.number().min(-10).lt(90),
-              }),
-            )
-            .max(100)
-            .readonly()
-            .optional(),
-        }),
-        z.object({
-          site: z.object({
-            latitude: z.number().min(-90).max(90),
-            longitude: z.number().min(-360).max(360),
-            height: z.number().min(-500).max(10_000),
-          }),
-        }),
-      ])
-      .optional(),
+    light: light.optional(),
   }),
   "clock.started": z.object({}),
   "step.started": z.object({ step: idOf<StepId>() }),
@@ -135,6 +135,8 @@ const facts = {
   }),
   /** The closed walk goes on. */
   "walk.reopened": z.object({ reason: reason.default("") }),
+  /** From here on day and night come from elsewhere than the walk was opened with. */
+  "light.chosen": z.object({ light }),
   /** From here on the procedure in force has these changes ([CHG1], [AMD1]). */
   "plan.amended": z.object({
     changes: z.array(changeSchema).max(MOST_CHANGES).readonly(),

@@ -9,10 +9,11 @@ export const ROLES = ["lead", "marker", "watcher", "relay"] as const;
 /** One of {@link ROLES}. */
 export type Role = (typeof ROLES)[number];
 
-/** What only a lead may write: it opens, amends, closes and reopens the walk. */
+/** What only a lead may write: it opens, amends, closes and reopens the walk, and chooses where day and night come from. */
 const LEAD_ONLY: ReadonlySet<string> = new Set([
   "tetherline.walk.opened",
   "tetherline.plan.amended",
+  "tetherline.light.chosen",
   "tetherline.walk.closed",
   "tetherline.walk.reopened",
 ]);

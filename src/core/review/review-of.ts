@@ -66,6 +66,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
   const pet = petZero === null ? null : inPet(until);
   return {
     opened,
+    light: ledger.light,
     outline,
     petZero,
     until,

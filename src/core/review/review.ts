@@ -1,5 +1,6 @@
 import type { Message, Said } from "../../words/index.ts";
 import type { CourseStep, Stretch, Wait } from "../course/index.ts";
+import type { RecordedLight } from "../plan/index.ts";
 import type { Location, Outline } from "../procedure/index.ts";
 import type {
   CrewId,
@@ -184,6 +185,8 @@ export interface TaskReview {
  */
 export interface Review {
   readonly opened: OpenedWalk;
+  /** The source of day and night that was followed in the end; `null` for none. */
+  readonly light: RecordedLight | null;
   /** The procedure in force, whose steps are reviewed. */
   readonly outline: Outline;
   /** The instant of PET 0; `null` when the clock was never started. */

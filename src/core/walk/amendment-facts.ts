@@ -37,7 +37,7 @@ export function amendedAt(ledger: Ledger, changes: readonly Change[], at: Instan
   const why = whyNotAmended(ledger, procedure, begun);
   if (why) return refused(why);
   return {
-    ledger: ledgerWith(ledger, procedure, at, begun),
+    ledger: ledgerWith(ledger, { inForce: procedure, light: ledger.light }, at, begun),
     steps: amendedSteps(ledger.inForce.file, procedure.file, changes),
     refusal: null,
   };

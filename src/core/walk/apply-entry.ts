@@ -6,6 +6,7 @@ import { amendmentSeen, planAmended } from "./amendment-facts.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import type { Ledger } from "./ledger.ts";
+import { lightChosen } from "./light-facts.ts";
 import { openWalk } from "./open-walk.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
 import {
@@ -48,6 +49,8 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
   const command = commandOf(fact.name);
   if (command !== null && !walkMay(ledger.phase, command)) return ignored(whyNot(ledger.phase, command));
   switch (fact.name) {
+    case "light.chosen":
+      return lightChosen(ledger, entry, fact);
     case "clock.started":
       return clockStarted(ledger, entry);
     case "step.started":

@@ -21,6 +21,7 @@ const UNDOABLE: ReadonlySet<Fact["name"]> = new Set<Fact["name"]>([
   "hold.lifted",
   "watch.kept",
   "plan.amended",
+  "light.chosen",
 ]);
 
 const recordedAt = ({ wire }: Entry): string => wire.recordedtime ?? wire.time;

@@ -1,6 +1,7 @@
 import { sameJson } from "../changes/index.ts";
 import { custodyAtStart, movedInTurn } from "../custody/index.ts";
 import type { Network } from "../order/index.ts";
+import type { RecordedLight } from "../plan/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import type { BegunSteps } from "./begun-steps.ts";
 import { begunSteps } from "./begun-steps.ts";
@@ -12,14 +13,20 @@ import { isComplete, progressOf, UNTOUCHED } from "./ledger.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
 import { walkWindows } from "./walk-windows.ts";
 
+/** What is followed from an instant on. */
+interface Followed {
+  readonly inForce: LaidOutProcedure;
+  readonly light: RecordedLight | null;
+}
+
 /**
- * Returns the ledger with another procedure in force from an instant on. What has happened stays: steps in work keep their
+ * Returns the ledger with another procedure or source of light in force from an instant on. What has happened stays: steps in work keep their
  * starts, and steps that are new, or that now wait for something else, cannot have begun before. The lanes are worked
  * out anew. The plan of record stays.
  */
 export function ledgerWith(
   ledger: Ledger,
-  inForce: LaidOutProcedure,
+  { inForce, light }: Followed,
   at: Instant,
   begun: BegunSteps = begunSteps(ledger, at),
 ): Ledger {
@@ -33,11 +40,13 @@ export function ledgerWith(
   const next: Ledger = {
     ...ledger,
     inForce,
+    light,
     steps,
     ...walkScenarioOf(outline, ledger.outcomes),
-    windows: sameJson(before.windows, file.windows)
-      ? ledger.windows
-      : walkWindows({ opened, inForce }, petZero ?? opened.plannedStart),
+    windows:
+      light === ledger.light && sameJson(before.windows, file.windows)
+        ? ledger.windows
+        : walkWindows({ inForce, light }, petZero ?? opened.plannedStart),
     custody: sameJson(before.items, file.items)
       ? ledger.custody
       : movedInTurn(custodyAtStart(outline.procedure), ledger.moves),

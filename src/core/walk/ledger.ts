@@ -184,6 +184,8 @@ export interface Ledger {
    * refers to its steps.
    */
   readonly inForce: LaidOutProcedure;
+  /** The source of day and night that is followed: the one the walk was opened with, until another is chosen. */
+  readonly light: RecordedLight | null;
   /** The amendments that made it what it is, in the order of the log ([AMD1]). */
   readonly amendments: readonly Amendment[];
   /** Who has seen which of them, in the order of the log ([AMD4]). */

@@ -52,6 +52,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
   const ledger: Ledger = {
     opened,
     inForce: procedure,
+    light: opened.light,
     amendments: [],
     amendmentsSeen: [],
     notBegunBefore: new Map(),
@@ -62,7 +63,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     outcomes: AS_EXPECTED,
     decidedAt: new Map(),
     ...scenario,
-    windows: walkWindows({ opened, inForce: procedure }, fact.plannedStart),
+    windows: walkWindows({ light: opened.light, inForce: procedure }, fact.plannedStart),
     steps: StepTable.filled(
       outline.steps.map(({ step }) => step.id),
       UNTOUCHED,

@@ -26,6 +26,7 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "alert.raised": "note",
   "alert.seen": "note",
   "plan.amended": "amend",
+  "light.chosen": "amend",
   "amendment.seen": "note",
   // Clock comparisons, jumps of clocks and strikes are processed before the entries are folded.
   "clock.compared": null,

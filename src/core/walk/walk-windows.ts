@@ -4,9 +4,12 @@ import type { WindowSpans } from "../window/index.ts";
 import { windowSpansOf } from "../window/index.ts";
 import type { Ledger } from "./ledger.ts";
 
-/** Returns the windows of a walk in PET, counted from `start`, which is `null` while the start is unknown. */
+/**
+ * Returns the windows of a walk in PET by its source of light, counted from `start`, which is `null` while the start is
+ * unknown.
+ */
 export function walkWindows(
-  { opened: { light }, inForce: { outline } }: Pick<Ledger, "opened" | "inForce">,
+  { light, inForce: { outline } }: Pick<Ledger, "light" | "inForce">,
   start: Instant | null,
 ): WindowSpans {
   return windowSpansOf(outline.procedure, start, light && start !== null ? lightFrom(light, start) : null);

@@ -11,6 +11,8 @@ const LONGEST: ReadonlyMap<string, number> = new Map([
   ["tetherline.walk.opened", LONGEST_PROCEDURE],
   ["tetherline.plan.amended", LONGEST_PROCEDURE],
   ["tetherline.note.made", 48 * KILO],
+  // An orbit file has at most 100,000 characters.
+  ["tetherline.light.chosen", 216 * KILO],
 ]);
 /** Of any other type: a reason may have 4,000 characters. */
 const LONGEST_OTHER = 16 * KILO;

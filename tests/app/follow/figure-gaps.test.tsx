@@ -105,7 +105,7 @@ describe("a figure that is not known", () => {
     expect(onFigures).toHaveBeenCalledTimes(3);
     unmount();
     const onReadings = vi.fn();
-    const panel = { state, now: minute(1), risk: null, change: null, onClose: vi.fn() };
+    const panel = { state, now: minute(1), risk: null, change: null, onLight: null, onClose: vi.fn() };
     const { rerender } = render(<FiguresPanel {...panel} onReadings={onReadings} />);
     await userEvent.click(screen.getAllByRole("button", { name: "Enter a reading" })[0] as HTMLElement);
     expect(onReadings).toHaveBeenCalledOnce();

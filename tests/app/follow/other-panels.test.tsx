@@ -101,6 +101,7 @@ it("finish and margin are told by the plan, by likely times, and by half and nin
       risk={risk}
       change={null}
       onReadings={null}
+      onLight={null}
       onClose={vi.fn()}
     />,
   );

@@ -46,6 +46,7 @@ export class ReferenceWalk extends ReferenceStanding {
       case "clock.jumped":
         return true;
       // No tap amends the plan so that it counts; `amendments.test.ts` has those that do.
+      case "light.chosen":
       case "plan.amended":
       case "amendment.seen":
         return false;

@@ -18,7 +18,7 @@ export const figureGapWords = {
     "Never read, so that the planned rate counts: {$supplies :list}. A reading gives what is really there.",
   "gap/supply-of": "{$crew} {$supply}",
   "gap/no-light":
-    "The times of {$windows :list} are not known: the walk was opened without an orbit or a site. They are chosen on the timeline before a walk is opened; afterwards every device has to go by the same ones.",
+    "The times of {$windows :list} are not known: the walk was opened without an orbit or a site. A lead chooses one below, for every device, or on the timeline before a walk is opened.",
   "gap/windows-from-start": "The times of {$windows :list} are known once the clock runs.",
   "gap/not-started":
     "The clock has not been started. Until then all times are those of the plan, counted from PET 0.",

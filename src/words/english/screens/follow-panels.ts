@@ -48,6 +48,11 @@ export const followPanelWords = {
   "panel/according-to": "By",
   "panel/bring-in": "Bring it in: see what it would come to",
   "panel/amend-step": "Amend this step",
+  "panel/light-of-walk": "Where day and night come from",
+  "panel/light-how":
+    "What is chosen here is this device’s own until it is entered. Then every device of the walk goes by it; the plan of record stays as it was.",
+  "panel/light-use": "Let the walk go by this",
+  "panel/light-in-force": "The walk goes by this.",
   "panel/margin": "Margin",
   "panel/by-plan": "the plan",
   "panel/by-likely": "what is left, by likely times",

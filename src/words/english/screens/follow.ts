@@ -153,6 +153,7 @@ export const followWords = {
   "entered/watch-kept": "Watch noted",
   "entered/item-moved": "Item moved: {$item}",
   "entered/reading": "Reading {$value :number}",
+  "entered/light": "Day and night of the walk come from another source",
   "entered/amended": "The plan was amended: {$reason}",
   "entered/hold-called": "Hold called",
   "entered/hold-lifted": "Hold lifted",

@@ -25,6 +25,7 @@ export const struckWords = {
   "struck/walk-closed": "the closing of the walk",
   "struck/walk-reopened": "the reopening of the walk",
   "struck/plan-amended": "an amendment of the plan",
+  "struck/light-chosen": "a source of day and night",
   "struck/amendment-seen": "the seeing of an amendment",
   "struck/unknown": "an entry of a type that is not known here",
 } as const;

@@ -69,6 +69,8 @@ export const walkWords = {
   "walk/same-key": "another, different entry has the same source and id",
   "log/nested-too-deeply": "it is nested too deeply",
   "log/bad-attribute": 'its attribute "{$attribute}" is missing or wrong',
+  "walk/same-light": "day and night come from this source already",
+  "walk/unusable-light": "the orbit in it cannot be read",
   "log/not-an-object": "it is not a JSON object",
   "log/not-json": "it is not JSON",
   "log/unknown-type": '"{$type}" is not yet understood',

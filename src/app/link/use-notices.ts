@@ -24,11 +24,11 @@ export function useNotices(walk: WalkId, folded: Folded, link: LinkStatus): Noti
   const { links } = useServices();
   const [told, setTold] = useState(toldKeys);
   const overruled = useMemo(() => {
-    const outline = folded.ledger?.inForce.outline;
-    if (!outline) return [];
+    const { ledger } = folded;
+    if (!ledger) return [];
     return overruledOf(folded, link.device).map((one) => ({
       key: `${walk} ${one.key}`,
-      words: overruledWords(one, outline),
+      words: overruledWords(one, ledger.inForce.outline, ledger.opened.procedure.outline),
     }));
   }, [walk, folded, link.device]);
   const jumps = useMemo(

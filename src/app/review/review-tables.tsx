@@ -4,6 +4,7 @@ import { misplacedItems } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { locationWords, stepWords } from "../parts/index.ts";
 import { AlertTable } from "./alert-table.tsx";
+import { AmendmentTable } from "./amendment-table.tsx";
 import { ConfirmTable } from "./confirm-table.tsx";
 import { CorrectionTable } from "./correction-table.tsx";
 import { DecisionTable } from "./decision-table.tsx";
@@ -23,6 +24,7 @@ export function ReviewTables({ review }: { readonly review: Review }) {
   return (
     <>
       <DeviationTable review={review} />
+      <AmendmentTable review={review} />
       <DelayTable review={review} />
       <ItemTable review={review} />
       <CorrectionTable review={review} />

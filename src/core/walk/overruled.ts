@@ -5,8 +5,8 @@ import type { StepId } from "../units/index.ts";
 import type { Folded } from "./walk-fold.ts";
 
 /**
- * A mark by one device that lost against what another device entered of the same step, or against its asking again the
- * decision on which the step hangs. The order of the log decides what counts ([LOG3]).
+ * A mark by one device that lost against what another device entered of the same step, against its asking again the
+ * decision on which the step hangs, or against an amendment that took the step out of the plan. The order of the log decides what counts ([LOG3]).
  */
 export interface Overruled {
   /** `source` and `id` of the mark that lost. */
@@ -14,9 +14,12 @@ export interface Overruled {
   readonly step: StepId;
   /** The mark that was entered and does not count. */
   readonly lost: "done" | "skipped";
-  /** How the step stands: by the mark that counts, or open while its decision is asked again. */
-  readonly stands: "done" | "skipped" | "open";
-  /** Who entered the mark that counts; `null` when no person is named, or when the step is open. */
+  /**
+   * How the step stands: by the mark that counts, open while its decision is asked again, or dropped when an amendment took
+   * it out of the plan.
+   */
+  readonly stands: "done" | "skipped" | "open" | "dropped";
+  /** Who entered what counts: the other mark, or the amendment; `null` when no person is named, or when the step is open. */
   readonly by: string | null;
 }
 
@@ -27,7 +30,7 @@ const MARKS: Partial<Record<Fact["name"], "done" | "skipped">> = {
 
 /**
  * Returns the marks of a device that do not count because another device marked the step differently, or asked again the
- * decision on which it hangs, earlier in the log order. When two devices both mark a step done, they agree and neither is overruled.
+ * decision on which it hangs, earlier in the log order, or because the step had been taken out of the plan. When two devices both mark a step done, they agree and neither is overruled.
  */
 export function overruledOf(folded: Folded, device: string): readonly Overruled[] {
   const { ledger } = folded;
@@ -45,7 +48,14 @@ function overruledBy(entry: Entry, ledger: NonNullable<Folded["ledger"]>, reason
   const { fact } = entry.read;
   const lost = fact ? MARKS[fact.name] : undefined;
   if (!fact || !lost || !("step" in fact) || fact.step === undefined) return null;
-  const progress = ledger.steps.get(fact.step);
+  const { step } = fact;
+  if (reason.key === "walk/step-dropped") {
+    const dropping = ledger.amendments.findLast(({ steps }) =>
+      steps.some((one) => one.step === step && one.how === "dropped"),
+    );
+    return { key: keyOf(entry), step, lost, stands: "dropped", by: dropping?.actor ?? null };
+  }
+  const progress = ledger.steps.get(step);
   if (progress?.status === "open" && reason.key === "walk/asked-again-first")
     return { key: keyOf(entry), step: fact.step, lost, stands: "open", by: null };
   if (!progress?.completedBy || progress.status === "open" || progress.status === lost) return null;

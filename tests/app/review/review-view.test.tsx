@@ -144,6 +144,18 @@ describe("what the review tells besides", () => {
     expect(part(/^Items found elsewhere 1/)).toHaveTextContent("0:06:00Keywith EV2IVhanded over");
   });
 
+  it("[AMD2] lists amendments: who, when, why, each change, finish and margin, and who has seen them", () => {
+    const log = LogWriter.started(ASKING);
+    const changes = [{ change: "both", set: { time: "PT9M" } }, { add: step("n", "ev1", 2), behind: "vent" }];
+    log.enter("plan.amended", { changes, reason: "slow today", needs: 2 }, 2);
+    const amendment = { source: "/devices/iv-tablet", id: "0000000003" };
+    log.enter("amendment.seen", { amendment }, 3, { source: "/devices/ground", actor: "ev2" });
+    show(log);
+    expect(part(/^Amendments of the plan 1/)).toHaveTextContent(
+      "0:02:00IVslow todaystep both: time PT5M → PT9Mstep n: added behind vent: Do n0:15:00 → 0:21:00– → –EV2 at 0:03:00",
+    );
+  });
+
   it("[REV6] lists every outcome of a decision with the one before it, and alerts with who saw them", () => {
     show(eventful());
     expect(part(/^Decisions 2/)).toHaveTextContent("0:05:00IVDoes it turn?freeas expectedstuck");

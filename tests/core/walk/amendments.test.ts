@@ -12,6 +12,7 @@ import {
   idleAmendmentsOf,
   lastUndoable,
   newerEntriesOf,
+  overruledOf,
   planInForce,
   progressOf,
   stateDocument,
@@ -363,6 +364,10 @@ describe("an amendment without effect", () => {
     expect(log.reasons).toEqual([
       'an amendment took "c" out of the plan',
       'an amendment took "c" out of the plan',
+    ]);
+    expect(overruledOf(log.folded, "/devices/ground")).toEqual([]);
+    expect(overruledOf(log.folded, "/devices/iv-tablet")).toEqual([
+      { key: "/devices/iv-tablet 0000000005", step: "c", lost: "done", stands: "dropped", by: "iv" },
     ]);
   });
 });

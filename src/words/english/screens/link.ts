@@ -113,6 +113,8 @@ export const linkWords = {
     "Your skip of step {$number} “{$step}” did not count: {$who} had marked it done first. Open the step to change that.",
   "link/overruled-asked-again":
     "Your mark of step {$number} “{$step}” did not count: its decision had been opened again. If it was done, open the step and mark it done out of order, with the reason.",
+  "link/overruled-dropped":
+    "Your mark of step {$number} “{$step}” did not count: {$who} had taken the step out of the plan.",
   "link/share-how":
     "This walk is on this device alone. Brought to the hub at {#b}{$host}{/b}, it can be followed and marked from other tablets; everything here is still kept here first.",
   "link/share-example": "for example Ground",

@@ -146,7 +146,10 @@ describe("what the review tells besides", () => {
 
   it("[AMD2] lists amendments: who, when, why, each change, finish and margin, and who has seen them", () => {
     const log = LogWriter.started(ASKING);
-    const changes = [{ change: "both", set: { time: "PT9M" } }, { add: step("n", "ev1", 2), behind: "vent" }];
+    const changes = [
+      { change: "both", set: { time: "PT9M" } },
+      { add: step("n", "ev1", 2), behind: "vent" },
+    ];
     log.enter("plan.amended", { changes, reason: "slow today", needs: 2 }, 2);
     const amendment = { source: "/devices/iv-tablet", id: "0000000003" };
     log.enter("amendment.seen", { amendment }, 3, { source: "/devices/ground", actor: "ev2" });

@@ -384,6 +384,12 @@ const CHANGES: readonly Change[] = [
   { bring: "jam", behind: "c" },
   { rename: "q", to: "q2" },
   { change: "z", set: { after: ["q"] } },
+  { add: step("n3", ["ev1", "ev2"], 1), first: "one" },
+  { move: "c", first: "one" },
+  { move: "p", behind: "z" },
+  { change: "b", set: { after: ["p"] } },
+  { change: "p", set: { notBefore: "PT9M" } },
+  { drop: "a" },
 ];
 const someChanges = fc.array(fc.constantFrom(...CHANGES), { minLength: 1, maxLength: 3 });
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import { changeSchema, locationSchema } from "../procedure/index.ts";
+import { locationSchema } from "../procedure/index.ts";
 import type {
   CrewId,
   DecisionId,
@@ -137,9 +137,9 @@ const facts = {
   "walk.reopened": z.object({ reason: reason.default("") }),
   /** From here on day and night come from elsewhere than the walk was opened with. */
   "light.chosen": z.object({ light }),
-  /** From here on the procedure in force has these changes ([CHG1], [AMD1]). */
+  /** From here on the procedure in force has these changes ([CHG1], [AMD1]), which are read as the procedure is: by the fold. */
   "plan.amended": z.object({
-    changes: z.array(changeSchema).max(MOST_CHANGES).readonly(),
+    changes: z.array(z.unknown()).max(MOST_CHANGES).readonly(),
     reason,
     /** The version of the log that a program must understand to fold it; the entry is of version 2. */
     needs: z.number().int().min(1).optional(),

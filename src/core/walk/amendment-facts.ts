@@ -1,5 +1,7 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import type { ReadChanges } from "../changes/index.ts";
+import { readChanges, unreadableChangesMessage } from "../changes/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
 import { deviceOf } from "../log/index.ts";
 import type { Change } from "../procedure/index.ts";
@@ -43,9 +45,20 @@ export function amendedAt(ledger: Ledger, changes: readonly Change[], at: Instan
   };
 }
 
+const read = new WeakMap<object, ReadChanges>();
+
+/** Reads the changes of an entry. The result is kept, so that folding again does not read them again. */
+export function changesOf(written: readonly unknown[]): ReadChanges {
+  const found = read.get(written) ?? readChanges(written);
+  read.set(written, found);
+  return found;
+}
+
 /** `plan.amended`: from here on the procedure in force has the changes ([AMD1]). */
 export function planAmended(ledger: Ledger, entry: Entry, fact: FactNamed<"plan.amended">): Applied {
-  const { changes, reason } = fact;
+  const { reason } = fact;
+  const { changes, problem } = changesOf(fact.changes);
+  if (!changes) return ignored(message("amend/unreadable", { why: unreadableChangesMessage(problem) }));
   const amended = amendedAt(ledger, changes, entry.at);
   if (amended.refusal) return ignored(amended.refusal);
   const { source, id, actor = null } = entry.wire;

@@ -2,6 +2,7 @@ import type { Message } from "../../words/index.ts";
 import { deviceOf, keyOf } from "../log/index.ts";
 import type { Change } from "../procedure/index.ts";
 import type { Instant } from "../units/index.ts";
+import { changesOf } from "./amendment-facts.ts";
 import type { Folded } from "./walk-fold.ts";
 
 /** An amendment that has no effect, such as one that no longer applies after another lead's ([AMD5]). */
@@ -10,7 +11,7 @@ export interface IdleAmendment {
   readonly id: string;
   readonly at: Instant;
   readonly reason: string;
-  /** What it would have changed, to be tried again on the plan in force. */
+  /** What it would have changed, to be tried again on the plan in force; none where they cannot be read. */
   readonly changes: readonly Change[];
   /** Why it has no effect. */
   readonly why: Message;
@@ -28,6 +29,7 @@ export function idleAmendmentsOf(folded: Folded, device: string): readonly IdleA
     const why = reasons.get(keyOf(entry));
     if (!why || fact?.name !== "plan.amended" || deviceOf(entry.wire.source) !== device) return [];
     const { source, id } = entry.wire;
-    return [{ source, id, at: folded.timeOf(entry), reason: fact.reason, changes: fact.changes, why }];
+    const changes = changesOf(fact.changes).changes ?? [];
+    return [{ source, id, at: folded.timeOf(entry), reason: fact.reason, changes, why }];
   });
 }

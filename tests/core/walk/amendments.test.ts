@@ -229,6 +229,11 @@ describe("an amendment without effect", () => {
 
   it.each<[string, Change[], string]>([
     ["nothing", [], "it changes nothing"],
+    [
+      "what cannot be read",
+      [{ drop: "c" }, { shuffle: "q" } as never],
+      "its changes cannot be read: change 2 says none of add, drop, move",
+    ],
     ["what is not there", [{ drop: "b" }, { drop: "x" }], 'change 2 cannot be made: there is no step "x"'],
     [
       "what leaves something dangling",

@@ -4,6 +4,7 @@ export const amendmentWords = {
   "walk/amended-because": "The plan was amended: {$reason}",
   "walk/step-dropped": 'an amendment took "{$step}" out of the plan',
   "amend/changes-nothing": "it changes nothing",
+  "amend/unreadable": "its changes cannot be read: {$why :message}",
   "amend/cannot-apply": "change {$number :integer} cannot be made: {$why :message}",
   "amend/unsound": "the procedure could not be used with it: {$why :message}",
   "amend/begun-dropped": '"{$step}" has begun or is complete, and cannot be taken out of the plan',

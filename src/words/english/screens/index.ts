@@ -2,6 +2,7 @@ import { alertWords } from "./alerts.ts";
 import { amendingWords } from "./amending.ts";
 import { amendmentWords } from "./amendments.ts";
 import { backupWords } from "./backup.ts";
+import { changesWords } from "./changes.ts";
 import { decisionWords } from "./decisions.ts";
 import { figureGapWords } from "./figure-gaps.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
@@ -44,6 +45,7 @@ export const screenWords = {
   ...amendingWords,
   ...amendmentWords,
   ...backupWords,
+  ...changesWords,
   ...decisionWords,
   ...figureGapWords,
   ...findingsOfFileWords,

@@ -1,4 +1,4 @@
-/** What makes one procedure of another, and why a change cannot be made. Only the command line tells changes one by one. */
+/** What makes one procedure of another, change by change, and why a change cannot be made. */
 export const changesWords = {
   "changes/one-of-contingencies": "contingency",
   "changes/one-of-tasks": "task",

@@ -1,3 +1,4 @@
+import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { CrewId, DecisionId, Duration } from "../units/index.ts";
 import { between } from "../units/index.ts";
@@ -27,21 +28,38 @@ function takenOtherwise(ledger: Ledger, id: DecisionId): readonly RaisedAlert[] 
   const made = outline.decision(id);
   if (!last || last.was === null || !made) return [];
   const { was, outcome } = last;
+  const before = takings.at(-2);
   const done = outline.steps.flatMap(({ number, step }) =>
     step.when?.[id] === was && progressOf(ledger, step.id).status === "done" ? [`${number} ${step.do}`] : [],
   );
   const told = { ask: made.decision.ask, outcome, was };
+  const isContrary = before !== undefined && before.device !== last.device;
   return [
     {
       ...about(ledger, id),
       alert: alertKey("decision", id, takings.length),
       since: inPet(ledger, last.at),
-      text:
-        done.length > 0
+      text: isContrary
+        ? contrary(ledger, { ...told, steps: done }, [before, last])
+        : done.length > 0
           ? message("alert/decided-otherwise-after", { ...told, steps: done })
           : message("alert/decided-otherwise", told),
     },
   ];
+}
+
+/** Two devices decided differently, perhaps apart: both are named, so that whoever leads can ask them. */
+function contrary(
+  { inForce: { outline } }: Ledger,
+  { steps, ...told }: { ask: string; outcome: string; was: string; steps: readonly string[] },
+  [before, last]: readonly [TakenDecision, TakenDecision],
+): Message {
+  const named = ({ actor, device }: TakenDecision) =>
+    actor === null ? device : (outline.crewMember(actor as CrewId)?.call ?? actor);
+  const both = { ...told, who: named(last), other: named(before) };
+  return steps.length > 0
+    ? message("alert/decided-contrary-after", { ...both, steps })
+    : message("alert/decided-contrary", both);
 }
 
 function askedAgain(ledger: Ledger, id: DecisionId): readonly RaisedAlert[] {

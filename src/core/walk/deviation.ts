@@ -26,6 +26,8 @@ export type DeviationKind =
   | MissingKind
   /** The walk was called complete while somebody was not known to be at a refuge ([OFF5]). */
   | "closed-outside"
+  /** The step was done on a branch of a decision that was taken otherwise ([WLK5]). */
+  | "branch-left"
   | "amended"
   | "struck";
 

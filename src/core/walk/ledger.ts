@@ -146,6 +146,8 @@ export interface ItemMove {
 export interface TakenDecision {
   readonly at: Instant;
   readonly actor: string | null;
+  /** The device on which it was entered. */
+  readonly device: string;
   readonly decision: DecisionId;
   readonly outcome: string;
   /** The outcome that was in force before it; `null` when there was none. */

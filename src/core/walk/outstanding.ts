@@ -3,6 +3,7 @@ import { message } from "../../words/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, Instant, RecordId, StepId, WatchId } from "../units/index.ts";
 import { between, later, NO_TIME } from "../units/index.ts";
+import { branchesLeft } from "./branch-left.ts";
 import type { Deviation, EarlyMark, MissingKind } from "./deviation.ts";
 import { earlyText } from "./early-mark.ts";
 import type { Ledger, StepProgress } from "./ledger.ts";
@@ -132,7 +133,7 @@ const LISTED: ReadonlySet<Outstanding["kind"]> = new Set<Outstanding["kind"]>([
 
 /**
  * Returns every deviation of a walk at the instant of its state: those of its entries in the order of the log, then
- * what is missing ([OFF2]), and every round of a watch that was not kept.
+ * what was done on branches that were left ([WLK5]), what is missing ([OFF2]), and every round of a watch that was not kept.
  */
 export function deviationsAt(
   folded: Pick<Folded, "deviations">,
@@ -147,6 +148,7 @@ export function deviationsAt(
   );
   return [
     ...folded.deviations,
+    ...branchesLeft(ledger),
     ...[...missing, ...missed].map(
       ({ kind, step, since, text }): Deviation => ({
         kind,

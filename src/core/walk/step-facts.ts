@@ -8,6 +8,7 @@ import type { Instant, StepId } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import { askedAgainFor } from "./asked-again.ts";
+import { leftBy } from "./branch-left.ts";
 import type { Deviation } from "./deviation.ts";
 import { earlyDeviation, earlyMarks } from "./early-mark.ts";
 import { blockersOf, startOf, undecided } from "./gate.ts";
@@ -35,7 +36,7 @@ function activeStep(
   const open = undecided(ledger, entry);
   if (open !== null && entry.step.when)
     return { entry: null, problem: message("walk/undecided", { decision: open }) };
-  if (!ledger.network.activity.active[entry.index]) {
+  if (!ledger.network.activity.active[entry.index] && leftBy(ledger, entry) === null) {
     return { entry: null, problem: message("walk/not-performed", { step: id }) };
   }
   return { entry, problem: null };
@@ -56,9 +57,10 @@ const earlier = (a: Instant, b: Instant): Instant => (a < b ? a : b);
  * to start, but never after `finish`.
  */
 function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
-  const start = startOf(ledger, entry);
-  if (start) return earlier(start.at, finish);
-  // The step was out of order or its windows are past: assume the performers worked on it since they became free.
+  const { saidStart } = progressOf(ledger, entry.step.id);
+  const start = leftBy(ledger, entry) === null ? startOf(ledger, entry)?.at : saidStart;
+  if (start) return earlier(start, finish);
+  // The step was out of order, its branch was left or its windows are past: assume the performers worked on it since they became free.
   const free = entry.performers.flatMap((lane) => ledger.lanes[lane]?.free ?? []);
   const latest = free.reduce((most, next) => (next > most ? next : most), ledger.petZero ?? finish);
   return earlier(latest, finish);
@@ -70,12 +72,12 @@ export function stepStarted(ledger: Ledger, entry: Entry, fact: FactNamed<"step.
   if (!active.entry) return ignored(active.problem);
   if (progressOf(ledger, fact.step).status !== "open")
     return ignored(message("walk/already-complete", { step: fact.step }));
-  const [blocker] = blockersOf(ledger, active.entry);
+  const [blocker] = leftBy(ledger, active.entry) === null ? blockersOf(ledger, active.entry) : [];
   if (blocker) return ignored(message("walk/cannot-have-started", { step: fact.step, before: blocker.step }));
   return applied(withStep(ledger, fact.step, { saidStart: entry.at }));
 }
 
-/** `step.done`: marks the step done and moves its items ([WLK2]). */
+/** `step.done`: marks the step done and moves its items ([WLK2]), also on a branch that was left ([WLK5]). */
 export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.done">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
@@ -83,7 +85,9 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
   const before = progressOf(ledger, step.id);
   if (before.status === "done") return doneAgain(ledger, entry, step.id, before);
   if (before.status !== "open") return ignored(message(`walk/already-${before.status}`, { step: fact.step }));
-  const [blocker] = blockersOf(ledger, active.entry);
+  // Nothing is known of the order on a branch that was left meanwhile: who did the step could not know that it was.
+  const isLeft = leftBy(ledger, active.entry) !== null;
+  const [blocker] = isLeft ? [] : blockersOf(ledger, active.entry);
   const asked = blocker ? askingStep(ledger, active.entry) : null;
   if (blocker && !fact.outOfOrder)
     return ignored(
@@ -91,7 +95,7 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
         ? message("walk/comes-after", { step: fact.step, before: blocker.step })
         : message("walk/asked-again-first", { step: fact.step, before: asked }),
     );
-  const early = blocker ? [] : earlyMarks(ledger, active.entry, entry.at);
+  const early = blocker || isLeft ? [] : earlyMarks(ledger, active.entry, entry.at);
   const orderReason = blocker ? (fact.reason?.trim() ?? "") : "";
   const steps = changed(ledger, step.id, {
     status: "done",
@@ -172,6 +176,9 @@ function doneAgain(ledger: Ledger, entry: Entry, id: StepId, before: StepProgres
 export function stepSkipped(ledger: Ledger, entry: Entry, fact: FactNamed<"step.skipped">): Applied {
   const active = activeStep(ledger, fact.step);
   if (!active.entry) return ignored(active.problem);
+  // A branch that was left has nothing more to be skipped.
+  if (leftBy(ledger, active.entry) !== null)
+    return ignored(message("walk/not-performed", { step: fact.step }));
   const { step, getAhead } = active.entry;
   const { status } = progressOf(ledger, step.id);
   if (status !== "open") return ignored(message(`walk/already-${status}`, { step: fact.step }));

@@ -1,6 +1,7 @@
 import { message } from "../../words/index.ts";
 import { crewHolding, moved } from "../custody/index.ts";
 import type { Entry, Fact } from "../log/index.ts";
+import { deviceOf } from "../log/index.ts";
 import type { Location } from "../procedure/index.ts";
 import { ofSeconds } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
@@ -126,7 +127,14 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
   const { decision, outcome } = fact;
   const decisions = [
     ...ledger.decisions,
-    { at: entry.at, actor: entry.wire.actor ?? null, decision, outcome, was },
+    {
+      at: entry.at,
+      actor: entry.wire.actor ?? null,
+      device: deviceOf(entry.wire.source),
+      decision,
+      outcome,
+      was,
+    },
   ];
   const next = { ...ledger, outcomes, decidedAt, decisions, ...walkScenarioOf(outline, outcomes) };
   return applied({ ...next, lanes: lanesRewound(next, next.steps) });

@@ -52,6 +52,8 @@ export class ReferenceStanding {
   readonly reopenings: { at: number; actor: string | null; reason: string; closed: ReferenceClosing }[] = [];
   readonly steps = new Map<string, ReferenceStep>();
   readonly outcomes = new Map<string, string>();
+  /** Every outcome that a decision ever got, as `decision outcome`. */
+  readonly everDecided = new Set<string>();
   readonly decidedAt = new Map<string, number>();
   readonly holds: ReferenceHold[] = [];
   readonly notes: { at: number; actor: string | null; text: string; step: string | null }[] = [];
@@ -121,6 +123,16 @@ export class ReferenceStanding {
     });
   }
 
+  /** On a branch that was in force once and is not any more. */
+  protected isLeft(one: OutlineStep): boolean {
+    const needed = Object.entries(one.step.when ?? {});
+    if (this.isActive(one)) return false;
+    return (
+      needed.every(([name, outcome]) => this.everDecided.has(`${name} ${outcome}`)) &&
+      needed.some(([name, outcome]) => this.outcomes.get(name) !== outcome)
+    );
+  }
+
   protected isOpen({ step }: OutlineStep): boolean {
     return this.steps.get(step.id)?.status === "open";
   }
@@ -171,7 +183,7 @@ export class ReferenceStanding {
   protected startOf(one: OutlineStep, isHeldUp: boolean): number {
     const said = this.steps.get(one.step.id)?.saidStart ?? null;
     if (said !== null) return said;
-    const soonest = isHeldUp ? null : this.#letFrom(one, this.#readyFor(one));
+    const soonest = isHeldUp || this.isLeft(one) ? null : this.#letFrom(one, this.#readyFor(one));
     return soonest ?? Math.max(this.petZero ?? 0, ...this.#freeOf(one));
   }
 

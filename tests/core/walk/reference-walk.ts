@@ -150,6 +150,7 @@ export class ReferenceWalk extends ReferenceStanding {
     if (!found?.decision.outcomes.includes(outcome) || !this.isActive(found.madeBy)) return false;
     if (this.outcomes.get(name) === outcome) return false;
     this.outcomes.set(name, outcome);
+    this.everDecided.add(`${name} ${outcome}`);
     this.decidedAt.set(name, at);
     return true;
   }
@@ -168,23 +169,23 @@ export class ReferenceWalk extends ReferenceStanding {
     return true;
   }
 
-  /** An entry about a step, which must be performed as decisions were taken ([WLK5]). */
+  /** An entry about a step, which must be performed as decisions were taken, or were before ([WLK5]). */
   #mark(entry: Entry, fact: Extract<Fact, { step: string }>, at: number): boolean {
     const one = this.outline.step(fact.step);
     const progress = this.steps.get(fact.step);
-    if (!one || !progress || !this.isActive(one)) return false;
+    if (!one || !progress || !(this.isActive(one) || this.isLeft(one))) return false;
     if (Object.keys(one.step.when ?? {}).some((decision) => !this.outcomes.has(decision))) return false;
     const actor = entry.wire.actor ?? null;
     switch (fact.name) {
       case "step.started":
-        if (progress.status !== "open" || this.isHeldUp(one)) return false;
+        if (progress.status !== "open" || (this.isHeldUp(one) && !this.isLeft(one))) return false;
         progress.saidStart = at;
         return true;
       case "step.done":
         if (progress.status === "done") this.#confirmDone(entry, progress, at);
         return progress.status === "open" && this.#done(entry, one, { at, anyway: fact.outOfOrder });
       case "step.skipped":
-        if (progress.status !== "open") return false;
+        if (progress.status !== "open" || this.isLeft(one)) return false;
         Object.assign(progress, { status: "skipped", start: at, finish: at, skipReason: fact.reason });
         progress.completedBy = nameOf(entry);
         if (!one.getAhead) this.deviations.push({ kind: "skipped", step: fact.step, at });
@@ -215,9 +216,9 @@ export class ReferenceWalk extends ReferenceStanding {
   /** `step.done` of an open step ([WLK2], [WLK4]). */
   #done(entry: Entry, one: OutlineStep, { at, anyway }: { at: number; anyway: boolean }): boolean {
     const progress = this.steps.get(one.step.id);
-    const isHeldUp = this.isHeldUp(one);
+    const isHeldUp = this.isHeldUp(one) && !this.isLeft(one);
     if (!progress || (isHeldUp && !anyway)) return false;
-    const early = isHeldUp ? ["out-of-order"] : this.earlyAt(one, at);
+    const early = isHeldUp ? ["out-of-order"] : this.isLeft(one) ? [] : this.earlyAt(one, at);
     progress.start = Math.min(at, this.startOf(one, isHeldUp));
     progress.finish = at;
     progress.status = "done";

@@ -240,6 +240,7 @@ export const sentenceWords = {
   "cli/kind-time-not-reached": "time-not-reached",
   "cli/kind-window-not-over": "window-not-over",
   "cli/kind-hold-not-over": "hold-not-over",
+  "cli/kind-branch-left": "branch-left",
   "cli/kind-closed-outside": "closed-outside",
   "cli/kind-amended": "amended",
   "cli/kind-struck": "struck",

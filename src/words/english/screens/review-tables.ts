@@ -17,6 +17,7 @@ export const reviewTableWords = {
   "review/kind-time-not-reached": "done before its time",
   "review/kind-window-not-over": "done outside its window",
   "review/kind-hold-not-over": "done during a hold",
+  "review/kind-branch-left": "done on a branch that was left",
   "review/kind-closed-outside": "closed with somebody outside",
   "review/kind-amended": "amended",
   "review/kind-struck": "entry struck",

@@ -26,6 +26,7 @@ export const walkWords = {
   "walk/is-closed": "the walk is closed",
   "walk/clock-not-started": "the clock has not been started",
   "walk/not-closed": "the walk is not closed",
+  "walk/branch-left": "Done on the branch that was left: {$ask} {$outcome}, and it needs {$was}",
   "walk/closed-outside": "Closed as complete, and {$crew :list} not known to be at a refuge",
   "walk/already-open": "the walk is already open",
   "walk/clock-already-started": "the clock was already started",

@@ -1,9 +1,10 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useDeferredValue, useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
+import { applyChanges } from "../../core/changes/index.ts";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
-import type { ProcedureFile } from "../../core/procedure/index.ts";
+import type { Change, ProcedureFile } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { FitSubject } from "../fit/index.ts";
@@ -15,6 +16,8 @@ import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { chooseStart, printAddress, useServices, useStartChoice } from "../session/index.ts";
 import { revisionsOf, useProcedureText, useRevisions } from "../shelf/index.ts";
+import type { SplitRequest } from "../split/index.ts";
+import { SplitPanel } from "../split/index.ts";
 import { freeRevision, WhatIf } from "../what-if/index.ts";
 
 const HOUR = 3_600_000;
@@ -25,7 +28,7 @@ export function PlanPage() {
   const { id, text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
   const { store, now } = useServices();
-  const [asksFit, setAsksFit] = useState(false);
+  const [asks, setAsks] = useState<"fit" | "split" | null>(null);
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
   const source = useProcedureLight(id);
@@ -42,6 +45,10 @@ export function PlanPage() {
     () => (read?.file ? { kind: "plan", file: read.file, ...options } : null),
     [read, options],
   );
+  const request = useMemo<SplitRequest | null>(
+    () => (read?.file ? { file: read.file, ...options } : null),
+    [read, options],
+  );
   const taken = useRevisions(read?.procedure?.id ?? null);
   const revision = freeRevision(read?.procedure?.revision, taken);
   const save = async (changed: ProcedureFile) => {
@@ -54,6 +61,11 @@ export function PlanPage() {
       chooseStart(added.procedure.key, start);
       router.push(`/plan/${added.procedure.key}`);
     } else setSaved(words("plan/revision-not-kept"));
+  };
+  const saveSplit = (changes: readonly Change[]) => {
+    const changed = read?.file ? applyChanges(read.file, changes) : null;
+    setAsks(null);
+    if (changed?.file) void save(changed.file);
   };
   return (
     <IonPage>
@@ -70,9 +82,14 @@ export function PlanPage() {
               {words("read/printable")}
             </a>
             {read?.file && (
-              <button type="button" className="plain-button" onClick={() => setAsksFit(true)}>
-                {words("fit/title")}
-              </button>
+              <>
+                <button type="button" className="plain-button" onClick={() => setAsks("fit")}>
+                  {words("fit/title")}
+                </button>
+                <button type="button" className="plain-button" onClick={() => setAsks("split")}>
+                  {words("split/title")}
+                </button>
+              </>
             )}
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
@@ -106,7 +123,7 @@ export function PlanPage() {
               {!read && <p>{isRead ? words("parts/no-such-procedure") : words("parts/opening-procedure")}</p>}
             </div>
           )}
-          {asksFit && subject && plan && (
+          {asks === "fit" && subject && plan && (
             <BesidePage>
               <FitPanel
                 outline={plan.outline}
@@ -115,7 +132,18 @@ export function PlanPage() {
                   ({ priority, closeout }) => priority === "essential" && !closeout,
                 )}
                 onAgain={null}
-                onClose={() => setAsksFit(false)}
+                onClose={() => setAsks(null)}
+              />
+            </BesidePage>
+          )}
+          {asks === "split" && request && plan && (
+            <BesidePage>
+              <SplitPanel
+                outline={plan.outline}
+                request={request}
+                revision={revision}
+                onSave={saveSplit}
+                onClose={() => setAsks(null)}
               />
             </BesidePage>
           )}

@@ -71,9 +71,12 @@ export function splitChainMessage(
   outline: Outline,
   { suggestions, criticalPath }: SplitAnswer,
 ): Message | null {
-  return suggestions.length === 0
+  const chain = numbersOf(outline, criticalPath.before);
+  const [first] = chain;
+  const last = chain.at(-1);
+  return suggestions.length === 0 || first === undefined || last === undefined
     ? null
-    : message("split/chain", { steps: numbersOf(outline, criticalPath.before) });
+    : message("split/chain", { count: chain.length, first, last });
 }
 
 const numbersOf = (outline: Outline, steps: readonly StepId[]) =>

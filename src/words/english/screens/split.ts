@@ -1,5 +1,10 @@
 /** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
 export const splitWords = {
+  "split/title": "Best split",
+  "split/working": "Looking for a better split …",
+  "split/failed": "A better split could not be looked for here. Close the panel and ask again.",
+  "split/going-on": "Still looking: this is the best so far.",
+  "split/stop": "Stop looking",
   "split/now": "The plan as it is: finish {$finish :finish}.",
   "split/proven":
     "Proven best: finish {$finish :finish}, {$by :advance} earlier. No split of this work is complete earlier.",
@@ -18,11 +23,16 @@ export const splitWords = {
   "split/task-behind": "Task “{$task}” comes behind “{$behind}”.",
   "split/gains": "Without this one the plan would be complete {$time :advance} later.",
   "split/needed": "The other changes cannot be made without this one.",
-  "split/chain": "The finish of the plan hangs on the steps {$steps :list}; that chain is relieved.",
+  "split/chain":
+    ".input {$count :integer} .match $count one {{The finish of the plan hangs on step {$first}, which is relieved.}} * {{The finish of the plan hangs on a chain of {$count} steps from {$first} to {$last}, which is relieved.}}",
   "split/cost": "What it costs",
   "split/changed-hands":
     ".input {$count :integer} .match $count 0 {{No step changes hands.}} one {{{$count} step changes hands.}} * {{{$count} steps change hands.}}",
   "split/metres": "Everybody together goes {$after :metres} instead of {$before :metres}.",
   "split/window-tighter":
     "In “{$window}” the tightest step has {$after :advance} left instead of {$before :advance}.",
+  "split/keep": "Keep the plan",
+  "split/save": "Save as revision {$revision}",
+  "split/how":
+    "By likely times, without get-aheads, decisions as expected. Only steps that say who else could do them change hands, and only tasks that are free in their place are moved; closeout stays. Nothing is changed until you save a revision.",
 } as const;

@@ -1,0 +1,2 @@
+export { SplitPanel } from "./split-panel.tsx";
+export type { SplitRequest } from "./split-request.ts";

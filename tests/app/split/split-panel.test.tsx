@@ -1,0 +1,115 @@
+import { render, screen, within } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { beforeEach, describe, expect, it, vi } from "vitest";
+import { SplitPanel } from "../../../src/app/split/index.ts";
+import { splitAnswersTo } from "../../../src/app/split/split-answers-to.ts";
+import type { SplitFound, SplitRequest } from "../../../src/app/split/split-request.ts";
+import { applyChanges } from "../../../src/core/changes/index.ts";
+import { planOf } from "../../../src/core/plan/index.ts";
+import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
+import { outlineOf } from "../../../src/core/procedure/index.ts";
+import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.ts";
+
+/** What the worker answers, in this process; `null` for a worker that cannot be loaded. */
+let answersTo: ((request: SplitRequest) => Iterable<SplitFound>) | null = splitAnswersTo;
+let ended = 0;
+class WorkerInProcess extends EventTarget {
+  postMessage(request: SplitRequest): void {
+    const answers = answersTo;
+    queueMicrotask(() => {
+      if (!answers) this.dispatchEvent(new Event("error"));
+      else
+        for (const data of answers(structuredClone(request)))
+          this.dispatchEvent(new MessageEvent("message", { data }));
+    });
+  }
+  terminate(): void {
+    ended += 1;
+  }
+}
+beforeEach(() => {
+  answersTo = splitAnswersTo;
+  ended = 0;
+  vi.stubGlobal("Worker", WorkerInProcess);
+});
+
+const FILE = fileWith(
+  [
+    task("wash", [step("washing", "ev1", 20)], { title: "Wash", order: "free" }),
+    task("wire", [step("wiring", "ev1", 30, { or: [["ev2"]] })], { title: "Wire" }),
+    task("last", [step("end", ["ev1", "ev2"], 5)], { closeout: true }),
+  ],
+  { format: "tetherline.procedure/2" },
+);
+
+const show = (file: ProcedureFile = FILE) => {
+  const onSave = vi.fn<(changes: readonly Change[]) => void>();
+  const onClose = vi.fn();
+  render(
+    <SplitPanel
+      outline={outlineOf(procedureOf(file))}
+      request={{ file, start: null, light: null }}
+      revision="B"
+      onSave={onSave}
+      onClose={onClose}
+    />,
+  );
+  return { onSave, onClose };
+};
+
+describe("the best split", () => {
+  it("[FIT3] shows the plan as it is, how good a better one is, each change with why, and what it costs", async () => {
+    show();
+    expect(screen.getByRole("status")).toHaveTextContent("Looking for a better split");
+    expect(
+      await screen.findByText(
+        "Proven best: finish 0:35, 20 min earlier. No split of this work is complete earlier.",
+      ),
+    ).toBeVisible();
+    expect(screen.getByText("The plan as it is: finish 0:55.")).toBeVisible();
+    const [change] = screen.getAllByRole("listitem");
+    expect(change).toHaveTextContent("Step 2.1 “Do wiring” is done by EV2 instead of EV1.");
+    expect(change).toHaveTextContent("Without this one the plan would be complete 20 min later.");
+    expect(screen.getByText("1 step changes hands.")).toBeVisible();
+    expect(
+      screen.getByText(/^The finish of the plan hangs on a chain of 3 steps from 1.1 to 3.1/),
+    ).toBeVisible();
+  });
+
+  it("[FIT4] offers to keep the plan first, and saves the changes only when asked to", async () => {
+    const { onSave, onClose } = show();
+    const keep = await screen.findByRole("button", { name: "Keep the plan" });
+    const save = screen.getByRole("button", { name: "Save as revision B" });
+    expect(keep.compareDocumentPosition(save)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+    expect(onSave).not.toHaveBeenCalled();
+    await userEvent.click(save);
+    const changed = applyChanges(FILE, onSave.mock.calls[0]?.[0] ?? []);
+    const plan = changed.file && planOf(outlineOf(procedureOf(changed.file)));
+    expect(plan?.timeline?.course.finish).toBe(35 * 60_000);
+    await userEvent.click(keep);
+    expect(onClose).toHaveBeenCalledOnce();
+  });
+
+  it("[FIT3] shows the best so far while it looks on, and keeps it when it is stopped", async () => {
+    answersTo = (request) => [...splitAnswersTo(request)].map((found) => ({ ...found, isLast: false }));
+    show();
+    await userEvent.click(await screen.findByRole("button", { name: "Stop looking" }));
+    expect(ended).toBe(1);
+    expect(screen.queryByRole("button", { name: "Stop looking" })).toBeNull();
+    expect(screen.getByRole("button", { name: "Save as revision B" })).toBeVisible();
+  });
+
+  it("[FIT3] has nothing to save where the plan is kept", async () => {
+    show(fileWith([step("a", "ev1", 10)]));
+    expect(await screen.findByText(/^There is nothing to choose/)).toBeVisible();
+    expect(screen.queryByRole("button", { name: /^Save/ })).toBeNull();
+    expect(screen.queryByRole("list")).toBeNull();
+  });
+
+  it("says so when it cannot look", async () => {
+    answersTo = null;
+    show();
+    expect(within(screen.getByRole("dialog")).queryByRole("status")).not.toBeNull();
+    expect(await screen.findByRole("alert")).toHaveTextContent("could not be looked for here");
+  });
+});

@@ -46,7 +46,7 @@ export function proveSplit(rules: ProofRules): Proof {
     !hasForward && steps.every(({ within }) => within.every((time) => time === Number.POSITIVE_INFINITY));
   let { cost } = rules;
   if (cost <= bound) return { isProven: true, cost, looked: 0 };
-  if (!isMonotone) return { isProven: false, cost, looked: 0 };
+  if (!isMonotone || parts === 0) return { isProven: false, cost, looked: 0 };
   const count = tasks.length;
   const layouts = Array.from({ length: steps.length + 1 }, () => new Layout(model));
   const choice = new Int32Array(groups.length).fill(-1);

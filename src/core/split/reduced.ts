@@ -7,9 +7,9 @@ export type Departure =
   | { readonly kind: "group"; readonly group: number }
   | { readonly kind: "task"; readonly task: number };
 
-/** What a split changes: the groups that change hands, and the fewest tasks that are elsewhere. */
-export function departuresOf({ order, choice }: Split): readonly Departure[] {
-  const kept = longestRise(order);
+/** What a split changes: the groups that change hands, and the fewest free tasks that are elsewhere. */
+export function departuresOf({ tasks }: SplitModel, { order, choice }: Split): readonly Departure[] {
+  const kept = keptInOrder(order, (task) => tasks[task]?.isFree === true);
   return [
     ...[...choice.keys()].flatMap((group): Departure[] =>
       choice[group] === 0 ? [] : [{ kind: "group", group }],
@@ -18,21 +18,20 @@ export function departuresOf({ order, choice }: Split): readonly Departure[] {
   ];
 }
 
-/** The tasks that keep their order, as many as can be. */
-function longestRise(order: Int32Array): ReadonlySet<number> {
-  const length = new Int32Array(order.length).fill(1);
+/** The tasks that keep their order, as many as can be: all that are not free, which always do, among them. */
+function keptInOrder(order: Int32Array, isFree: (task: number) => boolean): ReadonlySet<number> {
+  const weight = new Float64Array(order.length);
   const from = new Int32Array(order.length).fill(-1);
   let last = 0;
   for (let at = 0; at < order.length; at += 1) {
+    let most = 0;
     for (let one = 0; one < at; one += 1)
-      if (
-        (order[one] as number) < (order[at] as number) &&
-        (length[one] as number) >= (length[at] as number)
-      ) {
-        length[at] = (length[one] as number) + 1;
+      if ((order[one] as number) < (order[at] as number) && (weight[one] as number) > most) {
+        most = weight[one] as number;
         from[at] = one;
       }
-    if ((length[at] as number) > (length[last] as number)) last = at;
+    weight[at] = most + (isFree(order[at] as number) ? 1 : order.length);
+    if ((weight[at] as number) > (weight[last] as number)) last = at;
   }
   const kept = new Set<number>();
   for (let at = last; at >= 0; at = from[at] ?? -1) kept.add(order[at] as number);
@@ -65,16 +64,18 @@ export function reduced(model: SplitModel, split: Split): Split {
   const layout = new Layout(model);
   const cost = layout.costOf(split);
   let now = split;
+  let left = departuresOf(model, now);
   for (let isSmaller = true; isSmaller; ) {
     isSmaller = false;
-    for (const departure of departuresOf(now)) {
+    for (const departure of left) {
       const next = without(model, now, departure);
-      if (!next || layout.costOf(next) > cost || departuresOf(next).length >= departuresOf(now).length)
-        continue;
+      if (!next || layout.costOf(next) > cost) continue;
+      const fewer = departuresOf(model, next);
+      if (fewer.length >= departuresOf(model, now).length) continue;
       now = next;
       isSmaller = true;
-      break;
     }
+    left = departuresOf(model, now);
   }
   return now;
 }

@@ -136,6 +136,11 @@ export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptio
       criticalPath: { before: path, after: [] },
     };
   const model = splitModelOf(splitCase);
+  const criticalPath = { before: path, after: path };
+  if (model.groups.every(({ options }) => options.length < 2) && !model.tasks.some(({ isFree }) => isFree)) {
+    const only = { before, finish: before, bound: before, gap: 0, tried: 0, looked: 0 };
+    return { ...NOTHING, ...only, status: "unchanged", isProven: true, hasNoChoice: true, criticalPath };
+  }
   const layout = new Layout(model);
   const least = splitBound(model, plan.network);
   const offer = (split: Split) => offered(splitCase, model, split, layout);
@@ -168,10 +173,9 @@ export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptio
     gap: bound > 0 ? (finish - bound) / bound : 0,
     tried: searched.tried,
     looked: proof.looked,
-    hasNoChoice:
-      model.groups.every(({ options }) => options.length < 2) && !model.tasks.some(({ isFree }) => isFree),
+    hasNoChoice: false,
     ...(better ? described(splitCase, model, better) : {}),
-    criticalPath: { before: path, after: (better?.plan ?? plan).timeline?.criticalPath ?? [] },
+    criticalPath: { ...criticalPath, after: better?.plan.timeline?.criticalPath ?? path },
   };
 }
 
@@ -186,7 +190,7 @@ function described(splitCase: SplitCase, model: SplitModel, { split, file, plan,
   const { outline: old, plan: oldPlan } = splitCase;
   const layout = new Layout(model);
   const cost = layout.costOf(split);
-  const suggestions = departuresOf(split).map((departure): Suggestion => {
+  const suggestions = departuresOf(model, split).map((departure): Suggestion => {
     const back = without(model, split, departure);
     const costs = back && layout.costOf(back);
     const gain = costs === null || !Number.isFinite(costs) ? null : ((costs - cost) as Duration);

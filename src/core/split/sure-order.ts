@@ -11,6 +11,10 @@ export interface SureTimes {
   readonly tail: Float64Array;
 }
 
+/** With more steps than this not every pair in a lane is linked. */
+const MOST_LINKED = 600;
+const FEW_LINKS = 8;
+
 /** The least time of a step; zero for a translation that takes as long as the way, which its head has. */
 const leastOf = ({ stands }: ModelStep) => Math.min(...stands.map(({ time }) => Math.max(0, time)));
 
@@ -85,12 +89,18 @@ export function sureTimes(model: SplitModel, network: Network): SureTimes {
   const links: { from: number; to: number; gap: number }[] = [];
   for (const [at, step] of steps.entries())
     for (const [link, from] of step.after.entries()) links.push({ from, to: at, gap: step.lags[link] ?? 0 });
-  for (const one of steps.keys())
-    for (const other of steps.keys()) {
+  // Of many steps each has links to the next ones only: fewer links make a bound no wrong one.
+  const most = count > MOST_LINKED ? FEW_LINKS : count;
+  for (const one of steps.keys()) {
+    let own = 0;
+    for (let other = 0; other < count && own < most; other += 1) {
       if (!isBefore(one, other)) continue;
       const gap = laneGap(model, travel, one, other);
-      if (gap !== null) links.push({ from: one, to: other, gap });
+      if (gap === null) continue;
+      links.push({ from: one, to: other, gap });
+      own += 1;
     }
+  }
   const before: (typeof links)[] = steps.map(() => []);
   const behind: (typeof links)[] = steps.map(() => []);
   for (const link of links) {

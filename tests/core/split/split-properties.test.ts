@@ -43,7 +43,7 @@ function modelOf(splitCase: SplitCase) {
 }
 
 describe("the best split of any procedure", () => {
-  test.prop([seedsArb, fc.integer()], { numRuns: 300 })(
+  test.prop([seedsArb, fc.integer()], { numRuns: 100 })(
     "[FIT3] the search lays a split out as the plan of its procedure does",
     (seeds, seed) => {
       const splitCase = caseOf(randomFile(seeds));
@@ -68,7 +68,7 @@ describe("the best split of any procedure", () => {
     },
   );
 
-  test.prop([seedsArb, fc.integer()], { numRuns: 300 })(
+  test.prop([seedsArb, fc.integer()], { numRuns: 150 })(
     "[FIT3] no split is complete before the bound, and the proof finds the best of all",
     (seeds, seed) => {
       const splitCase = caseOf(randomFile(seeds));
@@ -94,7 +94,7 @@ describe("the best split of any procedure", () => {
     },
   );
 
-  test.prop([seedsArb], { numRuns: 120 })(
+  test.prop([seedsArb], { numRuns: 50 })(
     "[FIT3] [FIT4] an answer gives the plan it promises, breaks nothing, and leaves alone what may not move",
     (seeds) => {
       const file = randomFile(seeds);
@@ -121,7 +121,7 @@ describe("the best split of any procedure", () => {
     },
   );
 
-  test.prop([seedsArb, fc.integer({ min: 0, max: 900 }), fc.integer({ min: 1, max: 900 })], { numRuns: 60 })(
+  test.prop([seedsArb, fc.integer({ min: 0, max: 900 }), fc.integer({ min: 1, max: 900 })], { numRuns: 30 })(
     "[FIT3] more tries never give a worse answer",
     (seeds, tries, more) => {
       const splitCase = caseOf(randomFile(seeds));

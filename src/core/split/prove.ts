@@ -14,7 +14,7 @@ export interface ProofRules {
   readonly cost: number;
   /** No split costs less. */
   readonly bound: number;
-  /** How many parts of splits may be looked at. */
+  /** How many parts of splits may be looked at; of many steps it is fewer. */
   readonly parts: number;
   /** Whether a split that costs less may be offered. */
   isSound(split: Split, cost: number): boolean;
@@ -29,6 +29,11 @@ export interface Proof {
   /** How many parts were looked at. */
   readonly looked: number;
 }
+
+/** With up to so many steps all the parts that were asked for are looked at. */
+const QUICK = 40;
+/** With more steps than this nothing is proven. */
+const MOST_STEPS = 400;
 
 /** How late everything is when some of the steps are laid out: of two ways to lay them out the one that is nowhere later will do. */
 type Lateness = Float64Array;
@@ -46,8 +51,10 @@ export function proveSplit(rules: ProofRules): Proof {
     !hasForward && steps.every(({ within }) => within.every((time) => time === Number.POSITIVE_INFINITY));
   let { cost } = rules;
   if (cost <= bound) return { isProven: true, cost, looked: 0 };
-  if (!isMonotone || parts === 0) return { isProven: false, cost, looked: 0 };
+  if (!isMonotone || parts === 0 || steps.length > MOST_STEPS) return { isProven: false, cost, looked: 0 };
   const count = tasks.length;
+  // A bound on many steps takes longer: it is looked at fewer parts of them.
+  const most = Math.ceil(parts * Math.min(1, (QUICK / steps.length) ** 2));
   const layouts = Array.from({ length: steps.length + 1 }, () => new Layout(model));
   const choice = new Int32Array(groups.length).fill(-1);
   const placed = new Uint8Array(count);
@@ -71,19 +78,24 @@ export function proveSplit(rules: ProofRules): Proof {
     return false;
   };
 
-  const enter = (depth: number, task: number, position: number): void => {
-    const layout = layouts[depth] as Layout;
-    if (cost <= bound || isCut) return;
-    if (looked >= parts) {
+  /** Whether to go on from a part at which there is something to choose. */
+  const isOpenYet = (layout: Layout, task: number, position: number): boolean => {
+    if (looked >= most) {
       isCut = true;
-      return;
+      return false;
     }
     looked += 1;
-    if (layout.cost >= cost || bounds(layout) >= cost) return;
-    if (depth > 0 && isDominated(layout, task, position)) return;
+    return bounds(layout) < cost && !isDominated(layout, task, position);
+  };
+
+  const enter = (depth: number, task: number, position: number): void => {
+    const layout = layouts[depth] as Layout;
+    if (cost <= bound || isCut || layout.cost >= cost) return;
     const next = task < 0 ? undefined : tasks[task]?.steps[position];
     if (next !== undefined) {
-      lay(depth, task, position, next);
+      const group = groupOf[next] as number;
+      const isForced = choice[group] !== -1 || groups[group]?.options.length === 1;
+      if (isForced || isOpenYet(layout, task, position)) lay(depth, task, position, next);
       return;
     }
     const open = tasks.flatMap((_, one) => {
@@ -98,7 +110,9 @@ export function proveSplit(rules: ProofRules): Proof {
     }
     // A task without steps of the plan stands where it may first.
     const empty = open.find((one) => tasks[one]?.steps.length === 0);
-    for (const one of empty === undefined ? open : [empty]) {
+    const tried = empty === undefined ? open : [empty];
+    if (tried.length > 1 && !isOpenYet(layout, task, position)) return;
+    for (const one of tried) {
       placed[one] = 1;
       sequence.push(one);
       const first = tasks[one]?.steps[0];

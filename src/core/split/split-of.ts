@@ -102,9 +102,6 @@ export interface SplitAnswer {
   readonly criticalPath: { readonly before: readonly StepId[]; readonly after: readonly StepId[] };
 }
 
-/** With more steps than this no proof is tried. */
-const MOST_PROVEN = 60;
-
 const NOTHING = {
   changes: [],
   suggestions: [],
@@ -151,7 +148,7 @@ export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptio
     network: plan.network,
     cost: searched.cost,
     bound: least,
-    parts: model.steps.length <= MOST_PROVEN ? parts : 0,
+    parts,
     isSound: (split) => {
       const one = offer(split);
       if (one) best = one;

@@ -19,12 +19,15 @@ export function FitAnswerView({
   now,
   limit,
   onAmend,
+  isAsWritten,
 }: {
   readonly outline: Outline;
   readonly fit: Fit;
   readonly now: Duration;
   readonly limit: Duration | null;
   readonly onAmend: OnAmend | null;
+  /** True while no essential task is left out: then there is nothing to amend for the work without any get-ahead. */
+  readonly isAsWritten: boolean;
 }) {
   const { sets, essential, verdict } = fit;
   const left = (sets[0] ?? essential)?.left ?? [];
@@ -37,8 +40,14 @@ export function FitAnswerView({
         {verdictWords(fit)}
       </p>
       <ol className="fit-sets">
-        {(sets.length > 0 ? sets : essential ? [essential] : []).map((set) => (
-          <SetCard key={set.keep.join(" ")} outline={outline} set={set} onAmend={onAmend} />
+        {(essential && !sets.some(isEmpty) ? [...sets, essential] : sets).map((set) => (
+          <SetCard
+            key={set.keep.join(" ")}
+            outline={outline}
+            set={set}
+            isPlan={isAsWritten && isEmpty(set)}
+            onAmend={isAsWritten && isEmpty(set) ? null : onAmend}
+          />
         ))}
       </ol>
       {left.length > 0 && (
@@ -55,6 +64,8 @@ export function FitAnswerView({
   );
 }
 
+const isEmpty = ({ keep }: FittedSet) => keep.length === 0;
+
 function verdictWords({ verdict, sets, essential, bound, shortBy, tried }: Fit): string {
   const [best] = sets;
   if (verdict === "proven") {
@@ -69,10 +80,13 @@ function verdictWords({ verdict, sets, essential, bound, shortBy, tried }: Fit):
 function SetCard({
   outline,
   set,
+  isPlan,
   onAmend,
 }: {
   readonly outline: Outline;
   readonly set: FittedSet;
+  /** True for what is done when nothing is amended. */
+  readonly isPlan: boolean;
   readonly onAmend: OnAmend | null;
 }) {
   const titles = (ids: readonly TaskId[]) =>
@@ -83,8 +97,8 @@ function SetCard({
   return (
     <li className="fit-set">
       <h3>
-        {set.keep.length === 0
-          ? words("fit/without-any")
+        {isEmpty(set)
+          ? words(isPlan ? "fit/keep-to-plan" : "fit/without-any")
           : words("fit/with", { tasks: titles(set.keep), worth: set.worth })}
       </h3>
       {set.drop.length > 0 && set.keep.length > 0 && (

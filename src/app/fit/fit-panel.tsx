@@ -119,5 +119,14 @@ function Answered({
         {words("fit/failed")}
       </p>
     );
-  return <FitAnswerView outline={outline} fit={asked.fit} now={asked.now} limit={limit} onAmend={onAmend} />;
+  return (
+    <FitAnswerView
+      outline={outline}
+      fit={asked.fit}
+      now={asked.now}
+      limit={limit}
+      onAmend={onAmend}
+      isAsWritten={request.leftOut.length === 0}
+    />
+  );
 }

@@ -17,6 +17,7 @@ export const fitWords = {
   "fit/never": "Does not fit under any limit: too often a step of the essential work fits no window.",
   "fit/short": "Does not fit: the essential work alone is short by {$time :length}.",
   "fit/without-any": "No get-ahead",
+  "fit/keep-to-plan": "Keep to the plan, without any get-ahead",
   "fit/with": "{$tasks :list} (worth {$worth :number maximumFractionDigits=2})",
   "fit/without": "Left out: {$tasks :list}",
   "fit/in-time-share": "In time",

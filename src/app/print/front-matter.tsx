@@ -1,4 +1,3 @@
-import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline, Supply, Watch } from "../../core/procedure/index.ts";
 import { hourMinuteText } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
@@ -7,13 +6,14 @@ import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, unitText, Worded } from "../parts/index.ts";
 import { ItemChecklist } from "./item-checklist.tsx";
+import type { PrintedPlan } from "./printed-plan.ts";
 import { stationWords, stepName } from "./sheet-words.ts";
 import { StrandMarks } from "./strand-marks.tsx";
 import { watchDue } from "./watch-due.ts";
 
 interface FrontMatterProps {
   readonly outline: Outline;
-  readonly plan: Plan;
+  readonly plan: PrintedPlan;
   readonly findings: readonly Finding[];
   /** The walk as it stands; `null` on a sheet that no walk has begun to fill. */
   readonly state: WalkState | null;
@@ -125,7 +125,7 @@ function CrewTable({ outline }: { readonly outline: Outline }) {
   );
 }
 
-function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: Plan }) {
+function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: PrintedPlan }) {
   const limit = outline.procedure.limits.elapsed;
   const listed = outline.procedure.windows.flatMap((window) => {
     const spans = plan.windows.get(window.id);
@@ -150,9 +150,9 @@ function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: P
   );
 }
 
-function finishWords({ timeline, margin }: Plan): string {
-  if (!timeline) return words("print/not-planned");
-  const pet = timeline.course.finish;
+function finishWords({ course, margin }: PrintedPlan): string {
+  if (!course) return words("print/not-planned");
+  const pet = course.finish;
   if (margin === null) return words("print/finish-at", { pet });
   return words(margin >= 0 ? "print/before-limit" : "print/over-limit", { pet, time: margin });
 }

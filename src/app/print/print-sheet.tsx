@@ -6,6 +6,8 @@ import type { WalkState } from "../../core/walk/index.ts";
 import { inMarkedWords, message, words } from "../../words/index.ts";
 import { spanText } from "../parts/index.ts";
 import { FrontMatter } from "./front-matter.tsx";
+import type { PrintedPlan } from "./printed-plan.ts";
+import { printedPlanOf } from "./printed-plan.ts";
 import { StepRow } from "./step-row.tsx";
 import { stepStandings } from "./step-standing.ts";
 import { TaskTable } from "./task-table.tsx";
@@ -19,6 +21,7 @@ export interface PrintedWalk {
 
 export interface PrintSheetProps {
   readonly outline: Outline;
+  /** The plan of the procedure; of a walk the plan of record, in whose place the plan in force is printed. */
   readonly plan: Plan;
   /** The checker's findings, listed on the first page. */
   readonly findings?: readonly Finding[];
@@ -37,6 +40,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
   const [opened] = useState(() => Date.now() as Instant);
   const at = printedAt ?? opened;
   const { id, title } = procedure;
+  const printed = useMemo(() => printedPlanOf(plan, walk?.state ?? null), [plan, walk]);
   const standings = useMemo(() => (walk ? stepStandings(walk.state) : null), [walk]);
   const revision = procedure.revision
     ? words("print/revision", { revision: procedure.revision })
@@ -61,7 +65,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
         {walk && <p className="print-standing">{standingWords(walk, at)}</p>}
         {procedure.summary && <p>{procedure.summary}</p>}
       </header>
-      <FrontMatter outline={outline} plan={plan} findings={findings} state={walk?.state ?? null} />
+      <FrontMatter outline={outline} plan={printed} findings={findings} state={walk?.state ?? null} />
       <section className="print-steps">
         <h2>{words("print/steps")}</h2>
         <p>{words("print/steps-how")}</p>
@@ -69,7 +73,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
           <TaskTable
             key={task.id}
             title={`${index + 1} ${task.title}`}
-            remark={taskRemark(outline, plan, task)}
+            remark={taskRemark(outline, printed, task)}
           >
             {outline.steps
               .filter((entry) => entry.task === task)
@@ -80,7 +84,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
                   step={entry.step}
                   number={entry.number}
                   entry={entry}
-                  planned={plan.timeline?.course.steps.get(entry.step.id) ?? null}
+                  planned={printed.course?.steps.get(entry.step.id) ?? null}
                   standing={standings?.get(entry.step.id) ?? null}
                 />
               ))}
@@ -131,9 +135,9 @@ function standingWords({ state: { ledger, pet }, device }: PrintedWalk, at: Inst
   return pet === null ? words("print/stands-not-started", told) : words("print/stands", { ...told, pet });
 }
 
-function taskRemark(outline: Outline, plan: Plan, task: Task): string {
+function taskRemark(outline: Outline, { course }: PrintedPlan, task: Task): string {
   const own = outline.steps.filter((entry) => entry.task === task);
-  const planned = own.flatMap(({ step }) => plan.timeline?.course.steps.get(step.id) ?? []);
+  const planned = own.flatMap(({ step }) => course?.steps.get(step.id) ?? []);
   const remarks: string[] = [];
   if (task.priority === "get-ahead") remarks.push(words("print/get-ahead"));
   if (task.closeout) remarks.push(words("print/closeout"));

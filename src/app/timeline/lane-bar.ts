@@ -11,7 +11,7 @@ export interface LaneBar {
   readonly entry: OutlineStep;
   /** `null` when the plan leaves the step out, as a branch that is not expected or a get-ahead. */
   readonly planned: CourseStep | null;
-  /** `null` when the step is not planned. */
+  /** `null` when the step is not planned, and once the plan was amended. */
   readonly slack: Slack | null;
   /** `null` on paper, and for a step that the forecast leaves out. */
   readonly flown: CourseStep | null;
@@ -30,14 +30,17 @@ export function shownFinish({ planned, flown }: LaneBar): Duration {
 
 /**
  * The bars of every lane, in order of time within each lane. A step that is in neither the plan nor the forecast has
- * none.
+ * none. The plan of a walk is the one in force: once it was amended, the slack and the critical path of the plan of record
+ * do not apply to it, and none are drawn.
  */
 export function laneBarsOf(outline: Outline, timeline: Timeline, state: WalkState | null): LaneBar[][] {
-  const path = new Set(timeline.criticalPath);
+  const isOfRecord = state === null || state.ledger.amendments.length === 0;
+  const inForce = isOfRecord ? timeline.course : state.inForce;
+  const path = new Set(isOfRecord ? timeline.criticalPath : []);
   const lanes: LaneBar[][] = outline.crew.map(() => []);
   for (const entry of outline.steps) {
-    const planned = timeline.course.steps.get(entry.step.id) ?? null;
-    const slack = timeline.slack.get(entry.step.id) ?? null;
+    const planned = inForce?.steps.get(entry.step.id) ?? null;
+    const slack = (isOfRecord ? timeline.slack.get(entry.step.id) : null) ?? null;
     const flown = state?.forecast?.steps.get(entry.step.id) ?? null;
     if (!planned && !flown) continue;
     for (const lane of entry.performers) {

@@ -22,7 +22,7 @@ import "./timeline.css";
 
 export interface TimelineViewProps {
   readonly outline: Outline;
-  /** The plan that the walk is compared with. */
+  /** The plan, of a walk the plan of record; an amended walk is compared with the plan in force. */
   readonly plan: Plan;
   /** The walk at an instant; `null` shows the plan alone. */
   readonly state: WalkState | null;
@@ -82,7 +82,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
     return stackSpans(spans);
   }, [outline, spansById]);
   const finishes = {
-    finish: timeline.course.finish,
+    finish: (state?.inForce ?? timeline.course).finish,
     forecast: state?.forecast?.finish ?? null,
     limit: outline.procedure.limits.elapsed ?? null,
     ended: state?.phase === "closed",

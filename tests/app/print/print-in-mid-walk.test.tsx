@@ -1,4 +1,4 @@
-import { render, screen } from "@testing-library/react";
+import { cleanup, render, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { PrintSheet } from "../../../src/app/print/index.ts";
 import { walkStateAt } from "../../../src/core/walk/index.ts";
@@ -55,6 +55,22 @@ describe("the paper procedure in mid-walk", () => {
     expect(ticked("Do vent")).toBe(2);
     expect(ticked("Do look")).toBe(2);
     expect(ticked("Do pack")).toBe(0);
+  });
+
+  it("[AMD2] prints the times of the plan in force once it was amended", () => {
+    const log = half();
+    const changes = [
+      { add: step("wipe", "ev1", 3), behind: "pack" },
+      { change: "pack", set: { time: "PT9M" } },
+    ];
+    show(log, 10);
+    expect(rowOf("Do pack")).toHaveTextContent("0:30–0:35");
+    cleanup();
+    log.enter("plan.amended", { changes, reason: "", needs: 2 }, 12);
+    show(log, 12);
+    expect(rowOf("Do pack")).toHaveTextContent("0:10–0:19");
+    expect(rowOf("Do wipe")).toHaveTextContent("0:19–0:22");
+    expect(screen.getByText("PET 0:22")).toBeVisible();
   });
 
   it("[REV5] fills in the readings that count: the last one up to PET 0, and the latest four after it", () => {

@@ -153,6 +153,25 @@ describe("the timeline of a walk", () => {
     expect(screen.getAllByRole("button", { name: /^1\.4.*, to come$/ })).toHaveLength(2);
   });
 
+  it("[AMD2] draws the plan in force once it was amended, without the slack of the plan of record", async () => {
+    const log = LogWriter.started(fileWith(STEPS, LIMITS)).done(["short", 3], ["read", 2]);
+    const changes = [
+      { change: "both", set: { time: "PT4M" } },
+      { add: step("wipe", "ev1", 2), behind: "both" },
+    ];
+    log.enter("plan.amended", { changes, reason: "", needs: 2 }, 5);
+    const state = walkStateAt(log.ledger, minute(6));
+    const { container } = render(
+      <TimelineView outline={log.ledger.inForce.outline} plan={state.plan} state={state} />,
+    );
+    expect(bar(/^1\.5, EV1: Do wipe, planned 0:14 to 0:16, to come$/)).toBeVisible();
+    const both = { name: /^1\.4, EV1 \+ EV2: Do both, planned 0:10 to 0:14, to come$/ };
+    expect(screen.getAllByRole("button", both)).toHaveLength(2);
+    expect(container.querySelector(".timeline-summary")).toHaveTextContent(/^Forecast finish 0:16, on plan/);
+    await userEvent.click(screen.getByRole("button", { name: "As a table" }));
+    for (const row of screen.getAllByRole("row")) expect(row).not.toHaveTextContent("critical");
+  });
+
   it("marks now with the PET", () => {
     render(<TimelineView outline={outline} plan={plan} state={livingAt(6)} />);
     expect(screen.getByText("0:06:00")).toBeInTheDocument();

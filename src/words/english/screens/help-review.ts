@@ -9,7 +9,7 @@ export const helpOfReviewWords = {
   "guide/review-delay":
     "What made the delay goes step by step along the chain that set the finish: longer or shorter work, and waits with whom or what for.",
   "guide/review-tables":
-    "Confirmations, watches, records, supplies over time, decisions, reopened steps, corrected items and alerts each have a table, with when and by whom. A line that says “missing” or “not kept” never came.",
+    "Amendments, confirmations, watches, records, supplies over time, decisions, reopened steps, corrected items and alerts each have a table, with when and by whom. A line that says “missing” or “not kept” never came. Planned is always the plan as the walk was opened; each amendment says what it did to finish and margin.",
   "guide/review-comments":
     "A comment is kept in the log as a note, also after the walk is closed, and alters no figure.",
   "guide/review-log":

@@ -76,7 +76,7 @@ describe("[HUB] the app is served", () => {
     const policy = String(headers["content-security-policy"]).split(";");
     expect(policy.sort()).toEqual(
       [
-        "base-uri 'self'",
+        "base-uri 'none'",
         "connect-src 'self'",
         "default-src 'self'",
         "font-src 'self'",

@@ -271,6 +271,33 @@ describe("[HUB] presence", () => {
     expect((await followers())[0]?.seenUpTo).toBeNull();
   });
 
+  it("of a device that goes silent is over within half a minute, though its stream still stands, and is told", async () => {
+    const marker = await hub.join("/devices/m", "marker");
+    const relay = await hub.join("/hubs/far", "relay");
+    const watching = await follow();
+    const silent = [await follow({}, marker), await follow({}, relay)];
+    const script = await follow({}, await hub.join("/devices/script", "watcher"));
+    const cursor = `${hub.engine.epoch}:0`;
+    const say = (who: string) =>
+      hub.ask("POST", `/api/walks/${WALK}/presence`, { token: who, body: { cursor } });
+    for (const one of [token, marker, relay]) await say(one);
+    const there = async () => (await followers()).flatMap(({ device, present }) => (present ? [device] : []));
+    const all = [DEVICE, "/devices/m", "/devices/script", "/hubs/far"];
+    hub.hub.parts.presence.look();
+    hub.now = (NOON + 21_000) as Instant;
+    expect(await there()).toEqual(all);
+    await say(token);
+    hub.now = (NOON + 22_000) as Instant;
+    const told = watching.named("presence").length;
+    hub.hub.parts.presence.look();
+    await watching.until(() => watching.named("presence").length > told);
+    // A hub beyond says it when something came, a script never: their streams alone count.
+    expect(await there()).toEqual([DEVICE, "/devices/script", "/hubs/far"]);
+    await say(marker);
+    expect(await there()).toEqual(all);
+    for (const one of [watching, script, ...silent]) one.close();
+  });
+
   it("is told when somebody comes, joins, goes or is put out", async () => {
     const stream = await follow();
     const last = () => presenceSchema.parse(stream.named("presence").at(-1) ?? { followers: [] }).followers;

@@ -32,6 +32,11 @@ export class AnswerTime {
     this.#allowed = Math.min(this.#limits.longest, this.#allowed * 2);
   }
 
+  /** Something else of the same other side took so many ms, so that an answer will hardly take less. */
+  expect(took: number): void {
+    this.#allowed = Math.min(this.#limits.longest, Math.max(this.#allowed, MARGIN * took));
+  }
+
   /** An answer came after so many ms. */
   met(took: number): void {
     this.#allowed = Math.max(this.#limits.first, Math.min(this.#allowed, MARGIN * took));

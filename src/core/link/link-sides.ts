@@ -43,6 +43,11 @@ export class TurnedAwayError extends SaidError {
 
 /** The other side of a link, over a network. */
 export interface FarSide {
+  /**
+   * Resolves once entries may be offered, with how long a question to the other side takes, in ms; missing where they may be
+   * at once. Rejects as {@link push} does.
+   */
+  ready?(): Promise<number>;
   /** Offers entries, at least one; resolves once what became of each is durable over there. */
   push(entries: readonly Entry[], signal: AbortSignal): Promise<PushAnswer>;
   /**

@@ -34,7 +34,9 @@ export class Puller {
   /** `onLinked` is called whenever the other side is heard again, with its {@link trip}. */
   constructor(context: LinkContext, onLinked: (trip: number) => void) {
     this.#context = context;
-    this.#answerTime = new AnswerTime(context.settings.answer);
+    const { answer, silence } = context.settings;
+    // Over a slow link the first word takes as long as a stream may be silent.
+    this.#answerTime = new AnswerTime({ ...answer, first: Math.max(answer.first, 1.5 * silence) });
     this.#onLinked = onLinked;
   }
 
@@ -124,7 +126,8 @@ export class Puller {
       // If the clock was set back, the wait must not grow without limit.
       stream.heardAt = Math.min(stream.heardAt, now);
       const left = stream.heardAt + limit - now;
-      if (left > 0) await time.wait(left, stream.signal);
+      // The first word may come meanwhile, from which on less is allowed.
+      if (left > 0) await time.wait(Math.min(left, silence), stream.signal);
       else {
         if (stream.isSilent) this.#answerTime.missed();
         this.#end(

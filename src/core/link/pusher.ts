@@ -84,6 +84,11 @@ export class Pusher {
 
   async #offer(batch: readonly Entry[], answerTime: AnswerTime): Promise<readonly Settled[]> {
     const { far, report, stop, time } = this.#context;
+    if (far.ready) {
+      const ready = await Promise.race([far.ready(), aborted(stop.signal).then(() => 0)]);
+      if (stop.signal.aborted) throw new UnreachableError(message("link/no-answer"));
+      answerTime.expect(ready);
+    }
     const since = time.now();
     const limit = timeLimit(answerTime.allowed, time, stop.signal);
     this.#offered = { limit, since };

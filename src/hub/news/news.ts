@@ -7,6 +7,8 @@ import { eventText, type FanOut } from "../stream/index.ts";
 
 /** Between two signs of life, in ms. */
 const BEAT = 15_000;
+/** How often it is looked who went away, in ms. */
+const LOOKED_EVERY = 3_000;
 /** Changes are gathered for so long, in ms. */
 const GATHERED = 200;
 /** How much longer changes are gathered for each pair of subscribers, in ms: a list of all goes to all, which grows with the square of their number. */
@@ -51,10 +53,12 @@ export function startNews(sources: NewsSources, tell: (words: string) => void): 
     fanOut.beat((member) => admission.isGood(member));
     presence.beat();
   }, BEAT).unref();
+  const looking = setInterval(() => presence.look(), LOOKED_EVERY).unref();
 
   return () => {
     for (const end of ends) end();
     clearInterval(beating);
+    clearInterval(looking);
     for (const timeout of gathering.values()) clearTimeout(timeout);
   };
 }

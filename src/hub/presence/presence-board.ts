@@ -9,6 +9,9 @@ const TOPIC = "presence";
 /** How long it counts what another hub process said of its streams, in ms: three of its signs of life. */
 const HOLDS = 45_000;
 
+/** A device that says how far it has read says so every ten to fifteen seconds: after so long a silence it is away, whatever its stream looks like, in ms. */
+const AWAY_AFTER = 22_000;
+
 /** Everybody in a walk, as sent: instants as text. */
 export interface PresenceDocument {
   readonly followers: readonly {
@@ -33,6 +36,8 @@ export class PresenceBoard {
   /** When the entry behind an offset of a walk came, which never changes: a device that has read up to that offset has yet to read it. */
   readonly #unread = new Map<string, Instant>();
   readonly #listeners = new Listeners<[walk: WalkId]>();
+  /** Who was there when {@link look} looked last, by walk. */
+  readonly #there = new Map<WalkId, string>();
   readonly #stopHearing: () => void;
 
   constructor(engine: Engine, admission: Admission, surroundings: Surroundings) {
@@ -80,12 +85,24 @@ export class PresenceBoard {
     }
   }
 
+  /** Tells the listeners of walks in which somebody went away without a word. */
+  look(): void {
+    const walks = new Set(
+      [...this.#here.values(), ...this.#elsewhere.values()].map(({ walk }) => walk as WalkId),
+    );
+    for (const walk of walks) {
+      const there = JSON.stringify(
+        this.#standing(walk).flatMap(({ member, present }) => (present ? [member.device] : [])),
+      );
+      const before = this.#there.get(walk);
+      this.#there.set(walk, there);
+      if (before !== undefined && before !== there) this.#listeners.tell(walk);
+    }
+    for (const walk of this.#there.keys()) if (!walks.has(walk)) this.#there.delete(walk);
+  }
+
   /** Everybody in a walk. */
   async of(walk: WalkId): Promise<PresenceDocument> {
-    const elsewhere = new Map<string, DeviceSign[]>();
-    for (const sign of this.#elsewhere.values()) {
-      if (sign.walk === walk) elsewhere.set(sign.device, [...(elsewhere.get(sign.device) ?? []), sign]);
-    }
     // Many have read equally far: the store is asked once.
     const asked = new Map<number, Promise<Instant>>();
     const seenUpTo = (offset: number): Promise<Instant> => {
@@ -93,20 +110,38 @@ export class PresenceBoard {
       asked.set(offset, answer);
       return answer;
     };
-    const followers = this.#admission.members(walk).map(async (member) => {
-      const { device, name, role } = member;
-      const signs = [...(elsewhere.get(device) ?? []), this.#signOf(member)];
-      const { streams, read, heard } = mergedSign(signs);
-      return {
-        device,
-        name,
-        role,
-        present: streams > 0,
-        seenUpTo: read && formatInstant(await seenUpTo(read.offset)),
-        heardAt: heard === null ? null : formatInstant(heard),
-      };
-    });
+    const followers = this.#standing(walk).map(
+      async ({ member: { device, name, role }, read, heard, present }) => {
+        return {
+          device,
+          name,
+          role,
+          present,
+          seenUpTo: read && formatInstant(await seenUpTo(read.offset)),
+          heardAt: heard === null ? null : formatInstant(heard),
+        };
+      },
+    );
     return { followers: await Promise.all(followers) };
+  }
+
+  /** The members of a walk with what is known of them over all hubs, and whether they are there. */
+  #standing(walk: WalkId) {
+    const elsewhere = new Map<string, DeviceSign[]>();
+    for (const sign of this.#elsewhere.values()) {
+      if (sign.walk === walk) elsewhere.set(sign.device, [...(elsewhere.get(sign.device) ?? []), sign]);
+    }
+    const now = this.#surroundings.now();
+    return this.#admission.members(walk).map((member) => {
+      const sign = mergedSign([...(elsewhere.get(member.device) ?? []), this.#signOf(member)]);
+      // A hub says how far it has read when something came, and a script may never say it.
+      const isSilent =
+        member.role !== "relay" &&
+        sign.read !== null &&
+        sign.heard !== null &&
+        now - sign.heard >= AWAY_AFTER;
+      return { ...sign, member, present: sign.streams > 0 && !isSilent };
+    });
   }
 
   close(): void {

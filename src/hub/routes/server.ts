@@ -146,7 +146,7 @@ function headersOf({ tls, insistsOnTls }: ServerOptions) {
         manifestSrc: ["'self'"],
         objectSrc: ["'none'"],
         frameAncestors: ["'none'"],
-        baseUri: ["'self'"],
+        baseUri: ["'none'"],
         formAction: ["'self'"],
       },
     },

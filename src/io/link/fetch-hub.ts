@@ -13,8 +13,8 @@ export interface FetchHubParts {
   readonly wait: LinkTime["wait"];
 }
 
-/** How long a small answer may take, all of it read, in ms. */
-const PATIENCE = 30_000;
+/** How long a small answer may take, all of it read, in ms: over a slow link it takes 40 s. */
+const PATIENCE = 60_000;
 
 const NOT_REACHED = message("link/not-reached");
 

@@ -19,15 +19,21 @@ interface LinkClockParts {
 export class LinkClock {
   readonly #parts: LinkClockParts;
   #isCompared = false;
+  /** How long the shortest question of the last comparison took, in ms. */
+  #trip = 0;
   #work: Promise<void> | null = null;
 
   constructor(parts: LinkClockParts) {
     this.#parts = parts;
   }
 
-  /** Resolves once the clocks were compared since the link began: nothing may be sent before that. Rejects as the hub's answers do. */
-  async compared(): Promise<void> {
+  /**
+   * Resolves once the clocks were compared since the link began: nothing may be sent before that. Resolves with how long a
+   * question to the hub took, in ms. Rejects as the hub's answers do.
+   */
+  async compared(): Promise<number> {
     if (!this.#isCompared) await this.compare();
+    return this.#trip;
   }
 
   /** Notes that the hub found entries ahead of its clock, so that the last comparison is out of date. */
@@ -46,6 +52,7 @@ export class LinkClock {
   async #compare(): Promise<void> {
     const { walk, log, hub, now, signal } = this.#parts;
     const found = await compareClocks(() => hub.clock({ signal }), now);
+    this.#trip = 2 * found.error;
     const row = await log.links.get(walk);
     if (!row || signal.aborted) return;
     const clock = betterOf(row.clock, found);

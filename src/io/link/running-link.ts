@@ -8,8 +8,11 @@ import { LinkClock } from "./link-clock.ts";
 /** How often the hub is told how far this device has read, at most, in ms. */
 const PRESENCE_SOONEST = 5000;
 
-/** How often the hub is told so even when nothing changed, in ms. */
-const PRESENCE_LATEST = 30_000;
+/** How often the hub is told so even when nothing changed, in ms: it takes a device for away that is silent for about twice as long. */
+const PRESENCE_LATEST = 10_000;
+
+/** How many such words may be under way at once, so that they keep their pace over a slow link. */
+const MOST_UNDER_WAY = 8;
 
 /** How often the clocks are compared, in ms. */
 const CLOCK_EVERY = 300_000;
@@ -72,8 +75,8 @@ export class RunningLink {
     const far = hubFarSide(hub, row.walk);
     return {
       ...far,
+      ready: () => this.#clock.compared(),
       push: async (entries, signal) => {
-        await this.#clock.compared();
         const answer = await far.push(entries, signal);
         const isAhead = answer.results.some((result) => "reason" in result && result.reason === "ahead");
         if (isAhead) this.#clock.doubt();
@@ -100,14 +103,23 @@ export class RunningLink {
     const { signal } = this.#stop;
     let told = "";
     let since = 0;
+    let underWay = 0;
     await this.#everSoOften(PRESENCE_SOONEST, async () => {
       const cursor = (await log.links.get(row.walk))?.cursor;
       const text = cursor ? writeCursor(cursor) : "";
       since += PRESENCE_SOONEST;
       if (!cursor || (text === told && since < PRESENCE_LATEST)) return;
-      await hub.present(row.walk, cursor, { signal });
-      told = text;
-      since = 0;
+      if (underWay >= MOST_UNDER_WAY) return;
+      [told, since] = [text, 0];
+      underWay += 1;
+      hub
+        .present(row.walk, cursor, { signal })
+        .catch(() => {
+          told = "";
+        })
+        .finally(() => {
+          underWay -= 1;
+        });
     });
   }
 

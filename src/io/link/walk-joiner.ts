@@ -1,6 +1,7 @@
 import type { HubClient, Joined, LinkTime, Prover, Settled } from "../../core/link/index.ts";
 import { HubRefusedError, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { Message } from "../../words/index.ts";
 import { message, saidBy } from "../../words/index.ts";
 import type { DeviceStore, KeyLack } from "../store/index.ts";
 import type { Joining, JoinOutcome, Sharing } from "./link-keeper.ts";
@@ -20,6 +21,14 @@ export interface WalkJoinerParts {
 
 /** The hub's words for a code that is not good for this. */
 const OF_THE_CODE: ReadonlySet<string | null> = new Set(["bad-code", "bad-token"]);
+/** What somebody at a tablet is told in place of the hub's words on names, which are for programs too. */
+const OF_THE_NAME: Readonly<Record<string, Message>> = {
+  "other-key": message("link/name-of-another"),
+  "key-needed": message("link/name-of-another"),
+  "device-taken": message("link/name-taken"),
+  "device-left": message("link/name-left"),
+  "device-elsewhere": message("link/name-elsewhere"),
+};
 const NOT_THE_OWNERS = message("link/not-the-owners-code");
 
 /** Joins walks on a hub, and brings walks of this device there. */
@@ -80,7 +89,8 @@ export class WalkJoiner {
       await afterwards();
       return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };
     } catch (error) {
-      const words = saidBy(error);
+      const ofName = error instanceof TurnedAwayError ? OF_THE_NAME[error.reason ?? ""] : undefined;
+      const words = ofName ?? saidBy(error);
       if (error instanceof UnreachableError) return { kind: "unreachable", words };
       const isSaid = error instanceof TurnedAwayError || error instanceof HubRefusedError;
       return { kind: "refused", words: isSaid ? words : message("link/not-kept", { why: words }) };

@@ -117,7 +117,7 @@ describe("[LINK] a stream on which nothing is heard", () => {
     await pass(HOUR);
     const lasted = streams.slice(0, 6).map(({ signal }) => signal.aborted);
     expect(lasted).toEqual([true, true, true, true, true, true]);
-    // 40, 40, 60, 120, 240, 480 and 600 s: seven streams and their pauses fill half an hour.
+    // 60, 120, 240, 480 and 600 s: so many streams and their pauses fill half an hour.
     expect(streams.length).toBeLessThan(12);
   });
 

@@ -45,7 +45,7 @@ describe("[LINK] a hub that goes silent", () => {
   it.each([
     ["before it answers", silent],
     ["in the middle of an answer", unending],
-  ])("%s is given up after half a minute", async (_, fetch) => {
+  ])("%s is given up after a minute", async (_, fetch) => {
     const client = clientBy(fetch);
     const asked = [
       client.clock(),
@@ -53,7 +53,7 @@ describe("[LINK] a hub that goes silent", () => {
       client.invite(walk as WalkId, "marker", 15),
     ];
     const outcomes = Promise.allSettled(asked);
-    await vi.advanceTimersByTimeAsync(30_000);
+    await vi.advanceTimersByTimeAsync(60_000);
     for (const outcome of await outcomes) {
       expect(outcome).toMatchObject({ status: "rejected", reason: expect.any(UnreachableError) });
     }

@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { mergeEntries } from "../../../src/core/log/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import { worded } from "../../core/said.ts";
+import { joinWith, newKey } from "../../hub/keyed-device.ts";
 import { TestHub, WALK } from "../../hub/test-hub.ts";
 import { entryFrom, note, opened, textsOf } from "../store/stand-ins.ts";
 import type { Tablet } from "./tablet.ts";
@@ -67,6 +68,28 @@ describe("[LINK] a walk on two tablets", () => {
     expect(await orderedTexts(lead)).toEqual(await orderedTexts(marker));
     await allSent(lead);
     expect(await hub.log()).toContain("from the marker");
+  });
+
+  it("[SEL4] is joined under the tablet's own key, and what its name belongs to is said in words for a tablet", async () => {
+    const { lead, marker } = await twoTablets();
+    expect(lead.links.status(WALK).key).toBe("tied");
+    const [held] = [await marker.store.key()];
+    expect(hub.hub.parts.admission.keyOf(WALK, marker.store.device)).toBe(held.key?.publicKey);
+    const [copied, taken] = [await tablet(), await tablet()];
+    const code = () => hub.invite("marker");
+    await joinWith(hub, { code: await code(), device: copied.store.device, key: newKey() });
+    await joinWith(hub, { code: await code(), device: taken.store.device });
+    const said = async (one: Tablet) => {
+      const outcome = await one.links.join({ code: await code(), name: "Ground" });
+      return outcome.kind === "refused" ? worded(outcome.words) : outcome.kind;
+    };
+    expect(await said(copied)).toMatch(/belongs to another key in this walk, .* clear the data of this site/);
+    expect(await said(taken)).toMatch(/in the walk already, without a key, .* Have the lead take it off/);
+    const second = await tablet();
+    const used = await code();
+    await joinWith(hub, { code: used, device: "/devices/other" });
+    const outcome = await second.links.join({ code: used, name: "Ground" });
+    expect(outcome.kind === "refused" && worded(outcome.words)).toMatch(/let in as many devices as it may/);
   });
 
   it("is chosen among all of the hub's with the owner's code, and led from then on", async () => {

@@ -11,6 +11,14 @@ export const linkStateWords = {
   "link/no-hub": "What answers here is no hub.",
   "link/connection-lost": "The connection to the hub was lost.",
   "link/not-the-owners-code": "This is not the owner’s code of this hub: look at its console.",
+  "link/name-of-another":
+    "The name of this tablet belongs to another key in this walk, as if its data had been copied from another tablet. Export what is only here, clear the data of this site in the browser, and join as a new tablet.",
+  "link/name-taken":
+    "This tablet is in the walk already, without a key, and the hub cannot tell that it is the same. Have the lead take it off the walk, or join with the owner’s code.",
+  "link/name-left":
+    "This tablet wrote in this walk without a key and has left, so that the hub cannot tell that it is the same. Join with the owner’s code, or clear the data of this site in the browser and join as a new tablet.",
+  "link/name-elsewhere":
+    "This tablet is known from the hub on the other side of the gap: join the walk at that hub.",
   "link/not-kept": "This tablet could not keep it: {$why :message}.",
   "link/trouble-here": "This tablet cannot keep up with the hub: {$trouble :message}. It goes on trying.",
   "link/unreadable":

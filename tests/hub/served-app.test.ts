@@ -197,7 +197,7 @@ describe("[HUB] rates", () => {
     const two = await strict.join("/devices/2");
     expect(await statuses("/api/walks", one)).toEqual([200, 200, 200, 200, 429]);
     expect(await statuses("/api/walks", two, 1)).toEqual([200]);
-    expect(await statuses("/api/walks", undefined, 1)).toEqual([429]);
+    expect(await statuses("/api/walks", undefined, 3)).toEqual([401, 401, 429]);
     expect(await statuses("/api/clock", undefined, 4)).toEqual([200, 200, 200, 429]);
     const answer = await strict.ask("GET", "/api/walks", { token: one });
     expect(answer.json()).toEqual({ error: "too-many", words: expect.any(String) });

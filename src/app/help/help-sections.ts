@@ -119,7 +119,12 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/timeline-starts")),
         line(message("guide/timeline-light")),
       ),
-      section(TROUBLE, line(message("guide/timeline-what-if")), line(message("guide/timeline-none"))),
+      section(
+        TROUBLE,
+        line(message("guide/timeline-what-if")),
+        line(message("guide/timeline-split")),
+        line(message("guide/timeline-none")),
+      ),
       ADVICE,
     ],
   },

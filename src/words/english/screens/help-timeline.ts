@@ -19,6 +19,8 @@ export const helpOfTimelineWords = {
     "Day, night and contact come from the orbit file, the site or the list of times that was chosen. Element sets of an orbit grow worse with age: look at their date.",
   "guide/timeline-what-if":
     "A trial changes nothing until it is saved; saved, it is another revision on the shelf. The file it came from stays as it is.",
+  "guide/timeline-split":
+    "“Best split” looks for who should do what, and in which order, for the earliest finish, where the procedure leaves a choice. The plan stays as it is until you save what it offers as a revision.",
   "guide/timeline-none":
     "Without a timeline, the procedure cannot be planned: the reasons stand in its place. Without day and night, choose an orbit file or a site.",
 } as const;

@@ -9,10 +9,11 @@ import type {
   Step,
   StepTime,
 } from "../procedure/index.ts";
-import { AS_EXPECTED, activityOf, outlineOf, parseProcedure, scenariosOf } from "../procedure/index.ts";
+import { AS_EXPECTED, activityOf, outlineOf, parseProcedure } from "../procedure/index.ts";
 import type { CrewId, PlaceId } from "../units/index.ts";
 import { formatDuration } from "../units/index.ts";
 import type { Layout, Split } from "./layout.ts";
+import { activitiesOf } from "./relaid.ts";
 import type { SplitCase } from "./split-case.ts";
 import type { SplitModel } from "./split-model.ts";
 import type { Stand } from "./stand.ts";
@@ -27,9 +28,6 @@ interface Placed {
   readonly lanes: readonly number[];
   readonly written: FileStep;
 }
-
-/** The most scenarios for which translations are laid; the checker looks at all. */
-const MOST_LAID = 16;
 
 /**
  * The procedure file of a split: tasks in their order, other performers, and the translations between laid by the
@@ -135,11 +133,7 @@ function withTranslations(
   { relaid, needOf }: SplitModel,
   tasks: readonly PlacedTask[],
 ): FileTask[] {
-  const activities = [false, true].flatMap((getAheads) =>
-    scenariosOf(outline)
-      .outcomes.slice(0, MOST_LAID)
-      .map((outcomes) => activityOf(outline, outcomes, getAheads).active),
-  );
+  const activities = activitiesOf(outline);
   const dropped = new Set<number>();
   const before = new Map<number, FileStep[]>();
   const taken = stepIdsOf(outline);
@@ -148,8 +142,12 @@ function withTranslations(
     const own = all.filter(({ lanes }) => lanes.includes(lane));
     for (const [position, { entry }] of own.entries()) {
       if (!relaid.has(entry.index)) continue;
-      const next = own.slice(position + 1).find((one) => !relaid.has(one.entry.index));
-      if (!next || needAt(next, lane) !== entry.step.to) dropped.add(entry.index);
+      const behind = own.slice(position + 1).filter((one) => !relaid.has(one.entry.index));
+      const leadsOn = activities.every((active) => {
+        const next = behind.find((one) => active[one.entry.index]);
+        return !active[entry.index] || (next !== undefined && needAt(next, lane) === entry.step.to);
+      });
+      if (!leadsOn) dropped.add(entry.index);
     }
     if (!isPlaced(member)) continue;
     const places = activities.map((): PlaceId | null => member.start ?? null);

@@ -1,13 +1,26 @@
 import { isPlaced } from "../place/index.ts";
 import type { Outline, OutlineStep } from "../procedure/index.ts";
+import { activityOf, scenariosOf } from "../procedure/index.ts";
 import type { PlaceId, StepId } from "../units/index.ts";
 
 /** Where somebody has to be when a step begins, by the seat of a performer; `null` where it does not matter. */
 export type NeedOf = (entry: OutlineStep, seat: number) => PlaceId | null;
 
+/** The most scenarios for which translations are laid; the checker looks at all. */
+const MOST_LAID = 16;
+
+/** Which steps are done, by reading order index: without get-aheads and with all of them, as expected and in other scenarios. */
+export function activitiesOf(outline: Outline): readonly (readonly boolean[])[] {
+  return [false, true].flatMap((getAheads) =>
+    scenariosOf(outline)
+      .outcomes.slice(0, MOST_LAID)
+      .map((outcomes) => activityOf(outline, outcomes, getAheads).active),
+  );
+}
+
 /**
  * The translations that are laid anew wherever their performer goes another way: those that say nothing but who goes
- * where, and behind which their performer does something at the place that they lead to. Any other translation, such as
+ * where, and behind which their performer does something at the place that they lead to, whatever else is done. Any other translation, such as
  * one with a time or an alert of its own, is a step like others.
  */
 export function relaidSteps(
@@ -40,16 +53,18 @@ export function relaidSteps(
     );
   };
   const plain = new Set(outline.steps.filter(isPlain).map(({ index }) => index));
-  const relaid = new Set<number>();
-  const next = new Map<number, { readonly need: PlaceId | null }>();
-  for (const entry of outline.steps.toReversed()) {
-    const [lane] = entry.performers;
-    if (plain.has(entry.index)) {
-      if (next.get(lane ?? -1)?.need === entry.step.to) relaid.add(entry.index);
-      continue;
+  const relaid = new Set(plain);
+  for (const active of activitiesOf(outline)) {
+    const next = new Map<number, PlaceId | null>();
+    for (const entry of outline.steps.toReversed()) {
+      if (!active[entry.index]) continue;
+      const [lane = -1] = entry.performers;
+      if (plain.has(entry.index)) {
+        if ((next.get(lane) ?? null) !== entry.step.to) relaid.delete(entry.index);
+        continue;
+      }
+      for (const [seat, performer] of entry.performers.entries()) next.set(performer, needOf(entry, seat));
     }
-    for (const [seat, performer] of entry.performers.entries())
-      next.set(performer, { need: needOf(entry, seat) });
   }
   return relaid;
 }

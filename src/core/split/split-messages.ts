@@ -55,7 +55,7 @@ export function suggestionMessages(
 export function splitCostMessages(outline: Outline, { changedHands, metres, tighter }: SplitCost): Message[] {
   return [
     message("split/changed-hands", { count: changedHands }),
-    ...(metres.before === 0 && metres.after === 0 ? [] : [message("split/metres", metres)]),
+    ...(metres.before === metres.after ? [] : [message("split/metres", metres)]),
     ...tighter.map(({ window, before, after }) =>
       message("split/window-tighter", {
         window: outline.procedure.windows.find(({ id }) => id === window)?.label ?? window,

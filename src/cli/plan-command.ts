@@ -46,7 +46,11 @@ export async function planCommand(
   const risk = riskDocument(plan, samples, seed);
   const findings = read.locate(plan.findings);
   const contact = light && contactMessage(outline.procedure, light);
-  const document = { ...planDocument(plan, findings), contact: contact && inWords(contact), risk };
+  const document = {
+    ...planDocument(plan, findings),
+    ...(contact ? { contact: inWords(contact) } : {}),
+    risk,
+  };
   terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : planInWords(plan, risk));
   tellContact(file, outline.procedure, light, terminal);
   for (const one of findings) {

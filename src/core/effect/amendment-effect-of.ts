@@ -8,8 +8,8 @@ import { later, minus, NO_TIME } from "../units/index.ts";
 import type { LaidOutProcedure, Ledger, WalkState } from "../walk/index.ts";
 import {
   amendedAt,
-  basePlanOf,
   forecastRisk,
+  lightInForce,
   progressOf,
   turnBackState,
   unfitStepOf,
@@ -133,7 +133,7 @@ function checkedNow(ledger: Ledger, thorough: boolean): readonly Finding[] {
   for (const { step, task, getAhead } of inForce.outline.steps) {
     if (getAhead && progressOf(ledger, step.id).status === "done") getAheads.add(task.id);
   }
-  const { start, light } = basePlanOf(ledger);
+  const { start, light } = lightInForce(ledger);
   const key = JSON.stringify([thorough, start, [...outcomes].sort(), [...getAheads].sort()]);
   const kept = checked.get(inForce) ?? new Map<string, readonly Finding[]>();
   checked.set(inForce, kept);

@@ -7,7 +7,7 @@ import { AS_EXPECTED, withoutTasks } from "../procedure/index.ts";
 import type { Duration, Instant, StepId, TaskId } from "../units/index.ts";
 import { NO_TIME } from "../units/index.ts";
 import type { Ledger } from "../walk/index.ts";
-import { basePlanOf, forecastOf, progressOf } from "../walk/index.ts";
+import { forecastOf, lightInForce, progressOf } from "../walk/index.ts";
 
 /** What is to be fitted under a limit: the work that is to be done, and the tasks that may be kept or left out ([FIT1]). */
 export interface FitCase {
@@ -49,7 +49,7 @@ export function planCase(
  */
 export function walkCase(ledger: Ledger, at: Instant, leftOut: ReadonlySet<TaskId> = new Set()): FitCase {
   const { outline } = ledger.inForce;
-  const { start, light } = basePlanOf(ledger);
+  const { start, light } = lightInForce(ledger);
   const isComplete = (step: StepId) => progressOf(ledger, step).status !== "open";
   const isUntouched = ({ id, steps }: Task) => !leftOut.has(id) && !steps.some((step) => isComplete(step.id));
   return {

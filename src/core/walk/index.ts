@@ -40,6 +40,8 @@ export type {
   TakenRecord,
 } from "./ledger.ts";
 export { progressOf } from "./ledger.ts";
+export type { LightInForce } from "./light-in-force.ts";
+export { lightInForce } from "./light-in-force.ts";
 export type { MisplacedItem } from "./misplaced-items.ts";
 export { misplacedItems } from "./misplaced-items.ts";
 export { newerEntriesOf } from "./newer-entries.ts";

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { roleRefusal } from "../../../src/core/log/index.ts";
-import { foldLog, WalkFold, walkStateAt } from "../../../src/core/walk/index.ts";
-import { LogWriter, minute } from "../log-writer.ts";
+import { foldLog, lightInForce, WalkFold, walkStateAt } from "../../../src/core/walk/index.ts";
+import { LogWriter, minute, ZERO } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
 
 /** An orbit of the day of these walks. */
@@ -65,5 +65,13 @@ describe("a source of day and night that is chosen in mid-walk", () => {
     if (!entry) throw new Error("no entry");
     expect(roleRefusal(entry, "marker", "/devices/iv-tablet")?.reason).toBe("role");
     expect(roleRefusal(entry, "lead", "/devices/iv-tablet")).toBeNull();
+  });
+});
+
+describe("the light by which what is in force is checked", () => {
+  it("[AMD3] is the one that is followed, and that of the plan of record is its own", () => {
+    expect(lightInForce(chosen.ledger)).toMatchObject({ start: ZERO, light: { source: { kind: "orbit" } } });
+    expect(lightInForce(LogWriter.started(FILE).ledger)).toEqual({ start: ZERO, light: null });
+    expect(lightInForce(LogWriter.opened(FILE).ledger).start).toBeNull();
   });
 });

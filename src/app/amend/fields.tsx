@@ -6,10 +6,17 @@ import { words } from "../../words/index.ts";
 /** The longest time that can be typed for a step, in minutes: a day. */
 const LONGEST = 24 * 60;
 
+/** The number that was typed, with a point or a comma; `null` for an empty field and for what is none. */
+export function numberOf(text: string): number | null {
+  const typed = text.trim().replace(",", ".");
+  const number = Number(typed);
+  return typed === "" || !Number.isFinite(number) ? null : number;
+}
+
 /** The duration that was typed as minutes, to the second; `null` for what is none, or above a day. */
 export function minutesOf(text: string): Duration | null {
-  const minutes = Number(text.trim().replace(",", "."));
-  if (text.trim() === "" || !Number.isFinite(minutes) || minutes < 0 || minutes > LONGEST) return null;
+  const minutes = numberOf(text);
+  if (minutes === null || minutes < 0 || minutes > LONGEST) return null;
   return (Math.round(minutes * 60) * 1000) as Duration;
 }
 
@@ -29,7 +36,7 @@ export function MinutesField({
       <input
         inputMode="decimal"
         value={value}
-        aria-invalid={value.trim() !== "" && Number.isNaN(Number(value.trim().replace(",", ".")))}
+        aria-invalid={value.trim() !== "" && numberOf(value) === null}
         onChange={(event) => onValue(event.target.value)}
       />
     </label>

@@ -4,7 +4,7 @@ import type { Task } from "../../core/procedure/index.ts";
 import type { CrewId, Duration, TaskId, WindowId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
-import { MinutesField } from "./fields.tsx";
+import { MinutesField, numberOf } from "./fields.tsx";
 import { getAheadIn, swapped, taskDropped, taskMoved, windowShifted } from "./wish.ts";
 import type { WishFormProps } from "./wish-form-props.ts";
 
@@ -95,8 +95,8 @@ export function WindowWish({ outline, onWish }: WishFormProps) {
   const [minutes, setMinutes] = useState("");
   const window = windows.find(({ id }) => id === chosen) ?? windows[0];
   if (!window) return <p className="hint">{words("amending/no-windows")}</p>;
-  const by = Math.round(Number(minutes.trim().replace(",", ".")));
-  const mayShift = minutes.trim() !== "" && Number.isFinite(by) && by !== 0 && Math.abs(by) <= FURTHEST;
+  const by = Math.round(numberOf(minutes) ?? 0);
+  const mayShift = by !== 0 && Math.abs(by) <= FURTHEST;
   return (
     <>
       <SelectField

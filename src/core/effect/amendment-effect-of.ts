@@ -5,7 +5,7 @@ import { boundFindings, outlookOf, windowMargins } from "../plan/index.ts";
 import type { Change, Finding, Supply } from "../procedure/index.ts";
 import type { Duration, Instant, StepId, TaskId, WindowId } from "../units/index.ts";
 import { later, minus, NO_TIME } from "../units/index.ts";
-import type { LaidOutProcedure, Ledger, WalkState } from "../walk/index.ts";
+import type { LaidOutProcedure, Ledger, LightInForce, WalkState } from "../walk/index.ts";
 import {
   amendedAt,
   forecastRisk,
@@ -121,7 +121,13 @@ function windowsEffect(
   });
 }
 
-const checked = new WeakMap<LaidOutProcedure, Map<string, readonly Finding[]>>();
+/** What was found of a procedure, and by which light: it may be chosen anew while the procedure stays. */
+interface Checked {
+  readonly light: LightInForce["light"];
+  readonly found: Map<string, readonly Finding[]>;
+}
+
+const checked = new WeakMap<LaidOutProcedure, Checked>();
 
 /**
  * The findings of the checker for the procedure in force as a whole, with the decisions that were taken and the
@@ -135,15 +141,16 @@ function checkedNow(ledger: Ledger, thorough: boolean): readonly Finding[] {
   }
   const { start, light } = lightInForce(ledger);
   const key = JSON.stringify([thorough, start, [...outcomes].sort(), [...getAheads].sort()]);
-  const kept = checked.get(inForce) ?? new Map<string, readonly Finding[]>();
+  const before = checked.get(inForce);
+  const kept = before?.light === light ? before : { light, found: new Map<string, readonly Finding[]>() };
   checked.set(inForce, kept);
   const found =
-    kept.get(key) ??
+    kept.found.get(key) ??
     runFindings(
       inForce.outline,
       { start, light, outcomes, getAheads: getAheads.size === 0 ? false : getAheads },
       thorough,
     );
-  kept.set(key, found);
+  kept.found.set(key, found);
   return found;
 }

@@ -20,9 +20,9 @@ interface Followed {
 }
 
 /**
- * Returns the ledger with another procedure or source of light in force from an instant on. What has happened stays: steps in work keep their
- * starts, and steps that are new, or that now wait for something else, cannot have begun before. The lanes are worked
- * out anew. The plan of record stays.
+ * Returns the ledger with another procedure or source of light in force from an instant on. What has happened stays:
+ * steps in work keep their starts, and steps that are new, or that now wait for something else, cannot have begun before.
+ * The lanes are worked out anew. The plan of record stays.
  */
 export function ledgerWith(
   ledger: Ledger,

@@ -279,3 +279,24 @@ describe("a contingency that is brought in", () => {
     },
   );
 });
+
+describe("a source of light that is chosen in mid-walk", () => {
+  it("[AMD3] counts for the findings from then on", () => {
+    const dark = fileWith([step("a", "ev1", 10), step("weld", "ev1", 10, { within: ["night"] })], {
+      windows: [{ id: "night", label: "Darkness", kind: "darkness" }],
+    });
+    const findings = (log: LogWriter) => {
+      const { same, gone } = effectAt(log, 6, { change: "a", set: { time: "PT12M" } }).findings;
+      const said = (list: typeof same) => list.map(({ message }) => inWords(message)).join();
+      return { same: said(same), gone: said(gone) };
+    };
+    const log = LogWriter.started(dark);
+    expect(findings(log).same).toContain("without an orbit");
+    const orbit = readFileSync("procedures/osier-ranging-head.orbit.txt", "utf8");
+    log.enter("light.chosen", { light: { orbit } }, 5);
+    expect(findings(log)).toEqual({
+      same: expect.not.stringContaining("without an orbit"),
+      gone: expect.not.stringContaining("without an orbit"),
+    });
+  });
+});

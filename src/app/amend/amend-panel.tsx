@@ -5,7 +5,7 @@ import type { Change } from "../../core/procedure/index.ts";
 import type { Instant, StepId } from "../../core/units/index.ts";
 import { NO_TIME } from "../../core/units/index.ts";
 import type { Ledger, WalkState } from "../../core/walk/index.ts";
-import { progressOf } from "../../core/walk/index.ts";
+import { begunSteps } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import "./amend.css";
@@ -49,9 +49,8 @@ export function AmendPanel({ state, now, risk, first, onAmend, onClose }: AmendP
   const { judged, isThorough, risk: then } = useJudged(state, changes);
   const ledger = judged?.effect?.ledger ?? state.ledger;
   const onWish = (wish: Wish) => setWishes((all) => [...all, wish]);
-  const isOpen = (step: StepId) =>
-    progressOf(ledger, step).status === "open" &&
-    !state.lanes.some((lane) => lane.step === step && lane.status === "working");
+  const begun = useMemo(() => begunSteps(state.ledger, now), [state.ledger, now]);
+  const isOpen = (step: StepId) => !begun.complete.has(step) && !begun.working.has(step);
   const shared = { outline: ledger.inForce.outline, isOpen, onWish };
   const nextStep = first.step ?? state.lanes.find(({ step }) => step !== null)?.step ?? null;
   return (

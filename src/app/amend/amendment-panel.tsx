@@ -1,9 +1,9 @@
 import type { Outline } from "../../core/procedure/index.ts";
 import type { AmendedStep, Amendment, Ledger } from "../../core/walk/index.ts";
+import { amendmentOutcome, amendmentSeenBy } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { amenderWords, noticeWords } from "./amendment-words.ts";
-import { amendmentKey } from "./seen-amendments.ts";
 
 interface AmendmentPanelProps {
   readonly ledger: Ledger;
@@ -14,10 +14,8 @@ interface AmendmentPanelProps {
 /** One amendment: who, when and why, each step that is otherwise with it, and what it did to the finish. */
 export function AmendmentPanel({ ledger, amendment, onClose }: AmendmentPanelProps) {
   const { outline } = ledger.inForce;
-  const { before, after } = amendment.replanned;
-  const seenBy = ledger.amendmentsSeen.flatMap((seen) =>
-    amendmentKey(seen.amendment) === amendmentKey(amendment) ? [amenderWords(seen, outline)] : [],
-  );
+  const { before, after } = amendmentOutcome(amendment).finish;
+  const seenBy = amendmentSeenBy(ledger, amendment).map((seen) => amenderWords(seen, outline));
   return (
     <SidePanel title={words("amending/details")} onClose={onClose}>
       <p>{noticeWords(amendment, outline)}</p>
@@ -28,9 +26,7 @@ export function AmendmentPanel({ ledger, amendment, onClose }: AmendmentPanelPro
           </li>
         ))}
       </ul>
-      {before && after && (
-        <p>{words("amending/finish-then", { before: before.finish, after: after.finish })}</p>
-      )}
+      {before !== null && after !== null && <p>{words("amending/finish-then", { before, after })}</p>}
       <p className="hint">
         {seenBy.length === 0
           ? words("amending/by-nobody")

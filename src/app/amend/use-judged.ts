@@ -9,7 +9,7 @@ import { forecastRiskModel, walkStateAt } from "../../core/walk/index.ts";
 import { useRisk } from "../risk/index.ts";
 
 /** How often the effect is worked out anew while nothing is entered, in ms of PET. */
-const ANEW_EVERY = 5_000;
+const ANEW_EVERY = 15_000;
 
 /** The delay before the thorough look, in ms, so that what was tapped is drawn before it. */
 const AFTER = 150;
@@ -37,13 +37,14 @@ export function useJudged(present: WalkState, changes: readonly Change[]): Judge
   // biome-ignore lint/correctness/useExhaustiveDependencies: the state changes every second, the effect need not.
   const quick = useMemo(
     () => (changes.length === 0 ? null : amendmentEffect(latest.current, changes, { thorough: false })),
-    [ledger, changes, beat],
+    [ledger, changes],
   );
   const [thorough, setThorough] = useState<{
     readonly of: readonly Change[];
     readonly on: WalkState["ledger"];
     readonly judged: JudgedAmendment;
   } | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: with each beat the walk has gone on.
   useEffect(() => {
     if (changes.length === 0) return;
     const look = () =>
@@ -54,14 +55,15 @@ export function useJudged(present: WalkState, changes: readonly Change[]): Judge
       });
     const timer = setTimeout(look, AFTER);
     return () => clearTimeout(timer);
-  }, [changes, ledger]);
+  }, [changes, ledger, beat]);
   const isThorough = thorough !== null && thorough.of === changes && thorough.on === ledger;
+  const judged = isThorough ? thorough.judged : quick;
   const model = useMemo(() => {
-    if (!quick?.effect) return null;
-    const { ledger: next } = quick.effect;
+    if (!judged?.effect) return null;
+    const { ledger: next } = judged.effect;
     const at = later(next.petZero ?? next.opened.at, latest.current.pet ?? NO_TIME);
     return forecastRiskModel(walkStateAt(next, at));
-  }, [quick]);
+  }, [judged]);
   const risk = useRisk(model, { subject: changes, after: 0 });
-  return { judged: isThorough ? thorough.judged : quick, isThorough, risk };
+  return { judged, isThorough, risk };
 }

@@ -141,6 +141,27 @@ describe("amending the plan of a running walk", () => {
     ]);
   });
 
+  it("[AMD3] goes on with the walk while it is open", async () => {
+    const slow = { changes: [{ change: "d", set: { time: "PT11M" } }], says: "d longer" };
+    // Nothing is entered meanwhile: the ledger is the same.
+    const { ledger } = log;
+    const at = (minutes: number) => (
+      <AmendPanel
+        state={walkStateAt(ledger, minute(minutes))}
+        now={minute(minutes)}
+        risk={null}
+        first={{ ...NO_DRAFT, wishes: [slow], reason: "slow" }}
+        onAmend={vi.fn()}
+        onClose={vi.fn()}
+      />
+    );
+    const { rerender } = render(at(15));
+    await vi.waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
+    expect(valuesOf("Finish")).toEqual(["0:32", "0:33"]);
+    rerender(at(30));
+    await vi.waitFor(() => expect(valuesOf("Finish")).toEqual(["0:40", "0:41"]));
+  });
+
   it("[AMD1] offers no step that is done or in work", async () => {
     show();
     await open("A step");

@@ -19,8 +19,8 @@ const tablet = {
 const atOneSize =
   /\/(bring-in|first-load|killed-browser|linked-hubs|linked-roles|linked-walk|print|keyboard|shell)\.spec\.ts$/;
 
-/** What is entered on the follow screen goes the same way on a tablet however it is held: it is tried lying, and on a phone. */
-const atTwoSizes = /\/follow\.spec\.ts$/;
+/** What is the same on a tablet however it is held is tried lying, and on a phone. */
+const atTwoSizes = /\/(axe|follow)\.spec\.ts$/;
 
 const config = defineConfig({
   testDir: "tests/browser",

@@ -13,6 +13,34 @@ const globalSetup = ["tests/machine/build-program.ts"];
 
 const setupFiles = ["tests/machine/property-seed.ts", "tests/machine/speak-english.ts"];
 
+/** Tests that put something else in place of a module: each needs its modules for itself. */
+const withStandIns = ["tests/app/follow/alerts.test.tsx", "tests/app/help/help-panel.test.tsx"];
+
+/** Pure code keeps nothing between tests, so that its files share their modules, and half of the time is saved. */
+const isolate = false;
+
+/** What the tests of screens share, and those with stand-ins of their own. */
+const screens = {
+  environment: "jsdom" as const,
+  testTimeout: 30_000,
+  setupFiles: [...setupFiles, "tests/app/set-up-browser.ts"],
+  server: { deps: { inline: [/@ionic\//, /@stencil\//, /@lit\//, /ionicons/] } },
+};
+
+/** How modules of the app are found in tests. */
+const app = {
+  plugins: [react()],
+  // Under Node's conditions @lit/react resolves to a build that drops Ionic's handlers and properties.
+  resolve: {
+    alias: [
+      { find: /^@lit\/react$/, replacement: litReact },
+      // Made by the build, so that they are not there under test.
+      { find: "virtual:pwa-register/react", replacement: standInWorker },
+      { find: "virtual:bundled-facts", replacement: standInFacts },
+    ],
+  },
+};
+
 const config = defineConfig({
   test: {
     reporters: ["default"],
@@ -20,7 +48,15 @@ const config = defineConfig({
     maxWorkers: "100%",
     coverage: { provider: "v8", include: ["src/**/*.{ts,tsx}"], reporter: ["text-summary", "html"] },
     projects: [
-      { test: { name: "core", include: ["tests/core/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
+      {
+        test: {
+          name: "core",
+          include: ["tests/core/**/*.test.ts"],
+          testTimeout: 30_000,
+          setupFiles,
+          isolate,
+        },
+      },
       {
         test: {
           name: "edges",
@@ -30,8 +66,24 @@ const config = defineConfig({
           globalSetup,
         },
       },
-      { test: { name: "words", include: ["tests/words/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
-      { test: { name: "truth", include: ["tests/truth/**/*.test.ts"], testTimeout: 30_000, setupFiles } },
+      {
+        test: {
+          name: "words",
+          include: ["tests/words/**/*.test.ts"],
+          testTimeout: 30_000,
+          setupFiles,
+          isolate,
+        },
+      },
+      {
+        test: {
+          name: "truth",
+          include: ["tests/truth/**/*.test.ts"],
+          testTimeout: 30_000,
+          setupFiles,
+          isolate,
+        },
+      },
       {
         test: {
           name: "house",
@@ -42,25 +94,16 @@ const config = defineConfig({
         },
       },
       {
-        plugins: [react()],
-        // Under Node's conditions @lit/react resolves to a build that drops Ionic's handlers and properties.
-        resolve: {
-          alias: [
-            { find: /^@lit\/react$/, replacement: litReact },
-            // Made by the build, so that they are not there under test.
-            { find: "virtual:pwa-register/react", replacement: standInWorker },
-            { find: "virtual:bundled-facts", replacement: standInFacts },
-          ],
-        },
+        ...app,
         test: {
+          ...screens,
           name: "parts",
-          environment: "jsdom",
           include: ["tests/app/**/*.test.{ts,tsx}"],
-          testTimeout: 30_000,
-          setupFiles: [...setupFiles, "tests/app/set-up-browser.ts"],
-          server: { deps: { inline: [/@ionic\//, /@stencil\//, /@lit\//, /ionicons/] } },
+          exclude: withStandIns,
+          isolate,
         },
       },
+      { ...app, test: { ...screens, name: "parts with stand-ins", include: withStandIns } },
     ],
   },
 });

@@ -7,7 +7,7 @@ import { shortWalk } from "./short-walk.ts";
 import { openPanel, tapDone } from "./walk-by-tapping.ts";
 import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
 
-/** Every theme has the same elements: on the other devices one of them is enough. */
+/** The sizes differ in where things stand, not in their colours: on the phone one theme is enough. */
 function themesHere(): readonly string[] {
   return test.info().project.name === "landscape" ? ["day", "night", "dim"] : ["day"];
 }
@@ -26,7 +26,9 @@ async function expectClean(
     await page.locator("html").evaluate((html, name) => {
       html.dataset["theme"] = name;
     }, theme);
-    expect.soft(await violations(page, within), `${screen}, ${theme}`).toEqual([]);
+    // The themes have the same elements in other colours.
+    const only = theme === themes[0] ? undefined : ["color-contrast"];
+    expect.soft(await violations(page, within, only), `${screen}, ${theme}`).toEqual([]);
   }
 }
 

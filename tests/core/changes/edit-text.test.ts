@@ -144,7 +144,7 @@ describe("editing the text of a file", () => {
       },
     ]);
     expect(text).toContain(
-      '    { "id": "hatch", "label": "Sluice hatch, handrail 1", "x": 3, "y": 0 },\n    { "id": "cabin", "label": "Cabin", "x": 1 },\n',
+      '    { "id": "hatch", "label": "Sluice hatch, handrail 1", "x": 3, "y": 0, "z": 0 },\n    { "id": "cabin", "label": "Cabin", "x": 1 },\n',
     );
     expect(text).toContain(
       '        {\n          "id": "look",\n          "by": ["iv"],\n          "do": "Look",\n          "time": { "low": "PT1M", "likely": "PT2M", "high": "PT3M" }\n        },\n',

@@ -118,6 +118,9 @@ function inLines(
     `${under}\n\n`,
     `${verdictWords(fit, choices.length)}\n`,
     table === "" ? "" : `\n${table}`,
+    fit.fewest === null
+      ? ""
+      : `${words("cli/fit-fewest", { kept: named(fit.fewest.keep), left: named(fit.fewest.drop) })}\n`,
     left.length === 0
       ? ""
       : `\n${words("cli/fit-left")}\n${left.map(({ message }) => `  ${plainText(inWords(message))}\n`).join("")}`,

@@ -13,11 +13,12 @@ const setDocument = ({ left, finish, margin, ...set }: FittedSet) => ({
 });
 
 /** What fits, as one JSON document. Times are in seconds, shares from 0 to 1. `shortBy` is only there when nothing fits. */
-export function fitDocument({ verdict, shortBy, sets, bound, tried, essential }: Fit): object {
+export function fitDocument({ verdict, shortBy, sets, fewest, bound, tried, essential }: Fit): object {
   return {
     verdict: verdict.replaceAll("-", " "),
     ...(verdict === "does-not-fit" ? { shortBy: seconds(shortBy) } : {}),
     sets: sets.map(setDocument),
+    fewest: fewest && setDocument(fewest),
     bound,
     tried,
     essential: essential && setDocument(essential),

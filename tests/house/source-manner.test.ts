@@ -82,9 +82,13 @@ describe("the tests", () => {
   const tests = filesUnder("tests").filter((path) => /\.test\.tsx?$/.test(path));
 
   it("all belong to exactly one project, so that none is silently left out", () => {
-    const projects = (vitestConfig.test?.projects ?? []) as { test: { name: string; include: string[] } }[];
+    const projects = (vitestConfig.test?.projects ?? []) as {
+      test: { name: string; include: string[]; exclude?: string[] };
+    }[];
+    const isAmong = (path: string, patterns: readonly string[] = []) =>
+      patterns.some((pattern) => matchesGlob(path, pattern));
     const owners = (path: string) =>
-      projects.filter(({ test }) => test.include.some((pattern) => matchesGlob(path, pattern)));
+      projects.filter(({ test }) => isAmong(path, test.include) && !isAmong(path, test.exclude));
     expect(tests.length).toBeGreaterThan(0);
     expect(tests.filter((path) => owners(path).length !== 1)).toEqual([]);
   });

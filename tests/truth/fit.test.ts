@@ -207,6 +207,7 @@ describe.skipIf(cases.length === 0)("what fits, against published and enumerated
     const searched = (fits: (kept: ReadonlySet<TaskId>) => boolean) =>
       searchSets({
         order: choices.map(({ id, value }) => ({ id, worth: value })) as never,
+        value: (task) => task.worth ?? 1,
         bound: { beyond: (_, from) => choices.slice(from).reduce((sum, { value }) => sum + value, 0) },
         fits,
         isSound: () => true,

@@ -29,7 +29,9 @@ export function FitAnswerView({
   /** True while no essential task is left out: then there is nothing to amend for the work without any get-ahead. */
   readonly isAsWritten: boolean;
 }) {
-  const { sets, essential, verdict } = fit;
+  const { sets, fewest, essential, verdict } = fit;
+  const isFewest = ({ keep }: FittedSet) => keep.join(" ") === fewest?.keep.join(" ");
+  const offered = fewest && !sets.some(isFewest) ? [...sets, fewest] : sets;
   const left = (sets[0] ?? essential)?.left ?? [];
   return (
     <div className="fit-answer">
@@ -40,11 +42,12 @@ export function FitAnswerView({
         {verdictWords(fit)}
       </p>
       <ol className="fit-sets">
-        {(essential && !sets.some(isEmpty) ? [...sets, essential] : sets).map((set) => (
+        {(essential && !offered.some(isEmpty) ? [...offered, essential] : offered).map((set) => (
           <SetCard
             key={set.keep.join(" ")}
             outline={outline}
             set={set}
+            isFewest={isFewest(set)}
             isPlan={isAsWritten && isEmpty(set)}
             onAmend={isAsWritten && isEmpty(set) ? null : onAmend}
           />
@@ -80,11 +83,14 @@ function verdictWords({ verdict, sets, essential, bound, shortBy, tried }: Fit):
 function SetCard({
   outline,
   set,
+  isFewest,
   isPlan,
   onAmend,
 }: {
   readonly outline: Outline;
   readonly set: FittedSet;
+  /** True for the set that leaves out the fewest get-aheads, where that is not the best. */
+  readonly isFewest: boolean;
   /** True for what is done when nothing is amended. */
   readonly isPlan: boolean;
   readonly onAmend: OnAmend | null;
@@ -101,6 +107,7 @@ function SetCard({
           ? words(isPlan ? "fit/keep-to-plan" : "fit/without-any")
           : words("fit/with", { tasks: titles(set.keep), worth: set.worth })}
       </h3>
+      {isFewest && <p>{words("fit/fewest")}</p>}
       {set.drop.length > 0 && set.keep.length > 0 && (
         <p className="fit-dropped">{words("fit/without", { tasks: titles(set.drop) })}</p>
       )}

@@ -4,8 +4,10 @@ import type { Change, Finding, Task } from "../procedure/index.ts";
 import type { Duration, TaskId, WindowId } from "../units/index.ts";
 import { minus } from "../units/index.ts";
 import type { FitCase } from "./fit-case.ts";
+import type { KeptSet } from "./search.ts";
 import { searchSets } from "./search.ts";
 import { shortBy } from "./short-by.ts";
+import type { ValueOf } from "./worth-bound.ts";
 import { worthBound, worthOf } from "./worth-bound.ts";
 
 /** How a fit is asked for. */
@@ -53,6 +55,11 @@ export interface Fit {
   readonly shortBy: Duration | null;
   /** The sets that fit, best first. */
   readonly sets: readonly FittedSet[];
+  /**
+   * The set that leaves out the fewest get-aheads, and of such sets the one that is worth most; `null` where the first
+   * set leaves out no more, and where nothing fits.
+   */
+  readonly fewest: FittedSet | null;
   /** No set that fits is worth more. */
   readonly bound: number;
   /** How many sets were looked at. */
@@ -82,19 +89,27 @@ export function fitOf(fitCase: FitCase, options: FitOptions): Fit {
   const isWithin = (course: Course, count: number, by: number) =>
     limit === null ||
     (course.finish <= limit && (chance === null || (share(course, count, by) ?? 0) >= chance));
+  const known = new Map<string, boolean>();
   const fits = (kept: ReadonlySet<TaskId>) => {
-    const course = fitCase.courseWith(kept);
-    return course !== null && isWithin(course, SEARCH_SAMPLES, seed);
+    const key = [...kept].sort().join(" ");
+    const course = known.has(key) ? null : fitCase.courseWith(kept);
+    const answer = known.get(key) ?? (course !== null && isWithin(course, SEARCH_SAMPLES, seed));
+    known.set(key, answer);
+    return answer;
   };
-  const order = limit === null ? fitCase.choices : inOrderOfGain(fitCase.choices);
-  const found = searchSets({
-    order,
-    bound: worthBound(fitCase, order, limit ?? (Number.POSITIVE_INFINITY as Duration)),
-    fits,
-    isSound: (kept) => fitCase.problemsWith(kept).length === 0,
-    wanted: WANTED,
-    tries,
-  });
+  const search = (value: ValueOf, wanted: number) => {
+    const order = limit === null ? fitCase.choices : inOrderOfGain(fitCase.choices, value);
+    return searchSets({
+      order,
+      value,
+      bound: worthBound(fitCase, order, limit ?? (Number.POSITIVE_INFINITY as Duration), value),
+      fits,
+      isSound: (kept) => fitCase.problemsWith(kept).length === 0,
+      wanted,
+      tries,
+    });
+  };
+  const found = search(worthOf, WANTED);
   const detailed = (kept: ReadonlySet<TaskId>, course: Course): FittedSet => {
     const withinLimit = share(course, samples, seed + 1);
     const ids = fitCase.choices.map(({ id }) => id);
@@ -117,29 +132,38 @@ export function fitOf(fitCase: FitCase, options: FitOptions): Fit {
   };
   const none = fitCase.courseWith(new Set());
   const isEnough = ({ withinLimit }: FittedSet) => chance === null || (withinLimit ?? 1) >= chance;
-  const sets = found.best.flatMap(({ kept }) => {
+  const offered = ({ kept }: KeptSet) => {
     const course = fitCase.courseWith(kept);
     const set = course && detailed(kept, course);
     // What just met the chance in the samples of the search may miss it in others.
     return set && isEnough(set) ? [set] : [];
-  });
+  };
+  const sets = found.best.flatMap(offered);
+  const fewest = sets.length > 0 ? search(asMany(fitCase.choices), 1).best.flatMap(offered)[0] : undefined;
   const isBest = found.isProven && sets[0]?.worth === found.best[0]?.worth;
   return {
     verdict: sets.length === 0 ? "does-not-fit" : isBest ? "proven" : "best-found",
     shortBy: sets.length > 0 || !none ? null : shortBy(none, options),
     sets,
+    fewest: fewest && fewest.drop.length < (sets[0]?.drop.length ?? 0) ? fewest : null,
     bound: found.bound,
     tried: found.tried,
     essential: none && detailed(new Set(), none),
   };
 }
 
+/** Counts each task for one, and for so much more by its worth that of two sets as large the one worth more is first. */
+function asMany(choices: readonly Task[]): ValueOf {
+  const all = choices.reduce((sum, task) => sum + worthOf(task), 0);
+  return (task) => 1 + worthOf(task) / (1 + all);
+}
+
 /** The choices by what they are worth for the time that they take, so that good sets are met early. */
-function inOrderOfGain(choices: readonly Task[]): readonly Task[] {
+function inOrderOfGain(choices: readonly Task[], value: ValueOf): readonly Task[] {
   const time = ({ steps }: Task) =>
     steps.reduce((sum, step) => sum + (step.time?.likely ?? 0) * step.by.length, 0);
   return choices
-    .map((task) => ({ task, worth: worthOf(task), time: time(task) }))
+    .map((task) => ({ task, worth: value(task), time: time(task) }))
     .sort((a, b) => b.worth * a.time - a.worth * b.time || b.worth - a.worth)
     .map(({ task }) => task);
 }

@@ -1,7 +1,6 @@
 import type { Task } from "../procedure/index.ts";
 import type { TaskId } from "../units/index.ts";
-import type { WorthBound } from "./worth-bound.ts";
-import { worthOf } from "./worth-bound.ts";
+import type { ValueOf, WorthBound } from "./worth-bound.ts";
 
 /** A set of choices and what it is worth. */
 export interface KeptSet {
@@ -25,6 +24,8 @@ export interface Found {
 export interface SearchRules {
   /** The choices, in the order in which they are looked at. */
   readonly order: readonly Task[];
+  /** What each choice counts for. */
+  readonly value: ValueOf;
   readonly bound: WorthBound;
   /**
    * Whether a set fits. A set with more tasks never fits where a part of it does not, since another task never makes
@@ -44,7 +45,7 @@ export interface SearchRules {
  * from the set without its last task. It goes no further from a set that does not fit, nor where the bound shows that
  * nothing better is to come. No set at all fits where the empty one does not: `best` is then empty.
  */
-export function searchSets({ order, bound, fits, isSound, wanted, tries }: SearchRules): Found {
+export function searchSets({ order, value, bound, fits, isSound, wanted, tries }: SearchRules): Found {
   const best: KeptSet[] = [];
   let [tried, missed] = [0, Number.NEGATIVE_INFINITY];
   const threshold = () => (best.length < wanted ? Number.NEGATIVE_INFINITY : (best.at(-1)?.worth ?? 0));
@@ -66,7 +67,7 @@ export function searchSets({ order, bound, fits, isSound, wanted, tries }: Searc
         return;
       }
       tried += 1;
-      const next = { kept: new Set([...set.kept, task.id]), worth: set.worth + worthOf(task) };
+      const next = { kept: new Set([...set.kept, task.id]), worth: set.worth + value(task) };
       if (!fits(next.kept)) continue;
       offer(next);
       extend(next, position + 1);

@@ -6,6 +6,9 @@ import type { FitCase } from "./fit-case.ts";
 /** What a task counts for beside the others: its `worth`, 1 when it says nothing. */
 export const worthOf = ({ worth }: Task): number => worth ?? 1;
 
+/** What a search counts a task for: its worth, or something else that is to be as much as can be. */
+export type ValueOf = (task: Task) => number;
+
 /** Bounds what the choices can be worth, from the time of the people who do them. */
 export interface WorthBound {
   /**
@@ -18,9 +21,14 @@ export interface WorthBound {
 /**
  * Relaxes the choice of tasks to one knapsack a lane: nobody works longer than there is time, tasks may be kept in part,
  * and nobody waits or moves (Dantzig 1957). The least of the lanes' bounds holds for all. `order` has the choices in the
- * order in which they are looked at.
+ * order in which they are looked at, and `value` says what each counts for.
  */
-export function worthBound({ outline, now, courseWith }: FitCase, order: readonly Task[], limit: Duration) {
+export function worthBound(
+  { outline, now, courseWith }: FitCase,
+  order: readonly Task[],
+  limit: Duration,
+  value: ValueOf,
+): WorthBound {
   const base = courseWith(new Set());
   const lanes = outline.crew.map((_, lane) => {
     const loads = new Map(order.map((task) => [task.id, loadOf(task, lane)]));
@@ -30,11 +38,11 @@ export function worthBound({ outline, now, courseWith }: FitCase, order: readonl
       return sum + (stage === "in-work" ? Math.max(0, finish - now) : lengthOf(entry.step));
     }, 0);
     const densest = order
-      .map((task, position) => ({ task, position, load: loads.get(task.id) ?? 0, worth: worthOf(task) }))
+      .map((task, position) => ({ task, position, load: loads.get(task.id) ?? 0, worth: value(task) }))
       .sort((a, b) => b.worth * a.load - a.worth * b.load);
     return { loads, free: limit - now - busy, densest };
   });
-  const bound: WorthBound = {
+  return {
     beyond: (kept, position) =>
       lanes.reduce((least, { loads, free, densest }) => {
         let left = free - [...kept].reduce((sum, id) => sum + (loads.get(id) ?? 0), 0);
@@ -48,7 +56,6 @@ export function worthBound({ outline, now, courseWith }: FitCase, order: readonl
         return Math.min(least, worth);
       }, Number.POSITIVE_INFINITY),
   };
-  return bound;
 
   /** How long a task occupies a lane at least: steps that only a decision brings and ways that depend on others are not counted. */
   function loadOf(task: Task, lane: number): number {

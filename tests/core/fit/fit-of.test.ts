@@ -55,6 +55,26 @@ describe("what fits a plan", () => {
     expect(fit.essential).toMatchObject({ keep: [], finish: limitOf(30) });
   });
 
+  it("[FIT1] names the set that leaves out the fewest, where the best leaves out more", () => {
+    const short = format2([
+      task("main", [step("a", "ev1", 10)]),
+      optional("long", 20, { worth: 9 }),
+      optional("p", 8, { worth: 2 }),
+      optional("q", 9, { worth: 3 }),
+      optional("r", 10, { worth: 2 }),
+    ]);
+    const fit = fitOf(caseOf(short), { ...BY_LIKELY, limit: limitOf(30) });
+    expect(fit.sets[0]).toMatchObject({ keep: ["long"], worth: 9 });
+    expect(fit.fewest).toMatchObject({ keep: ["p", "q"], drop: ["long", "r"], worth: 5 });
+    const all = fitOf(caseOf(short), { ...BY_LIKELY, limit: limitOf(90) });
+    expect(all.sets[0]?.drop).toEqual([]);
+    expect(all.fewest).toBeNull();
+    expect(fitOf(caseOf(short), { ...BY_LIKELY, limit: limitOf(5) })).toMatchObject({
+      verdict: "does-not-fit",
+      fewest: null,
+    });
+  });
+
   it("[FIT1] [FIT4] changes nothing itself: its changes made in the file give the plan that it promised", () => {
     for (const { changes, finish } of fitOf(caseOf(file), { ...BY_LIKELY, limit: limitOf(40) }).sets) {
       const applied = applyChanges(file, changes);

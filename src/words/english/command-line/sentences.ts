@@ -57,6 +57,7 @@ export const sentenceWords = {
   "cli/fit-left-out": "Left out",
   "cli/fit-left": "Not as it should be at the end, with or without these get-aheads:",
   "cli/fit-no-choices": "It fits. There is no get-ahead to choose.",
+  "cli/fit-fewest": "Fewest left out, whatever they are worth: {$kept :string} (left out: {$left :string}).",
   "cli/fit-proven":
     "Proven best: no set that fits is worth more than {$worth :number maximumFractionDigits=2} ({$tried :integer} sets looked at).",
   "cli/fit-best-found":

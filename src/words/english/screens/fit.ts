@@ -19,6 +19,7 @@ export const fitWords = {
   "fit/without-any": "No get-ahead",
   "fit/keep-to-plan": "Keep to the plan, without any get-ahead",
   "fit/with": "{$tasks :list} (worth {$worth :number maximumFractionDigits=2})",
+  "fit/fewest": "Leaves out the fewest get-aheads of all sets that fit.",
   "fit/without": "Left out: {$tasks :list}",
   "fit/in-time-share": "In time",
   "fit/amend": "See what the plan would come to with this",

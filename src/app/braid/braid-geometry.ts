@@ -1,5 +1,8 @@
-/** How a step's bead or knot is drawn. `maybe` is a step that depends on a decision not yet taken. */
-export type BeadStage = "done" | "skipped" | "working" | "waiting" | "later" | "maybe";
+/**
+ * How a step's bead or knot is drawn. `maybe` is a step that depends on a decision not yet taken, `gone` one that was
+ * taken out of the plan: strands pass by its crosses and are tied by nothing.
+ */
+export type BeadStage = "done" | "skipped" | "working" | "waiting" | "later" | "maybe" | "gone";
 
 /** A row of the list as the braid needs it: a step, or a heading that strands only pass. */
 export interface BraidRow {

@@ -45,7 +45,9 @@ interface WholeBraid {
 export function segmentsOf({ rows, markers, lanes, height, scale }: WholeBraid): BraidSegment[] {
   const places = markers.map((marker) => ({ ...marker, y: markerY(marker, rows) }));
   const firsts = rows.flatMap((row, index) => (index === 0 || row.lanes.length === 0 ? [index] : []));
-  const byLane = Array.from({ length: lanes }, (_, lane) => rows.filter((row) => row.lanes.includes(lane)));
+  const byLane = Array.from({ length: lanes }, (_, lane) =>
+    rows.filter((row) => row.stage !== "gone" && row.lanes.includes(lane)),
+  );
   const topOf = (first: number | undefined) =>
     first === undefined ? height : first === 0 ? 0 : Math.max(0, (rows[first]?.y ?? 0) - ABOVE_HEADING);
   return firsts.map((first, place) => {

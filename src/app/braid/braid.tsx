@@ -81,6 +81,10 @@ function Bead({
 }) {
   const [first] = row.lanes;
   if (first === undefined) return null;
+  if (row.stage === "gone") {
+    const cross = (lane: number) => `M${strandX(lane, scale) - 5} ${row.y - 5}l10 10m-10 0l10 -10`;
+    return <path className="braid-gone" d={row.lanes.map(cross).join("")} />;
+  }
   if (row.lanes.length > 1) {
     const width = Math.min(scale.gap - 6, row.lanes.length * 5 + 14);
     const x = knotX(row.lanes, scale);

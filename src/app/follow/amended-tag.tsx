@@ -1,9 +1,7 @@
 import type { AmendedHow } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 
-/** What an amendment that was not seen here does to a step. A step that was taken out stands in no row. */
+/** What an amendment that was not seen here does to a step. */
 export function AmendedTag({ how }: { readonly how: AmendedHow }) {
-  return how === "dropped" ? null : (
-    <span className="follow-tag amended-tag">{words(`amending/row-${how}`)}</span>
-  );
+  return <span className="follow-tag amended-tag">{words(`amending/row-${how}`)}</span>;
 }

@@ -36,6 +36,7 @@ export interface WaitingHere {
  */
 export interface StepRow extends BraidRow {
   readonly kind: "step";
+  readonly stage: Exclude<BeadStage, "gone">;
   readonly entry: OutlineStep;
   readonly progress: StepProgress;
   readonly start: Duration | null;
@@ -81,8 +82,14 @@ export interface UnmetState {
   readonly is: string;
 }
 
+/** A step that an amendment which was not seen here took out, where it stood. */
+export interface GoneRow extends BraidRow {
+  readonly kind: "gone";
+  readonly entry: OutlineStep;
+}
+
 /** A row of the follow list. */
-export type FollowRow = TaskRow | StepRow;
+export type FollowRow = TaskRow | StepRow | GoneRow;
 
 const toMinute = (time: Duration | undefined): Duration | null =>
   time === undefined ? null : ((Math.floor(time / 60_000) * 60_000) as Duration);
@@ -183,14 +190,35 @@ export function followRows(
       hangsOn,
     });
   }
-  return rows;
+  return unseen.reduce(withGone, rows);
+}
+
+/** The rows with the steps that an amendment took out behind those they stood behind, unless they are back again. */
+function withGone(rows: FollowRow[], { before, steps }: Amendment): FollowRow[] {
+  const dropped = new Set(steps.flatMap(({ step, how }) => (how === "dropped" ? [step] : [])));
+  if (dropped.size === 0) return rows;
+  const all = [...rows];
+  let behind: string | null = null;
+  for (const entry of before.outline.steps) {
+    const key: string = entry.step.id;
+    if (all.some((row) => row.key === key)) behind = key;
+    if (!dropped.has(entry.step.id) || behind === key) continue;
+    const gone: GoneRow = { kind: "gone", key: `gone ${key}`, lanes: entry.performers, stage: "gone", entry };
+    const last = behind;
+    const place = all.findIndex((row) =>
+      last === null ? row.kind === "task" && row.task.id === entry.task.id : row.key === last,
+    );
+    all.splice(place + 1, 0, gone);
+    behind = gone.key;
+  }
+  return all;
 }
 
 function stageOf(
   progress: StepProgress,
   here: readonly { readonly status: string }[],
   hangsOn: string | null,
-): BeadStage {
+): StepRow["stage"] {
   if (progress.status !== "open") return progress.status;
   if (here.some(({ status }) => status === "working")) return "working";
   if (here.some(({ status }) => status === "waiting")) return "waiting";
@@ -223,9 +251,7 @@ export function followMarkers({ lanes }: WalkState): BraidMarker[] {
  * differ.
  */
 function sameRow(a: FollowRow, b: FollowRow, lets: boolean): boolean {
-  if (a.kind === "task" || b.kind === "task") {
-    return a.kind === b.kind && a.key === b.key;
-  }
+  if (a.kind !== "step" || b.kind !== "step") return a.kind === b.kind && a.key === b.key;
   const isToCome = b.stage === "later" || b.stage === "maybe";
   return (
     a.key === b.key &&

@@ -10,7 +10,7 @@ import { AlertMark } from "./alert-mark.tsx";
 import { AmendedTag } from "./amended-tag.tsx";
 import { askedAgainWords } from "./asked-again-words.ts";
 import type { FollowActions } from "./follow-actions.ts";
-import type { FollowRow, StepRow } from "./follow-rows.ts";
+import type { FollowRow, GoneRow, StepRow } from "./follow-rows.ts";
 import { NoteMark } from "./note-mark.tsx";
 import { OpenStep } from "./open-step.tsx";
 
@@ -49,10 +49,32 @@ export const FollowListRow = memo(function FollowListRow({
       </li>
     );
   }
+  if (row.kind === "gone") return <GoneItem row={row} strands={strands} />;
   return (
     <StepItem row={row} outline={outline} strands={strands} actions={actions} live={live} onPick={onPick} />
   );
 });
+
+/** A step that was taken out. Nothing can be done with it. */
+function GoneItem({
+  row: { key, stage, entry },
+  strands,
+}: Pick<RowProps, "strands"> & { readonly row: GoneRow }) {
+  return (
+    <li data-row={key} data-stage={stage} className="follow-row follow-line">
+      <div className="follow-line-button">
+        <span className="follow-number" data-bead>
+          {entry.number}
+        </span>
+        <Performers lanes={entry.performers} strands={strands} />
+        <span className="follow-do">
+          <s>{entry.step.do}</s>
+          <AmendedTag how="dropped" />
+        </span>
+      </div>
+    </li>
+  );
+}
 
 /** A step. It is shown as marked done at once; the rest of the list is brought up to date one frame later. */
 function StepItem({ row, outline, strands, actions, live, onPick }: RowProps & { readonly row: StepRow }) {

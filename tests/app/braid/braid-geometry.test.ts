@@ -118,3 +118,14 @@ it("the strand of a waiting crew member hangs loose down to the step it waits fo
   expect(loose).toEqual([true, true, true]);
   expect(segments[2]?.markers).toEqual([expect.objectContaining({ lane: 0, ring: 475 - 20 - (425 - 18) })]);
 });
+
+it("the strands pass by a step that was taken out, which ties none of them", () => {
+  const [wide] = scales;
+  if (!wide) throw new Error("no scale");
+  const shared = { markers: [], lanes: 2, height: 300, scale: wide };
+  const later = (key: string, y: number): PlacedRow => ({ key, lanes: [0, 1], stage: "later", y });
+  const gone: PlacedRow = { key: "gone b", lanes: [0, 1], stage: "gone", y: 150 };
+  const drawn = (rows: PlacedRow[]) =>
+    segmentsOf({ ...shared, rows }).flatMap(({ paths }) => paths.map(({ d }) => d));
+  expect(drawn([later("a", 50), gone, later("c", 250)])).toEqual(drawn([later("a", 50), later("c", 250)]));
+});

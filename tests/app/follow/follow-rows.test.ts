@@ -102,4 +102,33 @@ describe("the rows of the follow list", () => {
     expect(row(first, "join").stage).toBe("working");
     expect(row(keepUnchanged(first, next), "try")).toBe(row(next, "try"));
   });
+
+  it("[AMD4] show what an unseen amendment took out where it stood, in nobody's way, until it was seen", () => {
+    const log = LogWriter.started(file).done(["a", 5]);
+    const changes = [{ drop: "join" }, { drop: "call" }, { add: step("late", "ev2", 1), behind: "b" }];
+    log.enter("plan.amended", { changes, reason: "No time", needs: 2 }, 6);
+    const state = walkStateAt(log.ledger, minute(7));
+    const { amendments } = log.ledger;
+    const rows = followRows(state, [], amendments);
+    expect(rows.map(({ key, stage }) => (stage === "gone" ? key : null)).filter(Boolean)).toEqual([
+      "gone join",
+      "gone call",
+    ]);
+    const keys = rows.map(({ key }) => key);
+    expect(keys.indexOf("gone join")).toBe(keys.indexOf("b") + 1);
+    expect(keys.indexOf("gone call")).toBe(keys.indexOf("out") + 1);
+    expect(rows.find(({ key }) => key === "gone join")?.lanes).toEqual([0, 1]);
+    expect(followRows(state).some(({ kind }) => kind === "gone")).toBe(false);
+  });
+
+  it("[AMD4] show nothing as taken out that a later amendment put back", () => {
+    const log = LogWriter.started(file);
+    log.enter("plan.amended", { changes: [{ drop: "join" }], reason: "No time", needs: 2 }, 6);
+    const changes = [{ add: step("join", ["ev1", "ev2"], 5), behind: "b" }];
+    log.enter("plan.amended", { changes, reason: "Time again", needs: 2 }, 8);
+    const rows = followRows(walkStateAt(log.ledger, minute(9)), [], log.ledger.amendments);
+    expect(rows.some(({ kind }) => kind === "gone")).toBe(false);
+    expect(rows.some(({ key }) => key === "join")).toBe(true);
+    expect(log.ledger.amendments).toHaveLength(2);
+  });
 });

@@ -96,6 +96,7 @@ export const amendingWords = {
   "amending/how-changed": "changed",
   "amending/row-added": "new by an amendment",
   "amending/row-brought": "brought in by an amendment",
+  "amending/row-dropped": "taken out by an amendment",
   "amending/row-reassigned": "other performers by an amendment",
   "amending/row-moved": "moved by an amendment",
   "amending/row-changed": "changed by an amendment",

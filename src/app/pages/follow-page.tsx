@@ -9,9 +9,9 @@ import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
-import { inWords, words } from "../../words/index.ts";
+import { words } from "../../words/index.ts";
 import { FollowView } from "../follow/index.ts";
-import { BeyondStrip, LinkPanel, linkWords, useLink, useNotices } from "../link/index.ts";
+import { BeyondStrip, LinkPanel, linkWords, useLink, useMissingWalk, useNotices } from "../link/index.ts";
 import {
   ownClockOffset,
   useClockJumps,
@@ -28,6 +28,7 @@ export function FollowPage() {
   const { session, folded, isRead, problem } = useWalkSession(walk);
   const status = useStoreStatus();
   const link = useLink(walk);
+  const missing = useMissingWalk({ walk, isRead, problem, isThere: folded.ledger !== null });
   const { notices, putAway } = useNotices(walk, folded, link);
   const router = useIonRouter();
   const isOn = folded.ledger !== null && folded.ledger.phase !== "closed";
@@ -72,7 +73,12 @@ export function FollowPage() {
         />
       ) : (
         <main className="page-message" role="status">
-          <p>{waitingWords(isRead, problem, link)}</p>
+          <p>{missing.said}</p>
+          {missing.mayJoin && (
+            <button type="button" className="plain-button" onClick={() => router.push("/join")}>
+              {words("link/join-title")}
+            </button>
+          )}
           <button type="button" className="plain-button" onClick={() => router.push("/")}>
             {words("parts/shelf")}
           </button>
@@ -80,13 +86,6 @@ export function FollowPage() {
       )}
     </IonPage>
   );
-}
-
-function waitingWords(isRead: boolean, problem: string | null, link: LinkStatus): string {
-  if (!isRead) return words("parts/opening-walk");
-  if (problem !== null) return problem;
-  if (link.kind === "linking" || link.kind === "linked") return words("link/fetching");
-  return link.words === null ? words("parts/no-such-walk") : inWords(link.words);
 }
 
 /** True when the crew of a rehearsal is simulated on this device: where it was opened, or where nobody else follows. */

@@ -3,7 +3,7 @@ import { handoverOf } from "../../core/review/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { useMissingWalk } from "../link/index.ts";
 import { HandoverSheet } from "../print/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
 
@@ -14,6 +14,7 @@ import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts
 export function HandoverPage({ walk }: { readonly walk: string }) {
   const { now, store } = useServices();
   const { folded, isRead, problem } = useWalkSession(walk as WalkId);
+  const { said } = useMissingWalk({ walk: walk as WalkId, isRead, problem, isThere: folded.ledger !== null });
   const [asked, setAsked] = useState(now);
   const handover = useMemo(() => {
     const { ledger, lastAt } = folded;
@@ -27,7 +28,7 @@ export function HandoverPage({ walk }: { readonly walk: string }) {
   if (!handover) {
     return (
       <main className="page-message" role="status">
-        <p>{isRead ? (problem ?? words("parts/no-such-walk")) : words("parts/opening-walk")}</p>
+        <p>{said}</p>
       </main>
     );
   }

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { useMissingWalk } from "../link/index.ts";
 import { PrintSheet } from "../print/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
 
@@ -13,12 +13,13 @@ import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts
 export function PrintPaperPage({ walk }: { readonly walk: string }) {
   const { now, store } = useServices();
   const { folded, isRead, problem } = useWalkSession(walk as WalkId);
+  const { said } = useMissingWalk({ walk: walk as WalkId, isRead, problem, isThere: folded.ledger !== null });
   const [opened] = useState(now);
   const { ledger, lastAt } = folded;
   if (!ledger) {
     return (
       <main className="page-message" role="status">
-        <p>{isRead ? (problem ?? words("parts/no-such-walk")) : words("parts/opening-walk")}</p>
+        <p>{said}</p>
       </main>
     );
   }

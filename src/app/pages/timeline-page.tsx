@@ -8,6 +8,7 @@ import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
+import { useMissingWalk } from "../link/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import { ownClockOffset, useSeconds, useServices, useWalkSession } from "../session/index.ts";
@@ -19,6 +20,7 @@ export function TimelinePage() {
   const { folded, isRead, problem } = useWalkSession(walk as WalkId);
   const router = useIonRouter();
   const { ledger } = folded;
+  const { said } = useMissingWalk({ walk: walk as WalkId, isRead, problem, isThere: ledger !== null });
   return (
     <IonPage>
       <IonContent>
@@ -42,7 +44,7 @@ export function TimelinePage() {
             <LiveTimeline ledger={ledger} folded={folded} />
           ) : (
             <p className="page-message" role="status">
-              {isRead ? (problem ?? words("parts/no-such-walk")) : words("parts/opening-walk")}
+              {said}
             </p>
           )}
         </main>

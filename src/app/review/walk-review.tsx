@@ -6,8 +6,7 @@ import { later } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
-import { words } from "../../words/index.ts";
-import { useLink } from "../link/index.ts";
+import { useLink, useMissingWalk } from "../link/index.ts";
 import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
 import { type ExportKind, ReviewView } from "./review-view.tsx";
@@ -22,6 +21,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   const { now, store } = useServices();
   const { session, folded: live, isRead, problem } = useWalkSession(walk);
   const { role } = useLink(walk);
+  const { said } = useMissingWalk({ walk, isRead, problem, isThere: live.ledger !== null });
   const [asEntered, setAsEntered] = useState(false);
   const folded = useMemo(
     () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
@@ -36,7 +36,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   if (!review) {
     return (
       <p className="page-message" role="status">
-        {isRead ? (problem ?? words("parts/no-such-walk")) : words("parts/opening-walk")}
+        {said}
       </p>
     );
   }

@@ -122,6 +122,17 @@ export const helloSchema = z.object({
 /** Event `hello`, as read. */
 export type Hello = z.output<typeof helloSchema>;
 
+/** What a device is told of its membership of a walk: what `hello` says, and how it joined. */
+export const sessionSchema = helloSchema.extend({
+  /** Who uses the device, as told on joining; `""` from a hub of an earlier version. */
+  user: z.string().default(""),
+  /** The key that the device is tied to; `null` for none. */
+  key: z.string().nullable().default(null),
+});
+
+/** A membership, as read. */
+export type HubSession = z.output<typeof sessionSchema>;
+
 /** Answer of `/api/clock`. */
 export const hubClockSchema = z.object({ now: instant });
 

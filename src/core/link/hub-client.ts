@@ -3,7 +3,7 @@ import type { Entry, Role } from "../log/index.ts";
 import type { Instant, WalkId } from "../units/index.ts";
 import type { Cursor } from "./cursor.ts";
 import { writeCursor } from "./cursor.ts";
-import type { HubWalk, Invitation, Joined, PushAnswer } from "./exchange.ts";
+import type { HubSession, HubWalk, Invitation, Joined, PushAnswer } from "./exchange.ts";
 import {
   challengeSchema,
   hubClockSchema,
@@ -11,6 +11,7 @@ import {
   invitationSchema,
   joinedSchema,
   pushAnswerSchema,
+  sessionSchema,
 } from "./exchange.ts";
 import type { HubManner } from "./hub-answers.ts";
 import { goodAnswer, HubRefusedError, readAs, textOf } from "./hub-answers.ts";
@@ -86,6 +87,11 @@ export class HubClient {
   /** The walks that the hub shows: all of them for the owner's code. */
   async walks(options: RequestOptions): Promise<readonly HubWalk[]> {
     return (await this.#read(hubWalksSchema, get("/api/walks", options))).walks;
+  }
+
+  /** What this device is in a walk, by its cookie; rejects with a {@link TurnedAwayError} when it is nothing. */
+  session(walk: WalkId, options: RequestOptions = {}): Promise<HubSession> {
+    return this.#read(sessionSchema, get(`${pathOf(walk)}/session`, options));
   }
 
   /** Leaves a walk: the device's token is dead from then on. */

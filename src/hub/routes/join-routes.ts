@@ -107,7 +107,11 @@ export function joinRoutes(
     return reply.code(201).send(joined);
   });
 
-  app.get("/api/walks/:walk/session", (request) => helloTo(request, parts));
+  app.get("/api/walks/:walk/session", (request) => {
+    const { member } = memberFor(request);
+    const key = admission.keyOf(member.walk, member.device);
+    return { ...helloTo(request, parts), user: member.name, key };
+  });
 
   app.post("/api/walks/:walk/leave", async (request, reply) => {
     const { walk, member } = memberFor(request);

@@ -5,17 +5,16 @@ import { Listeners } from "../../core/units/index.ts";
 import type { DeviceStore, LinkRow } from "../store/index.ts";
 import type { Candidacy, Locks } from "./leadership.ts";
 import { stand } from "./leadership.ts";
-import type { Joining, JoinOutcome, LinkKeeper, LinkStatus, Sharing } from "./link-keeper.ts";
+import type { Joining, JoinOutcome, LinkKeeper, LinkStatus, Recovery, Sharing } from "./link-keeper.ts";
 import { aloneStatus } from "./link-status.ts";
 import type { LinkedWalk } from "./linked-walk.ts";
 import { firstToLink, newLinkedWalk, rest, statusOf } from "./linked-walk.ts";
 import { OneAtATime } from "./one-at-a-time.ts";
 import type { PageParts } from "./page-signals.ts";
 import { watchPage } from "./page-signals.ts";
-import { RunningLink } from "./running-link.ts";
 import type { Channel, ChannelMessage } from "./status-channel.ts";
 import { hearOn, sayOn } from "./status-channel.ts";
-import { WalkJoiner } from "./walk-joiner.ts";
+import type { WalkJoiner } from "./walk-joiner.ts";
 
 /** What the links of a device are made of. */
 export interface DeviceLinksParts {
@@ -39,8 +38,7 @@ const LEAVE_PATIENCE = 5000;
 /** The links of all walks of this device, as far as this page runs them, and what other pages say of the rest. */
 export class DeviceLinks implements LinkKeeper {
   readonly #parts: DeviceLinksParts;
-  readonly #alone: LinkStatus;
-  readonly #joiner: WalkJoiner;
+  #alone: LinkStatus;
   readonly #linked = new Map<WalkId, LinkedWalk>();
   readonly #watchers = new Map<WalkId, Listeners>();
   readonly #over = new AbortController();
@@ -53,7 +51,6 @@ export class DeviceLinks implements LinkKeeper {
   constructor(parts: DeviceLinksParts) {
     this.#parts = parts;
     this.#alone = aloneStatus(parts.store.device);
-    this.#joiner = new WalkJoiner({ ...parts, onJoined: (walk) => this.#beginAnew(walk) });
     const { store, locks, channel, page } = parts;
     const ends = [store.log.links.watch(() => void this.#arranging.run())];
     if (page) ends.push(watchPage(page, () => this.#wake()));
@@ -73,6 +70,8 @@ export class DeviceLinks implements LinkKeeper {
   }
 
   status(walk: WalkId): LinkStatus {
+    const { device } = this.#parts.store;
+    if (this.#alone.device !== device) this.#alone = aloneStatus(device);
     return this.#linked.get(walk)?.status ?? this.#alone;
   }
 
@@ -87,12 +86,16 @@ export class DeviceLinks implements LinkKeeper {
     };
   }
 
-  join(joining: Joining): Promise<JoinOutcome> {
-    return this.#joiner.join(joining);
+  async join(joining: Joining): Promise<JoinOutcome> {
+    return (await this.#joiner()).join(joining);
   }
 
-  share(sharing: Sharing): Promise<JoinOutcome> {
-    return this.#joiner.share(sharing);
+  async share(sharing: Sharing): Promise<JoinOutcome> {
+    return (await this.#joiner()).share(sharing);
+  }
+
+  async recover(walk: WalkId): Promise<Recovery> {
+    return (await this.#joiner()).recover(walk);
   }
 
   invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<Invitation> {
@@ -131,6 +134,12 @@ export class DeviceLinks implements LinkKeeper {
     this.#background.end();
     for (const linked of this.#linked.values()) rest(linked);
     this.#parts.channel?.close();
+  }
+
+  /** What joins walks is loaded when it is first asked for. */
+  async #joiner(): Promise<WalkJoiner> {
+    const { WalkJoiner } = await import("./walk-joiner.ts");
+    return new WalkJoiner({ ...this.#parts, onJoined: (walk) => this.#beginAnew(walk) });
   }
 
   /** Ends the link that ran under an earlier token, or had ended, so that another one begins. */
@@ -227,21 +236,30 @@ export class DeviceLinks implements LinkKeeper {
   }
 
   #stand(linked: LinkedWalk): Candidacy {
-    const { locks, store, hub, now, time } = this.#parts;
-    return stand(locks, `tetherline-link ${linked.row.walk}`, (signal) => {
-      const running = new RunningLink({ row: linked.row, log: store.log, hub, now, time });
-      linked.running = running;
-      running.watch(() => this.#show(linked));
-      signal.addEventListener("abort", () => {
-        void running.stop();
-        if (linked.running !== running) return;
-        delete linked.running;
-        linked.said = linked.status;
-        this.#show(linked);
-      });
-      running.start();
+    const name = `tetherline-link ${linked.row.walk}`;
+    return stand(this.#parts.locks, name, (signal) => {
+      // What cannot be loaded is tried again when the walks are looked over.
+      this.#run(linked, signal).catch(() => rest(linked));
+    });
+  }
+
+  /** Links a walk until the signal ends it. What links is loaded with the first walk. */
+  async #run(linked: LinkedWalk, signal: AbortSignal): Promise<void> {
+    const { RunningLink } = await import("./running-link.ts");
+    if (signal.aborted) return;
+    const { store, hub, now, time } = this.#parts;
+    const running = new RunningLink({ row: linked.row, log: store.log, hub, now, time });
+    linked.running = running;
+    running.watch(() => this.#show(linked));
+    signal.addEventListener("abort", () => {
+      void running.stop();
+      if (linked.running !== running) return;
+      delete linked.running;
+      linked.said = linked.status;
       this.#show(linked);
     });
+    running.start();
+    this.#show(linked);
   }
 
   #show(linked: LinkedWalk): void {

@@ -64,6 +64,12 @@ export interface Sharing {
   readonly name: string;
 }
 
+/**
+ * What came of bringing a walk back. `back`: it is linked, and what the hub has of it comes in. `not-a-member`: the hub does not know this
+ * browser in it. `other-device`: it does, as a device that this one cannot go on as, since it has begun something else.
+ */
+export type Recovery = "back" | "not-a-member" | "other-device" | "unreachable";
+
 /** The links of all walks of this device. */
 export interface LinkKeeper {
   /** How a walk is linked; the same object until it changes. */
@@ -74,6 +80,8 @@ export interface LinkKeeper {
   join(joining: Joining): Promise<JoinOutcome>;
   /** Brings a walk of this device to the hub, with all of its entries whoever made them, and joins it as its lead. */
   share(sharing: Sharing): Promise<JoinOutcome>;
+  /** Brings a walk that this device has not got back from the hub, where the browser still has its membership. */
+  recover(walk: WalkId): Promise<Recovery>;
   /** Makes a code for so many devices, one unless more, good for so many minutes; rejects with a sentence for the reader as message. */
   invite(walk: WalkId, role: Role, minutes: number, devices?: number): Promise<Invitation>;
   /** Takes another device off a walk; rejects as {@link invite} does. */

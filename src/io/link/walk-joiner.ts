@@ -4,7 +4,7 @@ import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, saidBy } from "../../words/index.ts";
 import type { DeviceStore, KeyLack } from "../store/index.ts";
-import type { Joining, JoinOutcome, Sharing } from "./link-keeper.ts";
+import type { Joining, JoinOutcome, Recovery, Sharing } from "./link-keeper.ts";
 import { handOver } from "./sharing.ts";
 
 /** What joining walks takes. */
@@ -73,6 +73,22 @@ export class WalkJoiner {
     return this.#joined(name, ask, async () => {
       if (refused.length > 0) await store.log.links.settle(walk, refused, 0);
     });
+  }
+
+  /** See `LinkKeeper.recover`. */
+  async recover(walk: WalkId): Promise<Recovery> {
+    const { hub, store } = this.#parts;
+    if (await store.log.links.get(walk)) return "back";
+    try {
+      const { name: hubName, device, user, ...session } = await hub.session(walk);
+      if (!(await store.become(device))) return "other-device";
+      await this.#keep({ ...session, walk, device, hubName }, user, null);
+      return "back";
+    } catch (error) {
+      if (error instanceof UnreachableError) return "unreachable";
+      if (error instanceof TurnedAwayError || error instanceof HubRefusedError) return "not-a-member";
+      throw error;
+    }
   }
 
   async #joined(

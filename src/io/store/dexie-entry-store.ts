@@ -13,23 +13,25 @@ import { byWalk, emptySummary, stampInOrder, withEntries } from "./walk-summary.
 
 /** Entries in IndexedDB. Every tab on the database enters under the same source. */
 export class DexieEntryStore implements WalkStore {
-  readonly source: string;
   readonly links: DexieLinkStore;
-  readonly #rows: DexieRows;
+  readonly rows: DexieRows;
   readonly #database: TetherlineDatabase;
   readonly #now: () => Instant;
 
   constructor(database: TetherlineDatabase, source: string, now: () => Instant) {
     this.#database = database;
-    this.source = source;
     this.#now = now;
-    this.#rows = new DexieRows(database, source);
-    this.links = new DexieLinkStore(this.#rows, now);
+    this.rows = new DexieRows(database, source);
+    this.links = new DexieLinkStore(this.rows, now);
+  }
+
+  get source(): string {
+    return this.rows.source;
   }
 
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
-    return this.#rows.write(["entries", "walks"], async () => {
-      const summary = await this.#rows.summaryToFollow(walk, this.#now());
+    return this.rows.write(["entries", "walks"], async () => {
+      const summary = await this.rows.summaryToFollow(walk, this.#now());
       const entries = stampInOrder(summary, drafts, this.source, this.#now);
       await this.#add(summary, entries);
       return entries;
@@ -37,17 +39,17 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
-    return this.#rows.write(["entries", "walks", "links"], async () => {
+    return this.rows.write(["entries", "walks", "links"], async () => {
       let [added, known] = [0, 0];
       const restamped: Entry[] = [];
       const conflicting: Entry[] = [];
       for (const [walk, some] of byWalk(entries)) {
-        const here = await this.#rows.finder(walk, some);
+        const here = await this.rows.finder(walk, some);
         const sorted = sortedOut(some, (key) => here(key)?.entry);
-        await this.#add(await this.#rows.summaryOf(walk), sorted.fresh);
-        const link = await this.#rows.linkOf(walk);
+        await this.#add(await this.rows.summaryOf(walk), sorted.fresh);
+        const link = await this.rows.linkOf(walk);
         const noted = link && withUnheard(link, sorted.fresh);
-        if (noted && noted !== link) await this.#rows.putLink(noted);
+        if (noted && noted !== link) await this.rows.putLink(noted);
         added += sorted.fresh.length;
         known += sorted.known;
         restamped.push(...sorted.restamped);
@@ -58,10 +60,10 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async read(walk: WalkId, offset: number): Promise<EntryPage> {
-    const { entries, walks } = this.#database;
+    const { walks } = this.#database;
     // Together, so that the edition is that of the entries.
-    const [kept, summary] = await this.#database.transaction("r", [entries, walks], () =>
-      Promise.all([this.#rows.entriesOf(walk, offset), walks.get(walk)]),
+    const [kept, summary] = await this.rows.read(["entries", "walks"], () =>
+      Promise.all([this.rows.entriesOf(walk, offset), walks.get(walk)]),
     );
     return {
       entries: kept.map(({ entry }) => entry),
@@ -75,7 +77,7 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async walks(): Promise<readonly WalkCard[]> {
-    return cardsOf(await this.#rows.allSummaries());
+    return cardsOf(await this.rows.allSummaries());
   }
 
   watchWalks(onChange: () => void): () => void {
@@ -83,10 +85,10 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async removeWalk(walk: WalkId): Promise<boolean> {
-    return this.#rows.write(["entries", "walks", "links", "aside"], async () => {
-      const { made, seen, edition = 0 } = await this.#rows.summaryOf(walk);
-      await this.#rows.removeAll(walk);
-      await this.#rows.putSummary({ ...emptySummary(walk), made, seen, edition: edition + 1 });
+    return this.rows.write(["entries", "walks", "links", "aside"], async () => {
+      const { made, seen, edition = 0 } = await this.rows.summaryOf(walk);
+      await this.rows.removeAll(walk);
+      await this.rows.putSummary({ ...emptySummary(walk), made, seen, edition: edition + 1 });
       // The record of what a link has read belongs to the walk, so it is deleted too.
       await this.#database.links.delete(walk);
       await this.#database.aside.where("walk").equals(walk).delete();
@@ -98,8 +100,8 @@ export class DexieEntryStore implements WalkStore {
     if (entries.length === 0) return;
     // Send both writes at once to save a round trip to the browser; if one fails, neither is kept.
     await Promise.all([
-      this.#rows.addEntries(entries),
-      this.#rows.putSummary(withEntries(summary, entries, this.source)),
+      this.rows.addEntries(entries),
+      this.rows.putSummary(withEntries(summary, entries, this.source)),
     ]);
   }
 }

@@ -11,7 +11,7 @@ import { isAheadOf, isResent, unlinkedRow } from "./link-change.ts";
 import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
-import { NotLinkedError } from "./link-store.ts";
+import { insistOnRead, NotLinkedError } from "./link-store.ts";
 import { settleChange } from "./settle-change.ts";
 import { isOtherStore, takeInChange } from "./take-in-change.ts";
 import type { WalkSummary } from "./walk-summary.ts";
@@ -34,7 +34,7 @@ export class DexieLinkStore implements LinkStore {
   }
 
   get(walk: WalkId): Promise<LinkRow | null> {
-    return this.#rows.linkOf(walk);
+    return this.#rows.read(["links"], () => this.#rows.linkOf(walk));
   }
 
   watch(onChange: () => void): () => void {
@@ -43,7 +43,7 @@ export class DexieLinkStore implements LinkStore {
 
   join(joining: NewLink): Promise<LinkRow> {
     return this.#rows.write(["links"], async () => {
-      const row = joinedRow(await this.get(joining.walk), joining);
+      const row = joinedRow(await this.#rows.linkOf(joining.walk), joining);
       await this.#rows.putLink(row);
       return row;
     });
@@ -99,7 +99,12 @@ export class DexieLinkStore implements LinkStore {
     });
   }
 
-  takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {
+  takeIn(
+    walk: WalkId,
+    entries: readonly Entry[],
+    cursor: Cursor,
+    after: Cursor | null = null,
+  ): Promise<Changed> {
     return this.#rows.write(TABLES, async () => {
       const [link, summary, head, find] = await Promise.all([
         this.#linkOf(walk),
@@ -107,6 +112,7 @@ export class DexieLinkStore implements LinkStore {
         this.#rows.head(walk),
         this.#rows.finder(walk, entries),
       ]);
+      insistOnRead(link, after);
       const isAllSent =
         head <= link.pushed || (await this.#rows.countOf(walk, link.pushed, isOf(link))) === 0;
       const all = isOtherStore(link, cursor) ? await this.#rows.entriesOf(walk) : [];
@@ -133,7 +139,9 @@ export class DexieLinkStore implements LinkStore {
   }
 
   aside(walk: WalkId): Promise<readonly AsideEntry[]> {
-    return this.#rows.database.aside.where("walk").equals(walk).sortBy("number");
+    return this.#rows.read(["aside"], () =>
+      this.#rows.database.aside.where("walk").equals(walk).sortBy("number"),
+    );
   }
 
   get #links() {
@@ -141,8 +149,7 @@ export class DexieLinkStore implements LinkStore {
   }
 
   #read<Result>(work: () => Promise<Result>): Promise<Result> {
-    const { entries, links } = this.#rows.database;
-    return this.#rows.database.transaction("r", [entries, links], work);
+    return this.#rows.read(["entries", "links"], work);
   }
 
   async #linkOf(walk: WalkId): Promise<LinkRow> {

@@ -10,8 +10,8 @@ import { linkRowOf, storedLinkRow, storedWalkSummary, walkSummaryOf } from "./st
 import type { WalkSummary } from "./walk-summary.ts";
 import { emptySummary, isPoisoned } from "./walk-summary.ts";
 
-/** The database was wiped since this store was opened on it, so that its sequence numbers start anew. */
-class ReplacedDatabaseError extends Error {
+/** The database was wiped since this store was opened on it: what it holds is not what was kept, and its sequence numbers start anew. */
+export class ReplacedDatabaseError extends Error {
   override readonly name = "ReplacedDatabaseError";
 }
 
@@ -26,7 +26,8 @@ type TableName = "entries" | "walks" | "device" | "links" | "aside";
 /** The tables of the database as the stores on it read and write them. */
 export class DexieRows {
   readonly database: TetherlineDatabase;
-  readonly source: string;
+  /** The source that the database has to be of; another one of the same device once the database was deleted and put back. */
+  source: string;
   readonly #known = new KnownEntries();
 
   constructor(database: TetherlineDatabase, source: string) {
@@ -36,8 +37,17 @@ export class DexieRows {
 
   /** Does work in a write transaction of its own. As a part of another transaction it would resolve before that one is complete. */
   write<Result>(names: readonly TableName[], work: () => Promise<Result>): Promise<Result> {
+    return this.#do("rw!", names, work);
+  }
+
+  /** Reads from several tables at one moment. A database that was wiped is no answer: nothing would seem to be linked or kept. */
+  read<Result>(names: readonly TableName[], work: () => Promise<Result>): Promise<Result> {
+    return this.#do("r", names, work);
+  }
+
+  #do<Result>(mode: "r" | "rw!", names: readonly TableName[], work: () => Promise<Result>): Promise<Result> {
     const { device } = this.database;
-    return this.database.transaction("rw!", [...names, "device"], async () => {
+    return this.database.transaction(mode, [...names, "device"], async () => {
       // Request both at once: awaiting each separately would cost another round trip to the browser.
       const [kept, result] = await Promise.all([device.get("source"), work()]);
       if (kept?.value !== this.source) {
@@ -58,7 +68,7 @@ export class DexieRows {
 
   /** The summaries of all walks, in no order. */
   async allSummaries(): Promise<readonly WalkSummary[]> {
-    return (await this.database.walks.toArray()).map(walkSummaryOf);
+    return (await this.read(["walks"], () => this.database.walks.toArray())).map(walkSummaryOf);
   }
 
   /** `null` for a walk without a link. */
@@ -73,7 +83,7 @@ export class DexieRows {
 
   /** The rows of all links, in no order. */
   async allLinks(): Promise<readonly LinkRow[]> {
-    return (await this.database.links.toArray()).map(linkRowOf);
+    return (await this.read(["links"], () => this.database.links.toArray())).map(linkRowOf);
   }
 
   /** The summary to make the next entry from: its latest hybrid time is one that the hub would accept. */

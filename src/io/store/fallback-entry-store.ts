@@ -3,8 +3,9 @@ import { keyOf, likenessOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
 import { FallbackLinkStore } from "./fallback-link-store.ts";
+import type { LinkRow } from "./link-row.ts";
 import type { Changed } from "./link-store.ts";
-import { NotLinkedError } from "./link-store.ts";
+import { NothingReadError, NotLinkedError } from "./link-store.ts";
 import { MemoryEntryStore } from "./memory-entry-store.ts";
 import type { StoreStatus } from "./store-status.ts";
 import { DURABLE, inMemory } from "./store-status.ts";
@@ -23,6 +24,12 @@ const MEMORY_OFFSETS = 2 ** 40;
 /** How long a disk in trouble is left alone before an entry tries it again, in ms. */
 const RETRY_AFTER = 20_000;
 
+/** What a page knows of a store that was deleted. */
+export interface KnownOfStore {
+  readonly entries: readonly Entry[];
+  readonly links: readonly LinkRow[];
+}
+
 /** What a fallback store is made of. */
 export interface FallbackParts {
   /** `null` when there was no store on disk from the start. */
@@ -35,6 +42,8 @@ export interface FallbackParts {
    */
   readonly memorySource: string;
   readonly now: () => Instant;
+  /** Makes a store on disk that was deleted this device's again, with all that is known of it; rejects while it cannot. None unless given. */
+  readonly putBack?: (known: KnownOfStore) => Promise<void>;
   /** Milliseconds of a clock that is never set; `performance.now()` unless given. */
   readonly ticks?: () => number;
 }
@@ -54,14 +63,18 @@ export class FallbackEntryStore implements WalkStore {
   readonly #listeners = new Listeners();
   readonly links: FallbackLinkStore;
   readonly #ticks: () => number;
+  readonly #putBack: FallbackParts["putBack"];
+  /** Whether the disk has lost what was on it, and did not get it back yet. */
+  #isLost = false;
   /** When the disk was last found in trouble or tried again, by a clock that is never set. */
   #triedAt = 0;
   #isRetrying = false;
   #readsMemory: boolean;
   #status: StoreStatus;
 
-  constructor({ durable, reason = "failed", memorySource, now, ticks }: FallbackParts) {
+  constructor({ durable, reason = "failed", memorySource, now, putBack, ticks }: FallbackParts) {
     this.#ticks = ticks ?? (() => performance.now());
+    this.#putBack = putBack;
     this.#durable = durable;
     this.#memory = new MemoryEntryStore(memorySource, now, MEMORY_OFFSETS);
     this.#readsMemory = durable === null;
@@ -86,6 +99,11 @@ export class FallbackEntryStore implements WalkStore {
 
   /** Calls back after each change of {@link status}; returns a function that ends it. */
   readonly watchStatus = this.#listeners.add;
+
+  /** Has entries that go to memory made under another source from now on. */
+  renameMemory(source: string): void {
+    this.#memory.rename(source);
+  }
 
   /** Whether an entry is kept in memory only at this moment. */
   isUnsaved(entry: Entry): boolean {
@@ -167,16 +185,21 @@ export class FallbackEntryStore implements WalkStore {
     const durable = this.#durable;
     if (this.#status.kind === "durable" || !durable) return this.#status;
     try {
-      while (this.#unsaved.size > 0) {
+      if (this.#isLost && this.#putBack) {
+        const entries = [...this.#passed.values()].flatMap((passed) => [...passed.values()]);
+        await this.#putBack({ entries, links: await this.links.all() });
+      }
+      do {
         const entries = [...this.#unsaved.values()];
         const { restamped, conflicting } = await durable.takeIn(entries);
         await this.#replaceStamps(durable, [...restamped, ...conflicting]);
+        // Some of these entries came from the hub, and only the links in memory know which.
+        for (const { walk, onlyHere = [] } of await this.#memory.links.all()) {
+          await durable.links.change(walk, (row) => ({ ...row, onlyHere }));
+        }
         for (const entry of entries) this.#unsaved.delete(keyOf(entry));
-      }
-      // Some of these entries came from the hub, and only the links in memory know which.
-      for (const { walk, onlyHere = [] } of await this.#memory.links.all()) {
-        await durable.links.change(walk, (row) => ({ ...row, onlyHere }));
-      }
+      } while (this.#unsaved.size > 0);
+      this.#isLost = false;
       this.#setStatus(DURABLE);
     } catch (error) {
       const trouble = troubleOf(error);
@@ -188,8 +211,11 @@ export class FallbackEntryStore implements WalkStore {
 
   /** Tries to go back to disk when the last attempt is long enough ago. What was kept meanwhile is written then. */
   #retryNowAndThen(): void {
-    const since = this.#ticks() - this.#triedAt;
-    if (this.#isRetrying || this.#durable === null || since < RETRY_AFTER) return;
+    if (this.#ticks() - this.#triedAt >= RETRY_AFTER) this.#retryOnce();
+  }
+
+  #retryOnce(): void {
+    if (this.#isRetrying || this.#durable === null) return;
     this.#isRetrying = true;
     this.#triedAt = this.#ticks();
     // Trouble with the disk is told by the status; a rejection is a mistake of this program and is not hidden.
@@ -226,10 +252,14 @@ export class FallbackEntryStore implements WalkStore {
     } catch (error) {
       const trouble = troubleOf(error);
       // If the walk was left in the meantime, the disk is not at fault.
-      if (!trouble || error instanceof NotLinkedError) throw error;
+      if (!trouble || error instanceof NotLinkedError || error instanceof NothingReadError) throw error;
       this.#readsMemory = true;
-      if (this.#status.kind === "durable") this.#triedAt = this.#ticks();
+      const wasDurable = this.#status.kind === "durable";
+      if (wasDurable) this.#triedAt = this.#ticks();
       this.#setStatus(inMemory(trouble, this.#unsaved.size));
+      if (trouble === "lost") this.#isLost = true;
+      // What was deleted can be written at once, if by nothing but this.
+      if (trouble === "lost" && wasDurable && this.#putBack) this.#retryOnce();
       return null;
     }
   }
@@ -278,6 +308,7 @@ export class FallbackEntryStore implements WalkStore {
     }
     for (const entry of added) passed.set(keyOf(entry), entry);
     this.#countUnsaved(added);
+    this.#retryNowAndThen();
   }
 
   async #note(entries: readonly Entry[]): Promise<void> {

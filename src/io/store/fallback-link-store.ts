@@ -73,8 +73,13 @@ export class FallbackLinkStore implements LinkStore {
     return this.#change(walk, (links) => links.settle(walk, settled, round));
   }
 
-  takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {
-    return this.#change(walk, (links) => links.takeIn(walk, entries, cursor));
+  takeIn(
+    walk: WalkId,
+    entries: readonly Entry[],
+    cursor: Cursor,
+    after: Cursor | null = null,
+  ): Promise<Changed> {
+    return this.#change(walk, (links) => links.takeIn(walk, entries, cursor, after));
   }
 
   setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {

@@ -1,6 +1,7 @@
 import type { Cursor, Settled } from "../../core/link/index.ts";
 import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import { message, SaidError } from "../../words/index.ts";
 import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 
 /** What a link did to the entries of a walk. */
@@ -23,6 +24,16 @@ export interface Outbox {
 /** A walk has no link any more: somebody left it meanwhile. */
 export class NotLinkedError extends Error {
   override readonly name = "NotLinkedError";
+}
+
+/** A store has read nothing of a walk's log, where its link has got as far as a cursor: the log is to be read from its beginning. */
+export class NothingReadError extends SaidError {
+  override readonly name = "NothingReadError";
+}
+
+/** Throws a {@link NothingReadError} when a link that has read up to `after` has read nothing by what is kept of it. */
+export function insistOnRead({ cursor }: LinkRow, after: Cursor | null): void {
+  if (after !== null && cursor === null) throw new NothingReadError(message("link/reading-anew"));
 }
 
 /**
@@ -49,9 +60,10 @@ export interface LinkStore {
   settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed>;
   /**
    * See `NearSide.takeIn`. Where two entries of one key differ, the hub's counts; ours is set aside and, if it is the
-   * device's own, made again under the device's next number. /
+   * device's own, made again under the device's next number. What comes next behind `after`, a cursor up to which
+   * nothing is kept any more, is not taken in: rejects with {@link NothingReadError}. /
    */
-  takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed>;
+  takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor, after?: Cursor | null): Promise<Changed>;
   /**
    * Corrects hybrid times by the offset of the hub's clock from now on, and stamps entries anew that the hub would
    * refuse for their times: those of the device that are not settled, or with `every` those of any source. In a walk

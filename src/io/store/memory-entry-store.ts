@@ -11,17 +11,24 @@ import { byWalk, stampInOrder } from "./walk-summary.ts";
 
 /** Entries in memory. They behave as entries on disk do, but end with the page. */
 export class MemoryEntryStore implements WalkStore {
-  readonly source: string;
   readonly links: MemoryLinkStore;
   readonly #now: () => Instant;
   readonly #rows: MemoryRows;
 
   /** All offsets are above `offset`, so that one store can go on where another stopped. */
   constructor(source: string, now: () => Instant, offset = 0) {
-    this.source = source;
     this.#now = now;
     this.#rows = new MemoryRows(source, offset);
     this.links = new MemoryLinkStore(this.#rows, now);
+  }
+
+  get source(): string {
+    return this.#rows.source;
+  }
+
+  /** Has entries made under another source from now on, which has none here yet. */
+  rename(source: string): void {
+    this.#rows.rename(source);
   }
 
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {

@@ -9,7 +9,7 @@ import { isResent, isWaiting, unlinkedRow } from "./link-change.ts";
 import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow, nextRound } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
-import { NotLinkedError } from "./link-store.ts";
+import { insistOnRead, NotLinkedError } from "./link-store.ts";
 import type { MemoryRows } from "./memory-rows.ts";
 import { withUnheard } from "./only-here.ts";
 import { settleChange } from "./settle-change.ts";
@@ -90,8 +90,14 @@ export class MemoryLinkStore implements LinkStore {
     return this.#apply(walk, settleChange(view, { settled, round, find, waiting, all }));
   }
 
-  async takeIn(walk: WalkId, entries: readonly Entry[], cursor: Cursor): Promise<Changed> {
+  async takeIn(
+    walk: WalkId,
+    entries: readonly Entry[],
+    cursor: Cursor,
+    after: Cursor | null = null,
+  ): Promise<Changed> {
     const view = this.#view(this.#linkOf(walk));
+    insistOnRead(view.link, after);
     const find = (key: string) => this.#rows.find(walk, key);
     const isAllSent = this.#waiting(walk).length === 0;
     const all = isOtherStore(view.link, cursor) ? this.#rows.entriesOf(walk) : [];

@@ -8,7 +8,7 @@ import { emptySummary, isPoisoned, rebuiltSummary, withEntries } from "./walk-su
 
 /** Entries and rows of walks in memory, as the stores on them read and write them. */
 export class MemoryRows {
-  readonly source: string;
+  source: string;
   readonly #first: number;
   #offset: number;
   readonly #rows = new Map<WalkId, WalkSummary>();
@@ -44,6 +44,12 @@ export class MemoryRows {
 
   find(walk: WalkId, key: string): PlacedEntry | undefined {
     return this.#kept.get(walk)?.get(key);
+  }
+
+  /** Goes on under another source, of which no entry is here. */
+  rename(source: string): void {
+    this.source = source;
+    for (const [walk, row] of this.#rows) this.#rows.set(walk, { ...row, made: 0 });
   }
 
   /** The entries of a walk behind an offset, in order of arrival. */

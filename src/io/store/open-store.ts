@@ -1,3 +1,4 @@
+import { deviceOf } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { RandomBytes } from "../device/index.ts";
 import { newDeviceSource, platformRandomBytes, randomText } from "../device/index.ts";
@@ -6,9 +7,10 @@ import { DATABASE_NAME, TetherlineDatabase } from "./database.ts";
 import { DexieEntryStore } from "./dexie-entry-store.ts";
 import { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
 import { FallbackEntryStore } from "./fallback-entry-store.ts";
+import type { NewSource } from "./lost-store.ts";
 import { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
 import type { ProcedureShelf } from "./procedure-shelf.ts";
-import type { HeldKey, KeyPlace } from "./signing-key.ts";
+import type { HeldKey, KeptKey, KeyPlace } from "./signing-key.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleOnOpening } from "./store-trouble.ts";
 
@@ -34,6 +36,11 @@ export interface DeviceStore {
   readonly shelf: ProcedureShelf;
   /** The `source` of this device's entries, `/devices/…`. */
   readonly device: string;
+  /**
+   * Goes on as a device of which this one lost its store, under a source of that device with numbers of its own. False, without
+   * effect, when something was made or joined here under another device.
+   */
+  become(device: string): Promise<boolean>;
   /** The key that this device proves its source by, made when it is first asked for; never rejects. */
   key(): Promise<HeldKey>;
   /** Closes the database; for tests, and before the app is left. */
@@ -41,7 +48,11 @@ export interface DeviceStore {
 }
 
 const PATIENCE = 5000;
-const MEMORY_LETTERS = 6;
+const LETTERS = 6;
+
+class NotLoadedError extends Error {
+  override readonly name = "NotLoadedError";
+}
 
 class OpeningTimeoutError extends Error {
   override readonly name = "TimeoutError";
@@ -54,68 +65,85 @@ class OpeningTimeoutError extends Error {
 export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
   const { now, random = platformRandomBytes } = parts;
   const fresh = newDeviceSource(random);
-  const memorySource = (device: string) => `${device}/memory-${randomText(MEMORY_LETTERS, random)}`;
   const opened = await openDatabase(parts, fresh);
-  if ("reason" in opened) {
-    return {
-      log: new FallbackEntryStore({
-        durable: null,
-        reason: opened.reason,
-        memorySource: memorySource(fresh),
-        now,
-      }),
-      shelf: new MemoryProcedureShelf(now),
-      device: fresh,
-      key: keyIn(null, parts),
-      close: () => {},
-    };
-  }
-  const { database, device } = opened;
-  const durable = new DexieEntryStore(database, device, now);
+  const isOpen = "database" in opened;
+  const source = isOpen ? opened.source : fresh;
+  const durable = isOpen ? new DexieEntryStore(opened.database, source, now) : null;
+  const place = isOpen ? keyPlace(opened.database, opened.key) : null;
+  const newSource: NewSource = (kind, device) => `${deviceOf(device)}/${kind}-${randomText(LETTERS, random)}`;
+  const log: FallbackEntryStore = new FallbackEntryStore({
+    durable,
+    ...(isOpen ? {} : { reason: opened.reason }),
+    memorySource: newSource("memory", source),
+    now,
+    putBack: async (known) => {
+      if (durable)
+        await (await lostStore()).putBack(durable, known, { newSource, key: place?.held() ?? null });
+    },
+  });
   return {
-    log: new FallbackEntryStore({ durable, memorySource: memorySource(device), now }),
-    shelf: new DexieProcedureShelf(database, now),
-    device,
-    key: keyIn(database, parts),
-    close: () => database.close(),
+    log,
+    shelf: isOpen ? new DexieProcedureShelf(opened.database, now) : new MemoryProcedureShelf(now),
+    get device() {
+      return deviceOf(log.source);
+    },
+    become: async (device) => (await lostStore()).become(device, { log, durable, newSource }),
+    key: keyIn(place, parts),
+    close: () => {
+      if (isOpen) opened.database.close();
+    },
   };
 }
 
+/** What is seldom needed, and so loaded only then. */
+async function lostStore() {
+  try {
+    return await import("./lost-store.ts");
+  } catch {
+    throw new NotLoadedError("a part of the app could not be loaded");
+  }
+}
+
 /** Gives the key of the database, or with `null` of this page. What makes and uses keys is loaded on joining only. */
-function keyIn(database: TetherlineDatabase | null, { subtle = globalThis.crypto?.subtle }: OpenStoreParts) {
-  let place: KeyPlace | null = null;
+function keyIn(place: KeyPlace | null, { subtle = globalThis.crypto?.subtle }: OpenStoreParts) {
+  let held = place;
   return async (): Promise<HeldKey> => {
     try {
       const { heldKey, keyPlaceInMemory } = await import("./signing-key.ts");
-      place ??= database ? keyPlace(database) : keyPlaceInMemory();
-      return await heldKey(place, subtle ?? undefined);
+      held ??= keyPlaceInMemory();
+      return await heldKey(held, subtle ?? undefined);
     } catch {
       return { key: null, lack: "not-kept" };
     }
   };
 }
 
-function keyPlace(database: TetherlineDatabase): KeyPlace {
+/** The place of the key in the database. The page holds the key besides, so that it can be put back. */
+function keyPlace(database: TetherlineDatabase, first: KeptKey | null) {
   const { device } = database;
+  let held = first;
   const get = async () => {
     const kept = await device.get("signing-key");
     return kept?.key === "signing-key" ? kept.value : null;
   };
   return {
+    held: () => held,
     get,
     // Two tabs that ask at once get the same.
-    keep: (value) =>
-      database.transaction("rw", device, async () => {
+    keep: async (value: KeptKey) => {
+      held = await database.transaction("rw", device, async () => {
         const kept = await get();
         if (kept) return kept;
         await device.add({ key: "signing-key", value });
         return value;
-      }),
+      });
+      return held;
+    },
   };
 }
 
 type OpenedDatabase =
-  | { readonly database: TetherlineDatabase; readonly device: string }
+  | { readonly database: TetherlineDatabase; readonly source: string; readonly key: KeptKey | null }
   | { readonly reason: StoreTrouble };
 
 async function openDatabase(
@@ -125,8 +153,7 @@ async function openDatabase(
   let database: TetherlineDatabase | null = null;
   try {
     database = new TetherlineDatabase(name, indexedDb);
-    const device = await inTime(deviceSource(database, freshSource), patience);
-    return { database, device };
+    return { database, ...(await inTime(deviceIn(database, freshSource), patience)) };
   } catch (error) {
     database?.close();
     const reason = troubleOnOpening(error);
@@ -135,14 +162,16 @@ async function openDatabase(
   }
 }
 
-/** The source that the database has; when it has none, the fresh one is put there. Two tabs that ask at once get the same. */
-async function deviceSource(database: TetherlineDatabase, fresh: string): Promise<string> {
+/** The source and the key that the database has; when it has no source, the fresh one is put there. Two tabs that ask at once get the same. */
+async function deviceIn(database: TetherlineDatabase, fresh: string) {
   await database.open();
   return database.transaction("rw", database.device, async () => {
-    const kept = await database.device.get("source");
-    if (kept?.key === "source") return kept.value;
-    await database.device.add({ key: "source", value: fresh });
-    return fresh;
+    const kept = new Map((await database.device.toArray()).map(({ key, value }) => [key, value]));
+    if (!kept.has("source")) await database.device.add({ key: "source", value: fresh });
+    return {
+      source: (kept.get("source") ?? fresh) as string,
+      key: (kept.get("signing-key") ?? null) as KeptKey | null,
+    };
   });
 }
 

@@ -64,6 +64,7 @@ export function drawWithLinks(drawn: ReactNode, now: Instant = NOW) {
     watch: vi.fn<LinkKeeper["watch"]>(() => () => {}),
     join: vi.fn<LinkKeeper["join"]>(async () => ({ kind: "joined", walk, role: "marker" })),
     share: vi.fn<LinkKeeper["share"]>(async () => ({ kind: "joined", walk, role: "lead" })),
+    recover: vi.fn<LinkKeeper["recover"]>(async () => "not-a-member"),
     invite: vi.fn<LinkKeeper["invite"]>(),
     withdraw: vi.fn<LinkKeeper["withdraw"]>(async () => {}),
     leave: vi.fn<LinkKeeper["leave"]>(async () => {}),

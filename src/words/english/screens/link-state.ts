@@ -21,6 +21,7 @@ export const linkStateWords = {
     "This tablet is known from the hub on the other side of the gap: join the walk at that hub.",
   "link/not-kept": "This tablet could not keep it: {$why :message}.",
   "link/trouble-here": "This tablet cannot keep up with the hub: {$trouble :message}. It goes on trying.",
+  "link/reading-anew": "what was kept of the walk is gone, and it is read once more",
   "link/unreadable":
     ".input {$count :integer} .match $count one {{{$count} entry of the hub is missing here: this version of the app cannot read them. Update the app.}} * {{{$count} entries of the hub are missing here: this version of the app cannot read them. Update the app.}}",
   "link/restamped":

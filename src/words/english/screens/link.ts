@@ -7,6 +7,13 @@ export const linkWords = {
   "link/join-title": "Join a walk",
   "link/join-what": "With the code that its lead shows",
   "link/fetching": "Fetching the walk from the hub…",
+  "link/asking-for-walk": "This walk is not on this device. The hub is asked for it…",
+  "link/no-walk-no-hub":
+    "There is no such walk on this device, and no hub answers from which it could come back. It is asked for again every 10 seconds.",
+  "link/no-walk-no-member":
+    "There is no such walk on this device, and the hub does not know this browser in one of this name. If it was followed here, what this device kept has been cleared: join the walk with a new code, and all that had reached the hub comes back.",
+  "link/no-walk-other-name":
+    "There is no such walk on this device. It was followed here before what this device kept was cleared, and this device has begun other walks since: join the walk with a new code, and all that had reached the hub comes back.",
   "link/who-uses": "Who uses this tablet",
   "link/asking": "Asking the hub…",
   "link/over-the-gap": "Over the gap",

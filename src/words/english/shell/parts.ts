@@ -21,7 +21,6 @@ export const partsWords = {
   "parts/opening-procedure": "Opening the procedure…",
   "parts/no-such-procedure": "There is no such procedure on this device.",
   "parts/opening-walk": "Opening the walk…",
-  "parts/no-such-walk": "There is no such walk on this device.",
   "parts/revision": "rev. {$revision}",
   "parts/alert-warning": "WARNING",
   "parts/alert-caution": "CAUTION",

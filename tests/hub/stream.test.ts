@@ -48,7 +48,11 @@ describe("[HUB] the event stream", () => {
       undefined,
       "cursor",
     ]);
-    expect(helloSchema.parse(stream.named("hello")[0])).toMatchObject({ device: DEVICE, role: "lead" });
+    expect(helloSchema.parse(stream.named("hello")[0])).toMatchObject({
+      device: DEVICE,
+      role: "lead",
+      toCome: 3,
+    });
     await hub.push(token, [written(DEVICE, 4)]);
     await stream.until(() => stream.entries.length === 4);
     expect(stream.entries).toEqual(digits(1, 2, 3, 4));
@@ -78,6 +82,8 @@ describe("[HUB] the event stream", () => {
     const byQuery = await follow({}, token, `?after=${encodeURIComponent(two)}`);
     await Promise.all([caughtUp(byHeader), caughtUp(byQuery)]);
     expect([byHeader.entries, byQuery.entries]).toEqual([digits(5), digits(3, 4, 5)]);
+    const toCome = (stream: EventStream) => helloSchema.parse(stream.named("hello")[0]).toCome;
+    expect([toCome(byHeader), toCome(byQuery)]).toEqual([1, 3]);
   });
 
   it("says where a follower is though there is nothing to send: in an empty walk, from the head, with all withheld", async () => {

@@ -11,7 +11,7 @@ import { useServices } from "../session/index.ts";
 import { FollowerList } from "./follower-list.tsx";
 import { InviteForm } from "./invite-form.tsx";
 import "./link.css";
-import { beyondWords, heardWords, onlyHereWords, unsentWords } from "./link-words.ts";
+import { beyondWords, entriesWords, heardWords, onlyHereWords } from "./link-words.ts";
 import { ShareForm } from "./share-form.tsx";
 
 interface LinkPanelProps {
@@ -60,7 +60,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
         <Fact name={words("link/hub")}>{hubName ?? window.location.host}</Fact>
         {role !== null && <Fact name={words("link/role-here")}>{words(`parts/role-${role}`)}</Fact>}
         {key !== null && <Fact name={words("link/key-here")}>{words(`link/key-${key}`)}</Fact>}
-        <Fact name={words("link/entries")}>{unsentWords(unsent)}</Fact>
+        <Fact name={words("link/entries")}>{entriesWords(link)}</Fact>
         <Fact name={words("link/last-word")}>{heardWords(heardAt, deviceNow())}</Fact>
         {clock && <Fact name={words("link/clock-here")}>{clockWords(clock)}</Fact>}
       </dl>

@@ -17,6 +17,13 @@ export function unsentWords(unsent: number): string {
   return unsent === 0 ? words("link/all-sent") : words("link/not-sent", { count: unsent });
 }
 
+/** How far what the hub has of the walk is fetched, and what is not sent, in words. */
+export function entriesWords({ fetching, unsent }: Pick<LinkStatus, "fetching" | "unsent">): string {
+  if (fetching === null) return unsentWords(unsent);
+  const fetched = words("link/fetched-of", { ...fetching });
+  return unsent === 0 ? fetched : `${fetched} · ${unsentWords(unsent)}`;
+}
+
 /** What the reader is told about entries of other devices that the hub does not have. */
 export function onlyHereWords(count: number): string {
   return words("link/only-here", { count });
@@ -63,9 +70,9 @@ export function linkWords(link: LinkStatus, store: StoreStatus, now: Instant): K
           ago !== null && ago > FRESH
             ? words("link/bar-linked-heard", { heard: heardWords(link.heardAt, now) })
             : words("link/bar-linked"),
-        detail: unsentWords(link.unsent),
+        detail: entriesWords(link),
         alarming: false,
-        usual: true,
+        usual: link.fetching === null,
       };
     case "ended":
       return {

@@ -29,7 +29,7 @@ const ASKED_AGAIN = 10_000;
 /** Looks for a walk that this device has not got at the hub, which may have it from before the store here was cleared, and says how that goes. */
 export function useMissingWalk({ walk, isRead, problem, isThere }: SoughtWalk): MissingWalk {
   const { links } = useServices();
-  const { kind, words: said } = useLink(walk);
+  const { kind, fetching, words: said } = useLink(walk);
   const [found, setFound] = useState<Recovery | null>(null);
   const isSought = isRead && problem === null && !isThere && kind === "alone";
   useEffect(() => {
@@ -50,7 +50,10 @@ export function useMissingWalk({ walk, isRead, problem, isThere }: SoughtWalk): 
   }, [links, walk, isSought]);
   if (!isRead) return { said: words("parts/opening-walk"), mayJoin: false };
   if (problem !== null) return { said: problem, mayJoin: false };
-  if (kind === "linking" || kind === "linked") return { said: words("link/fetching"), mayJoin: false };
+  if (kind === "linking" || kind === "linked") {
+    const so = fetching ? words("link/fetching-of", { ...fetching }) : words("link/fetching");
+    return { said: so, mayJoin: false };
+  }
   if (said !== null) return { said: inWords(said), mayJoin: true };
   switch (found) {
     case null:

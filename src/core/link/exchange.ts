@@ -117,6 +117,8 @@ export const helloSchema = z.object({
   role: z.enum(ROLES),
   device: z.string(),
   now: instant,
+  /** How many entries are stored behind the reader's cursor, at most; `null` from a hub that does not say. The first `presence` comes behind them. */
+  toCome: z.number().int().nonnegative().nullable().default(null),
 });
 
 /** Event `hello`, as read. */

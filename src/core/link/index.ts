@@ -44,7 +44,7 @@ export { Link } from "./link.ts";
 export type { LinkSettings } from "./link-settings.ts";
 export type { FarMessage, FarSide, NearSide, Settled } from "./link-sides.ts";
 export { TurnedAwayError, UnreachableError } from "./link-sides.ts";
-export type { LinkState } from "./link-state.ts";
+export type { Fetching, LinkState } from "./link-state.ts";
 export { pairedWith } from "./paired-with.ts";
 export { pushInParts } from "./push-in-parts.ts";
 export type { RoundTrip } from "./round-trips.ts";

@@ -2,6 +2,13 @@ import type { Said } from "../../words/index.ts";
 import type { Instant } from "../units/index.ts";
 import type { FarHub, Follower, Hello } from "./exchange.ts";
 
+/** How far what the other side had stored is fetched, in entries. */
+export interface Fetching {
+  readonly come: number;
+  /** At most. */
+  readonly of: number;
+}
+
 /** How a link stands. */
 export interface LinkState {
   /** `linked` while the stream of the other side is open and was heard; `ended` once the other side turned this device away. */
@@ -22,6 +29,8 @@ export interface LinkState {
   readonly beyond: readonly FarHub[];
   /** How many entries of the other side could not be read and are missing here. */
   readonly unreadable: number;
+  /** `null` when all that the other side had stored is here, or it does not say. */
+  readonly fetching: Fetching | null;
 }
 
 /** The state of a link that has not begun. */
@@ -35,4 +44,5 @@ export const UNLINKED: LinkState = {
   followers: [],
   beyond: [],
   unreadable: 0,
+  fetching: null,
 };

@@ -85,6 +85,12 @@ export class Puller {
       keep: async (entries, cursor) => {
         await near.takeIn(entries, cursor);
         report.setTrouble("pull", null);
+        const { fetching } = report.state();
+        if (fetching) {
+          report.set({
+            fetching: { ...fetching, come: Math.min(fetching.of, fetching.come + entries.length) },
+          });
+        }
       },
       onFailure: (error) => this.#end(stream, error),
       largest: settings.intake,
@@ -155,6 +161,13 @@ export class Puller {
     this.#onLinked(this.#trip);
   }
 
+  /** All that was stored over there has come, and is here once what came is kept. */
+  async #fetched(inbox: Inbox): Promise<void> {
+    const stream = this.#stream;
+    await inbox.emptied();
+    if (this.#stream === stream && stream?.failure === null) this.#context.report.set({ fetching: null });
+  }
+
   #take(message: FarMessage, inbox: Inbox): void {
     const { report } = this.#context;
     switch (message.kind) {
@@ -168,11 +181,14 @@ export class Puller {
         if (message.cursor) inbox.put(null, message.cursor);
         report.set({ unreadable: report.state().unreadable + 1 });
         break;
-      case "hello":
-        report.set({ hello: message.hello });
+      case "hello": {
+        const { toCome: of } = message.hello;
+        report.set({ hello: message.hello, fetching: of ? { come: 0, of } : null });
         break;
+      }
       case "presence":
         report.set({ followers: message.followers });
+        void this.#fetched(inbox);
         break;
       case "beyond":
         report.set({ beyond: message.hubs });

@@ -114,6 +114,8 @@ export interface Engine {
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   /** Offset of the last entry of a walk; 0 when it has none. */
   head(walk: WalkId): Promise<number>;
+  /** How many entries of a walk are behind an offset: never fewer than there are, and more where its offsets have gaps. */
+  behind(walk: WalkId, after: number): Promise<number>;
   walks(): Promise<readonly StoredWalk[]>;
   /**
    * Calls back with what was appended from now on, by this or another hub, each walk's in order of offset and each entry

@@ -118,6 +118,7 @@ export async function openJetstreamEngine(text: string, now: () => Instant): Pro
       sequencesOf: (walk, source) => ask(() => entries.sequencesOf(walk, source)),
       read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
       head: (walk) => ask(() => entries.head(walk)),
+      behind: (walk, after) => ask(() => entries.behind(walk, after)),
       walks: () => ask(() => entries.walks()),
       follow: (onAppended) => appended.add(onAppended),
       keepRefused: (walk, one) =>

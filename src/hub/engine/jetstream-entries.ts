@@ -21,6 +21,7 @@ export interface JetstreamEntries {
   compare(walk: WalkId, entries: readonly Entry[]): Promise<readonly (Comparison | null)[]>;
   read(walk: WalkId, after: number, limit: number): Promise<readonly StoredEntry[]>;
   head(walk: WalkId): Promise<number>;
+  behind(walk: WalkId, after: number): Promise<number>;
   lengthOf(walk: WalkId, device: string | null): Promise<number>;
   cameThrough(walk: WalkId, device: string): Promise<string | null>;
   sequencesOf(walk: WalkId, source: string): Promise<readonly string[]>;
@@ -128,6 +129,12 @@ export function jetstreamEntries({ streams, stream, now, tell, trouble }: Entrie
     head: async (walk) => {
       await tail.caughtUp();
       return walks.get(walk)?.head ?? 0;
+    },
+    behind: async (walk, after) => {
+      await tail.caughtUp();
+      const { entries, head } = walks.get(walk) ?? { entries: 0, head: 0 };
+      // The entries of all walks are numbered together.
+      return Math.max(0, Math.min(entries, head - after));
     },
     checkAt: async (walk, offset) => {
       const found = await offers.at(offset);

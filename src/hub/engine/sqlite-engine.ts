@@ -137,6 +137,7 @@ export function openSqliteEngine(folder: string, now: () => Instant): Engine {
     sequencesOf: (walk, source) => ask(() => entries.sequencesOf(walk, source)),
     read: (walk, after, limit) => ask(() => entries.read(walk, after, limit)),
     head: (walk) => ask(() => entries.head(walk)),
+    behind: (walk, after) => ask(() => entries.behind(walk, after)),
     walks: () => ask(() => entries.walks()),
     follow: (onAppended) => appended.add(onAppended),
     keepRefused: (walk, refused) => ask(() => entries.keepRefused(walk, refused)),

@@ -18,6 +18,7 @@ export interface SqliteEntries {
   compare(walk: WalkId, entry: Entry): Comparison | null;
   read(walk: WalkId, after: number, limit: number): readonly StoredEntry[];
   head(walk: WalkId): number;
+  behind(walk: WalkId, after: number): number;
   lengthOf(walk: WalkId, device: string | null): number;
   cameThrough(walk: WalkId, device: string): string | null;
   sequencesOf(walk: WalkId, source: string): readonly string[];
@@ -137,6 +138,7 @@ export function sqliteEntries(database: Database.Database): SqliteEntries {
     cameThrough: (walk, device) => cameThrough.pluck().get(walk, device, `${device}/`, `${device}0`) ?? null,
     sequencesOf: (walk, source) => sequences.pluck().all(walk, source),
     head: (walk) => walkOf.get(walk)?.head ?? 0,
+    behind: (walk, offset) => Math.max(0, (walkOf.get(walk)?.head ?? 0) - offset),
     checkAt: (walk, offset) => {
       const row = walkOf.get(walk);
       return (row && checkAt.get(row.number, offset)) ?? null;

@@ -63,7 +63,9 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: Leng
     const head = await engine.head(walk);
     // Another store, or one that was brought back from a copy and has less: everything is read again.
     const after = asked && asked.epoch === engine.epoch && asked.offset <= head ? asked.offset : 0;
-    if (isStream) return openStream(request, reply, parts, after);
+    if (isStream) {
+      return openStream(request, reply, parts, { after, toCome: await engine.behind(walk, after) });
+    }
     return reply
       .header("tetherline-cursor", writeCursor(await cursors.at(walk, head)))
       .type("application/jsonl")

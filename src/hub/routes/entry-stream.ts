@@ -6,12 +6,12 @@ import { eventText, Subscriber } from "../stream/index.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { walkFor } from "./who-asks.ts";
 
-/** Answers with server-sent events: everything behind an offset, then whatever comes. */
+/** Answers with server-sent events: everything behind an offset, at most so many entries, then whatever comes. */
 export function openStream(
   request: FastifyRequest,
   reply: FastifyReply,
   parts: HubParts,
-  after: number,
+  { after, toCome }: { readonly after: number; readonly toCome: number },
 ): FastifyReply {
   const { engine, fanOut, cursors, presence, beyond, surroundings, id, name } = parts;
   const { walk, member } = walkFor(request);
@@ -46,6 +46,7 @@ export function openStream(
       role: member?.role ?? "lead",
       device: member?.device ?? id,
       now: formatInstant(surroundings.now()),
+      toCome,
     }),
   );
   const tell = async () => {

@@ -142,7 +142,7 @@ export function joinRoutes(
 export function helloTo(
   request: FastifyRequest,
   { id, name, surroundings }: HubParts,
-): Omit<Hello, "now"> & { now: string } {
+): Omit<Hello, "now" | "toCome"> & { now: string } {
   const { member } = memberFor(request);
   return {
     hub: id,

@@ -1,4 +1,4 @@
-import type { FarHub, Follower, HubWalk, Invitation } from "../../core/link/index.ts";
+import type { FarHub, Fetching, Follower, HubWalk, Invitation } from "../../core/link/index.ts";
 import type { ClockOffset, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message, Said } from "../../words/index.ts";
@@ -26,6 +26,8 @@ export interface LinkStatus {
   readonly unsent: number;
   /** How many entries of other devices the hub is not known to have: they came from a file, and this device may not send them. */
   readonly onlyHere: number;
+  /** How far what the hub had stored is fetched; `null` when all of it is here. What the screens show lacks the rest. */
+  readonly fetching: Fetching | null;
   /** When the hub was last heard, by the clock of this device. */
   readonly heardAt: Instant | null;
   readonly followers: readonly Follower[];

@@ -15,6 +15,7 @@ export function aloneStatus(device: string): LinkStatus {
     key: null,
     unsent: 0,
     onlyHere: 0,
+    fetching: null,
     heardAt: null,
     followers: [],
     beyond: [],
@@ -26,8 +27,8 @@ export function aloneStatus(device: string): LinkStatus {
 
 /** The status of a walk that is linked by this page. */
 export function ownStatus(row: LinkRow, state: LinkState): LinkStatus {
-  const { kind, unsent, heardAt, followers, beyond } = state;
-  return { ...keptStatus(row), kind, unsent, heardAt, followers, beyond, words: wordsOf(state) };
+  const { kind, unsent, fetching, heardAt, followers, beyond } = state;
+  return { ...keptStatus(row), kind, unsent, fetching, heardAt, followers, beyond, words: wordsOf(state) };
 }
 
 /** The status of a walk as another page said it, or `null` when none did. */

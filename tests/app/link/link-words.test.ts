@@ -25,6 +25,20 @@ describe("[LINK] the bar says how the walk is linked", () => {
     ["alone", { kind: "alone", role: null, heardAt: null }, "This device alone", "log kept here", false],
     ["linked", {}, "Linked", "all sent", false],
     ["linked, not all sent", { unsent: 3 }, "Linked", "3 not sent", false],
+    [
+      "linked, not all fetched",
+      { fetching: { come: 12_000, of: 50_000 } },
+      "Linked",
+      "12000 of 50000 entries fetched",
+      false,
+    ],
+    [
+      "linked, neither all fetched nor all sent",
+      { fetching: { come: 1, of: 2 }, unsent: 3 },
+      "Linked",
+      "1 of 2 entries fetched · 3 not sent",
+      false,
+    ],
     ["linked, last word fresh", { heardAt: agoOf(20) }, "Linked", "all sent", false],
     ["linked, last word old", { heardAt: agoOf(21) }, "Linked · heard 21 s ago", "all sent", false],
     [

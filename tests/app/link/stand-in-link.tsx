@@ -29,6 +29,7 @@ export const linkOf = (more: Partial<LinkStatus> = {}): LinkStatus => ({
   unsent: 0,
   onlyHere: 0,
   heardAt: NOW,
+  fetching: null,
   followers: [],
   beyond: [],
   clock: { offset: 0 as Duration, error: 20 as Duration },

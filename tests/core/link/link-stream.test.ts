@@ -26,6 +26,34 @@ describe("[LINK] what the other side has", () => {
     expect(link.status().kind).toBe("linking");
   });
 
+  it("is counted against what was stored over there, until all of that is kept here", async () => {
+    const { stream, near, link } = begin();
+    await pass(0);
+    const hello = { hub: "h", name: "H", role: "marker", device: "/devices/a", now: ZERO } as const;
+    expect(link.status().fetching).toBeNull();
+    stream().hear({ kind: "hello", hello: { ...hello, toCome: 3 } });
+    expect(link.status().fetching).toEqual({ come: 0, of: 3 });
+    stream().hear(heard(1));
+    stream().hear(heard(2));
+    await pass(0);
+    expect(link.status().fetching).toEqual({ come: 2, of: 3 });
+    near.trouble = new Error("the disk is full");
+    stream().hear(heard(3));
+    stream().hear({ kind: "presence", followers: [] });
+    await pass(0);
+    expect(link.status().fetching).toEqual({ come: 2, of: 3 });
+    near.trouble = null;
+    await pass(60_000);
+    stream().hear({ kind: "hello", hello: { ...hello, toCome: 1 } });
+    stream().hear(heard(3));
+    stream().hear({ kind: "presence", followers: [] });
+    await pass(0);
+    expect(link.status().fetching).toBeNull();
+    expect(idsOf(near.taken)).toEqual([1, 2, 3]);
+    stream().hear({ kind: "hello", hello: { ...hello, toCome: 0 } });
+    expect(link.status().fetching).toBeNull();
+  });
+
   it("is all read again when the other side begins anew under another epoch", async () => {
     const { stream, near } = begin();
     near.cursorKept = at(50);

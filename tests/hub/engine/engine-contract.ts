@@ -74,6 +74,10 @@ export function testEngine({ name, isShared, runs, newStore }: EngineKind): void
       expect(await engine.read(WALK, kept[2]?.offset ?? 0, 1)).toEqual([kept[3]]);
       expect(await engine.read(WALK, 0, 2)).toEqual(kept.slice(0, 2));
       expect(await engine.read(WALK, await engine.head(WALK), 10)).toEqual([]);
+      expect(await engine.behind(WALK, 0)).toBe(5);
+      expect(await engine.behind(WALK, await engine.head(WALK))).toBe(0);
+      for (const [index, { offset }] of kept.entries())
+        expect(await engine.behind(WALK, offset)).toBeGreaterThanOrEqual(4 - index);
     });
 
     test("it is known through which other hub something of a device or below it came", async () => {

@@ -7,6 +7,7 @@ export const linkWords = {
   "link/join-title": "Join a walk",
   "link/join-what": "With the code that its lead shows",
   "link/fetching": "Fetching the walk from the hub…",
+  "link/fetching-of": "Fetching the walk from the hub: {$come :integer} of {$of :integer} entries…",
   "link/asking-for-walk": "This walk is not on this device. The hub is asked for it…",
   "link/no-walk-no-hub":
     "There is no such walk on this device, and no hub answers from which it could come back. It is asked for again every 10 seconds.",
@@ -85,6 +86,7 @@ export const linkWords = {
   "link/minutes": "{$size :integer} min",
   "link/hours": "{$size :number minimumFractionDigits=1 maximumFractionDigits=1} h",
   "link/all-sent": "all sent",
+  "link/fetched-of": "{$come :integer} of {$of :integer} entries fetched",
   "link/not-sent": "{$count :integer} not sent",
   "link/only-here":
     ".input {$count :integer} .match $count one {{{$count} entry of another device is only on this tablet. To bring it to the hub, leave it and share the walk again with the owner’s code.}} * {{{$count} entries of other devices are only on this tablet. To bring them to the hub, leave it and share the walk again with the owner’s code.}}",

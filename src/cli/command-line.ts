@@ -292,6 +292,7 @@ function addHub(program: Command, { terminal, serveHub, hubStore }: Surroundings
     .option("--upstream-code-file <file>", words("help/upstream-code-file"))
     .option("--engine-file <file>", words("help/engine-file"))
     .option("--journal <file>", words("help/journal"))
+    .option("--log <file>", words("help/hub-log"))
     .option("--also-as <name>", words("help/also-as"), namesValue, [])
     .option("--proxy <address>", words("help/proxy"), networksValue, [])
     .option("--rate <n>", words("help/rate"), rateValue, 30_000)

@@ -22,6 +22,8 @@ export interface HubArguments {
   readonly upstreamCode: string | null;
   /** The file for the hub's journal. */
   readonly journal: string | null;
+  /** The file for what the console is told. */
+  readonly log: string | null;
   /** Further names under which the hub is served. */
   readonly alsoAs: readonly string[];
   /** Addresses and networks of proxies in front of the hub. */
@@ -54,6 +56,7 @@ export interface HubFlags {
   readonly alsoAs?: readonly string[];
   readonly proxy?: readonly string[];
   readonly journal?: string;
+  readonly log?: string;
   readonly app?: string;
 }
 
@@ -91,6 +94,7 @@ export async function hubCommand(
       alsoAs: flags.alsoAs ?? [],
       proxies: flags.proxy ?? [],
       journal: flags.journal ?? null,
+      log: flags.log ?? null,
       rate,
       app,
     },

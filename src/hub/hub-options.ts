@@ -23,9 +23,11 @@ export interface HubOptions {
   readonly upstreamCode: string | null;
   /** File for the journal of who came in, who was turned away and what was refused; `null` or missing for none. */
   readonly journal?: string | null;
+  /** File for what the console is told while the hub runs; `null` or missing for none. */
+  readonly log?: string | null;
   /** Further names under which the hub is served, such as that of a proxy in front of it. */
   readonly alsoAs?: readonly string[];
-  /** Addresses and networks of proxies in front, which are believed whom they speak for (`X-Forwarded-For`). */
+  /** Addresses and networks of proxies in front, which are believed whom they speak for (`X-Forwarded-For`) and whether over TLS (`X-Forwarded-Proto`). */
   readonly proxies?: readonly string[];
   /** How many requests a minute one token may make; 30,000 unless said. */
   readonly rate?: number;

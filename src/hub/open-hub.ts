@@ -1,6 +1,7 @@
 import { Admission } from "./admission/index.ts";
 import { BeyondBoard } from "./beyond/index.ts";
 import { CursorSeal } from "./cursors/index.ts";
+import { roomOf } from "./data-folder/index.ts";
 import type { Engine } from "./engine/index.ts";
 import { Intake } from "./entries/index.ts";
 import { NO_JOURNAL } from "./journal/index.ts";
@@ -45,6 +46,7 @@ export async function openHub(
   const metrics = new HubMetrics({
     followers: () => fanOut.size,
     links: () => beyond.all(),
+    room: () => roomOf(options.data),
     now: surroundings.now,
   });
   const parts: HubParts = {

@@ -64,10 +64,18 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
   makeFolder(data);
   const engine = await openEngine({ data, engine: address, now: machineSurroundings.now });
   let hub: OpenHub | null = null;
-  const told = (line: string) => err(`${line}\n`);
-  const journal =
-    options.journal == null ? NO_JOURNAL : openJournal(options.journal, machineSurroundings.now, told);
-  const reopen = () => journal.reopen();
+  const onConsole = (line: string) => err(`${line}\n`);
+  const [journal = NO_JOURNAL, log = NO_JOURNAL] = [options.journal, options.log].map((path) =>
+    path == null ? NO_JOURNAL : openJournal(path, machineSurroundings.now, onConsole),
+  );
+  const told = (line: string) => {
+    onConsole(line);
+    log.note({ event: "told", words: line });
+  };
+  const reopen = () => {
+    journal.reopen();
+    log.reopen();
+  };
   try {
     const certificate = await certificateFor(options);
     const app = hasApp(options.app) ? options.app : null;
@@ -86,11 +94,13 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         journal,
         limits: { ...RATE_LIMITS, perToken: options.rate ?? RATE_LIMITS.perToken },
         address: () => addresses.find((one) => !isOnlyHere(new URL(one).hostname)) ?? null,
-        tell: (line) => err(`${line}\n`),
+        ...(address === null ? { data } : {}),
+        tell: told,
       },
     );
+    log.note({ event: "started", epoch: engine.epoch });
     for (const finding of [...engine.findings, ...(engine.caution ? [engine.caution] : [])])
-      err(`${inWords(finding)}\n`);
+      told(inWords(finding));
     await hub.server.listen({ port, host });
     addresses = addressesOf(hub.server.addresses(), host, certificate ? "https" : "http");
     out(
@@ -102,10 +112,10 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
       }),
     );
     out(`${addresses.join("\n")}\n`);
-    const link = linkUpstream(options, hub.parts, err);
+    const link = linkUpstream(options, hub.parts, told);
     process.on("SIGHUP", reopen);
     const { close } = hub;
-    const endBackups = await serveBackups(data, engine, (line) => err(`${line}\n`));
+    const endBackups = await serveBackups(data, engine, told);
     return {
       addresses,
       close: async () => {
@@ -113,6 +123,8 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         await endBackups();
         await link?.stop();
         await close();
+        log.note({ event: "ended", epoch: engine.epoch });
+        log.close();
       },
     };
   } catch (cause) {
@@ -125,7 +137,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
 function linkUpstream(
   { upstream, upstreamCode }: HubOptions,
   { engine, admission, journal, beyond, id, name, surroundings }: OpenHub["parts"],
-  err: HubConsole["err"],
+  tell: (line: string) => void,
 ): Upstream | null {
   const address = upstream === null ? null : readFarAddress(upstream);
   if (!address || upstreamCode === null) return null;
@@ -140,7 +152,7 @@ function linkUpstream(
     origin: address.origin,
     code: upstreamCode,
     time: machineTime(surroundings),
-    tell: (line) => err(`${line}\n`),
+    tell,
   });
 }
 

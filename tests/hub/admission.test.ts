@@ -218,16 +218,26 @@ describe("[HUB] the cookie of a browser", () => {
       expect(cookie.split("; ")).toContain(attribute);
     }
     expect(cookie).not.toMatch(/Secure|Domain/);
-    expect(await cookieOf({ "x-forwarded-proto": "https" })).toMatch(/^__Secure-tetherline=.*; Secure/);
   });
 
-  it("of a page without TLS is of no use over TLS", async () => {
-    const [plain = ""] = (await cookieOf()).split(";");
-    const [secure = ""] = (await cookieOf({ "x-forwarded-proto": "https" })).split(";");
-    const status = async (cookie: string) =>
-      (await hub.ask("GET", `${url}/session`, { headers: { cookie, "x-forwarded-proto": "https" } }))
-        .statusCode;
-    expect([await status(plain), await status(secure)]).toEqual([401, 200]);
+  it("is one of TLS where a proxy says so that the owner named, and nobody else", async () => {
+    const overTls = { "x-forwarded-proto": "https" };
+    expect(await cookieOf(overTls)).not.toMatch(/Secure/);
+    const behind = await TestHub.open({ proxies: ["127.0.0.1"] }, hub.engine);
+    const answer = await behind.ask("POST", "/api/join", {
+      body: { code: hub.owner, device: "/devices/behind", walk: WALK, use: "cookie" },
+      headers: overTls,
+    });
+    const secure = String(answer.headers["set-cookie"]);
+    expect(secure).toMatch(/^__Secure-tetherline=.*; Secure/);
+    const status = async (cookie = "") =>
+      (
+        await behind.ask("GET", `/api/walks/${WALK}/session`, {
+          headers: { ...overTls, cookie: cookie.split(";")[0] ?? "" },
+        })
+      ).statusCode;
+    expect([await status(secure), await status(secure.replace("__Secure-", ""))]).toEqual([200, 401]);
+    await behind.hub.server.close();
   });
 
   it("does what a bearer does, and is cleared on leaving", async () => {

@@ -1,12 +1,29 @@
+import { tmpdir } from "node:os";
 import { afterEach, beforeEach, expect, it } from "vitest";
 import type { Instant, WalkId } from "../../src/core/units/index.ts";
 import { TestHub, WALK } from "./test-hub.ts";
+import { writtenNotes } from "./written-entry.ts";
 
 let hub: TestHub;
 beforeEach(async () => {
   hub = await TestHub.open();
 });
 afterEach(() => hub.close());
+
+it("[HUB] the figures say how much room the disk has, what is under way, and how many requests were not done", async () => {
+  const own = await TestHub.open({ data: tmpdir() });
+  const token = await own.join("/devices/d", "watcher");
+  await own.ask("GET", `/api/walks/${WALK}/followers`, { token });
+  await own.ask("GET", "/api/walks");
+  await own.push(await own.join("/devices/e"), writtenNotes("/devices/e", 1, 2));
+  const { body } = await own.ask("GET", "/metrics");
+  expect(body).toMatch(/^tetherline_disk_bytes\{what="free"\} [1-9]\d*$/m);
+  expect(body).toMatch(/^tetherline_appends_under_way 0$/m);
+  expect(body).toContain('tetherline_refused_requests_total{status="403"} 1');
+  expect(body).toContain('tetherline_refused_requests_total{status="401"} 1');
+  expect((await hub.ask("GET", "/metrics")).body).not.toMatch(/^tetherline_disk_bytes\{/m);
+  await own.close();
+});
 
 it("[HUB] the figures say how the links with other hubs stand, and name none of them", async () => {
   const { beyond } = hub.hub.parts;

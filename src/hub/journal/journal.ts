@@ -6,6 +6,8 @@ import { message, SaidError, saidBy, words } from "../../words/index.ts";
 export type JournalEvent =
   | { readonly event: "started" | "ended"; readonly epoch: string }
   | { readonly event: "another-epoch"; readonly epoch: string }
+  /** What the console was told. */
+  | { readonly event: "told"; readonly words: string }
   | {
       readonly event: "joined";
       readonly walk: string;
@@ -23,6 +25,38 @@ export type JournalEvent =
       readonly address: string;
     }
   | { readonly event: "token-ended"; readonly walk: string; readonly device: string }
+  | {
+      /** Something was asked for that the asker may not do or see, or by a page of elsewhere; the same once a minute. */
+      readonly event: "forbidden";
+      readonly walk: string | null;
+      /** `null` for the hub's owner, and for nobody who is known. */
+      readonly device: string | null;
+      readonly why: string;
+      readonly address: string;
+    }
+  | {
+      readonly event: "invited";
+      readonly walk: string;
+      readonly role: string;
+      readonly devices: number;
+      /** The device of the lead who did it; `null` for the hub's owner. */
+      readonly by: string | null;
+      readonly address: string;
+    }
+  | {
+      readonly event: "invitation-ended";
+      readonly walk: string;
+      readonly by: string | null;
+      readonly address: string;
+    }
+  | {
+      readonly event: "withdrawn";
+      readonly walk: string;
+      /** `null` for everybody but the one who did it. */
+      readonly device: string | null;
+      readonly by: string | null;
+      readonly address: string;
+    }
   | {
       readonly event: "refused";
       readonly walk: string;

@@ -6,6 +6,8 @@ import type { IntakeListener } from "../entries/index.ts";
 
 /** What the figures are taken from. */
 export interface MetricSources {
+  /** The room of the disk that the log is on, in bytes; `null` where the log is elsewhere. */
+  readonly room: () => Promise<{ readonly free: number; readonly size: number } | null>;
   readonly followers: () => number;
   readonly links: () => readonly FarHub[];
   readonly now: () => Instant;
@@ -27,9 +29,31 @@ export class HubMetrics implements IntakeListener {
     registers: [this.#registry],
   });
 
+  readonly #queue = new Gauge({
+    name: "tetherline_appends_under_way",
+    help: words("hub/metric-queue"),
+    registers: [this.#registry],
+  });
+  readonly #answers = new Counter({
+    name: "tetherline_refused_requests_total",
+    help: words("hub/metric-refused"),
+    labelNames: ["status"] as const,
+    registers: [this.#registry],
+  });
+
   /** `followers` tells how many streams are open, `links` how each link of a walk with another hub stands at `now`. */
-  constructor({ followers, links, now }: MetricSources) {
+  constructor({ followers, links, room, now }: MetricSources) {
     const registers = [this.#registry];
+    new Gauge({
+      name: "tetherline_disk_bytes",
+      help: words("hub/metric-disk"),
+      labelNames: ["what"] as const,
+      registers,
+      async collect() {
+        const found = await room();
+        if (found) for (const what of ["free", "size"] as const) this.set({ what }, found[what]);
+      },
+    });
     new Gauge({
       name: "tetherline_links",
       help: words("hub/metric-links"),
@@ -84,9 +108,19 @@ export class HubMetrics implements IntakeListener {
 
   async timed<T>(append: () => Promise<T>): Promise<T> {
     const stop = this.#append.startTimer();
-    const appended = await append();
-    stop();
-    return appended;
+    this.#queue.inc();
+    try {
+      const appended = await append();
+      stop();
+      return appended;
+    } finally {
+      this.#queue.dec();
+    }
+  }
+
+  /** A request was answered with a status of 400 or above. */
+  refused(status: number): void {
+    this.#answers.inc({ status });
   }
 
   /** The figures in the Prometheus text format. */

@@ -12,6 +12,7 @@ import { healthRoutes } from "./health-routes.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { joinRoutes } from "./join-routes.ts";
 import { LengthRate } from "./length-rate.ts";
+import { noteForbidden } from "./note-forbidden.ts";
 import { limitRates, type RateLimits } from "./rate-limits.ts";
 import { readJsonBodies } from "./request-body.ts";
 import { insistOnNames } from "./served-names.ts";
@@ -61,6 +62,8 @@ export interface ServerOptions {
   readonly address: () => string | null;
   /** Addresses and networks of proxies in front, which are believed whom they speak for; none unless given. */
   readonly proxies?: readonly string[];
+  /** Folder of the log, where it is on a disk of this machine; missing where it is not. */
+  readonly data?: string;
   /** Where it is written down who came in and who did not; nowhere unless given. */
   readonly journal?: Journal;
   /** Hears of mistakes of ours. */
@@ -105,10 +108,14 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   app.addHook("onSend", async (request, reply) => {
     if (request.url.startsWith("/api/")) reply.header("cache-control", "no-store");
   });
-  const { admission, journal, surroundings } = parts;
+  const { admission, journal, metrics, surroundings } = parts;
   const guesses = new GuessBook({ free: limits.wrongCodes, now: surroundings.now });
   const tries = new Tries(guesses, admission, journal);
   identifyCallers(app, parts, tries);
+  noteForbidden(app, journal, surroundings.now);
+  app.addHook("onResponse", async (_request, { statusCode }) => {
+    if (statusCode >= 400) metrics.refused(statusCode);
+  });
   await limitRates(app, limits, (code) => admission.isOwners(code));
 
   healthRoutes(app, parts);

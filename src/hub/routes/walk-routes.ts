@@ -30,7 +30,7 @@ const cursorSchema = z.object({
 /** Which walks there are, who is in one, and letting others in. `address` is where this hub is reached from elsewhere. */
 export function walkRoutes(
   app: FastifyInstance,
-  { engine, admission, cursors, presence, surroundings }: HubParts,
+  { engine, admission, cursors, journal, presence, surroundings }: HubParts,
   address: () => string | null,
 ): void {
   const titles = new WalkTitles(engine);
@@ -68,6 +68,7 @@ export function walkRoutes(
     }
     const made = await admission.invite(walk, role, minutes, devices);
     const code = made.code.toUpperCase();
+    journal.note({ event: "invited", walk, role, devices, by: whoAsks(request), address: request.ip });
     return reply.code(201).send({
       code,
       role,
@@ -97,12 +98,14 @@ export function walkRoutes(
     if (!(await admission.endInvitation(walk, name))) {
       throw new AnswerError(404, "no-invitation", message("answer/no-invitation"));
     }
+    journal.note({ event: "invitation-ended", walk, by: whoAsks(request), address: request.ip });
     return reply.code(204).send();
   });
 
   app.delete("/api/walks/:walk/followers", async (request) => {
     const { walk } = walkToLead(request);
     const { member } = walkFor(request);
+    journal.note({ event: "withdrawn", walk, device: null, by: whoAsks(request), address: request.ip });
     return { withdrawn: await admission.withdrawAll(walk, member?.device ?? null) };
   });
 
@@ -114,6 +117,7 @@ export function walkRoutes(
     if (!(await admission.withdraw(walk, device))) {
       throw new AnswerError(404, "no-follower", message("answer/no-follower"));
     }
+    journal.note({ event: "withdrawn", walk, device, by: whoAsks(request), address: request.ip });
     return reply.code(204).send();
   });
 
@@ -130,6 +134,12 @@ export function walkRoutes(
   });
 }
 
+/** The device that asks; `null` for the hub's owner. */
+function whoAsks(request: FastifyRequest): string | null {
+  const caller = callerOf(request);
+  return caller.kind === "member" ? caller.member.device : null;
+}
+
 const OF_THE_MACHINE_ITSELF = /^(localhost|127\.\d+\.\d+\.\d+|\[::1\])(:\d+)?$/i;
 const HOST = /^[A-Za-z0-9.[\]:_-]{1,255}$/;
 
@@ -140,6 +150,5 @@ const HOST = /^[A-Za-z0-9.[\]:_-]{1,255}$/;
 function originFor({ headers, protocol }: FastifyRequest, address: string | null): string {
   const host = headers.host ?? "";
   if (address !== null && (!HOST.test(host) || OF_THE_MACHINE_ITSELF.test(host))) return address;
-  const scheme = headers["x-forwarded-proto"] === "https" ? "https" : protocol;
-  return `${scheme}://${HOST.test(host) ? host : "localhost"}`;
+  return `${protocol}://${HOST.test(host) ? host : "localhost"}`;
 }

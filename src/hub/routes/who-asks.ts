@@ -8,9 +8,9 @@ import { asksFromElsewhere } from "./foreign-page.ts";
 import type { HubParts } from "./hub-parts.ts";
 import type { Tries } from "./tries.ts";
 
-/** Whether a request came over TLS, here or at a proxy in front of us; a liar gets a cookie that is of no use to him. */
-export function isSecure({ protocol, headers }: FastifyRequest): boolean {
-  return protocol === "https" || headers["x-forwarded-proto"] === "https";
+/** Whether a request came over TLS, here or at a proxy in front that the owner named. */
+export function isSecure({ protocol }: FastifyRequest): boolean {
+  return protocol === "https";
 }
 
 /** The cookie that a browser keeps a token in. Over TLS its prefix lets no page without TLS set it. */

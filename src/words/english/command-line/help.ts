@@ -68,10 +68,11 @@ export const helpWords = {
     "a file with the engine's address, where it has a password; TETHERLINE_ENGINE in the environment does as well",
   "help/journal":
     "a file to write down in JSON lines who joined, wrong codes, withdrawals and refusals; SIGHUP opens it anew",
+  "help/hub-log": "a file to write down in JSON lines what the console is told; SIGHUP opens it anew",
   "help/also-as":
     "a further name under which the hub is served, such as a proxy's; may be given several times",
   "help/proxy":
-    "the address or network of a proxy in front, which is believed for whom it asks (X-Forwarded-For); may be given several times",
+    "the address or network of a proxy in front, which is believed for whom it asks and whether over TLS (X-Forwarded-For, X-Forwarded-Proto); may be given several times",
   "help/rate": "requests a minute that one device may make",
   "help/app": "the built app, unless it is where the build puts it",
   "help/schema": "print the JSON Schema of the procedure file",

@@ -103,6 +103,9 @@ export const hubConsoleWords = {
   "hub/metric-links": "Links of walks with other hubs, by their state.",
   "hub/metric-unsent": "Entries that wait to be sent to other hubs.",
   "hub/metric-lag": "Age of the first entry that the furthest behind of the other hubs lacks, in seconds.",
+  "hub/metric-disk": "Disk that the log is on: what is free of it, and its size, in bytes.",
+  "hub/metric-queue": "Batches that are being made durable at this moment.",
+  "hub/metric-refused": "Requests that were not done, by the status of the answer.",
   "hub/metric-followers": "Event streams open on this hub",
   "hub/metric-memory": "Resident memory of this hub",
 } as const;

@@ -1,4 +1,5 @@
 import type { CrewMember } from "../../core/procedure/index.ts";
+import { strandLooks } from "../../core/procedure/index.ts";
 
 const VOWELS = /[aeiou\s]/i;
 
@@ -26,32 +27,16 @@ export interface Strand {
   readonly dash: string;
 }
 
-/** The looks of those who have one of their own: the first and the second outside, the first inside and on the ground. */
-const OWN_LOOKS: Readonly<Record<CrewMember["station"], readonly number[]>> = {
-  outside: [1, 2],
-  inside: [3],
-  ground: [4],
-};
-
-/** The looks that everybody else shares in turn; their labels tell them apart. */
-const SHARED_LOOKS = [5, 6] as const;
-
 /**
- * The strands of a crew, in the order of its lanes. Dash and hue go with the station and the place in the list, so that
- * a role looks the same in every procedure.
+ * The strands of a crew, in the order of its lanes, each with its look.
  */
 export function strandsOf(crew: readonly CrewMember[]): Strand[] {
-  const seen = { outside: 0, inside: 0, ground: 0 };
-  let others = 0;
-  return crew.map(({ call, station }, lane) => {
-    const own = OWN_LOOKS[station][seen[station]++];
-    const look = own ?? SHARED_LOOKS[others++ % SHARED_LOOKS.length];
-    return {
-      lane,
-      call,
-      short: shortCall(call),
-      colour: `var(--lane-${look})`,
-      dash: `var(--lane-${look}-dash)`,
-    };
-  });
+  const looks = strandLooks(crew);
+  return crew.map(({ call }, lane) => ({
+    lane,
+    call,
+    short: shortCall(call),
+    colour: `var(--lane-${looks[lane]})`,
+    dash: `var(--lane-${looks[lane]}-dash)`,
+  }));
 }

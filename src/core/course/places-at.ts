@@ -1,7 +1,7 @@
 import type { Custody } from "../custody/index.ts";
 import { custodyAtStart, movedInTurn } from "../custody/index.ts";
 import type { Ways } from "../place/index.ts";
-import { LaidLine, waysOf } from "../place/index.ts";
+import { LaidLine, lineOver, positionOnWay, waysOf } from "../place/index.ts";
 import type { CrewMember, Location } from "../procedure/index.ts";
 import type { CrewId, Duration, ItemId, Metres, PlaceId, StepId } from "../units/index.ts";
 import { minus } from "../units/index.ts";
@@ -164,25 +164,15 @@ function lineOf(
  */
 function partOfWay(line: LaidLine, to: PlaceId, share: number, ways: Ways): Metres | null {
   const here = line.end;
-  const way = here === null ? null : (ways.quickest(here, to) ?? ways.shortest(here, to));
-  const total = way && lengthOf(way.places, ways);
-  if (!way || total === null) return null;
-  const laid = [...line.places];
-  let rest = total * share;
-  let gained = 0;
-  for (const place of way.places.slice(1)) {
-    const from = laid.at(-1);
-    const leg = from === undefined ? null : ways.leg(from, place);
-    if (leg === null) return null;
-    const walked = Math.min(rest, leg);
-    const goesBack = laid.at(-2) === place;
-    gained += goesBack ? -walked : walked;
-    rest -= walked;
-    if (rest <= 0) break;
-    if (goesBack) laid.pop();
-    else laid.push(place);
-  }
-  return gained as Metres;
+  if (here === to) return 0 as Metres;
+  const position = here === null ? null : positionOnWay(ways, here, to, share);
+  const before = lengthOf(line.places, ways);
+  if (!position || before === null) return null;
+  const laid = position.passed.reduce<readonly PlaceId[]>(lineOver, line.places);
+  const passed = lengthOf(laid, ways);
+  if (passed === null) return null;
+  const onTheLeg = laid.at(-2) === position.to ? -position.walked : position.walked;
+  return (passed + onTheLeg - before) as Metres;
 }
 
 /** The length of a sequence of places, leg by leg; `null` when two neighbours are not joined by a route. */

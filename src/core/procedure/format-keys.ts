@@ -28,6 +28,7 @@ const IN_TASKS: readonly KeyPath[] = [
 const KEYS_OF_2: readonly KeyPath[] = [
   ["states"],
   ["pictures"],
+  ["site"],
   ["limits", "apart"],
   ["routes", "*", "needs"],
   ...["hands", "mass", "size"].map((key) => ["items", "*", key]),

@@ -50,3 +50,4 @@ export { FORMAT, FORMATS } from "./schema.ts";
 export { locationSchema } from "./schema-values.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";
 export { stateLabel, valueLabel } from "./state-labels.ts";
+export { strandLooks } from "./strand-look.ts";

@@ -37,14 +37,18 @@ const crewMember = z.strictObject({
   tether: z.strictObject({ anchor: placeId, length: metres }).optional(),
 });
 
-const axis = finite.optional().describe("Metres along an axis that the author of the procedure chose");
-
 const place = z.strictObject({
   id: placeId,
   label: text.optional(),
-  x: axis,
-  y: axis,
-  z: axis,
+  x: finite
+    .optional()
+    .describe("Metres along an axis that the author chose; it points to the right on the map"),
+  y: finite
+    .optional()
+    .describe("Metres along an axis that the author chose, at a right angle to x; it points up on the map"),
+  z: finite
+    .optional()
+    .describe("Metres up, at a right angle to x and y; the map has a side view where places differ in it"),
   refuge: z.boolean().default(false).describe("A crew member who is here is safe"),
 });
 
@@ -88,6 +92,14 @@ const picture = z.strictObject({
     .min(1)
     .max(MOST_PICTURE_LETTERS)
     .describe("The picture in Base64 (RFC 4648), at most 400 kB of it"),
+});
+
+const site = z.strictObject({
+  picture: pictureId,
+  left: finite.describe("x of its left edge, in metres"),
+  top: finite.describe("y of its upper edge, in metres"),
+  width: finite.positive().describe("Metres"),
+  height: finite.positive().describe("Metres"),
 });
 
 const span = z.union([
@@ -159,6 +171,7 @@ export const procedureSchema = z.strictObject({
   contingencies: z.array(contingency).default([]),
   watches: z.array(watch).default([]),
   pictures: z.array(picture).default([]),
+  site: site.optional().describe("A picture that lies under the map"),
 });
 
 /** A procedure as read: durations in ms, lists present even when empty, alerts sorted. */

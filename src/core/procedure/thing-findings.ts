@@ -9,7 +9,7 @@ import { idOf } from "./raw-step.ts";
 import type { Resolve } from "./resolve-reference.ts";
 import { locationFindings } from "./resolve-reference.ts";
 
-/** The errors in what a procedure lists beside its tasks: crew, routes, items, supplies, watches and windows. */
+/** The errors in what a procedure lists beside its tasks: crew, routes, items, supplies, watches, windows and site. */
 export function thingFindings(root: RawPart, resolve: Resolve): Finding[] {
   const list = (key: string) => entries(member(root, key));
   const items = list("items");
@@ -28,6 +28,7 @@ export function thingFindings(root: RawPart, resolve: Resolve): Finding[] {
     ...list("supplies").flatMap((supply) => resolve("crew-member", member(supply, "crew"))),
     ...list("watches").flatMap((watch) => watchFindings(watch, resolve)),
     ...list("windows").flatMap(spanFindings),
+    ...resolve("picture", member(member(root, "site"), "picture")),
   ];
 }
 

@@ -25,6 +25,7 @@ import { helpOfTimelineWords } from "./help-timeline.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
+import { mapWords } from "./map.ts";
 import { outlookWords } from "./outlook.ts";
 import { outstandingWords } from "./outstanding.ts";
 import { paperWords } from "./paper.ts";
@@ -68,6 +69,7 @@ export const screenWords = {
   ...lightSourceWords,
   ...linkWords,
   ...linkStateWords,
+  ...mapWords,
   ...outstandingWords,
   ...outlookWords,
   ...paperWords,

@@ -1,0 +1,112 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
+import type { Course, WaitOn } from "../course/index.ts";
+import type { Metres } from "../units/index.ts";
+import { placeName } from "./frame.ts";
+import { TYPE } from "./ground.ts";
+import type { PersonAt } from "./person.ts";
+import { fitted, textWidth } from "./text-width.ts";
+import type { WayHome } from "./way-home.ts";
+
+/** How much a card says: the call sign alone, what is done and what is left of the line too, or also what is held. */
+export type CardDetail = "call" | "brief" | "full";
+
+/** One line of a card. */
+export interface CardLine {
+  readonly text: string;
+  /** `call` is the call sign, `wrong` what needs a look. */
+  readonly manner: "call" | "plain" | "wrong";
+}
+
+/** What the card of a crew member says. */
+export interface CardText {
+  readonly lines: readonly CardLine[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The widest card, in px. */
+const WIDEST = 190;
+const MOST_ITEMS = 2;
+/** Px before and behind the text; the strand runs down in the first of them. */
+const PADDING = { before: 14, behind: 8, above: 4 } as const;
+
+/** What a crew member does, as a sentence without its subject. */
+export function doingMessage({ outline }: Course, { doing, steps, place, wait }: PersonAt): Message {
+  if (doing === "moves" && place && "to" in place)
+    return message("map/moves", { place: nameOf(outline, place.to) });
+  if (steps.length > 0)
+    return message("map/works-on", {
+      steps: steps.flatMap((step) => outline.step(step)?.number ?? []),
+    });
+  if (doing === "waits") return waitMessage({ outline }, wait?.on ?? null);
+  return message(doing === "finished" ? "map/finished" : "map/ready");
+}
+
+type Outlined = Pick<Course, "outline">;
+
+function waitMessage({ outline }: Outlined, on: WaitOn | null): Message {
+  if (on === null) return message("map/waits");
+  if ("crew" in on)
+    return message("map/waits-for", { crew: on.crew.map((id) => outline.crewMember(id)?.call ?? id) });
+  if ("window" in on) {
+    const window = outline.procedure.windows.find(({ id }) => id === on.window);
+    return message("map/waits-window", { window: window?.label ?? on.window });
+  }
+  return message("hold" in on ? "map/waits-hold" : "map/waits-time");
+}
+
+function nameOf(outline: Course["outline"], id: Parameters<Course["outline"]["place"]>[0]): string {
+  const place = outline.place(id);
+  return place ? placeName(place) : id;
+}
+
+/** What is left of a line, to the decimetre and never rounded up; `null` without a line or where no routes tell. */
+export function leftMessage({
+  line,
+}: PersonAt): { readonly says: Message; readonly isShort: boolean } | null {
+  if (line?.left == null) return null;
+  const left = Math.floor(line.left * 10 + 1e-6) / 10;
+  return left < 0
+    ? { says: message("map/too-short", { metres: -left as Metres }), isShort: true }
+    : { says: message("map/left", { metres: left as Metres }), isShort: false };
+}
+
+/** The way home, never rounded down. */
+export function homeMessage({ metres }: WayHome): Message {
+  return message("map/home", { metres: (Math.ceil(metres * 10 - 1e-6) / 10) as Metres });
+}
+
+/** Puts the card of a crew member together. `home` is the way home of the one who is farthest. */
+export function cardOf(
+  course: Course,
+  person: PersonAt,
+  home: WayHome | null,
+  { say, detail }: { readonly say: (message: Message) => string; readonly detail: CardDetail },
+): CardText {
+  const texts: CardLine[] = [{ text: person.call, manner: "call" }];
+  const add = (text: string, manner: CardLine["manner"] = "plain") => texts.push({ text, manner });
+  if (detail !== "call") {
+    add(say(doingMessage(course, person)));
+    const left = leftMessage(person);
+    if (left) add(say(left.says), left.isShort ? "wrong" : "plain");
+    if (home?.crew === person.crew) add(say(homeMessage(home)));
+  }
+  if (detail === "full") {
+    const labels = person.items.map((id) => course.outline.item(id)?.label ?? id);
+    const shown = labels.length > MOST_ITEMS + 1 ? labels.slice(0, MOST_ITEMS) : labels;
+    for (const label of shown) add(`+ ${label}`);
+    const rest = labels.length - shown.length;
+    if (rest > 0) add(say(message("map/more-items", { count: rest })));
+  }
+  const room = WIDEST - PADDING.before - PADDING.behind;
+  const lines = texts.map((line) => ({ ...line, text: fitted(line.text.slice(0, 200), sizeOf(line), room) }));
+  const width = Math.max(...lines.map((line) => textWidth(line.text, sizeOf(line), line.manner !== "plain")));
+  return {
+    lines,
+    width: width + PADDING.before + PADDING.behind,
+    height: lines.length * TYPE.line + 2 * PADDING.above,
+  };
+}
+
+const sizeOf = ({ manner }: CardLine): number => (manner === "call" ? TYPE.call : TYPE.foot);

@@ -1,0 +1,268 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
+import type { CrewId, ItemId, PlaceId } from "../units/index.ts";
+import { Crowd } from "./crowd.ts";
+import { pointOf } from "./frame.ts";
+import type { GroundView, WorksiteGround } from "./ground.ts";
+import { markBox } from "./ground.ts";
+import type { SitePoint } from "./layout.ts";
+import type { WorksiteMoment } from "./moment.ts";
+import { legsOf } from "./moment.ts";
+import type { Doing, PersonAt, Spot } from "./person.ts";
+import type { CardDetail, CardText } from "./person-card.ts";
+import { cardOf } from "./person-card.ts";
+import { ringBoxes } from "./place-labels.ts";
+import type { DrawnPoint, Rectangle } from "./rectangle.ts";
+import { around, crosses, isInside, nearestIn } from "./rectangle.ts";
+
+/** A crew member in one of the views: a bead where they are, and a card beside it. */
+export interface ScenePerson {
+  readonly crew: CrewId;
+  readonly look: number;
+  readonly doing: Doing;
+  readonly at: DrawnPoint;
+  readonly box: Rectangle;
+  readonly card: CardText;
+  /** The end of the line from the bead to the card. */
+  readonly lead: DrawnPoint;
+}
+
+/** A line as it lies in one of the views, from its anchor to its crew member. */
+export interface SceneLine {
+  readonly crew: CrewId;
+  readonly look: number;
+  readonly points: readonly DrawnPoint[];
+  /** True when its crew member waits: it hangs loose. */
+  readonly isSlack: boolean;
+  readonly isTooShort: boolean;
+}
+
+/** The items at a place. */
+export interface SceneCount {
+  readonly place: PlaceId;
+  readonly items: readonly ItemId[];
+  readonly at: DrawnPoint;
+}
+
+/** One view at a moment. */
+export interface SceneView {
+  readonly ground: GroundView;
+  readonly people: readonly ScenePerson[];
+  readonly lines: readonly SceneLine[];
+  readonly counts: readonly SceneCount[];
+  /** The middles of the ways over which several lines run. */
+  readonly shared: readonly DrawnPoint[];
+  /** The way home of whoever is farthest; empty without one. */
+  readonly home: readonly DrawnPoint[];
+}
+
+/** Everything that the map shows at one moment, as plain data in px ([MAP4]). */
+export interface WorksiteScene {
+  readonly ground: WorksiteGround;
+  readonly moment: WorksiteMoment;
+  readonly views: readonly SceneView[];
+  /** Day or night in a word; `null` where it is not known. */
+  readonly light: string | null;
+}
+
+/** How a scene is worded. */
+export interface SceneWording {
+  readonly say: (message: Message) => string;
+  readonly detail: CardDetail;
+}
+
+/** Puts a moment on the ground of a map. */
+export function worksiteScene(
+  ground: WorksiteGround,
+  moment: WorksiteMoment,
+  wording: SceneWording,
+): WorksiteScene {
+  const { isDark } = moment;
+  return {
+    ground,
+    moment,
+    views: ground.views.map((view) => sceneView(ground, view, moment, wording)),
+    light: isDark === null ? null : wording.say(message(isDark ? "map/night" : "map/day")),
+  };
+}
+
+/** Lines that run over one way lie side by side, so many px apart. */
+const APART = 6;
+
+function sceneView(
+  ground: WorksiteGround,
+  view: GroundView,
+  moment: WorksiteMoment,
+  wording: SceneWording,
+): SceneView {
+  const { frame } = ground;
+  const toPx = (point: SitePoint) =>
+    (view.view === "plan" ? null : frame.toSide(point)) ?? frame.toPlan(point);
+  const pxOf = (place: PlaceId) => toPx(pointOf(frame, place));
+  const pxAt = (spot: Spot) => toPx(pointAt(ground, spot));
+  const detail = view.view === "side" ? "call" : wording.detail;
+  return {
+    ground: view,
+    people: peopleIn(moment, view, pxAt, { ...wording, detail }),
+    lines: moment.people.flatMap((person) => lineIn(moment, person, pxOf, pxAt) ?? []),
+    counts:
+      view.view === "side"
+        ? []
+        : [...moment.itemsAt].map(([place, items]) => ({ place, items, at: pxOf(place) })),
+    shared: moment.shared.map(({ between: [a, b] }) => middle(pxOf(a), pxOf(b))),
+    home: homeIn(moment, pxOf, pxAt),
+  };
+}
+
+function pointAt({ frame }: WorksiteGround, { from, to, share }: Spot): SitePoint {
+  const [a, b] = [pointOf(frame, from), pointOf(frame, to)];
+  const between = (start: number, end: number) => start + (end - start) * share;
+  return { x: between(a.x, b.x), y: between(a.y, b.y), z: between(a.z, b.z) };
+}
+
+const middle = (a: DrawnPoint, b: DrawnPoint): DrawnPoint => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
+
+function homeIn(
+  { home, people }: WorksiteMoment,
+  pxOf: (place: PlaceId) => DrawnPoint,
+  pxAt: (spot: Spot) => DrawnPoint,
+): readonly DrawnPoint[] {
+  const spot = people.find(({ crew }) => crew === home?.crew)?.spot;
+  return home && spot ? [pxAt(spot), ...home.places.map(pxOf)] : [];
+}
+
+function lineIn(
+  { people, shared }: WorksiteMoment,
+  { crew, look, line, spot, doing }: PersonAt,
+  pxOf: (place: PlaceId) => DrawnPoint,
+  pxAt: (spot: Spot) => DrawnPoint,
+): SceneLine | null {
+  if (!line || !spot) return null;
+  const end = pxAt(spot);
+  const legs = legsOf(line.over, spot);
+  const points = legs.flatMap(([a, b], index): DrawnPoint[] => {
+    const sharing = shared.find(({ between }) => between.includes(a) && between.includes(b))?.crew ?? [];
+    const place = sharing.indexOf(crew);
+    const off = place < 0 ? 0 : (place - (sharing.length - 1) / 2) * APART;
+    const isLast = index === legs.length - 1 && spot.from !== spot.to;
+    // Which side a line lies on must not hang on the direction in which it was walked.
+    const turn = a < b ? 1 : -1;
+    return aside(pxOf(a), isLast ? end : pxOf(b), off * turn);
+  });
+  const isWaiting = doing === "waits" && people.length > 1;
+  return {
+    crew,
+    look,
+    points: points.length > 0 ? [...points, end] : [],
+    isSlack: isWaiting,
+    isTooShort: line.left !== null && line.left < 0,
+  };
+}
+
+/** A straight piece moved sideways by some px. */
+function aside(a: DrawnPoint, b: DrawnPoint, off: number): DrawnPoint[] {
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  if (off === 0 || length === 0) return [a, b];
+  const [dx, dy] = [(-(b.y - a.y) / length) * off, ((b.x - a.x) / length) * off];
+  return [
+    { x: a.x + dx, y: a.y + dy },
+    { x: b.x + dx, y: b.y + dy },
+  ];
+}
+
+/** How large the bead of a crew member is, in px. */
+export const BEAD = 7;
+/** How far from its bead a card is looked for, in px. */
+const FARTHEST_CARD = 240;
+
+/** Beads where the people are, those at one spot side by side, and their cards where they cover nothing. */
+function peopleIn(
+  moment: WorksiteMoment,
+  view: GroundView,
+  pxAt: (spot: Spot) => DrawnPoint,
+  wording: SceneWording,
+): readonly ScenePerson[] {
+  const { course, people, home, itemsAt } = moment;
+  const taken = new Crowd();
+  for (const { at, place, label } of view.places) {
+    taken.add(markBox(at, view.view === "plan" && itemsAt.has(place)));
+    taken.add(label.box);
+  }
+  const shown = people.flatMap((person) => (person.spot ? [{ person, spot: person.spot }] : []));
+  const beads = shown.map(({ spot }, index) => {
+    const isSame = (other: Spot) =>
+      other.from === spot.from && other.to === spot.to && other.share === spot.share;
+    const together = shown.filter((one) => isSame(one.spot));
+    const order = together.indexOf(shown[index] as (typeof shown)[number]);
+    return fannedOut(pxAt(spot), order, together.length);
+  });
+  for (const bead of beads) taken.add(around(bead, 2 * BEAD, 2 * BEAD));
+  return shown.map(({ person }, index): ScenePerson => {
+    const at = beads[index] as DrawnPoint;
+    const cardWith = (detail: CardDetail) => cardOf(course, person, home, { ...wording, detail });
+    const { card, box } = placedCard(at, wording.detail, cardWith, view, taken);
+    taken.add(box);
+    return {
+      crew: person.crew,
+      look: person.look,
+      doing: person.doing,
+      at,
+      box,
+      card,
+      lead: nearestIn(box, at),
+    };
+  });
+}
+
+/** Beads at one spot stand in a row across it. */
+function fannedOut({ x, y }: DrawnPoint, order: number, count: number): DrawnPoint {
+  return { x: x + (order - (count - 1) / 2) * (2 * BEAD + 4), y };
+}
+
+/** How much a card says, from much to little. */
+const DETAILS: readonly CardDetail[] = ["full", "brief", "call"];
+
+/** A card where it covers nothing. Where there is no room for all it has to say it says less. */
+function placedCard(
+  at: DrawnPoint,
+  detail: CardDetail,
+  cardWith: (detail: CardDetail) => CardText,
+  view: GroundView,
+  taken: Crowd,
+): { readonly card: CardText; readonly box: Rectangle } {
+  for (const less of DETAILS.slice(DETAILS.indexOf(detail))) {
+    const card = cardWith(less);
+    const box = cardBox(at, card, view, taken);
+    if (box) return { card, box };
+  }
+  const card = cardWith("call");
+  return { card, box: boxOutside(at, card, taken) };
+}
+
+/** What a card that lies over a way costs, as px of distance. */
+const OVER_A_WAY = 40;
+
+/** A box of a card's size near its bead that covers nothing, rather beside the ways than over them; `null` for none. */
+function cardBox(
+  at: DrawnPoint,
+  card: CardText,
+  { part, ways }: Pick<GroundView, "part" | "ways">,
+  taken: Crowd,
+): Rectangle | null {
+  let [best, least]: [Rectangle | null, number] = [null, Number.POSITIVE_INFINITY];
+  for (let from = BEAD + 8; from <= FARTHEST_CARD && from < least; from += 12) {
+    for (const box of ringBoxes(at, card, { from, to: from, step: 1 })) {
+      if (!isInside(box, part) || taken.touches(box)) continue;
+      const cost = from + ways.filter((way) => crosses(way, box)).length * OVER_A_WAY;
+      if (cost < least) [best, least] = [box, cost];
+    }
+  }
+  return best;
+}
+
+/** The first free box outside of everything, for a drawing that has no room left. */
+function boxOutside(at: DrawnPoint, card: CardText, taken: Crowd): Rectangle {
+  for (let from = BEAD + 8; ; from += 20) {
+    for (const box of ringBoxes(at, card, { from, to: from, step: 1 })) if (!taken.touches(box)) return box;
+  }
+}

@@ -1,0 +1,22 @@
+/** The map of the worksite. */
+export const mapWords = {
+  "map/metres": "{$metres :metres}",
+  "map/sketch": "A sketch, not to scale",
+  "map/left": "{$metres :metres} of line left",
+  "map/too-short": "line {$metres :metres} too short",
+  "map/works-on": "working on {$steps :list}",
+  "map/moves": "on the way to {$place}",
+  "map/waits-for": "waits for {$crew :list}",
+  "map/waits-hold": "waits for the hold",
+  "map/waits-window": "waits for {$window}",
+  "map/waits-time": "waits for its time",
+  "map/waits": "waits",
+  "map/ready": "ready",
+  "map/finished": "finished",
+  "map/more-items": "and {$count :integer} more",
+  "map/home": "{$metres :metres} to a refuge",
+  "map/night": "Night",
+  "map/day": "Day",
+  "map/seen-from-above": "From above",
+  "map/seen-from-the-side": "From the side",
+} as const;

@@ -59,6 +59,8 @@ export type Panel =
 interface FollowPanelsProps {
   readonly panel: Panel;
   readonly onPanel: (panel: Panel) => void;
+  /** Opens the map beside the list. */
+  readonly onMap: () => void;
   readonly state: WalkState;
   readonly now: Instant;
   readonly strands: readonly Strand[];
@@ -205,6 +207,10 @@ export function FollowPanels(props: FollowPanelsProps) {
         onItems={actions && (() => onPanel("items"))}
         onAmend={onAmend && (() => onAmend({}))}
         onPaper={actions && walkMay(state.phase, "mark") ? () => onPanel("paper") : null}
+        onMap={() => {
+          onClose();
+          props.onMap();
+        }}
         onHelp={() => onPanel("help")}
         onLink={() => onPanel("link")}
         onClose={onClose}

@@ -19,12 +19,14 @@ interface FollowToolsProps {
   /** What this device may do in the walk. */
   readonly may: { readonly mark: boolean };
   readonly onPanel: (panel: Panel) => void;
+  /** Opens the map, or closes it. */
+  readonly onMap: () => void;
   /** Scrolls the list back to where the walk is; `null` while it is there. */
   readonly toNow: (() => void) | null;
 }
 
 /** The foot of the follow screen: the last entry with its undo button, and the actions that are rarely needed. */
-export function FollowTools({ phase, entering, last, may, onPanel, toNow }: FollowToolsProps) {
+export function FollowTools({ phase, entering, last, may, onPanel, onMap, toNow }: FollowToolsProps) {
   const { undo, remark } = entering;
   return (
     <footer className="follow-tools">
@@ -52,6 +54,9 @@ export function FollowTools({ phase, entering, last, may, onPanel, toNow }: Foll
             <Tool onPress={() => onPanel("readings")}>{words("follow/readings")}</Tool>
           </>
         )}
+        <Tool name="tool-map" onPress={onMap}>
+          {words("map/title")}
+        </Tool>
         <Tool onPress={() => onPanel("contingencies")}>{words("follow/contingencies")}</Tool>
         {walkMay(phase, "mark") && (
           <Tool name="tool-fit" onPress={() => onPanel("fit")}>

@@ -18,6 +18,7 @@ import type { Panel } from "./follow-panels.tsx";
 import { FollowPanels } from "./follow-panels.tsx";
 import { FollowTools } from "./follow-tools.tsx";
 import { HeldVeil } from "./held-veil.tsx";
+import { MapBeside } from "./map-beside.tsx";
 import { nextChange } from "./next-change.ts";
 import type { Notice } from "./notice-strip.tsx";
 import { NoticeStrip } from "./notice-strip.tsx";
@@ -97,6 +98,7 @@ export function FollowView({
   const outstanding = useMemo(() => outstandingOf(state), [state]);
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const [panel, setPanel] = useState<Panel>(null);
+  const [isMapOpen, setMapOpen] = useState(false);
   const alerts = useAlerts(state, actions, may.close);
   const isInside = outline.crewMember(entering.actor as CrewId)?.station === "inside";
   const amendments = useAmendments({
@@ -156,7 +158,7 @@ export function FollowView({
         {beyond(clock())}
         {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
         {live && alerts.length === 0 && <WatchStrip state={state} />}
-        <div className="follow-main">
+        <div className="follow-main" data-map={isMapOpen || undefined}>
           <main className="follow-scroll" ref={scroller} {...doneFocus}>
             {walkMay(state.phase, "start") && (
               <StartCard
@@ -181,9 +183,11 @@ export function FollowView({
           </main>
           {state.phase === "held" && <HeldVeil state={state} actions={actions} />}
           <FailureBox entering={entering} onExport={onExport} />
+          {isMapOpen && <MapBeside state={state} onClose={() => setMapOpen(false)} />}
           <FollowPanels
             panel={panel}
             onPanel={setPanel}
+            onMap={() => setMapOpen(true)}
             state={state}
             now={at}
             strands={strands}
@@ -206,6 +210,10 @@ export function FollowView({
           last={last}
           may={may}
           onPanel={setPanel}
+          onMap={() => {
+            setPanel(null);
+            setMapOpen(!isMapOpen);
+          }}
           toNow={following || nowRow === null ? null : toNow}
         />
       </div>

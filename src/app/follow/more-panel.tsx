@@ -12,6 +12,7 @@ interface MorePanelProps {
   readonly onExport: () => void;
   /** Goes on to closing the walk; `null` where that may not be done. */
   readonly onCloseWalk: (() => void) | null;
+  readonly onMap: () => void;
   readonly onHelp: () => void;
   readonly onLink: () => void;
   /** Goes on to an amendment of the plan; `null` where that may not be done. */
@@ -32,6 +33,7 @@ export function MorePanel({
   onGo,
   onExport,
   onCloseWalk,
+  onMap,
   onHelp,
   onLink,
   onItems,
@@ -49,6 +51,9 @@ export function MorePanel({
         </button>
         <button type="button" className="plain-button" onClick={onLink}>
           {words("panel/link")}
+        </button>
+        <button type="button" className="plain-button" onClick={onMap}>
+          {words("map/title")}
         </button>
         {onAmend && (
           <button type="button" className="plain-button" onClick={onAmend}>

@@ -5,6 +5,7 @@ import { readingsOf } from "../../core/walk/index.ts";
 import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
 import { callsOf, unitText, Worded } from "../parts/index.ts";
+import { SiteFigure } from "../worksite/index.ts";
 import { ItemChecklist } from "./item-checklist.tsx";
 import type { PrintedPlan } from "./printed-plan.ts";
 import { stationWords, stepName } from "./sheet-words.ts";
@@ -19,13 +20,14 @@ interface FrontMatterProps {
   readonly state: WalkState | null;
 }
 
-/** The part before the steps: crew, limits, findings, items, supplies, watches. */
+/** The part before the steps: crew, limits, map, findings, items, supplies, watches. */
 export function FrontMatter({ outline, plan, findings, state }: FrontMatterProps) {
   const { items, supplies, watches } = outline.procedure;
   return (
     <>
       <CrewTable outline={outline} />
       <Limits outline={outline} plan={plan} />
+      {plan.course && <SiteFigure course={plan.course} />}
       {findings.length > 0 && (
         <section>
           <h2>{words("print/findings")}</h2>

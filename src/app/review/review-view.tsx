@@ -21,6 +21,8 @@ export interface ReviewViewProps {
   readonly review: Review;
   /** The table of the devices' clocks. */
   readonly clocks: ReactNode;
+  /** The map of what was flown, over what was planned; absent for none. */
+  readonly map?: ReactNode;
   readonly onExport: (kind: ExportKind) => void;
   /** Keeps a comment in the log; `null` for a reader who may not enter anything. */
   readonly onComment?: ((text: string) => Promise<void>) | null;
@@ -29,7 +31,7 @@ export interface ReviewViewProps {
 const EXPORTS: readonly ExportKind[] = ["log", "csv", "json", "xes", "print"];
 
 /** The review of a walk: pictures first, then the tables behind them. */
-export function ReviewView({ review, clocks, onExport, onComment = null }: ReviewViewProps) {
+export function ReviewView({ review, clocks, map = null, onExport, onComment = null }: ReviewViewProps) {
   const { opened, outline, petZero } = review;
   const { title, revision } = outline.procedure;
   const end = endOf(review);
@@ -69,6 +71,7 @@ export function ReviewView({ review, clocks, onExport, onComment = null }: Revie
           <TaskPairs review={review} end={end} />
           <LaneShares review={review} />
           <DriftChart review={review} end={end} />
+          {map}
         </>
       )}
       <ReviewTables review={review} />

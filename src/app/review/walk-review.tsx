@@ -9,6 +9,7 @@ import { saveText } from "../../io/browser-files/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
 import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
+import { FlownMap } from "./flown-map.tsx";
 import { type ExportKind, ReviewView } from "./review-view.tsx";
 
 interface WalkReviewProps {
@@ -59,6 +60,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   return (
     <ReviewView
       review={review}
+      map={folded.ledger && <FlownMap ledger={folded.ledger} at={folded.lastAt ?? now()} />}
       clocks={
         <ClockTable
           readings={folded.clocks}

@@ -40,13 +40,16 @@ interface TimeChartProps {
   readonly band: Span | null;
   readonly chosen: LaneBar | null;
   readonly onChoose: (bar: LaneBar) => void;
+  /** Called with the PET that the reader touches. */
+  readonly onTouch: (pet: Duration) => void;
 }
 
 const NARROW_BELOW = 640;
 
 /** The lanes over time. The Tab key reaches one bar; arrow keys move from there to the others. */
 export function TimeChart(props: TimeChartProps) {
-  const { outline, lanes, waits, windows, flags, now, end, start, zoom, band, chosen, onChoose } = props;
+  const { outline, lanes, waits, windows, flags, now, end, start, zoom, band, chosen, onChoose, onTouch } =
+    props;
   const scroller = useRef<HTMLDivElement>(null);
   const visible = useVisibleWidth(scroller);
   const hatch = useId();
@@ -73,6 +76,7 @@ export function TimeChart(props: TimeChartProps) {
     layout,
     reachable,
     onChoose,
+    onTouch,
     reveal,
   });
   const frame = { outline, strands, scale, layout, seenFrom, visible, now, start, hatch };

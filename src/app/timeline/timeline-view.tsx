@@ -4,11 +4,13 @@ import type { Wait } from "../../core/course/index.ts";
 import { waitsOf } from "../../core/course/index.ts";
 import type { Plan, Risk, Timeline } from "../../core/plan/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
+import type { Duration } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import { MapAtMoment } from "../worksite/index.ts";
 import { bandOf, endOf, flagsOf } from "./chart-ends.ts";
 import type { LaneBar } from "./lane-bar.ts";
-import { laneBarsOf } from "./lane-bar.ts";
+import { laneBarsOf, shownStart } from "./lane-bar.ts";
 import { RiskMisses } from "./risk-misses.tsx";
 import { stackSpans } from "./stack-spans.ts";
 import { StepPanel } from "./step-panel.tsx";
@@ -30,6 +32,8 @@ export interface TimelineViewProps {
   readonly risk?: Risk | null;
   /** Called with the step that the reader chooses. */
   readonly onChoose?: (entry: OutlineStep) => void;
+  /** Keeps the layout of a map that is a sketch in the file; absent where that cannot be done. */
+  readonly onKeepLayout?: () => void;
 }
 
 /** Lanes as rows, time from left to right: the plan, and over it the walk as it went and as it is forecast. */
@@ -60,7 +64,7 @@ const WIDE = "(min-width: 700px)";
 
 /** The timeline of a plan that has one, as a chart or as a table. */
 function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
-  const { outline, plan, timeline, state, risk = null, onChoose } = props;
+  const { outline, plan, timeline, state, risk = null, onChoose, onKeepLayout } = props;
   const live = state !== null;
   const now = state?.phase === "closed" ? null : (state?.pet ?? null);
   const [zoom, setZoom] = useState<Zoom>(() =>
@@ -93,6 +97,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
   const end = endOf(flags, now, band);
   const bars = lanes.flat();
   const chosen = bars.find(({ key }) => key === chosenKey) ?? firstToShow(bars, state);
+  const [touched, setTouched] = useState<Duration | null>(null);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const at = ZOOMS.findIndex((one) => one.zoom === zoom);
@@ -129,12 +134,23 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
             zoom={zoom}
             chosen={chosen}
             band={band}
+            onTouch={setTouched}
             onChoose={(bar) => {
               setChosenKey(bar.key);
+              setTouched(shownStart(bar));
               onChoose?.(bar.entry);
             }}
           />
           {chosen && <StepPanel outline={outline} bar={chosen} waits={waits} live={live} />}
+          {course && (
+            <MapAtMoment
+              course={course}
+              touched={touched}
+              now={now}
+              onTouch={setTouched}
+              onKeepLayout={onKeepLayout ?? null}
+            />
+          )}
           <TimelineLegend
             live={live}
             hasWaits={waits.length > 0}

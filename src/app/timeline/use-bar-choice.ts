@@ -1,4 +1,5 @@
 import type { KeyboardEvent, MouseEvent, RefObject } from "react";
+import type { Duration } from "../../core/units/index.ts";
 import { barBeside, nearestBar } from "./bar-walk.ts";
 import type { ChartLayout } from "./chart-layout.ts";
 import type { LaneBar } from "./lane-bar.ts";
@@ -13,6 +14,8 @@ interface BarChoiceParts {
   /** The bar from which the arrow keys move; `null` without bars. */
   readonly reachable: LaneBar | null;
   readonly onChoose: (bar: LaneBar) => void;
+  /** Called with the PET of every tap, on a bar or beside it. */
+  readonly onTouch: (pet: Duration) => void;
   /** Scrolls the stretch from one x to another into view. */
   readonly reveal: (from: number, to: number) => void;
 }
@@ -27,7 +30,7 @@ const REACH = 28;
 
 /** The handlers with which a reader chooses a bar, by keys or by a tap. A chosen bar gets the focus. */
 export function useBarChoice(parts: BarChoiceParts): BarChoice {
-  const { scroller, lanes, scale, layout, reachable, onChoose, reveal } = parts;
+  const { scroller, lanes, scale, layout, reachable, onChoose, onTouch, reveal } = parts;
   const choose = (bar: LaneBar) => {
     onChoose(bar);
     reveal(scale.x(shownStart(bar)), scale.x(shownFinish(bar)));
@@ -47,10 +50,9 @@ export function useBarChoice(parts: BarChoiceParts): BarChoice {
     const pet = scale.pet(event.clientX - box.left);
     const lane = Math.floor((event.clientY - box.top - layout.lanesTop) / layout.lane.height);
     const bar = nearestBar(lanes[lane] ?? [], pet);
-    if (!bar) return;
-    const [from, to] = [scale.x(shownStart(bar)), scale.x(shownFinish(bar))];
     const x = scale.x(pet);
-    if (x >= from - REACH && x <= to + REACH) choose(bar);
+    if (bar && x >= scale.x(shownStart(bar)) - REACH && x <= scale.x(shownFinish(bar)) + REACH) choose(bar);
+    onTouch(Math.min(scale.end, Math.max(0, Math.round(pet))) as Duration);
   };
   return { onKeyDown, onClick };
 }

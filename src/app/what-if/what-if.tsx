@@ -1,8 +1,10 @@
 import type { ReactNode } from "react";
 import { useMemo, useState } from "react";
+import { applyChanges } from "../../core/changes/index.ts";
 import type { Plan, PlanOptions } from "../../core/plan/index.ts";
 import { riskModelOf } from "../../core/plan/index.ts";
 import type { Finding, OutlineStep, ProcedureFile } from "../../core/procedure/index.ts";
+import { layoutChanges } from "../../core/worksite/index.ts";
 import { useRisk } from "../risk/index.ts";
 import { TimelineView } from "../timeline/index.ts";
 import type { Trial } from "./trial.ts";
@@ -40,6 +42,10 @@ export function WhatIf({ file, plan, options, findings, children, revision, onSa
   const save = () => {
     if (result.file) onSave(result.file);
   };
+  const keepLayout = () => {
+    const kept = applyChanges(file, layoutChanges(outline.procedure));
+    if (kept.file) onSave(kept.file);
+  };
   return (
     <>
       {shown && (
@@ -49,6 +55,7 @@ export function WhatIf({ file, plan, options, findings, children, revision, onSa
           state={null}
           risk={shown === plan ? odds : triedOdds}
           onChoose={setChosen}
+          {...(shown === plan ? { onKeepLayout: keepLayout } : {})}
         />
       )}
       {children}

@@ -195,7 +195,11 @@ function slackPath(points: readonly DrawnPoint[]): string {
 }
 
 function peopleNodes({ people, counts }: SceneView): readonly DrawnNode[] {
-  return [...counts.flatMap(countNodes), ...people.map(personNode)];
+  return [
+    ...counts.flatMap(countNodes),
+    ...people.map(({ at, lead }) => straight("lead", at, lead)),
+    ...people.map(personNode),
+  ];
 }
 
 function countNodes({ items, at }: SceneCount): readonly DrawnNode[] {
@@ -208,7 +212,7 @@ function countNodes({ items, at }: SceneCount): readonly DrawnNode[] {
   ];
 }
 
-function personNode({ crew, look, doing, at, box: place, card, lead }: ScenePerson): DrawnNode {
+function personNode({ crew, look, doing, at, box: place, card }: ScenePerson): DrawnNode {
   const { left, top, width, height } = place;
   const strand = { x: left + 6, top: top + 4, bottom: top + height - 4 };
   const ends = [
@@ -216,7 +220,6 @@ function personNode({ crew, look, doing, at, box: place, card, lead }: ScenePers
     { x: strand.x, y: strand.bottom },
   ];
   return node("g", { class: classes("person", `person-${doing}`), "data-crew": crew satisfies CrewId }, [
-    straight("lead", at, lead),
     node("circle", { class: classes("bead", `look-${look}`), cx: px(at.x), cy: px(at.y), r: BEAD }),
     box("card", { left, top, width, height }, { rx: 4 }),
     node("path", {

@@ -33,8 +33,8 @@ export interface WorksiteFrame {
 const ROOM = { across: 96, above: 52, below: 52, side: 44, foot: 30 } as const;
 /** Px for a metre where all places lie at one point. */
 const SCALE_OF_A_POINT = 20;
-/** The narrowest drawing, in px. */
-const LEAST = 200;
+/** The least that the places themselves are drawn in, in px. */
+const LEAST = { width: 200, height: 110 } as const;
 
 /** The part of a site in metres. */
 interface Extent {
@@ -67,11 +67,11 @@ export function frameOf(procedure: Procedure, size: FrameSize): WorksiteFrame {
   const { least, most } = extentOf(layout, procedure.site);
   const [dx, dy] = [most.x - least.x, most.y - least.y];
   const dz = layout.hasHeight ? most.z - least.z : 0;
-  const across = Math.min(ROOM.across, Math.max(LEAST, size.width) * 0.16);
+  const across = Math.min(ROOM.across, Math.max(LEAST.width, size.width) * 0.16);
   const sideRoom = layout.hasHeight ? 2 * ROOM.side : 0;
   const free = {
-    width: Math.max(LEAST, size.width) - 2 * across,
-    height: Math.max(LEAST, size.height - ROOM.above - ROOM.below - sideRoom - ROOM.foot),
+    width: Math.max(LEAST.width, size.width) - 2 * across,
+    height: Math.max(LEAST.height, size.height - ROOM.above - ROOM.below - sideRoom - ROOM.foot),
   };
   const fitting = Math.min(
     dx > 0 ? free.width / dx : Number.POSITIVE_INFINITY,

@@ -71,18 +71,38 @@ export interface SceneWording {
   readonly detail: CardDetail;
 }
 
-/** Puts a moment on the ground of a map. */
+/**
+ * Puts a moment on the ground of a map. The moment may be one of an earlier revision: what lies at a place that the
+ * ground has not got is left out.
+ */
 export function worksiteScene(
   ground: WorksiteGround,
-  moment: WorksiteMoment,
+  whole: WorksiteMoment,
   wording: SceneWording,
 ): WorksiteScene {
+  const moment = onGround(ground, whole);
   const { isDark } = moment;
   return {
     ground,
     moment,
     views: ground.views.map((view) => sceneView(ground, view, moment, wording)),
     light: isDark === null ? null : wording.say(message(isDark ? "map/night" : "map/day")),
+  };
+}
+
+function onGround({ frame }: WorksiteGround, moment: WorksiteMoment): WorksiteMoment {
+  if (moment.course.outline.procedure.places.every(({ id }) => frame.layout.places.has(id))) return moment;
+  const has = (...places: readonly PlaceId[]) => places.every((place) => frame.layout.places.has(place));
+  return {
+    ...moment,
+    people: moment.people.map((person) => ({
+      ...person,
+      spot: person.spot && has(person.spot.from, person.spot.to) ? person.spot : null,
+      line: person.line && has(...person.line.over) ? person.line : null,
+    })),
+    itemsAt: new Map([...moment.itemsAt].filter(([place]) => has(place))),
+    shared: moment.shared.filter(({ between }) => has(...between)),
+    home: moment.home && has(...moment.home.places) ? moment.home : null,
   };
 }
 
@@ -184,9 +204,11 @@ function peopleIn(
 ): readonly ScenePerson[] {
   const { course, people, home, itemsAt } = moment;
   const taken = new Crowd();
+  const written: Rectangle[] = [];
   for (const { at, place, label } of view.places) {
     taken.add(markBox(at, view.view === "plan" && itemsAt.has(place)));
     taken.add(label.box);
+    written.push(label.box);
   }
   const shown = people.flatMap((person) => (person.spot ? [{ person, spot: person.spot }] : []));
   const beads = shown.map(({ spot }, index) => {
@@ -200,8 +222,9 @@ function peopleIn(
   return shown.map(({ person }, index): ScenePerson => {
     const at = beads[index] as DrawnPoint;
     const cardWith = (detail: CardDetail) => cardOf(course, person, home, { ...wording, detail });
-    const { card, box } = placedCard(at, wording.detail, cardWith, view, taken);
+    const { card, box } = placedCard(at, wording.detail, cardWith, { ...view, taken, written });
     taken.add(box);
+    written.push(box);
     return {
       crew: person.crew,
       look: person.look,
@@ -227,33 +250,44 @@ function placedCard(
   at: DrawnPoint,
   detail: CardDetail,
   cardWith: (detail: CardDetail) => CardText,
-  view: GroundView,
-  taken: Crowd,
+  among: CardGround,
 ): { readonly card: CardText; readonly box: Rectangle } {
   for (const less of DETAILS.slice(DETAILS.indexOf(detail))) {
     const card = cardWith(less);
-    const box = cardBox(at, card, view, taken);
+    const box = cardBox(at, card, among);
     if (box) return { card, box };
   }
   const card = cardWith("call");
-  return { card, box: boxOutside(at, card, taken) };
+  return { card, box: boxOutside(at, card, among.taken) };
 }
 
-/** What a card that lies over a way costs, as px of distance. */
+/** What cards are placed among. */
+interface CardGround extends Pick<GroundView, "part" | "ways"> {
+  /** What a card may not cover. */
+  readonly taken: Crowd;
+  /** The labels and cards, over which the line to a card is not to run. */
+  readonly written: readonly Rectangle[];
+}
+
+/** What a card that lies over a way costs, and one whose line runs over a label or a card, as px of distance. */
 const OVER_A_WAY = 40;
+const LED_OVER_TEXT = 50;
 
 /** A box of a card's size near its bead that covers nothing, rather beside the ways than over them; `null` for none. */
 function cardBox(
   at: DrawnPoint,
   card: CardText,
-  { part, ways }: Pick<GroundView, "part" | "ways">,
-  taken: Crowd,
+  { part, ways, taken, written }: CardGround,
 ): Rectangle | null {
   let [best, least]: [Rectangle | null, number] = [null, Number.POSITIVE_INFINITY];
   for (let from = BEAD + 8; from <= FARTHEST_CARD && from < least; from += 12) {
     for (const box of ringBoxes(at, card, { from, to: from, step: 1 })) {
       if (!isInside(box, part) || taken.touches(box)) continue;
-      const cost = from + ways.filter((way) => crosses(way, box)).length * OVER_A_WAY;
+      const lead = { from: at, to: nearestIn(box, at) };
+      const cost =
+        from +
+        ways.filter((way) => crosses(way, box)).length * OVER_A_WAY +
+        written.filter((text) => crosses(lead, text)).length * LED_OVER_TEXT;
       if (cost < least) [best, least] = [box, cost];
     }
   }

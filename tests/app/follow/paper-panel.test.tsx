@@ -164,6 +164,7 @@ describe("the way there", () => {
       onGo={vi.fn()}
       onExport={vi.fn()}
       onCloseWalk={null}
+      onMap={vi.fn()}
       onHelp={vi.fn()}
       onLink={vi.fn()}
       onItems={null}

@@ -1,0 +1,3 @@
+export { LazyWorksiteMap } from "./lazy-worksite-map.tsx";
+export { MapAtMoment } from "./map-at-moment.tsx";
+export { SiteFigure } from "./site-figure.tsx";

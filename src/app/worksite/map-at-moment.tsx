@@ -1,0 +1,66 @@
+import { useState } from "react";
+import type { Course } from "../../core/course/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import { clockText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
+import { LazyWorksiteMap } from "./lazy-worksite-map.tsx";
+import "./map-at-moment.css";
+
+interface MapAtMomentProps {
+  readonly course: Course;
+  /** The PET that was touched last on the timeline; `null` before the first. */
+  readonly touched: Duration | null;
+  /** The present PET of a walk; `null` for a plan. */
+  readonly now: Duration | null;
+  readonly onTouch: (pet: Duration | null) => void;
+  /** Keeps the layout of a sketch in the file; `null` where that cannot be done. */
+  readonly onKeepLayout: (() => void) | null;
+  /** What was planned, as a ghost under what was flown. */
+  readonly planned?: Course | null;
+}
+
+/** How far a key or a button moves the moment, in ms. */
+const MINUTE = 60_000;
+
+/** A map with the moment that it shows, opened by the reader ([MAP5]). */
+export function MapAtMoment({
+  course,
+  touched,
+  now,
+  onTouch,
+  onKeepLayout,
+  planned = null,
+}: MapAtMomentProps) {
+  const [isOpen, setOpen] = useState(false);
+  const end = Math.max(course.finish, planned?.finish ?? 0, now ?? 0);
+  const pet = touched ?? now ?? NO_TIME;
+  return (
+    <details className="map-at-moment" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{words("map/at-moment", { pet })}</summary>
+      {isOpen && (
+        <>
+          <label className="field">
+            <span>{words("map/moment")}</span>
+            <input
+              type="range"
+              min={0}
+              max={Math.ceil(end / MINUTE) * MINUTE}
+              step={MINUTE}
+              value={pet}
+              aria-valuetext={words("map/moment-at", { clock: clockText(pet) })}
+              onChange={(event) => onTouch(Number(event.target.value) as Duration)}
+            />
+          </label>
+          {now !== null && touched !== null && (
+            <button type="button" className="plain-button" onClick={() => onTouch(null)}>
+              {words("map/to-now")}
+            </button>
+          )}
+          <LazyWorksiteMap course={course} pet={pet} planned={planned} onKeepLayout={onKeepLayout} />
+        </>
+      )}
+    </details>
+  );
+}
+
+const NO_TIME = 0 as Duration;

@@ -1,0 +1,162 @@
+import { useMemo, useRef, useState } from "react";
+import type { Course } from "../../core/course/index.ts";
+import type { CrewId, Duration, PlaceId } from "../../core/units/index.ts";
+import type { WorksiteScene } from "../../core/worksite/index.ts";
+import { drawingOf, momentOf, withGhost, worksiteScene } from "../../core/worksite/index.ts";
+import { inWords, words } from "../../words/index.ts";
+import { ChosenDetails } from "./chosen-details.tsx";
+import { DrawnWorksite } from "./drawn-worksite.tsx";
+import { MapButtons } from "./map-buttons.tsx";
+import type { Chosen } from "./map-choice.ts";
+import { MapChoice } from "./map-choice-field.tsx";
+import { useMapFrame } from "./use-map-frame.ts";
+import { useMapGestures } from "./use-map-gestures.ts";
+import "./worksite.css";
+
+/** What a map shows. */
+export interface WorksiteMapProps {
+  readonly course: Course;
+  readonly pet: Duration;
+  /** What was planned, as a ghost under what was flown; absent for none. */
+  readonly planned?: Course | null;
+  /** Keeps the layout of a sketch in the file; absent where that cannot be done. */
+  readonly onKeepLayout?: (() => void) | null;
+}
+
+/** From this width on, in px, cards say what somebody holds too. */
+const WIDE = 560;
+const STEP = 80;
+const TIMES = 1.5;
+
+/** The map of the worksite at one moment of a course, which can be moved, enlarged and asked ([MAP4], [MAP6]). */
+export function WorksiteMap({ course, pet, planned = null, onKeepLayout = null }: WorksiteMapProps) {
+  const { procedure } = course.outline;
+  const viewport = useRef<HTMLDivElement>(null);
+  const stage = useRef<HTMLDivElement>(null);
+  const { ground, view, room, settle, enlarge, pan, showWhole } = useMapFrame(viewport, procedure);
+  const [chosen, setChosen] = useState<Chosen | null>(null);
+  const moment = useMemo(() => momentOf(course, pet), [course, pet]);
+  const detail = room.width >= WIDE ? "full" : "brief";
+  const scene = useMemo(
+    () => worksiteScene(ground, moment, { say: inWords, detail }),
+    [ground, moment, detail],
+  );
+  const drawing = useMemo(() => {
+    const drawn = drawingOf(scene);
+    if (!planned) return drawn;
+    const ghost = worksiteScene(ground, momentOf(planned, pet), { say: inWords, detail: "call" });
+    return withGhost(drawn, ghost);
+  }, [scene, planned, pet, ground]);
+  const onKey = (key: string): boolean => {
+    const move = MOVES[key];
+    if (move) pan(...move);
+    else if (key === "+" || key === "=") enlarge(TIMES);
+    else if (key === "-") enlarge(1 / TIMES);
+    else if (key === "0" || key === "Home") showWhole();
+    else return false;
+    return true;
+  };
+  const gestures = useMapGestures({ room: viewport, stage, at: view, onEnd: settle, onKey });
+  if (procedure.places.length === 0) return <p className="hint">{words("map/no-places")}</p>;
+  const isWhole = view.zoom <= 1;
+  return (
+    <section className="worksite-map" aria-label={words("map/title")}>
+      {/* biome-ignore lint/a11y/useSemanticElements: there is no fieldset that is moved. */}
+      <div
+        ref={viewport}
+        className="map-room"
+        role="group"
+        aria-label={words("map/keys")}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: keys move and enlarge what it holds.
+        tabIndex={0}
+        data-whole={isWhole || undefined}
+        {...gestures}
+      >
+        <div
+          ref={stage}
+          className="map-stage"
+          style={{
+            width: drawing.width,
+            height: drawing.height,
+            transform: `translate(${view.x}px, ${view.y}px)`,
+          }}
+        >
+          <DrawnWorksite drawing={drawing} name={null} />
+          <MapSpots scene={scene} onChosen={setChosen} />
+        </div>
+      </div>
+      <MapButtons
+        isWhole={isWhole}
+        onEnlarge={() => enlarge(TIMES)}
+        onShrink={() => enlarge(1 / TIMES)}
+        onPan={(across, down) => pan(-across * STEP, -down * STEP)}
+        onFit={showWhole}
+      />
+      {ground.numbered.length > 0 && (
+        <ol className="map-numbered" aria-label={words("map/numbers")}>
+          {ground.numbered.map(({ number, place, name }) => (
+            <li key={place} value={number}>
+              {name}
+            </li>
+          ))}
+        </ol>
+      )}
+      <MapChoice moment={moment} chosen={chosen} onChosen={setChosen} />
+      {chosen && <ChosenDetails moment={moment} ground={ground} chosen={chosen} onChosen={setChosen} />}
+      {onKeepLayout && ground.frame.layout.laidOut.size > 0 && (
+        <p className="map-keep">
+          {words("map/is-sketch")}{" "}
+          <button type="button" className="plain-button" onClick={onKeepLayout}>
+            {words("map/keep-layout")}
+          </button>
+        </p>
+      )}
+    </section>
+  );
+}
+
+const MOVES: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [STEP, 0],
+  ArrowRight: [-STEP, 0],
+  ArrowUp: [0, STEP],
+  ArrowDown: [0, -STEP],
+};
+
+/** How large the part of a place that takes a tap is, in px. */
+const TARGET = 48;
+
+/** Takes the taps on places and people. The keyboard chooses them from a list below the map. */
+function MapSpots({
+  scene,
+  onChosen,
+}: {
+  readonly scene: WorksiteScene;
+  readonly onChosen: (chosen: Chosen) => void;
+}) {
+  const place = (id: PlaceId) => onChosen({ kind: "place", id });
+  const person = (id: CrewId) => onChosen({ kind: "crew", id });
+  return scene.views.map(({ ground, people }) => (
+    <div key={ground.view} className="map-spots">
+      {ground.places.map(({ place: id, name, at }) => (
+        <button
+          key={id}
+          type="button"
+          tabIndex={-1}
+          aria-label={name}
+          style={{ left: at.x - TARGET / 2, top: at.y - TARGET / 2, width: TARGET, height: TARGET }}
+          onClick={() => place(id)}
+        />
+      ))}
+      {people.map(({ crew, box, card }) => (
+        <button
+          key={crew}
+          type="button"
+          tabIndex={-1}
+          aria-label={card.lines.map(({ text }) => text).join(", ")}
+          style={{ left: box.left, top: box.top, width: box.width, height: box.height }}
+          onClick={() => person(crew)}
+        />
+      ))}
+    </div>
+  ));
+}

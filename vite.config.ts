@@ -103,6 +103,8 @@ export const app = defineConfig({
         codeSplitting: {
           groups: [
             { name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ },
+            // Every page needs it: in one file it packs better than in the several that pages and parts share differently.
+            { name: "react", test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
             { name: "procedure-form", test: /[\\/]core[\\/]procedure[\\/]schema\.ts$/ },
             { name: "shared", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
           ],

@@ -20,11 +20,11 @@ test("[MAP5] [MAP6] the map stands beside the list, is moved by keys and buttons
 
   const stage = panel.locator(".map-stage");
   const place = () => stage.evaluate((element) => element.style.transform);
-  const width = () => stage.evaluate((element) => element.clientWidth);
-  const whole = await width();
+  const height = () => stage.evaluate((element) => element.clientHeight);
+  const whole = await height();
   await panel.getByRole("button", { name: "Larger" }).click();
   await panel.getByRole("button", { name: "Larger" }).click();
-  expect(await width()).toBeGreaterThan(whole * 1.1);
+  expect(await height()).toBeGreaterThan(whole * 1.1);
   const before = await place();
   await map.focus();
   await page.keyboard.press("ArrowRight");
@@ -34,7 +34,7 @@ test("[MAP5] [MAP6] the map stands beside the list, is moved by keys and buttons
   await expect.poll(place).not.toBe(moved);
   await map.focus();
   await page.keyboard.press("0");
-  await expect.poll(width).toBe(whole);
+  await expect.poll(height).toBe(whole);
 
   await panel.getByRole("button", { name: /^EV1/ }).first().click();
   await expect(panel.getByRole("heading", { name: "EV1" })).toBeVisible();

@@ -40,15 +40,9 @@ const crewMember = z.strictObject({
 const place = z.strictObject({
   id: placeId,
   label: text.optional(),
-  x: finite
-    .optional()
-    .describe("Metres along an axis that the author chose; it points to the right on the map"),
-  y: finite
-    .optional()
-    .describe("Metres along an axis that the author chose, at a right angle to x; it points up on the map"),
-  z: finite
-    .optional()
-    .describe("Metres up, at a right angle to x and y; the map has a side view where places differ in it"),
+  x: finite.optional().describe("Metres along the author's own axis, to the right on the map"),
+  y: finite.optional().describe("Metres along the author's own axis, up on the map"),
+  z: finite.optional().describe("Metres of height; the map has a side view where places differ"),
   refuge: z.boolean().default(false).describe("A crew member who is here is safe"),
 });
 

@@ -46,24 +46,30 @@ describe("the procedures", () => {
 });
 
 describe("what a briefing shows of the procedures", () => {
-  it.each(FILES)("%s has every place at a point, and no way is shorter than the straight line", (name) => {
-    const { places, routes } = outlineOf(name).procedure;
-    const at = new Map(places.map(({ id, x, y, z }) => [id, [x, y, z].map((axis) => axis ?? Number.NaN)]));
-    for (const { between, length } of routes) {
-      const [from, to] = between.map((id) => at.get(id) ?? []);
-      const straight = Math.hypot(...(from ?? []).map((axis, index) => axis - (to?.[index] ?? Number.NaN)));
-      expect(straight, between.join(" ")).toBeLessThanOrEqual(length);
-      // Nobody wanders about: a way is not much longer either.
-      expect(length, between.join(" ")).toBeLessThan(1.5 * straight);
-    }
-  });
+  it.each(FILES)(
+    "[MAP2] %s has every place at a point, and no way is shorter than the straight line",
+    (name) => {
+      const { places, routes } = outlineOf(name).procedure;
+      const at = new Map(places.map(({ id, x, y, z }) => [id, [x, y, z].map((axis) => axis ?? Number.NaN)]));
+      for (const { between, length } of routes) {
+        const [from, to] = between.map((id) => at.get(id) ?? []);
+        const straight = Math.hypot(...(from ?? []).map((axis, index) => axis - (to?.[index] ?? Number.NaN)));
+        expect(straight, between.join(" ")).toBeLessThanOrEqual(length);
+        // Nobody wanders about: a way is not much longer either.
+        expect(length, between.join(" ")).toBeLessThan(1.5 * straight);
+      }
+    },
+  );
 
-  it.each(FILES)("%s carries its drawings as they are in procedures/pictures: `npm run pictures`", (name) => {
-    const { pictures } = outlineOf(name).procedure;
-    expect(pictures.length).toBeGreaterThan(0);
-    for (const { id, data } of pictures)
-      expect(data).toBe(readFileSync(`procedures/pictures/${id}.svg`).toString("base64"));
-  });
+  it.each(FILES)(
+    "[MAP3] %s carries its drawings as they are in procedures/pictures: `npm run pictures`",
+    (name) => {
+      const { pictures } = outlineOf(name).procedure;
+      expect(pictures.length).toBeGreaterThan(0);
+      for (const { id, data } of pictures)
+        expect(data).toBe(readFileSync(`procedures/pictures/${id}.svg`).toString("base64"));
+    },
+  );
 
   it.each(FILES)("%s has a note for each task", (name) => {
     for (const { id, brief } of outlineOf(name).procedure.tasks) expect(brief, id).toBeTruthy();

@@ -45,7 +45,6 @@ test("[MAP5] [MAP6] the map stands beside the list, is moved by keys and buttons
 
   await page.setViewportSize({ width: 820, height: 1180 });
   await expect.poll(async () => (await panel.boundingBox())?.width).toBe(820);
-  await page.keyboard.press("Escape");
   await panel.getByRole("button", { name: "Back" }).click();
   await expect(panel).toBeHidden();
 });

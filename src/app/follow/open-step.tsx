@@ -6,6 +6,7 @@ import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
+import { StepPictures } from "../pictures/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
 import { AmendedTag } from "./amended-tag.tsx";
 import { askedAgainWords } from "./asked-again-words.ts";
@@ -71,6 +72,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
             <AlertBox key={alert.text} alert={alert} />
           ))}
           <p className="open-do">{step.do}</p>
+          <StepPictures procedure={outline.procedure} step={step} />
           {contingenciesNamedBy(outline.procedure, step).map(
             ({ id, title, when }) =>
               when !== undefined && (

@@ -7,6 +7,7 @@ import { walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { AlertBox, callsOf } from "../parts/index.ts";
+import { StepPictures } from "../pictures/index.ts";
 import { BranchList } from "./branch-list.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { NamedContingencies } from "./named-contingencies.tsx";
@@ -42,6 +43,7 @@ export function StepPanel({ entry, state, actions, onContingency, onAmend, onClo
         <AlertBox key={alert.text} alert={alert} />
       ))}
       <p className="open-do">{step.do}</p>
+      <StepPictures procedure={state.ledger.inForce.outline.procedure} step={step} />
       {named.length > 0 && (
         <section aria-label={words("panel/contingency-named")}>
           <h3>{words("panel/contingency-named")}</h3>

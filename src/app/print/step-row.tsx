@@ -3,6 +3,7 @@ import type { Outline, OutlineStep, Step, StepRecord } from "../../core/procedur
 import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { callsOf, limitWords, spanText, unitText } from "../parts/index.ts";
+import { StepPictures } from "../pictures/index.ts";
 import { AlertRow } from "./alert-row.tsx";
 import { PrintedBox } from "./printed-box.tsx";
 import { branchWords, conditionWords, effectWords } from "./sheet-words.ts";
@@ -41,6 +42,7 @@ export function StepRow({ outline, step, number, entry, planned, standing = null
           <AlertRow key={`${alert.level} ${alert.text}`} alert={alert} />
         ))}
         <p className="print-do">{step.do}</p>
+        <StepPictures procedure={outline.procedure} step={step} />
         {(conditions.length > 0 || effects.length > 0) && (
           <p className="print-detail">
             {conditions.length > 0 && <b>{[...conditions].join("; ")}</b>}

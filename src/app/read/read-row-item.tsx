@@ -3,6 +3,7 @@ import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { AlertBox, Performers } from "../parts/index.ts";
+import { StepPictures } from "../pictures/index.ts";
 import type { ReadRow } from "./read-rows.ts";
 import { StepNotes } from "./step-notes.tsx";
 
@@ -41,6 +42,7 @@ export function ReadRowItem({ row, outline, strands }: ReadRowProps) {
           {slack?.critical && ` · ${words("read/critical")}`}
         </span>
       </div>
+      <StepPictures procedure={outline.procedure} step={step} />
       <StepNotes row={row} outline={outline} />
     </li>
   );

@@ -150,6 +150,8 @@ export function withRenamed(root: Fields, of: ListName, from: string, to: string
       waysIn(of, list).reduce<unknown>((value, path) => rewritten(value, path, replace), member) as Fields,
   );
   if (of === "supplies") return withRenamedSupply(named, from, to);
+  // The picture under the map is named by the file itself, not by a member of a list.
+  if (of === "pictures") return rewritten(named, ["site", "picture"], replace) as Fields;
   return of === "crew" ? withRenamedValues(named, replace) : named;
 }
 

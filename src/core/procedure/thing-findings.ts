@@ -3,13 +3,14 @@ import { parseDuration } from "../units/index.ts";
 import { errorAt } from "./error-at.ts";
 import type { Finding } from "./finding.ts";
 import { nestingFindings } from "./item-nesting.ts";
+import { pictureFindings } from "./picture-findings.ts";
 import type { RawPart } from "./raw-file.ts";
 import { entries, member, textOf } from "./raw-file.ts";
 import { idOf } from "./raw-step.ts";
 import type { Resolve } from "./resolve-reference.ts";
 import { locationFindings } from "./resolve-reference.ts";
 
-/** The errors in what a procedure lists beside its tasks: crew, routes, items, supplies, watches, windows and site. */
+/** The errors in what a procedure lists beside its tasks: crew, routes, items, supplies, watches, windows, pictures and site. */
 export function thingFindings(root: RawPart, resolve: Resolve): Finding[] {
   const list = (key: string) => entries(member(root, key));
   const items = list("items");
@@ -29,6 +30,7 @@ export function thingFindings(root: RawPart, resolve: Resolve): Finding[] {
     ...list("watches").flatMap((watch) => watchFindings(watch, resolve)),
     ...list("windows").flatMap(spanFindings),
     ...resolve("picture", member(member(root, "site"), "picture")),
+    ...pictureFindings(list("pictures")),
   ];
 }
 

@@ -315,7 +315,7 @@ describe("changes to the lists of a procedure", () => {
   });
 
   it("[CHG1] [PRO11] a key of format 2 makes a file of format 1 one of format 2, and nothing else does", () => {
-    const picture = { id: "p1", type: "image/png", data: "AAAA" };
+    const picture = { id: "p1", type: "image/png", data: "iVBORw0KGgo=" };
     const file = changedIn(WHOLE, { add: picture, list: "pictures", first: true });
     expect(file).toMatchObject({ format: "tetherline.procedure/2", pictures: [picture] });
     expect(errorsIn(file)).toEqual([]);

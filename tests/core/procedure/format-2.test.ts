@@ -45,7 +45,7 @@ const whole = (): ProcedureFile =>
         { id: "hatch", label: "Outer hatch", values: ["closed", "open"], start: "closed", end: "closed" },
         { id: "rest", label: "Foot restraint 1", values: "crew", start: "free" },
       ],
-      pictures: [{ id: "p1", label: "The boom", type: "image/png", data: "AAAA" }],
+      pictures: [{ id: "p1", label: "The boom", type: "image/png", data: "iVBORw0KGgo=" }],
       contingencies: [{ id: "silent", title: "Silence", when: "EV2 does not answer", tasks: [] }],
       watches: [{ id: "gloves", by: ["ev1"], do: "Check gloves", every: "PT30M", time: "PT1M" }],
     },

@@ -29,6 +29,10 @@ export const findingsOfReferencesWords = {
   "file/no-such-supply-meant": 'There is no supply "{$id}". Did you mean "{$meant}"?',
   "file/no-such-state": 'There is no state "{$id}".',
   "file/no-such-state-meant": 'There is no state "{$id}". Did you mean "{$meant}"?',
+  "file/picture-not-of-type":
+    'The picture "{$id}" says that it is of the type {$type}, but its content is of another.',
+  "file/pictures-too-large":
+    "The pictures take {$size :number maximumFractionDigits=2} MB together. At most {$most :number} MB are read.",
   "file/no-such-picture": 'There is no picture "{$id}".',
   "file/no-such-picture-meant": 'There is no picture "{$id}". Did you mean "{$meant}"?',
   "state/no-such-value": '"{$value}" is not a value of the state "{$state}".',

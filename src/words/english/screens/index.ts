@@ -29,6 +29,7 @@ import { mapWords } from "./map.ts";
 import { outlookWords } from "./outlook.ts";
 import { outstandingWords } from "./outstanding.ts";
 import { paperWords } from "./paper.ts";
+import { picturesWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
@@ -73,6 +74,7 @@ export const screenWords = {
   ...outstandingWords,
   ...outlookWords,
   ...paperWords,
+  ...picturesWords,
   ...planWords,
   ...printWords,
   ...readWords,

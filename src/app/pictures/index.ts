@@ -1,0 +1,1 @@
+export { StepPictures } from "./step-pictures.tsx";

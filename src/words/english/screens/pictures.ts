@@ -1,0 +1,4 @@
+/** Pictures at steps. */
+export const picturesWords = {
+  "pictures/enlarge": "Enlarge {$name}",
+} as const;

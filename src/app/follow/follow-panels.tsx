@@ -49,6 +49,7 @@ export type Panel =
   | "alerts"
   | "reopen"
   | "help"
+  | "map-help"
   | "paper"
   | { readonly step: string }
   | { readonly contingency: string }
@@ -143,6 +144,7 @@ export function FollowPanels(props: FollowPanelsProps) {
   }
   if (panel === "link") return props.linkPanel(onClose);
   if (panel === "help") return <HelpPanel screen="follow" onClose={onClose} />;
+  if (panel === "map-help") return <HelpPanel screen="map" onClose={onClose} />;
   if (panel === "contingencies")
     return <ContingenciesPanel state={state} strands={props.strands} onBring={onBring} onClose={onClose} />;
   if (panel === "fit")

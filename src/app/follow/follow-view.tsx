@@ -183,7 +183,9 @@ export function FollowView({
           </main>
           {state.phase === "held" && <HeldVeil state={state} actions={actions} />}
           <FailureBox entering={entering} onExport={onExport} />
-          {isMapOpen && <MapBeside state={state} onClose={() => setMapOpen(false)} />}
+          {isMapOpen && (
+            <MapBeside state={state} onHelp={() => setPanel("map-help")} onClose={() => setMapOpen(false)} />
+          )}
           <FollowPanels
             panel={panel}
             onPanel={setPanel}

@@ -6,6 +6,7 @@ import { LazyWorksiteMap } from "../worksite/index.ts";
 
 interface MapBesideProps {
   readonly state: WalkState;
+  readonly onHelp: () => void;
   readonly onClose: () => void;
 }
 
@@ -13,13 +14,13 @@ interface MapBesideProps {
  * The map of the walk at the present moment, as its forecast has it ([MAP5]). It stands beside the list where there is
  * room, and stays while other panels open over it.
  */
-export function MapBeside({ state, onClose }: MapBesideProps) {
+export function MapBeside({ state, onHelp, onClose }: MapBesideProps) {
   const course = state.forecast ?? state.inForce;
   return (
     <div className="map-beside">
       <SidePanel title={words("map/title")} onClose={onClose}>
         {course ? (
-          <LazyWorksiteMap course={course} pet={state.pet ?? NOT_STARTED} />
+          <LazyWorksiteMap course={course} pet={state.pet ?? NOT_STARTED} onHelp={onHelp} />
         ) : (
           <p>{words("map/no-plan")}</p>
         )}

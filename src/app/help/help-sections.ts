@@ -3,7 +3,7 @@ import { message } from "../../words/index.ts";
 import type { HelpMarkName } from "./help-mark.tsx";
 
 /** A screen that explains itself ([HLP1]). The timeline of a plan and that of a walk share one page. */
-export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "handover" | "join";
+export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "handover" | "join" | "map";
 
 /** One thing that is explained, with the mark it is about where there is one. */
 export interface HelpLine {
@@ -196,6 +196,34 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/review-comments")),
         line(message("guide/review-export")),
       ),
+      ADVICE,
+    ],
+  },
+  map: {
+    title: message("guide/map"),
+    sections: [
+      section(
+        MARKS,
+        line(message("guide/map-places")),
+        line(message("guide/map-people")),
+        line(message("guide/map-lines")),
+        line(message("guide/map-shared")),
+        line(message("guide/map-home")),
+        line(message("guide/map-light")),
+      ),
+      section(
+        DOING,
+        line(message("guide/map-ask")),
+        line(message("guide/map-move")),
+        line(message("guide/map-moment")),
+      ),
+      section(
+        FIGURES,
+        line(message("guide/map-positions")),
+        line(message("guide/map-where")),
+        line(message("guide/map-left")),
+      ),
+      section(TROUBLE, line(message("guide/map-sketch")), line(message("guide/map-crowded"))),
       ADVICE,
     ],
   },

@@ -4,10 +4,9 @@ import type { Wait } from "../../core/course/index.ts";
 import { waitsOf } from "../../core/course/index.ts";
 import type { Plan, Risk, Timeline } from "../../core/plan/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
-import type { Duration } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
-import { MapAtMoment } from "../worksite/index.ts";
+import { MapAtMoment, TouchedMoment } from "../worksite/index.ts";
 import { bandOf, endOf, flagsOf } from "./chart-ends.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { laneBarsOf, shownStart } from "./lane-bar.ts";
@@ -97,7 +96,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
   const end = endOf(flags, now, band);
   const bars = lanes.flat();
   const chosen = bars.find(({ key }) => key === chosenKey) ?? firstToShow(bars, state);
-  const [touched, setTouched] = useState<Duration | null>(null);
+  const [moment] = useState(() => new TouchedMoment());
 
   const onKeyDown = (event: KeyboardEvent) => {
     const at = ZOOMS.findIndex((one) => one.zoom === zoom);
@@ -134,22 +133,16 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
             zoom={zoom}
             chosen={chosen}
             band={band}
-            onTouch={setTouched}
+            onTouch={moment.touch}
             onChoose={(bar) => {
               setChosenKey(bar.key);
-              setTouched(shownStart(bar));
+              moment.touch(shownStart(bar));
               onChoose?.(bar.entry);
             }}
           />
           {chosen && <StepPanel outline={outline} bar={chosen} waits={waits} live={live} />}
           {course && (
-            <MapAtMoment
-              course={course}
-              touched={touched}
-              now={now}
-              onTouch={setTouched}
-              onKeepLayout={onKeepLayout ?? null}
-            />
+            <MapAtMoment course={course} moment={moment} now={now} onKeepLayout={onKeepLayout ?? null} />
           )}
           <TimelineLegend
             live={live}

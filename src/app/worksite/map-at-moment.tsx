@@ -1,18 +1,17 @@
-import { useState } from "react";
+import { useState, useSyncExternalStore } from "react";
 import type { Course } from "../../core/course/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { LazyWorksiteMap } from "./lazy-worksite-map.tsx";
+import type { TouchedMoment } from "./touched-moment.ts";
 import "./map-at-moment.css";
 
 interface MapAtMomentProps {
   readonly course: Course;
-  /** The PET that was touched last on the timeline; `null` before the first. */
-  readonly touched: Duration | null;
+  readonly moment: TouchedMoment;
   /** The present PET of a walk; `null` for a plan. */
   readonly now: Duration | null;
-  readonly onTouch: (pet: Duration | null) => void;
   /** Keeps the layout of a sketch in the file; `null` where that cannot be done. */
   readonly onKeepLayout: (() => void) | null;
   /** What was planned, as a ghost under what was flown. */
@@ -23,15 +22,9 @@ interface MapAtMomentProps {
 const MINUTE = 60_000;
 
 /** A map with the moment that it shows, opened by the reader ([MAP5]). */
-export function MapAtMoment({
-  course,
-  touched,
-  now,
-  onTouch,
-  onKeepLayout,
-  planned = null,
-}: MapAtMomentProps) {
+export function MapAtMoment({ course, moment, now, onKeepLayout, planned = null }: MapAtMomentProps) {
   const [isOpen, setOpen] = useState(false);
+  const touched = useSyncExternalStore(moment.subscribe, moment.pet);
   const end = Math.max(course.finish, planned?.finish ?? 0, now ?? 0);
   const pet = touched ?? now ?? NO_TIME;
   return (
@@ -48,11 +41,11 @@ export function MapAtMoment({
               step={MINUTE}
               value={pet}
               aria-valuetext={words("map/moment-at", { clock: clockText(pet) })}
-              onChange={(event) => onTouch(Number(event.target.value) as Duration)}
+              onChange={(event) => moment.touch(Number(event.target.value) as Duration)}
             />
           </label>
           {now !== null && touched !== null && (
-            <button type="button" className="plain-button" onClick={() => onTouch(null)}>
+            <button type="button" className="plain-button" onClick={() => moment.touch(null)}>
               {words("map/to-now")}
             </button>
           )}

@@ -1,4 +1,5 @@
 import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
 
 interface MapButtonsProps {
   /** True while the whole map is seen: there is nowhere to move it. */
@@ -8,10 +9,12 @@ interface MapButtonsProps {
   /** Looks further to one side: -1, 0 or 1 across and down. */
   readonly onPan: (across: number, down: number) => void;
   readonly onFit: () => void;
+  /** Opens the help where the screen has a place of its own for it; `null` where the button opens it itself. */
+  readonly onHelp: (() => void) | null;
 }
 
 /** The buttons that do what a drag, two fingers or the wheel do. */
-export function MapButtons({ isWhole, onEnlarge, onShrink, onPan, onFit }: MapButtonsProps) {
+export function MapButtons({ isWhole, onEnlarge, onShrink, onPan, onFit, onHelp }: MapButtonsProps) {
   const sides = [
     ["map/left-side", "←", -1, 0],
     ["map/upper-side", "↑", 0, -1],
@@ -47,6 +50,13 @@ export function MapButtons({ isWhole, onEnlarge, onShrink, onPan, onFit }: MapBu
             {sign}
           </button>
         ))}
+      {onHelp ? (
+        <button type="button" className="plain-button" onClick={onHelp}>
+          {words("parts/help")}
+        </button>
+      ) : (
+        <HelpButton screen="map" />
+      )}
     </div>
   );
 }

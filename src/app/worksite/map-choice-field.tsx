@@ -1,19 +1,18 @@
-import { useId } from "react";
-import type { WorksiteMoment } from "../../core/worksite/index.ts";
+import { memo, useId } from "react";
+import type { Procedure } from "../../core/procedure/index.ts";
 import { placeName } from "../../core/worksite/index.ts";
 import { words } from "../../words/index.ts";
 import type { Chosen } from "./map-choice.ts";
 
 interface MapChoiceProps {
-  readonly moment: WorksiteMoment;
+  readonly procedure: Procedure;
   readonly chosen: Chosen | null;
   readonly onChosen: (chosen: Chosen | null) => void;
 }
 
 /** Chooses a crew member, a place or an item without the map, by keys or for a screen reader. */
-export function MapChoice({ moment, chosen, onChosen }: MapChoiceProps) {
+export const MapChoice = memo(function MapChoice({ procedure, chosen, onChosen }: MapChoiceProps) {
   const field = useId();
-  const { procedure } = moment.course.outline;
   const options = [
     {
       kind: "crew" as const,
@@ -59,4 +58,4 @@ export function MapChoice({ moment, chosen, onChosen }: MapChoiceProps) {
       </select>
     </div>
   );
-}
+});

@@ -1,7 +1,6 @@
 import { useMemo, useRef, useState } from "react";
 import type { Course } from "../../core/course/index.ts";
-import type { CrewId, Duration, PlaceId } from "../../core/units/index.ts";
-import type { WorksiteScene } from "../../core/worksite/index.ts";
+import type { Duration } from "../../core/units/index.ts";
 import { drawingOf, momentOf, withGhost, worksiteScene } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { ChosenDetails } from "./chosen-details.tsx";
@@ -9,6 +8,7 @@ import { DrawnWorksite } from "./drawn-worksite.tsx";
 import { MapButtons } from "./map-buttons.tsx";
 import type { Chosen } from "./map-choice.ts";
 import { MapChoice } from "./map-choice-field.tsx";
+import { MapSpots } from "./map-spots.tsx";
 import { useMapFrame } from "./use-map-frame.ts";
 import { useMapGestures } from "./use-map-gestures.ts";
 import "./worksite.css";
@@ -21,6 +21,8 @@ export interface WorksiteMapProps {
   readonly planned?: Course | null;
   /** Keeps the layout of a sketch in the file; absent where that cannot be done. */
   readonly onKeepLayout?: (() => void) | null;
+  /** Opens the help of the map where the screen has a place of its own for it. */
+  readonly onHelp?: (() => void) | null;
 }
 
 /** From this width on, in px, cards say what somebody holds too. */
@@ -29,7 +31,13 @@ const STEP = 80;
 const TIMES = 1.5;
 
 /** The map of the worksite at one moment of a course, which can be moved, enlarged and asked ([MAP4], [MAP6]). */
-export function WorksiteMap({ course, pet, planned = null, onKeepLayout = null }: WorksiteMapProps) {
+export function WorksiteMap({
+  course,
+  pet,
+  planned = null,
+  onKeepLayout = null,
+  onHelp = null,
+}: WorksiteMapProps) {
   const { procedure } = course.outline;
   const viewport = useRef<HTMLDivElement>(null);
   const stage = useRef<HTMLDivElement>(null);
@@ -91,6 +99,7 @@ export function WorksiteMap({ course, pet, planned = null, onKeepLayout = null }
         onShrink={() => enlarge(1 / TIMES)}
         onPan={(across, down) => pan(-across * STEP, -down * STEP)}
         onFit={showWhole}
+        onHelp={onHelp}
       />
       {ground.numbered.length > 0 && (
         <ol className="map-numbered" aria-label={words("map/numbers")}>
@@ -101,7 +110,7 @@ export function WorksiteMap({ course, pet, planned = null, onKeepLayout = null }
           ))}
         </ol>
       )}
-      <MapChoice moment={moment} chosen={chosen} onChosen={setChosen} />
+      <MapChoice procedure={procedure} chosen={chosen} onChosen={setChosen} />
       {chosen && <ChosenDetails moment={moment} ground={ground} chosen={chosen} onChosen={setChosen} />}
       {onKeepLayout && ground.frame.layout.laidOut.size > 0 && (
         <p className="map-keep">
@@ -121,42 +130,3 @@ const MOVES: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [0, STEP],
   ArrowDown: [0, -STEP],
 };
-
-/** How large the part of a place that takes a tap is, in px. */
-const TARGET = 48;
-
-/** Takes the taps on places and people. The keyboard chooses them from a list below the map. */
-function MapSpots({
-  scene,
-  onChosen,
-}: {
-  readonly scene: WorksiteScene;
-  readonly onChosen: (chosen: Chosen) => void;
-}) {
-  const place = (id: PlaceId) => onChosen({ kind: "place", id });
-  const person = (id: CrewId) => onChosen({ kind: "crew", id });
-  return scene.views.map(({ ground, people }) => (
-    <div key={ground.view} className="map-spots">
-      {ground.places.map(({ place: id, name, at }) => (
-        <button
-          key={id}
-          type="button"
-          tabIndex={-1}
-          aria-label={name}
-          style={{ left: at.x - TARGET / 2, top: at.y - TARGET / 2, width: TARGET, height: TARGET }}
-          onClick={() => place(id)}
-        />
-      ))}
-      {people.map(({ crew, box, card }) => (
-        <button
-          key={crew}
-          type="button"
-          tabIndex={-1}
-          aria-label={card.lines.map(({ text }) => text).join(", ")}
-          style={{ left: box.left, top: box.top, width: box.width, height: box.height }}
-          onClick={() => person(crew)}
-        />
-      ))}
-    </div>
-  ));
-}

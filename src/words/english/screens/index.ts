@@ -18,6 +18,7 @@ import { helpWords } from "./help.ts";
 import { helpOfFollowWords } from "./help-follow.ts";
 import { helpOfHandoverWords } from "./help-handover.ts";
 import { helpOfJoinWords } from "./help-join.ts";
+import { helpOfMapWords } from "./help-map.ts";
 import { helpOfReadWords } from "./help-read.ts";
 import { helpOfReviewWords } from "./help-review.ts";
 import { helpOfShelfWords } from "./help-shelf.ts";
@@ -62,6 +63,7 @@ export const screenWords = {
   ...helpOfFollowWords,
   ...helpOfHandoverWords,
   ...helpOfJoinWords,
+  ...helpOfMapWords,
   ...helpOfReadWords,
   ...helpOfReviewWords,
   ...helpOfShelfWords,

@@ -2,6 +2,7 @@ import { alertWords } from "./alerts.ts";
 import { amendingWords } from "./amending.ts";
 import { amendmentWords } from "./amendments.ts";
 import { backupWords } from "./backup.ts";
+import { briefWords } from "./brief.ts";
 import { changesWords } from "./changes.ts";
 import { decisionWords } from "./decisions.ts";
 import { figureGapWords } from "./figure-gaps.ts";
@@ -48,6 +49,7 @@ export const screenWords = {
   ...amendingWords,
   ...amendmentWords,
   ...backupWords,
+  ...briefWords,
   ...changesWords,
   ...decisionWords,
   ...figureGapWords,

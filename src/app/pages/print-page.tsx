@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
 import { words } from "../../words/index.ts";
@@ -8,11 +8,20 @@ import { FindingsOfUnreadable } from "../read/index.ts";
 import { startInQuery, useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
-/** The printable page of a procedure. The document is outside Ionic's pages, so that it prints in full. */
-export function PrintPage({ procedure }: { readonly procedure: string }) {
+const WristCards = lazy(async () => ({ default: (await import("../cards/index.ts")).WristCards }));
+
+interface PrintPageProps {
+  readonly procedure: string;
+  /** The whole procedure, or the cards that its crew outside wears. */
+  readonly as: "print" | "cards";
+}
+
+/** A printable page of a procedure. The document is outside Ionic's pages, so that it prints in full. */
+export function PrintPage({ procedure, as }: PrintPageProps) {
   const { now } = useServices();
   const { id, text, isRead } = useProcedureText(procedure);
   const { choice } = useProcedureLight(id);
+  const [printedAt] = useState(now);
   const [start] = useState(() => startInQuery(window.location.search));
   const options = useMemo(
     () => ({ start, light: choice && start !== null ? lightFrom(choice, start) : null }),
@@ -24,7 +33,20 @@ export function PrintPage({ procedure }: { readonly procedure: string }) {
     [checked, options],
   );
   if (checked?.outline && plan) {
-    return <PrintSheet outline={checked.outline} plan={plan} findings={checked.findings} printedAt={now()} />;
+    if (as === "cards") {
+      return (
+        <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+          <WristCards
+            outline={checked.outline}
+            course={plan.timeline?.course ?? null}
+            printedAt={printedAt}
+          />
+        </Suspense>
+      );
+    }
+    return (
+      <PrintSheet outline={checked.outline} plan={plan} findings={checked.findings} printedAt={printedAt} />
+    );
   }
   return (
     <main className="page-message" role="status">

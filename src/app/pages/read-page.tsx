@@ -48,6 +48,9 @@ export function ReadPage() {
               <a className="plain-button" href={printAddress(procedure, start)}>
                 {words("read/printable")}
               </a>
+              <a className="plain-button" href={printAddress(procedure, start, "cards")}>
+                {words("cards/wrist-cards")}
+              </a>
               <HelpButton screen="read" />
             </ReadView>
           ) : (

@@ -16,9 +16,13 @@ export function useStartChoice(procedure: string): Instant | null {
   return useSyncExternalStore(listeners.add, () => chosen.get(procedure) ?? null);
 }
 
-/** The address of the printable page of a procedure, with the start it is planned with. The page is loaded anew. */
-export function printAddress(procedure: string, start: Instant | null): string {
-  return start === null ? `/print/${procedure}` : `/print/${procedure}?start=${formatInstant(start)}`;
+/** The address of a printable page of a procedure, with the start it is planned with. The page is loaded anew. */
+export function printAddress(
+  procedure: string,
+  start: Instant | null,
+  as: "print" | "cards" = "print",
+): string {
+  return start === null ? `/${as}/${procedure}` : `/${as}/${procedure}?start=${formatInstant(start)}`;
 }
 
 /** The start in the query of an address such as {@link printAddress} gives; `null` where there is no sound one. */

@@ -3,6 +3,7 @@ import { amendingWords } from "./amending.ts";
 import { amendmentWords } from "./amendments.ts";
 import { backupWords } from "./backup.ts";
 import { briefWords } from "./brief.ts";
+import { cardsWords } from "./cards.ts";
 import { changesWords } from "./changes.ts";
 import { decisionWords } from "./decisions.ts";
 import { figureGapWords } from "./figure-gaps.ts";
@@ -50,6 +51,7 @@ export const screenWords = {
   ...amendmentWords,
   ...backupWords,
   ...briefWords,
+  ...cardsWords,
   ...changesWords,
   ...decisionWords,
   ...figureGapWords,

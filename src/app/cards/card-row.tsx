@@ -1,0 +1,19 @@
+import { words } from "../../words/index.ts";
+import { PrintedBox } from "../print/index.ts";
+import type { CardRow } from "./card-rows.ts";
+
+/** A row of a wrist card as printed. */
+export function CardRowView({ row: { kind, text, isFirst, isLast, level } }: { readonly row: CardRow }) {
+  return (
+    <p
+      className={`card-row card-${kind}`}
+      data-level={level ?? undefined}
+      data-rest={isFirst ? undefined : ""}
+    >
+      {kind === "tick" && (isFirst ? <PrintedBox /> : <span className="card-indent" />)}
+      {level !== null && isFirst && <b className="card-level">{words(`parts/alert-${level}`)}</b>}
+      <span className="card-text">{text}</span>
+      {kind === "record" && isLast && <span className="card-blank" />}
+    </p>
+  );
+}

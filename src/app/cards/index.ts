@@ -1,0 +1,1 @@
+export { WristCards } from "./wrist-cards.tsx";

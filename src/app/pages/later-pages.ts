@@ -1,0 +1,26 @@
+import { wholeLanguage } from "../language/index.ts";
+
+// Every page but the shelf needs words that are not in the first load, so these are loaded with the page.
+const PAGES = {
+  read: async () => (await import("./read-page.tsx")).ReadPage,
+  plan: async () => (await import("./plan-page.tsx")).PlanPage,
+  print: async () => (await import("./print-page.tsx")).PrintPage,
+  follow: async () => (await import("./follow-page.tsx")).FollowPage,
+  join: async () => (await import("./join-page.tsx")).JoinPage,
+  timeline: async () => (await import("./timeline-page.tsx")).TimelinePage,
+  review: async () => (await import("./review-page.tsx")).ReviewPage,
+  handover: async () => (await import("./handover-page.tsx")).HandoverPage,
+  "print-paper": async () => (await import("./print-paper-page.tsx")).PrintPaperPage,
+  "print-walk": async () => (await import("./print-review-page.tsx")).PrintReviewPage,
+};
+
+/** The name of a page that is not in the first load. */
+export type PageName = keyof typeof PAGES;
+
+type Page<Name extends PageName> = Awaited<ReturnType<(typeof PAGES)[Name]>>;
+
+/** Loads a page, and the words of all pages beside it. Rejects when either cannot be loaded. */
+export async function laterPage<Name extends PageName>(name: Name): Promise<Page<Name>> {
+  const [page] = await Promise.all([PAGES[name]() as Promise<Page<Name>>, wholeLanguage()]);
+  return page;
+}

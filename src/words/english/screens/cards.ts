@@ -1,0 +1,28 @@
+/** The cards that are worn on the wrist. */
+export const cardsWords = {
+  "cards/wrist-cards": "Wrist cards",
+  "cards/title": "Wrist cards: {$title}",
+  "cards/what":
+    "For each crew member outside: their own steps, joint ones, alerts and contingencies, with the numbers of the screens. Print at full size (100 %), and cut at the marks. Planned times are likely times, not limits.",
+  "cards/size": "Size",
+  "cards/size-large": "90 × 122 mm, 4 to a sheet",
+  "cards/size-medium": "58 × 122 mm, 6 to a sheet",
+  "cards/size-small": "58 × 79 mm, 9 to a sheet",
+  "cards/size-own": "own size",
+  "cards/width": "Width, mm",
+  "cards/height": "Height, mm",
+  "cards/nobody": "Nobody works outside in this procedure, so there are no cards.",
+  "cards/no-plan": "There is no plan: the cards have no times.",
+  "cards/foot": "{$id}, {$revision}, printed {$at :utc form=minute} UTC",
+  "cards/task": "{$number :integer} {$title}",
+  "cards/get-ahead": "{$number :integer} {$title} (get-ahead: only if time allows)",
+  "cards/contingency": "{$number} {$title}",
+  "cards/contingency-when": "{$number} {$title} (when: {$when})",
+  "cards/planned": "plan {$at :hour-minute}",
+  "cards/with": "with {$crew}",
+  "cards/sheet": "{$crew}, sheet {$sheet :integer} of {$of :integer}",
+  "cards/card": "{$crew}, card {$number :integer} of {$of :integer}",
+  "cards/number": "{$number :integer} of {$of :integer}",
+  "cards/continued": "{$step} from card {$card :integer}",
+  "cards/goes-on": "{$step} goes on: card {$card :integer}",
+} as const;

@@ -100,6 +100,7 @@ export const importTable = {
     "words",
     "core/supply",
   ],
+  "core/briefing": ["core/course", "core/worksite", "core/procedure", "core/units", "words"],
   "core/worksite": [
     "core/course",
     "core/custody",

@@ -21,6 +21,7 @@ import {
   seedValue,
   siteValue,
 } from "./argument-values.ts";
+import { type BriefArguments, briefCommand } from "./brief-command.ts";
 import { changeCommand } from "./change-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { compareCommand } from "./compare-command.ts";
@@ -251,6 +252,17 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
         ended(await rehearseCommand(file, { ...options, start: options.start ?? now() }, terminal));
       },
     );
+
+  program
+    .command("brief")
+    .description(words("help/brief"))
+    .argument("<file>", words("help/fit-file"))
+    .requiredOption("--html <file>", words("help/brief-html"))
+    .option("--start <instant>", words("help/start"), instantValue)
+    .option("--orbit <file>", words("help/orbit"))
+    .action(async (file: string, options: BriefArguments) => {
+      ended(await briefCommand(file, options, terminal));
+    });
 
   program
     .command("state")

@@ -17,7 +17,7 @@ export interface Chapter {
 }
 
 /** A PET at which one or more steps begin. */
-export interface Moment {
+export interface Cue {
   readonly pet: Duration;
   /** The steps that begin, or were skipped, in reading order. */
   readonly steps: readonly StepId[];
@@ -31,7 +31,7 @@ export interface Briefing {
   /** In order of start. */
   readonly chapters: readonly Chapter[];
   /** In order of PET, with every step of the course in exactly one. */
-  readonly moments: readonly Moment[];
+  readonly cues: readonly Cue[];
   readonly finish: Duration;
 }
 
@@ -43,19 +43,19 @@ export function briefingOf(course: Course, start: Instant | null = null): Briefi
     course,
     start,
     chapters: chaptersOf(course, inTime),
-    moments: momentsOf(inTime),
+    cues: cuesOf(inTime),
     finish: course.finish,
   };
 }
 
-function momentsOf(inTime: readonly CourseStep[]): readonly Moment[] {
-  const moments: { readonly pet: Duration; readonly steps: StepId[] }[] = [];
+function cuesOf(inTime: readonly CourseStep[]): readonly Cue[] {
+  const cues: { readonly pet: Duration; readonly steps: StepId[] }[] = [];
   for (const { step, start } of inTime) {
-    const last = moments.at(-1);
+    const last = cues.at(-1);
     if (last?.pet === start) last.steps.push(step);
-    else moments.push({ pet: start, steps: [step] });
+    else cues.push({ pet: start, steps: [step] });
   }
-  return moments;
+  return cues;
 }
 
 function chaptersOf({ outline }: Course, inTime: readonly CourseStep[]): readonly Chapter[] {
@@ -73,22 +73,22 @@ function chaptersOf({ outline }: Course, inTime: readonly CourseStep[]): readonl
     .toSorted((a, b) => a.start - b.start);
 }
 
-/** The moment that a PET belongs to: the last one that has come. `null` before the first. */
-export function momentAt({ moments }: Briefing, pet: Duration): Moment | null {
-  return moments.findLast((moment) => moment.pet <= pet) ?? null;
+/** The cue that a PET belongs to: the last one that has come. `null` before the first. */
+export function cueAt({ cues }: Briefing, pet: Duration): Cue | null {
+  return cues.findLast((cue) => cue.pet <= pet) ?? null;
 }
 
-/** The next moment after a PET; `null` after the last. */
-export function momentAfter({ moments }: Briefing, pet: Duration): Moment | null {
-  return moments.find((moment) => moment.pet > pet) ?? null;
+/** The next cue after a PET; `null` after the last. */
+export function cueAfter({ cues }: Briefing, pet: Duration): Cue | null {
+  return cues.find((cue) => cue.pet > pet) ?? null;
 }
 
 /**
- * The last moment before a PET: the beginning of the present one while it lasts, the one before it at its beginning.
+ * The last cue before a PET: the beginning of the present one while it lasts, the one before it at its beginning.
  * `null` before the first.
  */
-export function momentBefore({ moments }: Briefing, pet: Duration): Moment | null {
-  return moments.findLast((moment) => moment.pet < pet) ?? null;
+export function cueBefore({ cues }: Briefing, pet: Duration): Cue | null {
+  return cues.findLast((cue) => cue.pet < pet) ?? null;
 }
 
 /** The next chapter that begins after a PET; `null` after the last. */
@@ -101,15 +101,15 @@ export function chapterBefore({ chapters }: Briefing, pet: Duration): Chapter | 
   return chapters.findLast(({ start }) => start < pet) ?? null;
 }
 
-/** The moments that come after one PET and up to another: what was passed between two pictures, however far apart. */
-export function momentsPassed({ moments }: Briefing, from: Duration, to: Duration): readonly Moment[] {
-  return moments.filter(({ pet }) => pet > from && pet <= to);
+/** The cues that come after one PET and up to another: what was passed between two pictures, however far apart. */
+export function cuesPassed({ cues }: Briefing, from: Duration, to: Duration): readonly Cue[] {
+  return cues.filter(({ pet }) => pet > from && pet <= to);
 }
 
-/** The steps that are spoken of at a PET: those in work, and those of its moment that take no time or were skipped. */
+/** The steps that are spoken of at a PET: those in work, and those of its cue that take no time or were skipped. */
 export function stepsShownAt(briefing: Briefing, pet: Duration): readonly CourseStep[] {
   const { course } = briefing;
-  const begun = new Set(momentAt(briefing, pet)?.steps);
+  const begun = new Set(cueAt(briefing, pet)?.steps);
   return [...course.steps.values()].filter(({ step, start, finish }) =>
     finish === start ? begun.has(step) : start <= pet && pet < finish,
   );

@@ -1,18 +1,18 @@
-export type { Briefing, Chapter, Moment } from "./briefing.ts";
+export type { Briefing, Chapter, Cue } from "./briefing.ts";
 export {
   briefingOf,
   chapterAfter,
   chapterBefore,
-  momentAfter,
-  momentAt,
-  momentBefore,
-  momentsPassed,
+  cueAfter,
+  cueAt,
+  cueBefore,
+  cuesPassed,
   stepsShownAt,
 } from "./briefing.ts";
+export type { BriefingKind } from "./briefing-file.ts";
+export { briefingFile } from "./briefing-file.ts";
 export type { CaptionLine } from "./caption-at.ts";
 export { captionAt } from "./caption-at.ts";
-export type { Person } from "./people-at.ts";
-export { peopleAt } from "./people-at.ts";
 export type { Playback, Speed } from "./playback.ts";
 export {
   atSpeed,

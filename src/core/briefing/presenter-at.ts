@@ -1,7 +1,7 @@
 import type { Duration, StepId } from "../units/index.ts";
 import { minus, NO_TIME } from "../units/index.ts";
 import type { Briefing, Chapter } from "./briefing.ts";
-import { momentAfter, stepsShownAt } from "./briefing.ts";
+import { cueAfter, stepsShownAt } from "./briefing.ts";
 import type { CaptionLine } from "./caption-at.ts";
 import { captionAt } from "./caption-at.ts";
 import type { StepAlert } from "./storyboard-of.ts";
@@ -23,7 +23,7 @@ export interface AlertToCome extends StepAlert {
 /** What a presenter sees and the audience does not ([BRF2]). */
 export interface PresenterView {
   readonly notes: readonly PresenterNote[];
-  /** PET of the next moment; `null` after the last. */
+  /** PET of the next cue; `null` after the last. */
   readonly nextAt: Duration | null;
   readonly nextCaption: readonly CaptionLine[];
   /** Time of the walk that is left up to its finish. */
@@ -37,13 +37,11 @@ const ALERTS_AHEAD = 3;
 
 /** What the presenter is told at a PET. */
 export function presenterAt(briefing: Briefing, pet: Duration, grain: "step" | "task"): PresenterView {
-  const next = momentAfter(briefing, pet);
-  const { finish, moments } = briefing;
-  const coming = moments.flatMap((moment) =>
-    moment.pet > pet
-      ? moment.steps.flatMap((step) =>
-          alertsOfStep(briefing, step).map((one) => ({ ...one, pet: moment.pet })),
-        )
+  const next = cueAfter(briefing, pet);
+  const { finish, cues } = briefing;
+  const coming = cues.flatMap((cue) =>
+    cue.pet > pet
+      ? cue.steps.flatMap((step) => alertsOfStep(briefing, step).map((one) => ({ ...one, pet: cue.pet })))
       : [],
   );
   return {

@@ -1,11 +1,13 @@
 import { lanesInTime, waitsBefore } from "../course/index.ts";
 import type { CrewId, Duration, StepId } from "../units/index.ts";
+import type { PersonAt } from "../worksite/index.ts";
+import { momentOf } from "../worksite/index.ts";
 import type { Briefing } from "./briefing.ts";
-import type { Person } from "./people-at.ts";
-import { peopleAt } from "./people-at.ts";
 
 /** What a crew member does up to the joint step that a quiz stops before. */
-export interface QuizAnswer extends Pick<Person, "crew" | "where" | "carries"> {
+export interface QuizAnswer {
+  /** The crew member as the step begins. */
+  readonly person: PersonAt;
   /** How long the crew member has waited for the others when the step begins; `null` for somebody who comes last. */
   readonly waited: Duration | null;
 }
@@ -26,7 +28,7 @@ export interface QuizStop {
 export function quizStops(briefing: Briefing): readonly QuizStop[] {
   const { course } = briefing;
   const lanes = lanesInTime(course);
-  return briefing.moments.flatMap(({ pet, steps }) =>
+  return briefing.cues.flatMap(({ pet, steps }) =>
     steps.flatMap((step) => {
       const entry = course.outline.step(step);
       if (!entry || entry.step.by.length < 2 || course.steps.get(step)?.stage === "skipped") return [];
@@ -36,15 +38,14 @@ export function quizStops(briefing: Briefing): readonly QuizStop[] {
       });
       const [first] = before;
       if (first != null && before.every((one) => one === first)) return [];
-      const people = peopleAt(briefing, pet);
+      const { people } = momentOf(course, pet);
       const waits = waitsBefore(course, step);
       const answers = entry.step.by.flatMap((crew) => {
         const person = people.find((one) => one.crew === crew);
         if (!person) return [];
         const own = waits.filter((wait) => wait.crew === crew);
         const waited = own.reduce((sum, { from, to }) => sum + (to - from), 0);
-        const { where, carries } = person;
-        return [{ crew, where, carries, waited: waited > 0 ? (waited as Duration) : null }];
+        return [{ person, waited: waited > 0 ? (waited as Duration) : null }];
       });
       return [{ pet, step, crew: entry.step.by, answers }];
     }),

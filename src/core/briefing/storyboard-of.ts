@@ -1,12 +1,13 @@
-import type { TetherLine } from "../course/index.ts";
-import { placesAt } from "../course/index.ts";
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
 import type { Alert } from "../procedure/index.ts";
 import type { CrewId, Duration, PictureId, StepId } from "../units/index.ts";
+import { later } from "../units/index.ts";
+import type { WorksiteMoment } from "../worksite/index.ts";
+import { momentOf } from "../worksite/index.ts";
 import type { Briefing, Chapter } from "./briefing.ts";
 import type { CaptionLine } from "./caption-at.ts";
 import { captionAt } from "./caption-at.ts";
-import type { Person } from "./people-at.ts";
-import { peopleAt } from "./people-at.ts";
 
 /** An alert and the step whose alert it is. */
 export interface StepAlert {
@@ -28,8 +29,8 @@ export interface Frame {
   readonly step: StepId;
   readonly pet: Duration;
   readonly caption: readonly CaptionLine[];
-  readonly people: readonly Person[];
-  readonly lines: readonly TetherLine[];
+  /** Where everybody is, what each does and has, and the lines. */
+  readonly moment: WorksiteMoment;
   /** The alerts of the steps that the frame stands for. Each alert of the course is in exactly one frame. */
   readonly alerts: readonly StepAlert[];
   /** The steps that the frame stands for: from this scene up to the next of its task. */
@@ -88,8 +89,7 @@ function frameOf(
     ...scene,
     pet,
     caption: captionAt(briefing, pet, "step"),
-    people: peopleAt(briefing, pet),
-    lines: placesAt(course, pet).lines,
+    moment: momentOf(course, pet),
     alerts: scene.steps.flatMap((step) => alertsOfStep(briefing, step)),
     pictures: [...new Set(scene.steps.flatMap((step) => outline.step(step)?.step.pictures ?? []))],
   };
@@ -101,4 +101,18 @@ export function alertsOfStep({ course: { outline } }: Briefing, id: StepId): rea
   if (!entry) return [];
   const { number, step } = entry;
   return step.alerts.map((alert) => ({ step: id, number, crew: step.by, alert }));
+}
+
+/** The title of a frame: its task, and which part of it where it has several. */
+export function frameTitle({ chapter: { number, title }, part, of }: Frame): Message {
+  return of > 1
+    ? message("brief/part", { number, title, part, of })
+    : message("brief/whole", { number, title });
+}
+
+/** The time of a frame, in UTC as well where PET 0 is known. */
+export function frameTime({ start }: Briefing, { pet }: Frame): Message {
+  return start === null
+    ? message("brief/pet", { pet })
+    : message("brief/pet-utc", { pet, at: later(start, pet) });
 }

@@ -13,10 +13,12 @@ const ESCAPED: Readonly<Record<string, string>> = {
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is to be found
 const NOT_IN_XML = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|\p{Surrogate}/gu;
 
-const escaped = (text: string): string =>
+/** A text as it stands in markup of HTML and XML: it becomes no markup, and has no letters that XML forbids. */
+export const escaped = (text: string): string =>
   text.replace(NOT_IN_XML, "\uFFFD").replace(/[&<>"']/g, (sign) => ESCAPED[sign] ?? sign);
 
-function nodeText({ tag, attributes, children, text }: DrawnNode): string {
+/** A node as markup of SVG, escaped. */
+export function nodeText({ tag, attributes, children, text }: DrawnNode): string {
   const written = Object.entries(attributes)
     .map(([name, value]) => ` ${name}="${escaped(String(value))}"`)
     .join("");

@@ -4,9 +4,9 @@ import {
   captionAt,
   chapterAfter,
   chapterBefore,
-  momentAfter,
-  momentAt,
-  momentBefore,
+  cueAfter,
+  cueAt,
+  cueBefore,
   presenterAt,
   quizStops,
   stopAfter,
@@ -24,7 +24,7 @@ const lamp = briefingOfFile(LAMP_FILE);
 const said = (pet: number, grain: "step" | "task" = "step") =>
   captionAt(lamp, minutes(pet), grain).map((line) => inWords(line.said));
 
-describe("the chapters and moments of a briefing", () => {
+describe("the chapters and cues of a briefing", () => {
   it("[BRF1] are the tasks in order of start, and the PETs at which steps begin", () => {
     expect(
       lamp.chapters.map(({ number, title, start, finish, steps }) => [number, title, start, finish, steps]),
@@ -32,7 +32,7 @@ describe("the chapters and moments of a briefing", () => {
       [1, "Fetch the lamp", minutes(0), minutes(10), ["take", "ready", "go", "out"]],
       [2, "Fit the lamp", minutes(10), minutes(25), ["fit-it", "press", "look"]],
     ]);
-    expect(lamp.moments).toEqual([
+    expect(lamp.cues).toEqual([
       { pet: minutes(0), steps: ["take", "ready"] },
       { pet: minutes(1), steps: ["go"] },
       { pet: minutes(2), steps: ["out"] },
@@ -43,12 +43,12 @@ describe("the chapters and moments of a briefing", () => {
   });
 
   it("[BRF1] are gone through step by step and task by task; a step that lasts is begun again first", () => {
-    expect(momentAt(lamp, minutes(9))?.pet).toBe(minutes(2));
-    expect(momentAfter(lamp, minutes(2))?.pet).toBe(minutes(10));
-    expect(momentBefore(lamp, minutes(5))?.pet).toBe(minutes(2));
-    expect(momentBefore(lamp, minutes(2))?.pet).toBe(minutes(1));
-    expect(momentBefore(lamp, minutes(0))).toBeNull();
-    expect(momentAfter(lamp, minutes(22))).toBeNull();
+    expect(cueAt(lamp, minutes(9))?.pet).toBe(minutes(2));
+    expect(cueAfter(lamp, minutes(2))?.pet).toBe(minutes(10));
+    expect(cueBefore(lamp, minutes(5))?.pet).toBe(minutes(2));
+    expect(cueBefore(lamp, minutes(2))?.pet).toBe(minutes(1));
+    expect(cueBefore(lamp, minutes(0))).toBeNull();
+    expect(cueAfter(lamp, minutes(22))).toBeNull();
     expect(chapterAfter(lamp, minutes(0))?.task).toBe("fit");
     expect(chapterAfter(lamp, minutes(10))).toBeNull();
     expect(chapterBefore(lamp, minutes(12))?.task).toBe("fit");
@@ -57,7 +57,7 @@ describe("the chapters and moments of a briefing", () => {
 
   it.each(bundledFiles())("[BRF1] have every step of %s once, joint steps too", (_name, file) => {
     const briefing = briefingOfFile(file);
-    const steps = briefing.moments.flatMap((moment) => moment.steps);
+    const steps = briefing.cues.flatMap((cue) => cue.steps);
     expect(steps.toSorted()).toEqual([...briefing.course.steps.keys()].toSorted());
     expect(briefing.chapters.flatMap((chapter) => chapter.steps).toSorted()).toEqual(steps.toSorted());
   });
@@ -76,7 +76,7 @@ describe("captions", () => {
     expect(said(23, "task")).toEqual(["2 Fit the lamp: EV2"]);
   });
 
-  it("[BRF1] say of a walk as flown what was skipped, at its moment", () => {
+  it("[BRF1] say of a walk as flown what was skipped, at its cue", () => {
     const log = LogWriter.started(LAMP_FILE)
       .done(["take", 3])
       .enter("step.skipped", { step: "ready", reason: "late" }, 4);
@@ -143,15 +143,14 @@ describe("the storyboard", () => {
       [1, "take", minutes(0), 1, 1],
       [2, "fit-it", minutes(10), 1, 1],
     ]);
-    expect(frames[1]?.people.map(({ crew, where, does, carries }) => [crew, where, does, carries])).toEqual([
-      ["ev1", { place: "boom" }, "fit-it", ["lamp"]],
-      ["ev2", { place: "boom" }, "fit-it", []],
-      ["iv", null, null, []],
+    expect(
+      frames[1]?.moment.people.map(({ crew, place, steps, items }) => [crew, place, steps, items]),
+    ).toEqual([
+      ["ev1", { place: "boom" }, ["fit-it"], ["lamp"]],
+      ["ev2", { place: "boom" }, ["fit-it"], []],
+      ["iv", null, [], []],
     ]);
-    expect(frames[1]?.lines.map(({ used, left }) => [used, left])).toEqual([
-      [10, 2],
-      [10, 2],
-    ]);
+    expect(frames[1]?.moment.people.map(({ line }) => line?.left ?? null)).toEqual([2, 2, null]);
   });
 
   it("[BRF3] has a frame for each step that its author marked, a way half walked", () => {
@@ -183,16 +182,14 @@ describe("the storyboard", () => {
 describe("the quiz", () => {
   it("[BRF7] stops before a joint step that people come to from different steps, and knows the answer", () => {
     const stops = quizStops(lamp);
-    expect(stops).toEqual([
-      {
-        pet: minutes(10),
-        step: "fit-it",
-        crew: ["ev1", "ev2"],
-        answers: [
-          { crew: "ev1", where: { place: "boom" }, carries: ["lamp"], waited: null },
-          { crew: "ev2", where: { place: "boom" }, carries: [], waited: minutes(1) },
-        ],
-      },
+    expect(stops.map(({ pet, step: id, crew }) => [pet, id, crew])).toEqual([
+      [minutes(10), "fit-it", ["ev1", "ev2"]],
+    ]);
+    expect(
+      stops[0]?.answers.map(({ person: { crew, place, items }, waited }) => [crew, place, items, waited]),
+    ).toEqual([
+      ["ev1", { place: "boom" }, ["lamp"], null],
+      ["ev2", { place: "boom" }, [], minutes(1)],
     ]);
     expect(stopAfter(stops, minutes(3))?.step).toBe("fit-it");
     expect(stopAfter(stops, minutes(10))).toBeNull();

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import {
   atSpeed,
   captionGrain,
+  cuesPassed,
   isPlaying,
-  momentsPassed,
   openedPlayback,
   paused,
   pausedAt,
@@ -64,19 +64,19 @@ describe("the clock of a briefing", () => {
       fc.array(fc.integer({ min: 1, max: 400_000 }), { minLength: 1, maxLength: 20 }),
     ],
     { numRuns: 60 },
-  )("[BRF1] passes every moment at any speed, however far apart the pictures are", (speed, gaps) => {
-    const { finish, moments } = briefing;
+  )("[BRF1] passes every cue at any speed, however far apart the pictures are", (speed, gaps) => {
+    const { finish, cues } = briefing;
     const playing = played(atSpeed(openedPlayback(finish), 0, speed), 0, finish);
     const shown: number[] = [];
     let now = 0;
     let last = pet(-1);
     for (let index = 0; last < finish; index++) {
       const at = petOf(playing, now);
-      shown.push(...momentsPassed(briefing, last, at).map((moment) => moment.pet));
+      shown.push(...cuesPassed(briefing, last, at).map((cue) => cue.pet));
       last = at;
       now += gaps[index % gaps.length] ?? 1;
       if (index > 100_000) throw new Error("the briefing does not come to its end");
     }
-    expect(shown).toEqual(moments.map((moment) => moment.pet));
+    expect(shown).toEqual(cues.map((cue) => cue.pet));
   });
 });

@@ -39,6 +39,8 @@ export const helpWords = {
   "help/rehearse-start": "the instant of PET 0; now, unless given",
   "help/out": "write to a file instead of standard output",
   "help/pace": "write entries as they happen, so many times faster than real time",
+  "help/brief": "write the briefing of a procedure, or of a walk as flown, as one HTML file",
+  "help/brief-html": "the file to write; it plays without the app and without a network",
   "help/state": "show the state a log folds into",
   "help/log": "log of a walk",
   "help/at": "the state at an instant, from the entries up to it",

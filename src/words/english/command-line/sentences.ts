@@ -303,4 +303,9 @@ export const sentenceWords = {
   "cli/waits-not-before": "PET {$until :clock}, before which it does not start",
   "cli/waits-lag": "the lag after {$step} until {$until :clock}",
   "cli/waits-hold": "the hold since {$since :clock}",
+  "cli/brief-no-plan": "{$file}: there is no plan to be briefed, so nothing was written.",
+  "cli/brief-nothing-done":
+    "{$file}: no step has begun, so there is nothing to be shown and nothing was written.",
+  "cli/brief-log-has-start": "A log has its own start and light: --start and --orbit are for a procedure.",
+  "cli/brief-written": "{$file}: written, {$bytes :integer} bytes.",
 } as const;

@@ -110,7 +110,6 @@ export const importTable = {
     "core/units",
     "words",
   ],
-  "core/briefing": ["core/course", "core/custody", "core/procedure", "core/units", "words"],
   io: ["core", "words"],
   hub: ["core/link", "core/log", "core/units", "words"],
   cli: ["core", "io/files", "words"],

@@ -3,7 +3,6 @@ import { IonReactRouter } from "@ionic/react-router";
 import { lazy, Suspense } from "react";
 import { Navigate, Route } from "react-router-dom";
 import { words } from "../words/index.ts";
-import type { PageName } from "./pages/later-pages.ts";
 import { UpdateNotice } from "./update/index.ts";
 
 // The first load contains the shell and the requested page. Where the other pages are is known to a chunk of its own, since
@@ -16,16 +15,22 @@ const FollowPage = fromLater("follow");
 const JoinPage = fromLater("join");
 const TimelinePage = fromLater("timeline");
 const ReviewPage = fromLater("review");
+const BriefPage = fromLater("brief");
+const BriefSheetPage = fromLater("brief-sheet");
 const HandoverPage = fromLater("handover");
 const PrintPaperPage = fromLater("print-paper");
 const PrintReviewPage = fromLater("print-walk");
 
+const laterPages = () => import("./pages/later-pages.ts");
+type PageName = Parameters<Awaited<ReturnType<typeof laterPages>>["laterPage"]>[0];
+
 /** A page that is drawn once it and all words are loaded. */
 function fromLater<Name extends PageName>(name: Name) {
-  return lazy(async () => ({ default: await (await import("./pages/later-pages.ts")).laterPage(name) }));
+  return lazy(async () => ({ default: await (await laterPages()).laterPage(name) }));
 }
 
-const PRINTED = /^\/(print|cards|print-walk|print-paper|handover)\/([^/]+)\/?$/;
+const PRINTED =
+  /^\/(print|cards|(?:storyboard|audience)(?:-walk)?|print-walk|print-paper|handover)\/([^/]+)\/?$/;
 
 /** The whole application: one outlet and one page for each address. A printable page is outside the outlet. */
 export function App() {
@@ -35,6 +40,10 @@ export function App() {
     return (
       <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
         {(kind === "print" || kind === "cards") && <PrintPage procedure={id} as={kind} />}
+        {(kind === "storyboard" ||
+          kind === "storyboard-walk" ||
+          kind === "audience" ||
+          kind === "audience-walk") && <BriefSheetPage id={id} as={kind} />}
         {kind === "print-walk" && <PrintReviewPage walk={id} />}
         {kind === "print-paper" && <PrintPaperPage walk={id} />}
         {kind === "handover" && <HandoverPage walk={id} />}
@@ -52,6 +61,7 @@ export function App() {
             <Route path="/follow/:walk" element={<FollowPage />} />
             <Route path="/timeline/:walk" element={<TimelinePage />} />
             <Route path="/review/:walk" element={<ReviewPage />} />
+            <Route path="/brief/:of/:id" element={<BriefPage />} />
             <Route path="/join" element={<JoinPage />} />
             <Route path="/join/:code" element={<JoinPage />} />
             <Route path="*" element={<Navigate to="/" replace />} />

@@ -3,7 +3,7 @@ import { message } from "../../words/index.ts";
 import type { HelpMarkName } from "./help-mark.tsx";
 
 /** A screen that explains itself ([HLP1]). The timeline of a plan and that of a walk share one page. */
-export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "handover" | "join" | "map";
+export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "brief" | "handover" | "join" | "map";
 
 /** One thing that is explained, with the mark it is about where there is one. */
 export interface HelpLine {
@@ -224,6 +224,20 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/map-left")),
       ),
       section(TROUBLE, line(message("guide/map-sketch")), line(message("guide/map-crowded"))),
+  brief: {
+    title: message("guide/brief"),
+    sections: [
+      section(
+        DOING,
+        line(message("guide/brief-play")),
+        line(message("guide/brief-keys")),
+        line(message("guide/brief-audience")),
+        line(message("guide/brief-quiz")),
+        line(message("guide/brief-spoken")),
+        line(message("guide/brief-paper")),
+      ),
+      section(FIGURES, line(message("guide/brief-figures")), line(message("guide/brief-flown"))),
+      section(TROUBLE, line(message("guide/brief-trouble"))),
       ADVICE,
     ],
   },

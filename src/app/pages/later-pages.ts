@@ -9,13 +9,15 @@ const PAGES = {
   join: async () => (await import("./join-page.tsx")).JoinPage,
   timeline: async () => (await import("./timeline-page.tsx")).TimelinePage,
   review: async () => (await import("./review-page.tsx")).ReviewPage,
+  brief: async () => (await import("./brief-page.tsx")).BriefPage,
+  "brief-sheet": async () => (await import("./brief-sheet-page.tsx")).BriefSheetPage,
   handover: async () => (await import("./handover-page.tsx")).HandoverPage,
   "print-paper": async () => (await import("./print-paper-page.tsx")).PrintPaperPage,
   "print-walk": async () => (await import("./print-review-page.tsx")).PrintReviewPage,
 };
 
 /** The name of a page that is not in the first load. */
-export type PageName = keyof typeof PAGES;
+type PageName = keyof typeof PAGES;
 
 type Page<Name extends PageName> = Awaited<ReturnType<(typeof PAGES)[Name]>>;
 

@@ -81,6 +81,17 @@ export function PlanPage() {
             <a className="plain-button" href={printAddress(procedure, start)}>
               {words("read/printable")}
             </a>
+            <button
+              type="button"
+              className="plain-button"
+              onClick={() => {
+                // What is briefed is what is seen here, the start included.
+                chooseStart(procedure, start);
+                router.push(`/brief/plan/${procedure}`);
+              }}
+            >
+              {words("brief/brief")}
+            </button>
             {read?.file && (
               <>
                 <button type="button" className="plain-button" onClick={() => setAsks("fit")}>

@@ -45,6 +45,13 @@ export function ReadPage() {
               >
                 {words("parts/timeline")}
               </button>
+              <button
+                type="button"
+                className="plain-button"
+                onClick={() => router.push(`/brief/plan/${procedure}`)}
+              >
+                {words("brief/brief")}
+              </button>
               <a className="plain-button" href={printAddress(procedure, start)}>
                 {words("read/printable")}
               </a>

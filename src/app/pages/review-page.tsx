@@ -25,6 +25,9 @@ export function ReviewPage() {
             <button type="button" className="plain-button" onClick={() => router.push(`/timeline/${walk}`)}>
               {words("parts/timeline")}
             </button>
+            <button type="button" className="plain-button" onClick={() => router.push(`/brief/walk/${walk}`)}>
+              {words("brief/brief")}
+            </button>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>

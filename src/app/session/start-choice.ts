@@ -16,11 +16,11 @@ export function useStartChoice(procedure: string): Instant | null {
   return useSyncExternalStore(listeners.add, () => chosen.get(procedure) ?? null);
 }
 
-/** The address of a printable page of a procedure, with the start it is planned with. The page is loaded anew. */
+/** The address of a page of its own of a procedure, printable or for the audience of a briefing, with the start it is planned with. The page is loaded anew. */
 export function printAddress(
   procedure: string,
   start: Instant | null,
-  as: "print" | "cards" = "print",
+  as: "print" | "cards" | "storyboard" | "audience" = "print",
 ): string {
   return start === null ? `/${as}/${procedure}` : `/${as}/${procedure}?start=${formatInstant(start)}`;
 }

@@ -13,6 +13,8 @@ export type { BriefingKind } from "./briefing-file.ts";
 export { briefingFile } from "./briefing-file.ts";
 export type { CaptionLine } from "./caption-at.ts";
 export { captionAt } from "./caption-at.ts";
+export type { PersonFacts } from "./person-facts.ts";
+export { personFacts } from "./person-facts.ts";
 export type { Playback, Speed } from "./playback.ts";
 export {
   atSpeed,
@@ -30,4 +32,5 @@ export { presenterAt } from "./presenter-at.ts";
 export type { QuizAnswer, QuizStop } from "./quiz-stops.ts";
 export { quizStops, stopAfter } from "./quiz-stops.ts";
 export type { Frame, StepAlert } from "./storyboard-of.ts";
-export { storyboardOf } from "./storyboard-of.ts";
+export { frameTime, frameTitle, storyboardOf } from "./storyboard-of.ts";
+export { STRIP_STYLE, stripOf } from "./strip-drawing.ts";

@@ -6,15 +6,16 @@
 export const PLAYER_SCRIPT = String.raw`
 "use strict";
 (() => {
-  const data = JSON.parse(document.getElementById("data").textContent);
-  const part = (id) => document.getElementById(id);
+  const page = document, timer = performance;
+  const part = (id) => page.getElementById(id);
+  const data = JSON.parse(part("data").textContent);
   const SVG = "http://www.w3.org/2000/svg";
   const DRAWN = new Set(["g", "line", "path", "circle", "rect", "text"]);
   const calm = matchMedia("(prefers-reduced-motion: reduce)");
   const { finish, cues, chapters, drawings, nodes, captions, sentences } = data;
   let speed = 10, pet = 0, since = null, shown = null, told = "";
 
-  const now = () => performance.now();
+  const now = () => timer.now();
   const petNow = () => since === null ? pet : Math.min(finish, pet + Math.floor((now() - since) * speed));
   const last = (list, at) => {
     let found = list[0];
@@ -28,7 +29,7 @@ export const PLAYER_SCRIPT = String.raw`
   };
   const build = (number) => {
     const [tag, attributes, content] = nodes[number];
-    const made = document.createElementNS(SVG, DRAWN.has(tag) ? tag : "g");
+    const made = page.createElementNS(SVG, DRAWN.has(tag) ? tag : "g");
     for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, String(value));
     if (typeof content === "string") made.textContent = content;
     else for (const child of content) made.append(build(child));
@@ -58,7 +59,7 @@ export const PLAYER_SCRIPT = String.raw`
       told = text.join("\n");
       part("caption").setAttribute("aria-live", since === null ? "polite" : "off");
       part("caption").replaceChildren(...text.map((line) => {
-        const made = document.createElement("p");
+        const made = page.createElement("p");
         made.dir = "auto";
         made.textContent = line;
         return made;
@@ -66,7 +67,7 @@ export const PLAYER_SCRIPT = String.raw`
     }
     part("clock").textContent = clock(at);
     const scrubber = part("scrubber");
-    if (document.activeElement !== scrubber || since !== null) scrubber.value = String(at);
+    if (page.activeElement !== scrubber || since !== null) scrubber.value = String(at);
     scrubber.setAttribute("aria-valuetext", "PET " + clock(at));
     const head = part("now"), from = Number(head.dataset.from), to = Number(head.dataset.to);
     const x = String(from + (to - from) * (finish > 0 ? at / finish : 0));
@@ -101,7 +102,7 @@ export const PLAYER_SCRIPT = String.raw`
   };
   for (const [id, act] of Object.entries(acts)) part(id).addEventListener("click", act);
   for (const [at, title] of chapters) {
-    const button = document.createElement("button");
+    const button = page.createElement("button");
     button.type = "button";
     button.dataset.pet = String(at);
     button.dir = "auto";
@@ -114,18 +115,18 @@ export const PLAYER_SCRIPT = String.raw`
   scrubber.max = String(finish);
   scrubber.addEventListener("input", () => stopAt(Number(scrubber.value)));
   const KEYS = { " ": "play", k: "play", ArrowRight: "step-on", ArrowLeft: "step-back", PageDown: "task-on", PageUp: "task-back" };
-  document.addEventListener("keydown", (event) => {
+  page.addEventListener("keydown", (event) => {
     const act = KEYS[event.key];
     const isField = /^(INPUT|SELECT)$/.test(event.target.tagName);
     if (!act || event.ctrlKey || event.metaKey || event.altKey || isField || (event.key === " " && event.target.tagName === "BUTTON")) return;
     event.preventDefault();
     acts[act]();
   });
-  document.addEventListener("visibilitychange", () => draw());
+  page.addEventListener("visibilitychange", () => draw());
   part("player").hidden = false;
   draw();
 })();
 `;
 
 /** The hash of the script, by which the page's policy lets it run and no other (Content Security Policy Level 3). */
-export const PLAYER_HASH = "sha256-4xy4lwUmrw4d8sO6gYd/sh/GFOwUdF2G7VJ3+8NWm1o=";
+export const PLAYER_HASH = "sha256-qBZk5Wm64IKsmwqQq2C8y0C17UCZsZXuX0FfqBFumZc=";

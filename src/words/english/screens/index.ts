@@ -17,6 +17,7 @@ import { followAlertWords } from "./follow-alerts.ts";
 import { followPanelWords } from "./follow-panels.ts";
 import { handoverWords } from "./handover.ts";
 import { helpWords } from "./help.ts";
+import { helpOfBriefWords } from "./help-brief.ts";
 import { helpOfFollowWords } from "./help-follow.ts";
 import { helpOfHandoverWords } from "./help-handover.ts";
 import { helpOfJoinWords } from "./help-join.ts";
@@ -64,6 +65,7 @@ export const screenWords = {
   ...followAlertWords,
   ...followPanelWords,
   ...helpWords,
+  ...helpOfBriefWords,
   ...helpOfFollowWords,
   ...helpOfHandoverWords,
   ...helpOfJoinWords,

@@ -1,0 +1,67 @@
+import { useMemo } from "react";
+import type { Briefing, BriefingKind } from "../../core/briefing/index.ts";
+import { briefingOf } from "../../core/briefing/index.ts";
+import { checkProcedureText } from "../../core/check/index.ts";
+import { lightFrom, planOf } from "../../core/plan/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
+import { later } from "../../core/units/index.ts";
+import { flownCourseOf } from "../../core/walk/index.ts";
+import { words } from "../../words/index.ts";
+import { useProcedureLight } from "../light/index.ts";
+import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
+import { useProcedureText } from "../shelf/index.ts";
+
+/** What there is to be briefed, or why there is nothing. */
+export interface Briefed {
+  readonly title: string | null;
+  readonly briefing: Briefing | null;
+  readonly kind: BriefingKind;
+  /** A sentence while there is no briefing. */
+  readonly told: string | null;
+}
+
+/** The briefing of a procedure of this device as it is planned from a start. */
+export function useBriefedPlan(procedure: string, start: Instant | null): Briefed {
+  const { id, text, isRead } = useProcedureText(procedure);
+  const { choice } = useProcedureLight(id);
+  const plan = useMemo(() => {
+    const outline = text === null ? null : checkProcedureText(text).outline;
+    return (
+      outline && planOf(outline, { start, light: choice && start !== null ? lightFrom(choice, start) : null })
+    );
+  }, [text, start, choice]);
+  const briefing = useMemo(
+    () => (plan?.timeline ? briefingOf(plan.timeline.course, plan.start) : null),
+    [plan],
+  );
+  const told = isRead
+    ? words(text === null ? "parts/no-such-procedure" : "brief/no-plan")
+    : words("parts/opening-procedure");
+  return {
+    title: plan?.outline.procedure.title ?? null,
+    briefing,
+    kind: "plan",
+    told: briefing ? null : told,
+  };
+}
+
+/** The briefing of a walk of this device as far as it was flown or played. */
+export function useBriefedWalk(walk: WalkId): Briefed {
+  const { now, store } = useServices();
+  const { folded, isRead, problem } = useWalkSession(walk);
+  const { ledger, lastAt } = folded;
+  const briefing = useMemo(() => {
+    if (!ledger) return null;
+    const isLive = ledger.opened.mode === "live" && ledger.phase !== "closed";
+    const at = isLive ? later(now(), ownClockOffset(folded, store.device)) : (lastAt ?? ledger.opened.at);
+    const course = flownCourseOf(ledger, at);
+    return course.steps.size > 0 ? briefingOf(course, ledger.petZero) : null;
+  }, [ledger, lastAt, folded, now, store.device]);
+  const opened = ledger ? words("brief/nothing-done") : (problem ?? words("parts/no-such-walk"));
+  return {
+    title: ledger?.inForce.outline.procedure.title ?? null,
+    briefing,
+    kind: ledger?.opened.mode === "rehearsal" ? "rehearsal" : "flown",
+    told: briefing ? null : isRead ? opened : words("parts/opening-walk"),
+  };
+}

@@ -1,0 +1,151 @@
+import { act, fireEvent, render, screen, within } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { AudienceView, BriefView, Storyboard } from "../../../src/app/brief/index.ts";
+import { briefingOfFile, LAMP_FILE } from "../../core/briefing/brief-course.ts";
+
+const briefing = briefingOfFile(LAMP_FILE);
+const show = (name: string) =>
+  render(<BriefView briefing={briefing} kind="plan" name={name} audience="/audience/x" />);
+const press = (name: string) => userEvent.click(screen.getByRole("button", { name }));
+const slider = () => screen.getByRole("slider", { name: "Time in the walk" });
+
+/** A local voice that keeps what it was asked to say. */
+class Utterance {
+  voice: unknown = null;
+  lang = "";
+  readonly text: string;
+  constructor(text: string) {
+    this.text = text;
+  }
+}
+
+describe("the screen of a briefing", () => {
+  afterEach(() => vi.unstubAllGlobals());
+
+  it("[BRF1] goes by step, by task, by chapter and to any moment, and says its time and its caption", async () => {
+    show("one");
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:00:00");
+    expect(screen.getByText("Do take")).toBeVisible();
+    await press("Next step");
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:01:00");
+    await press("Next task");
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:10:00");
+    expect(screen.getByRole("button", { name: "2 Fit the lamp" })).toHaveAttribute("aria-current");
+    await press("Step before");
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:02:00");
+    await press("1 Fetch the lamp");
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:00:00");
+    fireEvent.change(slider(), { target: { value: String(9.5 * 60_000) } });
+    expect(screen.getByText(/waits for EV1 at 1\.4/)).toBeVisible();
+  });
+
+  it("[BRF1] goes by keys, except in a field that has keys of its own, and comes to an end", () => {
+    show("two");
+    fireEvent.keyDown(document.body, { key: "PageDown" });
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:10:00");
+    fireEvent.keyDown(screen.getByLabelText("Speed"), { key: "PageDown" });
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:10:00");
+    fireEvent.keyDown(document.body, { key: "PageDown" });
+    expect(screen.getByText("The end.")).toBeVisible();
+    fireEvent.keyDown(document.body, { key: "ArrowLeft" });
+    expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:22:00");
+  });
+
+  it("[BRF2] has notes, what comes next, the time left and the alerts ahead beside a window for the audience", async () => {
+    const open = vi.fn();
+    vi.stubGlobal("open", open);
+    show("three");
+    expect(screen.queryByRole("complementary", { name: "For the presenter" })).toBeNull();
+    await press("Window for the audience");
+    expect(open.mock.calls[0]?.[0]).toBe("/audience/x");
+    const panel = within(screen.getByRole("complementary", { name: "For the presenter" }));
+    expect(panel.getByText("One carries, one waits.")).toBeVisible();
+    expect(panel.getByText("Next, at PET 0:01:00")).toBeVisible();
+    expect(panel.getByText(/^25 min of the walk, .+ of the briefing at 10×\.$/)).toBeVisible();
+    expect(panel.getByText(/Keep clear/)).toBeVisible();
+  });
+
+  it("[BRF7] asks before a joint step, hides the answer on the map, and shows it when asked", async () => {
+    const { container } = show("four");
+    await press("Quiz");
+    await press("Next task");
+    expect(screen.getByText(/Before 2\.1, Do fit-it: who of EV1 and EV2 waits where/)).toBeVisible();
+    expect(container.querySelector(".layer-people")).toBeNull();
+    await press("Show the answer");
+    expect(container.querySelector(".layer-people")).not.toBeNull();
+    expect(screen.getByText("EV1 comes last, at Boom, carrying Lamp.")).toBeVisible();
+    expect(screen.getByText(/^EV2 has waited .+, at Boom, carrying nothing\.$/)).toBeVisible();
+  });
+
+  it("[BRF5] speaks with a voice of the device alone, one utterance a caption, and stops when paused", async () => {
+    const said: string[] = [];
+    const cancel = vi.fn();
+    vi.stubGlobal("SpeechSynthesisUtterance", Utterance);
+    vi.stubGlobal("speechSynthesis", {
+      getVoices: () => [
+        { localService: false, lang: "en-GB", name: "far" },
+        { localService: true, lang: "en-GB", name: "near" },
+      ],
+      speak: (one: Utterance) => said.push(`${(one.voice as { name: string }).name}: ${one.text}`),
+      cancel,
+    });
+    show("five");
+    await press("Spoken captions");
+    expect(said).toEqual([]);
+    await press("Play");
+    expect(said).toEqual(["near: EV1: Do take EV2: Do ready"]);
+    expect(screen.getByText("1 Fetch the lamp:")).toBeVisible();
+    await press("Pause");
+    expect(cancel).toHaveBeenCalled();
+  });
+
+  it("[BRF5] offers no speech where the device has no voice of its own", () => {
+    show("six");
+    expect(screen.getByRole("button", { name: "No voice of its own on this device" })).toBeDisabled();
+  });
+});
+
+describe("the window of the audience", () => {
+  beforeEach(() => vi.useRealTimers());
+
+  it("[BRF2] is in step with the presenter, also when it comes late, and says when that one is closed", async () => {
+    const presenter = show("seven");
+    await press("Next task");
+    const audience = render(<AudienceView briefing={briefing} kind="plan" name="seven" />);
+    const clock = await vi.waitUntil(() => {
+      const found = audience.container.querySelector(".brief-clock");
+      return found?.textContent === "0:10:00" ? found : null;
+    });
+    await userEvent.click(within(presenter.container).getByRole("button", { name: "Next step" }));
+    await vi.waitFor(() => expect(clock).toHaveTextContent("0:20:00"));
+    act(() => presenter.unmount());
+    await vi.waitFor(() =>
+      expect(within(audience.container).getByRole("status")).toHaveTextContent(
+        "The presenter’s window was closed. This stands where it was.",
+      ),
+    );
+  });
+
+  it("[BRF2] says that it waits while there is no presenter", () => {
+    render(<AudienceView briefing={briefing} kind="plan" name="eight" />);
+    expect(screen.getByRole("status")).toHaveTextContent(
+      "Waiting for the presenter’s window on this device.",
+    );
+  });
+});
+
+describe("the storyboard on paper", () => {
+  it("[BRF3] has each frame with its caption, people, lines, items, alerts and time", () => {
+    render(<Storyboard briefing={briefing} kind="plan" />);
+    const [, fit] = screen.getAllByRole("article");
+    const shown = within(fit as HTMLElement);
+    expect(shown.getByRole("heading")).toHaveTextContent("2 Fit the lamp");
+    expect(shown.getByText("PET 0:10:00")).toBeVisible();
+    expect(shown.getByText("Do fit-it")).toBeVisible();
+    expect(shown.getAllByText("at Boom")).toHaveLength(2);
+    expect(shown.getAllByRole("cell", { name: "2 m of line left" })).toHaveLength(2);
+    expect(shown.getByText("Has: Lamp")).toBeVisible();
+    expect(shown.getByText("NOTE 2.1")).toBeVisible();
+  });
+});

@@ -1,0 +1,56 @@
+import { expect, test } from "@playwright/test";
+import { violations } from "./axe-violations.ts";
+
+test("a plan is briefed on two windows: played, gone through by step, asked about, and closed", async ({
+  page,
+  context,
+}) => {
+  await page.goto("/plan/example-osier-ranging-head");
+  await page.getByRole("button", { name: "Briefing" }).click();
+  const caption = page.locator(".brief-caption");
+  await expect(caption).toContainText("Switch both suits to battery power");
+  const [audience] = await Promise.all([
+    context.waitForEvent("page"),
+    page.getByRole("button", { name: "Window for the audience" }).click(),
+  ]);
+  await expect(page.getByRole("complementary", { name: "For the presenter" })).toContainText("Alerts ahead");
+  const shown = audience.locator(".brief-clock");
+  await expect(shown).toHaveText("0:00:00");
+  await page.getByRole("button", { name: "Next task" }).click();
+  await page.keyboard.press("ArrowRight");
+  await expect(page.getByLabel("Time in the walk")).not.toHaveAttribute("aria-valuetext", "PET 0:00:00");
+  const stood = (await page.locator(".brief .brief-clock").textContent()) ?? "";
+  await expect(shown).toHaveText(stood);
+  await page.getByRole("button", { name: "Quiz" }).click();
+  await page.getByLabel("Speed").selectOption("120");
+  await page.getByRole("button", { name: "Play" }).click();
+  await expect(page.getByRole("button", { name: "Show the answer" })).toBeVisible();
+  // The audience is asked as well: its map shows nobody until the answer is shown.
+  await expect(audience.locator(".layer-people")).toHaveCount(0);
+  await page.getByRole("button", { name: "Show the answer" }).click();
+  await expect(audience.locator(".layer-people")).toHaveCount(1);
+  expect(await violations(page, ".brief")).toEqual([]);
+  expect(await violations(audience, ".brief-audience")).toEqual([]);
+  await page.close();
+  await expect(audience.getByRole("status")).toHaveText(
+    "The presenter’s window was closed. This stands where it was.",
+  );
+});
+
+test("the storyboard is landscape on A4 and letter, a frame to a page, and nothing is wider than the paper", async ({
+  page,
+}) => {
+  await page.goto("/storyboard/example-osier-ranging-head");
+  const frames = page.locator(".storyboard-frame");
+  await expect(frames).toHaveCount(12);
+  await page.setViewportSize({ width: 980, height: 700 });
+  await page.emulateMedia({ media: "print" });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(980);
+  for (const format of ["A4", "Letter"]) {
+    const pdf = (await page.pdf({ format, landscape: true })).toString("latin1");
+    expect(/MediaBox\s*\[0 0 (\d+)/.exec(pdf)?.[1], format).toBe(format === "A4" ? "842" : "792");
+    const pages = (pdf.match(/\/Type\s*\/Page\b/g) ?? []).length;
+    expect(pages, format).toBeGreaterThanOrEqual(12);
+    expect(pages, format).toBeLessThanOrEqual(16);
+  }
+});

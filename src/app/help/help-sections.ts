@@ -224,6 +224,9 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/map-left")),
       ),
       section(TROUBLE, line(message("guide/map-sketch")), line(message("guide/map-crowded"))),
+      ADVICE,
+    ],
+  },
   brief: {
     title: message("guide/brief"),
     sections: [

@@ -40,6 +40,8 @@ export interface FollowActions {
   record(step: StepId, record: RecordId, value: number): Promise<void>;
   confirm(step: StepId): Promise<void>;
   decide(decision: DecisionId, outcome: string): Promise<void>;
+  /** As the lead: says which outcome holds, whatever other devices decide. */
+  settle(decision: DecisionId, outcome: string): Promise<void>;
   note(text: string, step: StepId | null): Promise<void>;
   keepWatch(watch: WatchId, due: Duration): Promise<void>;
   moveItem(item: ItemId, to: Location, reason: string): Promise<void>;
@@ -123,6 +125,8 @@ export function followActions({
     record: (step, record, value) => enter([{ name: "record.taken", data: { step, record, value } }]),
     confirm: (step) => enter([{ name: "confirm.given", data: { step } }]),
     decide: (decision, outcome) => enter([{ name: "decision.taken", data: { decision, outcome } }]),
+    settle: (decision, outcome) =>
+      enter([{ name: "decision.taken", data: { decision, outcome, settles: true } }]),
     note: (text, step) => enter([{ name: "note.made", data: step === null ? { text } : { text, step } }]),
     keepWatch: (watch, due) => enter([{ name: "watch.kept", data: { watch, due: inSeconds(due) } }]),
     moveItem: (item, to, reason) => enter([{ name: "item.moved", data: { item, to, reason } }]),

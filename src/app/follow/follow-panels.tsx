@@ -136,6 +136,7 @@ export function FollowPanels(props: FollowPanelsProps) {
         entry={entry}
         state={state}
         actions={actions}
+        maySettle={props.may.close}
         onContingency={onContingency}
         onAmend={onAmend && ((step) => onAmend({ step }))}
         onClose={onClose}

@@ -8,6 +8,8 @@ interface StepActsProps {
   readonly entry: OutlineStep;
   readonly state: WalkState;
   readonly actions: FollowActions;
+  /** Whether this device leads, and so may say which of two contrary decisions holds. */
+  readonly maySettle: boolean;
   /** The reason or note as typed so far. */
   readonly reason: string;
   readonly onReason: (reason: string) => void;
@@ -15,7 +17,7 @@ interface StepActsProps {
 }
 
 /** The actions on one step that are rarely needed. Each of them closes the panel once its entry is kept. */
-export function StepActs({ entry, state, actions, reason, onReason, onClose }: StepActsProps) {
+export function StepActs({ entry, state, actions, maySettle, reason, onReason, onClose }: StepActsProps) {
   const { step } = entry;
   const { ledger } = state;
   const isOpen = ledger.steps.get(step.id)?.status === "open";
@@ -83,8 +85,9 @@ export function StepActs({ entry, state, actions, reason, onReason, onClose }: S
         {step.decide && (ledger.outcomes.has(step.decide.id) || !isOpen) && (
           <OutcomeChoice
             decision={step.decide}
-            taken={ledger.outcomes.get(step.decide.id) ?? null}
+            ledger={ledger}
             onChoose={(decision, outcome) => then(actions.decide(decision, outcome))}
+            onSettle={maySettle ? (decision, outcome) => then(actions.settle(decision, outcome)) : null}
           />
         )}
       </div>

@@ -21,6 +21,8 @@ interface StepPanelProps {
   readonly state: WalkState;
   /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
+  /** Whether this device leads, and so may say which of two contrary decisions holds. */
+  readonly maySettle: boolean;
   /** Opens a contingency beside the walk. */
   readonly onContingency: (contingency: string) => void;
   /** Opens an amendment of the plan with this step; `null` where the plan may not be amended. */
@@ -32,7 +34,15 @@ interface StepPanelProps {
  * Everything about one step, with the actions that are rarely needed: skip it, do it out of order, start it now, open
  * it again, add a note.
  */
-export function StepPanel({ entry, state, actions, onContingency, onAmend, onClose }: StepPanelProps) {
+export function StepPanel({
+  entry,
+  state,
+  actions,
+  maySettle,
+  onContingency,
+  onAmend,
+  onClose,
+}: StepPanelProps) {
   const { step } = entry;
   const [reason, setReason] = useState("");
   const named = contingenciesNamedBy(state.ledger.inForce.outline.procedure, step);
@@ -59,6 +69,7 @@ export function StepPanel({ entry, state, actions, onContingency, onAmend, onClo
           entry={entry}
           state={state}
           actions={actions}
+          maySettle={maySettle}
           reason={reason}
           onReason={setReason}
           onClose={onClose}

@@ -12,6 +12,7 @@ export function overruledWords(
   const entry = outline.step(step) ?? opened.step(step);
   const who = by === null ? words("link/another-device") : actorsText([{ actor: by }], outline.crew);
   const named = { number: entry?.number ?? step, step: entry?.step.do ?? step, who };
+  if (stands === "settled") return words("link/overruled-settled", named);
   if (stands === "dropped") return words("link/overruled-dropped", named);
   if (stands === "open")
     return words("link/overruled-asked-again", { number: named.number, step: named.step });

@@ -87,7 +87,12 @@ const facts = {
   "confirm.given": z.object({ step: idOf<StepId>() }),
   /** Something of the list that a step counts off was counted; `check` is its place in the list, from 0. */
   "check.counted": z.object({ step: idOf<StepId>(), check: z.number().int().min(0) }),
-  "decision.taken": z.object({ decision: idOf<DecisionId>(), outcome: z.string() }),
+  /** `settles`: the lead says that this outcome holds, whatever other devices decide ([WLK5]). */
+  "decision.taken": z.object({
+    decision: idOf<DecisionId>(),
+    outcome: z.string(),
+    settles: z.literal(true).optional(),
+  }),
   "item.moved": z.object({ item: idOf<ItemId>(), to: locationSchema, reason: reason.default("") }),
   /** A state was found to have another value than the steps imply. */
   "state.set": z.object({

@@ -40,6 +40,9 @@ export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefus
   if (fact === null || LEAD_ONLY.has(entry.wire.type)) {
     return { reason: "role", words: message("role/marker-may-not", { type: entry.wire.type }) };
   }
+  if (fact.name === "decision.taken" && fact.settles) {
+    return { reason: "role", words: message("role/marker-settles-nothing") };
+  }
   if (fact.name === "entry.struck" && deviceOf(fact.source) !== device) {
     return { reason: "role", words: message("role/marker-strikes-own") };
   }

@@ -7,6 +7,7 @@ import { alertKey } from "./alert.ts";
 import { isAskedAgain } from "./asked-again.ts";
 import type { Ledger, TakenDecision } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
+import { isContrary } from "./settled-decision.ts";
 
 /**
  * Returns an alert for each decision that was taken otherwise, with what was done on the branch that was left, and one for
@@ -27,23 +28,24 @@ function takenOtherwise(ledger: Ledger, id: DecisionId): readonly RaisedAlert[] 
   const last = takings.at(-1);
   const made = outline.decision(id);
   if (!last || last.was === null || !made) return [];
+  if (ledger.settled.get(id)?.takings === takings.length) return [];
   const { was, outcome } = last;
   const before = takings.at(-2);
   const done = outline.steps.flatMap(({ number, step }) =>
     step.when?.[id] === was && progressOf(ledger, step.id).status === "done" ? [`${number} ${step.do}`] : [],
   );
   const told = { ask: made.decision.ask, outcome, was };
-  const isContrary = before !== undefined && before.device !== last.device;
   return [
     {
       ...about(ledger, id),
       alert: alertKey("decision", id, takings.length),
       since: inPet(ledger, last.at),
-      text: isContrary
-        ? contrary(ledger, { ...told, steps: done }, [before, last])
-        : done.length > 0
-          ? message("alert/decided-otherwise-after", { ...told, steps: done })
-          : message("alert/decided-otherwise", told),
+      text:
+        before && isContrary(ledger, id)
+          ? contrary(ledger, { ...told, steps: done }, [before, last])
+          : done.length > 0
+            ? message("alert/decided-otherwise-after", { ...told, steps: done })
+            : message("alert/decided-otherwise", told),
     },
   ];
 }

@@ -57,6 +57,7 @@ export { paperTime } from "./paper-time.ts";
 export { RefusedCommandError } from "./refused-command-error.ts";
 export type { PlayedMove, PlayedTimes } from "./rehearsal.ts";
 export { nextPlayedMove, playedTimesOf } from "./rehearsal.ts";
+export { isContrary, settledOf } from "./settled-decision.ts";
 export { skipReason } from "./skip-reason.ts";
 export type { StateDocument } from "./state-document.ts";
 export { stateDocument } from "./state-document.ts";

@@ -154,6 +154,17 @@ export interface TakenDecision {
   readonly was: string | null;
 }
 
+/** An outcome of which the lead said that it holds ([WLK5]). */
+export interface SettledDecision {
+  readonly at: Instant;
+  readonly actor: string | null;
+  readonly outcome: string;
+  /** How often the decision had been taken by then, with another outcome each time. */
+  readonly takings: number;
+  /** How often the step that decides had been reopened by then; it holds until the next time. */
+  readonly reopenings: number;
+}
+
 /** An entry that had no effect, with the reason ([LOG4]). */
 export interface IgnoredEntry {
   readonly source: string;
@@ -222,6 +233,8 @@ export interface Ledger {
   readonly decidedAt: ReadonlyMap<DecisionId, Instant>;
   /** Every outcome that a decision got, those that were replaced later included, in the order of the log. */
   readonly decisions: readonly TakenDecision[];
+  /** What the lead said last of each decision, whether it still holds or not. */
+  readonly settled: ReadonlyMap<DecisionId, SettledDecision>;
   /**
    * The network of active steps with the decisions taken so far, and open decisions as expected. Get-aheads are
    * included.

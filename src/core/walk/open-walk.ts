@@ -71,6 +71,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     lanes: outline.crew.map((_, lane) => ({ next: firstOf(lane), free: null, status: "ready" })),
     custody: custodyAtStart(outline.procedure),
     decisions: [],
+    settled: new Map(),
     moves: GrowingList.of(),
     holds: [],
     notes: GrowingList.of(),

@@ -5,7 +5,7 @@ import type { StepId } from "../units/index.ts";
 import type { Folded } from "./walk-fold.ts";
 
 /**
- * A mark by one device that lost against what another device entered of the same step, against its asking again the
+ * A mark by one device that lost against what the lead settled of a decision, against what another device entered of the same step, against its asking again the
  * decision on which the step hangs, or against an amendment that took the step out of the plan. The order of the log decides what counts ([LOG3]).
  */
 export interface Overruled {
@@ -13,12 +13,12 @@ export interface Overruled {
   readonly key: string;
   readonly step: StepId;
   /** The mark that was entered and does not count. */
-  readonly lost: "done" | "skipped";
+  readonly lost: "done" | "skipped" | "decided";
   /**
    * How the step stands: by the mark that counts, open while its decision is asked again, or dropped when an amendment took
-   * it out of the plan.
+   * it out of the plan; settled when the lead had said which outcome holds.
    */
-  readonly stands: "done" | "skipped" | "open" | "dropped";
+  readonly stands: "done" | "skipped" | "open" | "dropped" | "settled";
   /** Who entered what counts: the other mark, or the amendment; `null` when no person is named, or when the step is open. */
   readonly by: string | null;
 }
@@ -46,6 +46,12 @@ export function overruledOf(folded: Folded, device: string): readonly Overruled[
 
 function overruledBy(entry: Entry, ledger: NonNullable<Folded["ledger"]>, reason: Message): Overruled | null {
   const { fact } = entry.read;
+  if (fact?.name === "decision.taken" && reason.key === "walk/decision-settled") {
+    const made = ledger.inForce.outline.decision(fact.decision);
+    if (!made) return null;
+    const by = ledger.settled.get(fact.decision)?.actor ?? null;
+    return { key: keyOf(entry), step: made.madeBy.step.id, lost: "decided", stands: "settled", by };
+  }
   const lost = fact ? MARKS[fact.name] : undefined;
   if (!fact || !lost || !("step" in fact) || fact.step === undefined) return null;
   const { step } = fact;

@@ -12,6 +12,7 @@ import { noStep } from "./no-step.ts";
 import { outsideOf } from "./outside-crew.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
 import { walkScenarioOf } from "./scenario-cache.ts";
+import { settledBy, settledOf } from "./settled-decision.ts";
 import type { WalkCommand } from "./walk-machine.ts";
 import { phaseAfter, REOPENINGS } from "./walk-machine.ts";
 import { walkWindows } from "./walk-windows.ts";
@@ -107,8 +108,8 @@ function endHold(ledger: Ledger, { at }: Entry): Ledger["holds"] {
 }
 
 /**
- * `decision.taken`: the steps of its branches become active or inactive. A later entry can change the outcome
- * ([WLK5]).
+ * `decision.taken`: the steps of its branches become active or inactive. A later entry can change the outcome, unless the lead
+ * settled it ([WLK5]).
  */
 export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"decision.taken">): Applied {
   const { outline } = ledger.inForce;
@@ -121,7 +122,15 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
     return ignored(message("walk/decider-not-performed", { step: made.madeBy.step.id }));
   }
   const was = ledger.outcomes.get(fact.decision) ?? null;
-  if (was === fact.outcome) return ignored(message("walk/already-decided"));
+  const settled = settledOf(ledger, fact.decision);
+  if (settled && !fact.settles && fact.outcome !== was) {
+    return ignored(message("walk/decision-settled", { outcome: settled.outcome }));
+  }
+  if (was === fact.outcome) {
+    return fact.settles && !settled
+      ? applied(settledBy(ledger, entry, fact))
+      : ignored(message("walk/already-decided"));
+  }
   const outcomes = new Map(ledger.outcomes).set(fact.decision, fact.outcome);
   const decidedAt = new Map(ledger.decidedAt).set(fact.decision, entry.at);
   const { decision, outcome } = fact;
@@ -137,7 +146,8 @@ export function decisionTaken(ledger: Ledger, entry: Entry, fact: FactNamed<"dec
     },
   ];
   const next = { ...ledger, outcomes, decidedAt, decisions, ...walkScenarioOf(outline, outcomes) };
-  return applied({ ...next, lanes: lanesRewound(next, next.steps) });
+  const taken = { ...next, lanes: lanesRewound(next, next.steps) };
+  return applied(fact.settles ? settledBy(taken, entry, fact) : taken);
 }
 
 /** `item.moved`: an item was found at a different location from the one that the steps imply. */

@@ -67,6 +67,7 @@ it("[WLK8] is reached from the step's panel before its turn comes", () => {
       entry={entry}
       state={state}
       actions={null}
+      maySettle={false}
       onContingency={() => {}}
       onAmend={null}
       onClose={() => {}}

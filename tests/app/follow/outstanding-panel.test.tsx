@@ -67,6 +67,7 @@ it("[OFF2] the panel of a done step takes the value and the confirmation that ar
       entry={entry}
       state={state}
       actions={actions}
+      maySettle={false}
       onContingency={vi.fn()}
       onAmend={null}
       onClose={vi.fn()}

@@ -84,6 +84,7 @@ it("the panel of a step has its notes, the newest first, and the contingencies t
         entry={entry}
         state={state}
         actions={null}
+        maySettle={false}
         onContingency={onContingency}
         onAmend={null}
         onClose={() => {}}

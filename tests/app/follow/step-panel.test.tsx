@@ -1,4 +1,4 @@
-import { render, screen } from "@testing-library/react";
+import { cleanup, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { expect, it, vi } from "vitest";
 import type { FollowActions } from "../../../src/app/follow/follow-actions.ts";
@@ -18,11 +18,11 @@ const file = fileWith([
   task("spare", [step("photos", "ev1", 5)], { priority: "get-ahead" }),
 ]);
 
-function draw(log: LogWriter, id: string, at: number) {
+function draw(log: LogWriter, id: string, at: number, maySettle = false) {
   const state = walkStateAt(log.ledger, minute(at));
   const entry = state.ledger.inForce.outline.steps.find(({ step: one }) => one.id === id);
   if (!entry) throw new Error(`no step ${id}`);
-  const names = ["skip", "done", "started", "reopen", "note", "decide"] as const;
+  const names = ["skip", "done", "started", "reopen", "note", "decide", "settle"] as const;
   const actions = Object.fromEntries(names.map((name) => [name, vi.fn(async () => {})])) as Record<
     (typeof names)[number],
     ReturnType<typeof vi.fn>
@@ -33,6 +33,7 @@ function draw(log: LogWriter, id: string, at: number) {
       entry={entry}
       state={state}
       actions={actions as unknown as FollowActions}
+      maySettle={maySettle}
       onContingency={vi.fn()}
       onAmend={null}
       onClose={onClose}
@@ -112,4 +113,30 @@ it("takes the focus, gives it back, and goes away by Escape", async () => {
   expect(screen.getByRole("dialog")).toHaveFocus();
   await userEvent.keyboard("{Escape}");
   expect(onClose).toHaveBeenCalledOnce();
+});
+
+it("[WLK5] lets the lead say which of two contrary decisions holds, and nobody else change it then", async () => {
+  const taken = (log: LogWriter, outcome: string, at: number, more: object, settles?: true) =>
+    log.enter("decision.taken", { decision: "bolt", outcome, ...(settles ? { settles } : {}) }, at, more);
+  const apart = () => {
+    const log = LogWriter.started(file).done(["a", 5], ["b", 21]);
+    taken(log, "stuck", 22, { source: "/devices/iv" });
+    return taken(log, "turns", 23, { source: "/devices/ground" });
+  };
+  const { actions } = draw(apart(), "try", 24, true);
+  expect(screen.getByText(/Two tablets decided this differently, and turns counts/)).toBeVisible();
+  await userEvent.click(button("turns holds"));
+  expect(actions.settle).toHaveBeenCalledExactlyOnceWith("bolt", "turns");
+  cleanup();
+  draw(apart(), "try", 24);
+  expect(button("stuck")).toBeVisible();
+  cleanup();
+  const settled = taken(apart(), "turns", 25, { source: "/devices/lead" }, true);
+  draw(settled, "try", 26);
+  expect(screen.getByText(/The lead has said that turns holds/)).toBeVisible();
+  expect(screen.queryByRole("button", { name: "stuck" })).toBeNull();
+  cleanup();
+  const lead = draw(settled, "try", 26, true);
+  await userEvent.click(button("stuck holds"));
+  expect(lead.actions.settle).toHaveBeenCalledExactlyOnceWith("bolt", "stuck");
 });

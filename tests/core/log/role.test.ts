@@ -19,6 +19,7 @@ const FACTS: readonly (readonly [name: string, data: object, mayMarker: boolean]
   ["confirm.given", { step: "a" }, true],
   ["check.counted", { step: "a", check: 0 }, true],
   ["decision.taken", { decision: "bolt", outcome: "turns" }, true],
+  ["decision.taken", { decision: "bolt", outcome: "turns", settles: true }, false],
   ["item.moved", { item: "bag", to: { place: "airlock" } }, true],
   ["state.set", { state: "hatch", value: "open", reason: "found so" }, true],
   ["supply.read", { crew: "ev1", supply: "oxygen", value: 0.5 }, true],

@@ -1,6 +1,16 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { StepId } from "../../../src/core/units/index.ts";
-import { alertsOf, deviationsAt, foldLog, walkStateAt } from "../../../src/core/walk/index.ts";
+import { deviceOf } from "../../../src/core/log/index.ts";
+import type { DecisionId, StepId } from "../../../src/core/units/index.ts";
+import {
+  alertsOf,
+  deviationsAt,
+  foldLog,
+  isContrary,
+  overruledOf,
+  settledOf,
+  walkStateAt,
+} from "../../../src/core/walk/index.ts";
 import { inWords } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { fileWith, step } from "../procedure-builder.ts";
@@ -24,6 +34,14 @@ const apart = () =>
     .enter("decision.taken", { decision: "bolt", outcome: "free" }, 6, GROUND)
     .enter("step.done", { step: "look" }, 6, GROUND);
 
+const BOLT = "bolt" as DecisionId;
+/** The lead says which outcome holds. */
+const settled = (log: LogWriter, outcome: string, at: number) =>
+  log.enter("decision.taken", { decision: "bolt", outcome, settles: true }, at, {
+    source: "/devices/lead",
+    actor: "Lead",
+  });
+
 const alerts = (log: LogWriter, at: number) =>
   alertsOf(walkStateAt(log.ledger, minute(at)))
     .filter(({ alert }) => alert.startsWith("decision "))
@@ -39,7 +57,7 @@ describe("[WLK5] a decision that two devices take differently", () => {
     expect(alerts(apart(), 7)).toEqual([
       [
         [],
-        "Does it turn? Ground decided free, which counts; IV had decided stuck, and nothing was done on that branch. The lead says which holds, by deciding it anew if need be",
+        "Does it turn? Ground decided free, which counts; IV had decided stuck, and nothing was done on that branch. The lead says which holds",
       ],
     ]);
     const worked = apart().done(["force", 25]);
@@ -67,6 +85,104 @@ describe("[WLK5] a decision that two devices take differently", () => {
     expect(alerts(log, 31)[0]?.[1]).toContain("Lead decided stuck, which counts; Ground had decided free");
     log.done(["pry", 50]);
     expect(status(log, "pry")).toBe("done");
+  });
+
+  it("is settled by the lead's saying that what counts holds: nobody is asked any more, and what was done stays a deviation", () => {
+    const log = settled(apart().done(["force", 25]), "free", 30);
+    expect(alerts(log, 31)).toEqual([]);
+    expect(log.folded.ignored.map(({ reason }) => reason.key)).toEqual(["walk/done-confirmed"]);
+    expect(log.ledger.outcomes.get(BOLT)).toBe("free");
+    expect(left(log, 31).map(([id]) => id)).toEqual(["force"]);
+    expect([isContrary(apart().ledger, BOLT), isContrary(log.ledger, BOLT)]).toEqual([true, false]);
+    expect(settledOf(log.ledger, BOLT)).toMatchObject({ outcome: "free", actor: "Lead" });
+  });
+
+  it("is settled by the lead's saying that the other one holds, which is in force from then on", () => {
+    const log = settled(apart().done(["force", 25]), "stuck", 30);
+    expect([alerts(log, 31), left(log, 31)]).toEqual([[], []]);
+    log.done(["pry", 50]);
+    expect(status(log, "pry")).toBe("done");
+  });
+
+  it("once settled stays so, whatever a device decides that had not heard of it, which is told that", () => {
+    const log = settled(apart(), "free", 30).enter(
+      "decision.taken",
+      { decision: "bolt", outcome: "stuck" },
+      31,
+    );
+    expect(log.ledger.outcomes.get(BOLT)).toBe("free");
+    const { ignored } = log.folded;
+    expect(ignored.at(-1)?.reason).toMatchObject({ key: "walk/decision-settled" });
+    const [lost] = overruledOf(log.folded, deviceOf(log.entries.at(-1)?.wire.source ?? ""));
+    expect(lost).toMatchObject({ step: "look", lost: "decided", stands: "settled", by: "Lead" });
+    expect(overruledOf(log.folded, "/devices/ground")).toEqual([]);
+    settled(log, "stuck", 32);
+    expect(log.ledger.outcomes.get(BOLT)).toBe("stuck");
+    settled(log, "stuck", 33);
+    expect(log.folded.ignored.at(-1)?.reason.key).toBe("walk/already-decided");
+  });
+
+  it("is anybody's to decide again once its step is open again, or what settled it is struck", () => {
+    const log = settled(apart(), "free", 30).enter(
+      "step.reopened",
+      { step: "look", reason: "looked wrong" },
+      31,
+    );
+    expect(settledOf(log.ledger, BOLT)).toBeNull();
+    expect(isContrary(log.ledger, BOLT)).toBe(false);
+    log.enter("decision.taken", { decision: "bolt", outcome: "stuck" }, 32);
+    expect(log.ledger.outcomes.get(BOLT)).toBe("stuck");
+    expect(alerts(log, 33)[0]?.[1]).toContain("which counts; Ground had decided free");
+    const struck = settled(apart(), "stuck", 30);
+    struck.strike(0, 31);
+    expect([settledOf(struck.ledger, BOLT), struck.ledger.outcomes.get(BOLT)]).toEqual([null, "free"]);
+    expect(alerts(struck, 32)).toHaveLength(1);
+  });
+
+  it("is decided by what settles it where nobody had decided yet, and not by an outcome there is not", () => {
+    const log = settled(LogWriter.started(FILE), "stuck", 3);
+    expect([log.ledger.outcomes.get(BOLT), settledOf(log.ledger, BOLT)?.takings]).toEqual(["stuck", 1]);
+    settled(log, "lost", 4);
+    expect(log.folded.ignored.at(-1)?.reason.key).toBe("walk/no-outcome");
+  });
+
+  it("comes out the same in whatever order what is decided, settled and opened again arrives", () => {
+    const what = fc.constantFrom("stuck", "free", "settle stuck", "settle free", "reopen", "done");
+    const said = fc.tuple(what, fc.constantFrom("/devices/iv", "/devices/ground", "/devices/lead"));
+    fc.assert(
+      fc.property(fc.array(said, { maxLength: 10 }), fc.infiniteStream(fc.nat()), (all, order) => {
+        const log = LogWriter.started(FILE);
+        for (const [index, [act, source]] of all.entries()) {
+          const from = { source, actor: source };
+          const [word = "", outcome = word] = act.split(" ");
+          if (word === "done") log.enter("step.done", { step: "look" }, 5 + index, from);
+          else if (word === "reopen")
+            log.enter("step.reopened", { step: "look", reason: "again" }, 5 + index, from);
+          else
+            log.enter(
+              "decision.taken",
+              { decision: "bolt", outcome, ...(word === "settle" ? { settles: true as const } : {}) },
+              5 + index,
+              from,
+            );
+        }
+        const { ledger, entries } = log;
+        const shuffled = entries
+          .map((entry) => ({ entry, at: order.next().value }))
+          .toSorted((a, b) => a.at - b.at)
+          .map(({ entry }) => entry);
+        const other = foldLog(shuffled).ledger;
+        expect([other?.settled, other?.outcomes, other?.decisions]).toEqual([
+          ledger.settled,
+          ledger.outcomes,
+          ledger.decisions,
+        ]);
+        // While it is settled, what the lead said is what counts.
+        const holds = settledOf(ledger, BOLT);
+        if (holds) expect(ledger.outcomes.get(BOLT)).toBe(holds.outcome);
+      }),
+      { numRuns: 100 },
+    );
   });
 
   it("comes out the same in whatever order the entries arrive", () => {

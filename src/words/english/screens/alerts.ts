@@ -18,9 +18,9 @@ export const alertWords = {
   "alert/decided-otherwise-after":
     "{$ask} {$outcome}; before that it was {$was}, and on that branch was done: {$steps :list}",
   "alert/decided-contrary":
-    "{$ask} {$who} decided {$outcome}, which counts; {$other} had decided {$was}, and nothing was done on that branch. The lead says which holds, by deciding it anew if need be",
+    "{$ask} {$who} decided {$outcome}, which counts; {$other} had decided {$was}, and nothing was done on that branch. The lead says which holds",
   "alert/decided-contrary-after":
-    "{$ask} {$who} decided {$outcome}, which counts; {$other} had decided {$was}, and on that branch was done: {$steps :list}. The lead says which holds, by deciding it anew if need be",
+    "{$ask} {$who} decided {$outcome}, which counts; {$other} had decided {$was}, and on that branch was done: {$steps :list}. The lead says which holds",
   "alert/asked-again":
     "{$ask} This is open again, and {$outcome} stays in force until it is decided otherwise",
   "alert/item-elsewhere": "{$item} is with {$holders :list}, and {$crew :list} needs it for {$step}",

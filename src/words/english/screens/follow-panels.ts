@@ -156,6 +156,12 @@ export const followPanelWords = {
   "panel/starts-only-now": "It starts only now",
   "panel/done-out-of-order": "Done out of order",
   "panel/open-again": "Open it again",
+  "panel/settled": "The lead has said that {$outcome} holds, until this step is open again.",
+  "panel/settled-change":
+    "You have said as lead that {$outcome} holds, until this step is open again. Change it:",
+  "panel/to-settle":
+    "Two tablets decided this differently, and {$outcome} counts. As lead, say which holds for all:",
+  "panel/holds": "{$outcome} holds",
   "panel/came-out": "It came out {$outcome}. Change it to:",
   "panel/outstanding": "Outstanding",
   "panel/nothing-outstanding": "Nothing is outstanding.",

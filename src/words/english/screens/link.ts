@@ -122,6 +122,8 @@ export const linkWords = {
     "Your skip of step {$number} “{$step}” did not count: {$who} had marked it done first. Open the step to change that.",
   "link/overruled-asked-again":
     "Your mark of step {$number} “{$step}” did not count: its decision had been opened again. If it was done, open the step and mark it done out of order, with the reason.",
+  "link/overruled-settled":
+    "Step {$number}, {$step}: what you decided did not count, because {$who} had said as lead which outcome holds. Ask the lead.",
   "link/overruled-dropped":
     "Your mark of step {$number} “{$step}” did not count: {$who} had taken the step out of the plan.",
   "link/share-how":

@@ -56,6 +56,7 @@ export const walkWords = {
   "walk/no-outcome": '"{$outcome}" is not an outcome of the decision "{$decision}"',
   "walk/decider-not-performed": '"{$step}", which makes the decision, is not performed as decisions came out',
   "walk/already-decided": "the decision was already taken so",
+  "walk/decision-settled": "the lead has said that {$outcome} holds",
   "walk/no-item": 'there is no item "{$item}"',
   "walk/moved-nowhere": "it was moved to somewhere that is not in the procedure",
   "walk/inside-itself": '"{$item}" would be inside itself',
@@ -81,5 +82,6 @@ export const walkWords = {
   "role/watcher": "a watcher reads and writes nothing",
   "role/other-source": "its source is not the device it came from",
   "role/marker-may-not": "a marker may not write {$type}",
+  "role/marker-settles-nothing": "a marker leaves it to the lead to say which outcome of a decision holds",
   "role/marker-strikes-own": "a marker strikes its own entries only",
 } as const;

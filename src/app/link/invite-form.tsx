@@ -7,6 +7,7 @@ import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
 import { codeText } from "./code-text.ts";
+import { InvitationList } from "./invitation-list.tsx";
 import { QrCode } from "./qr-code.tsx";
 
 const OFFERED = ["marker", "watcher", "lead"] as const satisfies readonly Role[];
@@ -23,12 +24,14 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
   const [role, setRole] = useState<Role>("marker");
   const [devices, setDevices] = useState(1);
   const [invitation, setInvitation] = useState<Invitation | null>(null);
+  const [made, setMade] = useState(0);
   const [problem, setProblem] = useState<string | null>(null);
   const left = invitation ? between(now, invitation.expires) : NO_TIME;
   const invite = async () => {
     setProblem(null);
     try {
       setInvitation(await links.invite(walk, role, MINUTES, devices));
+      setMade((before) => before + 1);
     } catch (error) {
       setInvitation(null);
       setProblem(words("link/no-code", { why: errorWords(error) }));
@@ -94,6 +97,7 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
           </div>
         </div>
       )}
+      <InvitationList walk={walk} now={now} made={made} />
     </section>
   );
 }

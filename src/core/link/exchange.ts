@@ -189,5 +189,21 @@ export const invitationSchema = z.object({
 /** An invitation, as read. */
 export type Invitation = z.output<typeof invitationSchema>;
 
+/** The invitations of a walk that are still good, without their codes. */
+export const openInvitationsSchema = z.object({
+  invitations: z.array(
+    z.object({
+      name: z.string(),
+      role: z.enum(ROLES),
+      expires: instant,
+      /** How many devices may still join by it. */
+      left: z.number().int().nonnegative(),
+    }),
+  ),
+});
+
+/** An invitation that is still good, as read. */
+export type OpenInvitation = z.output<typeof openInvitationsSchema>["invitations"][number];
+
 /** Any answer of status 400 or above: what went wrong, as a code and in a sentence. */
 export const hubErrorSchema = z.object({ error: z.string(), words: z.string() });

@@ -3,13 +3,14 @@ import type { Entry, Role } from "../log/index.ts";
 import type { Instant, WalkId } from "../units/index.ts";
 import type { Cursor } from "./cursor.ts";
 import { writeCursor } from "./cursor.ts";
-import type { HubSession, HubWalk, Invitation, Joined, PushAnswer } from "./exchange.ts";
+import type { HubSession, HubWalk, Invitation, Joined, OpenInvitation, PushAnswer } from "./exchange.ts";
 import {
   challengeSchema,
   hubClockSchema,
   hubWalksSchema,
   invitationSchema,
   joinedSchema,
+  openInvitationsSchema,
   pushAnswerSchema,
   sessionSchema,
 } from "./exchange.ts";
@@ -102,6 +103,17 @@ export class HubClient {
   /** Makes a code by which so many devices may join within so many minutes. */
   invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<Invitation> {
     return this.#read(invitationSchema, post(`${pathOf(walk)}/invitations`, { role, minutes, devices }));
+  }
+
+  /** The invitations of a walk that are still good. */
+  async invitations(walk: WalkId): Promise<readonly OpenInvitation[]> {
+    return (await this.#read(openInvitationsSchema, get(`${pathOf(walk)}/invitations`))).invitations;
+  }
+
+  /** Ends an invitation by its name: its code is dead, who came by it stays. */
+  async endInvitation(walk: WalkId, name: string): Promise<void> {
+    const path = `${pathOf(walk)}/invitations/${encodeURIComponent(name)}`;
+    await this.#done({ ...get(path), method: "DELETE" });
   }
 
   /** Takes another device off a walk. */

@@ -11,6 +11,7 @@ export type {
   HubWalk,
   Invitation,
   Joined,
+  OpenInvitation,
   PushAnswer,
   PushResult,
   RefusalReason,

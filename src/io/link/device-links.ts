@@ -1,4 +1,4 @@
-import type { HubClient, Invitation, LinkTime } from "../../core/link/index.ts";
+import type { HubClient, Invitation, LinkTime, OpenInvitation } from "../../core/link/index.ts";
 import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
@@ -100,6 +100,14 @@ export class DeviceLinks implements LinkKeeper {
 
   invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<Invitation> {
     return this.#parts.hub.invite(walk, role, minutes, devices);
+  }
+
+  invitations(walk: WalkId): Promise<readonly OpenInvitation[]> {
+    return this.#parts.hub.invitations(walk);
+  }
+
+  endInvitation(walk: WalkId, name: string): Promise<void> {
+    return this.#parts.hub.endInvitation(walk, name);
   }
 
   withdraw(walk: WalkId, device: string): Promise<void> {

@@ -1,4 +1,11 @@
-import type { FarHub, Fetching, Follower, HubWalk, Invitation } from "../../core/link/index.ts";
+import type {
+  FarHub,
+  Fetching,
+  Follower,
+  HubWalk,
+  Invitation,
+  OpenInvitation,
+} from "../../core/link/index.ts";
 import type { ClockOffset, Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message, Said } from "../../words/index.ts";
@@ -86,6 +93,10 @@ export interface LinkKeeper {
   recover(walk: WalkId): Promise<Recovery>;
   /** Makes a code for so many devices, one unless more, good for so many minutes; rejects with a sentence for the reader as message. */
   invite(walk: WalkId, role: Role, minutes: number, devices?: number): Promise<Invitation>;
+  /** The codes by which devices can still join, without the codes themselves; rejects as {@link invite} does. */
+  invitations(walk: WalkId): Promise<readonly OpenInvitation[]>;
+  /** Ends one of them by its name; who came by it stays. Rejects as {@link invite} does. */
+  endInvitation(walk: WalkId, name: string): Promise<void>;
   /** Takes another device off a walk; rejects as {@link invite} does. */
   withdraw(walk: WalkId, device: string): Promise<void>;
   /** Ends the link of a walk, whether or not the hub can be told; what is here stays. */

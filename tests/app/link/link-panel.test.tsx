@@ -4,6 +4,7 @@ import { beforeEach, describe, expect, it, vi } from "vitest";
 import { NoticeStrip } from "../../../src/app/follow/notice-strip.tsx";
 import { BeyondStrip, LinkPanel, useNotices } from "../../../src/app/link/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
+import { later } from "../../../src/core/units/index.ts";
 import type { Folded } from "../../../src/core/walk/index.ts";
 import type { LinkStatus } from "../../../src/io/link/index.ts";
 import { inWords, message } from "../../../src/words/index.ts";
@@ -120,6 +121,44 @@ describe("[LINK] the link panel", () => {
     await userEvent.click(screen.getByRole("button", { name: "Leave the hub" }));
     expect(links.leave).toHaveBeenCalledExactlyOnceWith(walk);
     expect(screen.queryByRole("alert")).toBeNull();
+  });
+
+  it("lists the codes by which tablets can still join, and ends them", async () => {
+    const links = drawPanel({});
+    await vi.waitFor(() => expect(links.invitations).toHaveBeenCalledOnce());
+    expect(screen.queryByText("Codes that are still good")).toBeNull();
+    const expires = later(NOW, 600_000 as Duration);
+    links.invite.mockResolvedValueOnce({
+      code: "ABCDEFGHJ",
+      role: "marker",
+      devices: 3,
+      expires,
+      url: "http://h/",
+    });
+    const kept = { name: "one", role: "marker", expires, left: 3 } as const;
+    links.invitations.mockResolvedValueOnce([kept, { ...kept, name: "over", expires: NOW }]);
+    await userEvent.click(screen.getByRole("button", { name: "Make a code" }));
+    expect(await screen.findByText(/^As marker: 3 tablets more, for another 10 min\./)).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "End this code" }));
+    expect(links.endInvitation).toHaveBeenCalledExactlyOnceWith(walk, "one");
+    expect(screen.queryByText("Codes that are still good")).toBeNull();
+  });
+
+  it("says that the hub did not tell of codes, or end one", async () => {
+    const links = drawPanel({});
+    await vi.waitFor(() => expect(links.invitations).toHaveBeenCalledOnce());
+    links.invite.mockResolvedValueOnce({
+      code: "ABCDEFGHJ",
+      role: "marker",
+      devices: 1,
+      expires: later(NOW, 600_000 as Duration),
+      url: "http://h/",
+    });
+    links.invitations.mockRejectedValueOnce(new Error("The hub cannot be reached."));
+    await userEvent.click(screen.getByRole("button", { name: "Make a code" }));
+    expect(await screen.findByRole("alert")).toHaveTextContent(
+      /^The hub did not say which codes are still good: /,
+    );
   });
 
   it("offers to share a walk that is on this device alone", () => {

@@ -67,6 +67,8 @@ export function drawWithLinks(drawn: ReactNode, now: Instant = NOW) {
     share: vi.fn<LinkKeeper["share"]>(async () => ({ kind: "joined", walk, role: "lead" })),
     recover: vi.fn<LinkKeeper["recover"]>(async () => "not-a-member"),
     invite: vi.fn<LinkKeeper["invite"]>(),
+    invitations: vi.fn<LinkKeeper["invitations"]>(async () => []),
+    endInvitation: vi.fn<LinkKeeper["endInvitation"]>(async () => {}),
     withdraw: vi.fn<LinkKeeper["withdraw"]>(async () => {}),
     leave: vi.fn<LinkKeeper["leave"]>(async () => {}),
     dismiss: vi.fn<LinkKeeper["dismiss"]>(),

@@ -43,6 +43,11 @@ export const linkWords = {
   "link/lets-in-as-watcher": "Lets in as watcher for another {$left :margin}.",
   "link/lets-in-as-relay": "Lets in as relay for another {$left :margin}.",
   "link/code-expired": "This code has expired: make another.",
+  "link/open-codes": "Codes that are still good",
+  "link/open-code":
+    ".input {$count :integer} .match $count one {{As {$role}: {$count} tablet more, for another {$left :margin}.}} * {{As {$role}: {$count} tablets more, for another {$left :margin}.}}",
+  "link/end-code": "End this code",
+  "link/codes-not-told": "The hub did not say which codes are still good: {$why}",
   "link/scan-or-open": "Scan it, or open {$host} and choose “Join a walk”.",
   "link/code-field": "Code (nine letters and digits)",
   "link/join-example": "for example Ground, or IV",

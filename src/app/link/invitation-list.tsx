@@ -32,7 +32,7 @@ export function InvitationList({ walk, now, made }: InvitationListProps) {
   );
   // biome-ignore lint/correctness/useExhaustiveDependencies: a code that was made is one more to list.
   useEffect(() => void ask(async () => {}), [ask, made]);
-  const good = open.filter(({ expires }) => between(now, expires) > 0);
+  const good = open.filter(({ left, expires }) => left > 0 && between(now, expires) > 0);
   if (good.length === 0 && problem === null) return null;
   return (
     <section aria-labelledby="open-codes">

@@ -136,7 +136,11 @@ describe("[LINK] the link panel", () => {
       url: "http://h/",
     });
     const kept = { name: "one", role: "marker", expires, left: 3 } as const;
-    links.invitations.mockResolvedValueOnce([kept, { ...kept, name: "over", expires: NOW }]);
+    links.invitations.mockResolvedValueOnce([
+      kept,
+      { ...kept, name: "over", expires: NOW },
+      { ...kept, name: "used", left: 0 },
+    ]);
     await userEvent.click(screen.getByRole("button", { name: "Make a code" }));
     expect(await screen.findByText(/^As marker: 3 tablets more, for another 10 min\./)).toBeVisible();
     await userEvent.click(screen.getByRole("button", { name: "End this code" }));

@@ -128,11 +128,12 @@ describe("[LINK] a walk on two tablets", () => {
   it("lets the lead see the codes that are still good, and end them", async () => {
     const { lead, marker } = await twoTablets();
     await lead.links.invite(WALK, "watcher", 15, 2);
-    const [open, ...more] = await lead.links.invitations(WALK);
-    expect([open, more]).toMatchObject([{ role: "watcher", left: 2 }, []]);
+    const good = async () => (await lead.links.invitations(WALK)).filter(({ left }) => left > 0);
+    const [open] = await good();
+    expect(await good()).toMatchObject([{ role: "watcher", left: 2 }]);
     await expect(marker.links.invitations(WALK)).rejects.toThrow();
     await lead.links.endInvitation(WALK, open?.name ?? "");
-    expect(await lead.links.invitations(WALK)).toEqual([]);
+    expect(await good()).toEqual([]);
   });
 
   it("keeps what is entered offline, says how much is not sent, and sends it later", async () => {

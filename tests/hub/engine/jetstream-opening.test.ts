@@ -1,4 +1,7 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { connect as connectSocket } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { jetstreamManager } from "@nats-io/jetstream";
 import { connect } from "@nats-io/transport-node";
@@ -10,6 +13,8 @@ import {
   type StoredEntry,
 } from "../../../src/hub/engine/index.ts";
 import { readNatsAddress } from "../../../src/hub/engine/nats-address.ts";
+import { machineSurroundings } from "../../../src/hub/surroundings/index.ts";
+import { newAuthority, newLeaf } from "../../../src/hub/tls/self-made.ts";
 import { type NatsServers, startNats, whyNoNats } from "../../machine/nats-server.ts";
 import { NOON, note, notes, WALK } from "./written-notes.ts";
 
@@ -187,3 +192,42 @@ describe.skipIf(skipped !== null)(
     });
   },
 );
+
+describe.skipIf(whyNoNats() !== null)("[HUB] a JetStream server over TLS", () => {
+  test("is one whose certificate the given authority signed: entries are kept there, and another one is said to be none", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "tetherline-nats-tls-"));
+    const file = (name: string, text: string) => {
+      writeFileSync(join(folder, name), text, { mode: 0o600 });
+      return join(folder, name);
+    };
+    const pairOf = async (name: string) => {
+      const authority = await newAuthority(name, machineSurroundings);
+      const leaf = await newLeaf(
+        authority,
+        { names: ["localhost"], addresses: ["127.0.0.1"] },
+        machineSurroundings,
+      );
+      return {
+        ca: file(`${name}-ca.pem`, authority.certificate),
+        cert: file(`${name}.pem`, leaf.certificate),
+        key: file(`${name}.key`, leaf.key),
+      };
+    };
+    const [server, stranger] = [await pairOf("server"), await pairOf("stranger")];
+    try {
+      nats = await startNats({
+        count: 1,
+        lines: [`tls { cert_file: "${server.cert}", key_file: "${server.key}", ca_file: "${server.ca}" }`],
+      });
+      const at = nats.url.replace("nats://", "tls://");
+      const engine = await open(`${at}?ca=${server.ca}`);
+      await engine.append(WALK, notes(1, 3));
+      expect((await engine.read(WALK, 0, 10)).map(({ id }) => Number(id))).toEqual([1, 2, 3]);
+      const said = await troubleOf(open(`${at}?ca=${stranger.ca}`));
+      expect(said).toMatch(/certificate|self.signed|verify/i);
+      expect(said).not.toContain(folder);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
+});

@@ -8,6 +8,7 @@ import { later } from "../../core/units/index.ts";
 import { flownCourseOf } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { useProcedureLight } from "../light/index.ts";
+import { useMissingWalk } from "../link/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
@@ -50,6 +51,7 @@ export function useBriefedWalk(walk: WalkId): Briefed {
   const { now, store } = useServices();
   const { folded, isRead, problem } = useWalkSession(walk);
   const { ledger, lastAt } = folded;
+  const { said } = useMissingWalk({ walk, isRead, problem, isThere: ledger !== null });
   const briefing = useMemo(() => {
     if (!ledger) return null;
     const isLive = ledger.opened.mode === "live" && ledger.phase !== "closed";
@@ -57,11 +59,10 @@ export function useBriefedWalk(walk: WalkId): Briefed {
     const course = flownCourseOf(ledger, at);
     return course.steps.size > 0 ? briefingOf(course, ledger.petZero) : null;
   }, [ledger, lastAt, folded, now, store.device]);
-  const opened = ledger ? words("brief/nothing-done") : (problem ?? words("parts/no-such-walk"));
   return {
     title: ledger?.inForce.outline.procedure.title ?? null,
     briefing,
     kind: ledger?.opened.mode === "rehearsal" ? "rehearsal" : "flown",
-    told: briefing ? null : isRead ? opened : words("parts/opening-walk"),
+    told: briefing ? null : ledger ? words("brief/nothing-done") : said,
   };
 }

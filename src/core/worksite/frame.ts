@@ -30,7 +30,7 @@ export interface WorksiteFrame {
 }
 
 /** Room around the places for their labels, in px. */
-const ROOM = { across: 96, above: 52, below: 52, side: 44, foot: 30 } as const;
+const ROOM = { across: 76, above: 46, below: 40, side: 36, foot: 28 } as const;
 /** Px for a metre where all places lie at one point. */
 const SCALE_OF_A_POINT = 20;
 /** The least that the places themselves are drawn in, in px. */

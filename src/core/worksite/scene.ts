@@ -4,7 +4,7 @@ import type { CrewId, ItemId, PlaceId } from "../units/index.ts";
 import { Crowd } from "./crowd.ts";
 import { pointOf } from "./frame.ts";
 import type { GroundView, WorksiteGround } from "./ground.ts";
-import { markBox } from "./ground.ts";
+import { markBox, TYPE } from "./ground.ts";
 import type { SitePoint } from "./layout.ts";
 import type { WorksiteMoment } from "./moment.ts";
 import { legsOf } from "./moment.ts";
@@ -14,6 +14,7 @@ import { cardOf } from "./person-card.ts";
 import { ringBoxes } from "./place-labels.ts";
 import type { DrawnPoint, Rectangle } from "./rectangle.ts";
 import { around, crosses, isInside, nearestIn } from "./rectangle.ts";
+import { textWidth } from "./text-width.ts";
 
 /** A crew member in one of the views: a bead where they are, and a card beside it. */
 export interface ScenePerson {
@@ -205,6 +206,7 @@ function peopleIn(
   const { course, people, home, itemsAt } = moment;
   const taken = new Crowd();
   const written: Rectangle[] = [];
+  if (view.caption !== null) taken.add(captionBox(view.part, view.caption));
   for (const { at, place, label } of view.places) {
     taken.add(markBox(at, view.view === "plan" && itemsAt.has(place)));
     taken.add(label.box);
@@ -235,6 +237,11 @@ function peopleIn(
       lead: nearestIn(box, at),
     };
   });
+}
+
+/** What the words in the corner of a view take up, as the drawing puts them there. */
+function captionBox({ left, top }: Rectangle, caption: string): Rectangle {
+  return { left: left + 12, top: top + 4, width: textWidth(caption, TYPE.foot), height: 20 };
 }
 
 /** Beads at one spot stand in a row across it. */

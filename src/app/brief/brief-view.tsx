@@ -14,6 +14,7 @@ import { groundOf, momentOf } from "../../core/worksite/index.ts";
 import { saveText } from "../../io/browser-files/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
+import { StepPictures } from "../pictures/index.ts";
 import { Caption } from "./caption.tsx";
 import { ChapterList } from "./chapter-list.tsx";
 import { PresenterPanel } from "./presenter-panel.tsx";
@@ -101,6 +102,10 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
             end={isOver ? words("brief/end") : null}
           />
         )}
+        {moment.inWork.map((id) => {
+          const step = course.outline.step(id)?.step;
+          return step ? <StepPictures key={id} procedure={procedure} step={step} /> : null;
+        })}
       </div>
       <div className="brief-controls">
         <b className="brief-clock">{words("brief/clock", { pet })}</b>

@@ -1,7 +1,7 @@
 import type { WorksiteGround, WorksiteMoment } from "../../core/worksite/index.ts";
 import { drawingOf, WORKSITE_STYLE, worksiteScene } from "../../core/worksite/index.ts";
 import { inWords } from "../../words/index.ts";
-import { Drawn } from "./drawn-node.tsx";
+import { DrawnLayer } from "../worksite/index.ts";
 
 /** The layers that a question hides: they are its answer. */
 const ANSWER = /layer-(people|lines)/;
@@ -25,7 +25,7 @@ export function SitePicture({ ground, moment, name, isAsked = false }: SitePictu
       <style>{WORKSITE_STYLE}</style>
       {layers.map((layer) => {
         const kind = String(layer.attributes["class"]);
-        return isAsked && ANSWER.test(kind) ? null : <Drawn key={kind.split(" ")[0]} node={layer} />;
+        return isAsked && ANSWER.test(kind) ? null : <DrawnLayer key={kind.split(" ")[0]} node={layer} />;
       })}
     </svg>
   );

@@ -3,7 +3,7 @@ import type { Briefing } from "../../core/briefing/index.ts";
 import { STRIP_STYLE, stripOf } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { Drawn } from "./drawn-node.tsx";
+import { DrawnLayer } from "../worksite/index.ts";
 
 interface StripBarProps {
   readonly briefing: Briefing;
@@ -42,7 +42,7 @@ export function StripBar({ briefing, pet, onPet }: StripBarProps) {
         <style>{STRIP_STYLE}</style>
         {strip.nodes.map((node, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the strip of a briefing never changes.
-          <Drawn key={index} node={node} />
+          <DrawnLayer key={index} node={node} />
         ))}
         <line className="strip-now" x1={x} x2={x} y1={0} y2={strip.height} />
       </svg>

@@ -3,7 +3,16 @@ import { message } from "../../words/index.ts";
 import type { HelpMarkName } from "./help-mark.tsx";
 
 /** A screen that explains itself ([HLP1]). The timeline of a plan and that of a walk share one page. */
-export type HelpScreen = "shelf" | "read" | "timeline" | "follow" | "review" | "brief" | "handover" | "join" | "map";
+export type HelpScreen =
+  | "shelf"
+  | "read"
+  | "timeline"
+  | "follow"
+  | "review"
+  | "brief"
+  | "handover"
+  | "join"
+  | "map";
 
 /** One thing that is explained, with the mark it is about where there is one. */
 export interface HelpLine {

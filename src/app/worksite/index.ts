@@ -1,3 +1,4 @@
+export { DrawnLayer } from "./drawn-layer.tsx";
 export { LazyWorksiteMap } from "./lazy-worksite-map.tsx";
 export { MapAtMoment } from "./map-at-moment.tsx";
 export { SiteFigure } from "./site-figure.tsx";

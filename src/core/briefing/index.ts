@@ -7,7 +7,6 @@ export {
   cueAt,
   cueBefore,
   cuesPassed,
-  stepsShownAt,
 } from "./briefing.ts";
 export type { BriefingKind } from "./briefing-file.ts";
 export { briefingFile } from "./briefing-file.ts";

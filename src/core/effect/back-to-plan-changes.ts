@@ -1,6 +1,6 @@
-import type { Change, Contingency, Fields } from "../procedure/index.ts";
+import type { Change, Contingency, Fields, ProcedureFile } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
-import type { Ledger } from "../walk/index.ts";
+import type { LaidOutProcedure, Ledger } from "../walk/index.ts";
 import { begunSteps, isSpokenOf } from "../walk/index.ts";
 import { oneListOf } from "./one-list-of.ts";
 
@@ -10,6 +10,8 @@ export interface BroughtContingency {
   readonly contingency: Contingency;
   /** Its steps that are in the plan, in reading order. */
   readonly steps: readonly StepId[];
+  /** The tasks that were made of what was put off for it, each with the task that it was put off from. */
+  readonly putOff: readonly { readonly rest: string; readonly task: string }[];
 }
 
 /** Returns the contingencies of which steps are in the plan since an amendment brought them in, the latest first. */
@@ -23,19 +25,30 @@ export function broughtContingencies(ledger: Ledger): readonly BroughtContingenc
       if (!contingency) continue;
       const own = new Set(contingency.tasks.flatMap(({ steps }) => steps.map(({ id }) => id)));
       const steps = outline.steps.flatMap(({ step }) => (own.has(step.id) ? [step.id] : []));
-      if (steps.length > 0) found.set(contingency.id, { contingency, steps });
+      if (steps.length > 0)
+        found.set(contingency.id, { contingency, steps, putOff: putOffBy(changes, before) });
     }
   }
   return [...found.values()];
 }
 
+/** Tasks that changes add, each with the task from which its first step came. */
+function putOffBy(changes: readonly Change[], { outline }: LaidOutProcedure): BroughtContingency["putOff"] {
+  return changes.flatMap((change) => {
+    if (!("move" in change) || typeof change.first !== "string") return [];
+    const task = outline.step(change.move as StepId)?.task.id;
+    return task === undefined ? [] : [{ rest: change.first, task }];
+  });
+}
+
 /**
  * Returns the changes that take the steps of a brought contingency which are not begun out of the plan again, and put its tasks
- * of which none is begun back among the contingencies. `null` when there is nothing left to take out.
+ * of which none is begun back among the contingencies. Where all of it goes, what was put off for it and is not begun goes
+ * back into its task. `null` when there is nothing left to take out.
  */
 export function backToPlanChanges(
   ledger: Ledger,
-  { contingency, steps }: BroughtContingency,
+  { contingency, steps, putOff }: BroughtContingency,
   at: Instant,
 ): readonly Change[] | null {
   const { outline, file } = ledger.inForce;
@@ -59,5 +72,22 @@ export function backToPlanChanges(
     const add = { id, title, ...(when === undefined ? {} : { when }), tasks: back };
     changes.push({ add, list: "contingencies", first: true });
   }
+  if (open.size === steps.length) changes.push(...putOff.flatMap((one) => takenUpAgain(file, one, isOpen)));
   return oneListOf(ledger.inForce, changes);
+}
+
+/** The changes that bring the steps of a task that was put off back behind those of the task they came from. */
+function takenUpAgain(
+  { tasks }: ProcedureFile,
+  { rest, task }: BroughtContingency["putOff"][number],
+  isOpen: (step: StepId) => boolean,
+): readonly Change[] {
+  const stepsOf = (id: string) => tasks.find((one) => one.id === id)?.steps.map((step) => step.id) ?? [];
+  const back = stepsOf(rest);
+  const last = stepsOf(task).at(-1);
+  if (last === undefined || back.length === 0 || !back.every((step) => isOpen(step as StepId))) return [];
+  return [
+    ...back.map((move, index): Change => ({ move, behind: back[index - 1] ?? last })),
+    { drop: rest, list: "tasks" },
+  ];
 }

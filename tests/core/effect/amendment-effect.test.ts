@@ -224,6 +224,10 @@ describe("a contingency that is brought in", () => {
     expect(idsOf(log)).toEqual(["out", "bolt", "stay", "tape", "back", "last"]);
     expect(log.ledger.inForce.file.contingencies?.map(({ id }) => id).sort()).toEqual(["both", "stuck"]);
     expect(broughtContingencies(log.ledger)).toEqual([]);
+    // What was put off for it stands in its task again.
+    const tasks = ({ tasks: all }: ProcedureFile) =>
+      all.map(({ id, steps }) => [id, steps.map((one) => one.id)]);
+    expect(tasks(log.ledger.inForce.file)).toEqual(tasks(FILE));
     amend(log, 8, bring(log, 8, "stuck")?.changes ?? []);
     expect(log.reasons).toEqual([]);
     expect(broughtContingencies(log.ledger).map(({ contingency }) => contingency.id)).toEqual(["stuck"]);

@@ -5,10 +5,13 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { expect, type Page, test } from "@playwright/test";
 
-const folder = mkdtempSync(join(tmpdir(), "tetherline-briefing-"));
-const html = join(folder, "briefing.html");
+let folder = "";
+let html = "";
 
+// Tests of one file may run one by one, so that this comes before each of them.
 test.beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "tetherline-briefing-"));
+  html = join(folder, "briefing.html");
   const path = "procedures/osier-ranging-head.procedure.json";
   execFileSync("node", ["src/tetherline.mjs", "brief", path, "--html", html], { stdio: "ignore" });
 });

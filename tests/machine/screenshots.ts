@@ -77,6 +77,35 @@ const pictures: readonly Picture[] = [
     show: (page) => openImported(page, midway, "timeline"),
   },
   {
+    name: "map-night",
+    theme: "night",
+    width: 1180,
+    height: 820,
+    show: async (page) => {
+      await follow(page);
+      await page.getByRole("button", { name: "Map", exact: true }).click();
+      await page.locator(".map-stage svg").waitFor();
+    },
+  },
+  {
+    name: "briefing-day",
+    theme: "day",
+    width: 1180,
+    height: 820,
+    show: async (page) => {
+      await page.goto("/");
+      await page
+        .getByRole("button", { name: /^Follow / })
+        .first()
+        .waitFor();
+      await page.goto("/brief/plan/example-osier-ranging-head");
+      await page.locator(".brief-map").waitFor();
+      // To the exchange of the head, and on to the step at which both pull it off.
+      for (const key of ["PageDown", "PageDown", "PageDown", ...Array<string>(9).fill("ArrowRight")])
+        await page.keyboard.press(key);
+    },
+  },
+  {
     name: "shelf-day",
     theme: "day",
     width: 1180,

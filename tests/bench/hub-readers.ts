@@ -63,7 +63,7 @@ function openReader({ side, port, path }: OpenReaders, token: string, onLive: ()
   };
   const socket = connect({ port, host: "127.0.0.1", onread: { buffer, callback: hear } });
   socket.write(
-    `GET ${path} HTTP/1.1\r\nhost: bench\r\naccept: text/event-stream\r\nauthorization: Bearer ${token}\r\n\r\n`,
+    `GET ${path} HTTP/1.1\r\nhost: 127.0.0.1:${port}\r\naccept: text/event-stream\r\nauthorization: Bearer ${token}\r\n\r\n`,
   );
   const onClose = () => fail(`${side}: a stream ended`);
   socket.once("close", onClose);

@@ -42,7 +42,7 @@ export class WireConnection {
       this.#resolve = resolve;
       this.#reject = reject;
       this.#socket.write(
-        `POST ${path} HTTP/1.1\r\nhost: bench\r\nauthorization: Bearer ${token}\r\n` +
+        `POST ${path} HTTP/1.1\r\nhost: 127.0.0.1:${this.#socket.remotePort}\r\nauthorization: Bearer ${token}\r\n` +
           `content-type: application/cloudevents-batch+json\r\ncontent-length: ${Buffer.byteLength(body)}\r\n\r\n${body}`,
       );
     });

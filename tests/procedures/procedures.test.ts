@@ -71,7 +71,7 @@ describe("what a briefing shows of the procedures", () => {
     },
   );
 
-  it.each(FILES)("%s has a note for each task", (name) => {
+  it.each(FILES)("[BRF2] %s has a note for each task", (name) => {
     for (const { id, brief } of outlineOf(name).procedure.tasks) expect(brief, id).toBeTruthy();
   });
 

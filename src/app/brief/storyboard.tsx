@@ -1,6 +1,7 @@
 import { Fragment, useMemo } from "react";
 import type { Briefing, BriefingKind, Frame } from "../../core/briefing/index.ts";
 import { frameTime, frameTitle, personFacts, storyboardOf } from "../../core/briefing/index.ts";
+import { pictureSource } from "../../core/procedure/index.ts";
 import type { WorksiteGround } from "../../core/worksite/index.ts";
 import { groundOf } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -103,10 +104,10 @@ function FrameOnPaper({
             })}
           </tbody>
         </table>
-        {pictures.map(({ id, label, type, data }) => (
-          <figure key={id}>
-            <img src={`data:${type};base64,${data}`} alt={label ?? id} />
-            <figcaption>{label ?? id}</figcaption>
+        {pictures.map((picture) => (
+          <figure key={picture.id}>
+            <img src={pictureSource(picture)} alt={picture.label ?? picture.id} />
+            <figcaption>{picture.label ?? picture.id}</figcaption>
           </figure>
         ))}
       </div>

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Procedure, Step } from "../../core/procedure/index.ts";
+import { pictureSource } from "../../core/procedure/index.ts";
 import { words } from "../../words/index.ts";
 import "./pictures.css";
 
@@ -18,7 +19,8 @@ export function StepPictures({ procedure, step }: StepPicturesProps) {
   if (shown.length === 0) return null;
   return (
     <ul className="step-pictures">
-      {shown.map(({ id, label, type, data }) => {
+      {shown.map((picture) => {
+        const { id, label } = picture;
         const isLarge = large === id;
         const name = label ?? id;
         return (
@@ -29,7 +31,7 @@ export function StepPictures({ procedure, step }: StepPicturesProps) {
               aria-label={words("pictures/enlarge", { name })}
               onClick={() => setLarge(isLarge ? null : id)}
             >
-              <img src={`data:${type};base64,${data}`} alt={name} />
+              <img src={pictureSource(picture)} alt={name} />
             </button>
             <p>{name}</p>
           </li>

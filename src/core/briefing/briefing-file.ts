@@ -1,5 +1,6 @@
 import type { Say } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import { pictureSource } from "../procedure/index.ts";
 import { NO_TIME } from "../units/index.ts";
 import type { Drawing, DrawnNode, WorksiteGround } from "../worksite/index.ts";
 import { drawingOf, groundOf, momentOf, nodeText, worksiteScene } from "../worksite/index.ts";
@@ -188,5 +189,5 @@ function pictureOf({ course }: Briefing, id: string, shownIn: number | null, say
   const label = picture.label ?? picture.id;
   if (shownIn !== null)
     return markup`<p dir="auto">${say(message("brief/picture-before", { label, frame: shownIn }))}</p>`;
-  return markup`<figure><img src="data:${picture.type};base64,${picture.data}" alt="${label}"><figcaption dir="auto">${label}</figcaption></figure>`;
+  return markup`<figure><img src="${pictureSource(picture)}" alt="${label}"><figcaption dir="auto">${label}</figcaption></figure>`;
 }

@@ -139,7 +139,9 @@ export function fitOf(fitCase: FitCase, options: FitOptions): Fit {
     return set && isEnough(set) ? [set] : [];
   };
   const sets = found.best.flatMap(offered);
-  const fewest = sets.length > 0 ? search(asMany(fitCase.choices), 1).best.flatMap(offered)[0] : undefined;
+  // Where nothing is left out there is no set that leaves out less.
+  const leavesOut = sets[0] !== undefined && sets[0].drop.length > 0;
+  const fewest = leavesOut ? search(asMany(fitCase.choices), 1).best.flatMap(offered)[0] : undefined;
   const isBest = found.isProven && sets[0]?.worth === found.best[0]?.worth;
   return {
     verdict: sets.length === 0 ? "does-not-fit" : isBest ? "proven" : "best-found",

@@ -21,6 +21,7 @@ export { nearest } from "./known-keys.ts";
 export { contingenciesNamedBy } from "./named-contingencies.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf, withoutTasks } from "./outline.ts";
+export { pictureSource } from "./picture-source.ts";
 export type { ReadProcedure } from "./read-procedure.ts";
 export { parseProcedure, procedureFileOf, readProcedure } from "./read-procedure.ts";
 export type { Activity, GetAheads, Outcomes, Scenarios } from "./scenario.ts";

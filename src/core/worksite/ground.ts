@@ -2,6 +2,7 @@ import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { seededSource } from "../plan/index.ts";
 import type { Procedure } from "../procedure/index.ts";
+import { pictureSource } from "../procedure/index.ts";
 import type { Metres, PlaceId } from "../units/index.ts";
 import type { FrameSize, WorksiteFrame } from "./frame.ts";
 import { frameOf, placeName, pointOf } from "./frame.ts";
@@ -200,7 +201,7 @@ function pictureUnder({ site, pictures }: Procedure, { toPlan, scale }: Worksite
   const { x, y } = toPlan({ x: site.left, y: site.top, z: 0 });
   return {
     box: { left: x, top: y, width: site.width * scale, height: site.height * scale },
-    source: `data:${picture.type};base64,${picture.data}`,
+    source: pictureSource(picture),
   };
 }
 

@@ -69,6 +69,10 @@ export class FallbackEntryStore implements WalkStore {
   /** When the disk was last found in trouble or tried again, by a clock that is never set. */
   #triedAt = 0;
   #isRetrying = false;
+  /** Whether something came to memory too late for the attempt that is under way. */
+  #isLate = false;
+  /** Why the disk was last not trusted. */
+  #trouble: StoreTrouble;
   #readsMemory: boolean;
   #status: StoreStatus;
 
@@ -78,6 +82,7 @@ export class FallbackEntryStore implements WalkStore {
     this.#durable = durable;
     this.#memory = new MemoryEntryStore(memorySource, now, MEMORY_OFFSETS);
     this.#readsMemory = durable === null;
+    this.#trouble = reason;
     this.#status = durable ? DURABLE : inMemory(reason, 0);
     this.links = new FallbackLinkStore({
       durable: durable?.links ?? null,
@@ -215,12 +220,18 @@ export class FallbackEntryStore implements WalkStore {
   }
 
   #retryOnce(): void {
-    if (this.#isRetrying || this.#durable === null) return;
+    if (this.#durable === null) return;
+    if (this.#isRetrying) {
+      this.#isLate = true;
+      return;
+    }
     this.#isRetrying = true;
+    this.#isLate = false;
     this.#triedAt = this.#ticks();
     // Trouble with the disk is told by the status; a rejection is a mistake of this program and is not hidden.
     void this.retry().finally(() => {
       this.#isRetrying = false;
+      if (this.#isLate && this.#unsaved.size > 0) this.#retryOnce();
     });
   }
 
@@ -323,11 +334,17 @@ export class FallbackEntryStore implements WalkStore {
   #countUnsaved(entries: readonly Entry[]): void {
     for (const entry of entries) this.#unsaved.set(keyOf(entry), entry);
     if (this.#status.kind === "memory") this.#setStatus(inMemory(this.#status.reason, this.#unsaved.size));
+    else if (entries.length > 0) {
+      // The disk came back while these were on their way to memory.
+      this.#setStatus(inMemory(this.#trouble, this.#unsaved.size));
+      this.#retryOnce();
+    }
   }
 
   #setStatus(status: StoreStatus): void {
     const same = JSON.stringify(status) === JSON.stringify(this.#status);
     if (same) return;
+    if (status.kind === "memory") this.#trouble = status.reason;
     this.#status = status;
     this.#listeners.tellSoon();
   }

@@ -117,6 +117,29 @@ describe("a store whose disk fills up in the middle of a walk", () => {
     expect(textsOf((await log.read(walk, offset)).entries)).toEqual(["b"]);
   });
 
+  it("[LOG5] writes to disk what was on its way to memory while the disk came back", async () => {
+    const { parts, database, disk, log } = await withDisk();
+    const { mend } = failWrites(database, "QuotaExceededError");
+    await log.append(walk, [note("a")]);
+    mend();
+    const read = disk.read.bind(disk);
+    let comeBack = () => {};
+    const back = new Promise<void>((resolve) => {
+      comeBack = resolve;
+    });
+    vi.spyOn(disk, "read").mockImplementationOnce(async (...asked) => {
+      await back;
+      return read(...asked);
+    });
+    const late = log.append(walk, [note("b")]);
+    expect(await log.retry()).toEqual({ kind: "durable" });
+    comeBack();
+    const [entry] = await late;
+    await until(() => log.status().kind === "durable" && entry !== undefined && !log.isUnsaved(entry));
+    const tomorrow = await openTab(parts);
+    expect(textsOf((await tomorrow.store.read(walk, 0)).entries).sort()).toEqual(["a", "b"]);
+  });
+
   it("[LOG5] writes to disk what was in memory once there is room again", async () => {
     const { parts, database, log } = await withDisk();
     await log.append(walk, [note("a")]);

@@ -14,7 +14,15 @@ export const importTable = {
   "core/light": ["core/units", "words"],
   "core/supply": ["core/units", "words"],
   "core/window": ["core/light", "core/procedure", "core/units", "words"],
-  "core/course": ["core/order", "core/place", "core/custody", "core/window", "core/procedure", "core/units"],
+  "core/course": [
+    "core/order",
+    "core/place",
+    "core/custody",
+    "core/window",
+    "core/procedure",
+    "core/units",
+    "words",
+  ],
   "core/plan": [
     "core/course",
     "core/order",
@@ -25,6 +33,7 @@ export const importTable = {
     "core/units",
     "words",
   ],
+  "core/workbook": ["core/course", "core/plan", "core/procedure", "core/units", "words"],
   "core/check": [
     "core/changes",
     "core/units",
@@ -99,6 +108,7 @@ export const importTable = {
     "core/units",
     "words",
     "core/supply",
+    "core/workbook",
   ],
   "core/briefing": ["core/course", "core/worksite", "core/procedure", "core/units", "words"],
   "core/worksite": [

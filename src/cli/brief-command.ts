@@ -78,5 +78,5 @@ async function write(
 ): Promise<void> {
   const written = briefingFile(briefing, kind, inWords);
   await writeText(html, written);
-  terminal.err(`${words("cli/brief-written", { file: html, bytes: Buffer.byteLength(written) })}\n`);
+  terminal.err(`${words("cli/written", { file: html, bytes: Buffer.byteLength(written) })}\n`);
 }

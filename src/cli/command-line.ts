@@ -149,6 +149,8 @@ function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended)
     .option("--samples <n>", words("help/samples"), countValue, 10_000)
     .option("--seed <n>", words("help/plan-seed"), seedValue, 1)
     .option("--json", words("help/json"))
+    .option("--csv", words("help/plan-csv"))
+    .option("--xlsx <out>", words("help/plan-xlsx"))
     .action(async (file: string, options: Parameters<typeof planCommand>[1]) => {
       ended(await planCommand(file, options, terminal));
     });

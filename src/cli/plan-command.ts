@@ -7,6 +7,8 @@ import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { clockText, formatInstant, minus, ofSeconds } from "../core/units/index.ts";
 import { contactMessage } from "../core/window/index.ts";
+import { planCsv, planSheets, workbookFile } from "../core/workbook/index.ts";
+import { writeBytes } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { outcomesFrom } from "./argument-values.ts";
 import { lightFromFile, tellContact } from "./orbit-file.ts";
@@ -18,6 +20,7 @@ import { riskDocument } from "./risk-document.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** The options of `plan`. */
 export interface PlanArguments {
@@ -31,27 +34,44 @@ export interface PlanArguments {
   readonly samples: number;
   readonly seed: number;
   readonly json?: boolean;
+  readonly csv?: boolean;
+  /** The workbook to write. */
+  readonly xlsx?: string;
 }
 
 /** `plan`: earliest and latest times of every step, waits and the critical path. */
 export async function planCommand(
   file: string,
-  { start, decide, getAheads = false, orbit, site, samples, seed, json = false }: PlanArguments,
+  said: PlanArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
+  const { start, decide, getAheads = false, orbit, site, samples, seed, json = false, csv = false } = said;
+  if (json && csv) throw new UnusableInputError(words("cli/one-form-of-two"));
   const { outline, read } = await procedureFile(file);
   const outcomes = outcomesFrom(outline, decide);
   const light = await lightFromFile(orbit, start, site);
   const plan = planOf(outline, { outcomes, start: start ?? null, light, getAheads });
-  const risk = riskDocument(plan, samples, seed);
   const findings = read.locate(plan.findings);
   const contact = light && contactMessage(outline.procedure, light);
-  const document = {
-    ...planDocument(plan, findings),
-    ...(contact ? { contact: inWords(contact) } : {}),
-    risk,
-  };
-  terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : planInWords(plan, risk));
+  const { timeline } = plan;
+  if (said.xlsx !== undefined && timeline) {
+    const workbook = await workbookFile(planSheets(plan, timeline, inWords));
+    const bytes = new Uint8Array(await workbook.arrayBuffer());
+    await writeBytes(said.xlsx, bytes);
+    terminal.err(`${words("cli/written", { file: said.xlsx, bytes: bytes.length })}\n`);
+  }
+  if (csv) {
+    if (timeline) terminal.out(planCsv(plan, timeline, inWords));
+  } else {
+    const risk = riskDocument(plan, samples, seed);
+    const document = {
+      ...planDocument(plan, findings),
+      ...(contact ? { contact: inWords(contact) } : {}),
+      risk,
+    };
+    terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : planInWords(plan, risk));
+  }
+  if (!timeline && (csv || said.xlsx !== undefined)) terminal.err(`${words("cli/no-plan")}\n`);
   tellContact(file, outline.procedure, light, terminal);
   for (const one of findings) {
     terminal.err(`${words(`cli/of-finding-${one.level}`, { file, finding: findingSentence(one) })}\n`);

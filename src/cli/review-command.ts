@@ -1,5 +1,6 @@
+import { causeMessage } from "../core/course/index.ts";
 import type { LaneReview, Review, StepReview, TaskReview } from "../core/review/index.ts";
-import { reviewCsv, reviewDocument, reviewOf, reviewXes, waitMessage } from "../core/review/index.ts";
+import { reviewCsv, reviewDocument, reviewOf, reviewXes } from "../core/review/index.ts";
 import type { Duration } from "../core/units/index.ts";
 import { clockText, minus } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
@@ -198,7 +199,7 @@ function stepsTable({ outline, steps }: Review): string {
           words("cli/waited-for", {
             who: callOf(outline, crew),
             time: minus(to, from),
-            what: plainText(inWords(waitMessage(outline, on))),
+            what: plainText(inWords(causeMessage(outline, on))),
           }),
         )
         .join("; "),

@@ -11,7 +11,7 @@ import {
 } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { groundOf, momentOf } from "../../core/worksite/index.ts";
-import { saveText } from "../../io/browser-files/index.ts";
+import { saveFile } from "../../io/browser-files/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
@@ -167,7 +167,7 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
           type="button"
           className="plain-button"
           onClick={() =>
-            void saveText(`${procedure.id}.briefing.html`, briefingFile(briefing, kind, inWords), "text/html")
+            void saveFile(`${procedure.id}.briefing.html`, briefingFile(briefing, kind, inWords), "text/html")
           }
         >
           {words("brief/save-file")}

@@ -6,7 +6,7 @@ import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
-import { saveText } from "../../io/browser-files/index.ts";
+import { saveFile } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
 import { words } from "../../words/index.ts";
@@ -69,7 +69,7 @@ export function FollowPage() {
             if (to === "handover") window.location.assign(`/handover/${encodeURIComponent(walk)}`);
             else router.push(to === "shelf" ? "/" : `/${to}/${walk}`);
           }}
-          onExport={() => void saveText(walkFileName(walk), writeLines(folded.entries), "application/jsonl")}
+          onExport={() => void saveFile(walkFileName(walk), writeLines(folded.entries), "application/jsonl")}
         />
       ) : (
         <main className="page-message" role="status">

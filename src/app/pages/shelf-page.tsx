@@ -4,7 +4,7 @@ import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { backupFileName, exportWalk, walkFileName, writeBackup } from "../../io/backup/index.ts";
 import type { GivenFile } from "../../io/browser-files/index.ts";
-import { pickFiles, readTransfer, saveText } from "../../io/browser-files/index.ts";
+import { pickFiles, readTransfer, saveFile } from "../../io/browser-files/index.ts";
 import { newWalkId } from "../../io/device/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -33,7 +33,7 @@ export function ShelfPage() {
   const [takenOff, setTakenOff] = useState<TakenOff | null>(null);
   const actions = useMemo((): ShelfActions => {
     const saveLog = async (walk: WalkId) =>
-      saveText(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
+      saveFile(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
     const open = async (key: string, mode: "live" | "rehearsal") => {
       const text = await procedureText(store, key);
       if (text === null) return;
@@ -98,7 +98,7 @@ export function ShelfPage() {
         ),
       drop: (transfer) => told(take(readTransfer(transfer))),
       backUp: () =>
-        told(writeBackup(store, now()).then((text) => saveText(backupFileName(now()), text, LOG_TYPE))),
+        told(writeBackup(store, now()).then((text) => saveFile(backupFileName(now()), text, LOG_TYPE))),
     };
   }, [store, links, now, router]);
   useEffect(() => {

@@ -5,7 +5,7 @@ import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
-import { saveText } from "../../io/browser-files/index.ts";
+import { saveFile } from "../../io/browser-files/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
 import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
@@ -45,12 +45,12 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   const give = async (kind: ExportKind): Promise<void> => {
     if (kind === "print") return onPrint();
     if (kind === "log") {
-      await saveText(`${name}.walk.jsonl`, writeLines(folded.entries), "application/jsonl");
+      await saveFile(`${name}.walk.jsonl`, writeLines(folded.entries), "application/jsonl");
       return;
     }
     // The writers of the other forms are loaded only when they are needed.
     const { reviewText } = await import("./review-text.ts");
-    await saveText(`${name}.review.${kind}`, reviewText(review, kind), REVIEW_TYPES[kind]);
+    await saveFile(`${name}.review.${kind}`, reviewText(review, kind), REVIEW_TYPES[kind]);
   };
   const comment = async (text: string): Promise<void> => {
     await session.enter([

@@ -21,6 +21,6 @@ export type {
 } from "./review.ts";
 export { reviewCsv } from "./review-csv.ts";
 export type { ReviewDocument } from "./review-document.ts";
-export { reviewDocument, waitMessage } from "./review-document.ts";
+export { reviewDocument } from "./review-document.ts";
 export { reviewOf } from "./review-of.ts";
 export { reviewXes } from "./review-xes.ts";

@@ -1,11 +1,11 @@
-import { stringify } from "csv-stringify/browser/esm/sync";
 import type { Say } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import { causeMessage } from "../course/index.ts";
 import type { Duration } from "../units/index.ts";
 import { formatInstant, inSeconds, later } from "../units/index.ts";
+import { csvOf } from "../workbook/index.ts";
 import type { DroppedStep } from "./amendment-review.ts";
 import type { Review, StepReview } from "./review.ts";
-import { waitMessage } from "./review-document.ts";
 
 /** The ending of a step that an amendment took out of the plan. */
 const DROPPED = "dropped";
@@ -43,25 +43,14 @@ const COLUMNS = [
 ] as const;
 
 /**
- * Returns the steps of a review, then those that amendments took out of the plan, as CSV (RFC 4180: comma, CRLF, quotes doubled, one heading line), with times in
- * seconds of PET. A text that a spreadsheet would take for a formula gets an apostrophe in front, which is how
- * spreadsheets themselves mark text; numbers are never changed. The JSON document has every text unchanged. `say`
- * turns messages into text.
+ * Returns the steps of a review, then those that amendments took out of the plan, as CSV, with times in
+ * seconds of PET. The JSON document has every text unchanged. `say` turns messages into text.
  */
 export function reviewCsv(review: Review, say: Say): string {
-  return stringify(
-    [...review.steps.map((step) => row(review, step, say)), ...review.dropped.map(droppedRow)],
-    {
-      header: true,
-      columns: [...COLUMNS],
-      record_delimiter: "windows",
-      // The library quotes a field only when it contains a whole record delimiter, but a single CR or LF needs quotes
-      // too.
-      quoted_match: /[\r\n]/,
-      escape_formulas: true,
-      cast: { boolean: (value) => (value ? "yes" : "no") },
-    },
-  );
+  return csvOf(COLUMNS, [
+    ...review.steps.map((step) => row(review, step, say)),
+    ...review.dropped.map(droppedRow),
+  ]);
 }
 
 /**
@@ -107,7 +96,11 @@ function row({ outline, petZero, delay }: Review, step: StepReview, say: Say): R
     waited_on: step.waits
       .map(({ crew, from, to, on }) =>
         say(
-          message("review/csv-waited", { crew, seconds: inSeconds(to - from), on: waitMessage(outline, on) }),
+          message("review/csv-waited", {
+            crew,
+            seconds: inSeconds(to - from),
+            on: causeMessage(outline, on),
+          }),
         ),
       )
       .join("; "),

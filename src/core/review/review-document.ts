@@ -1,11 +1,10 @@
-import type { Message, Say } from "../../words/index.ts";
-import { message } from "../../words/index.ts";
+import type { Say } from "../../words/index.ts";
 import type { Stretch } from "../course/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, inSeconds } from "../units/index.ts";
 import type { AmendmentReview, DroppedStep } from "./amendment-review.ts";
-import type { CausedWait, NoteReview, Review, StepReview, StruckReview, WaitTotal } from "./review.ts";
+import type { NoteReview, Review, StepReview, StruckReview, WaitTotal } from "./review.ts";
 
 const seconds = (duration: Duration | null): number | null =>
   duration === null ? null : inSeconds(duration);
@@ -174,16 +173,3 @@ const struck = (one: StruckReview, say: Say) => ({
 });
 
 const laneWait = ({ on, time }: WaitTotal) => ({ on, seconds: inSeconds(time) });
-
-/** Returns a short message that says what a wait was for: `EV1 and IV`, `lag after vent`, `window dark`, `hold`. */
-export function waitMessage(outline: Outline, on: CausedWait["on"]): Message {
-  if ("crew" in on) {
-    const crew = on.crew.map((id) => outline.crewMember(id)?.call ?? id);
-    return message("review/cause-crew", { crew });
-  }
-  if ("lag" in on) return message("review/cause-lag", { step: on.lag });
-  if ("notBefore" in on) return message("review/cause-not-before", { at: on.notBefore });
-  return "window" in on
-    ? message("review/cause-window", { window: on.window })
-    : message("review/cause-hold");
-}

@@ -57,6 +57,15 @@ export async function writeText(path: string, text: string): Promise<void> {
   }
 }
 
+/** Writes bytes to a file, over what was there. Rejects with {@link UnusableFileError}. */
+export async function writeBytes(path: string, bytes: Uint8Array): Promise<void> {
+  try {
+    await writeFile(path, bytes);
+  } catch (error) {
+    throw fileErrorOf(path, "written", error);
+  }
+}
+
 /** Writes a text behind what is in a file, which is made if it is not there. Rejects with {@link UnusableFileError}. */
 export async function appendText(path: string, text: string): Promise<void> {
   try {

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { pickFiles, readGivenFiles, readTransfer, saveText } from "../../../src/io/browser-files/index.ts";
+import { pickFiles, readGivenFiles, readTransfer, saveFile } from "../../../src/io/browser-files/index.ts";
 import { worded } from "../../core/said.ts";
 
 const textFile = (name: string, ...parts: BlobPart[]) => new File(parts, name);
@@ -106,7 +106,7 @@ describe("saving", () => {
   it("downloads where there is a mouse, even if the browser could share", async () => {
     const share = vi.fn();
     inBrowser({ share });
-    expect(await saveText("walk-1.walk.jsonl", "é\n", "application/jsonl")).toBe("saved");
+    expect(await saveFile("walk-1.walk.jsonl", "é\n", "application/jsonl")).toBe("saved");
     expect(share).not.toHaveBeenCalled();
     expect(saved.map(({ name }) => name)).toEqual(["walk-1.walk.jsonl"]);
     expect(await saved[0]?.blob.text()).toBe("é\n");
@@ -116,17 +116,17 @@ describe("saving", () => {
   it("shares on a touch screen that can", async () => {
     const share = vi.fn(async () => {});
     inBrowser({ touch: true, share });
-    expect(await saveText("a.json", "{}")).toBe("shared");
+    expect(await saveFile("a.json", "{}")).toBe("shared");
     expect(share).toHaveBeenCalledOnce();
     expect(saved).toEqual([]);
   });
 
   it("takes a closed share sheet for a change of mind, and downloads when sharing is refused", async () => {
     inBrowser({ touch: true, share: () => Promise.reject(new DOMException("closed", "AbortError")) });
-    expect(await saveText("a.json", "{}")).toBe("cancelled");
+    expect(await saveFile("a.json", "{}")).toBe("cancelled");
     expect(saved).toEqual([]);
     inBrowser({ touch: true, share: () => Promise.reject(new DOMException("no", "NotAllowedError")) });
-    expect(await saveText("a.json", "{}")).toBe("saved");
+    expect(await saveFile("a.json", "{}")).toBe("saved");
     expect(saved).toHaveLength(1);
   });
 });

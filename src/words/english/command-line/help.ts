@@ -45,6 +45,9 @@ export const helpWords = {
   "help/log": "log of a walk",
   "help/at": "the state at an instant, from the entries up to it",
   "help/review": "compare what was done with the plan",
+  "help/plan-csv": "print the planned steps as CSV (RFC 4180)",
+  "help/plan-xlsx":
+    "write the plan as a workbook (ECMA-376) with a grid of the steps by crew and time, and a list",
   "help/csv": "print the steps as CSV (RFC 4180)",
   "help/xes": "print an event log in XES (IEEE 1849)",
   "help/hub": "serve the app, and keep the devices that follow a walk in agreement",

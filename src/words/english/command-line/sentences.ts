@@ -189,6 +189,7 @@ export const sentenceWords = {
   "cli/ended-at": "{$end} at PET {$pet :clock}",
   "cli/ended-at-over": "{$end} at PET {$pet :clock}, {$margin :length} over the elapsed limit",
   "cli/ended-at-within": "{$end} at PET {$pet :clock}, {$margin :margin} within the elapsed limit",
+  "cli/one-form-of-two": "Ask for one form of the plan: --json or --csv.",
   "cli/one-form": "Ask for one form of the review: --json, --csv or --xes.",
   "cli/no-walk": "{$file}: no entry opens a walk.",
   "cli/ended-reason": "{$end} at PET {$pet :clock} ({$reason})",
@@ -307,5 +308,5 @@ export const sentenceWords = {
   "cli/brief-nothing-done":
     "{$file}: no step has begun, so there is nothing to be shown and nothing was written.",
   "cli/brief-log-has-start": "A log has its own start and light: --start and --orbit are for a procedure.",
-  "cli/brief-written": "{$file}: written, {$bytes :integer} bytes.",
+  "cli/written": "{$file}: written, {$bytes :integer} bytes.",
 } as const;

@@ -5,6 +5,7 @@ import { backupWords } from "./backup.ts";
 import { briefWords } from "./brief.ts";
 import { cardsWords } from "./cards.ts";
 import { changesWords } from "./changes.ts";
+import { courseWords } from "./course.ts";
 import { decisionWords } from "./decisions.ts";
 import { figureGapWords } from "./figure-gaps.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
@@ -44,6 +45,7 @@ import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
+import { workbookWords } from "./workbook.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
@@ -54,6 +56,7 @@ export const screenWords = {
   ...briefWords,
   ...cardsWords,
   ...changesWords,
+  ...courseWords,
   ...decisionWords,
   ...figureGapWords,
   ...findingsOfFileWords,
@@ -93,4 +96,5 @@ export const screenWords = {
   ...supplyWords,
   ...timelineWords,
   ...walkWords,
+  ...workbookWords,
 } as const;

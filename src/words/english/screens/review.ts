@@ -1,11 +1,6 @@
 /** A walk looked back on: how it ended, tasks, lanes, drift, clocks. */
 export const reviewWords = {
   "review/as-flown-against-plan": "As flown against the plan",
-  "review/cause-crew": "{$crew :list style=chained}",
-  "review/cause-lag": "lag after {$step}",
-  "review/cause-not-before": "not before {$at :pet}",
-  "review/cause-window": "window {$window}",
-  "review/cause-hold": "hold",
   "review/csv-waited": "{$crew} {$seconds :number} s: {$on :message}",
   "review/csv-reopened": "reopened: {$reason}",
   "review/csv-out-of-range": "{$record} (out of range)",

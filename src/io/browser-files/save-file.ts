@@ -1,15 +1,20 @@
-/** What became of a text that was to be saved; `cancelled` when the reader closed the share sheet. */
-export type SavedText = "saved" | "shared" | "cancelled";
+/** What became of a file that was to be saved; `cancelled` when the reader closed the share sheet. */
+export type SavedFile = "saved" | "shared" | "cancelled";
 
 /** How long an address for a download is kept: browsers read from it after the click. */
 const KEPT_FOR = 60_000;
 
 /**
- * Hands a text to the reader as a file. On a touch screen that offers to share such files the share sheet is shown, since
+ * Hands a text, or what was written by a library, to the reader as a file. On a touch screen that offers to share such files the share sheet is shown, since
  * a tablet's downloads are hard to find; anywhere else it is a download. Call it from a tap or a key.
  */
-export async function saveText(name: string, text: string, type = "application/json"): Promise<SavedText> {
-  const file = new File([text], name, { type: `${type};charset=utf-8` });
+export async function saveFile(
+  name: string,
+  content: string | Blob,
+  type = "application/json",
+): Promise<SavedFile> {
+  const isText = typeof content === "string";
+  const file = new File([content], name, { type: isText ? `${type};charset=utf-8` : type });
   if (offersSharing(file)) {
     try {
       await navigator.share({ files: [file], title: name });

@@ -30,7 +30,7 @@ function fromLater<Name extends PageName>(name: Name) {
 }
 
 const PRINTED =
-  /^\/(print|cards|(?:storyboard|audience)(?:-walk)?|print-walk|print-paper|handover)\/([^/]+)\/?$/;
+  /^\/(print|cards|poster|(?:storyboard|audience)(?:-walk)?|print-walk|print-paper|handover)\/([^/]+)\/?$/;
 
 /** The whole application: one outlet and one page for each address. A printable page is outside the outlet. */
 export function App() {
@@ -39,7 +39,9 @@ export function App() {
     const id = decodeURIComponent(name);
     return (
       <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
-        {(kind === "print" || kind === "cards") && <PrintPage procedure={id} as={kind} />}
+        {(kind === "print" || kind === "cards" || kind === "poster") && (
+          <PrintPage procedure={id} as={kind} />
+        )}
         {(kind === "storyboard" ||
           kind === "storyboard-walk" ||
           kind === "audience" ||

@@ -132,3 +132,37 @@ test("the review, the handover and the paper procedure of a walk are whole on A4
     }
   }
 });
+
+test("[WRT11] a plan leaves as a table, a workbook and a poster on one large sheet and its list", async ({
+  page,
+}) => {
+  await page.goto("/plan/example-osier-ranging-head");
+  const leaves = page.getByRole("group", { name: "Take the plan along" });
+  for (const [button, name] of [
+    ["Table (CSV)", "osier-ranging-head.plan.csv"],
+    ["Workbook (.xlsx)", "osier-ranging-head.plan.xlsx"],
+  ] as const) {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      leaves.getByRole("button", { name: button }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe(name);
+    const chunks: Buffer[] = [];
+    for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+    const bytes = Buffer.concat(chunks);
+    // A workbook is a ZIP archive (ECMA-376 part 2), which begins with "PK".
+    expect(bytes.subarray(0, 2).toString("latin1")).toBe(name.endsWith("xlsx") ? "PK" : "nu");
+  }
+  await leaves.getByRole("link", { name: "Poster" }).click();
+  await expect(page.locator(".timeline-strip")).toHaveCount(3);
+  for (const [paper, box] of [
+    ["A3", [1191, 842]],
+    ["Tabloid (11 × 17 in)", [1224, 792]],
+  ] as const) {
+    await page.getByRole("button", { name: paper, exact: true }).click();
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g), paper).toHaveLength(2);
+    const [, width, height] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf) ?? [];
+    expect([Math.round(Number(width)), Math.round(Number(height))]).toEqual(box);
+  }
+});

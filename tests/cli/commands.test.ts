@@ -1,9 +1,10 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { afterAll, describe, expect, it } from "vitest";
 import { writeLines } from "../../src/core/log/index.ts";
 import { procedureJsonSchema } from "../../src/core/procedure/index.ts";
 import { LogWriter } from "../core/log-writer.ts";
 import { fileWith, step, task } from "../core/procedure-builder.ts";
+import { openedWorkbook } from "../core/workbook/opened-workbook.ts";
 import { NOW, Scratch, tetherline } from "./run-tetherline.ts";
 
 const scratch = new Scratch();
@@ -275,6 +276,35 @@ describe("plan", () => {
     ]) {
       expect((await tetherline(...command)).out.replaceAll("\n", "")).not.toMatch(/\p{Cc}/u);
     }
+  });
+});
+
+describe("plan as a table and as a workbook", () => {
+  it("[WRT11] prints CSV, writes the workbook beside it, and says what was written", async () => {
+    const xlsx = scratch.path("trial.xlsx");
+    const { status, out, err } = await tetherline("plan", trial, "--csv", "--xlsx", xlsx, "--start", START);
+    expect(status).toBe(0);
+    expect(out.split("\r\n")[1]).toBe(
+      "1.1,a,main,ev1,Do a,0,300,2031-01-01T00:00:00.000Z,2031-01-01T00:05:00.000Z,300,300,300,,,,0,yes,",
+    );
+    const [grid] = await openedWorkbook(new Blob([readFileSync(xlsx)]));
+    expect(grid?.cells.get("C6")).toBe("EV1");
+    expect(err).toContain(`${xlsx}: written, `);
+  });
+
+  it("[WRT11] asks for one form, and writes nothing where there is no plan", async () => {
+    expect(await tetherline("plan", trial, "--csv", "--json")).toMatchObject({ status: 2, out: "" });
+    const ring = scratch.write(
+      "ring.procedure.json",
+      JSON.stringify(
+        fileWith([task("t", [step("a", "ev1", 1, { after: ["b"] }), step("b", "ev2", 1, { after: ["a"] })])]),
+      ),
+    );
+    const xlsx = scratch.path("ring.xlsx");
+    const { status, out, err } = await tetherline("plan", ring, "--csv", "--xlsx", xlsx);
+    expect([status, out]).toEqual([1, ""]);
+    expect(err).toContain("No plan can be made.");
+    expect(existsSync(xlsx)).toBe(false);
   });
 });
 

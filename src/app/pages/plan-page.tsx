@@ -13,6 +13,7 @@ import { HelpButton } from "../help/index.ts";
 import { ContactTimes, LightAndStart, useProcedureLight } from "../light/index.ts";
 import { BesidePage } from "../panel/index.ts";
 import { ScreenHead } from "../parts/index.ts";
+import { PlanLeaves } from "../poster/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { chooseStart, printAddress, useServices, useStartChoice } from "../session/index.ts";
 import { revisionsOf, useProcedureText, useRevisions } from "../shelf/index.ts";
@@ -127,6 +128,13 @@ export function PlanPage() {
                 start={start}
                 onStart={(next) => chooseStart(procedure, next)}
               />
+              {plan.timeline && (
+                <PlanLeaves
+                  plan={plan}
+                  timeline={plan.timeline}
+                  poster={printAddress(procedure, start, "poster")}
+                />
+              )}
             </WhatIf>
           ) : (
             <div className="page-message" role="status">

@@ -10,10 +10,12 @@ import { useProcedureText } from "../shelf/index.ts";
 
 const WristCards = lazy(async () => ({ default: (await import("../cards/index.ts")).WristCards }));
 
+const Poster = lazy(async () => ({ default: (await import("../poster/index.ts")).Poster }));
+
 interface PrintPageProps {
   readonly procedure: string;
-  /** The whole procedure, or the cards that its crew outside wears. */
-  readonly as: "print" | "cards";
+  /** The whole procedure, the cards that its crew outside wears, or its timeline on one large sheet. */
+  readonly as: "print" | "cards" | "poster";
 }
 
 /** A printable page of a procedure. The document is outside Ionic's pages, so that it prints in full. */
@@ -41,6 +43,13 @@ export function PrintPage({ procedure, as }: PrintPageProps) {
             course={plan.timeline?.course ?? null}
             printedAt={printedAt}
           />
+        </Suspense>
+      );
+    }
+    if (as === "poster") {
+      return (
+        <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+          <Poster plan={plan} printedAt={printedAt} />
         </Suspense>
       );
     }

@@ -20,7 +20,7 @@ export function useStartChoice(procedure: string): Instant | null {
 export function printAddress(
   procedure: string,
   start: Instant | null,
-  as: "print" | "cards" | "storyboard" | "audience" = "print",
+  as: "print" | "cards" | "poster" | "storyboard" | "audience" = "print",
 ): string {
   return start === null ? `/${as}/${procedure}` : `/${as}/${procedure}?start=${formatInstant(start)}`;
 }

@@ -1,1 +1,2 @@
+export { DrawnStrips } from "./drawn-strips.tsx";
 export { TimelineView } from "./timeline-view.tsx";

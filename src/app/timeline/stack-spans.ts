@@ -19,3 +19,7 @@ export function stackSpans<S extends Lasting>(spans: readonly S[]): (S & { reado
       return { ...span, row };
     });
 }
+
+/** How many rows spans take. */
+export const rowsOf = (spans: readonly { readonly row: number }[]): number =>
+  spans.reduce((most, { row }) => Math.max(most, row + 1), 0);

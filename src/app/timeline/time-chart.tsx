@@ -14,6 +14,7 @@ import { LaneBars } from "./lane-bars.tsx";
 import { LaneHatches } from "./lane-hatches.tsx";
 import { LaneHeads } from "./lane-heads.tsx";
 import { NowLabel } from "./now-label.tsx";
+import { rowsOf } from "./stack-spans.ts";
 import { taskSpansOf } from "./task-heads.tsx";
 import type { ChartFlag } from "./time-flag.tsx";
 import { placeFlags } from "./time-flag.tsx";
@@ -122,6 +123,3 @@ export function TimeChart(props: TimeChartProps) {
     </div>
   );
 }
-
-const rowsOf = (spans: readonly { readonly row: number }[]) =>
-  spans.reduce((most, { row }) => Math.max(most, row + 1), 0);

@@ -11,14 +11,13 @@ import { bandOf, endOf, flagsOf } from "./chart-ends.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { laneBarsOf, shownStart } from "./lane-bar.ts";
 import { RiskMisses } from "./risk-misses.tsx";
-import { stackSpans } from "./stack-spans.ts";
 import { StepPanel } from "./step-panel.tsx";
 import { TimeChart } from "./time-chart.tsx";
-import type { WindowSpan } from "./time-ground.tsx";
 import { ZOOMS, type Zoom } from "./time-scale.ts";
 import { TimelineBar } from "./timeline-bar.tsx";
 import { TimelineLegend } from "./timeline-legend.tsx";
 import { TimelineTable } from "./timeline-table.tsx";
+import { windowSpansOf } from "./window-spans.ts";
 import "./timeline.css";
 
 export interface TimelineViewProps {
@@ -78,12 +77,7 @@ function Drawn(props: TimelineViewProps & { readonly timeline: Timeline }) {
     return live ? all.filter(isWorthDrawing) : all;
   }, [course, live]);
   const spansById = state?.ledger.windows ?? plan.windows;
-  const windows = useMemo((): WindowSpan[] => {
-    const spans = outline.procedure.windows.flatMap((window) =>
-      (spansById.get(window.id) ?? []).map((span) => ({ ...span, window })),
-    );
-    return stackSpans(spans);
-  }, [outline, spansById]);
+  const windows = useMemo(() => windowSpansOf(outline.procedure.windows, spansById), [outline, spansById]);
   const finishes = {
     finish: (state?.inForce ?? timeline.course).finish,
     forecast: state?.forecast?.finish ?? null,

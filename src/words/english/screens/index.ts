@@ -36,6 +36,7 @@ import { outstandingWords } from "./outstanding.ts";
 import { paperWords } from "./paper.ts";
 import { picturesWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
+import { posterWords } from "./poster.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
 import { reviewWords } from "./review.ts";
@@ -87,6 +88,7 @@ export const screenWords = {
   ...paperWords,
   ...picturesWords,
   ...planWords,
+  ...posterWords,
   ...printWords,
   ...readWords,
   ...reviewWords,

@@ -1,0 +1,2 @@
+export { PlanLeaves } from "./plan-leaves.tsx";
+export { Poster } from "./poster.tsx";

@@ -1,0 +1,104 @@
+import { useState } from "react";
+import { marginOf } from "../../core/course/index.ts";
+import type { Plan, Timeline } from "../../core/plan/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import { minus, NO_TIME } from "../../core/units/index.ts";
+import { inWords, words } from "../../words/index.ts";
+import { callsOf } from "../parts/index.ts";
+import "../print/index.ts";
+import { DrawnStrips } from "../timeline/index.ts";
+import type { Paper } from "./paper.ts";
+import { HEAD_HEIGHT, PAPERS } from "./paper.ts";
+import "./poster.css";
+
+interface PosterProps {
+  readonly plan: Plan;
+  readonly printedAt: Instant;
+}
+
+/** The timeline of a plan as one large sheet for the wall ([WRT11]). */
+export function Poster({ plan, printedAt }: PosterProps) {
+  const [paper, setPaper] = useState<Paper>(PAPERS[0] as Paper);
+  const { outline, timeline, start } = plan;
+  const { id, title, revision } = outline.procedure;
+  const size = paper.name === "a3" ? "A3 landscape" : "17in 11in";
+  return (
+    <main className="print-sheet poster">
+      <style>{`@page { size: ${size}; margin: 10mm } @page poster { size: ${size}; margin: 10mm }`}</style>
+      <div className="print-tools poster-tools">
+        <fieldset>
+          <legend className="heard-only">{words("poster/paper")}</legend>
+          {PAPERS.map((one) => (
+            <button
+              key={one.name}
+              type="button"
+              className="plain-button"
+              aria-pressed={one === paper}
+              onClick={() => setPaper(one)}
+            >
+              {words(`poster/${one.name}`)}
+            </button>
+          ))}
+        </fieldset>
+        <button type="button" className="main-button" onClick={() => window.print()}>
+          {words("print/print")}
+        </button>
+      </div>
+      <header className="poster-head">
+        <h1>{title}</h1>
+        <p>
+          <b>{id}</b> · {revision ? words("print/revision", { revision }) : words("print/no-revision")} ·{" "}
+          {start === null ? words("poster/no-start") : words("print/planned-from", { at: start })} ·{" "}
+          {timeline && finishWords(plan)} · {words("print/printed", { at: printedAt })}
+        </p>
+        <p>{words("poster/caution")}</p>
+      </header>
+      {timeline ? (
+        <>
+          <DrawnStrips plan={plan} timeline={timeline} shape={(paper.height - HEAD_HEIGHT) / paper.width} />
+          <PosterSteps plan={plan} timeline={timeline} />
+        </>
+      ) : (
+        <>
+          <p>{words("timeline/none")}</p>
+          <ul>
+            {plan.findings.map(({ code, pointer, message: said }) => (
+              <li key={`${code} ${pointer}`}>{inWords(said)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </main>
+  );
+}
+
+/** What the numbers on the bars stand for, since most bars are too short for words. */
+function PosterSteps({ plan: { outline }, timeline }: { readonly plan: Plan; readonly timeline: Timeline }) {
+  return (
+    <section className="poster-steps">
+      <h2>{words("print/steps")}</h2>
+      <ol>
+        {[...timeline.course.steps.values()].map(({ step, start }) => {
+          const entry = outline.step(step);
+          if (!entry) return null;
+          return (
+            <li key={step}>
+              <b>{entry.number}</b> {words("poster/step", { start, who: callsOf(outline, entry.step.by) })}{" "}
+              {entry.step.do}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
+
+function finishWords({ timeline }: Plan): string | null {
+  if (!timeline) return null;
+  const { course } = timeline;
+  const margin = marginOf(course);
+  if (margin === null) return words("workbook/finish", { finish: course.finish });
+  return margin < 0
+    ? words("workbook/finish-over", { finish: course.finish, over: minus(NO_TIME, margin) })
+    : words("workbook/finish-within", { finish: course.finish, margin });
+}

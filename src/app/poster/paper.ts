@@ -1,16 +1,17 @@
-/** A large sheet of paper, printed landscape; sides in mm, without the margins. */
+/** A large sheet of paper, printed landscape; sides in mm. */
 export interface Paper {
-  readonly name: "a3" | "tabloid";
+  readonly name: "iso" | "ansi";
   readonly width: number;
   readonly height: number;
 }
 
-const MARGIN = 10;
+/** The margin on every side, in mm. */
+export const MARGIN = 10;
 
 /** A3 by ISO 216 (420 × 297 mm) and tabloid by ANSI/ASME Y14.1 (17 × 11 in). */
 export const PAPERS: readonly Paper[] = [
-  { name: "a3", width: 420 - 2 * MARGIN, height: 297 - 2 * MARGIN },
-  { name: "tabloid", width: 431.8 - 2 * MARGIN, height: 279.4 - 2 * MARGIN },
+  { name: "iso", width: 420, height: 297 },
+  { name: "ansi", width: 431.8, height: 279.4 },
 ];
 
 /** What the head of the poster takes of the height, in mm. */

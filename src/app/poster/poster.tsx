@@ -8,7 +8,7 @@ import { callsOf } from "../parts/index.ts";
 import "../print/index.ts";
 import { DrawnStrips } from "../timeline/index.ts";
 import type { Paper } from "./paper.ts";
-import { HEAD_HEIGHT, PAPERS } from "./paper.ts";
+import { HEAD_HEIGHT, MARGIN, PAPERS } from "./paper.ts";
 import "./poster.css";
 
 interface PosterProps {
@@ -21,10 +21,11 @@ export function Poster({ plan, printedAt }: PosterProps) {
   const [paper, setPaper] = useState<Paper>(PAPERS[0] as Paper);
   const { outline, timeline, start } = plan;
   const { id, title, revision } = outline.procedure;
-  const size = paper.name === "a3" ? "A3 landscape" : "17in 11in";
+  const page = `size: ${paper.width}mm ${paper.height}mm; margin: ${MARGIN}mm`;
+  const shape = (paper.height - 2 * MARGIN - HEAD_HEIGHT) / (paper.width - 2 * MARGIN);
   return (
     <main className="print-sheet poster">
-      <style>{`@page { size: ${size}; margin: 10mm } @page poster { size: ${size}; margin: 10mm }`}</style>
+      <style>{`@page { ${page} } @page poster { ${page} }`}</style>
       <div className="print-tools poster-tools">
         <fieldset>
           <legend className="heard-only">{words("poster/paper")}</legend>
@@ -55,7 +56,7 @@ export function Poster({ plan, printedAt }: PosterProps) {
       </header>
       {timeline ? (
         <>
-          <DrawnStrips plan={plan} timeline={timeline} shape={(paper.height - HEAD_HEIGHT) / paper.width} />
+          <DrawnStrips plan={plan} timeline={timeline} shape={shape} />
           <PosterSteps plan={plan} timeline={timeline} />
         </>
       ) : (

@@ -1,8 +1,8 @@
 /** The timeline as a large sheet, and the ways in which a plan leaves. */
 export const posterWords = {
   "poster/paper": "Paper",
-  "poster/a3": "A3",
-  "poster/tabloid": "Tabloid (11 × 17 in)",
+  "poster/iso": "A3",
+  "poster/ansi": "Tabloid (11 × 17 in)",
   "poster/no-start": "no start given, so without UTC",
   "poster/caution":
     "By likely durations. A plan advises; flight rules, local codes and those in charge decide.",

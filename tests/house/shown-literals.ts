@@ -31,7 +31,7 @@ const MACHINE_CALLS = new Set([
 
 /**
  * SQL, rules and media queries of CSS, the name of a format in one of its forms (`OMM (XML)`), and what protocols have: media types,
- * credentials, caching, lines of status and of an event stream, the first line of XML, lengths on paper, formats of dates in a workbook.
+ * credentials, caching, lines of status and of an event stream, the first line of XML, formats of dates in a workbook.
  */
 const NO_WORDS = [
   /^\s*(SELECT|INSERT|CREATE|PRAGMA|DELETE|UPDATE|BEGIN|ALTER|WITH|DROP|VACUUM|ATTACH)\b/,
@@ -42,7 +42,6 @@ const NO_WORDS = [
   /^[1-5]\d\d [A-Z][A-Za-z ]+$|^HTTP\/1\.1 /,
   /^(id|event|data): /,
   /^<\?xml /,
-  /^size: …mm …mm; margin: …mm$/,
   /^yyyy-mm-dd hh:mm:ss$/,
 ];
 

@@ -21,11 +21,11 @@ export function Poster({ plan, printedAt }: PosterProps) {
   const [paper, setPaper] = useState<Paper>(PAPERS[0] as Paper);
   const { outline, timeline, start } = plan;
   const { id, title, revision } = outline.procedure;
-  const page = `size: ${paper.width}mm ${paper.height}mm; margin: ${MARGIN}mm`;
-  const shape = (paper.height - 2 * MARGIN - HEAD_HEIGHT) / (paper.width - 2 * MARGIN);
+  const { width, height } = paper;
+  const shape = (height - 2 * MARGIN - HEAD_HEIGHT) / (width - 2 * MARGIN);
   return (
     <main className="print-sheet poster">
-      <style>{`@page { ${page} } @page poster { ${page} }`}</style>
+      <style>{`@page { size: ${width}mm ${height}mm; margin: ${MARGIN}mm }`}</style>
       <div className="print-tools poster-tools">
         <fieldset>
           <legend className="heard-only">{words("poster/paper")}</legend>

@@ -59,6 +59,7 @@ export const importTable = {
     "words",
   ],
   "core/log": ["core/procedure", "core/units", "words"],
+  "core/seal": ["core/log", "core/units", "words"],
   "core/link": ["core/log", "core/units", "words"],
   "core/walk": [
     "core/changes",

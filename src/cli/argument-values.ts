@@ -141,6 +141,9 @@ export function decideValue(text: string, before: readonly string[]): string[] {
   return [...before, text];
 }
 
+/** One of several texts, given by an option that may be repeated. */
+export const againValue = (text: string, before: readonly string[]): string[] => [...before, text];
+
 /** The outcomes given by `--decide` options, looked up in the procedure. */
 export function outcomesFrom(outline: Outline, said: readonly string[]): Outcomes {
   const outcomes = new Map<DecisionId, string>();

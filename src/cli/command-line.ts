@@ -5,6 +5,7 @@ import { UnusableFileError } from "../io/files/index.ts";
 import { english, englishWords } from "../words/english/index.ts";
 import { speak, words } from "../words/index.ts";
 import {
+  againValue,
   chanceValue,
   countValue,
   decideValue,
@@ -39,6 +40,7 @@ import { stateCommand } from "./state-command.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
+import { verifyCommand } from "./verify-command.ts";
 
 /** What the program needs from outside its arguments. */
 export interface Surroundings {
@@ -285,6 +287,17 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
     .option("--xes", words("help/xes"))
     .action(async (log: string, options: { json?: boolean; csv?: boolean; xes?: boolean }) => {
       ended(await reviewCommand(log, options, terminal));
+    });
+
+  program
+    .command("verify")
+    .description(words("help/verify"))
+    .argument("<log>", words("help/log"))
+    .option("--trust <key>", words("help/verify-trust"), againValue, [])
+    .option("--code <code>", words("help/verify-code"))
+    .option("--json", words("help/json"))
+    .action(async (log: string, options: Parameters<typeof verifyCommand>[1]) => {
+      ended(await verifyCommand(log, options, terminal));
     });
 }
 

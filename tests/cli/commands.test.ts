@@ -4,6 +4,7 @@ import { writeLines } from "../../src/core/log/index.ts";
 import { procedureJsonSchema } from "../../src/core/procedure/index.ts";
 import { LogWriter } from "../core/log-writer.ts";
 import { fileWith, step, task } from "../core/procedure-builder.ts";
+import { FORM, HUB_KEY, wires } from "../core/seal/sealed-log.ts";
 import { openedWorkbook } from "../core/workbook/opened-workbook.ts";
 import { NOW, Scratch, tetherline } from "./run-tetherline.ts";
 
@@ -276,6 +277,43 @@ describe("plan", () => {
     ]) {
       expect((await tetherline(...command)).out.replaceAll("\n", "")).not.toMatch(/\p{Cc}/u);
     }
+  });
+});
+
+describe("verify", () => {
+  const write = (name: string, all: readonly object[]) =>
+    scratch.write(name, all.map((wire) => `${JSON.stringify(wire)}\n`).join(""));
+  const sealed = write("sealed.walk.jsonl", wires());
+
+  it("[SEL7] has one JSON document, and ends 0 for a log that is whole", async () => {
+    const { status, out } = await tetherline("verify", sealed, "--trust", HUB_KEY, "--json");
+    expect(status).toBe(0);
+    expect(json(out)).toMatchObject({
+      verdict: "whole",
+      checkpoints: [{ code: FORM.code, trusted: true, state: "fits" }],
+      findings: [],
+    });
+  });
+
+  it("[SEL7] [SEL9] ends 1 for one that is broken, says where and what, and what no verdict proves", async () => {
+    const spoiled = wires();
+    Object.assign(spoiled[7] ?? {}, { actor: "somebody" });
+    const { status, out } = await tetherline("verify", write("spoiled.walk.jsonl", spoiled));
+    expect(status).toBe(1);
+    expect(out).toContain("/devices/t4c8zh2prn, number 2: the seal does not fit the entry.");
+    expect(out).toContain("This does not prove that an entry is true");
+  });
+
+  it("[SEL6] says whether a code that was read out is of this log, and of how much", async () => {
+    const heard = (code: string) => tetherline("verify", sealed, "--code", code);
+    expect((await heard(FORM.code.toLowerCase())).out).toContain("it is of 11 entries.");
+    expect((await heard("AAA-AAA-AAA-AAA")).out).toContain("it differs in group 1, 2, 3 and 4");
+    expect(await heard("AAA")).toMatchObject({ status: 2, out: "" });
+  });
+
+  it("[SEL7] takes an old log as unsealed, and refuses what is no key", async () => {
+    expect((await tetherline("verify", log)).status).toBe(0);
+    expect(await tetherline("verify", log, "--trust", "key")).toMatchObject({ status: 2, out: "" });
   });
 });
 

@@ -48,6 +48,10 @@ export const helpWords = {
   "help/plan-csv": "print the planned steps as CSV (RFC 4180)",
   "help/plan-xlsx":
     "write the plan as a workbook (ECMA-376) with a grid of the steps by crew and time, and a list",
+  "help/verify":
+    "tell whether entries of a log were changed, taken out, put in or reordered since they were made",
+  "help/verify-trust": "the key of a hub that is trusted; may be given again and again",
+  "help/verify-code": "a voice code that was read out elsewhere, to be compared",
   "help/csv": "print the steps as CSV (RFC 4180)",
   "help/xes": "print an event log in XES (IEEE 1849)",
   "help/hub": "serve the app, and keep the devices that follow a walk in agreement",

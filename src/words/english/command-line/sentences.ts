@@ -308,5 +308,22 @@ export const sentenceWords = {
   "cli/brief-nothing-done":
     "{$file}: no step has begun, so there is nothing to be shown and nothing was written.",
   "cli/brief-log-has-start": "A log has its own start and light: --start and --orbit are for a procedure.",
+  "cli/verify-not-read": "{$file}, line {$line :integer}, is not read: {$why}.",
+  "cli/verify-no-key": "“{$key}” is no key of a hub: 43 letters, as its start screen shows it.",
+  "cli/verify-no-code": "“{$code}” is no code: twelve letters in groups of three.",
+  "cli/verify-source": "Source",
+  "cli/verify-by": "Admitted as",
+  "cli/verify-admitted": "{$name}, {$role}",
+  "cli/verify-verdict": "Verdict",
+  "cli/verify-entries": "Entries",
+  "cli/verify-sealed": "Sealed",
+  "cli/verify-behind": "Behind",
+  "cli/verify-finding": "{$source}: {$what}.",
+  "cli/verify-finding-at": "{$source}, number {$number :integer}: {$what}.",
+  "cli/verify-checkpoint": "Checkpoint {$code} of {$entries :integer} entries by {$by} ({$trust}): {$state}.",
+  "cli/verify-code": "All {$entries :integer} entries here: code {$code}, root {$root}.",
+  "cli/verify-same": "The code you gave is the same: it is of {$entries :integer} entries.",
+  "cli/verify-differs":
+    "The code you gave is not of this log: it differs in group {$groups :list}. Misheard, or other entries there.",
   "cli/written": "{$file}: written, {$bytes :integer} bytes.",
 } as const;

@@ -41,6 +41,7 @@ import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
 import { reviewWords } from "./review.ts";
 import { reviewTableWords } from "./review-tables.ts";
+import { sealWords } from "./seal.ts";
 import { splitWords } from "./split.ts";
 import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
@@ -93,6 +94,7 @@ export const screenWords = {
   ...readWords,
   ...reviewWords,
   ...reviewTableWords,
+  ...sealWords,
   ...splitWords,
   ...struckWords,
   ...supplyWords,

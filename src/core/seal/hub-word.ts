@@ -1,0 +1,54 @@
+import type { SourceChain } from "./source-chain.ts";
+
+/** What hubs say of sources, each in an entry with a seal that fits. */
+export interface HubWord {
+  /** By source the keys, names and roles it was admitted with. */
+  readonly admitted: ReadonlyMap<string, readonly Admission[]>;
+  /** By hub the keys that other hubs vouch for. */
+  readonly vouched: ReadonlyMap<string, readonly string[]>;
+}
+
+/** As what a hub admitted a source. */
+export interface Admission {
+  readonly key: string;
+  readonly name: string;
+  readonly role: string;
+}
+
+/** Only such sources can be hubs. */
+export const isHub = (source: string): boolean => source.startsWith("/hubs/");
+
+const text = (value: unknown): string => (typeof value === "string" ? value : "");
+
+/** What these hubs say, in entries that are sealed. */
+export function wordOf(hubs: readonly SourceChain[]): HubWord {
+  const admitted = new Map<string, Admission[]>();
+  const vouched = new Map<string, string[]>();
+  for (const { entry, isSealed } of hubs.flatMap(({ entries }) => entries)) {
+    if (!isSealed) continue;
+    const said = (entry.wire.data ?? {}) as Readonly<Record<string, unknown>>;
+    const source = text(said["source"]);
+    if (entry.wire.type === "tetherline.device.admitted") {
+      const one = { key: text(said["key"]), name: text(said["name"]), role: text(said["role"]) };
+      admitted.set(source, [...(admitted.get(source) ?? []), one]);
+    }
+    if (entry.wire.type === "tetherline.hub.vouched") {
+      vouched.set(source, [...(vouched.get(source) ?? []), text(said["key"])]);
+    }
+  }
+  return { admitted, vouched };
+}
+
+/** The hubs with a trusted key, and those that they vouch for, and so on. */
+export function trustedHubs(hubs: readonly SourceChain[], trust: ReadonlySet<string>): ReadonlySet<string> {
+  const trusted = new Set<string>();
+  for (;;) {
+    const known = trusted.size;
+    const { vouched } = wordOf(hubs.filter(({ source }) => trusted.has(source)));
+    for (const { source, key, entries } of hubs) {
+      const isVouched = key !== null && (trust.has(key) || vouched.get(source)?.includes(key));
+      if (isVouched && entries.some(({ isSealed }) => isSealed)) trusted.add(source);
+    }
+    if (trusted.size === known) return trusted;
+  }
+}

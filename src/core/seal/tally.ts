@@ -1,0 +1,48 @@
+import { sha256 } from "@noble/hashes/sha2.js";
+import { concatBytes } from "@noble/hashes/utils.js";
+import type { Entry } from "../log/index.ts";
+import { compareEntries } from "../log/index.ts";
+import { base64urlOf } from "./base64url.ts";
+import { merkleRoot } from "./merkle-root.ts";
+import { rangesText } from "./number-ranges.ts";
+
+/** An entry with its link and its number in the sequence of its source. */
+export interface LinkedEntry {
+  readonly entry: Entry;
+  readonly number: number;
+  readonly link: Uint8Array;
+}
+
+/** What entries come to, so that two sites can tell whether they hold the same ([SEL5]). */
+export interface Tally {
+  readonly entries: number;
+  /** For each source the numbers that are held, as ranges. */
+  readonly held: Readonly<Record<string, string>>;
+  /** The Merkle root over the links by source and number, in base64url. */
+  readonly root: string;
+  /** SHA-256 over the links in the order of the log, in base64url. */
+  readonly order: string;
+}
+
+const asText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+
+/** What entries come to, of which no two may have one source and number. */
+export function tallyOf(linked: readonly LinkedEntry[]): Tally {
+  const byNumber = linked.toSorted(
+    (a, b) => asText(a.entry.wire.source, b.entry.wire.source) || a.number - b.number,
+  );
+  const inOrder = linked.toSorted((a, b) => compareEntries(a.entry, b.entry));
+  const numbers = new Map<string, number[]>();
+  for (const { entry, number } of byNumber) {
+    const { source } = entry.wire;
+    const held = numbers.get(source) ?? [];
+    numbers.set(source, held);
+    held.push(number);
+  }
+  return {
+    entries: linked.length,
+    held: Object.fromEntries([...numbers].map(([source, held]) => [source, rangesText(held)])),
+    root: base64urlOf(merkleRoot(byNumber.map(({ link }) => link))),
+    order: base64urlOf(sha256(concatBytes(...inOrder.map(({ link }) => link)))),
+  };
+}

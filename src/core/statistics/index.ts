@@ -1,0 +1,17 @@
+export type { ClusteredPoint, CommonSlope } from "./common-slope.ts";
+export { commonSlope } from "./common-slope.ts";
+export { commonLength } from "./common-subsequence.ts";
+export type { Credibility, WeightedValue } from "./credibility.ts";
+export { credibility } from "./credibility.ts";
+export { holm } from "./holm.ts";
+export { incompleteBeta } from "./incomplete-beta.ts";
+export { logGamma } from "./log-gamma.ts";
+export { NORMAL_NINE_TENTHS, normalHazard } from "./normal.ts";
+export { median, medianSpread, quantile } from "./quantile.ts";
+export { brier, crps } from "./scores.ts";
+export { tQuantile, tShareBelow } from "./student-t.ts";
+export { theilSen } from "./theil-sen.ts";
+export type { Welch } from "./welch.ts";
+export { mean, welch } from "./welch.ts";
+export type { ShareInterval } from "./wilson.ts";
+export { wilsonInterval } from "./wilson.ts";

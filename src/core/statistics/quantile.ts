@@ -1,0 +1,33 @@
+/** How far from a whole number a place may be and still count as it, in units of the last digit (as in R). */
+const FUZZ = 4 * Number.EPSILON;
+
+/**
+ * Returns the quantile of some values, which need not be sorted, by the definition 8 of Hyndman and Fan (1996), nearly free of
+ * bias in the median whatever the distribution. `null` without values.
+ */
+export function quantile(values: readonly number[], share: number): number | null {
+  const sorted = [...values].sort((a, b) => a - b);
+  const place = (sorted.length + 1 / 3) * share + 1 / 3;
+  const whole = Math.floor(place + FUZZ * Math.max(1, place));
+  const rest = Math.abs(place - whole) < FUZZ * Math.max(1, place) ? 0 : place - whole;
+  const from = sorted[Math.max(0, Math.min(sorted.length, whole) - 1)];
+  const to = sorted[Math.max(0, Math.min(sorted.length - 1, whole))];
+  if (from === undefined || to === undefined) return null;
+  return from + rest * (to - from);
+}
+
+/** The median: the middle value, or the mean of the two in the middle. `null` without values. */
+export function median(values: readonly number[]): number | null {
+  return quantile(values, 0.5);
+}
+
+/** What makes the median of absolute deviations a standard deviation where values are normally distributed. */
+const TO_DEVIATION = 1.4826;
+
+/** Returns 1.4826 times the median of the absolute deviations from the median; `null` without values. */
+export function medianSpread(values: readonly number[]): number | null {
+  const middle = median(values);
+  if (middle === null) return null;
+  const spread = median(values.map((value) => Math.abs(value - middle)));
+  return spread === null ? null : TO_DEVIATION * spread;
+}

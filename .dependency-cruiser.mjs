@@ -5,6 +5,7 @@
  */
 export const importTable = {
   "core/units": [],
+  "core/statistics": [],
   words: ["core/units"],
   "core/procedure": ["core/units", "words"],
   "core/changes": ["core/procedure", "core/units", "words"],
@@ -110,6 +111,29 @@ export const importTable = {
     "words",
     "core/supply",
     "core/workbook",
+  ],
+  "core/learn": [
+    "core/changes",
+    "core/course",
+    "core/log",
+    "core/plan",
+    "core/procedure",
+    "core/statistics",
+    "core/units",
+    "core/walk",
+    "words",
+  ],
+  "core/walks-compared": [
+    "core/course",
+    "core/learn",
+    "core/log",
+    "core/plan",
+    "core/procedure",
+    "core/review",
+    "core/statistics",
+    "core/units",
+    "core/walk",
+    "words",
   ],
   "core/briefing": ["core/course", "core/worksite", "core/procedure", "core/units", "words"],
   "core/worksite": [

@@ -27,6 +27,7 @@ import { helpOfReadWords } from "./help-read.ts";
 import { helpOfReviewWords } from "./help-review.ts";
 import { helpOfShelfWords } from "./help-shelf.ts";
 import { helpOfTimelineWords } from "./help-timeline.ts";
+import { learnWords } from "./learn.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
@@ -80,6 +81,7 @@ export const screenWords = {
   ...helpOfShelfWords,
   ...helpOfTimelineWords,
   ...handoverWords,
+  ...learnWords,
   ...lightSourceWords,
   ...linkWords,
   ...linkStateWords,

@@ -1,0 +1,11 @@
+export type { Learned, LearnedStep } from "./learn-from.ts";
+export { learnFrom } from "./learn-from.ts";
+export type { LearningCurve } from "./learning-curve.ts";
+export type { Observation } from "./observation.ts";
+export { offerMessage } from "./offer-message.ts";
+export { offeredChange, offeredTime } from "./offered-change.ts";
+export type { Offer, ProposedTime } from "./proposal.ts";
+export type { Band, Belief } from "./step-model.ts";
+export type { WalkRecord } from "./walk-record.ts";
+export { walkRecords } from "./walk-record.ts";
+export type { Weighed } from "./weigh.ts";

@@ -119,6 +119,12 @@ export function durationValue(text: string): Duration {
   return duration;
 }
 
+/** Adds one `old=new` to those given before. */
+export function renamedValue(text: string, before: readonly string[]): string[] {
+  if (!/^[^=]+=[^=]+$/.test(text)) throw new InvalidArgumentError(words("cli/bad-renamed"));
+  return [...before, text];
+}
+
 /** Adds one id to those given before. */
 export const idValue = (text: string, before: readonly string[]): string[] => [...before, text];
 

@@ -19,6 +19,7 @@ import {
   paceValue,
   portValue,
   rateValue,
+  renamedValue,
   seedValue,
   siteValue,
 } from "./argument-values.ts";
@@ -29,6 +30,7 @@ import { compareCommand } from "./compare-command.ts";
 import { type FitArguments, fitCommand } from "./fit-command.ts";
 import { type HubFlags, hubCommand, type ServeHub } from "./hub-command.ts";
 import { type HubStore, hubBackupCommand, hubRestoreCommand } from "./hub-store-command.ts";
+import { type LearnArguments, learnCommand } from "./learn-command.ts";
 import { mergeCommand } from "./merge-command.ts";
 import { passesCommand } from "./passes-command.ts";
 import { planCommand } from "./plan-command.ts";
@@ -41,6 +43,7 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 import { verifyCommand } from "./verify-command.ts";
+import { type WalksArguments, walksCommand } from "./walks-command.ts";
 
 /** What the program needs from outside its arguments. */
 export interface Surroundings {
@@ -248,6 +251,7 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
     .option("--start <instant>", words("help/rehearse-start"), instantValue)
     .option("--out <log>", words("help/out"))
     .option("--pace <x>", words("help/pace"), paceValue)
+    .option("--count <n>", words("help/rehearse-count"), countValue)
     .action(
       async (
         file: string,
@@ -256,6 +260,27 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
         ended(await rehearseCommand(file, { ...options, start: options.start ?? now() }, terminal));
       },
     );
+
+  program
+    .command("learn")
+    .description(words("help/learn"))
+    .argument("<log...>", words("help/walk-logs"))
+    .option("--procedure <file>", words("help/learn-procedure"))
+    .option("--renamed <old=new>", words("help/renamed"), renamedValue, [])
+    .option("--json", words("help/json"))
+    .action(async (logs: string[], options: LearnArguments) => {
+      ended(await learnCommand(logs, options, terminal));
+    });
+
+  program
+    .command("walks")
+    .description(words("help/walks"))
+    .argument("<log...>", words("help/walk-logs"))
+    .option("--versus <log...>", words("help/versus"), [])
+    .option("--json", words("help/json"))
+    .action(async (logs: string[], options: WalksArguments) => {
+      ended(await walksCommand(logs, options, terminal));
+    });
 
   program
     .command("brief")

@@ -1,9 +1,12 @@
+import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { marginOf } from "../core/course/index.ts";
 import { writeLines } from "../core/log/index.ts";
+import type { ProcedureFile } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { between } from "../core/units/index.ts";
 import { forecastOf } from "../core/walk/index.ts";
+import { makeFolder } from "../io/files/index.ts";
 import { words } from "../words/index.ts";
 import { openLogFile } from "./log-file.ts";
 import { plainText } from "./plain-text.ts";
@@ -12,6 +15,7 @@ import { playedWalk } from "./played-walk.ts";
 import { procedureFile } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** The options of `rehearse`. */
 export interface RehearseArguments {
@@ -19,6 +23,8 @@ export interface RehearseArguments {
   readonly start: Instant;
   readonly out?: string;
   readonly pace?: number;
+  /** So many rehearsals, each with the next seed; `out` is then a folder. */
+  readonly count?: number;
 }
 
 /**
@@ -27,11 +33,13 @@ export interface RehearseArguments {
  */
 export async function rehearseCommand(
   file: string,
-  { seed, start, out, pace }: RehearseArguments,
+  said: RehearseArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
   const { read } = await procedureFile(file);
   if (!read.file) return EXIT.unusable;
+  if (said.count !== undefined) return await rehearseMany(read.file, said.count, said, terminal);
+  const { seed, start, out, pace } = said;
   const write = out === undefined ? async (text: string) => terminal.out(text) : await openLogFile(out);
   let last: PlayedEntries | null = null;
   let count = 0;
@@ -47,6 +55,27 @@ export async function rehearseCommand(
   if (last.ledger.closed?.end === "complete") return EXIT.fine;
   terminal.err(`${words("cli/rehearsal-stopped", { file })}\n`);
   return EXIT.findings;
+}
+
+/** Plays a procedure several times and writes a log for each, named after the procedure and the seed. */
+async function rehearseMany(
+  file: ProcedureFile,
+  count: number,
+  { seed, start, out, pace }: RehearseArguments,
+  terminal: Terminal,
+): Promise<ExitStatus> {
+  if (out === undefined) throw new UnusableInputError(words("cli/out-folder"));
+  if (pace !== undefined) throw new UnusableInputError(words("cli/many-have-no-pace"));
+  await makeFolder(out);
+  let complete = 0;
+  for (let at = 0; at < count; at += 1) {
+    const played = [...playedWalk(file, seed + at, start)];
+    const write = await openLogFile(join(out, `${file.id}-${seed + at}.walk.jsonl`));
+    await write(writeLines(played.flatMap(({ entries }) => entries)));
+    if (played.at(-1)?.ledger.closed?.end === "complete") complete += 1;
+  }
+  terminal.err(`${words("cli/rehearsed-many", { folder: plainText(out), count, complete })}\n`);
+  return complete === count ? EXIT.fine : EXIT.findings;
 }
 
 function ending({ ledger, at }: PlayedEntries): string {

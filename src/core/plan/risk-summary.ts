@@ -19,6 +19,8 @@ export interface Risk {
   readonly p10: number | null;
   readonly p50: number | null;
   readonly p90: number | null;
+  /** The finishes of the samples that fit their windows, in rising order. */
+  readonly finishes: Float64Array;
   /** The share of samples that finish within the elapsed limit; `null` without a limit. */
   readonly withinLimit: number | null;
   /** The share of samples in which some step does not fit any remaining span. */
@@ -83,6 +85,7 @@ export function riskOf(
     p10: quantileOf(sorted, samples, 0.1),
     p50: quantileOf(sorted, samples, 0.5),
     p90: quantileOf(sorted, samples, 0.9),
+    finishes: sorted,
     withinLimit:
       limit === null ? null : finishes.reduce((sum, value) => sum + (value <= limit ? 1 : 0), 0) / samples,
     unfit: (samples - complete) / samples,

@@ -3,13 +3,10 @@ import { riskModelOf, sampleRisk } from "../plan/index.ts";
 import type { WalkState } from "./walk-state.ts";
 
 /**
- * With this many samples a probability is accurate to about two percentage points, and sampling takes a few
- * milliseconds.
+ * How forecasts are sampled. With so many samples a probability is accurate to about two percentage points, and sampling
+ * takes a few milliseconds. The seed is fixed, so that every device shows the same figure for the same walk and instant.
  */
-const SAMPLES = 2000;
-
-/** The seed for forecasts. It is fixed so that every device shows the same figure for the same walk and instant. */
-const SEED = 1;
+export const FORECAST_DRAWS = { samples: 2000, seed: 1 };
 
 /** Returns the model to sample for the risk of the rest of a walk ([FOR2]), or `null` when there is no forecast. */
 export function forecastRiskModel({ forecast }: Pick<WalkState, "forecast">): RiskModel | null {
@@ -22,8 +19,8 @@ export function forecastRiskModel({ forecast }: Pick<WalkState, "forecast">): Ri
  */
 export function forecastRisk(
   state: Pick<WalkState, "forecast">,
-  samples: number = SAMPLES,
-  seed: number = SEED,
+  samples: number = FORECAST_DRAWS.samples,
+  seed: number = FORECAST_DRAWS.seed,
 ): Risk | null {
   const model = forecastRiskModel(state);
   return model && sampleRisk(model, samples, seed);

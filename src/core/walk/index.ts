@@ -19,7 +19,7 @@ export type { Deviation, DeviationKind, EarlyMark } from "./deviation.ts";
 export type { ClockJumpEntry, ClockReading } from "./device-clocks.ts";
 export type { TaskChoice } from "./forecast.ts";
 export { forecastOf, unfitStepOf } from "./forecast.ts";
-export { forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
+export { FORECAST_DRAWS, forecastRisk, forecastRiskModel } from "./forecast-risk.ts";
 export type { IdleAmendment } from "./idle-amendments.ts";
 export { idleAmendmentsOf } from "./idle-amendments.ts";
 export type { LaidOutProcedure } from "./laid-out-procedure.ts";

@@ -1,5 +1,5 @@
 import { createReadStream } from "node:fs";
-import { appendFile, writeFile } from "node:fs/promises";
+import { appendFile, mkdir, writeFile } from "node:fs/promises";
 import type { Said } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { fileErrorOf, UnusableFileError } from "./unusable-file-error.ts";
@@ -70,6 +70,15 @@ export async function writeBytes(path: string, bytes: Uint8Array): Promise<void>
 export async function appendText(path: string, text: string): Promise<void> {
   try {
     await appendFile(path, text, "utf8");
+  } catch (error) {
+    throw fileErrorOf(path, "written", error);
+  }
+}
+
+/** Makes a folder, and those that it lies in, where they are not there. Rejects with {@link UnusableFileError}. */
+export async function makeFolder(path: string): Promise<void> {
+  try {
+    await mkdir(path, { recursive: true });
   } catch (error) {
     throw fileErrorOf(path, "written", error);
   }

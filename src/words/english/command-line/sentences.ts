@@ -326,4 +326,65 @@ export const sentenceWords = {
   "cli/verify-differs":
     "The code you gave is not of this log: it differs in group {$groups :list}. Misheard, or other entries there.",
   "cli/written": "{$file}: written, {$bytes :integer} bytes.",
+  "cli/brief-written": "{$file}: written, {$bytes :integer} bytes.",
+  "cli/other-procedure":
+    '{$file} is the log of a walk of "{$procedure}", and what is asked for is "{$wanted}": nothing is learned across procedures.',
+  "cli/bad-renamed": "a renamed step is written old=new",
+  "cli/not-renamed": '"{$step}" is no step of {$procedure}, so that nothing can have been renamed to it.',
+  "cli/out-folder": "--count writes a log for each rehearsal: name a folder for them with --out.",
+  "cli/many-have-no-pace": "--pace plays one rehearsal as it would happen: leave it out with --count.",
+  "cli/rehearsed-many":
+    ".input {$count :integer} .match $count one {{{$folder}: {$count} rehearsal, {$complete :integer} complete.}} * {{{$folder}: {$count} rehearsals, {$complete :integer} complete.}}",
+  "cli/walks-told":
+    ".input {$live :integer} .input {$rehearsed :integer} .match $live $rehearsed one one {{From {$live} live walk and {$rehearsed} rehearsal.}} one * {{From {$live} live walk and {$rehearsed} rehearsals.}} * one {{From {$live} live walks and {$rehearsed} rehearsal.}} * * {{From {$live} live walks and {$rehearsed} rehearsals.}}",
+  "cli/column-planned-times": "Planned low/likely/high",
+  "cli/column-band": "Expected 10/50/90 %",
+  "cli/column-weight": "Weight",
+  "cli/column-walks": "Walks",
+  "cli/column-offer": "Offered low/likely/high",
+  "cli/column-why": "Why",
+  "cli/three-times": "{$low}/{$middle}/{$high}",
+  "cli/weight": "{$weight :number maximumFractionDigits=2}",
+  "cli/thin": "{$weight :number maximumFractionDigits=2} (thin)",
+  "cli/learn-how":
+    "The band is where eight of ten further walks are expected, by the planner’s figures and the walks together. All rehearsals of a step together weigh less than one live walk. Nothing is changed; `learn --json` has the changes, which `change` makes.",
+  "cli/learning":
+    "Repeats of the rehearsal: each doubling makes {$rate :integer} % of a time (slope {$slope :number maximumFractionDigits=3}, standard error {$error :number maximumFractionDigits=3}, {$walks :integer} rehearsals).",
+  "cli/no-learning": "Repeats of the rehearsal: no learning is shown.",
+  "cli/in-one-go":
+    ".input {$count :integer} .match $count one {{{$count} step was tapped done in one go with others and tells nothing.}} * {{{$count} steps were tapped done in one go with others and tell nothing each.}}",
+  "cli/unmatched":
+    ".input {$count :integer} .match $count one {{{$count} observation is of a step that is not there any more, or is other work now: {$steps :list}.}} * {{{$count} observations are of steps that are not there any more, or are other work now: {$steps :list}.}}",
+  "cli/no-forecasts":
+    "No forecast can be judged: it takes a walk closed as complete, with more than one task.",
+  "cli/forecasts":
+    "Forecasts at the end of tasks: {$held :integer} of {$count :integer} bands of 80 % held the finish ({$from :integer} to {$to :integer} %), in {$walks :integer} walks.",
+  "cli/forecast-scores":
+    "Mean score of the finish {$score :length}, with the planner’s figures alone {$planned :length}; less is better.",
+  "cli/forecast-too-few": "That is too little for a verdict: it takes 40 forecasts and 5 walks.",
+  "cli/forecast-hold": "The bands hold about as often as they say.",
+  "cli/forecast-too-narrow": "The bands are too narrow: the finish lies outside more often than they say.",
+  "cli/forecast-too-wide": "The bands are wider than they need to be.",
+  "cli/column-walk": "Walk",
+  "cli/column-mode": "Kind",
+  "cli/column-finish": "Finish",
+  "cli/column-order": "Order kept",
+  "cli/column-fitness": "Lanes as planned",
+  "cli/column-deviations": "Deviations",
+  "cli/column-quantiles": "10/50/90 %",
+  "cli/column-spread": "Spread",
+  "cli/column-each": "Each walk",
+  "cli/lane-share": "{$crew} {$share}",
+  "cli/share-of": "{$share :chance}",
+  "cli/spread-of": "× {$factor :number maximumFractionDigits=2}",
+  "cli/broken-off": "{$time}→",
+  "cli/column-first": "First group",
+  "cli/column-second": "Second group",
+  "cli/column-ratio": "Second/first",
+  "cli/column-p": "p adjusted",
+  "cli/difference-shown": "a difference is shown",
+  "cli/difference-none": "none shown",
+  "cli/column-difference": "Difference",
+  "cli/walks-how":
+    "Below 5 walks there are no points, only the walks. Where no difference is shown there may be one all the same, and a difference does not tell its cause.",
 } as const;

@@ -1,0 +1,10 @@
+export type { ComparedStep, ComparedWalks, MinuteQuantiles } from "./compare-walks.ts";
+export { compareWalks } from "./compare-walks.ts";
+export type { ComparedWalk } from "./compared-walk.ts";
+export type { ForecastScores, ForecastVerdict } from "./forecast-scores.ts";
+export { forecastScores } from "./forecast-scores.ts";
+export type { GroupDifference } from "./group-differences.ts";
+export { groupDifferences } from "./group-differences.ts";
+export type { IssuedForecast, WalkForecasts } from "./issued-forecasts.ts";
+export { forecastsOf } from "./issued-forecasts.ts";
+export type { LaneFitness, OrderKept } from "./order-kept.ts";

@@ -15,6 +15,8 @@ const FollowPage = fromLater("follow");
 const JoinPage = fromLater("join");
 const TimelinePage = fromLater("timeline");
 const ReviewPage = fromLater("review");
+const LearnPage = fromLater("learn");
+const WalksPage = fromLater("walks");
 const BriefPage = fromLater("brief");
 const BriefSheetPage = fromLater("brief-sheet");
 const HandoverPage = fromLater("handover");
@@ -63,6 +65,8 @@ export function App() {
             <Route path="/follow/:walk" element={<FollowPage />} />
             <Route path="/timeline/:walk" element={<TimelinePage />} />
             <Route path="/review/:walk" element={<ReviewPage />} />
+            <Route path="/learn/:procedure" element={<LearnPage />} />
+            <Route path="/walks/:procedure" element={<WalksPage />} />
             <Route path="/brief/:of/:id" element={<BriefPage />} />
             <Route path="/join" element={<JoinPage />} />
             <Route path="/join/:code" element={<JoinPage />} />

@@ -9,6 +9,8 @@ export type HelpScreen =
   | "timeline"
   | "follow"
   | "review"
+  | "learn"
+  | "walks"
   | "brief"
   | "handover"
   | "join"
@@ -234,6 +236,37 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/map-left")),
       ),
       section(TROUBLE, line(message("guide/map-sketch")), line(message("guide/map-crowded"))),
+      ADVICE,
+    ],
+  },
+  learn: {
+    title: message("guide/learn"),
+    sections: [
+      section(MARKS, line(message("guide/learn-strip")), line(message("guide/learn-marks"))),
+      section(
+        FIGURES,
+        line(message("guide/learn-weight")),
+        line(message("guide/learn-left-out")),
+        line(message("guide/learn-claims")),
+      ),
+      section(DOING, line(message("guide/learn-offer"))),
+      section(TROUBLE, line(message("guide/learn-disagree")), line(message("guide/learn-here"))),
+      ADVICE,
+    ],
+  },
+  walks: {
+    title: message("guide/walks"),
+    sections: [
+      section(MARKS, line(message("guide/walks-strips")), line(message("guide/learn-marks"))),
+      section(
+        FIGURES,
+        line(message("guide/walks-steps")),
+        line(message("guide/walks-order")),
+        line(message("guide/walks-groups")),
+        line(message("guide/walks-forecasts")),
+      ),
+      section(DOING, line(message("guide/walks-open"))),
+      section(TROUBLE, line(message("guide/learn-claims")), line(message("guide/learn-here"))),
       ADVICE,
     ],
   },

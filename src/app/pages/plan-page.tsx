@@ -16,10 +16,10 @@ import { ScreenHead } from "../parts/index.ts";
 import { PlanLeaves } from "../poster/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { chooseStart, printAddress, useServices, useStartChoice } from "../session/index.ts";
-import { revisionsOf, useProcedureText, useRevisions } from "../shelf/index.ts";
+import { useProcedureText, useRevisions } from "../shelf/index.ts";
 import type { SplitRequest } from "../split/index.ts";
 import { SplitPanel } from "../split/index.ts";
-import { freeRevision, WhatIf } from "../what-if/index.ts";
+import { freeRevision, saveAsRevision, WhatIf } from "../what-if/index.ts";
 
 const HOUR = 3_600_000;
 
@@ -53,14 +53,11 @@ export function PlanPage() {
   const taken = useRevisions(read?.procedure?.id ?? null);
   const revision = freeRevision(read?.procedure?.revision, taken);
   const save = async (changed: ProcedureFile) => {
-    // Another tab may have taken the letter since it was shown.
-    const free = freeRevision(changed.revision, await revisionsOf(store, changed.id));
-    const text = `${JSON.stringify({ ...changed, revision: free }, null, 2)}\n`;
-    const added = await store.shelf.addProcedure(text);
-    if (added.kind === "added" || added.kind === "known") {
-      setSaved(words("plan/revision-kept", { revision: String(added.procedure.revision) }));
-      chooseStart(added.procedure.key, start);
-      router.push(`/plan/${added.procedure.key}`);
+    const kept = await saveAsRevision(store, changed);
+    if (kept) {
+      setSaved(words("plan/revision-kept", { revision: String(kept.revision) }));
+      chooseStart(kept.key, start);
+      router.push(`/plan/${kept.key}`);
     } else setSaved(words("plan/revision-not-kept"));
   };
   const saveSplit = (changes: readonly Change[]) => {
@@ -103,6 +100,9 @@ export function PlanPage() {
                 </button>
               </>
             )}
+            <button type="button" className="plain-button" onClick={() => router.push(`/learn/${procedure}`)}>
+              {words("learn/title")}
+            </button>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>

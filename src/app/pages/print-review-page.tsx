@@ -5,7 +5,7 @@ import { WalkReview } from "../review/index.ts";
 export function PrintReviewPage({ walk }: { readonly walk: string }) {
   return (
     <main className="print-walk">
-      <WalkReview walk={walk as WalkId} onPrint={() => window.print()} />
+      <WalkReview walk={walk as WalkId} sought={null} onPrint={() => window.print()} />
     </main>
   );
 }

@@ -52,6 +52,13 @@ export function ReadPage() {
               >
                 {words("brief/brief")}
               </button>
+              <button
+                type="button"
+                className="plain-button"
+                onClick={() => router.push(`/walks/${procedure}`)}
+              >
+                {words("walks/title")}
+              </button>
               <a className="plain-button" href={printAddress(procedure, start)}>
                 {words("read/printable")}
               </a>

@@ -1,6 +1,6 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useParams } from "react-router-dom";
-import type { WalkId } from "../../core/units/index.ts";
+import { useParams, useSearchParams } from "react-router-dom";
+import type { StepId, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { ScreenHead } from "../parts/index.ts";
@@ -9,6 +9,7 @@ import { WalkReview } from "../review/index.ts";
 /** The page with the review of a walk. */
 export function ReviewPage() {
   const { walk = "" } = useParams();
+  const [search] = useSearchParams();
   const router = useIonRouter();
   return (
     <IonPage>
@@ -35,6 +36,7 @@ export function ReviewPage() {
           </ScreenHead>
           <WalkReview
             walk={walk as WalkId}
+            sought={search.get("step") as StepId | null}
             onPrint={() => window.location.assign(`/print-walk/${encodeURIComponent(walk)}`)}
           />
         </main>

@@ -4,6 +4,8 @@ import type { ReactNode } from "react";
 export interface TableRow {
   readonly key: string;
   readonly cells: readonly ReactNode[];
+  /** True for the row that the reader came for, which is brought into view. */
+  readonly isSought?: boolean;
 }
 
 interface ReviewTableProps {
@@ -44,8 +46,12 @@ export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProp
               </tr>
             </thead>
             <tbody>
-              {rows.map(({ key, cells }) => (
-                <tr key={key}>
+              {rows.map(({ key, cells, isSought = false }) => (
+                <tr
+                  key={key}
+                  ref={isSought ? bringIntoView : null}
+                  aria-current={isSought ? "location" : undefined}
+                >
                   {cells.map((cell, column) => (
                     <td key={columns[column]}>{cell}</td>
                   ))}
@@ -58,3 +64,5 @@ export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProp
     </section>
   );
 }
+
+const bringIntoView = (row: HTMLElement | null) => row?.scrollIntoView({ block: "center" });

@@ -1,4 +1,5 @@
 import type { Review } from "../../core/review/index.ts";
+import type { StepId } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import { misplacedItems } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -20,7 +21,13 @@ import { StepTable } from "./step-table.tsx";
 import { WatchTable } from "./watch-table.tsx";
 
 /** Everything that a picture cannot show: departures from the plan, and every step. */
-export function ReviewTables({ review }: { readonly review: Review }) {
+export function ReviewTables({
+  review,
+  sought,
+}: {
+  readonly review: Review;
+  readonly sought: StepId | null;
+}) {
   return (
     <>
       <DeviationTable review={review} />
@@ -37,7 +44,7 @@ export function ReviewTables({ review }: { readonly review: Review }) {
       <AlertTable review={review} />
       <NoteTable review={review} />
       <HoldTable review={review} />
-      <StepTable review={review} />
+      <StepTable review={review} sought={sought} />
       <IgnoredTable review={review} />
     </>
   );

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { lightMessage } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
-import type { Duration } from "../../core/units/index.ts";
+import type { Duration, StepId } from "../../core/units/index.ts";
 import { contactMessage } from "../../core/window/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import "../parts/index.ts";
@@ -26,12 +26,21 @@ export interface ReviewViewProps {
   readonly onExport: (kind: ExportKind) => void;
   /** Keeps a comment in the log; `null` for a reader who may not enter anything. */
   readonly onComment?: ((text: string) => Promise<void>) | null;
+  /** The step that the reader came for; absent for none. */
+  readonly sought?: StepId | null;
 }
 
 const EXPORTS: readonly ExportKind[] = ["log", "csv", "json", "xes", "print"];
 
 /** The review of a walk: pictures first, then the tables behind them. */
-export function ReviewView({ review, clocks, map = null, onExport, onComment = null }: ReviewViewProps) {
+export function ReviewView({
+  review,
+  clocks,
+  map = null,
+  onExport,
+  onComment = null,
+  sought = null,
+}: ReviewViewProps) {
   const { opened, outline, petZero } = review;
   const { title, revision } = outline.procedure;
   const end = endOf(review);
@@ -74,7 +83,7 @@ export function ReviewView({ review, clocks, map = null, onExport, onComment = n
           {map}
         </>
       )}
-      <ReviewTables review={review} />
+      <ReviewTables review={review} sought={sought} />
       {clocks}
       {onComment && <CommentField onKeep={onComment} />}
     </article>

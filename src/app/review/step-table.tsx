@@ -1,4 +1,5 @@
 import type { Review, StepReview } from "../../core/review/index.ts";
+import type { StepId } from "../../core/units/index.ts";
 import { clockText, minus } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { behindTone, callsOf } from "../parts/index.ts";
@@ -6,8 +7,14 @@ import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
 import { laterWords, waitedFor } from "./review-words.ts";
 
+interface StepTableProps {
+  readonly review: Review;
+  /** The step that the reader came for; `null` for none. */
+  readonly sought: StepId | null;
+}
+
 /** Every step as planned and as flown, with the waits before it. */
-export function StepTable({ review }: { readonly review: Review }) {
+export function StepTable({ review, sought }: StepTableProps) {
   return (
     <ReviewTable
       id="review-steps"
@@ -21,7 +28,7 @@ export function StepTable({ review }: { readonly review: Review }) {
         "review/column-over",
         "review/column-waits",
       )}
-      rows={review.steps.map((step) => stepRow(review, step))}
+      rows={review.steps.map((step) => ({ ...stepRow(review, step), isSought: step.step === sought }))}
       empty={words("review/no-steps")}
     />
   );

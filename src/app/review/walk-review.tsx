@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import { mayMark, writeLines } from "../../core/log/index.ts";
 import { reviewOf } from "../../core/review/index.ts";
-import type { WalkId } from "../../core/units/index.ts";
+import type { StepId, WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
 import { walkFileName } from "../../io/backup/index.ts";
@@ -14,11 +14,13 @@ import { type ExportKind, ReviewView } from "./review-view.tsx";
 
 interface WalkReviewProps {
   readonly walk: WalkId;
+  /** The step that the reader came for; `null` for none. */
+  readonly sought: StepId | null;
   readonly onPrint: () => void;
 }
 
 /** The review of a walk on this device, as far as its log goes, with its exports. */
-export function WalkReview({ walk, onPrint }: WalkReviewProps) {
+export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const { now, store } = useServices();
   const { session, folded: live, isRead, problem } = useWalkSession(walk);
   const { role } = useLink(walk);
@@ -60,6 +62,7 @@ export function WalkReview({ walk, onPrint }: WalkReviewProps) {
   return (
     <ReviewView
       review={review}
+      sought={sought}
       map={folded.ledger && <FlownMap ledger={folded.ledger} at={folded.lastAt ?? now()} />}
       clocks={
         <ClockTable

@@ -1,2 +1,3 @@
+export { saveAsRevision } from "./save-as-revision.ts";
 export { freeRevision } from "./trial.ts";
 export { WhatIf } from "./what-if.tsx";

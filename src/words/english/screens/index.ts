@@ -22,6 +22,7 @@ import { helpOfBriefWords } from "./help-brief.ts";
 import { helpOfFollowWords } from "./help-follow.ts";
 import { helpOfHandoverWords } from "./help-handover.ts";
 import { helpOfJoinWords } from "./help-join.ts";
+import { helpOfLearnWords } from "./help-learn.ts";
 import { helpOfMapWords } from "./help-map.ts";
 import { helpOfReadWords } from "./help-read.ts";
 import { helpOfReviewWords } from "./help-review.ts";
@@ -49,6 +50,7 @@ import { supplyWords } from "./supplies.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
 import { workbookWords } from "./workbook.ts";
+import { walksComparedWords } from "./walks-compared.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
@@ -75,6 +77,7 @@ export const screenWords = {
   ...helpOfFollowWords,
   ...helpOfHandoverWords,
   ...helpOfJoinWords,
+  ...helpOfLearnWords,
   ...helpOfMapWords,
   ...helpOfReadWords,
   ...helpOfReviewWords,
@@ -103,4 +106,5 @@ export const screenWords = {
   ...timelineWords,
   ...walkWords,
   ...workbookWords,
+  ...walksComparedWords,
 } as const;

@@ -1,0 +1,17 @@
+import type { Learned } from "../../core/learn/index.ts";
+import type { ProcedureFile } from "../../core/procedure/index.ts";
+import type { ComparedWalks, ForecastScores } from "../../core/walks-compared/index.ts";
+
+/** A question to the worker: a procedure, and the logs of its walks as lines. */
+export interface WalksRequest {
+  readonly file: ProcedureFile;
+  readonly logs: readonly string[];
+}
+
+/** What walks tell of a procedure. It has no outline, which has functions: whoever asked has one. */
+export interface WalksTold {
+  readonly learned: Omit<Learned, "outline">;
+  readonly compared: Omit<ComparedWalks, "outline">;
+  /** How the forecasts did, which takes longest; `null` while it is worked out. */
+  readonly scores: ForecastScores | null;
+}

@@ -1,0 +1,79 @@
+import { IonContent, IonPage, useIonRouter } from "@ionic/react";
+import { useMemo, useState } from "react";
+import { useParams } from "react-router-dom";
+import { applyChanges } from "../../core/changes/index.ts";
+import { checkProcedureText } from "../../core/check/index.ts";
+import type { StepId, WalkId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
+import { LearnView, type TakenOver, useWalksTold } from "../learn/index.ts";
+import { ScreenHead } from "../parts/index.ts";
+import { FindingsOfUnreadable } from "../read/index.ts";
+import { useServices } from "../session/index.ts";
+import { useProcedureText, useRevisions } from "../shelf/index.ts";
+import { freeRevision, saveAsRevision } from "../what-if/index.ts";
+import { pageWords } from "./walks-page-words.ts";
+
+/** The page on which an author takes over what walks tell of how long steps take. */
+export function LearnPage() {
+  const { procedure = "" } = useParams();
+  const { text, isRead } = useProcedureText(procedure);
+  const router = useIonRouter();
+  const { store } = useServices();
+  const [saved, setSaved] = useState<string | null>(null);
+  const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
+  const told = useWalksTold(read?.file ?? null);
+  const taken = useRevisions(read?.procedure?.id ?? null);
+  const save = async ({ changes, walks }: TakenOver) => {
+    if (!read?.file) return;
+    const steps = changes.flatMap((change) => ("change" in change ? [change.change] : []));
+    const before = read.file.summary;
+    const summary = before
+      ? words("learn/summary-behind", { summary: before, steps, walks })
+      : words("learn/summary", { steps, walks });
+    const changed = applyChanges(read.file, [...changes, { head: { summary } }]);
+    const kept = changed.file ? await saveAsRevision(store, changed.file) : null;
+    if (!kept) return setSaved(words("plan/revision-not-kept"));
+    setSaved(words("plan/revision-kept", { revision: String(kept.revision) }));
+    router.push(`/plan/${kept.key}`);
+  };
+  const open = (walk: WalkId, step: StepId) =>
+    router.push(`/review/${encodeURIComponent(walk)}?step=${encodeURIComponent(step)}`);
+  return (
+    <IonPage>
+      <IonContent>
+        <main>
+          <ScreenHead title={read?.procedure?.title ?? words("learn/title")} what={words("learn/what")}>
+            <button type="button" className="plain-button" onClick={() => router.push(`/walks/${procedure}`)}>
+              {words("walks/title")}
+            </button>
+            <button type="button" className="plain-button" onClick={() => router.push(`/plan/${procedure}`)}>
+              {words("parts/timeline")}
+            </button>
+            <button type="button" className="plain-button" onClick={() => router.push("/")}>
+              {words("parts/shelf")}
+            </button>
+            <HelpButton screen="learn" />
+          </ScreenHead>
+          <p role="status" className="plan-saved">
+            {saved}
+          </p>
+          {read?.outline && typeof told === "object" ? (
+            <LearnView
+              outline={read.outline}
+              told={told}
+              revision={freeRevision(read.procedure?.revision, taken)}
+              onSave={(over) => void save(over)}
+              onOpen={open}
+            />
+          ) : (
+            <div className="page-message" role="status">
+              {read && !read.outline && <FindingsOfUnreadable findings={read.findings} />}
+              <p>{pageWords(read !== null, read?.outline != null, isRead, told)}</p>
+            </div>
+          )}
+        </main>
+      </IonContent>
+    </IonPage>
+  );
+}

@@ -1,0 +1,1 @@
+export { WalksView } from "./walks-view.tsx";

@@ -15,6 +15,18 @@ export function lengthText(duration: Duration, rounding: Rounding = "up"): strin
   return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${two(minutes % 60)} min`;
 }
 
+/**
+ * The same to the whole second up, for lengths that are compared with one another: `45 s`, `3 min 47 s`; from an hour on to the
+ * minute.
+ */
+export function lengthToTheSecond(duration: Duration): string {
+  const seconds = inWhole(1000, Math.abs(duration) as Duration, "up");
+  if (seconds < 100 || seconds >= 3600) return lengthText(duration);
+  const rest = seconds % 60;
+  const minutes = `${Math.floor(seconds / 60)} min`;
+  return rest === 0 ? minutes : `${minutes} ${two(rest)} s`;
+}
+
 /** How much is left until a limit: rounded down, and below zero, where it is missing, away from zero ([OFF8]). */
 export function marginText(margin: Duration): string {
   return margin < 0 ? `−${lengthText(margin, "up")}` : lengthText(margin, "down");

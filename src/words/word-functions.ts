@@ -3,7 +3,7 @@ import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, hourMinuteText } from "../core/units/index.ts";
 import type { Argument, Message } from "./argument.ts";
 import { chanceText } from "./chance-text.ts";
-import { lengthText, marginText } from "./length-text.ts";
+import { lengthText, lengthToTheSecond, marginText } from "./length-text.ts";
 import { numberFunctions } from "./number-functions.ts";
 import { shown } from "./shown.ts";
 import { utcText } from "./utc-text.ts";
@@ -34,7 +34,9 @@ export function wordFunctions(tag: string, inWords: (message: Message) => string
   };
   const functions: Functions = {
     ...numberFunctions(tag),
-    length: shown((time) => lengthText(time as Duration)),
+    length: shown((time, { form = "minute" }) =>
+      String(form) === "second" ? lengthToTheSecond(time as Duration) : lengthText(time as Duration),
+    ),
     margin: shown((time) => marginText(time as Duration)),
     advance: shown((time) => lengthText(time as Duration, "down")),
     finish: shown((time, { form = "minute" }) =>

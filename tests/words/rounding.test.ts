@@ -28,6 +28,9 @@ describe("rounding", () => {
     expect(words("figures/length", { time: at("0:02:01") })).toBe("3 min");
     expect(words("figures/length", { time: at("0:01:39.2") })).toBe("2 min");
     expect(words("figures/length", { time: at("0:01:38.2") })).toBe("99 s");
+    const planned = { low: at("0:00:45"), likely: (at("0:03:46") + 1) as Duration, high: at("1:00:01") };
+    expect(words("learn/planned", planned)).toBe("Planned: 3 min 47 s likely, 45 s to 1 h 01 min");
+    expect(words("learn/planned", { ...planned, likely: at("0:03:00") })).toContain("3 min likely");
     expect(words("timeline/later", { time: at("0:10:01") })).toBe("11 min later than planned");
     expect(words("timeline/earlier", { time: at("0:10:59") })).toBe("10 min earlier than planned");
     expect(words("what-if/tried-earlier", { finish: at("0:07:01"), by: -at("0:10:59") as Duration })).toBe(

@@ -10,5 +10,5 @@ export function onRatioScale(factor: number): number {
   return Math.min(1, Math.max(0, share));
 }
 
-/** True for a factor that lies beyond an end of the scale. */
-export const isBeyondScale = (factor: number): boolean => factor < LEAST || factor > MOST;
+/** −1 for a factor below the scale, 1 for one above it, 0 for one on it. */
+export const beyondScale = (factor: number): -1 | 0 | 1 => (factor < LEAST ? -1 : factor > MOST ? 1 : 0);

@@ -1,5 +1,5 @@
 import type { Weighed } from "../../core/learn/index.ts";
-import { onRatioScale, RATIO_MARKS } from "./ratio-scale.ts";
+import { beyondScale, onRatioScale, RATIO_MARKS } from "./ratio-scale.ts";
 
 /** A band from one time to another, in minutes. */
 export interface StripBand {
@@ -54,7 +54,12 @@ export function StepStrip({ likely, planned, found, observations }: StepStripPro
       {planned && <Band className="step-strip-planned" band={planned} likely={likely} y={PLANNED} />}
       {found && <Band className="step-strip-found" band={found} likely={likely} y={FOUND} />}
       {observations.map((one) => (
-        <Mark key={one.walk} one={one} x={at(one.minutes, likely)} />
+        <Mark
+          key={one.walk}
+          one={one}
+          x={at(one.minutes, likely)}
+          beyond={beyondScale(one.minutes / likely)}
+        />
       ))}
     </svg>
   );
@@ -77,14 +82,27 @@ function Band({ className, band, likely, y }: BandProps) {
   );
 }
 
+interface MarkProps {
+  readonly one: Weighed;
+  readonly x: number;
+  /** −1 or 1 for a time that lies beyond an end of the scale, where it is drawn with a hook that points on; 0 otherwise. */
+  readonly beyond: -1 | 0 | 1;
+}
+
 /** A filled dot for a live walk, a hollow one for a rehearsal, an arrow for what was broken off, a ring round what is far off. */
-function Mark({ one, x }: { readonly one: Weighed; readonly x: number }) {
+function Mark({ one, x, beyond }: MarkProps) {
   return (
     <g className="step-strip-mark" data-mode={one.mode}>
       {one.isBrokenOff ? (
         <path d={`M${x - 5} ${MARKS - 5}L${x + 6} ${MARKS}L${x - 5} ${MARKS + 5}Z`} />
       ) : (
         <circle cx={x} cy={MARKS} r={4.5} />
+      )}
+      {beyond !== 0 && (
+        <path
+          className="step-strip-beyond"
+          d={`M${x + beyond * 7} ${MARKS - 4}l${beyond * 5} 4l${-beyond * 5} 4`}
+        />
       )}
       {one.isOutlier && <circle className="step-strip-ring" cx={x} cy={MARKS} r={9} />}
     </g>

@@ -15,7 +15,7 @@ interface WalkStripProps {
 }
 
 const WIDTH = 1000;
-const LANE = 16;
+const LANE = 18;
 const BAR = 8;
 
 /**
@@ -41,50 +41,60 @@ export function WalkStrip({ outline, walk, end, onStep }: WalkStripProps) {
     if (nearest) onStep(nearest.step);
   };
   return (
-    // Each walk and step is reached by the buttons beside the picture too.
-    <svg
-      ref={picture}
-      className="walk-strip"
-      viewBox={`0 0 ${WIDTH} ${height}`}
-      preserveAspectRatio="none"
-      aria-hidden="true"
-      onClick={({ clientX, clientY }) => open(clientX, clientY)}
-    >
-      {strands.map(({ lane, colour }) => {
-        const own = walk.steps.filter(
-          ({ step, stage }) => stage !== "skipped" && performersOf(step).includes(lane),
-        );
-        const last = own.reduce((most, { finish }) => Math.max(most, finish), 0);
-        const middle = lane * LANE + LANE / 2;
-        return (
-          <g key={lane} style={{ stroke: colour }}>
-            <path className="walk-strip-line" d={`M0 ${middle}H${x(last)}`} />
+    <div className="walk-strip-box">
+      <ul className="walk-strip-names" aria-hidden="true">
+        {strands.map(({ lane, short, colour }) => (
+          <li key={lane} style={{ color: colour }}>
+            {short}
+          </li>
+        ))}
+      </ul>
+      {/* Each walk and step is reached by the buttons beside the picture too. */}
+      <svg
+        ref={picture}
+        className="walk-strip"
+        viewBox={`0 0 ${WIDTH} ${height}`}
+        preserveAspectRatio="none"
+        height={height}
+        aria-hidden="true"
+        onClick={({ clientX, clientY }) => open(clientX, clientY)}
+      >
+        {strands.map(({ lane, colour }) => {
+          const own = walk.steps.filter(
+            ({ step, stage }) => stage !== "skipped" && performersOf(step).includes(lane),
+          );
+          const last = own.reduce((most, { finish }) => Math.max(most, finish), 0);
+          const middle = lane * LANE + LANE / 2;
+          return (
+            <g key={lane} style={{ stroke: colour }}>
+              <path className="walk-strip-line" d={`M0 ${middle}H${x(last)}`} />
+              <path
+                className="walk-strip-work"
+                style={{ strokeWidth: BAR }}
+                d={own
+                  .map(({ start, finish }) => `M${x(start)} ${middle}H${barEnd(x(start), x(finish))}`)
+                  .join("")}
+              />
+            </g>
+          );
+        })}
+        {walk.deviations.map(({ step, kind }, index) => {
+          const one = step === null ? undefined : byStep.get(step);
+          const lane = step === null ? undefined : performersOf(step)[0];
+          if (!one || lane === undefined) return null;
+          const middle = lane * LANE + LANE / 2;
+          return (
             <path
-              className="walk-strip-work"
-              style={{ strokeWidth: BAR }}
-              d={own
-                .map(({ start, finish }) => `M${x(start)} ${middle}H${barEnd(x(start), x(finish))}`)
-                .join("")}
+              // A step may deviate twice in one way.
+              // biome-ignore lint/suspicious/noArrayIndexKey: the list of a walk does not change its order.
+              key={`${step} ${kind} ${index}`}
+              className="walk-strip-deviation"
+              d={`M${x(one.finish)} ${middle - 7}l4 7l-4 7l-4 -7Z`}
             />
-          </g>
-        );
-      })}
-      {walk.deviations.map(({ step, kind }, index) => {
-        const one = step === null ? undefined : byStep.get(step);
-        const lane = step === null ? undefined : performersOf(step)[0];
-        if (!one || lane === undefined) return null;
-        const middle = lane * LANE + LANE / 2;
-        return (
-          <path
-            // A step may deviate twice in one way.
-            // biome-ignore lint/suspicious/noArrayIndexKey: the list of a walk does not change its order.
-            key={`${step} ${kind} ${index}`}
-            className="walk-strip-deviation"
-            d={`M${x(one.finish)} ${middle - 7}l4 7l-4 7l-4 -7Z`}
-          />
-        );
-      })}
-    </svg>
+          );
+        })}
+      </svg>
+    </div>
   );
 }
 

@@ -46,6 +46,7 @@ export function WalksView({ outline, told, onOpen }: WalksViewProps) {
       <section className="walks-part" aria-labelledby="walks-all">
         <h2 id="walks-all">{words("walks/all", { count: walks.length })}</h2>
         <p className="hint">{words("walks/all-how")}</p>
+        <TimeAxis end={end} ticks={trackTicks(end)} />
         <ol className="compared-walks">
           {drawn.map((walk) => (
             <ComparedWalkItem
@@ -64,7 +65,6 @@ export function WalksView({ outline, told, onOpen }: WalksViewProps) {
             />
           ))}
         </ol>
-        <TimeAxis end={end} ticks={trackTicks(end)} />
         {drawn.length < walks.length && (
           <button type="button" className="plain-button" onClick={() => setWhole(true)}>
             {words("walks/show-rest", { count: walks.length - drawn.length })}

@@ -13,7 +13,7 @@ export function offerMessage({ offer, observations, isRehearsedOnly }: LearnedSt
     case "hardly-moved":
       return message("learn/hardly-moved");
     case "disagree":
-      return message("learn/disagree", { walks: observations.map(({ walk }) => walk) });
+      return message("learn/disagree");
     case "offered":
       return isRehearsedOnly
         ? message("learn/offered-rehearsed", { count })

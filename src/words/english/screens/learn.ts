@@ -5,7 +5,7 @@ export const learnWords = {
   "learn/hardly-moved":
     "The likely time would move by less than a tenth or half a minute: the planner’s figures stand.",
   "learn/disagree":
-    "Plan and evidence disagree: walks vary far more than was planned. Look at them before you change the figures: {$walks :list}.",
+    "Plan and evidence disagree: walks vary far more than was planned. Look at each of them before you change the figures.",
   "learn/offered":
     ".input {$count :integer} .match $count one {{{$count} walk tells of it.}} * {{{$count} walks tell of it.}}",
   "learn/offered-rehearsed":
@@ -29,15 +29,18 @@ export const learnWords = {
   "learn/shown-all": "All steps ({$count :integer})",
   "learn/none-shown": "There is none of these.",
   "learn/steps": "Steps",
-  "learn/planned": "Planned: {$likely :length} likely, {$low :length} to {$high :length}",
-  "learn/expected": "Expected now: {$middle :length}, eight of ten walks {$from :length} to {$to :length}",
+  "learn/planned":
+    "Planned: {$likely :length form=second} likely, {$low :length form=second} to {$high :length form=second}",
+  "learn/expected":
+    "Expected now: {$middle :length form=second}, eight of ten walks {$from :length form=second} to {$to :length form=second}",
   "learn/weight": "Weight of the walks {$weight :number maximumFractionDigits=1}",
   "learn/weight-thin": "Thin: weight of the walks {$weight :number maximumFractionDigits=1}",
   "learn/rehearsed-only": "from rehearsals alone, which do not tell how fast a live walk is",
-  "learn/take": "Plan {$likely :length} likely, {$low :length} to {$high :length}",
+  "learn/take":
+    "Plan {$likely :length form=second} likely, {$low :length form=second} to {$high :length form=second}",
   "learn/walks": ".input {$count :integer} .match $count one {{{$count} walk}} * {{{$count} walks}}",
-  "learn/walk-took": "{$time :length}, {$mode} of {$at :utc}",
-  "learn/walk-broken-off": "Broken off after {$time :length}, {$mode} of {$at :utc}",
+  "learn/walk-took": "{$time :length form=second}, {$mode} of {$at :utc}",
+  "learn/walk-broken-off": "Broken off after {$time :length form=second}, {$mode} of {$at :utc}",
   "learn/mode-live": "live walk",
   "learn/mode-rehearsal": "rehearsal",
   "learn/weighs": "weighs {$weight :number maximumFractionDigits=2}",

@@ -36,7 +36,7 @@ export const walksComparedWords = {
   "walks/too-few":
     ".input {$count :integer} .match $count one {{{$count} walk: below five there are only the walks themselves}} * {{{$count} walks: below five there are only the walks themselves}}",
   "walks/quantiles":
-    "Half within {$middle :length}, eight of ten {$from :length} to {$to :length}, usually off by a factor of {$factor :number maximumFractionDigits=2}",
+    "Half within {$middle :length form=second}, eight of ten {$from :length form=second} to {$to :length form=second}, usually off by a factor of {$factor :number maximumFractionDigits=2}",
   "walks/groups": "Two groups",
   "walks/groups-choose": "Mark the walks of a second group above, and the others are the first.",
   "walks/groups-of": "{$first :integer} walks in the first group, {$second :integer} in the second.",
@@ -56,7 +56,7 @@ export const walksComparedWords = {
   "walks/bands-held":
     "At the end of tasks, {$held :integer} of {$count :integer} bands of 80 % held the finish that came ({$from :integer} to {$to :integer} % with chance allowed for), in {$walks :integer} walks.",
   "walks/scores":
-    "On average off by a score of {$score :length}; the plan with the planner’s figures alone by {$planned :length}. Less is better.",
+    "On average off by a score of {$score :length form=second}; the plan with the planner’s figures alone by {$planned :length form=second}. Less is better.",
   "walks/verdict-too-few": "That is too little for a verdict: it takes 40 forecasts and 5 walks.",
   "walks/verdict-hold": "The bands hold about as often as they say.",
   "walks/verdict-too-narrow":

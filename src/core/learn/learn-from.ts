@@ -73,8 +73,13 @@ export function learnFrom(
   for (const observation of evidence.flatMap(({ observations }) => observations)) {
     const { step } = observation.entry;
     const own = outline.step(renamed.get(step.id) ?? step.id);
-    if (!own || !isSameWork(step, own.step)) unmatched.push(observation);
-    else byStep.set(own.step.id, [...(byStep.get(own.step.id) ?? []), observation]);
+    if (!own || !isSameWork(step, own.step)) {
+      unmatched.push(observation);
+      continue;
+    }
+    const known = byStep.get(own.step.id);
+    if (known) known.push(observation);
+    else byStep.set(own.step.id, [observation]);
   }
   // A way without a time of its own takes what the routes say.
   const { times } = planOf(outline).whereabouts;

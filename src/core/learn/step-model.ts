@@ -28,6 +28,9 @@ export const USUAL_KAPPA = 1;
 
 const ALPHA = 2;
 
+/** How many scales of the prior's predictive distribution its 90 % point lies above its middle. */
+const PRIOR_NINE_TENTHS = tQuantile(0.9, 2 * ALPHA);
+
 /** The spread that is taken of an estimate which is one figure: it says nothing of its own. */
 const UNSAID_SIGMA = 0.2;
 
@@ -46,8 +49,7 @@ export function estimateOf({ low, likely, high }: StepTime): Estimate | null {
 
 /** Returns the belief before any walk: its predictive distribution has the planner's 10 and 90 % points, whatever `kappa` is. */
 export function priorOf({ mu, sigma }: Estimate, kappa: number): Belief {
-  const beta =
-    ((ALPHA * kappa) / (kappa + 1)) * ((NORMAL_NINE_TENTHS * sigma) / tQuantile(0.9, 2 * ALPHA)) ** 2;
+  const beta = ((ALPHA * kappa) / (kappa + 1)) * ((NORMAL_NINE_TENTHS * sigma) / PRIOR_NINE_TENTHS) ** 2;
   return { mu, kappa, alpha: ALPHA, beta };
 }
 
@@ -74,14 +76,27 @@ export function posteriorOf(prior: Belief, observed: readonly WeightedLog[]): Be
 
 /** One update; `by` is the belief by which what was broken off is completed, `null` to take it as it stands. */
 function updated(prior: Belief, observed: readonly WeightedLog[], by: Belief | null): Belief {
-  const completed = observed.map((one) => completedBy(one, by));
-  const weight = completed.reduce((sum, one) => sum + one.weight, 0);
+  return beliefAfter(prior, sumsOf(observed.map((one) => completedBy(one, by))));
+}
+
+/** What counts of some weighted logs: their weight, their mean, and the weighted squares about it. */
+interface LogSums {
+  readonly weight: number;
+  readonly middle: number;
+  readonly squares: number;
+}
+
+function sumsOf(
+  logs: readonly { readonly y: number; readonly weight: number; readonly variance: number }[],
+): LogSums {
+  const weight = logs.reduce((sum, one) => sum + one.weight, 0);
+  const middle = weight === 0 ? 0 : logs.reduce((sum, one) => sum + one.weight * one.y, 0) / weight;
+  const squares = logs.reduce((sum, one) => sum + one.weight * ((one.y - middle) ** 2 + one.variance), 0);
+  return { weight, middle, squares };
+}
+
+function beliefAfter(prior: Belief, { weight, middle, squares }: LogSums): Belief {
   if (weight === 0) return prior;
-  const middle = completed.reduce((sum, one) => sum + one.weight * one.y, 0) / weight;
-  const squares = completed.reduce(
-    (sum, one) => sum + one.weight * ((one.y - middle) ** 2 + one.variance),
-    0,
-  );
   const kappa = prior.kappa + weight;
   return {
     mu: (prior.kappa * prior.mu + weight * middle) / kappa,
@@ -89,6 +104,30 @@ function updated(prior: Belief, observed: readonly WeightedLog[], by: Belief | n
     alpha: prior.alpha + weight / 2,
     beta: prior.beta + squares / 2 + (prior.kappa * weight * (middle - prior.mu) ** 2) / (2 * kappa),
   };
+}
+
+/** Returns for each observation the belief after all others, as if it had not been made. */
+export function beliefsWithout(prior: Belief, observed: readonly WeightedLog[]): readonly Belief[] {
+  if (observed.some(({ isBrokenOff }) => isBrokenOff)) {
+    return observed.map((_, at) =>
+      posteriorOf(
+        prior,
+        observed.filter((_, other) => other !== at),
+      ),
+    );
+  }
+  const { weight, middle, squares } = sumsOf(observed.map((one) => ({ ...one, variance: 0 })));
+  return observed.map((own) => {
+    const left = weight - own.weight;
+    if (observed.length === 1 || !(left > 0)) return prior;
+    const off = own.y - middle;
+    return beliefAfter(prior, {
+      weight: left,
+      middle: middle - (own.weight * off) / left,
+      // The last digits of equal values may come out below zero.
+      squares: Math.max(0, squares - (own.weight * off * off * weight) / left),
+    });
+  });
 }
 
 /** The mean and the variance of what was broken off, given that it is larger; an observed one as it is. */

@@ -1,6 +1,6 @@
 import type { Observation } from "./observation.ts";
 import type { Belief } from "./step-model.ts";
-import { posteriorOf, predictiveScale } from "./step-model.ts";
+import { beliefsWithout, predictiveScale } from "./step-model.ts";
 
 /** An observation with what it weighs ([LRN2]). */
 export interface Weighed extends Observation {
@@ -30,12 +30,10 @@ export function weighed(prior: Belief, observations: readonly Observation[]): re
     weight: byKind[at] ?? 1,
     isBrokenOff,
   }));
+  const without = beliefsWithout(prior, logs);
   return observations.map((observation, at): Weighed => {
     const own = logs[at] ?? { y: 0, weight: 1, isBrokenOff: false };
-    const others = posteriorOf(
-      prior,
-      logs.filter((_, other) => other !== at),
-    );
+    const others = without[at] ?? prior;
     const distance = (own.y - others.mu) / predictiveScale(others);
     // What was broken off early is not short: it only says that it would have taken longer.
     const off = own.isBrokenOff ? Math.max(0, distance) : distance;

@@ -1,5 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
+import { beliefsWithout, posteriorOf } from "../../../src/core/learn/step-model.ts";
 import type { Entry } from "../../../src/core/log/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { fileWith, step } from "../procedure-builder.ts";
@@ -277,5 +278,25 @@ describe("the learning curve", () => {
   it("[LRN5] live walks, and a single rehearsal, have none", () => {
     expect(repeats([5, 4, 3, 2], "live")).toBeNull();
     expect(repeats([5])).toBeNull();
+  });
+});
+
+describe("the belief without one observation", () => {
+  test.prop([
+    fc.array(
+      fc.tuple(fc.double({ min: -2, max: 4, noNaN: true }), fc.double({ min: 0.05, max: 1, noNaN: true })),
+      { minLength: 1, maxLength: 12 },
+    ),
+  ])("[LRN2] is the belief after the others", (drawn) => {
+    const prior = { mu: 1, kappa: 1, alpha: 2, beta: 0.05 };
+    const logs = drawn.map(([y, weight]) => ({ y, weight, isBrokenOff: false }));
+    for (const [at, belief] of beliefsWithout(prior, logs).entries()) {
+      const others = posteriorOf(
+        prior,
+        logs.filter((_, other) => other !== at),
+      );
+      for (const field of ["mu", "kappa", "alpha", "beta"] as const)
+        expect(belief[field]).toBeCloseTo(others[field], 9);
+    }
   });
 });

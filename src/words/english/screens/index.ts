@@ -49,8 +49,8 @@ import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
-import { workbookWords } from "./workbook.ts";
 import { walksComparedWords } from "./walks-compared.ts";
+import { workbookWords } from "./workbook.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {

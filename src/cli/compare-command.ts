@@ -1,4 +1,4 @@
-import { changeMessage, changesBetween, fieldsBefore, rollOf } from "../core/changes/index.ts";
+import { changesBetween, changesByTask } from "../core/changes/index.ts";
 import type { Wait } from "../core/course/index.ts";
 import type { Effect, Sides } from "../core/effect/index.ts";
 import { effectOf } from "../core/effect/index.ts";
@@ -53,36 +53,12 @@ export async function compareCommand(
 function changesInWords(before: ProcedureText, after: ProcedureText, changes: readonly Change[]): string {
   const names = `${plainText(before.name)} → ${plainText(after.name)}\n`;
   if (changes.length === 0) return `${names}${words("cli/compare-same")}\n`;
-  const [old, next] = [before, after].map(({ file }) => ({
-    steps: rollOf(file, "steps").members,
-    tasks: rollOf(file, "tasks").members,
-  }));
-  const taskOf = (change: Change): string => {
-    if ("head" in change || "bring" in change) return "";
-    const { list = "steps" } = change;
-    const id = "add" in change ? String(change.add["id"]) : idNamed(change);
-    if (list === "tasks") return id;
-    return list === "steps" ? ((next?.steps.get(id) ?? old?.steps.get(id))?.holder ?? "") : "";
-  };
-  const fieldsOf = fieldsBefore(before.file);
-  const groups = new Map<string, string[]>();
-  for (const task of ["", ...(next?.tasks.keys() ?? []), ...(old?.tasks.keys() ?? [])]) groups.set(task, []);
-  for (const change of changes)
-    groups.get(taskOf(change))?.push(inWords(changeMessage(change, fieldsOf(change))));
-  const blocks = [...groups].flatMap(([task, lines]) => {
-    if (lines.length === 0) return [];
-    const title = (next?.tasks.get(task) ?? old?.tasks.get(task))?.member["title"];
-    const heading = task === "" ? words("cli/compare-outside") : `${title} (${task})`;
-    return `${plainText(heading)}\n${lines.map((line) => `  ${plainText(line)}\n`).join("")}`;
+  const blocks = changesByTask(before.file, after.file, changes).map(({ task, title, changes: said }) => {
+    const heading = task === null ? words("cli/compare-outside") : `${title} (${task})`;
+    const lines = said.map(({ message }) => `  ${plainText(inWords(message))}\n`);
+    return `${plainText(heading)}\n${lines.join("")}`;
   });
   return `${names}${words("cli/changes", { count: changes.length })}\n\n${blocks.join("\n")}`;
-}
-
-function idNamed(change: Change): string {
-  if ("drop" in change) return change.drop;
-  if ("move" in change) return change.move;
-  if ("rename" in change) return change.rename;
-  return "change" in change ? change.change : "";
 }
 
 const percent = (share: number) => words("figures/chance", { share });

@@ -1,6 +1,6 @@
 import type { Conflict } from "../core/changes/index.ts";
-import { mergeChanges, writtenOver } from "../core/changes/index.ts";
-import { words } from "../words/index.ts";
+import { conflictMessage, mergeChanges, writtenOver } from "../core/changes/index.ts";
+import { inWords, words } from "../words/index.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { soundProcedure } from "./procedure-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -40,13 +40,11 @@ export async function mergeCommand(
 const WIDTH = 60;
 
 function conflictsText(conflicts: readonly Conflict[]): string {
-  const lines = conflicts.map(({ list, id, field, base, ours, theirs }) => {
-    const what = [list === "head" ? words("cli/merge-head") : list, id, field]
-      .filter((part) => part !== null)
-      .join(" ");
+  const lines = conflicts.map((conflict) => {
+    const { base, ours, theirs } = conflict;
     const side = (name: string, value: unknown) =>
       `    ${name.padEnd(6)} ${value === null ? "–" : shortText(JSON.stringify(value), WIDTH)}\n`;
-    return `  ${plainText(what)}\n${side(words("cli/merge-base"), base)}${side(words("cli/merge-ours"), ours)}${side(words("cli/merge-theirs"), theirs)}`;
+    return `  ${plainText(inWords(conflictMessage(conflict)))}\n${side(words("cli/merge-base"), base)}${side(words("cli/merge-ours"), ours)}${side(words("cli/merge-theirs"), theirs)}`;
   });
   return `${words("cli/conflicts", { count: conflicts.length })}\n${lines.join("")}`;
 }

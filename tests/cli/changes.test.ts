@@ -277,7 +277,7 @@ describe("merge", () => {
     const words = await tetherline("merge", base, ours, other);
     expect([words.status, words.out]).toEqual([1, ""]);
     expect(words.err).toBe(
-      '1 conflict: both sides made something else of this, and nothing is chosen.\n  steps a time\n    base   "PT3M"\n    ours   "PT5M"\n    theirs "PT9M"\n',
+      '1 conflict: both sides made something else of this, and nothing is chosen.\n  step a: time\n    base   "PT3M"\n    ours   "PT5M"\n    theirs "PT9M"\n',
     );
   });
 

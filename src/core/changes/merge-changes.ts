@@ -3,9 +3,9 @@ import { parseProcedure } from "../procedure/index.ts";
 import { FILE_LISTS, heldBy, homesOf, LISTS } from "./list-table.ts";
 import type { Placed, Roll } from "./members.ts";
 import { ownFields, rollOf } from "./members.ts";
-import type { Three } from "./merge-fields.ts";
+import type { MergeSide, Three } from "./merge-fields.ts";
 import { ABSENT, each, mergedFields, mergedValue, shown } from "./merge-fields.ts";
-import { mergedOrder } from "./merge-order.ts";
+import { mergedOrder, orderAfter } from "./merge-order.ts";
 import { lettingGo } from "./references.ts";
 import { sameJson } from "./same-json.ts";
 
@@ -25,9 +25,17 @@ export interface Conflict {
 }
 
 /** The merged file with what reading it has to say, or what has to be decided first. */
-export type Merged =
+export type Merged = { /** The conflicts that were decided. */ readonly decided: readonly Conflict[] } & (
   | { readonly file: ProcedureFile; readonly conflicts: readonly []; readonly findings: readonly Finding[] }
-  | { readonly file: null; readonly conflicts: readonly Conflict[]; readonly findings: readonly [] };
+  | { readonly file: null; readonly conflicts: readonly Conflict[]; readonly findings: readonly [] }
+);
+
+/** What somebody decided about conflicts, by {@link conflictName}: whose version is taken. */
+export type MergeDecisions = ReadonlyMap<string, MergeSide>;
+
+/** Tells the conflicts of one merge apart. */
+export const conflictName = ({ list, id, field }: Pick<Conflict, "list" | "id" | "field">): string =>
+  JSON.stringify([list, id, field]);
 
 /** A member of the merged file, before it is put in its place. */
 interface MergedMember {
@@ -38,14 +46,17 @@ interface MergedMember {
 /** The merge of one procedure: collects what cannot be decided. */
 class Merge {
   readonly conflicts: Conflict[] = [];
+  readonly decided: Conflict[] = [];
+  readonly #decisions: MergeDecisions;
   readonly #files: Three<Fields>;
   readonly #rolls = new Map<ListName, Three<Roll>>();
   readonly #members = new Map<ListName, Map<string, MergedMember>>();
   /** Lists whose ids do not tell their members apart: they are merged as one value each. */
   readonly #whole = new Set<ListName>();
 
-  constructor(files: Three<Fields>) {
+  constructor(files: Three<Fields>, decisions: MergeDecisions) {
     this.#files = files;
+    this.#decisions = decisions;
     for (const list of LISTS) {
       const rolls = each(files, (file) => rollOf(file, list));
       if (rolls.base.doubled || rolls.ours.doubled || rolls.theirs.doubled) this.#whole.add(list);
@@ -66,6 +77,13 @@ class Merge {
     return { ...this.#head(), ...Object.fromEntries(lists) } as ProcedureFile;
   }
 
+  /** Notes a conflict, and returns whose version was decided for; `null` while nobody did. */
+  #decide(conflict: Conflict): MergeSide | null {
+    const side = this.#decisions.get(conflictName(conflict)) ?? null;
+    (side === null ? this.conflicts : this.decided).push(conflict);
+    return side;
+  }
+
   #head(): Fields {
     const heads = each(this.#files, (file) =>
       Object.fromEntries(
@@ -75,19 +93,27 @@ class Merge {
         }),
       ),
     );
-    return mergedFields(heads, (field, values) => {
-      this.conflicts.push({ list: "head", id: null, field, ...values });
-    });
+    return mergedFields(heads, (field, values) => this.#decide({ list: "head", id: null, field, ...values }));
   }
 
-  /** The steps that stood in the base and were dropped by a side: references to them in the base are removed. */
+  /**
+   * The steps that stood in the base and were dropped by a side: references to them in the base are removed, unless it was decided
+   * to keep the step.
+   */
   #goneSteps(): ReadonlySet<string> {
     const steps = this.#rolls.get("steps");
     return new Set(
       [...(steps?.base.members.keys() ?? [])].filter(
-        (key) => !steps?.ours.members.has(key) || !steps?.theirs.members.has(key),
+        (key) =>
+          (!steps?.ours.members.has(key) || !steps?.theirs.members.has(key)) && !this.#isKept(key, steps),
       ),
     );
+  }
+
+  /** True for a step that a side dropped and that was decided to stay. */
+  #isKept(key: string, steps: Three<Roll> | undefined): boolean {
+    const side = this.#decisions.get(conflictName({ list: "steps", id: key, field: null })) ?? null;
+    return side !== null && steps?.[side].members.has(key) === true;
   }
 
   #mergeMembers(list: ListName, gone: ReadonlySet<string>): void {
@@ -113,26 +139,28 @@ class Merge {
     const id = (ours ?? theirs ?? base)?.id ?? "";
     const asWhole = () => {
       const sides = each({ base, ours, theirs }, (placed) => placed && own(placed));
-      this.conflicts.push({ list, id, field: null, ...sides });
+      return this.#decide({ list, id, field: null, ...sides });
     };
     if (ours && theirs) {
       if (!base) {
-        if (!sameJson(own(ours), own(theirs))) asWhole();
-        return { own: own(ours), holder: this.#holder(list, id, { base: null, ours, theirs }) };
+        const side = sameJson(own(ours), own(theirs)) ? "ours" : asWhole();
+        // The base has none, so that deciding for it leaves the member out.
+        if (side === "base") return null;
+        const taken = side === "theirs" ? theirs : ours;
+        return { own: own(taken), holder: this.#holder(list, id, { base: null, ours, theirs }) };
       }
       const named = this.#letGo(list, { base, ours, theirs }, gone);
-      const fields = mergedFields(named, (field, values) => {
-        this.conflicts.push({ list, id, field, ...values });
-      });
+      const fields = mergedFields(named, (field, values) => this.#decide({ list, id, field, ...values }));
       return { own: fields, holder: this.#holder(list, id, { base, ours, theirs }) };
     }
     const left = ours ?? theirs;
     if (!left) return null;
     if (!base) return { own: own(left), holder: left.holder };
     const before = lettingGo(list, own(base), gone);
-    const isUntouched = left.holder === base.holder && sameJson(lettingGo(list, own(left), gone), before);
-    if (!isUntouched) asWhole();
-    return null;
+    if (left.holder === base.holder && sameJson(lettingGo(list, own(left), gone), before)) return null;
+    const side = asWhole();
+    const taken = side === null ? null : { base, ours, theirs }[side];
+    return taken && { own: own(taken), holder: taken.holder };
   }
 
   /**
@@ -140,12 +168,39 @@ class Merge {
    * step which the other dropped keeps doing so: the reference is left dangling, and found when the merged file is read.
    */
   #letGo(list: ListName, sides: Three<Placed>, gone: ReadonlySet<string>): Three<Fields> {
-    const fields = each(sides, ({ member }) => ownFields(list, member));
+    const fields = this.#takingBack(
+      list,
+      each(sides, ({ member }) => ownFields(list, member)),
+    );
     if (lettingGo(list, fields.base, gone) === fields.base) return fields;
     const named = new Set(
       [...gone].filter((id) => lettingGo(list, fields.base, new Set([id])) !== fields.base),
     );
     return each(fields, (one) => lettingGo(list, one, named));
+  }
+
+  /**
+   * A member's own fields on the three sides, where a step was decided to stay that a side dropped: what that side let go with the
+   * step, and with it alone, is as in the base again.
+   */
+  #takingBack(list: ListName, fields: Three<Fields>): Three<Fields> {
+    const steps = this.#rolls.get("steps");
+    const back = (side: Fields, roll: Roll | undefined): Fields => {
+      const kept = [...(steps?.base.members.keys() ?? [])].filter(
+        (key) => roll && !roll.members.has(key) && this.#isKept(key, steps),
+      );
+      const without = kept.length === 0 ? fields.base : lettingGo(list, fields.base, new Set(kept));
+      if (without === fields.base) return side;
+      const letGo = Object.keys(fields.base).filter(
+        (key) => !sameJson(without[key], fields.base[key]) && sameJson(side[key], without[key]),
+      );
+      return { ...side, ...Object.fromEntries(letGo.map((key) => [key, fields.base[key]])) };
+    };
+    return {
+      base: fields.base,
+      ours: back(fields.ours, steps?.ours),
+      theirs: back(fields.theirs, steps?.theirs),
+    };
   }
 
   /** The holder in which a merged member stands. */
@@ -162,11 +217,15 @@ class Merge {
     const merged = mergedValue(holders);
     if (merged !== "undecided" && merged.value !== ABSENT) return merged.value;
     const field = list === "steps" ? "task" : "contingency";
-    this.conflicts.push({ list, id, field, ...each<unknown, unknown>(holders, shown) });
-    return sides.ours.holder;
+    const side = this.#decide({ list, id, field, ...each<unknown, unknown>(holders, shown) });
+    const decided = holders[side ?? "ours"];
+    return decided === ABSENT ? sides.ours.holder : decided;
   }
 
-  /** Notes a conflict where one side dropped a holder and the other side put a member into it. */
+  /**
+   * Notes a conflict where one side dropped a holder and the other side put a member into it. Where it was decided that the holder
+   * goes, what stands in it goes too.
+   */
   #checkHolders(): void {
     for (const [list, members] of this.#members) {
       const home = homesOf(list).find((one): one is ListName => one !== "file");
@@ -177,10 +236,20 @@ class Merge {
         if (this.#members.get(home)?.has(holder)) continue;
         // Do not report the same conflict twice.
         if (this.conflicts.some((one) => one.list === home && one.id === holder)) continue;
-        const sides = each(homes, (roll) => roll.members.get(holder)?.member ?? null);
-        this.conflicts.push({ list: home, id: holder, field: null, ...sides });
+        const placed = each(homes, (roll) => roll.members.get(holder) ?? null);
+        const sides = each(placed, (one) => one?.member ?? null);
+        const isTold = this.decided.some((one) => one.list === home && one.id === holder);
+        const side = isTold ? null : this.#decide({ list: home, id: holder, field: null, ...sides });
+        const taken = side === null ? null : placed[side];
+        if (taken) this.#keep(home, holder, taken);
+        else if (isTold || side !== null)
+          for (const [key, member] of members) if (member.holder === holder) members.delete(key);
       }
     }
+  }
+
+  #keep(list: ListName, key: string, { member, holder }: Placed): void {
+    this.#members.get(list)?.set(key, { own: ownFields(list, member), holder });
   }
 
   /** The members of one holder in their merged order, with what they hold. */
@@ -191,13 +260,15 @@ class Merge {
     const inHolder = [...members].filter(([, member]) => member.holder === holder).map(([key]) => key);
     const sides = each(rolls, ({ orders }) => orders.get(holder) ?? []);
     const { order, ring } = mergedOrder(inHolder, sides);
+    let decided: readonly string[] | null = null;
     if (ring) {
       const round = new Set(ring);
       const orders = each(sides, (keys) => keys.filter((key) => round.has(key)));
-      this.conflicts.push({ list, id: holder, field: "order", ...orders });
+      const side = this.#decide({ list, id: holder, field: "order", ...orders });
+      decided = side && orderAfter(inHolder, sides[side], sides);
     }
     const held = heldBy(list);
-    return (order ?? inHolder).map((key) => {
+    return (order ?? decided ?? inHolder).map((key) => {
       const own = members.get(key)?.own ?? {};
       return held === null ? own : { ...own, [held]: this.#ordered(held, key) };
     });
@@ -206,12 +277,18 @@ class Merge {
 
 /**
  * Merges what two revisions made of a common base ([CHG5]): what touches different members or different fields, or is the same on both
- * sides, is taken; of anything else both sides are named and nothing is chosen. The merged file is read again; its findings come with it.
- * Which side is ours makes no difference but for the names and the order of keys. All three files must parse.
+ * sides, is taken; of anything else both sides are named and nothing is chosen but what somebody decided. The merged file is read
+ * again; its findings come with it. Which side is ours makes no difference but for the names and the order of keys. All three files must parse.
  */
-export function mergeChanges(base: ProcedureFile, ours: ProcedureFile, theirs: ProcedureFile): Merged {
-  const merge = new Merge({ base, ours, theirs });
+export function mergeChanges(
+  base: ProcedureFile,
+  ours: ProcedureFile,
+  theirs: ProcedureFile,
+  decisions: MergeDecisions = new Map(),
+): Merged {
+  const merge = new Merge({ base, ours, theirs }, decisions);
   const file = merge.file();
-  if (merge.conflicts.length > 0) return { file: null, conflicts: merge.conflicts, findings: [] };
-  return { file, conflicts: [], findings: parseProcedure(file).findings };
+  const { conflicts, decided } = merge;
+  if (conflicts.length > 0) return { file: null, conflicts, decided, findings: [] };
+  return { file, conflicts: [], decided, findings: parseProcedure(file).findings };
 }

@@ -31,18 +31,25 @@ export function mergedValue<Value>({
   return sameJson(ours, base) ? { value: theirs } : "undecided";
 }
 
-/** Merges objects field by field, noting the fields that both sides changed. */
+/** Whose value is taken where two sides made different things of one. */
+export type MergeSide = keyof Three<unknown>;
+
+/**
+ * Merges objects field by field. `decide` is asked about each field that both sides changed, and names whose value is taken; with
+ * `null` the field is left out.
+ */
 export function mergedFields(
   sides: Three<Fields>,
-  note: (field: string, values: Three<unknown>) => void,
+  decide: (field: string, values: Three<unknown>) => MergeSide | null,
 ): Fields {
   const keys = new Set([sides.ours, sides.theirs, sides.base].flatMap((fields) => Object.keys(fields)));
   return Object.fromEntries(
     [...keys].flatMap((key): [string, unknown][] => {
       const values = each(sides, (fields) => fieldOf(fields, key));
       const merged = mergedValue(values);
-      if (merged === "undecided") note(key, each(values, shown));
-      return merged === "undecided" || merged.value === ABSENT ? [] : [[key, merged.value]];
+      if (merged !== "undecided") return merged.value === ABSENT ? [] : [[key, merged.value]];
+      const side = decide(key, each(values, shown));
+      return side === null || values[side] === ABSENT ? [] : [[key, values[side]]];
     }),
   );
 }

@@ -59,6 +59,24 @@ export function mergedOrder(members: readonly string[], sides: OrderSides): Merg
     : { order: null, ring: named(ringOf(left, leadsTo)) };
 }
 
+/** All members in the order of one side; those that it lacks stand behind what they follow on another side, or first. */
+export function orderAfter(
+  members: readonly string[],
+  chosen: readonly string[],
+  { ours, theirs, base }: OrderSides,
+): readonly string[] {
+  const wanted = new Set(members);
+  const order = chosen.filter((member) => wanted.has(member));
+  for (const side of [ours, theirs, base]) {
+    for (const [place, member] of side.entries()) {
+      if (!wanted.has(member) || order.includes(member)) continue;
+      const before = side.slice(0, place).findLast((one) => order.includes(one));
+      order.splice(before === undefined ? 0 : order.indexOf(before) + 1, 0, member);
+    }
+  }
+  return order;
+}
+
 /** How a pair of members is to stand: 0 when no side has them together. */
 function wishesOf(entries: readonly string[], sides: OrderSides): (a: number, b: number) => number {
   const base = placesIn(entries, sides.base);

@@ -34,7 +34,6 @@ export const sentenceWords = {
   "cli/changes-of-no-use": "{$file} is of no use: {$why}.",
   "cli/changes-not-json": "{$file} is of no use: it is not valid JSON.",
   "cli/the-result": "The result",
-  "cli/merge-head": "the head",
   "cli/merge-base": "base",
   "cli/merge-ours": "ours",
   "cli/merge-theirs": "theirs",

@@ -39,5 +39,11 @@ export const changesWords = {
   "changes/dropped": "{$kind :message} {$id}: dropped",
   "changes/moved": "{$kind :message} {$id}: moved, {$where :message}",
   "changes/renamed": "{$kind :message} {$id}: renamed to {$to}",
+  "changes/conflict-head": "head: {$field}",
+  "changes/conflict-field": "{$kind :message} {$id}: {$field}",
+  "changes/conflict-order": "the order of the {$kind :message} list",
+  "changes/conflict-order-in": "the order of the {$kind :message} list in {$id}",
+  "changes/conflict-added-twice": "{$kind :message} {$id}: added on both sides, and not the same",
+  "changes/conflict-dropped": "{$kind :message} {$id}: dropped on one side, and used or changed on the other",
   "changes/changed": "{$kind :message} {$id}: {$fields :clauses}",
 } as const;

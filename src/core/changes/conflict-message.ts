@@ -1,0 +1,19 @@
+import type { Message } from "../../words/index.ts";
+import { message } from "../../words/index.ts";
+import type { Conflict } from "./merge-changes.ts";
+
+/** What a conflict is about, as part of a sentence: `step ev1-loosen: time`, `order in task rig`. */
+export function conflictMessage({ list, id, field, base }: Conflict): Message {
+  if (list === "head") return message("changes/conflict-head", { field: field ?? "" });
+  const kind = message(`changes/one-of-${list}`);
+  if (field === "order") {
+    return id === null
+      ? message("changes/conflict-order", { kind })
+      : message("changes/conflict-order-in", { kind, id });
+  }
+  if (field === null) {
+    const key = base === null ? "changes/conflict-added-twice" : "changes/conflict-dropped";
+    return message(key, { kind, id: id ?? "" });
+  }
+  return message("changes/conflict-field", { kind, id: id ?? "", field });
+}

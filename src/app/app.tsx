@@ -17,6 +17,8 @@ const TimelinePage = fromLater("timeline");
 const ReviewPage = fromLater("review");
 const LearnPage = fromLater("learn");
 const WalksPage = fromLater("walks");
+const ComparePage = fromLater("compare");
+const PrintComparePage = fromLater("print-compare");
 const BriefPage = fromLater("brief");
 const BriefSheetPage = fromLater("brief-sheet");
 const HandoverPage = fromLater("handover");
@@ -32,7 +34,7 @@ function fromLater<Name extends PageName>(name: Name) {
 }
 
 const PRINTED =
-  /^\/(print|cards|poster|(?:storyboard|audience)(?:-walk)?|print-walk|print-paper|handover)\/([^/]+)\/?$/;
+  /^\/(print|cards|poster|(?:storyboard|audience)(?:-walk)?|print-walk|print-paper|print-compare|handover)\/([^/]+)\/?$/;
 
 /** The whole application: one outlet and one page for each address. A printable page is outside the outlet. */
 export function App() {
@@ -50,6 +52,7 @@ export function App() {
           kind === "audience-walk") && <BriefSheetPage id={id} as={kind} />}
         {kind === "print-walk" && <PrintReviewPage walk={id} />}
         {kind === "print-paper" && <PrintPaperPage walk={id} />}
+        {kind === "print-compare" && <PrintComparePage after={id} />}
         {kind === "handover" && <HandoverPage walk={id} />}
       </Suspense>
     );
@@ -68,6 +71,7 @@ export function App() {
             <Route path="/learn/:procedure" element={<LearnPage />} />
             <Route path="/walks/:procedure" element={<WalksPage />} />
             <Route path="/brief/:of/:id" element={<BriefPage />} />
+            <Route path="/compare" element={<ComparePage />} />
             <Route path="/join" element={<JoinPage />} />
             <Route path="/join/:code" element={<JoinPage />} />
             <Route path="*" element={<Navigate to="/" replace />} />

@@ -12,6 +12,7 @@ export type HelpScreen =
   | "learn"
   | "walks"
   | "brief"
+  | "compare"
   | "handover"
   | "join"
   | "map";
@@ -284,6 +285,21 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
       ),
       section(FIGURES, line(message("guide/brief-figures")), line(message("guide/brief-flown"))),
       section(TROUBLE, line(message("guide/brief-trouble"))),
+      ADVICE,
+    ],
+  },
+  compare: {
+    title: message("guide/compare"),
+    sections: [
+      section(MARKS, line(message("guide/compare-changes")), line(message("guide/compare-flag"))),
+      section(
+        DOING,
+        line(message("guide/compare-choose")),
+        line(message("guide/compare-print")),
+        line(message("guide/compare-merge")),
+      ),
+      section(FIGURES, line(message("guide/compare-effect"))),
+      section(TROUBLE, line(message("guide/compare-not-there"))),
       ADVICE,
     ],
   },

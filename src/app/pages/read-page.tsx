@@ -59,6 +59,13 @@ export function ReadPage() {
               >
                 {words("walks/title")}
               </button>
+              <button
+                type="button"
+                className="plain-button"
+                onClick={() => router.push(`/compare?after=${procedure}`)}
+              >
+                {words("parts/compare")}
+              </button>
               <a className="plain-button" href={printAddress(procedure, start)}>
                 {words("read/printable")}
               </a>

@@ -59,18 +59,26 @@ export function ShelfPage() {
     return {
       follow: ({ key }, mode) => told(open(key, mode)),
       read: ({ key }) => router.push(`/read/${key}`),
+      compare: ({ key }) => router.push(`/compare?after=${key}`),
       removeProcedure: ({ key, title }) => {
         const takeOff = async () => {
           const kept = await store.shelf.procedure(key);
           await store.shelf.removeProcedure(key);
           setMessage([]);
-          setTakenOff(kept && { title, text: kept.text, importedAt: kept.importedAt });
+          setTakenOff(
+            kept && {
+              title,
+              text: kept.text,
+              importedAt: kept.importedAt,
+              ...(kept.saved && { saved: kept.saved }),
+            },
+          );
         };
         told(takeOff());
       },
-      putBack: ({ text, importedAt, title }) => {
+      putBack: ({ text, importedAt, saved, title }) => {
         const putBack = async () => {
-          const added = await store.shelf.addProcedure(text, importedAt);
+          const added = await store.shelf.addProcedure(text, importedAt, saved);
           if (added.kind === "not-kept") return setMessage([inWords(troubleMessage(added.reason))]);
           setTakenOff(null);
           setMessage([words("shelf/put-back", { title })]);

@@ -1,7 +1,7 @@
-import { useMemo, useState } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline, Task } from "../../core/procedure/index.ts";
-import type { Instant } from "../../core/units/index.ts";
+import type { Instant, StepId } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { inMarkedWords, message, words } from "../../words/index.ts";
 import { spanText } from "../parts/index.ts";
@@ -29,13 +29,20 @@ export interface PrintSheetProps {
   readonly printedAt?: Instant;
   /** The walk as it stands, to go on with on paper ([REV5]); without one the sheet is empty. */
   readonly walk?: PrintedWalk | null;
+  /** How steps differ from another revision, in words: each has a bar in the margin. None unless given. */
+  readonly changed?: ReadonlyMap<StepId, string>;
+  /** Stands behind the identity of the document. */
+  readonly children?: ReactNode;
 }
+
+const NONE: ReadonlyMap<StepId, string> = new Map();
 
 /**
  * A procedure as a printed document, the backup on paper, with the words and figures of the screen. It must be outside
  * Ionic's pages, so that the document itself scrolls and prints in full.
  */
-export function PrintSheet({ outline, plan, findings = [], printedAt, walk = null }: PrintSheetProps) {
+export function PrintSheet(props: PrintSheetProps) {
+  const { outline, plan, findings = [], printedAt, walk = null, changed = NONE, children } = props;
   const { procedure } = outline;
   const [opened] = useState(() => Date.now() as Instant);
   const at = printedAt ?? opened;
@@ -65,6 +72,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
         {walk && <p className="print-standing">{standingWords(walk, at)}</p>}
         {procedure.summary && <p>{procedure.summary}</p>}
       </header>
+      {children}
       <FrontMatter outline={outline} plan={printed} findings={findings} state={walk?.state ?? null} />
       <section className="print-steps">
         <h2>{words("print/steps")}</h2>
@@ -86,6 +94,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
                   entry={entry}
                   planned={printed.course?.steps.get(entry.step.id) ?? null}
                   standing={standings?.get(entry.step.id) ?? null}
+                  changed={changed.get(entry.step.id) ?? null}
                 />
               ))}
           </TaskTable>
@@ -114,6 +123,7 @@ export function PrintSheet({ outline, plan, findings = [], printedAt, walk = nul
                     number={`${letter}.${taskIndex + 1}.${stepIndex + 1}`}
                     entry={null}
                     planned={null}
+                    changed={changed.get(step.id) ?? null}
                   />
                 ))}
               </TaskTable>

@@ -20,23 +20,30 @@ interface StepRowProps {
   readonly planned: CourseStep | null;
   /** How the step stands in mid-walk; `null` on a sheet that no walk has begun to fill. */
   readonly standing?: StepStanding | null;
+  /** How the step differs from another revision, in words; `null` where it does not. */
+  readonly changed?: string | null;
 }
 
 /**
  * A step as a row of its task's table: alerts first, then the action, then what is to be recorded, confirmed and
  * decided.
  */
-export function StepRow({ outline, step, number, entry, planned, standing = null }: StepRowProps) {
+export function StepRow(props: StepRowProps) {
+  const { outline, step, number, entry, planned, standing = null, changed = null } = props;
   const branch = branchWords(step);
   const conditions = conditionWords(outline, step, entry);
   const effects = effectWords(outline, step);
   return (
-    <tr className={branch ? "print-step print-branch" : "print-step"}>
+    <tr
+      className={branch ? "print-step print-branch" : "print-step"}
+      data-changed={changed === null ? undefined : true}
+    >
       <th scope="row">{number}</th>
       <td>
         <StrandMarks outline={outline} by={step.by} />
       </td>
       <td className="print-action">
+        {changed !== null && <p className="print-changed">{changed}</p>}
         {branch && <p className="print-when">{branch}</p>}
         {step.alerts.map((alert) => (
           <AlertRow key={`${alert.level} ${alert.text}`} alert={alert} />

@@ -1,2 +1,3 @@
+export { FindingItem } from "./finding-item.tsx";
 export { FindingsOfUnreadable } from "./findings-of-unreadable.tsx";
 export { ReadView } from "./read-view.tsx";

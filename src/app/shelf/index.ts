@@ -6,4 +6,5 @@ export { takeIn } from "./take-in.ts";
 export { useProcedureText } from "./use-procedure-text.ts";
 export { revisionsOf, useRevisions } from "./use-revisions.ts";
 export { useShelf } from "./use-shelf.ts";
+export { type ShelfRevision, useShelfRevisions } from "./use-shelf-revisions.ts";
 export { useStorageWords } from "./use-storage-words.ts";

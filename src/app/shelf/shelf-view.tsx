@@ -1,6 +1,6 @@
 import type { Instant } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
-import type { WalkCard } from "../../io/store/index.ts";
+import type { RevisionNote, WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { ThemeField } from "../parts/index.ts";
@@ -13,12 +13,14 @@ export interface TakenOff {
   readonly title: string;
   readonly text: string;
   readonly importedAt: Instant;
+  readonly saved?: RevisionNote;
 }
 
 /** The actions of the shelf. */
 export interface ShelfActions {
   follow(procedure: ProcedureSummary, mode: "live" | "rehearsal"): void;
   read(procedure: ProcedureSummary): void;
+  compare(procedure: ProcedureSummary): void;
   removeProcedure(procedure: ProcedureSummary): void;
   putBack(procedure: TakenOff): void;
   goOn(walk: WalkCard): void;
@@ -249,6 +251,14 @@ function ProcedureItem({
           aria-label={words("shelf/read-procedure", { procedure: title })}
         >
           {words("parts/read")}
+        </button>
+        <button
+          type="button"
+          className="plain-button"
+          onClick={() => actions.compare(procedure)}
+          aria-label={words("shelf/compare-procedure", { procedure: title })}
+        >
+          {words("parts/compare")}
         </button>
         {isImported && (
           <button

@@ -1,3 +1,4 @@
+import type { StepId } from "../../core/units/index.ts";
 import { barLabel } from "./bar-label.ts";
 import type { ChartFrame } from "./chart-frame.ts";
 import { laneTop } from "./chart-layout.ts";
@@ -12,10 +13,12 @@ interface LaneBarsProps {
   readonly chosen: LaneBar | null;
   /** The bar that the Tab key reaches; `null` without bars. */
   readonly reachable: LaneBar | null;
+  /** The steps that get a mark of their own, with what it means in words. */
+  readonly marked: ReadonlyMap<StepId, string>;
 }
 
 /** The bars of all lanes. */
-export function LaneBars({ frame, lanes, chosen, reachable }: LaneBarsProps) {
+export function LaneBars({ frame, lanes, chosen, reachable, marked }: LaneBarsProps) {
   const { outline, strands, scale, layout, seenFrom, now } = frame;
   return (
     <>
@@ -32,7 +35,8 @@ export function LaneBars({ frame, lanes, chosen, reachable }: LaneBarsProps) {
               strand={strand}
               top={laneTop(layout, lane)}
               layout={layout.lane}
-              label={barLabel(outline, bar)}
+              label={[barLabel(outline, bar), marked.get(entry.step.id) ?? []].flat().join(", ")}
+              marked={marked.has(entry.step.id)}
               number={entry.number}
               action={entry.step.do}
               joint={entry.performers.length > 1}

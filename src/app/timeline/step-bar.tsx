@@ -18,6 +18,8 @@ interface StepBarProps {
   readonly joint: boolean;
   readonly onCriticalPath: boolean;
   readonly selected: boolean;
+  /** True for a step with a mark of its own, a bar at its start. */
+  readonly marked: boolean;
   readonly reachable: boolean;
   /** The planned step, in px; `null` when it is not planned. */
   readonly plannedFrom: number | null;
@@ -78,6 +80,12 @@ export const StepBar = memo(function StepBar(props: StepBarProps) {
         </>
       )}
       {flownFrom !== null && <FlownBar {...props} flownFrom={flownFrom} />}
+      {props.marked && (
+        <path
+          className="timeline-mark"
+          d={`M${from} ${barTop - 8}V${barTop + barHeight + 2}M${from} ${barTop - 8}h7`}
+        />
+      )}
       <BarWords
         from={Math.max(from, props.seenFrom)}
         to={to}

@@ -1,7 +1,7 @@
 import { useId, useMemo, useRef } from "react";
 import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import type { Duration, Instant } from "../../core/units/index.ts";
+import type { Duration, Instant, StepId } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import type { Span } from "../../core/window/index.ts";
 import { words } from "../../words/index.ts";
@@ -40,6 +40,8 @@ interface TimeChartProps {
   /** The PETs between which the finish probably falls; `null` when unknown. */
   readonly band: Span | null;
   readonly chosen: LaneBar | null;
+  /** The steps that get a mark of their own, with what it means in words; none unless given. */
+  readonly marked?: ReadonlyMap<StepId, string>;
   readonly onChoose: (bar: LaneBar) => void;
   /** Called with the PET that the reader touches. */
   readonly onTouch: (pet: Duration) => void;
@@ -47,10 +49,13 @@ interface TimeChartProps {
 
 const NARROW_BELOW = 640;
 
+const NONE: ReadonlyMap<StepId, string> = new Map();
+
 /** The lanes over time. The Tab key reaches one bar; arrow keys move from there to the others. */
 export function TimeChart(props: TimeChartProps) {
   const { outline, lanes, waits, windows, flags, now, end, start, zoom, band, chosen, onChoose, onTouch } =
     props;
+  const { marked = NONE } = props;
   const scroller = useRef<HTMLDivElement>(null);
   const visible = useVisibleWidth(scroller);
   const hatch = useId();
@@ -111,7 +116,7 @@ export function TimeChart(props: TimeChartProps) {
             flags={placedFlags}
             band={band}
           />
-          <LaneBars frame={frame} lanes={lanes} chosen={chosen} reachable={reachable} />
+          <LaneBars frame={frame} lanes={lanes} chosen={chosen} reachable={reachable} marked={marked} />
           {now !== null && <NowLabel x={scale.x(now)} end={scale.width} clock={clockText(now)} />}
         </svg>
       </div>

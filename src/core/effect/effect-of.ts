@@ -30,11 +30,13 @@ export interface Effect {
   readonly steps: readonly StepEffect[];
   readonly waits: Sides<readonly Wait[]>;
   readonly findings: FindingsEffect;
+  /** The plans from which the figures are. */
+  readonly plans: Sides<Plan>;
 }
 
 /** What an effect may be asked with. */
 export interface EffectOptions extends Pick<PlanOptions, "start" | "light"> {
-  /** How many times durations are sampled on each side. */
+  /** How many times durations are sampled on each side; with 0 there is no `withinLimit`. */
   readonly samples: number;
   readonly seed: number;
 }
@@ -48,7 +50,8 @@ interface Side {
 function sideOf(outline: Outline, { start, light, samples, seed }: EffectOptions): Side {
   const plan = planOf(outline, { start: start ?? null, light: light ?? null });
   const course = plan.timeline?.course;
-  const withinLimit = course ? sampleRisk(riskModelOf(course), samples, seed).withinLimit : null;
+  const withinLimit =
+    course && samples > 0 ? sampleRisk(riskModelOf(course), samples, seed).withinLimit : null;
   return { plan, withinLimit };
 }
 
@@ -75,6 +78,7 @@ export function effectOf(before: Outline, after: Outline, options: EffectOptions
     waits: both(({ plan: { timeline } }) =>
       timeline ? [...timeline.course.steps.keys()].flatMap((id) => waitsBefore(timeline.course, id)) : [],
     ),
+    plans: both(({ plan }) => plan),
     findings: findingsEffect(checkOutline(before, check), checkOutline(after, check)),
   };
 }

@@ -1,6 +1,7 @@
 export type { AlertLevel, AlertLog, RaisedAlert, WalkAlert } from "./alert.ts";
 export { isAsUrgent, isShown } from "./alert.ts";
 export { alertDrafts, alertsOf } from "./alerts-of.ts";
+export { amendedSteps } from "./amended-steps.ts";
 export type { AmendedHow, AmendedStep, Amendment, AmendmentSeen } from "./amendment.ts";
 export type { Amended } from "./amendment-facts.ts";
 export { amendedAt } from "./amendment-facts.ts";

@@ -4,7 +4,7 @@ import type { Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import type { ProcedureShelf, WalkStore } from "../store/index.ts";
+import type { ProcedureShelf, RevisionNote, WalkStore } from "../store/index.ts";
 import { troubleMessage } from "../store/index.ts";
 import { BACKUP_FORMAT, objectIn } from "./file-kind.ts";
 
@@ -45,8 +45,8 @@ export async function writeBackup({ log, shelf }: BackupParts, now: Instant): Pr
     procedures: procedures.length,
     entries: count,
   };
-  const shelfLines = procedures.map(({ text, importedAt }) => ({
-    procedure: { text, importedAt: formatInstant(importedAt) },
+  const shelfLines = procedures.map(({ text, importedAt, saved }) => ({
+    procedure: { text, importedAt: formatInstant(importedAt), ...(saved && { saved }) },
   }));
   return [header, ...shelfLines].map((line) => `${JSON.stringify(line)}\n`).join("") + logs.join("");
 }
@@ -111,13 +111,13 @@ async function addProcedure(
   shelf: BackupParts["shelf"],
   value: unknown,
 ): Promise<{ readonly kind: "added" | "known" | null; readonly problem: Message | null }> {
-  const { text, importedAt } = (typeof value === "object" && value !== null ? value : {}) as Record<
+  const { text, importedAt, saved } = (typeof value === "object" && value !== null ? value : {}) as Record<
     string,
     unknown
   >;
   if (typeof text !== "string") return { kind: null, problem: message("backup/no-text") };
   const at = typeof importedAt === "string" ? parseInstant(importedAt) : null;
-  const added = await shelf.addProcedure(text, at ?? undefined);
+  const added = await shelf.addProcedure(text, at ?? undefined, noteOf(saved) ?? undefined);
   if (added.kind === "refused") {
     const why = added.findings[0]?.message ?? message("walk/empty-procedure");
     return { kind: null, problem: message("walk/unusable-procedure", { why }) };
@@ -125,4 +125,11 @@ async function addProcedure(
   if (added.kind === "not-kept")
     return { kind: null, problem: message("backup/not-kept", { why: troubleMessage(added.reason) }) };
   return { kind: added.kind, problem: null };
+}
+
+/** Who saved a revision and why, as a backup has it; `null` where it does not say both. */
+function noteOf(value: unknown): RevisionNote | null {
+  if (typeof value !== "object" || value === null) return null;
+  const { by, why } = value as Readonly<Record<string, unknown>>;
+  return typeof by === "string" && typeof why === "string" ? { by, why } : null;
 }

@@ -21,6 +21,14 @@ export interface ProcedureRow {
   readonly title: string;
   readonly text: string;
   readonly importedAt: Instant;
+  /** Absent for a text that was put in from a file. */
+  readonly saved?: RevisionNote;
+}
+
+/** Who saved a revision on this device, and why, in their own words. */
+export interface RevisionNote {
+  readonly by: string;
+  readonly why: string;
 }
 
 /** What the device knows about itself: its source, and the key that it proves it by. */

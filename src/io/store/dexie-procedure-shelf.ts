@@ -1,5 +1,5 @@
 import type { Instant } from "../../core/units/index.ts";
-import type { TetherlineDatabase } from "./database.ts";
+import type { RevisionNote, TetherlineDatabase } from "./database.ts";
 import { watched } from "./dexie-rows.ts";
 import type { AddedProcedure, KeptProcedure, ProcedureShelf } from "./procedure-shelf.ts";
 import { freeKey, inShelfOrder, keptOf, unkeyedRow } from "./procedure-shelf.ts";
@@ -24,8 +24,12 @@ export class DexieProcedureShelf implements ProcedureShelf {
     return row ? keptOf(row) : null;
   }
 
-  async addProcedure(text: string, importedAt: Instant = this.#now()): Promise<AddedProcedure> {
-    const { row, findings } = await unkeyedRow(text, importedAt);
+  async addProcedure(
+    text: string,
+    importedAt: Instant = this.#now(),
+    saved?: RevisionNote,
+  ): Promise<AddedProcedure> {
+    const { row, findings } = await unkeyedRow(text, importedAt, saved);
     if (!row) return { kind: "refused", findings };
     const { procedures } = this.#database;
     try {

@@ -1,4 +1,4 @@
-export type { IndexedDbParts } from "./database.ts";
+export type { IndexedDbParts, RevisionNote } from "./database.ts";
 export { TetherlineDatabase } from "./database.ts";
 export { DexieEntryStore } from "./dexie-entry-store.ts";
 export { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";

@@ -1,6 +1,6 @@
 import type { Instant } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
-import type { ProcedureRow } from "./database.ts";
+import type { ProcedureRow, RevisionNote } from "./database.ts";
 import type { AddedProcedure, KeptProcedure, ProcedureShelf } from "./procedure-shelf.ts";
 import { freeKey, inShelfOrder, keptOf, unkeyedRow } from "./procedure-shelf.ts";
 
@@ -23,8 +23,12 @@ export class MemoryProcedureShelf implements ProcedureShelf {
     return row ? keptOf(row) : null;
   }
 
-  async addProcedure(text: string, importedAt: Instant = this.#now()): Promise<AddedProcedure> {
-    const { row, findings } = await unkeyedRow(text, importedAt);
+  async addProcedure(
+    text: string,
+    importedAt: Instant = this.#now(),
+    saved?: RevisionNote,
+  ): Promise<AddedProcedure> {
+    const { row, findings } = await unkeyedRow(text, importedAt, saved);
     if (!row) return { kind: "refused", findings };
     const known = [...this.#rows.values()].find(
       (one) => one.id === row.id && one.revision === row.revision && one.text === text,

@@ -1,6 +1,6 @@
 import type { Finding, ProcedureFile } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import type { ProcedureRow } from "./database.ts";
+import type { ProcedureRow, RevisionNote } from "./database.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 
 /** A procedure on the shelf. */
@@ -13,6 +13,8 @@ export interface KeptProcedure {
   /** The file exactly as it was imported. */
   readonly text: string;
   readonly importedAt: Instant;
+  /** Who saved it here, and why; absent for a text that was put in from a file. */
+  readonly saved?: RevisionNote;
 }
 
 /** What adding a procedure came to. The findings are those of reading it. */
@@ -36,7 +38,7 @@ export interface ProcedureShelf {
   /** `null` when there is none of that key. */
   procedure(key: string): Promise<KeptProcedure | null>;
   /** Keeps a text that reads as a procedure without an error. */
-  addProcedure(text: string, importedAt?: Instant): Promise<AddedProcedure>;
+  addProcedure(text: string, importedAt?: Instant, saved?: RevisionNote): Promise<AddedProcedure>;
   /** Takes a procedure off this device; walks keep the copy they were opened with. */
   removeProcedure(key: string): Promise<void>;
   /** Calls back whenever {@link procedures} may have changed, by this or another tab; returns a function that ends it. */
@@ -47,11 +49,12 @@ export interface ProcedureShelf {
 export async function unkeyedRow(
   text: string,
   importedAt: Instant,
+  saved?: RevisionNote,
 ): Promise<{ readonly row: Omit<ProcedureRow, "key"> | null; readonly findings: readonly Finding[] }> {
   // The reader is loaded when a procedure is brought in, so that the app starts without it.
   const { readProcedure } = await import("../../core/procedure/index.ts");
   const { file, findings } = readProcedure(text);
-  return { row: file && rowOf(file, text, importedAt), findings };
+  return { row: file && { ...rowOf(file, text, importedAt), ...(saved && { saved }) }, findings };
 }
 
 function rowOf(

@@ -38,6 +38,7 @@ function draw({
   const actions = {
     follow: vi.fn(),
     read: vi.fn(),
+    compare: vi.fn(),
     removeProcedure: vi.fn(),
     putBack: vi.fn(),
     goOn: vi.fn(),

@@ -5,8 +5,10 @@ import { backupWords } from "./backup.ts";
 import { briefWords } from "./brief.ts";
 import { cardsWords } from "./cards.ts";
 import { changesWords } from "./changes.ts";
+import { compareWords } from "./compare.ts";
 import { courseWords } from "./course.ts";
 import { decisionWords } from "./decisions.ts";
+import { effectWords } from "./effect.ts";
 import { figureGapWords } from "./figure-gaps.ts";
 import { findingsOfFileWords } from "./findings-file.ts";
 import { findingsOfPlanWords } from "./findings-plan.ts";
@@ -19,6 +21,7 @@ import { followPanelWords } from "./follow-panels.ts";
 import { handoverWords } from "./handover.ts";
 import { helpWords } from "./help.ts";
 import { helpOfBriefWords } from "./help-brief.ts";
+import { helpOfCompareWords } from "./help-compare.ts";
 import { helpOfFollowWords } from "./help-follow.ts";
 import { helpOfHandoverWords } from "./help-handover.ts";
 import { helpOfJoinWords } from "./help-join.ts";
@@ -61,8 +64,10 @@ export const screenWords = {
   ...briefWords,
   ...cardsWords,
   ...changesWords,
+  ...compareWords,
   ...courseWords,
   ...decisionWords,
+  ...effectWords,
   ...figureGapWords,
   ...findingsOfFileWords,
   ...findingsOfPlanWords,
@@ -74,6 +79,7 @@ export const screenWords = {
   ...followPanelWords,
   ...helpWords,
   ...helpOfBriefWords,
+  ...helpOfCompareWords,
   ...helpOfFollowWords,
   ...helpOfHandoverWords,
   ...helpOfJoinWords,

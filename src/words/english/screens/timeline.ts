@@ -1,6 +1,7 @@
 /** A plan or a walk along time. */
 export const timelineWords = {
   "timeline/title": "Timeline",
+  "timeline/pair": "Two timelines, one over the other",
   "timeline/of-the-walk": "Timeline of the walk",
   "timeline/none": "There is no timeline, because the procedure cannot be planned as it stands:",
   "timeline/chart": "Steps of each lane over time. Arrow keys lead along a lane and across lanes.",

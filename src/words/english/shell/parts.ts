@@ -15,6 +15,7 @@ export const partsWords = {
   "parts/timeline": "Timeline",
   "parts/review": "Review",
   "parts/read": "Read",
+  "parts/compare": "Compare",
   "parts/unknown-error": "unknown error",
   "parts/did-not-work": "That did not work: {$why}",
   "parts/opening": "Opening…",

@@ -34,6 +34,7 @@ export const shelfWords = {
   "shelf/rehearse": "Rehearse",
   "shelf/rehearse-procedure": "Rehearse {$procedure}",
   "shelf/read-procedure": "Read {$procedure}",
+  "shelf/compare-procedure": "Compare {$procedure}",
   "shelf/take-off": "Take off",
   "shelf/taken-off": "“{$title}” was taken off.",
   "shelf/put-back-again": "Put it back",

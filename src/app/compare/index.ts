@@ -1,0 +1,8 @@
+export { ChangeList } from "./change-list.tsx";
+export { CompareChoice } from "./compare-choice.tsx";
+export { type ComparedProcedure, CompareView } from "./compare-view.tsx";
+export { changedInWords, differenceOf } from "./compared-steps.ts";
+export { MergeView } from "./merge-view.tsx";
+export { keepOutside } from "./outside-files.ts";
+export { RevisionTable } from "./revision-table.tsx";
+export { type Choice, type Compared, useCompared } from "./use-compared.ts";

@@ -1,0 +1,132 @@
+import type { UIEvent } from "react";
+import { useMemo, useState } from "react";
+import { waitsOf } from "../../core/course/index.ts";
+import type { Plan, Timeline } from "../../core/plan/index.ts";
+import type { Duration, StepId } from "../../core/units/index.ts";
+import { inWords, words } from "../../words/index.ts";
+import { endOf, flagsOf } from "./chart-ends.ts";
+import { laneBarsOf } from "./lane-bar.ts";
+import { StepPanel } from "./step-panel.tsx";
+import { TimeChart } from "./time-chart.tsx";
+import { ZOOMS, type Zoom } from "./time-scale.ts";
+import { windowSpansOf } from "./window-spans.ts";
+import "./timeline.css";
+
+/** One of two plans that are drawn one over the other. */
+export interface PairedTimeline {
+  readonly name: string;
+  readonly plan: Plan;
+  /** The steps that get a mark, with what it means in words. */
+  readonly marked: ReadonlyMap<StepId, string>;
+}
+
+interface TimelinePairProps {
+  readonly upper: PairedTimeline;
+  readonly lower: PairedTimeline;
+}
+
+/** Two plans one over the other, on one scale from PET 0. A step that is chosen in one of them is chosen in the other too. */
+export function TimelinePair({ upper, lower }: TimelinePairProps) {
+  const [zoom, setZoom] = useState<Zoom>("whole");
+  const [chosen, setChosen] = useState<string | null>(null);
+  const both = [upper, lower];
+  const end = Math.max(...both.map(({ plan }) => endOf(flagsOfPlan(plan), null, null))) as Duration;
+  return (
+    <section
+      className="timeline-pair"
+      aria-label={words("timeline/pair")}
+      onScrollCapture={(event: UIEvent<HTMLElement>) => scrollAlike(event.currentTarget, event.target)}
+    >
+      <fieldset className="timeline-zoom">
+        <legend className="heard-only">{words("timeline/zoom")}</legend>
+        {ZOOMS.map((one) => (
+          <button
+            key={one.label}
+            type="button"
+            className="plain-button"
+            aria-pressed={zoom === one.zoom}
+            onClick={() => setZoom(one.zoom)}
+          >
+            {words(one.label)}
+          </button>
+        ))}
+      </fieldset>
+      {both.map((one, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: there are two places, and both may have one name.
+        <section key={place} aria-label={one.name}>
+          <h3>{one.name}</h3>
+          {one.plan.timeline ? (
+            <Paired
+              {...one}
+              timeline={one.plan.timeline}
+              end={end}
+              zoom={zoom}
+              chosen={chosen}
+              onChoose={setChosen}
+            />
+          ) : (
+            <>
+              <p>{words("timeline/none")}</p>
+              <ul>
+                {one.plan.findings.map(({ code, pointer, message }) => (
+                  <li key={`${code} ${pointer}`}>{inWords(message)}</li>
+                ))}
+              </ul>
+            </>
+          )}
+        </section>
+      ))}
+    </section>
+  );
+}
+
+function flagsOfPlan({ timeline, outline }: Plan) {
+  if (!timeline) return [];
+  const limit = outline.procedure.limits.elapsed ?? null;
+  return flagsOf({ finish: timeline.course.finish, forecast: null, limit, ended: false });
+}
+
+/** Scrolls all charts of a pair to where one of them was scrolled. */
+function scrollAlike(pair: HTMLElement, scrolled: EventTarget): void {
+  if (!(scrolled instanceof HTMLElement)) return;
+  for (const other of pair.querySelectorAll(".timeline-scroll"))
+    if (other !== scrolled && other.scrollLeft !== scrolled.scrollLeft)
+      other.scrollLeft = scrolled.scrollLeft;
+}
+
+interface PairedProps extends PairedTimeline {
+  readonly timeline: Timeline;
+  readonly end: Duration;
+  readonly zoom: Zoom;
+  readonly chosen: string | null;
+  readonly onChoose: (step: string) => void;
+}
+
+function Paired({ plan, timeline, marked, end, zoom, chosen, onChoose }: PairedProps) {
+  const { outline, windows: spans, start } = plan;
+  const lanes = useMemo(() => laneBarsOf(outline, timeline, null), [outline, timeline]);
+  const waits = useMemo(() => waitsOf(timeline.course), [timeline]);
+  const windows = useMemo(() => windowSpansOf(outline.procedure.windows, spans), [outline, spans]);
+  const bar = lanes.flat().find(({ entry }) => entry.step.id === chosen) ?? null;
+  return (
+    <>
+      <TimeChart
+        outline={outline}
+        lanes={lanes}
+        waits={waits}
+        windows={windows}
+        flags={flagsOfPlan(plan)}
+        now={null}
+        end={end}
+        start={start}
+        zoom={zoom}
+        band={null}
+        chosen={bar}
+        marked={marked}
+        onTouch={() => {}}
+        onChoose={({ entry }) => onChoose(entry.step.id)}
+      />
+      {bar && <StepPanel outline={outline} bar={bar} waits={waits} live={false} />}
+    </>
+  );
+}

@@ -68,6 +68,18 @@ const holdings = fc.record({
 });
 
 describe("a full backup", () => {
+  it("[WRT7] brings who saved a revision and why, and leaves out a note that is none", async () => {
+    const [from, to] = [await device(), await device()];
+    const saved = { by: "Ground", why: "Bolt 3 takes longer" };
+    await from.shelf.addProcedure(procedureText("ring"), start, saved);
+    const text = await writeBackup(from, start);
+    await restoreBackup(to, text);
+    expect((await to.shelf.procedures())[0]?.saved).toEqual(saved);
+    const other = await device();
+    await restoreBackup(other, text.replace('"by":"Ground"', '"by":7'));
+    expect((await other.shelf.procedures()).map((one) => one.saved)).toEqual([undefined]);
+  });
+
   it("[LOG1] brings everything to another device, once, and restoring it again adds nothing", async () => {
     await fc.assert(
       fc.asyncProperty(holdings, async ({ walks, procedures }) => {

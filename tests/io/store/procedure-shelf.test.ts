@@ -47,6 +47,21 @@ describe.each(shelves)("a shelf %s", (_, open) => {
     });
   });
 
+  it("[WRT7] keeps who saved a revision and why, beside the one it was made from", async () => {
+    const shelf = await open();
+    const saved = { by: "Ground", why: "Bolt 3 takes longer" };
+    await shelf.addProcedure(procedureText("ring", { revision: "B" }), start);
+    await shelf.addProcedure(procedureText("ring", { revision: "C" }), (start + 1) as Instant, saved);
+    const revisions = (await shelf.procedures()).map(({ revision, saved: note }) => [revision, note]);
+    expect(revisions).toEqual([
+      ["C", saved],
+      ["B", undefined],
+    ]);
+    // Put in from a file again, it is still the one that was saved.
+    await shelf.addProcedure(procedureText("ring", { revision: "C" }));
+    expect(await shelf.procedure("ring-2")).toMatchObject({ saved });
+  });
+
   it("refuses what does not read as a procedure, with the findings", async () => {
     const shelf = await open();
     for (const text of ["", "{", "[]", procedureText("ring", { crew: [] })]) {

@@ -17,7 +17,7 @@ const revision = (letter: string, changes: readonly Change[]) => {
 const OURS = revision("X", [{ change: FIRST?.id ?? "", set: { time: "PT11M" } }]);
 const THEIRS = revision("Y", [
   { change: FIRST?.id ?? "", set: { time: "PT13M" } },
-  { change: SECOND?.id ?? "", set: { detail: "Say it out loud." } },
+  { change: SECOND?.id ?? "", set: { do: "Say it out loud" } },
 ]);
 
 const selected = (page: Page, label: string, name: RegExp) =>

@@ -92,10 +92,11 @@ function CriticalPaths({ effect: { criticalPath, plans } }: { readonly effect: E
   const after = criticalPath.after.map((id) => numberOf(plans.after, id));
   if (criticalPath.before.join() === criticalPath.after.join()) return null;
   return (
-    <>
+    <details className="compare-shifted">
+      <summary>{words("compare/critical-changes")}</summary>
       {before.length > 0 && <p className="hint">{words("compare/critical", { steps: before })}</p>}
       {after.length > 0 && <p>{words("compare/critical-then", { steps: after })}</p>}
-    </>
+    </details>
   );
 }
 

@@ -50,6 +50,7 @@ export const compareWords = {
   "compare/slack-column": "Slack",
   "compare/then-column": "then",
   "compare/clock": "{$at :clock}",
+  "compare/critical-changes": "The critical path is another one",
   "compare/critical": "Critical path: {$steps :list}",
   "compare/critical-then": "Critical path then: {$steps :list}",
   "compare/timelines": "The two timelines",

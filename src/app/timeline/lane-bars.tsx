@@ -13,12 +13,14 @@ interface LaneBarsProps {
   readonly chosen: LaneBar | null;
   /** The bar that the Tab key reaches; `null` without bars. */
   readonly reachable: LaneBar | null;
-  /** The steps that get a mark of their own, with what it means in words. */
-  readonly marked: ReadonlyMap<StepId, string>;
+  /** The steps that get a mark of their own, with what it means in words; none unless given. */
+  readonly marked?: ReadonlyMap<StepId, string>;
 }
 
+const NONE: ReadonlyMap<StepId, string> = new Map();
+
 /** The bars of all lanes. */
-export function LaneBars({ frame, lanes, chosen, reachable, marked }: LaneBarsProps) {
+export function LaneBars({ frame, lanes, chosen, reachable, marked = NONE }: LaneBarsProps) {
   const { outline, strands, scale, layout, seenFrom, now } = frame;
   return (
     <>

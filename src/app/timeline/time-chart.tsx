@@ -49,13 +49,11 @@ interface TimeChartProps {
 
 const NARROW_BELOW = 640;
 
-const NONE: ReadonlyMap<StepId, string> = new Map();
-
 /** The lanes over time. The Tab key reaches one bar; arrow keys move from there to the others. */
 export function TimeChart(props: TimeChartProps) {
   const { outline, lanes, waits, windows, flags, now, end, start, zoom, band, chosen, onChoose, onTouch } =
     props;
-  const { marked = NONE } = props;
+
   const scroller = useRef<HTMLDivElement>(null);
   const visible = useVisibleWidth(scroller);
   const hatch = useId();
@@ -116,7 +114,13 @@ export function TimeChart(props: TimeChartProps) {
             flags={placedFlags}
             band={band}
           />
-          <LaneBars frame={frame} lanes={lanes} chosen={chosen} reachable={reachable} marked={marked} />
+          <LaneBars
+            frame={frame}
+            lanes={lanes}
+            chosen={chosen}
+            reachable={reachable}
+            {...(props.marked && { marked: props.marked })}
+          />
           {now !== null && <NowLabel x={scale.x(now)} end={scale.width} clock={clockText(now)} />}
         </svg>
       </div>

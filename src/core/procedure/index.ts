@@ -15,9 +15,10 @@ export type { Cause, FilePosition, Finding, FindingLevel, Mend, PatchOperation }
 export { finding, hasErrors } from "./finding.ts";
 export { inFormatOfItsKeys } from "./format-keys.ts";
 export type { PathPart } from "./json-pointer.ts";
-export { jsonPointer } from "./json-pointer.ts";
+export { jsonPointer, pointerParts } from "./json-pointer.ts";
 export { procedureJsonSchema } from "./json-schema.ts";
-export { nearest } from "./known-keys.ts";
+export type { KnownForm } from "./known-keys.ts";
+export { knownForm, knownKeys, nearest } from "./known-keys.ts";
 export { contingenciesNamedBy } from "./named-contingencies.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf, withoutTasks } from "./outline.ts";

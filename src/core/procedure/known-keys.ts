@@ -25,13 +25,37 @@ function keys(schema: Schema): string[] {
   return schema instanceof z.ZodObject ? Object.keys(schema.shape) : unwrap(schema).flatMap(keys);
 }
 
+const schemasAt = (path: readonly PropertyKey[]): Schema[] =>
+  path.reduce<Schema[]>((at, part) => at.flatMap((schema) => children(schema, part)), [procedureSchema]);
+
 /** The keys that the procedure format has at a path. An array index in the path stands for any element. */
 export function knownKeys(path: readonly PropertyKey[]): string[] {
-  const schemas = path.reduce<Schema[]>(
-    (at, part) => at.flatMap((schema) => children(schema, part)),
-    [procedureSchema],
-  );
-  return [...new Set(schemas.flatMap(keys))];
+  return [...new Set(schemasAt(path).flatMap(keys))];
+}
+
+/** What the procedure format says of the value at a path. */
+export interface KnownForm {
+  /** What the schema says of it, in its own words; empty where it says nothing. */
+  readonly descriptions: readonly string[];
+  /** The values it may have, where they are a short list. */
+  readonly values: readonly (string | number | boolean)[];
+}
+
+/** What is known of the value at a path of a procedure file; an array index in the path stands for any element. */
+export function knownForm(path: readonly PropertyKey[]): KnownForm {
+  const schemas = schemasAt(path).flatMap(withInner);
+  const said = schemas.flatMap((schema) => z.globalRegistry.get(schema)?.description ?? []);
+  return { descriptions: [...new Set(said)], values: [...new Set(schemas.flatMap(valuesOf))] };
+}
+
+const withInner = (schema: Schema): Schema[] => [schema, ...unwrap(schema).flatMap(withInner)];
+
+function valuesOf(schema: Schema): readonly (string | number | boolean)[] {
+  if (schema instanceof z.ZodEnum) return schema.options;
+  if (schema instanceof z.ZodBoolean) return [true, false];
+  if (schema instanceof z.ZodLiteral)
+    return [...schema.values].filter((value) => typeof value === "string" || typeof value === "number");
+  return [];
 }
 
 /** The known word nearest to `word` by edit distance; `null` when none is near enough to have been meant. */

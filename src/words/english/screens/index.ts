@@ -50,6 +50,7 @@ import { sealWords } from "./seal.ts";
 import { splitWords } from "./split.ts";
 import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
+import { textPaneWords } from "./text-pane.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
 import { walksComparedWords } from "./walks-compared.ts";
@@ -109,6 +110,7 @@ export const screenWords = {
   ...splitWords,
   ...struckWords,
   ...supplyWords,
+  ...textPaneWords,
   ...timelineWords,
   ...walkWords,
   ...workbookWords,

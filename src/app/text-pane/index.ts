@@ -1,0 +1,1 @@
+export { LazyTextPane } from "./lazy-text-pane.tsx";

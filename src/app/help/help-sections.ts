@@ -105,6 +105,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/margin")),
         line(message("guide/read-waits")),
       ),
+      section(DOING, line(message("guide/remarks")), line(message("guide/remarks-agree"))),
       section(TROUBLE, line(message("guide/read-no-plan")), line(message("guide/read-mend"))),
       ADVICE,
     ],

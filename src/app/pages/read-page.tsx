@@ -1,12 +1,15 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
+import { remarkFindings } from "../../core/remarks/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { useProcedureLight } from "../light/index.ts";
+import { BesidePage } from "../panel/index.ts";
 import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
+import { RemarksPanel, useRemarks } from "../remarks/index.ts";
 import { printAddress, useStartChoice } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
@@ -26,6 +29,15 @@ export function ReadPage() {
     () => (checked?.outline ? planOf(checked.outline, options) : null),
     [checked, options],
   );
+  const here = useRemarks(id, text);
+  const [isRemarking, setIsRemarking] = useState(false);
+  const findings = useMemo(
+    () =>
+      checked?.file && here
+        ? [...checked.findings, ...remarkFindings(here.folded, checked.file)]
+        : (checked?.findings ?? []),
+    [checked, here],
+  );
   const back = (
     <button type="button" className="plain-button" onClick={() => router.push("/")}>
       {words("parts/shelf")}
@@ -36,7 +48,7 @@ export function ReadPage() {
       <IonContent>
         <main>
           {checked?.outline && plan ? (
-            <ReadView outline={checked.outline} plan={plan} findings={checked.findings}>
+            <ReadView outline={checked.outline} plan={plan} findings={findings}>
               {back}
               <button
                 type="button"
@@ -72,6 +84,18 @@ export function ReadPage() {
               <a className="plain-button" href={printAddress(procedure, start, "cards")}>
                 {words("cards/wrist-cards")}
               </a>
+              {here && (
+                <button
+                  type="button"
+                  className="plain-button"
+                  aria-expanded={isRemarking}
+                  onClick={() => setIsRemarking(!isRemarking)}
+                >
+                  {words("remarks/button", {
+                    count: here.folded.comments.filter(({ resolvedBy }) => resolvedBy.length === 0).length,
+                  })}
+                </button>
+              )}
               <HelpButton screen="read" />
             </ReadView>
           ) : (
@@ -85,6 +109,11 @@ export function ReadPage() {
                 <HelpButton screen="read" />
               </div>
             </div>
+          )}
+          {isRemarking && here && checked?.outline && (
+            <BesidePage>
+              <RemarksPanel outline={checked.outline} here={here} onClose={() => setIsRemarking(false)} />
+            </BesidePage>
           )}
         </main>
       </IonContent>

@@ -1,6 +1,7 @@
 import type { EntityTable } from "dexie";
 import { Dexie } from "dexie";
 import type { WireEntry } from "../../core/log/index.ts";
+import type { Remark } from "../../core/remarks/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { AsideEntry } from "./link-row.ts";
 import type { KeptKey } from "./signing-key.ts";
@@ -31,6 +32,14 @@ export interface RevisionNote {
   readonly why: string;
 }
 
+/** A row of the table of remarks. */
+export interface RemarkRow {
+  /** All that the remark says: one that has the id of another and differs is another row. */
+  readonly key: string;
+  readonly procedure: string;
+  readonly remark: Remark;
+}
+
 /** What the device knows about itself: its source, and the key that it proves it by. */
 export type DeviceRow =
   | { readonly key: "source"; readonly value: string }
@@ -51,7 +60,7 @@ export const DATABASE_NAME = "tetherline";
 /**
  * The app's database. Strict durability: a transaction is complete only when the operating system was told to flush it
  * ([LOG5]). Dexie's query cache is off, so that nothing is ever shown that is not yet written. Version 2
- * adds what links need and leaves the tables of version 1 as they are.
+ * adds what links need, version 3 the remarks; both leave the tables before them as they are.
  */
 export class TetherlineDatabase extends Dexie {
   readonly entries!: EntityTable<EntryRow, "offset">;
@@ -60,6 +69,7 @@ export class TetherlineDatabase extends Dexie {
   readonly device!: EntityTable<DeviceRow, "key">;
   readonly links!: EntityTable<StoredLinkRow, "walk">;
   readonly aside!: EntityTable<AsideRow, "number">;
+  readonly remarks!: EntityTable<RemarkRow, "key">;
 
   constructor(name: string = DATABASE_NAME, parts?: IndexedDbParts) {
     super(name, { chromeTransactionDurability: "strict", cache: "disabled", ...parts });
@@ -70,5 +80,6 @@ export class TetherlineDatabase extends Dexie {
       device: "key",
     });
     this.version(2).stores({ links: "walk", aside: "++number, walk" });
+    this.version(3).stores({ remarks: "key, procedure" });
   }
 }

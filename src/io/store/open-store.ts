@@ -6,10 +6,13 @@ import type { IndexedDbParts } from "./database.ts";
 import { DATABASE_NAME, TetherlineDatabase } from "./database.ts";
 import { DexieEntryStore } from "./dexie-entry-store.ts";
 import { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
+import { DexieRemarkStore } from "./dexie-remark-store.ts";
 import { FallbackEntryStore } from "./fallback-entry-store.ts";
 import type { NewSource } from "./lost-store.ts";
 import { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
+import { MemoryRemarkStore } from "./memory-remark-store.ts";
 import type { ProcedureShelf } from "./procedure-shelf.ts";
+import type { RemarkStore } from "./remark-store.ts";
 import type { HeldKey, KeptKey, KeyPlace } from "./signing-key.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleOnOpening } from "./store-trouble.ts";
@@ -34,6 +37,8 @@ export interface OpenStoreParts {
 export interface DeviceStore {
   readonly log: FallbackEntryStore;
   readonly shelf: ProcedureShelf;
+  /** What readers remark of the procedures of the shelf. */
+  readonly remarks: RemarkStore;
   /** The `source` of this device's entries, `/devices/…`. */
   readonly device: string;
   /**
@@ -84,6 +89,7 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
   return {
     log,
     shelf: isOpen ? new DexieProcedureShelf(opened.database, now) : new MemoryProcedureShelf(now),
+    remarks: isOpen ? new DexieRemarkStore(opened.database) : new MemoryRemarkStore(),
     get device() {
       return deviceOf(log.source);
     },

@@ -28,6 +28,7 @@ import { helpOfJoinWords } from "./help-join.ts";
 import { helpOfLearnWords } from "./help-learn.ts";
 import { helpOfMapWords } from "./help-map.ts";
 import { helpOfReadWords } from "./help-read.ts";
+import { helpOfRemarksWords } from "./help-remarks.ts";
 import { helpOfReviewWords } from "./help-review.ts";
 import { helpOfShelfWords } from "./help-shelf.ts";
 import { helpOfTimelineWords } from "./help-timeline.ts";
@@ -44,6 +45,7 @@ import { planWords } from "./plan.ts";
 import { posterWords } from "./poster.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
+import { remarkWords } from "./remarks.ts";
 import { reviewWords } from "./review.ts";
 import { reviewTableWords } from "./review-tables.ts";
 import { sealWords } from "./seal.ts";
@@ -87,6 +89,7 @@ export const screenWords = {
   ...helpOfLearnWords,
   ...helpOfMapWords,
   ...helpOfReadWords,
+  ...helpOfRemarksWords,
   ...helpOfReviewWords,
   ...helpOfShelfWords,
   ...helpOfTimelineWords,
@@ -104,6 +107,7 @@ export const screenWords = {
   ...posterWords,
   ...printWords,
   ...readWords,
+  ...remarkWords,
   ...reviewWords,
   ...reviewTableWords,
   ...sealWords,

@@ -14,12 +14,6 @@ export interface ReadRemarks {
   readonly problems: readonly LineProblem[];
 }
 
-/** True for a text whose first line is a remark, sound or not. */
-export function looksLikeRemarks(text: string): boolean {
-  const first = jsonOf(withoutMark(text).trimStart().split("\n", 1)[0] ?? "");
-  return String((first as { format?: unknown } | null | undefined)?.format).startsWith("tetherline.remark/");
-}
-
 /** Reads remarks, one a line. Empty lines are passed over; a line that is no remark is told, and the others are read. */
 export function readRemarks(text: string): ReadRemarks {
   const remarks: Remark[] = [];

@@ -1,8 +1,8 @@
 /** The format that the first line of a backup names. */
 export const BACKUP_FORMAT = "tetherline.backup/1";
 
-/** What a text given to the app is: a procedure or a broken one, the log of walks, a backup, or none of these. */
-export type FileKind = "procedure" | "log" | "backup" | "unknown";
+/** What a text given to the app is: a procedure or a broken one, the log of walks, remarks, a backup, or none of these. */
+export type FileKind = "procedure" | "log" | "remarks" | "backup" | "unknown";
 
 /**
  * What a text is by its looks; whether it is sound is for its reader to say. A text that is one JSON object is taken for
@@ -14,6 +14,8 @@ export function kindOfText(text: string): FileKind {
   const first = objectIn(trimmed.split("\n", 1)[0] ?? "");
   if (typeof first?.["format"] === "string" && first["format"].startsWith("tetherline.backup/"))
     return "backup";
+  if (typeof first?.["format"] === "string" && first["format"].startsWith("tetherline.remark/"))
+    return "remarks";
   return first && Object.hasOwn(first, "specversion") ? "log" : "procedure";
 }
 

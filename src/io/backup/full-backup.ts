@@ -4,7 +4,7 @@ import type { Instant } from "../../core/units/index.ts";
 import { formatInstant, parseInstant } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import type { ProcedureShelf, RevisionNote, WalkStore } from "../store/index.ts";
+import type { ProcedureShelf, RemarkStore, RevisionNote, WalkStore } from "../store/index.ts";
 import { troubleMessage } from "../store/index.ts";
 import { BACKUP_FORMAT, objectIn } from "./file-kind.ts";
 
@@ -12,6 +12,7 @@ import { BACKUP_FORMAT, objectIn } from "./file-kind.ts";
 export interface BackupParts {
   readonly log: Pick<WalkStore, "walks" | "read" | "takeIn">;
   readonly shelf: Pick<ProcedureShelf, "procedures" | "addProcedure">;
+  readonly remarks: Pick<RemarkStore, "remarks" | "addRemarks">;
 }
 
 /** What restoring a backup came to. */
@@ -27,10 +28,10 @@ export interface RestoredBackup {
 }
 
 /**
- * Everything on this device as one text, JSON Lines: a header, each procedure exactly as imported, then all entries, walk
+ * Everything on this device as one text, JSON Lines: a header, each procedure exactly as imported, each remark, then all entries, walk
  * by walk in the order of the log. The device's own id is not in it: two devices must never enter under one source.
  */
-export async function writeBackup({ log, shelf }: BackupParts, now: Instant): Promise<string> {
+export async function writeBackup({ log, shelf, remarks }: BackupParts, now: Instant): Promise<string> {
   const procedures = await shelf.procedures();
   const logs: string[] = [];
   let count = 0;
@@ -48,7 +49,11 @@ export async function writeBackup({ log, shelf }: BackupParts, now: Instant): Pr
   const shelfLines = procedures.map(({ text, importedAt, saved }) => ({
     procedure: { text, importedAt: formatInstant(importedAt), ...(saved && { saved }) },
   }));
-  return [header, ...shelfLines].map((line) => `${JSON.stringify(line)}\n`).join("") + logs.join("");
+  const remarkLines = (await remarks.remarks(null)).map((remark) => ({ remark }));
+  return (
+    [header, ...shelfLines, ...remarkLines].map((line) => `${JSON.stringify(line)}\n`).join("") +
+    logs.join("")
+  );
 }
 
 /** What the file of a backup is called. */
@@ -57,7 +62,10 @@ export function backupFileName(now: Instant): string {
 }
 
 /** Merges a backup into what is here; nothing here is changed or lost, and restoring it again adds nothing. */
-export async function restoreBackup({ log, shelf }: BackupParts, text: string): Promise<RestoredBackup> {
+export async function restoreBackup(
+  { log, shelf, remarks }: BackupParts,
+  text: string,
+): Promise<RestoredBackup> {
   const [headLine = "", ...lines] = (text.startsWith("\uFEFF") ? text.slice(1) : text).split("\n");
   const header = objectIn(headLine);
   if (header?.["format"] !== BACKUP_FORMAT) {
@@ -81,6 +89,8 @@ export async function restoreBackup({ log, shelf }: BackupParts, text: string): 
       const added = await addProcedure(shelf, value["procedure"]);
       problem = added.problem;
       if (added.kind) procedures[added.kind] += 1;
+    } else if (value && Object.hasOwn(value, "remark")) {
+      problem = await addRemark(remarks, value["remark"]);
     } else {
       const read = readEntry(value);
       problem = read.problem;
@@ -125,6 +135,16 @@ async function addProcedure(
   if (added.kind === "not-kept")
     return { kind: null, problem: message("backup/not-kept", { why: troubleMessage(added.reason) }) };
   return { kind: added.kind, problem: null };
+}
+
+/** Puts back a remark, or says why that cannot be done. */
+async function addRemark(remarks: BackupParts["remarks"], value: unknown): Promise<Message | null> {
+  // The reader of remarks is no part of the first load.
+  const { readRemark } = await import("../../core/remarks/index.ts");
+  const read = readRemark(value);
+  if (!read.remark) return read.problem;
+  const added = await remarks.addRemarks([read.remark]);
+  return added.kind === "kept" ? null : message("backup/not-kept", { why: troubleMessage(added.reason) });
 }
 
 /** Who saved a revision and why, as a backup has it; `null` where it does not say both. */

@@ -13,8 +13,9 @@ export class DexieRemarkStore implements RemarkStore {
     this.#database = database;
   }
 
-  async remarks(procedure: string): Promise<readonly Remark[]> {
-    const rows = await this.#database.remarks.where("procedure").equals(procedure).toArray();
+  async remarks(procedure: string | null): Promise<readonly Remark[]> {
+    const table = this.#database.remarks;
+    const rows = await (procedure === null ? table : table.where("procedure").equals(procedure)).toArray();
     return rows.map(({ remark }) => remark);
   }
 

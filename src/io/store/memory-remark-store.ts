@@ -8,8 +8,10 @@ export class MemoryRemarkStore implements RemarkStore {
   readonly #remarks = new Map<string, Remark>();
   readonly #listeners = new Listeners();
 
-  async remarks(procedure: string): Promise<readonly Remark[]> {
-    return [...this.#remarks.values()].filter((remark) => remark.procedure === procedure);
+  async remarks(procedure: string | null): Promise<readonly Remark[]> {
+    return [...this.#remarks.values()].filter(
+      (remark) => procedure === null || remark.procedure === procedure,
+    );
   }
 
   async addRemarks(remarks: readonly Remark[]): Promise<AddedRemarks> {

@@ -11,8 +11,8 @@ export type AddedRemarks =
  * whoever folds them can say that neither counts.
  */
 export interface RemarkStore {
-  /** Those about a procedure, of all its revisions, in no particular order. */
-  remarks(procedure: string): Promise<readonly Remark[]>;
+  /** Those about a procedure, of all its revisions, or with `null` about all procedures; in no particular order. */
+  remarks(procedure: string | null): Promise<readonly Remark[]>;
   /** Keeps those that are not here yet. */
   addRemarks(remarks: readonly Remark[]): Promise<AddedRemarks>;
   /** Calls back whenever remarks may have been added, by this or another tab; returns a function that ends it. */

@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import type { Remark, RemarkKind } from "../../../src/core/remarks/index.ts";
 import {
   foldRemarks,
-  looksLikeRemarks,
   MOST_REMARKS,
   mergeRemarks,
   REMARK_FORMAT,
@@ -79,12 +78,6 @@ describe("a file of remarks", () => {
     expect(read.problems.map(({ problem }) => inWords(problem))).toContain(
       "It comes from a newer version of the program.",
     );
-  });
-
-  it("[WRT10] is told from other files by its first line", () => {
-    expect(looksLikeRemarks(writeRemarks([remark("a", "agreed")]))).toBe(true);
-    for (const other of ["", "{}", "null", "7", '{"format":"tetherline.procedure/1"}'])
-      expect(looksLikeRemarks(other)).toBe(false);
   });
 
   it("[WRT10] is read up to 10,000 remarks, folded too", () => {

@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Draft, Entry } from "../../../src/core/log/index.ts";
 import { keyOf, mergeEntries, writeLines } from "../../../src/core/log/index.ts";
+import type { Remark } from "../../../src/core/remarks/index.ts";
+import { REMARK_FORMAT } from "../../../src/core/remarks/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import type { BackupParts } from "../../../src/io/backup/index.ts";
 import {
@@ -13,7 +15,12 @@ import {
   walkFileName,
   writeBackup,
 } from "../../../src/io/backup/index.ts";
-import { MemoryEntryStore, MemoryProcedureShelf, openStore } from "../../../src/io/store/index.ts";
+import {
+  MemoryEntryStore,
+  MemoryProcedureShelf,
+  MemoryRemarkStore,
+  openStore,
+} from "../../../src/io/store/index.ts";
 import { worded } from "../../core/said.ts";
 import {
   entryFrom,
@@ -65,6 +72,38 @@ const holdings = fc.record({
     ),
     { maxLength: 4 },
   ),
+});
+
+describe("remarks in a backup", () => {
+  const remark: Remark = {
+    format: REMARK_FORMAT,
+    id: "remark-one",
+    procedure: "ring",
+    revision: "B",
+    text: null,
+    step: null,
+    by: { name: "K. Lind", role: "IV" },
+    at: "2031-04-02T09:00:00Z",
+    kind: "comment",
+    says: "Too short",
+    to: null,
+  };
+
+  it("[WRT10] come to another device once, and what is no remark is told", async () => {
+    const [from, to] = [await device(), await device()];
+    await from.remarks.addRemarks([remark]);
+    const text = await writeBackup(from, start);
+    const broken = text.replace('{"remark":', '{"remark":{"id":7}}\n{"remark":');
+    const restored = await restoreBackup(to, broken);
+    expect(restored.problems.map(({ line }) => line)).toEqual([2]);
+    await restoreBackup(to, text);
+    expect(await to.remarks.remarks(null)).toEqual([remark]);
+  });
+
+  it("[WRT10] are told from other files by their first line", () => {
+    expect(kindOfText(`${JSON.stringify(remark)}\n`)).toBe("remarks");
+    expect(kindOfText(JSON.stringify({ ...remark, format: "tetherline.procedure/2" }))).toBe("procedure");
+  });
 });
 
 describe("a full backup", () => {
@@ -157,6 +196,7 @@ describe("a full backup", () => {
     const parts = {
       log: new MemoryEntryStore("/devices/a", standing),
       shelf: new MemoryProcedureShelf(standing),
+      remarks: new MemoryRemarkStore(),
     };
     const entry = entryFrom("/devices/ground", 1);
     await parts.log.takeIn([entryFrom("/devices/ground", 1, { data: { text: "another" } })]);
@@ -164,6 +204,7 @@ describe("a full backup", () => {
     const to = {
       log: new MemoryEntryStore("/devices/b", standing),
       shelf: new MemoryProcedureShelf(standing),
+      remarks: new MemoryRemarkStore(),
     };
     await to.log.takeIn([entry]);
     expect((await restoreBackup(to, text)).entries.conflicting.map(keyOf)).toEqual([keyOf(entry)]);

@@ -135,6 +135,7 @@ export const importTable = {
     "core/walk",
     "words",
   ],
+  "core/fragment": ["core/changes", "core/procedure", "core/units", "words"],
   "core/remarks": ["core/changes", "core/log", "core/procedure", "core/units", "words"],
   "core/briefing": ["core/course", "core/worksite", "core/procedure", "core/units", "words"],
   "core/worksite": [

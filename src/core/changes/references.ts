@@ -5,6 +5,9 @@ import { holdersOf, isFields, replacedAt } from "./members.ts";
 /** At the end of a path: the keys of the object there are the names. */
 const OF_KEYS = "{keys}";
 
+/** In a path: every value of the object there. */
+const OF_VALUES = "{values}";
+
 /** In which list a member stands that names another, and under which fields; `*` stands for every entry of an array. */
 interface Reference {
   readonly in: ListName;
@@ -16,6 +19,9 @@ const locations = (...key: readonly string[]): readonly Reference[] => [
   { in: "items", path: ["end", ...key] },
   { in: "steps", path: ["moves", "*", "to", ...key] },
 ];
+
+/** What the blanks of a fragment were filled with. */
+const inBlanks = (kind: string): Reference => ({ in: "steps", path: ["from", "blanks", OF_VALUES, kind] });
 
 /** Everything in a file that names a member of a list. A reference of a newer format is one row more. */
 const REFERENCE_TABLE: Readonly<Record<ListName, readonly Reference[]>> = {
@@ -34,6 +40,7 @@ const REFERENCE_TABLE: Readonly<Record<ListName, readonly Reference[]>> = {
     { in: "supplies", path: ["crew"] },
     { in: "steps", path: ["or", "*", "*"] },
     { in: "steps", path: ["or", "*", "by", "*"] },
+    inBlanks("crew"),
     ...locations("crew"),
     ...locations("crews", "*"),
   ],
@@ -44,10 +51,11 @@ const REFERENCE_TABLE: Readonly<Record<ListName, readonly Reference[]>> = {
     { in: "steps", path: ["at"] },
     { in: "steps", path: ["to"] },
     { in: "steps", path: ["anchor"] },
+    inBlanks("place"),
     ...locations("place"),
   ],
   routes: [],
-  items: [{ in: "steps", path: ["moves", "*", "item"] }, ...locations("item")],
+  items: [{ in: "steps", path: ["moves", "*", "item"] }, inBlanks("item"), ...locations("item")],
   windows: [{ in: "steps", path: ["within", "*"] }],
   supplies: [],
   watches: [],
@@ -67,6 +75,11 @@ function rewritten(value: unknown, path: readonly string[], replace: (text: stri
     if (!Array.isArray(value)) return value;
     const next = value.map((entry: unknown) => rewritten(entry, rest, replace));
     return next.some((entry, index) => entry !== value[index]) ? next : value;
+  }
+  if (part === OF_VALUES) {
+    if (!isFields(value)) return value;
+    const next = Object.entries(value).map(([key, one]) => [key, rewritten(one, rest, replace)] as const);
+    return next.some(([key, one]) => one !== value[key]) ? Object.fromEntries(next) : value;
   }
   if (part === OF_KEYS) return isFields(value) ? withKeys(value, replace) : value;
   if (typeof value !== "object" || value === null || !Object.hasOwn(value, part)) return value;

@@ -9,9 +9,19 @@ import { FORMATS } from "./schema.ts";
 type KeyPath = readonly string[];
 
 const IN_STEPS: readonly KeyPath[] = [
-  ...["needs", "sets", "notBefore", "doneBy", "or", "check", "pictures", "refs", "brief", "scene"].map(
-    (key) => [key],
-  ),
+  ...[
+    "needs",
+    "sets",
+    "notBefore",
+    "doneBy",
+    "or",
+    "check",
+    "pictures",
+    "refs",
+    "brief",
+    "scene",
+    "from",
+  ].map((key) => [key]),
   ["after", "*", "within"],
   ["moves", "*", "to", "crews"],
   ["records", "*", "supply"],

@@ -64,6 +64,24 @@ const decision = z.strictObject({
   expect: z.string().regex(ID_PATTERN),
 });
 
+const id = z.string().regex(ID_PATTERN, "id");
+
+/** What a blank of a fragment was filled with. */
+const blankValue = z.union([
+  z.strictObject({ crew: crewId }),
+  z.strictObject({ place: placeId }),
+  z.strictObject({ item: itemId }),
+  z.strictObject({ time }),
+]);
+
+const origin = z.strictObject({
+  fragment: id.describe("Id of the fragment"),
+  revision: z.string().min(1).max(40).describe("The fragment's revision"),
+  use: id.describe("Tells apart the times that the fragment was put in"),
+  part: id.describe("Id of the step in the fragment"),
+  blanks: z.record(id, blankValue).describe("What the blanks were filled with"),
+});
+
 /** One step as it stands in the file. */
 export const stepSchema = z.strictObject({
   id: stepId,
@@ -98,6 +116,7 @@ export const stepSchema = z.strictObject({
   refs: z.array(text).default([]).describe("Sheets and drawings the step refers to"),
   brief: text.optional().describe("What the presenter of a briefing says of it"),
   scene: z.boolean().default(false).describe("The storyboard has a picture of it"),
+  from: origin.optional().describe("The fragment that it was put in from"),
 });
 
 /** One task as it stands in the file. */

@@ -25,6 +25,13 @@ const whole = (): ProcedureFile =>
             refs: ["Tool sheet 4"],
             brief: "Slowly",
             scene: true,
+            from: {
+              fragment: "way-out",
+              revision: "A",
+              use: "way-out",
+              part: "go",
+              blanks: { who: { crew: "ev1" } },
+            },
             moves: [{ item: "bar", to: { crews: ["ev1", "ev2"] } }],
           }),
         ],
@@ -81,7 +88,7 @@ describe("a procedure of format 2", () => {
         "/tasks/0/brief",
         "/tasks/0/steps/0/sets",
         "/tasks/0/steps/0/check",
-        ...["needs", "notBefore", "doneBy", "or", "pictures", "refs", "brief", "scene"].map(
+        ...["needs", "notBefore", "doneBy", "or", "pictures", "refs", "brief", "scene", "from"].map(
           (key) => `/tasks/0/steps/1/${key}`,
         ),
         "/tasks/0/steps/1/after/0/within",

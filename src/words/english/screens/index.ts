@@ -18,6 +18,7 @@ import { fitWords } from "./fit.ts";
 import { followWords } from "./follow.ts";
 import { followAlertWords } from "./follow-alerts.ts";
 import { followPanelWords } from "./follow-panels.ts";
+import { fragmentWords } from "./fragments.ts";
 import { handoverWords } from "./handover.ts";
 import { helpWords } from "./help.ts";
 import { helpOfBriefWords } from "./help-brief.ts";
@@ -80,6 +81,7 @@ export const screenWords = {
   ...followWords,
   ...followAlertWords,
   ...followPanelWords,
+  ...fragmentWords,
   ...helpWords,
   ...helpOfBriefWords,
   ...helpOfCompareWords,

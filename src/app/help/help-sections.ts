@@ -136,6 +136,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         TROUBLE,
         line(message("guide/timeline-what-if")),
         line(message("guide/timeline-split")),
+        line(message("guide/timeline-fragments")),
         line(message("guide/timeline-leaves")),
         line(message("guide/timeline-none")),
       ),

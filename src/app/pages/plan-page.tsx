@@ -1,5 +1,5 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useDeferredValue, useMemo, useState } from "react";
+import { lazy, Suspense, useDeferredValue, useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { applyChanges } from "../../core/changes/index.ts";
 import { checkProcedureText } from "../../core/check/index.ts";
@@ -23,13 +23,17 @@ import { freeRevision, saveAsRevision, WhatIf } from "../what-if/index.ts";
 
 const HOUR = 3_600_000;
 
+const FragmentsPanel = lazy(async () => ({
+  default: (await import("../fragments/index.ts")).FragmentsPanel,
+}));
+
 /** The page with the timeline of a procedure, as planned. */
 export function PlanPage() {
   const { procedure = "" } = useParams();
   const { id, text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
   const { store, now } = useServices();
-  const [asks, setAsks] = useState<"fit" | "split" | null>(null);
+  const [asks, setAsks] = useState<"fit" | "split" | "fragments" | null>(null);
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
   const source = useProcedureLight(id);
@@ -60,7 +64,7 @@ export function PlanPage() {
       router.push(`/plan/${kept.key}`);
     } else setSaved(words("plan/revision-not-kept"));
   };
-  const saveSplit = (changes: readonly Change[]) => {
+  const saveChanges = (changes: readonly Change[]) => {
     const changed = read?.file ? applyChanges(read.file, changes) : null;
     setAsks(null);
     if (changed?.file) void save(changed.file);
@@ -97,6 +101,9 @@ export function PlanPage() {
                 </button>
                 <button type="button" className="plain-button" onClick={() => setAsks("split")}>
                   {words("split/title")}
+                </button>
+                <button type="button" className="plain-button" onClick={() => setAsks("fragments")}>
+                  {words("fragments/title")}
                 </button>
               </>
             )}
@@ -155,13 +162,25 @@ export function PlanPage() {
               />
             </BesidePage>
           )}
+          {asks === "fragments" && read?.file && plan && (
+            <BesidePage>
+              <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+                <FragmentsPanel
+                  file={read.file}
+                  outline={plan.outline}
+                  onChanges={saveChanges}
+                  onClose={() => setAsks(null)}
+                />
+              </Suspense>
+            </BesidePage>
+          )}
           {asks === "split" && request && plan && (
             <BesidePage>
               <SplitPanel
                 outline={plan.outline}
                 request={request}
                 revision={revision}
-                onSave={saveSplit}
+                onSave={saveChanges}
                 onClose={() => setAsks(null)}
               />
             </BesidePage>

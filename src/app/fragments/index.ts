@@ -1,0 +1,1 @@
+export { FragmentsPanel } from "./fragments-panel.tsx";

@@ -19,7 +19,7 @@ interface FillFormProps {
 /** The blanks of a fragment, where it goes, and the button that puts it in. */
 export function FillForm({ fragment, file, outline, onChanges }: FillFormProps) {
   const [values, setValues] = useState<BlankValues>(() => usual(fragment));
-  const [place, setPlace] = useState(() => `step ${outline.steps.at(-1)?.step.id ?? ""}`);
+  const [place, setPlace] = useState(() => `step:${outline.steps.at(-1)?.step.id ?? ""}`);
   const filled = filledIn(fragment, file, values, placeOf(place));
   return (
     <form
@@ -50,11 +50,11 @@ export function FillForm({ fragment, file, outline, onChanges }: FillFormProps) 
         onValue={setPlace}
         choices={[
           ...file.tasks.map(({ id, title }) => ({
-            id: `task ${id}`,
+            id: `task:${id}`,
             name: words("fragments/behind-task", { task: title }),
           })),
           ...outline.steps.map(({ step, number }) => ({
-            id: `step ${step.id}`,
+            id: `step:${step.id}`,
             name: words("fragments/behind-step", { number, action: step.do }),
           })),
         ]}
@@ -72,7 +72,7 @@ export function FillForm({ fragment, file, outline, onChanges }: FillFormProps) 
 }
 
 function placeOf(place: string): FragmentPlace {
-  const [kind, id = ""] = place.split(" ");
+  const [kind, id = ""] = place.split(":");
   return kind === "task" ? { behindTask: id } : { behindStep: id };
 }
 

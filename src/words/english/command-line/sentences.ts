@@ -325,7 +325,6 @@ export const sentenceWords = {
   "cli/verify-differs":
     "The code you gave is not of this log: it differs in group {$groups :list}. Misheard, or other entries there.",
   "cli/written": "{$file}: written, {$bytes :integer} bytes.",
-  "cli/brief-written": "{$file}: written, {$bytes :integer} bytes.",
   "cli/other-procedure":
     '{$file} is the log of a walk of "{$procedure}", and what is asked for is "{$wanted}": nothing is learned across procedures.',
   "cli/bad-renamed": "a renamed step is written old=new",

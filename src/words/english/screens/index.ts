@@ -58,6 +58,7 @@ import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
 import { walksComparedWords } from "./walks-compared.ts";
 import { workbookWords } from "./workbook.ts";
+import { writeWords } from "./write.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
@@ -121,4 +122,5 @@ export const screenWords = {
   ...walkWords,
   ...workbookWords,
   ...walksComparedWords,
+  ...writeWords,
 } as const;

@@ -1,0 +1,18 @@
+export type { NewCrewMember, NewProcedure } from "./added-rows.ts";
+export { newManuscript, stepAdded, taskAdded } from "./added-rows.ts";
+export { rowsDropped, rowsDuplicated, rowsMoved, rowsShifted } from "./chosen-rows.ts";
+export { rowsCopied, textPasted } from "./copied-rows.ts";
+export { freeIdsIn } from "./free-id.ts";
+export type { Stepped, Written } from "./gesture-on.ts";
+export { gestureOn, redone, typedOn, undone } from "./gesture-on.ts";
+export { performerTurned, stepLinked, stepUnlinked } from "./linked-step.ts";
+export type { About, Anchor, GestureName, KeptManuscript, Manuscript } from "./manuscript.ts";
+export { keptOf, MOST_GESTURES, manuscriptFrom, manuscriptOf } from "./manuscript.ts";
+export type { CrewOffers, HandOver } from "./offers.ts";
+export { handedOver, offersAt } from "./offers.ts";
+export type { Proposal } from "./proposal.ts";
+export type { Wanted } from "./replaced-text.ts";
+export { rowsWith, textReplaced } from "./replaced-text.ts";
+export type { FileStep, FileTask, SheetRow } from "./sheet.ts";
+export { placedStep, sheetOf, taskKey } from "./sheet.ts";
+export { stepSplit, stepsJoined } from "./split-and-join.ts";

@@ -4,6 +4,7 @@ import type { WireEntry } from "../../core/log/index.ts";
 import type { Remark } from "../../core/remarks/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { AsideEntry } from "./link-row.ts";
+import type { ManuscriptRow } from "./manuscript-shelf.ts";
 import type { KeptKey } from "./signing-key.ts";
 import type { StoredLinkRow, StoredWalkSummary } from "./stored-rows.ts";
 
@@ -60,7 +61,7 @@ export const DATABASE_NAME = "tetherline";
 /**
  * The app's database. Strict durability: a transaction is complete only when the operating system was told to flush it
  * ([LOG5]). Dexie's query cache is off, so that nothing is ever shown that is not yet written. Version 2
- * adds what links need, version 3 the remarks; both leave the tables before them as they are.
+ * adds what links need, version 3 remarks and manuscripts; the tables of earlier versions stay as they are.
  */
 export class TetherlineDatabase extends Dexie {
   readonly entries!: EntityTable<EntryRow, "offset">;
@@ -70,6 +71,7 @@ export class TetherlineDatabase extends Dexie {
   readonly links!: EntityTable<StoredLinkRow, "walk">;
   readonly aside!: EntityTable<AsideRow, "number">;
   readonly remarks!: EntityTable<RemarkRow, "key">;
+  readonly manuscripts!: EntityTable<ManuscriptRow, "key">;
 
   constructor(name: string = DATABASE_NAME, parts?: IndexedDbParts) {
     super(name, { chromeTransactionDurability: "strict", cache: "disabled", ...parts });
@@ -80,6 +82,6 @@ export class TetherlineDatabase extends Dexie {
       device: "key",
     });
     this.version(2).stores({ links: "walk", aside: "++number, walk" });
-    this.version(3).stores({ remarks: "key, procedure" });
+    this.version(3).stores({ remarks: "key, procedure", manuscripts: "key" });
   }
 }

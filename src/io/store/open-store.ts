@@ -9,6 +9,7 @@ import { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
 import { DexieRemarkStore } from "./dexie-remark-store.ts";
 import { FallbackEntryStore } from "./fallback-entry-store.ts";
 import type { NewSource } from "./lost-store.ts";
+import type { ManuscriptShelf } from "./manuscript-shelf.ts";
 import { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
 import { MemoryRemarkStore } from "./memory-remark-store.ts";
 import type { ProcedureShelf } from "./procedure-shelf.ts";
@@ -39,6 +40,8 @@ export interface DeviceStore {
   readonly shelf: ProcedureShelf;
   /** What readers remark of the procedures of the shelf. */
   readonly remarks: RemarkStore;
+  /** What is being written on this device; loaded when it is first asked for. */
+  manuscripts(): Promise<ManuscriptShelf>;
   /** The `source` of this device's entries, `/devices/…`. */
   readonly device: string;
   /**
@@ -90,6 +93,7 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
     log,
     shelf: isOpen ? new DexieProcedureShelf(opened.database, now) : new MemoryProcedureShelf(now),
     remarks: isOpen ? new DexieRemarkStore(opened.database) : new MemoryRemarkStore(),
+    manuscripts: manuscriptsIn(isOpen ? opened.database : null, now),
     get device() {
       return deviceOf(log.source);
     },
@@ -108,6 +112,16 @@ async function lostStore() {
   } catch {
     throw new NotLoadedError("a part of the app could not be loaded");
   }
+}
+
+/** Gives the manuscripts of the database, or with `null` of this page. Where they are kept is told by a part that only writing needs. */
+function manuscriptsIn(database: TetherlineDatabase | null, now: () => Instant) {
+  let shelf: ManuscriptShelf | null = null;
+  return async (): Promise<ManuscriptShelf> => {
+    const { openManuscripts } = await import("./open-manuscripts.ts");
+    shelf ??= openManuscripts(database, now);
+    return shelf;
+  };
 }
 
 /** Gives the key of the database, or with `null` of this page. What makes and uses keys is loaded on joining only. */

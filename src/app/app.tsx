@@ -8,6 +8,7 @@ import { UpdateNotice } from "./update/index.ts";
 // The first load contains the shell and the requested page. Where the other pages are is known to a chunk of its own, since
 // the list of what each of them needs would be in the first load otherwise.
 const ShelfPage = lazy(async () => ({ default: (await import("./pages/shelf-page.tsx")).ShelfPage }));
+const WritePage = fromLater("write");
 const ReadPage = fromLater("read");
 const PlanPage = fromLater("plan");
 const PrintPage = fromLater("print");
@@ -64,6 +65,8 @@ export function App() {
           <IonRouterOutlet>
             <Route path="/" element={<ShelfPage />} />
             <Route path="/read/:procedure" element={<ReadPage />} />
+            <Route path="/write" element={<WritePage />} />
+            <Route path="/write/:manuscript" element={<WritePage />} />
             <Route path="/plan/:procedure" element={<PlanPage />} />
             <Route path="/follow/:walk" element={<FollowPage />} />
             <Route path="/timeline/:walk" element={<TimelinePage />} />

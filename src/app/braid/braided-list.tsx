@@ -15,11 +15,14 @@ interface BraidedListProps<Row extends BraidRow> {
   readonly strands: readonly Strand[];
   readonly rows: readonly Row[];
   readonly markers: readonly BraidMarker[];
+  /** What the list is to a screen reader, where it is more than a list. */
+  readonly role?: "treegrid";
   /** Draws a row. It must be a stable function, so that a row is drawn again only when it changes. */
   readonly children: (row: Row) => ReactNode;
 }
 
-function List<Row extends BraidRow>({ label, strands, rows, markers, children }: BraidedListProps<Row>) {
+function List<Row extends BraidRow>(props: BraidedListProps<Row>) {
+  const { label, strands, rows, markers, role, children } = props;
   const list = useRef<HTMLOListElement>(null);
   const { placed, maySkip } = useRowPlaces(list, rows, markers);
   const scale = placed.isNarrow ? NARROW : WIDE;
@@ -27,11 +30,11 @@ function List<Row extends BraidRow>({ label, strands, rows, markers, children }:
   // The element stays the same as long as no row changes, so that drawing the braid does not go through the rows.
   const items = useMemo(
     () => (
-      <ol ref={list} aria-label={label}>
+      <ol ref={list} aria-label={label} {...(role ? { role, "aria-multiselectable": true } : {})}>
         {rows.map(children)}
       </ol>
     ),
-    [label, rows, children],
+    [label, rows, role, children],
   );
   return (
     <div

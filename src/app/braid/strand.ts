@@ -30,7 +30,7 @@ export interface Strand {
 /**
  * The strands of a crew, in the order of its lanes, each with its look.
  */
-export function strandsOf(crew: readonly CrewMember[]): Strand[] {
+export function strandsOf(crew: readonly Pick<CrewMember, "call" | "station">[]): Strand[] {
   const looks = strandLooks(crew);
   return crew.map(({ call }, lane) => ({
     lane,

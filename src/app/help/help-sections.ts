@@ -15,7 +15,8 @@ export type HelpScreen =
   | "compare"
   | "handover"
   | "join"
-  | "map";
+  | "map"
+  | "write";
 
 /** One thing that is explained, with the mark it is about where there is one. */
 export interface HelpLine {
@@ -81,6 +82,27 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/shelf-unreadable")),
         line(message("guide/shelf-lost")),
         line(message("guide/shelf-remove")),
+      ),
+      ADVICE,
+    ],
+  },
+  write: {
+    title: message("guide/write"),
+    sections: [
+      section(MARKS, ...BRAID),
+      section(
+        DOING,
+        line(message("guide/write-table")),
+        line(message("guide/write-beside")),
+        line(message("guide/write-link")),
+        line(message("guide/write-undo")),
+      ),
+      section(FIGURES, line(message("guide/write-figures")), line(message("guide/write-offers"))),
+      section(
+        TROUBLE,
+        line(message("guide/write-kept")),
+        line(message("guide/write-two")),
+        line(message("guide/write-lost")),
       ),
       ADVICE,
     ],

@@ -2,6 +2,7 @@ import { wholeLanguage } from "../language/index.ts";
 
 // Every page but the shelf needs words that are not in the first load, so these are loaded with the page.
 const PAGES = {
+  write: async () => (await import("./write-page.tsx")).WritePage,
   read: async () => (await import("./read-page.tsx")).ReadPage,
   plan: async () => (await import("./plan-page.tsx")).PlanPage,
   print: async () => (await import("./print-page.tsx")).PrintPage,

@@ -78,6 +78,13 @@ export function ReadPage() {
               >
                 {words("parts/compare")}
               </button>
+              <button
+                type="button"
+                className="plain-button"
+                onClick={() => router.push(`/write/${procedure}`)}
+              >
+                {words("shelf/edit")}
+              </button>
               <a className="plain-button" href={printAddress(procedure, start)}>
                 {words("read/printable")}
               </a>

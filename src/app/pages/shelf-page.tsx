@@ -12,6 +12,7 @@ import { errorWords } from "../parts/index.ts";
 import { contactSites, isLightOff, lightChoice, useServices, withSites } from "../session/index.ts";
 import {
   bundledLight,
+  Drafts,
   procedureText,
   type ShelfActions,
   ShelfView,
@@ -58,6 +59,7 @@ export function ShelfPage() {
     const take = async (given: Promise<readonly GivenFile[]>) => setMessage(await takeIn(store, await given));
     return {
       follow: ({ key }, mode) => told(open(key, mode)),
+      write: (procedure) => router.push(procedure ? `/write/${procedure.key}` : "/write"),
       read: ({ key }) => router.push(`/read/${key}`),
       compare: ({ key }) => router.push(`/compare?after=${key}`),
       removeProcedure: ({ key, title }) => {
@@ -129,6 +131,7 @@ export function ShelfPage() {
             message={message}
             takenOff={takenOff}
             storage={storage}
+            drafts={<Drafts onWrite={(key) => router.push(`/write/${key}`)} />}
           />
         </main>
       </IonContent>

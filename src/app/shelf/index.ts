@@ -1,4 +1,5 @@
 export { type BundledLight, bundledLight } from "./bundled-light.ts";
+export { Drafts } from "./drafts.tsx";
 export type { ProcedureSummary } from "./procedure-summary.ts";
 export { procedureText } from "./procedure-text.ts";
 export { type ShelfActions, ShelfView, type TakenOff } from "./shelf-view.tsx";

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Instant } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
 import type { RevisionNote, WalkCard } from "../../io/store/index.ts";
@@ -21,6 +22,8 @@ export interface ShelfActions {
   follow(procedure: ProcedureSummary, mode: "live" | "rehearsal"): void;
   read(procedure: ProcedureSummary): void;
   compare(procedure: ProcedureSummary): void;
+  /** Writes a procedure: a new one with `null`. */
+  write(procedure: ProcedureSummary | null): void;
   removeProcedure(procedure: ProcedureSummary): void;
   putBack(procedure: TakenOff): void;
   goOn(walk: WalkCard): void;
@@ -43,10 +46,20 @@ interface ShelfViewProps {
   readonly takenOff?: TakenOff | null;
   /** How this device keeps what is entered, in sentences. */
   readonly storage: readonly string[];
+  /** What is being written, above the procedures. */
+  readonly drafts?: ReactNode;
 }
 
 /** The first screen: walks, with the running one first, then procedures. Each can be followed after one tap. */
-export function ShelfView({ shelf, now, actions, message, takenOff = null, storage }: ShelfViewProps) {
+export function ShelfView({
+  shelf,
+  now,
+  actions,
+  message,
+  takenOff = null,
+  storage,
+  drafts,
+}: ShelfViewProps) {
   const { walks, procedures, problem } = shelf;
   return (
     <section
@@ -107,6 +120,10 @@ export function ShelfView({ shelf, now, actions, message, takenOff = null, stora
 
       <section aria-labelledby="procedures">
         <h2 id="procedures">{words("shelf/procedures")}</h2>
+        <button type="button" className="plain-button" onClick={() => actions.write(null)}>
+          {words("shelf/write-new")}
+        </button>
+        {drafts}
         {procedures === null ? (
           <p className="hint">{words("shelf/checking")}</p>
         ) : (
@@ -259,6 +276,15 @@ function ProcedureItem({
           aria-label={words("shelf/compare-procedure", { procedure: title })}
         >
           {words("parts/compare")}
+        </button>
+        <button
+          type="button"
+          className="plain-button"
+          disabled={!isReadable}
+          onClick={() => actions.write(procedure)}
+          aria-label={words("shelf/edit-procedure", { procedure: title })}
+        >
+          {words("shelf/edit")}
         </button>
         {isImported && (
           <button

@@ -18,6 +18,8 @@ export interface CrewOffers {
   readonly place: PlaceId | null;
   /** What they hold, in their own hands or in something that they hold. */
   readonly holds: readonly ItemId[];
+  /** What lies where they are, itself or packed in something there. */
+  readonly beside: readonly ItemId[];
   /** The places to which routes lead from there, the place itself first; all places where it is not known where they are. */
   readonly reaches: readonly PlaceId[];
 }
@@ -41,6 +43,10 @@ export function offersAt({ course }: Timeline, step: StepId): readonly CrewOffer
       holds: procedure.items.flatMap(({ id }) => {
         const holder = holderOf(places.items, id);
         return holder && crewHolding(holder).includes(crew) ? [id] : [];
+      }),
+      beside: procedure.items.flatMap(({ id }) => {
+        const holder = holderOf(places.items, id);
+        return place !== null && holder && "place" in holder && holder.place === place ? [id] : [];
       }),
       reaches:
         place === null

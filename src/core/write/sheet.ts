@@ -27,7 +27,7 @@ export type SheetRow =
     };
 
 /** The key of the row of a task: ids of tasks and steps may be alike. */
-export const taskKey = (id: string): string => `task ${id}`;
+export const taskKey = (id: string): string => `task:${id}`;
 
 function rowsOfTasks(tasks: readonly FileTask[], before: string, contingency: string | null): SheetRow[] {
   return tasks.flatMap((task, index): SheetRow[] => {
@@ -53,7 +53,7 @@ export function sheetOf(file: ProcedureFile): SheetRow[] {
   return [
     ...rowsOfTasks(file.tasks, "", null),
     ...(file.contingencies ?? []).flatMap((contingency, index): SheetRow[] => [
-      { kind: "contingency", key: `contingency ${contingency.id}`, contingency },
+      { kind: "contingency", key: `contingency:${contingency.id}`, contingency },
       ...rowsOfTasks(contingency.tasks, `C${index + 1}.`, contingency.id),
     ]),
   ];

@@ -39,6 +39,7 @@ function draw({
     follow: vi.fn(),
     read: vi.fn(),
     compare: vi.fn(),
+    write: vi.fn(),
     removeProcedure: vi.fn(),
     putBack: vi.fn(),
     goOn: vi.fn(),

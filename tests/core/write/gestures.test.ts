@@ -76,14 +76,14 @@ describe("rows of the table", () => {
   it("[WRT2] stand in reading order with their numbers, contingencies last", () => {
     const rows = sheetOf(FILE).map((row) => `${row.key}${"number" in row ? ` ${row.number}` : ""}`);
     expect(rows).toEqual([
-      "task one 1",
+      "task:one 1",
       "a 1.1",
       "b 1.2",
       "c 1.3",
-      "task two 2",
+      "task:two 2",
       "d 2.1",
-      "contingency tear",
-      "task aid C1.1",
+      "contingency:tear",
+      "task:aid C1.1",
       "patch C1.1.1",
     ]);
   });
@@ -253,6 +253,7 @@ describe("links, people and hand-overs", () => {
       crew: "ev1",
       place: "hatch",
       holds: ["bag", "lamp"],
+      beside: [],
       reaches: ["hatch", "boom"],
     });
     expect(offers("b")?.[2]?.reaches).toEqual(["hatch", "boom", "far"]);

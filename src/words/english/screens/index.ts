@@ -33,6 +33,7 @@ import { helpOfRemarksWords } from "./help-remarks.ts";
 import { helpOfReviewWords } from "./help-review.ts";
 import { helpOfShelfWords } from "./help-shelf.ts";
 import { helpOfTimelineWords } from "./help-timeline.ts";
+import { helpOfWriteWords } from "./help-write.ts";
 import { learnWords } from "./learn.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
@@ -59,6 +60,8 @@ import { walkWords } from "./walk.ts";
 import { walksComparedWords } from "./walks-compared.ts";
 import { workbookWords } from "./workbook.ts";
 import { writeWords } from "./write.ts";
+import { writeFieldWords } from "./write-fields.ts";
+import { writeScreenWords } from "./write-screen.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {
@@ -96,6 +99,7 @@ export const screenWords = {
   ...helpOfReviewWords,
   ...helpOfShelfWords,
   ...helpOfTimelineWords,
+  ...helpOfWriteWords,
   ...handoverWords,
   ...learnWords,
   ...lightSourceWords,
@@ -123,4 +127,6 @@ export const screenWords = {
   ...workbookWords,
   ...walksComparedWords,
   ...writeWords,
+  ...writeFieldWords,
+  ...writeScreenWords,
 } as const;

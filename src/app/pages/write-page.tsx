@@ -1,0 +1,137 @@
+import { IonContent, IonPage, useIonRouter } from "@ionic/react";
+import { useMemo, useState } from "react";
+import { useParams } from "react-router-dom";
+import { lightFrom } from "../../core/plan/index.ts";
+import { keptOf, newManuscript } from "../../core/write/index.ts";
+import { saveText } from "../../io/browser-files/index.ts";
+import { troubleMessage } from "../../io/store/index.ts";
+import { inWords, words } from "../../words/index.ts";
+import { HelpButton } from "../help/index.ts";
+import { useProcedureLight } from "../light/index.ts";
+import { ScreenHead } from "../parts/index.ts";
+import { useServices, useStartChoice } from "../session/index.ts";
+import { revisionsOf, useRevisions } from "../shelf/index.ts";
+import { freeRevision } from "../what-if/index.ts";
+import { freeManuscriptKey, NewForm, useManuscript, WriteView } from "../write/index.ts";
+
+type Opened = Extract<ReturnType<typeof useManuscript>, { kind: "open" }>["open"];
+
+/** The page on which a procedure is written: a manuscript of this device, or a new one. */
+export function WritePage() {
+  const { manuscript: key } = useParams();
+  return (
+    <IonPage>
+      <IonContent>
+        <main>{key === undefined ? <NewProcedure /> : <Manuscript key={key} name={key} />}</main>
+      </IonContent>
+    </IonPage>
+  );
+}
+
+function NewProcedure() {
+  const { store } = useServices();
+  const router = useIonRouter();
+  const [problem, setProblem] = useState<string | null>(null);
+  const begin = async (title: string, [first, second, inside]: readonly [string, string, string]) => {
+    const crew = [
+      { call: first.trim(), station: "outside" as const },
+      { call: second.trim(), station: "outside" as const },
+      { call: inside.trim(), station: "inside" as const },
+    ].filter(({ call }) => call !== "");
+    const manuscript = newManuscript({ title, crew, task: words("write/new-task") });
+    if (!manuscript) return setProblem(words("write/new-needs"));
+    const key = await freeManuscriptKey(store, manuscript.file.id);
+    const shelf = await store.manuscripts();
+    const kept = await shelf.keepManuscript({ key, title, manuscript: keptOf(manuscript), from: null }, 0);
+    if (kept.kind === "not-kept") return setProblem(inWords(troubleMessage(kept.reason)));
+    router.push(`/write/${key}`, "forward", "replace");
+  };
+  return (
+    <>
+      <ScreenHead title={words("write/title")} what={words("write/new-title")}>
+        <button type="button" className="plain-button" onClick={() => router.push("/")}>
+          {words("parts/shelf")}
+        </button>
+        <HelpButton screen="write" />
+      </ScreenHead>
+      <div className="page-message">
+        <NewForm onBegin={(title, calls) => void begin(title, calls)} />
+        {problem !== null && <p role="alert">{problem}</p>}
+      </div>
+    </>
+  );
+}
+
+function Manuscript({ name }: { readonly name: string }) {
+  const opening = useManuscript(name);
+  const router = useIonRouter();
+  return (
+    <>
+      <ScreenHead
+        title={opening.kind === "open" ? opening.open.manuscript.file.title : words("write/title")}
+        what={words("write/what")}
+      >
+        <button type="button" className="plain-button" onClick={() => router.push("/")}>
+          {words("parts/shelf")}
+        </button>
+        <HelpButton screen="write" />
+      </ScreenHead>
+      {opening.kind === "open" ? (
+        <Written name={name} open={opening.open} />
+      ) : (
+        <p className="page-message" role="status">
+          {words(
+            opening.kind === "opening"
+              ? "parts/opening-procedure"
+              : opening.kind === "missing"
+                ? "parts/no-such-procedure"
+                : "write/unreadable",
+          )}
+        </p>
+      )}
+    </>
+  );
+}
+
+function Written({ name, open }: { readonly name: string; readonly open: Opened }) {
+  const { store, now } = useServices();
+  const { file } = open.manuscript;
+  const { choice, start: ownStart } = useProcedureLight(file.id);
+  const start = useStartChoice(name) ?? ownStart;
+  const light = useMemo(() => (choice && start !== null ? lightFrom(choice, start) : null), [choice, start]);
+  const taken = useRevisions(file.id);
+  const [saved, setSaved] = useState<string | null>(null);
+  const isNew = !taken.has(file.revision ?? "") && taken.size === 0;
+  const revision = isNew ? (file.revision ?? "A") : freeRevision(file.revision, taken);
+  const save = async ({ who, why }: { readonly who: string; readonly why: string }) => {
+    // Another tab may have taken the letter since it was shown.
+    const there = await revisionsOf(store, file.id);
+    const free = there.size === 0 ? revision : freeRevision(file.revision, there);
+    const written = open.revised(free);
+    if (written === null) return setSaved(words("plan/revision-not-kept"));
+    const at = now();
+    const added = await store.shelf.addProcedure(written, at, { by: who, why });
+    // What is on the shelf is no longer being written; another edit begins it anew.
+    if (added.kind === "added" || added.kind === "known")
+      await (await store.manuscripts()).removeManuscript(name);
+    setSaved(
+      added.kind === "added" || added.kind === "known"
+        ? words("write/saved", { revision: free })
+        : added.kind === "not-kept"
+          ? inWords(troubleMessage(added.reason))
+          : words("write/save-refused"),
+    );
+  };
+  return (
+    <WriteView
+      open={open}
+      start={start}
+      light={light}
+      revision={revision}
+      saved={saved}
+      onSave={(said) => void save(said)}
+      onSaveFile={() => void saveText(`${file.id}.procedure.json`, open.manuscript.text)}
+      textPane={null}
+    />
+  );
+}

@@ -1,0 +1,22 @@
+/** The help of the screen on which a procedure is written. */
+export const helpOfWriteWords = {
+  "guide/write": "Help: writing a procedure",
+  "guide/write-table":
+    "The table has tasks and steps in reading order. Arrow keys go from cell to cell, Enter edits, Escape leaves it as it was. Alt with up or down moves the row, Shift with up or down selects more, Insert adds, Delete takes out. Buttons do the same.",
+  "guide/write-beside":
+    "Beside the table stands everything about the row that is chosen. A field counts once you leave it or press Enter.",
+  "guide/write-link":
+    "Link: choose a step, press Link, type how long must pass, and tap the step that comes before. Tap further people under “Who” for a joint step.",
+  "guide/write-offers":
+    "“Not held or at hand then” and “no way there” follow from the plan at the moment when the step begins. They can be chosen all the same, and are findings then.",
+  "guide/write-undo":
+    "Every edit is undone as a whole, up to 500 of them, also after the page was loaded again.",
+  "guide/write-figures":
+    "Finish, margin and the chance of being within the limit follow every edit. Until they do, the line says that they are of before.",
+  "guide/write-kept":
+    "What you write is on this device at once. A revision is saved with who and why, stands beside the earlier ones, and can be followed from the shelf.",
+  "guide/write-two":
+    "Where the same manuscript is open on two pages, the one that writes later is told; nothing is written over until somebody decides.",
+  "guide/write-lost":
+    "“Not kept” means that the device's store cannot be used: save the file before you leave the page.",
+} as const;

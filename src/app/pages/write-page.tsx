@@ -3,7 +3,7 @@ import { useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { lightFrom } from "../../core/plan/index.ts";
 import { keptOf, newManuscript } from "../../core/write/index.ts";
-import { saveText } from "../../io/browser-files/index.ts";
+import { saveFile } from "../../io/browser-files/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
@@ -130,7 +130,7 @@ function Written({ name, open }: { readonly name: string; readonly open: Opened 
       revision={revision}
       saved={saved}
       onSave={(said) => void save(said)}
-      onSaveFile={() => void saveText(`${file.id}.procedure.json`, open.manuscript.text)}
+      onSaveFile={() => void saveFile(`${file.id}.procedure.json`, open.manuscript.text)}
       textPane={null}
     />
   );

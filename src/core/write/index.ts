@@ -1,6 +1,8 @@
 export type { NewCrewMember, NewProcedure } from "./added-rows.ts";
 export { newManuscript, stepAdded, taskAdded } from "./added-rows.ts";
 export { rowsDropped, rowsDuplicated, rowsMoved, rowsShifted } from "./chosen-rows.ts";
+export type { TableReading } from "./column-uses.ts";
+export { tableReading } from "./column-uses.ts";
 export { rowsCopied, textPasted } from "./copied-rows.ts";
 export { freeIdsIn } from "./free-id.ts";
 export type { Stepped, Written } from "./gesture-on.ts";
@@ -10,9 +12,14 @@ export type { About, Anchor, GestureName, KeptManuscript, Manuscript } from "./m
 export { keptOf, MOST_GESTURES, manuscriptFrom, manuscriptOf } from "./manuscript.ts";
 export type { CrewOffers, HandOver } from "./offers.ts";
 export { handedOver, offersAt } from "./offers.ts";
+export type { ColumnUse, PastedTable } from "./pasted-table.ts";
+export { MOST_TABLE_ROWS, pastedTable } from "./pasted-table.ts";
 export type { Proposal } from "./proposal.ts";
+export type { TimeUnit } from "./read-time.ts";
 export type { Wanted } from "./replaced-text.ts";
 export { rowsWith, textReplaced } from "./replaced-text.ts";
 export type { FileStep, FileTask, SheetRow } from "./sheet.ts";
 export { placedStep, sheetOf, taskKey } from "./sheet.ts";
 export { stepSplit, stepsJoined } from "./split-and-join.ts";
+export type { RowTaken, TableTaken } from "./table-put.ts";
+export { tablePut } from "./table-put.ts";

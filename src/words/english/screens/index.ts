@@ -58,6 +58,8 @@ import { textPaneWords } from "./text-pane.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
 import { walksComparedWords } from "./walks-compared.ts";
+import { writeWords } from "./write.ts";
+import { pastedTableWords } from "./write-table.ts";
 import { workbookWords } from "./workbook.ts";
 import { writeWords } from "./write.ts";
 import { writeFieldWords } from "./write-fields.ts";
@@ -124,6 +126,8 @@ export const screenWords = {
   ...textPaneWords,
   ...timelineWords,
   ...walkWords,
+  ...pastedTableWords,
+  ...writeWords,
   ...workbookWords,
   ...walksComparedWords,
   ...writeWords,

@@ -1,6 +1,6 @@
 import type { ProcedureFile } from "../procedure/index.ts";
 import type { ColumnUse, PastedTable } from "./pasted-table.ts";
-import { useOfHeading } from "./pasted-table.ts";
+import { headingUse } from "./pasted-table.ts";
 import type { TimeUnit } from "./read-time.ts";
 import { readTime } from "./read-time.ts";
 
@@ -25,7 +25,7 @@ export function tableReading(table: PastedTable, file: ProcedureFile): TableRead
     if (column !== undefined && uses[column] === "none" && !uses.includes(use)) uses[column] = use;
   };
   for (const [column, heading] of (headings ?? []).entries()) {
-    const use = useOfHeading(heading);
+    const use = headingUse(heading);
     if (use !== "none") give(use, column);
   }
   const free = () => uses.flatMap((use, column) => (use === "none" ? [column] : []));

@@ -41,12 +41,12 @@ export function pastedTable(text: string): PastedTable | null {
   if (read.length === 0 || width < 2 || read.length > MOST_TABLE_ROWS) return null;
   const rows = read.map((row) => [...row, ...Array<string>(width - row.length).fill("")]);
   const [head = []] = rows;
-  const isHead = head.filter((field) => useOfHeading(field) !== "none").length >= 2;
+  const isHead = head.filter((field) => headingUse(field) !== "none").length >= 2;
   return isHead ? { headings: head, rows: rows.slice(1) } : { headings: null, rows };
 }
 
 /** What a heading says that its column is. */
-export function useOfHeading(heading: string): ColumnUse {
+export function headingUse(heading: string): ColumnUse {
   const plain = heading
     .toLowerCase()
     .replaceAll(/\([^)]*\)|[.:*]/g, "")

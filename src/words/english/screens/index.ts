@@ -64,6 +64,9 @@ import { workbookWords } from "./workbook.ts";
 import { writeWords } from "./write.ts";
 import { writeFieldWords } from "./write-fields.ts";
 import { writeScreenWords } from "./write-screen.ts";
+import { workbookWords } from "./workbook.ts";
+import { writeWords } from "./write.ts";
+import { pastedTableWords } from "./write-table.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
 export const screenWords = {

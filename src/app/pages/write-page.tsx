@@ -1,18 +1,41 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { lightFrom } from "../../core/plan/index.ts";
+import { outlineOf, readProcedure } from "../../core/procedure/index.ts";
 import { keptOf, newManuscript } from "../../core/write/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { useProcedureLight } from "../light/index.ts";
+import { BesidePage, SidePanel } from "../panel/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { useServices, useStartChoice } from "../session/index.ts";
 import { revisionsOf, useRevisions } from "../shelf/index.ts";
+import { LazyTextPane } from "../text-pane/index.ts";
 import { freeRevision } from "../what-if/index.ts";
+import type { WrittenTextProps } from "../write/index.ts";
 import { freeManuscriptKey, NewForm, useManuscript, WriteView } from "../write/index.ts";
+
+const FragmentsPanel = lazy(async () => ({
+  default: (await import("../fragments/index.ts")).FragmentsPanel,
+}));
+
+/** The text of a manuscript as it is typed. */
+function WrittenText({ manuscript, findings, onTyped }: WrittenTextProps) {
+  return (
+    <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+      <LazyTextPane
+        text={manuscript.text}
+        unread={manuscript.unread}
+        findings={findings}
+        goTo={null}
+        onTyped={onTyped}
+      />
+    </Suspense>
+  );
+}
 
 type Opened = Extract<ReturnType<typeof useManuscript>, { kind: "open" }>["open"];
 
@@ -65,12 +88,23 @@ function NewProcedure() {
 function Manuscript({ name }: { readonly name: string }) {
   const opening = useManuscript(name);
   const router = useIonRouter();
+  const [isPuttingIn, setPuttingIn] = useState(false);
+  const text = opening.kind === "open" ? opening.open.manuscript.text : null;
+  const outline = useMemo(() => {
+    const procedure = isPuttingIn && text !== null ? readProcedure(text).procedure : null;
+    return procedure && outlineOf(procedure);
+  }, [isPuttingIn, text]);
   return (
     <>
       <ScreenHead
         title={opening.kind === "open" ? opening.open.manuscript.file.title : words("write/title")}
         what={words("write/what")}
       >
+        {opening.kind === "open" && (
+          <button type="button" className="plain-button" onClick={() => setPuttingIn(true)}>
+            {words("fragments/title")}
+          </button>
+        )}
         <button type="button" className="plain-button" onClick={() => router.push("/")}>
           {words("parts/shelf")}
         </button>
@@ -88,6 +122,27 @@ function Manuscript({ name }: { readonly name: string }) {
                 : "write/unreadable",
           )}
         </p>
+      )}
+      {isPuttingIn && opening.kind === "open" && (
+        <BesidePage>
+          <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+            {outline ? (
+              <FragmentsPanel
+                file={opening.open.manuscript.file}
+                outline={outline}
+                onChanges={(changes) => {
+                  opening.open.change("paste", changes);
+                  setPuttingIn(false);
+                }}
+                onClose={() => setPuttingIn(false)}
+              />
+            ) : (
+              <SidePanel title={words("fragments/title")} onClose={() => setPuttingIn(false)}>
+                <p>{words("write/fragments-not-yet")}</p>
+              </SidePanel>
+            )}
+          </Suspense>
+        </BesidePage>
       )}
     </>
   );
@@ -131,7 +186,7 @@ function Written({ name, open }: { readonly name: string; readonly open: Opened 
       saved={saved}
       onSave={(said) => void save(said)}
       onSaveFile={() => void saveFile(`${file.id}.procedure.json`, open.manuscript.text)}
-      textPane={null}
+      textPane={WrittenText}
     />
   );
 }

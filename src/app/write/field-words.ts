@@ -95,6 +95,10 @@ export const FIELD_NAMES = [
   "essential",
   "get-ahead",
   "free",
+  "fragment",
+  "use",
+  "part",
+  "blanks",
 ] as const;
 
 type FieldName = (typeof FIELD_NAMES)[number];

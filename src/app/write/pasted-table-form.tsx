@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { ColumnUse, PastedTable, Proposal, TimeUnit } from "../../core/write/index.ts";
-import { tablePut, tableReading } from "../../core/write/index.ts";
+import { headingNames, tablePut, tableReading } from "../../core/write/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import "./pasted-table-form.css";
@@ -24,7 +24,7 @@ const SAMPLE = 3;
 
 /** What each column of a pasted table is taken for, which can be changed, and what becomes of every row ([WRT12]). */
 export function PastedTableForm({ file, row, table, onPut, onEnd }: PastedTableFormProps) {
-  const [reading, setReading] = useState(() => tableReading(table, file));
+  const [reading, setReading] = useState(() => tableReading(table, file, headingNames(inWords)));
   const { uses, unit } = reading;
   const { proposal, rows } = useMemo(
     () => tablePut(file, row, table, reading, words("write/table-task")),

@@ -4,9 +4,11 @@ import { useCallback, useMemo, useRef, useState } from "react";
 import type { PlanOptions } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
 import { parseDuration } from "../../core/units/index.ts";
-import type { GestureName, Manuscript, Proposal } from "../../core/write/index.ts";
+import type { GestureName, Manuscript, PastedTable, Proposal } from "../../core/write/index.ts";
 import {
   handedOver,
+  headingNames,
+  pastedTable,
   placedStep,
   rowsCopied,
   rowsDropped,
@@ -22,11 +24,12 @@ import {
   textPasted,
   textReplaced,
 } from "../../core/write/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { cellNames } from "./cell-texts.ts";
 import { FindingsList } from "./findings-list.tsx";
 import { ListEditor } from "./list-editor.tsx";
+import { PastedTableForm } from "./pasted-table-form.tsx";
 import { HEADS, type TableRow, tableRows } from "./sheet-rows.ts";
 import type { SheetActs } from "./sheet-table.tsx";
 import { SheetTable } from "./sheet-table.tsx";
@@ -48,9 +51,10 @@ import { Figures } from "./write-figures.tsx";
 import { Notices } from "./write-notices.tsx";
 import "./write.css";
 
-/** What the pane of the text is given: the manuscript, and what to call with the text as it is typed. */
-export interface TextPaneProps {
+/** What the pane of the text is given: the manuscript, its findings, and what to call with the text as it is typed. */
+export interface WrittenTextProps {
   readonly manuscript: Manuscript;
+  readonly findings: readonly Finding[];
   readonly onTyped: (text: string) => void;
 }
 
@@ -69,14 +73,24 @@ interface WriteViewProps {
   readonly onSave: (said: SaidOfRevision) => void;
   readonly onSaveFile: () => void;
   /** The pane in which the text is typed, loaded when it is opened; `null` for none. */
-  readonly textPane: ComponentType<TextPaneProps> | null;
+  readonly textPane: ComponentType<WrittenTextProps> | null;
   /** What became of the last saving; `null` for nothing yet. */
   readonly saved: string | null;
 }
 
 const TABS = ["table", "lists", "text"] as const;
 type Tab = (typeof TABS)[number];
-type Side = "details" | "findings" | "link" | "hand-over" | "search" | "split" | "move" | "paste" | "save";
+type Side =
+  | "details"
+  | "findings"
+  | "link"
+  | "hand-over"
+  | "search"
+  | "split"
+  | "move"
+  | "paste"
+  | "table"
+  | "save";
 
 /** The screen on which a procedure is written: the table or the lists, what is chosen beside it, and what it comes to. */
 export function WriteView(props: WriteViewProps) {
@@ -88,6 +102,7 @@ export function WriteView(props: WriteViewProps) {
   const [tab, setTab] = useState<Tab>("table");
   const [side, setSide] = useState<Side>("details");
   const [lag, setLag] = useState<string | null>("PT0S");
+  const [table, setTable] = useState<PastedTable | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
   const onFresh = useCallback(() => setFresh(null), []);
   const beside = useRef<HTMLDivElement>(null);
@@ -137,7 +152,12 @@ export function WriteView(props: WriteViewProps) {
     if (step && time !== null && make("link", stepLinked(file, step.id, to, time))) setSide("details");
   }
   const paste = (text: string) => {
-    if (make("paste", textPasted(file, where(), text))) setSide("details");
+    const rowsPasted = textPasted(file, where(), text);
+    const found = rowsPasted.problem ? pastedTable(text, headingNames(inWords)) : null;
+    if (found) {
+      setTable(found);
+      setSide("table");
+    } else if (make("paste", rowsPasted)) setSide("details");
   };
   // Where the clipboard may not be read, or holds nothing, the text is asked for.
   const askPaste = () => {
@@ -266,7 +286,13 @@ export function WriteView(props: WriteViewProps) {
           {tab === "lists" && (
             <ListEditor file={file} onChanges={(name, changes) => void change(name, changes)} />
           )}
-          {tab === "text" && TextPane && <TextPane manuscript={manuscript} onTyped={open.type} />}
+          {tab === "text" && TextPane && (
+            <TextPane
+              manuscript={manuscript}
+              findings={answers.findings ?? NO_FINDINGS}
+              onTyped={open.type}
+            />
+          )}
         </div>
         <div className="write-beside" ref={beside}>
           {side === "findings" && (
@@ -287,6 +313,17 @@ export function WriteView(props: WriteViewProps) {
             />
           )}
           {side === "paste" && <PasteForm onPaste={paste} />}
+          {side === "table" && table && (
+            <PastedTableForm
+              file={file}
+              row={where()}
+              table={table}
+              onPut={(proposal) => {
+                if (make("paste", proposal)) setSide("details");
+              }}
+              onEnd={() => setSide("details")}
+            />
+          )}
           {side === "move" && (
             <MoveForm
               rows={moveRows}

@@ -1,5 +1,5 @@
 import type { ProcedureFile } from "../procedure/index.ts";
-import type { ColumnUse, PastedTable } from "./pasted-table.ts";
+import type { ColumnUse, HeadingNames, PastedTable } from "./pasted-table.ts";
 import { headingUse } from "./pasted-table.ts";
 import type { TimeUnit } from "./read-time.ts";
 import { readTime } from "./read-time.ts";
@@ -17,7 +17,7 @@ const MOSTLY = 0.7;
  * How a table is likely meant: by its headings, and where a column has none by what stands in it: names of the crew, times, the longest texts. Each use is
  * given to one column. It is a guess for a person to look at.
  */
-export function tableReading(table: PastedTable, file: ProcedureFile): TableReading {
+export function tableReading(table: PastedTable, file: ProcedureFile, names: HeadingNames): TableReading {
   const { headings, rows } = table;
   const width = rows[0]?.length ?? headings?.length ?? 0;
   const uses: ColumnUse[] = Array.from({ length: width }, () => "none");
@@ -25,7 +25,7 @@ export function tableReading(table: PastedTable, file: ProcedureFile): TableRead
     if (column !== undefined && uses[column] === "none" && !uses.includes(use)) uses[column] = use;
   };
   for (const [column, heading] of (headings ?? []).entries()) {
-    const use = headingUse(heading);
+    const use = headingUse(heading, names);
     if (use !== "none") give(use, column);
   }
   const free = () => uses.flatMap((use, column) => (use === "none" ? [column] : []));

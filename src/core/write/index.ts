@@ -13,7 +13,7 @@ export { keptOf, MOST_GESTURES, manuscriptFrom, manuscriptOf } from "./manuscrip
 export type { CrewOffers, HandOver } from "./offers.ts";
 export { handedOver, offersAt } from "./offers.ts";
 export type { ColumnUse, PastedTable } from "./pasted-table.ts";
-export { MOST_TABLE_ROWS, pastedTable } from "./pasted-table.ts";
+export { headingNames, pastedTable } from "./pasted-table.ts";
 export type { Proposal } from "./proposal.ts";
 export type { TimeUnit } from "./read-time.ts";
 export type { Wanted } from "./replaced-text.ts";

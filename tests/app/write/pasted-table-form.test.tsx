@@ -2,14 +2,17 @@ import { fireEvent, render, screen, within } from "@testing-library/react";
 import { describe, expect, it, vi } from "vitest";
 import { PastedTableForm } from "../../../src/app/write/pasted-table-form.tsx";
 import type { Proposal } from "../../../src/core/write/index.ts";
-import { pastedTable } from "../../../src/core/write/index.ts";
+import { headingNames, pastedTable } from "../../../src/core/write/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { fileWith, step, task } from "../../core/procedure-builder.ts";
+
+const NAMES = headingNames(inWords);
 
 const file = fileWith([task("first", [step("open", "ev1", 2)])]);
 
 function shown(text: string) {
   const onPut = vi.fn<(proposal: Proposal) => void>();
-  const table = pastedTable(text);
+  const table = pastedTable(text, NAMES);
   if (!table) throw new Error("no table");
   render(<PastedTableForm file={file} row="open" table={table} onPut={onPut} onEnd={() => {}} />);
   return onPut;

@@ -6,9 +6,12 @@ import { readProcedure } from "../../../src/core/procedure/index.ts";
 import type { Duration } from "../../../src/core/units/index.ts";
 import { formatDuration, inSeconds } from "../../../src/core/units/index.ts";
 import type { PastedTable, TableReading } from "../../../src/core/write/index.ts";
-import { pastedTable, tablePut, tableReading } from "../../../src/core/write/index.ts";
+import { headingNames, pastedTable, tablePut, tableReading } from "../../../src/core/write/index.ts";
 import { readTime } from "../../../src/core/write/read-time.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
+
+const NAMES = headingNames(inWords);
 
 const file = (() => {
   const read = readProcedure(
@@ -33,8 +36,8 @@ const HEADED = [
 ].join("\n");
 
 function taken(text: string, reading?: Partial<TableReading>, of: ProcedureFile = file) {
-  const table = pastedTable(text) as PastedTable;
-  const guess = tableReading(table, of);
+  const table = pastedTable(text, NAMES) as PastedTable;
+  const guess = tableReading(table, of, NAMES);
   return { guess, ...tablePut(of, "open", table, { ...guess, ...reading }, "Pasted") };
 }
 
@@ -96,13 +99,13 @@ describe("a table from a spreadsheet", () => {
   });
 
   it("[WRT12] is no table without a second column, and no gesture without a step", () => {
-    expect(pastedTable("just a text\nand another")).toBeNull();
-    expect(pastedTable("")).toBeNull();
-    expect(pastedTable(Array(2001).fill("a\tb").join("\n"))).toBeNull();
+    expect(pastedTable("just a text\nand another", NAMES)).toBeNull();
+    expect(pastedTable("", NAMES)).toBeNull();
+    expect(pastedTable(Array(2001).fill("a\tb").join("\n"), NAMES)).toBeNull();
     expect(taken("who\tdo\nNobody\tNothing").proposal.problem?.key).toBe("write/no-steps-in-table");
     expect(
-      tablePut(file, "gone", pastedTable(HEADED) as PastedTable, taken(HEADED).guess, "T").proposal.problem
-        ?.key,
+      tablePut(file, "gone", pastedTable(HEADED, NAMES) as PastedTable, taken(HEADED).guess, "T").proposal
+        .problem?.key,
     ).toBe("write/no-row");
   });
 
@@ -115,9 +118,15 @@ describe("a table from a spreadsheet", () => {
       fc.property(
         fc.array(fc.array(field, { minLength: 2, maxLength: 8 }), { minLength: 1, maxLength: 8 }),
         (lines) => {
-          const table = pastedTable(lines.map((line) => line.join("\t")).join("\n"));
+          const table = pastedTable(lines.map((line) => line.join("\t")).join("\n"), NAMES);
           fc.pre(table !== null);
-          const { proposal, rows } = tablePut(file, "open", table, tableReading(table, file), "Pasted");
+          const { proposal, rows } = tablePut(
+            file,
+            "open",
+            table,
+            tableReading(table, file, NAMES),
+            "Pasted",
+          );
           expect(rows).toHaveLength(table.rows.length);
           for (const { step: made, lost } of rows) expect(made !== null || lost.length > 0).toBe(true);
           if (!proposal.changes) return;

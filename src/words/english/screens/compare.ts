@@ -2,7 +2,6 @@
 export const compareWords = {
   "compare/title": "Compare",
   "compare/what": "Revisions compared and merged",
-  "compare/open": "Compare revisions",
   "compare/before": "Earlier",
   "compare/after": "Later",
   "compare/base": "Both were made from",

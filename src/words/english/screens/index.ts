@@ -58,14 +58,10 @@ import { textPaneWords } from "./text-pane.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
 import { walksComparedWords } from "./walks-compared.ts";
-import { writeWords } from "./write.ts";
-import { pastedTableWords } from "./write-table.ts";
 import { workbookWords } from "./workbook.ts";
 import { writeWords } from "./write.ts";
 import { writeFieldWords } from "./write-fields.ts";
 import { writeScreenWords } from "./write-screen.ts";
-import { workbookWords } from "./workbook.ts";
-import { writeWords } from "./write.ts";
 import { pastedTableWords } from "./write-table.ts";
 
 /** What the screens behind the shelf say, with all that is said of procedures and walks: loaded beside the first of them. */
@@ -133,7 +129,6 @@ export const screenWords = {
   ...writeWords,
   ...workbookWords,
   ...walksComparedWords,
-  ...writeWords,
   ...writeFieldWords,
   ...writeScreenWords,
 } as const;

@@ -58,7 +58,7 @@ export const writeScreenWords = {
   "write/copy": "Copy",
   "write/paste": "Paste",
   "write/paste-do": "Put it in",
-  "write/paste-text": "Steps or tasks as JSON",
+  "write/paste-text": "Steps or tasks as JSON, or a table from a spreadsheet",
   "write/search": "Search",
   "write/search-for": "Search for",
   "write/search-exact": "Capital and small letters differ",

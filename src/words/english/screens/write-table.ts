@@ -8,6 +8,15 @@ export const pastedTableWords = {
   "write/row-after-lost": "“{$written}” is neither a row of the table nor a step of the procedure.",
   "write/row-after-itself": "It cannot come after itself.",
   "write/no-steps-in-table": "No row of the table can be taken as a step.",
+  // Headings that a column of that use commonly has, in small letters, with a bar between; from memory, of many planners' tables.
+  "write/headings-number": "no|nr|number|step no|step number|id|ref|#",
+  "write/headings-task": "task|group|section|block|phase",
+  "write/headings-who": "who|by|crew|performer|performers|crew member|ev",
+  "write/headings-do": "do|step|action|activity|description|what|procedure",
+  "write/headings-time": "time|minutes|min|mins|duration|length|likely|seconds|sec|hours",
+  "write/headings-where": "where|place|location|at|worksite",
+  "write/headings-after": "after|predecessor|predecessors|comes after|depends on|waits for",
+  "write/fragments-not-yet": "A fragment can be put in once the procedure has no finding of level error.",
   "write/table-title": "Steps from a table",
   "write/table-how":
     "Look at what each column is taken for, and change it where the guess is wrong. Nothing is put in before that.",

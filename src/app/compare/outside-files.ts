@@ -36,7 +36,9 @@ export function outsideFile(key: string): OutsideFile | null {
   try {
     const text = sessionStorage.getItem(STORED_AS + key);
     const kept: unknown = text === null ? null : JSON.parse(text);
-    return isFile(kept) ? kept : null;
+    if (!isFile(kept)) return null;
+    known.set(key, kept);
+    return kept;
   } catch {
     return null;
   }

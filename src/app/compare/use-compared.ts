@@ -25,14 +25,17 @@ export function useCompared(key: string, options: CheckOptions): Choice {
   const outside = outsideFile(key);
   const text = outside ? outside.text : key === "" ? null : onShelf.text;
   const checked = useMemo(() => (text === null ? null : checkProcedureText(text, options)), [text, options]);
-  const revision = all?.find((one) => one.key === key);
-  if (key === "") return null;
-  if (text === null || !checked) return isOutside(key) || onShelf.isRead ? "gone" : "opening";
-  if (!outside && all === null) return "opening";
-  const name = outside
-    ? words("compare/file", { name: outside.name })
-    : revision
-      ? revisionName(revision, all ?? [])
-      : key;
-  return { key, name, text, checked };
+  const isOpening = isOutside(key) ? false : !onShelf.isRead || all === null;
+  return useMemo(() => {
+    if (key === "") return null;
+    if (isOpening) return "opening";
+    if (text === null || !checked) return "gone";
+    const revision = all?.find((one) => one.key === key);
+    const name = outside
+      ? words("compare/file", { name: outside.name })
+      : revision
+        ? revisionName(revision, all ?? [])
+        : key;
+    return { key, name, text, checked };
+  }, [key, isOpening, text, checked, all, outside]);
 }

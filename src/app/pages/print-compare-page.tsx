@@ -28,12 +28,10 @@ export function PrintComparePage({ after: afterKey }: { readonly after: string }
   );
   const before = useCompared(beforeKey, options);
   const after = useCompared(afterKey, options);
-  const [old, next] = [fileOf(before), fileOf(after)];
-  const difference = useMemo(
-    () => (old && next ? differenceOf(old.file, next.file) : null),
-    [old?.file, next?.file],
-  );
-  const plan = useMemo(() => (next ? planOf(next.outline, options) : null), [next?.outline, options]);
+  const old = useMemo(() => fileOf(before), [before]);
+  const next = useMemo(() => fileOf(after), [after]);
+  const difference = useMemo(() => (old && next ? differenceOf(old.file, next.file) : null), [old, next]);
+  const plan = useMemo(() => (next ? planOf(next.outline, options) : null), [next, options]);
   if (!old || !next || !difference || !plan) {
     return (
       <main className="page-message" role="status">

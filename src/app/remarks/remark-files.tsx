@@ -1,13 +1,12 @@
 import { useState } from "react";
 import type { Remark } from "../../core/remarks/index.ts";
-import { readRemarks, writeRemarks } from "../../core/remarks/index.ts";
+import { writeRemarks } from "../../core/remarks/index.ts";
 import { pickFiles, saveFile } from "../../io/browser-files/index.ts";
-import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { useServices } from "../session/index.ts";
+import { takeInRemarks } from "./take-in-remarks.ts";
 
 const TYPES = ".jsonl,application/jsonl,text/plain";
-const MOST_LINES = 6;
 
 interface RemarkFilesProps {
   readonly procedure: string;
@@ -25,17 +24,7 @@ export function RemarkFiles({ procedure, all }: RemarkFilesProps) {
         lines.push(inWords(problem));
         continue;
       }
-      const { remarks, problems } = readRemarks(text);
-      const added = await store.remarks.addRemarks(remarks);
-      lines.push(
-        added.kind === "kept"
-          ? words("remarks/taken-in", { added: added.added, known: added.known })
-          : words("remarks/not-kept", { why: troubleMessage(added.reason) }),
-      );
-      const elsewhere = remarks.filter((one) => one.procedure !== procedure).length;
-      if (elsewhere > 0) lines.push(words("remarks/other-procedure", { count: elsewhere }));
-      for (const { line, problem: why } of problems.slice(0, MOST_LINES))
-        lines.push(words("remarks/line", { line, why }));
+      lines.push(...(await takeInRemarks(store, text)));
     }
     setTold(lines);
   };

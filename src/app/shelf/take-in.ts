@@ -37,8 +37,10 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
           : []),
       ];
     }
-    case "remarks":
-      return takeInRemarks(store, text);
+    case "remarks": {
+      await wholeLanguage();
+      return (await import("../remarks/index.ts")).takeInRemarks(store, text);
+    }
     case "backup":
       return restoredWords(await restoreBackup(store, text));
     case "unknown":
@@ -66,17 +68,6 @@ async function leftOutWords(problems: readonly LineProblem[]): Promise<readonly 
   return problems
     .slice(0, MOST_LINES)
     .map(({ line, problem }) => words("shelf/line-left-out", { line, why: inWords(problem) }));
-}
-
-async function takeInRemarks(store: DeviceStore, text: string): Promise<readonly string[]> {
-  const { readRemarks } = await import("../../core/remarks/index.ts");
-  const { remarks, problems } = readRemarks(text);
-  const added = await store.remarks.addRemarks(remarks);
-  if (added.kind === "not-kept") return [inWords(troubleMessage(added.reason))];
-  return [
-    words("shelf/remarks-taken-in", { added: added.added, known: added.known }),
-    ...(await leftOutWords(problems)),
-  ];
 }
 
 async function takeInProcedure(store: DeviceStore, text: string): Promise<readonly string[]> {

@@ -49,9 +49,8 @@ export const remarkWords = {
     ".input {$count :integer} .match $count one {{One remark has an id that another one has, and does not count.}} * {{{$count} remarks have ids in common and differ: none of them counts.}}",
   "remarks/export": "Save as a file",
   "remarks/import": "Take in a file",
-  "remarks/taken-in": "{$added :integer} taken in, {$known :integer} were here already.",
+  "remarks/taken-in":
+    "{$added :integer} remarks taken in, {$known :integer} were here already. Each stands beside its procedure.",
   "remarks/line": "Line {$line :integer}: {$why :message}",
   "remarks/not-kept": "The remark could not be kept on this device: {$why :message}",
-  "remarks/other-procedure":
-    ".input {$count :integer} .match $count one {{One of them is about another procedure and stands there.}} * {{{$count} of them are about other procedures and stand there.}}",
 } as const;

@@ -66,8 +66,6 @@ export const shelfWords = {
   "shelf/line-left-out": "Line {$line :integer} was left out: {$why}.",
   "shelf/more-lines-left-out": "{$count :integer} more lines were left out.",
   "shelf/unknown-file": "It is neither a procedure, nor the log of a walk, nor a backup of this app.",
-  "shelf/remarks-taken-in":
-    "{$added :integer} remarks are on this device, {$known :integer} more were here already. They stand beside their procedures under Read.",
   "shelf/backup-taken-in":
     ".input {$procedures :integer} .input {$entries :integer} .match $procedures $entries one one {{{$procedures} procedure and {$entries} entry taken in; the rest was here already.}} one * {{{$procedures} procedure and {$entries} entries taken in; the rest was here already.}} * one {{{$procedures} procedures and {$entries} entry taken in; the rest was here already.}} * * {{{$procedures} procedures and {$entries} entries taken in; the rest was here already.}}",
   "shelf/procedure-taken-in": "“{$title}” is on the shelf.",

@@ -41,5 +41,7 @@ test("a fragment is put in from the plan, and the result is a revision of its ow
   await panel.getByLabel("Where", { exact: true }).selectOption({ index: 1 });
   expect(await violations(page, "body")).toEqual([]);
   await panel.getByRole("button", { name: "Put it in" }).click();
-  await expect(page.getByText(/^Revision .* is on the shelf\.$/)).toBeVisible();
+  await expect(page).toHaveURL(/\/plan\/osier-ranging-head$/);
+  await page.goto("/read/osier-ranging-head");
+  await expect(page.getByText(/^Hand .* to EV2$/).first()).toBeVisible();
 });

@@ -4,6 +4,8 @@ import { useSearchParams } from "react-router-dom";
 import { writtenOver } from "../../core/changes/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import { formatInstant } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
 import type { RevisionNote } from "../../io/store/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
@@ -98,10 +100,7 @@ export function ComparePage() {
               </button>
             )}
             {ours && theirs && (
-              <a
-                className="plain-button"
-                href={`/print-compare/${encodeURIComponent(keys.after)}?before=${encodeURIComponent(keys.before)}`}
-              >
+              <a className="plain-button" href={printedAddress(keys, start)}>
                 {words("compare/print")}
               </a>
             )}
@@ -183,6 +182,12 @@ export function ComparePage() {
       </IonContent>
     </IonPage>
   );
+}
+
+/** The printable page of what is compared, with the start that it is planned with here. The page is loaded anew. */
+function printedAddress({ before, after }: Record<Part, string>, start: Instant | null): string {
+  const query = new URLSearchParams({ before, ...(start === null ? {} : { start: formatInstant(start) }) });
+  return `/print-compare/${encodeURIComponent(after)}?${query}`;
 }
 
 /** What has to be said before there is something to compare; `null` where there is. */

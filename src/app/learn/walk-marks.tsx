@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { Weighed } from "../../core/learn/index.ts";
 import type { Duration, Instant, StepId, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
@@ -14,11 +15,13 @@ interface WalkMarksProps {
 
 /** Every walk that tells of a step, in words, each leading to its review at that step. */
 export function WalkMarks({ step, observations, beganAt, onOpen }: WalkMarksProps) {
+  // A long procedure has thousands of them, of which few are looked at.
+  const [isOpen, setOpen] = useState(false);
   return (
-    <details className="walk-marks">
+    <details className="walk-marks" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary className="plain-button">{words("learn/walks", { count: observations.length })}</summary>
       <ul className="plain-list">
-        {observations.map((one) => (
+        {(isOpen ? observations : []).map((one) => (
           <li key={one.walk}>
             <button type="button" className="plain-button" onClick={() => onOpen(one.walk, step)}>
               {words(one.isBrokenOff ? "learn/walk-broken-off" : "learn/walk-took", {

@@ -60,7 +60,9 @@ function groupsOf({ walks, steps }: ComparedWalks, given: readonly string[]): Gr
   return { first, second, differences: groupDifferences(steps, new Set(second)) };
 }
 
-const share = (of: number | null) => (of === null ? "" : words("cli/share-of", { share: of }));
+/** Whole per cent down: only what is whole is called 100 %. The last digit of a quotient does not count. */
+const share = (of: number | null) =>
+  of === null ? "" : words("cli/share-of", { percent: Math.floor(of * 100 + 1e-9) });
 
 const clock = (minutes: number) => clockText((minutes * 60_000) as Duration, "up");
 

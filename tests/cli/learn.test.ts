@@ -96,6 +96,7 @@ describe("walks", () => {
     expect(groups.steps[0]).toMatchObject({ step: "turn", n: [3, 3], shown: true });
     const text = await tetherline("walks", ...fast, "--versus", ...slow);
     expect(text.out).toContain("a difference is shown");
+    expect(text.out).toMatch(/^f0 .* 100 % {2}EV1 100 %/m);
     expect(text.out).toContain("a difference does not tell its cause");
   });
 

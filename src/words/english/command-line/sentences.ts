@@ -373,7 +373,7 @@ export const sentenceWords = {
   "cli/column-spread": "Spread",
   "cli/column-each": "Each walk",
   "cli/lane-share": "{$crew} {$share}",
-  "cli/share-of": "{$share :chance}",
+  "cli/share-of": "{$percent :integer} %",
   "cli/spread-of": "× {$factor :number maximumFractionDigits=2}",
   "cli/broken-off": "{$time}→",
   "cli/column-first": "First group",

@@ -36,8 +36,8 @@ describe("walks compared", () => {
     const heads = items.filter((item) => item.classList.contains("compared-walk"));
     expect(heads).toHaveLength(3);
     expect(heads[0]).toHaveTextContent("complete, last step 0:13, 0 s later than planned");
-    expect(heads[0]).toHaveTextContent("order kept at all 1 places · no deviations");
-    expect(heads[2]).toHaveTextContent("order broken at 1 of 1 places");
+    expect(heads[0]).toHaveTextContent("order kept at the one place there is · no deviations");
+    expect(heads[2]).toHaveTextContent("order broken at the one place there is");
     expect(heads[2]?.querySelectorAll(".walk-strip-deviation").length).toBeGreaterThan(0);
   });
 

@@ -15,7 +15,7 @@ export const walksComparedWords = {
   "walks/finish-later": "{$ended}, last step {$finish :finish}, {$by :length} later than planned",
   "walks/finish-earlier": "{$ended}, last step {$finish :finish}, {$by :advance} earlier than planned",
   "walks/order":
-    ".input {$broken :integer} .input {$all :integer} .match $broken 0 {{order kept at all {$all} places}} one {{order broken at {$broken} of {$all} places}} * {{order broken at {$broken} of {$all} places}}",
+    ".input {$broken :integer} .input {$all :integer} .match $broken $all 0 one {{order kept at the one place there is}} 0 * {{order kept at all {$all} places}} * one {{order broken at the one place there is}} * * {{order broken at {$broken} of {$all} places}}",
   "walks/order-none": "no order to look at",
   "walks/deviations":
     ".input {$count :integer} .match $count 0 {{no deviations}} one {{{$count} deviation}} * {{{$count} deviations}}",

@@ -3,7 +3,7 @@ import { lazy, Suspense, useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { lightFrom } from "../../core/plan/index.ts";
 import { outlineOf, readProcedure } from "../../core/procedure/index.ts";
-import { keptOf, newManuscript } from "../../core/write/index.ts";
+import { copyOf, keptOf, newManuscript } from "../../core/write/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -105,6 +105,7 @@ function Manuscript({ name }: { readonly name: string }) {
             {words("fragments/title")}
           </button>
         )}
+        {opening.kind === "open" && <CopyButton open={opening.open} />}
         <button type="button" className="plain-button" onClick={() => router.push("/")}>
           {words("parts/shelf")}
         </button>
@@ -145,6 +146,27 @@ function Manuscript({ name }: { readonly name: string }) {
         </BesidePage>
       )}
     </>
+  );
+}
+
+/** Begins a manuscript with a copy of what is written, under an id of its own. */
+function CopyButton({ open }: { readonly open: Opened }) {
+  const { store } = useServices();
+  const router = useIonRouter();
+  const copy = async () => {
+    const { file, text } = open.manuscript;
+    const key = await freeManuscriptKey(store, file.id);
+    const copied = copyOf({ text, id: key, title: words("write/copy-title", { title: file.title }) });
+    if (!copied) return;
+    const shelf = await store.manuscripts();
+    const { title } = copied.file;
+    await shelf.keepManuscript({ key, title, manuscript: keptOf(copied), from: null }, 0);
+    router.push(`/write/${key}`);
+  };
+  return (
+    <button type="button" className="plain-button" onClick={() => void copy()}>
+      {words("write/copy-and-edit")}
+    </button>
   );
 }
 

@@ -53,11 +53,17 @@ export function useAnswers({ text, start, light }: Omit<WriteRequest, "number">)
     };
     worker.addEventListener("message", ({ data }: MessageEvent<WriteAnswer>) => {
       setKnown((before) => taken(before, data));
+      setIsBroken(false);
       if (!("within" in data)) return;
       busy = false;
       next();
     });
-    worker.addEventListener("error", () => setIsBroken(true));
+    worker.addEventListener("error", () => {
+      setIsBroken(true);
+      // The next question may be one that it can answer.
+      busy = false;
+      next();
+    });
     ask.current = (request) => {
       waiting = request;
       next();

@@ -1,4 +1,5 @@
 import { message } from "../../words/index.ts";
+import { writtenOver } from "../changes/index.ts";
 import type { Fields, ProcedureFile } from "../procedure/index.ts";
 import { FORMATS } from "../procedure/index.ts";
 import { FreeIds, freeDecisionIds, freeIdsIn } from "./free-id.ts";
@@ -38,6 +39,23 @@ export function newManuscript({ title, crew, task }: NewProcedure): Manuscript |
     tasks: [{ id: new FreeIds([]).next(task, "task"), title: task, steps: [] }],
   };
   return manuscriptOf(`${JSON.stringify(file, null, 2)}\n`);
+}
+
+/**
+ * A manuscript that begins with a copy of a text, under another id and title, as revision A; `null` when the text has not the shape of a
+ * procedure. The rest of its lines stays as it is.
+ */
+export function copyOf({
+  text,
+  id,
+  title,
+}: {
+  readonly text: string;
+  readonly id: string;
+  readonly title: string;
+}): Manuscript | null {
+  const file = manuscriptOf(text)?.file;
+  return file ? manuscriptOf(writtenOver(text, { ...file, id, title, revision: "A" })) : null;
 }
 
 /** Behind which step, or as the first of which task, a row is put. */

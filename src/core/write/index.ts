@@ -1,5 +1,5 @@
 export type { NewCrewMember, NewProcedure } from "./added-rows.ts";
-export { newManuscript, stepAdded, taskAdded } from "./added-rows.ts";
+export { copyOf, newManuscript, stepAdded, taskAdded } from "./added-rows.ts";
 export { rowsDropped, rowsDuplicated, rowsMoved, rowsShifted } from "./chosen-rows.ts";
 export type { TableReading } from "./column-uses.ts";
 export { tableReading } from "./column-uses.ts";

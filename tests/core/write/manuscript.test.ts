@@ -5,6 +5,7 @@ import type { Change } from "../../../src/core/procedure/index.ts";
 import { parseProcedure, procedureFileOf } from "../../../src/core/procedure/index.ts";
 import type { About, Manuscript } from "../../../src/core/write/index.ts";
 import {
+  copyOf,
   gestureOn,
   keptOf,
   MOST_GESTURES,
@@ -70,6 +71,13 @@ describe("a manuscript", () => {
     expect(fresh?.file).toMatchObject({ id: "bring-in-the-lamp", crew: [{ id: "ev1" }, { id: "ev1-2" }] });
     expect(fresh && parseProcedure(JSON.parse(fresh.text)).procedure).not.toBeNull();
     expect(newManuscript({ title: "", crew: [], task: "First task" })).toBeNull();
+  });
+
+  it("[WRT1] a copy has an id and a title of its own, and else the lines of what it was copied from", () => {
+    const copy = copyOf({ text: TEXT, id: "other", title: "Copy of Trial" });
+    expect(copy?.file).toMatchObject({ id: "other", title: "Copy of Trial", revision: "A" });
+    expect(copy?.text).toContain('{ "do": "Do b", "time": "PT2M", "id": "b", "by": ["ev1"] }');
+    expect(copyOf({ text: "{", id: "other", title: "x" })).toBeNull();
   });
 
   it("[WRT1] [CHG6] a gesture alters the lines that it concerns, and undo gives the text back to the byte", () => {

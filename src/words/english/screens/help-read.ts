@@ -14,5 +14,5 @@ export const helpOfReadWords = {
   "guide/read-no-plan":
     "Where no planned time stands, the procedure cannot be planned as it is, or the step hangs on a decision. The findings say why.",
   "guide/read-mend":
-    "Mend the file in an editor, bring it in again as another revision, and read the findings anew.",
+    "Edit leads to the table, where a finding is mended; or mend the file in an editor and bring it in again as another revision.",
 } as const;

@@ -167,6 +167,8 @@ export const writeScreenWords = {
   "write/saved": "Revision {$revision} is on the shelf.",
   "write/save-refused":
     "The shelf takes only what can be read: mend what the findings say, or save the file.",
+  "write/copy-and-edit": "Copy and edit",
+  "write/copy-title": "Copy of {$title}",
   "write/new-title": "A new procedure",
   "write/new-name": "Title",
   "write/new-outside-1": "First one outside (call sign)",

@@ -13,29 +13,12 @@ import { BesidePage, SidePanel } from "../panel/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { useServices, useStartChoice } from "../session/index.ts";
 import { revisionsOf, useRevisions } from "../shelf/index.ts";
-import { LazyTextPane } from "../text-pane/index.ts";
 import { freeRevision } from "../what-if/index.ts";
-import type { WrittenTextProps } from "../write/index.ts";
 import { freeManuscriptKey, NewForm, useManuscript, WriteView } from "../write/index.ts";
 
 const FragmentsPanel = lazy(async () => ({
   default: (await import("../fragments/index.ts")).FragmentsPanel,
 }));
-
-/** The text of a manuscript as it is typed. */
-function WrittenText({ manuscript, findings, onTyped }: WrittenTextProps) {
-  return (
-    <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
-      <LazyTextPane
-        text={manuscript.text}
-        unread={manuscript.unread}
-        findings={findings}
-        goTo={null}
-        onTyped={onTyped}
-      />
-    </Suspense>
-  );
-}
 
 type Opened = Extract<ReturnType<typeof useManuscript>, { kind: "open" }>["open"];
 
@@ -208,7 +191,6 @@ function Written({ name, open }: { readonly name: string; readonly open: Opened 
       saved={saved}
       onSave={(said) => void save(said)}
       onSaveFile={() => void saveFile(`${file.id}.procedure.json`, open.manuscript.text)}
-      textPane={WrittenText}
     />
   );
 }

@@ -1,10 +1,9 @@
 import { useIonRouter } from "@ionic/react";
-import type { ComponentType } from "react";
-import { useCallback, useMemo, useRef, useState } from "react";
+import { Suspense, useCallback, useMemo, useRef, useState } from "react";
 import type { PlanOptions } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
 import { parseDuration } from "../../core/units/index.ts";
-import type { GestureName, Manuscript, PastedTable, Proposal } from "../../core/write/index.ts";
+import type { GestureName, PastedTable, Proposal } from "../../core/write/index.ts";
 import {
   handedOver,
   headingNames,
@@ -26,6 +25,7 @@ import {
 } from "../../core/write/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
+import { LazyTextPane } from "../text-pane/index.ts";
 import { cellNames } from "./cell-texts.ts";
 import { FindingsList } from "./findings-list.tsx";
 import { ListEditor } from "./list-editor.tsx";
@@ -46,17 +46,11 @@ import { fieldChanges, StepDetails, TaskDetails, useOffers } from "./step-detail
 import { Tool } from "./tool.tsx";
 import { useAnswers } from "./use-answers.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
+import { useTypedText } from "./use-typed-text.ts";
 import { useUndoKeys } from "./use-undo-keys.ts";
 import { Figures } from "./write-figures.tsx";
 import { Notices } from "./write-notices.tsx";
 import "./write.css";
-
-/** What the pane of the text is given: the manuscript, its findings, and what to call with the text as it is typed. */
-export interface WrittenTextProps {
-  readonly manuscript: Manuscript;
-  readonly findings: readonly Finding[];
-  readonly onTyped: (text: string) => void;
-}
 
 /** What is said of a revision that is saved. */
 export interface SaidOfRevision {
@@ -72,8 +66,6 @@ interface WriteViewProps {
   readonly revision: string;
   readonly onSave: (said: SaidOfRevision) => void;
   readonly onSaveFile: () => void;
-  /** The pane in which the text is typed, loaded when it is opened; `null` for none. */
-  readonly textPane: ComponentType<WrittenTextProps> | null;
   /** What became of the last saving; `null` for nothing yet. */
   readonly saved: string | null;
 }
@@ -94,7 +86,7 @@ type Side =
 
 /** The screen on which a procedure is written: the table or the lists, what is chosen beside it, and what it comes to. */
 export function WriteView(props: WriteViewProps) {
-  const { open, start, light, revision, onSave, onSaveFile, textPane: TextPane, saved } = props;
+  const { open, start, light, revision, onSave, onSaveFile, saved } = props;
   const { manuscript, rows: selected, make, change, select } = open;
   const { file } = manuscript;
   const router = useIonRouter();
@@ -186,6 +178,7 @@ export function WriteView(props: WriteViewProps) {
   };
 
   useUndoKeys(open);
+  const typed = useTypedText(open.type);
 
   const errors = answers.findings?.filter(({ level }) => level === "error").length ?? 0;
   const [undoes, redoes] = [manuscript.done.at(-1), manuscript.undone.at(-1)];
@@ -202,7 +195,7 @@ export function WriteView(props: WriteViewProps) {
   return (
     <article className="write">
       <div className="write-bar" role="toolbar" aria-label={words("write/tools")}>
-        {TABS.filter((one) => one !== "text" || TextPane).map((one) => (
+        {TABS.map((one) => (
           <button
             key={one}
             type="button"
@@ -286,12 +279,16 @@ export function WriteView(props: WriteViewProps) {
           {tab === "lists" && (
             <ListEditor file={file} onChanges={(name, changes) => void change(name, changes)} />
           )}
-          {tab === "text" && TextPane && (
-            <TextPane
-              manuscript={manuscript}
-              findings={answers.findings ?? NO_FINDINGS}
-              onTyped={open.type}
-            />
+          {tab === "text" && (
+            <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+              <LazyTextPane
+                text={manuscript.text}
+                unread={manuscript.unread}
+                onTyped={typed}
+                findings={answers.findings ?? NO_FINDINGS}
+                goTo={null}
+              />
+            </Suspense>
           )}
         </div>
         <div className="write-beside" ref={beside}>

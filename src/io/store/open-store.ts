@@ -42,6 +42,8 @@ export interface DeviceStore {
   readonly remarks: RemarkStore;
   /** What is being written on this device; loaded when it is first asked for. */
   manuscripts(): Promise<ManuscriptShelf>;
+  /** Whether there may be any, so that nothing of writing is loaded where there is none. */
+  hasManuscripts(): Promise<boolean>;
   /** The `source` of this device's entries, `/devices/…`. */
   readonly device: string;
   /**
@@ -93,7 +95,7 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
     log,
     shelf: isOpen ? new DexieProcedureShelf(opened.database, now) : new MemoryProcedureShelf(now),
     remarks: isOpen ? new DexieRemarkStore(opened.database) : new MemoryRemarkStore(),
-    manuscripts: manuscriptsIn(isOpen ? opened.database : null, now),
+    ...manuscriptsIn(isOpen ? opened.database : null, now),
     get device() {
       return deviceOf(log.source);
     },
@@ -115,12 +117,18 @@ async function lostStore() {
 }
 
 /** Gives the manuscripts of the database, or with `null` of this page. Where they are kept is told by a part that only writing needs. */
-function manuscriptsIn(database: TetherlineDatabase | null, now: () => Instant) {
+function manuscriptsIn(
+  database: TetherlineDatabase | null,
+  now: () => Instant,
+): Pick<DeviceStore, "manuscripts" | "hasManuscripts"> {
   let shelf: ManuscriptShelf | null = null;
-  return async (): Promise<ManuscriptShelf> => {
-    const { openManuscripts } = await import("./open-manuscripts.ts");
-    shelf ??= openManuscripts(database, now);
-    return shelf;
+  return {
+    manuscripts: async () => {
+      const { openManuscripts } = await import("./open-manuscripts.ts");
+      shelf ??= openManuscripts(database, now);
+      return shelf;
+    },
+    hasManuscripts: async () => shelf !== null || ((await database?.manuscripts.count()) ?? 0) > 0,
   };
 }
 

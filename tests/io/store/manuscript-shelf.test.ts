@@ -62,8 +62,10 @@ describe("the manuscripts of a device", () => {
   it("[WRT1] are those of its database, for every page", async () => {
     const indexedDb = freshIndexedDb();
     const first = await openStore({ now: standing, indexedDb });
+    expect(await first.hasManuscripts()).toBe(false);
     await (await first.manuscripts()).keepManuscript(ring, 0);
     const second = await openStore({ now: standing, indexedDb });
+    expect(await second.hasManuscripts()).toBe(true);
     expect((await (await second.manuscripts()).manuscript("ring"))?.title).toBe("Ring");
     first.close();
     second.close();

@@ -2,7 +2,6 @@ import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useEffect, useMemo, useState } from "react";
 import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
-import { backupFileName, exportWalk, walkFileName, writeBackup } from "../../io/backup/index.ts";
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import { pickFiles, readTransfer, saveFile } from "../../io/browser-files/index.ts";
 import { newWalkId } from "../../io/device/index.ts";
@@ -17,12 +16,15 @@ import {
   type ShelfActions,
   ShelfView,
   type TakenOff,
-  takeIn,
+  takenIn,
   useShelf,
   useStorageWords,
 } from "../shelf/index.ts";
 
 const LOG_TYPE = "application/jsonl";
+
+/** What writes logs and backups, loaded only when one is asked for. */
+const backup = () => import("../../io/backup/index.ts");
 
 /** The page with the shelf of this device. */
 export function ShelfPage() {
@@ -33,8 +35,14 @@ export function ShelfPage() {
   const [message, setMessage] = useState<readonly string[]>([]);
   const [takenOff, setTakenOff] = useState<TakenOff | null>(null);
   const actions = useMemo((): ShelfActions => {
-    const saveLog = async (walk: WalkId) =>
-      saveFile(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
+    const saveLog = async (walk: WalkId) => {
+      const { exportWalk, walkFileName } = await backup();
+      return saveFile(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
+    };
+    const saveAll = async () => {
+      const { backupFileName, writeBackup } = await backup();
+      await saveFile(backupFileName(now()), await writeBackup(store, now()), LOG_TYPE);
+    };
     const open = async (key: string, mode: "live" | "rehearsal") => {
       const text = await procedureText(store, key);
       if (text === null) return;
@@ -56,7 +64,7 @@ export function ShelfPage() {
     const told = (work: Promise<unknown>) => {
       work.catch((error: unknown) => setMessage([words("parts/did-not-work", { why: errorWords(error) })]));
     };
-    const take = async (given: Promise<readonly GivenFile[]>) => setMessage(await takeIn(store, await given));
+    const take = async (given: Promise<readonly GivenFile[]>) => setMessage(await takenIn(store, given));
     return {
       follow: ({ key }, mode) => told(open(key, mode)),
       write: (procedure) => router.push(procedure ? `/write/${procedure.key}` : "/write"),
@@ -103,12 +111,11 @@ export function ShelfPage() {
       pick: () =>
         told(
           pickFiles().then(async (files) => {
-            if (files.length > 0) setMessage(await takeIn(store, files));
+            if (files.length > 0) setMessage(await takenIn(store, files));
           }),
         ),
       drop: (transfer) => told(take(readTransfer(transfer))),
-      backUp: () =>
-        told(writeBackup(store, now()).then((text) => saveFile(backupFileName(now()), text, LOG_TYPE))),
+      backUp: () => told(saveAll()),
     };
   }, [store, links, now, router]);
   useEffect(() => {

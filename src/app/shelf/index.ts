@@ -3,7 +3,7 @@ export { Drafts } from "./drafts.tsx";
 export type { ProcedureSummary } from "./procedure-summary.ts";
 export { procedureText } from "./procedure-text.ts";
 export { type ShelfActions, ShelfView, type TakenOff } from "./shelf-view.tsx";
-export { takeIn } from "./take-in.ts";
+export { takenIn } from "./taken-in.ts";
 export { useProcedureText } from "./use-procedure-text.ts";
 export { revisionsOf, useRevisions } from "./use-revisions.ts";
 export { useShelf } from "./use-shelf.ts";

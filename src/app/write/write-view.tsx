@@ -27,9 +27,12 @@ import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { LazyTextPane } from "../text-pane/index.ts";
 import { cellNames } from "./cell-texts.ts";
+import { doneWords } from "./done-words.ts";
 import { FindingsList } from "./findings-list.tsx";
+import { focusField } from "./focus-field.ts";
 import { ListEditor } from "./list-editor.tsx";
 import { PastedTableForm } from "./pasted-table-form.tsx";
+import { moveChoices, stepChoices, withNext } from "./row-choices.ts";
 import { HEADS, type TableRow, tableRows } from "./sheet-rows.ts";
 import type { SheetActs } from "./sheet-table.tsx";
 import { SheetTable } from "./sheet-table.tsx";
@@ -182,16 +185,8 @@ export function WriteView(props: WriteViewProps) {
 
   const errors = answers.findings?.filter(({ level }) => level === "error").length ?? 0;
   const [undoes, redoes] = [manuscript.done.at(-1), manuscript.undone.at(-1)];
-  const stepRows = rows.flatMap(({ row }) =>
-    row?.kind === "step" ? [{ id: row.step.id, name: `${row.number} ${row.step.do}` }] : [],
-  );
-  const moveRows = rows.flatMap(({ key, row }) =>
-    row?.kind === "step"
-      ? [{ id: key, name: `${row.number} ${row.step.do}` }]
-      : row?.kind === "task"
-        ? [{ id: taskKey(row.task.id), name: words("write/first-in", { task: row.task.title }) }]
-        : [],
-  );
+  const stepRows = stepChoices(rows);
+  const moveRows = moveChoices(rows);
   return (
     <article className="write">
       <div className="write-bar" role="toolbar" aria-label={words("write/tools")}>
@@ -402,20 +397,3 @@ export function WriteView(props: WriteViewProps) {
 }
 
 const NO_FINDINGS: readonly Finding[] = [];
-
-const doneWords = (name: GestureName) => words(`write/did-${name}`);
-
-/** The rows that are selected, and the one behind them, for those without a keyboard. */
-function withNext(rows: readonly TableRow[], selected: readonly string[]): readonly string[] {
-  const keys = rows.map(({ key }) => key);
-  const next = keys[keys.indexOf(selected.at(-1) ?? "") + 1];
-  return next === undefined ? selected : [...selected, next];
-}
-
-const FIELD_OF_COLUMN: Readonly<Record<string, string>> = { who: "by", where: "at" };
-
-/** Moves the focus to the first control of a field of the details. */
-function focusField(beside: HTMLElement | null, column: string): void {
-  const field = FIELD_OF_COLUMN[column] ?? column;
-  beside?.querySelector<HTMLElement>(`[data-field="${field}"] :is(input, select, textarea, button)`)?.focus();
-}

@@ -98,6 +98,7 @@ export function DrawnStrips({ plan, timeline, shape }: DrawnStripsProps) {
           </g>
         ))}
         <svg
+          aria-hidden="true"
           x={HEADS}
           width={right - left}
           height={layout.height}

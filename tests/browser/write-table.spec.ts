@@ -165,3 +165,26 @@ test("[WRT2] the screen has no fault that axe finds", async ({ page }) => {
   await tool(page, "Lists").click();
   expect(await violations(page, "body")).toEqual([]);
 });
+
+test("[WRT6] the file is typed as text beside the table, and what does not read touches nothing", async ({
+  page,
+}) => {
+  await page.goto("/write/example-osier-pool-rehearsal");
+  await page.getByRole("button", { name: "Text", exact: true }).click();
+  const text = page.getByRole("textbox", { name: "The procedure as JSON" });
+  await expect(text).toBeInViewport();
+  // As wide as the pane: the styles of the editor are in force under the content security policy.
+  expect((await text.boundingBox())?.width).toBeGreaterThan(400);
+  await text.click();
+  await page.keyboard.press("Control+Home");
+  await page.keyboard.type("x");
+  await expect(page.getByText("cannot be read yet")).toBeVisible();
+  await page.getByRole("button", { name: "Table", exact: true }).click();
+  await expect(page.getByRole("treegrid")).toBeVisible();
+  await page.getByRole("button", { name: "Text", exact: true }).click();
+  await expect(text).toContainText("x{");
+  await text.click();
+  await page.keyboard.press("Control+Home");
+  await page.keyboard.press("Delete");
+  await expect(page.getByText("The text and the procedure are in step.")).toBeVisible();
+});

@@ -25,7 +25,7 @@ const ERRORS_FOR_READERS = new Set([
 /** Calls whose texts are for machines: patterns, separators, addresses, names of commands. What describes a schema is no message either. */
 const MACHINE_CALLS = new Set([
   ...["split", "join", "replace", "replaceAll", "startsWith", "endsWith", "includes", "indexOf", "RegExp"],
-  ...["prepare", "exec", "pragma", "matchMedia", "matches", "closest", "querySelector"],
+  ...["prepare", "exec", "pragma", "matchMedia", "matches", "closest", "querySelector", "theme"],
   ...["querySelectorAll", "URL", "command", "option", "requiredOption", "argument", "stores", "connect"],
 ]);
 

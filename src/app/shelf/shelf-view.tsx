@@ -120,7 +120,7 @@ export function ShelfView({
 
       <section aria-labelledby="procedures">
         <h2 id="procedures">{words("shelf/procedures")}</h2>
-        <button type="button" className="plain-button" onClick={() => actions.write(null)}>
+        <button type="button" className="plain-button shelf-write" onClick={() => actions.write(null)}>
           {words("shelf/write-new")}
         </button>
         {drafts}

@@ -15,6 +15,7 @@ import type { Finding } from "../../core/procedure/index.ts";
 import { inWords } from "../../words/index.ts";
 import { completionsAt, explanationAt } from "./at-cursor.ts";
 import { differingStretch, partsOf } from "./part-at.ts";
+import { textStyle } from "./text-style.ts";
 
 /** Marks what was put in from outside, which nobody typed. */
 const fromOutside = Annotation.define<true>();
@@ -33,11 +34,17 @@ const SEVERITY = { error: "error", caution: "warning", advice: "info" } as const
 
 /** An editor of a procedure's JSON, with completion, explanations and findings ([WRT6]). */
 export class TextEditor {
+  readonly #host: HTMLElement;
   readonly #view: EditorView;
 
   constructor({ parent, text, label, onTyped }: TextEditorParts) {
+    // The library's styles may not be put into the document, by the content security policy; a shadow root adopts them.
+    this.#host = document.createElement("div");
+    parent.append(this.#host);
+    const root = this.#host.attachShadow({ mode: "open" });
     this.#view = new EditorView({
-      parent,
+      parent: root as unknown as HTMLElement,
+      root,
       state: EditorState.create({
         doc: text,
         extensions: [
@@ -63,6 +70,7 @@ export class TextEditor {
             ...lintKeymap,
           ]),
           EditorView.lineWrapping,
+          textStyle,
           EditorView.contentAttributes.of({ "aria-label": label }),
           EditorView.updateListener.of(({ docChanged, state, transactions }) => {
             if (docChanged && !transactions.some((one) => one.annotation(fromOutside)))
@@ -113,6 +121,7 @@ export class TextEditor {
   /** Takes the editor away. */
   end(): void {
     this.#view.destroy();
+    this.#host.remove();
   }
 }
 

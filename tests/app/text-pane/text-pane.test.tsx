@@ -10,6 +10,8 @@ import { fileWith, step, task } from "../../core/procedure-builder.ts";
 beforeAll(() => {
   // What the editor measures lines by, which jsdom lacks.
   Range.prototype.getClientRects ??= () => [] as unknown as DOMRectList;
+  // What it asks about the selection within a shadow root, where it takes jsdom for Safari.
+  document.execCommand ??= () => false;
 });
 
 const textOf = (title: string) =>
@@ -31,8 +33,12 @@ async function show(given: Partial<Props> = {}) {
       />
     </Suspense>
   );
-  const { rerender } = render(draw(given));
-  const content = await screen.findByRole("textbox", { name: "The procedure as JSON" });
+  const { rerender, container } = render(draw(given));
+  await screen.findByRole("region", { name: "The file as text" });
+  // The editor stands in a shadow root, into which roles are not looked for.
+  const host = container.querySelector(".text-pane-editor > div")?.shadowRoot;
+  const content = host?.querySelector<HTMLElement>('[role="textbox"][aria-label="The procedure as JSON"]');
+  if (!content) throw new Error("there is no text");
   const view = EditorView.findFromDOM(content);
   if (!view) throw new Error("there is no editor");
   return { onTyped, view, again: (props: Partial<Props>) => rerender(draw(props)) };

@@ -57,6 +57,15 @@ export function sourceChain(source: string, entries: readonly Entry[], admitted:
     judged.set(number, at);
     at.push({ entry, number, link, standing: standingOf(entry, link, key) });
   }
+  // An id that stands under two numbers is one entry and a forgery of it, and no number is lower than 1.
+  const numbers = new Map<string, number>();
+  for (const entry of entries) {
+    const number = numberOf(entry);
+    const other = numbers.get(entry.wire.id);
+    if (other !== undefined && other !== number) find("forged-twin", number);
+    numbers.set(entry.wire.id, number);
+    if (number < 1) find("does-not-follow", number);
+  }
   const forks = new Set<number>();
   const chain: Judged[] = [];
   for (const number of [...judged.keys()].sort((a, b) => a - b)) {

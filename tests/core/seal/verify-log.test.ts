@@ -205,6 +205,19 @@ describe("a log that was changed", () => {
         }),
       "does-not-follow",
     ],
+    [
+      "an entry put in before the first",
+      (log) => [
+        ...log,
+        { ...unsealed(at(log, IV, 2)), id: "0000000000", sequence: "0000000000", prior: undefined },
+      ],
+      "does-not-follow",
+    ],
+    [
+      "another entry under an id that is taken, with a number of its own",
+      (log) => [...log, { ...unsealed(at(log, IV, 2)), sequence: "0000000007", data: { text: "forged" } }],
+      "forged-twin",
+    ],
   ];
 
   it.each(attacks)("[SEL7] is broken: %s", (_, attack, kind) => {

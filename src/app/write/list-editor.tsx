@@ -6,6 +6,7 @@ import { freeIdsIn } from "../../core/write/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import { choicesIn, firstValue, headSchema, listNamedBy, memberSchema } from "./field-schema.ts";
+import { PlaceMap } from "./place-map.tsx";
 import { MemberFields } from "./schema-fields.tsx";
 import { fieldChanges } from "./step-details.tsx";
 import type { FormContext } from "./typed-fields.tsx";
@@ -101,6 +102,7 @@ function Members({ file, list, context, onChanges }: MembersProps) {
   };
   return (
     <>
+      {list === "places" && <PlaceMap file={file} onChanges={onChanges} />}
       {members.length === 0 && <p className="hint">{words("write/none-yet")}</p>}
       {members.map(({ id, member }, index) => (
         <details key={id} className="write-member" open={members.length < 4 || index === members.length - 1}>

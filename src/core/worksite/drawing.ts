@@ -1,4 +1,4 @@
-import type { CrewId } from "../units/index.ts";
+import type { CrewId, PlaceId } from "../units/index.ts";
 import type { GroundPlace, WorksiteGround } from "./ground.ts";
 import { COUNT_BOX, MARK, TYPE } from "./ground.ts";
 import type { DrawnPoint, Rectangle } from "./rectangle.ts";
@@ -61,14 +61,38 @@ const dashed = (look: number): Attributes => {
 
 const grounds = new WeakMap<WorksiteGround, readonly DrawnNode[]>();
 
+/** What of a ground is always drawn: its ways, and its places with their names. */
+function stillLayers(ground: WorksiteGround): readonly DrawnNode[] {
+  const still = grounds.get(ground) ?? groundLayers(ground);
+  grounds.set(ground, still);
+  return still;
+}
+
+/** The drawing of a ground with nobody on it, for whoever lays places out; `chosen` has a ring round it. */
+export function groundDrawing(ground: WorksiteGround, chosen: PlaceId | null): Drawing {
+  const { width, height } = ground.frame;
+  const rings = ground.views.flatMap(({ places }) =>
+    places
+      .filter(({ place }) => place === chosen)
+      .map(({ at }) => node("circle", { class: "chosen-place", cx: px(at.x), cy: px(at.y), r: 2 * MARK })),
+  );
+  return {
+    width,
+    height,
+    layers: [
+      node("g", { class: "layer-sky" }, [box("ground", { left: 0, top: 0, width, height })]),
+      ...stillLayers(ground),
+      node("g", { class: "layer-chosen" }, rings),
+    ],
+  };
+}
+
 /** The drawing of a scene. The layers of its ground are the same objects for every moment on that ground. */
 export function drawingOf(scene: WorksiteScene): Drawing {
   const { ground, moment } = scene;
   const { frame } = ground;
-  const still = grounds.get(ground) ?? groundLayers(ground);
-  grounds.set(ground, still);
   const night = moment.isDark === true ? " at-night" : moment.isDark === false ? " by-day" : "";
-  const [under, names] = still;
+  const [under, names] = stillLayers(ground);
   const whole = { left: 0, top: 0, width: frame.width, height: frame.height };
   const layers = [
     node("g", { class: `layer-sky${night}` }, [box("ground", whole)]),

@@ -25,6 +25,8 @@ export interface WorksiteFrame {
   /** The part in which it is seen from the side, `x` against `z`; `null` where all places are of one height. */
   readonly side: Rectangle | null;
   toPlan(point: SitePoint): DrawnPoint;
+  /** The metres that a point in the view from above stands for. */
+  fromPlan(point: DrawnPoint): Pick<SitePoint, "x" | "y">;
   /** `null` without a side view. */
   toSide(point: SitePoint): DrawnPoint | null;
 }
@@ -92,6 +94,7 @@ export function frameOf(procedure: Procedure, size: FrameSize): WorksiteFrame {
     plan: { left: 0, top: 0, width, height: planHeight },
     side: layout.hasHeight ? { left: 0, top: planHeight, width, height: sideHeight } : null,
     toPlan: ({ x, y }) => ({ x: left + (x - least.x) * scale, y: top + (most.y - y) * scale }),
+    fromPlan: ({ x, y }) => ({ x: (x - left) / scale + least.x, y: most.y - (y - top) / scale }),
     toSide: ({ x, z }) =>
       layout.hasHeight ? { x: left + (x - least.x) * scale, y: sideBottom - (z - least.z) * scale } : null,
   };

@@ -1,12 +1,12 @@
 export type { Drawing, DrawnNode } from "./drawing.ts";
-export { drawingOf, withGhost } from "./drawing.ts";
+export { drawingOf, groundDrawing, withGhost } from "./drawing.ts";
 export type { FrameSize, WorksiteFrame } from "./frame.ts";
 export { placeName } from "./frame.ts";
 export type { GroundPlace, GroundView, NumberedPlace, WorksiteGround } from "./ground.ts";
 export { groundOf } from "./ground.ts";
 export type { SitePoint, WorksiteLayout } from "./layout.ts";
-export { layoutOf } from "./layout.ts";
-export { layoutChanges } from "./layout-changes.ts";
+export { layoutOf, trueLength } from "./layout.ts";
+export { layoutChanges, placeMoved } from "./layout-changes.ts";
 export type { SharedWay, WorksiteMoment } from "./moment.ts";
 export { momentOf } from "./moment.ts";
 export type { Doing, PersonAt, Spot, WalkedLine } from "./person.ts";

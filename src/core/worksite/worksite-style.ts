@@ -47,4 +47,5 @@ export const WORKSITE_STYLE = String.raw`
 .worksite .look-5 { stroke: var(--lane-5); } .worksite .bead.look-5 { fill: var(--lane-5); stroke: var(--sheet); }
 .worksite .look-6 { stroke: var(--lane-6); } .worksite .bead.look-6 { fill: var(--lane-6); stroke: var(--sheet); }
 .worksite .ghost { opacity: 0.45; }
+.worksite .chosen-place { fill: none; stroke: var(--focus); stroke-width: 4; }
 `;

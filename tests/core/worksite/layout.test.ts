@@ -1,7 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import type { PlaceId } from "../../../src/core/units/index.ts";
-import { layoutChanges, layoutOf } from "../../../src/core/worksite/index.ts";
+import { groundOf, layoutChanges, layoutOf } from "../../../src/core/worksite/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import { fileWith, procedureOf, step } from "../procedure-builder.ts";
 
 type Places = ProcedureFile["places"];
@@ -121,5 +123,29 @@ describe("where places lie", () => {
     expect(change).toMatchObject({ change: "b", list: "places" });
     const { x, y } = (change as unknown as { set: { x: number; y: number } }).set;
     expect(Math.hypot(x, y)).toBeCloseTo(8, 0);
+  });
+});
+
+describe("a point on the map", () => {
+  it("[MAP2] stands for the metres that are drawn there", () => {
+    const place = fc.record({
+      x: fc.integer({ min: -500, max: 500 }),
+      y: fc.integer({ min: -500, max: 500 }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(place, { minLength: 1, maxLength: 6 }),
+        fc.double({ min: 1, max: 4, noNaN: true }),
+        (all, zoom) => {
+          const places = all.map((one, index) => ({ id: `p${index}`, ...one }));
+          const { frame } = groundOf(siteOf(places), { width: 620, height: 400, zoom }, inWords);
+          for (const { x, y } of all) {
+            const back = frame.fromPlan(frame.toPlan({ x, y, z: 0 }));
+            expect(back.x).toBeCloseTo(x, 6);
+            expect(back.y).toBeCloseTo(y, 6);
+          }
+        },
+      ),
+    );
   });
 });

@@ -61,6 +61,7 @@ import { walksComparedWords } from "./walks-compared.ts";
 import { workbookWords } from "./workbook.ts";
 import { writeWords } from "./write.ts";
 import { writeFieldWords } from "./write-fields.ts";
+import { writeMapWords } from "./write-map.ts";
 import { writeScreenWords } from "./write-screen.ts";
 import { pastedTableWords } from "./write-table.ts";
 
@@ -130,5 +131,6 @@ export const screenWords = {
   ...workbookWords,
   ...walksComparedWords,
   ...writeFieldWords,
+  ...writeMapWords,
   ...writeScreenWords,
 } as const;

@@ -188,3 +188,27 @@ test("[WRT6] the file is typed as text beside the table, and what does not read 
   await page.keyboard.press("Delete");
   await expect(page.getByText("The text and the procedure are in step.")).toBeVisible();
 });
+
+test("[WRT5] a place is put on the map and a picture is put in, each undone as one gesture", async ({
+  page,
+}) => {
+  await page.goto("/write/example-osier-pool-rehearsal");
+  await page.getByRole("button", { name: "Lists", exact: true }).click();
+  await page.getByLabel("List", { exact: true }).selectOption("places");
+  const map = page.getByRole("region", { name: "Places on the map" });
+  await expect(map.locator("svg.worksite")).toBeVisible();
+  await map.getByRole("button", { name: "→ Right" }).click();
+  const undo = page.getByRole("button", { name: /^Undo/ });
+  await expect(undo).toBeEnabled();
+  await undo.click();
+  await expect(undo).toBeDisabled();
+  await page.getByLabel("List", { exact: true }).selectOption("pictures");
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: /^Add/ }).last().click(),
+  ]);
+  await chooser.setFiles("procedures/pictures/seat.svg");
+  await expect(page.locator("img.write-picture").last()).toBeVisible();
+  await undo.click();
+  await expect(undo).toBeDisabled();
+});

@@ -1,10 +1,12 @@
 import { useMemo, useState } from "react";
 import { rollOf } from "../../core/changes/index.ts";
 import type { Change, Fields, ListName, ProcedureFile } from "../../core/procedure/index.ts";
+import { pictureSource } from "../../core/procedure/index.ts";
 import type { GestureName } from "../../core/write/index.ts";
 import { freeIdsIn } from "../../core/write/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
+import { AddPictures } from "./add-pictures.tsx";
 import { choicesIn, firstValue, headSchema, listNamedBy, memberSchema } from "./field-schema.ts";
 import { PlaceMap } from "./place-map.tsx";
 import { MemberFields } from "./schema-fields.tsx";
@@ -107,6 +109,9 @@ function Members({ file, list, context, onChanges }: MembersProps) {
       {members.map(({ id, member }, index) => (
         <details key={id} className="write-member" open={members.length < 4 || index === members.length - 1}>
           <summary>{memberName(file, list, id, member)}</summary>
+          {list === "pictures" && (
+            <img className="write-picture" src={pictureSource(member as unknown as Parameters<typeof pictureSource>[0])} alt="" />
+          )}
           <MemberFields
             context={context}
             schema={schema}
@@ -126,7 +131,9 @@ function Members({ file, list, context, onChanges }: MembersProps) {
         </details>
       ))}
       {problem !== null && <p role="alert">{problem}</p>}
-      {list !== "pictures" && (
+      {list === "pictures" ? (
+        <AddPictures file={file} onChanges={onChanges} />
+      ) : (
         <button type="button" className="main-button" onClick={add}>
           {words("write/add-to-list", { list: words(`write/list-${list}`) })}
         </button>

@@ -22,6 +22,7 @@ export { knownForm, knownKeys, nearest } from "./known-keys.ts";
 export { contingenciesNamedBy } from "./named-contingencies.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf, withoutTasks } from "./outline.ts";
+export { pictureTypeOf } from "./picture-findings.ts";
 export { pictureSource } from "./picture-source.ts";
 export type { ReadProcedure } from "./read-procedure.ts";
 export { parseProcedure, procedureFileOf, readProcedure } from "./read-procedure.ts";
@@ -48,7 +49,7 @@ export type {
   TimeWindow,
   Watch,
 } from "./schema.ts";
-export { FORMAT, FORMATS } from "./schema.ts";
+export { FORMAT, FORMATS, MOST_PICTURE_BYTES } from "./schema.ts";
 export { locationSchema } from "./schema-values.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";
 export { stateLabel, valueLabel } from "./state-labels.ts";

@@ -5,6 +5,10 @@ import { finding } from "./finding.ts";
 import type { RawPart } from "./raw-file.ts";
 import { member, textOf } from "./raw-file.ts";
 import { idOf } from "./raw-step.ts";
+import type { Procedure } from "./schema.ts";
+
+/** A type of picture that a procedure may hold. */
+type PictureType = Procedure["pictures"][number]["type"];
 
 /** The bytes that the pictures of a procedure may take together ([MAP3]). */
 const MOST_BYTES = 3_000_000;
@@ -55,3 +59,11 @@ const IS_OF_TYPE: Readonly<Record<string, (begins: string) => boolean>> = {
   "image/webp": (begins) => begins.startsWith("RIFF") && begins.slice(8, 12) === "WEBP",
   "image/svg+xml": (begins) => /^(?:\xef\xbb\xbf)?\s*<(?:svg[\s/>]|[?!][\s\S]*<svg[\s/>])/.test(begins),
 };
+
+/** The type that the content of a picture shows, from its Base64; `null` for none of those that a procedure may hold. */
+export function pictureTypeOf(data: string): PictureType | null {
+  const begins = decoded(data.slice(0, LETTERS));
+  if (begins === null) return null;
+  const found = Object.entries(IS_OF_TYPE).find(([, isOfType]) => isOfType(begins));
+  return (found?.[0] ?? null) as PictureType | null;
+}

@@ -26,8 +26,10 @@ export const FORMATS = ["tetherline.procedure/1", "tetherline.procedure/2"] as c
 /** The newest format. */
 export const FORMAT = FORMATS[1];
 
-/** As many letters as 400 kB take in Base64. */
-const MOST_PICTURE_LETTERS = Math.ceil(400_000 / 3) * 4;
+/** The most bytes of one picture ([MAP3]). */
+export const MOST_PICTURE_BYTES = 400_000;
+/** As many letters as they take in Base64. */
+const MOST_PICTURE_LETTERS = Math.ceil(MOST_PICTURE_BYTES / 3) * 4;
 
 const crewMember = z.strictObject({
   id: crewId,

@@ -1,6 +1,12 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { pickFiles, readGivenFiles, readTransfer, saveFile } from "../../../src/io/browser-files/index.ts";
+import {
+  pickFiles,
+  readGivenBytes,
+  readGivenFiles,
+  readTransfer,
+  saveFile,
+} from "../../../src/io/browser-files/index.ts";
 import { worded } from "../../core/said.ts";
 
 const textFile = (name: string, ...parts: BlobPart[]) => new File(parts, name);
@@ -128,5 +134,17 @@ describe("saving", () => {
     inBrowser({ touch: true, share: () => Promise.reject(new DOMException("no", "NotAllowedError")) });
     expect(await saveFile("a.json", "{}")).toBe("saved");
     expect(saved).toHaveLength(1);
+  });
+});
+
+describe("files of bytes", () => {
+  it("are read whatever is in them, up to a limit", async () => {
+    const bytes = Uint8Array.from({ length: 300 }, (_, at) => at % 256);
+    const [read, large] = await readGivenBytes(
+      [new File([bytes], "a.png"), new File([new Uint8Array(2_000_000)], "b.png")],
+      1_048_576,
+    );
+    expect(Uint8Array.from(atob(read?.data ?? ""), (letter) => letter.charCodeAt(0))).toEqual(bytes);
+    expect(large).toMatchObject({ name: "b.png", data: null, problem: { key: "given/too-large" } });
   });
 });

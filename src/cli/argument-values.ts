@@ -2,7 +2,7 @@ import { isIP } from "node:net";
 import { InvalidArgumentError } from "commander";
 import type { Site } from "../core/light/index.ts";
 import { parseSite } from "../core/light/index.ts";
-import type { Outcomes, Outline } from "../core/procedure/index.ts";
+import type { GetAheads, Outcomes, Outline } from "../core/procedure/index.ts";
 import { nearest } from "../core/procedure/index.ts";
 import type { DecisionId, Duration, Instant, TaskId } from "../core/units/index.ts";
 import { parseDuration, parseInstant } from "../core/units/index.ts";
@@ -125,9 +125,6 @@ export function renamedValue(text: string, before: readonly string[]): string[] 
   return [...before, text];
 }
 
-/** Adds one id to those given before. */
-export const idValue = (text: string, before: readonly string[]): string[] => [...before, text];
-
 /** The id of a task, which must be in the procedure. */
 export function taskNamed({ procedure }: Outline, id: string): TaskId {
   const task = procedure.tasks.find((one) => one.id === id);
@@ -147,7 +144,21 @@ export function decideValue(text: string, before: readonly string[]): string[] {
   return [...before, text];
 }
 
-/** One of several texts, given by an option that may be repeated. */
+/** The get-aheads given by `--get-aheads` and `--get-ahead` options, looked up in the procedure. */
+export function getAheadsFrom(outline: Outline, all: boolean, said: readonly string[]): GetAheads {
+  if (said.length === 0) return all;
+  if (all) throw new UnusableInputError(words("cli/get-aheads-or-some"));
+  return new Set(
+    said.map((id) => {
+      const named = taskNamed(outline, id);
+      if (!outline.procedure.tasks.some((task) => task.id === named && task.priority === "get-ahead"))
+        throw new UnusableInputError(words("cli/no-get-ahead", { id }));
+      return named;
+    }),
+  );
+}
+
+/** Adds one text to those given before by the same option. */
 export const againValue = (text: string, before: readonly string[]): string[] => [...before, text];
 
 /** The outcomes given by `--decide` options, looked up in the procedure. */

@@ -11,7 +11,6 @@ import {
   decideValue,
   durationValue,
   hoursValue,
-  idValue,
   instantValue,
   namesValue,
   nameValue,
@@ -151,6 +150,7 @@ function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended)
     .option("--site <lat,lon,alt_m[,mask_deg]>", words("help/contact-site"), siteValue, [])
     .option("--decide <id=outcome>", words("help/decide"), decideValue, [])
     .option("--get-aheads", words("help/get-aheads"))
+    .option("--get-ahead <id>", words("help/get-ahead"), againValue, [])
     .option("--samples <n>", words("help/samples"), countValue, 10_000)
     .option("--seed <n>", words("help/plan-seed"), seedValue, 1)
     .option("--json", words("help/json"))
@@ -169,7 +169,7 @@ function addPlanning(program: Command, { terminal }: Surroundings, ended: Ended)
     .option("--at <instant>", words("help/fit-at"), instantValue)
     .option("--start <instant>", words("help/start"), instantValue)
     .option("--orbit <file>", words("help/orbit"))
-    .option("--leave-out <task>", words("help/leave-out"), idValue, [])
+    .option("--leave-out <task>", words("help/leave-out"), againValue, [])
     .option("--samples <n>", words("help/fit-samples"), countValue, 2_000)
     .option("--seed <n>", words("help/fit-seed"), seedValue, 1)
     .option("--tries <n>", words("help/fit-tries"), countValue, 20_000)

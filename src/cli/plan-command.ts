@@ -10,7 +10,7 @@ import { contactMessage } from "../core/window/index.ts";
 import { planCsv, planSheets, workbookFile } from "../core/workbook/index.ts";
 import { writeBytes } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
-import { outcomesFrom } from "./argument-values.ts";
+import { getAheadsFrom, outcomesFrom } from "./argument-values.ts";
 import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { planDocument } from "./plan-document.ts";
@@ -27,6 +27,8 @@ export interface PlanArguments {
   readonly start?: Instant;
   readonly decide: readonly string[];
   readonly getAheads?: boolean;
+  /** The ids of get-aheads that are planned, besides all or none. */
+  readonly getAhead: readonly string[];
   readonly orbit?: string;
   /** Ground sites for the windows of contact. */
   readonly site: readonly Site[];
@@ -45,10 +47,22 @@ export async function planCommand(
   said: PlanArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
-  const { start, decide, getAheads = false, orbit, site, samples, seed, json = false, csv = false } = said;
+  const {
+    start,
+    decide,
+    getAheads: all = false,
+    getAhead,
+    orbit,
+    site,
+    samples,
+    seed,
+    json = false,
+    csv = false,
+  } = said;
   if (json && csv) throw new UnusableInputError(words("cli/one-form-of-two"));
   const { outline, read } = await procedureFile(file);
   const outcomes = outcomesFrom(outline, decide);
+  const getAheads = getAheadsFrom(outline, all, getAhead);
   const light = await lightFromFile(orbit, start, site);
   const plan = planOf(outline, { outcomes, start: start ?? null, light, getAheads });
   const findings = read.locate(plan.findings);

@@ -317,6 +317,26 @@ describe("verify", () => {
   });
 });
 
+describe("plan with get-aheads", () => {
+  const stepsOf = async (...more: string[]) =>
+    (
+      json((await tetherline("plan", trial, "--json", ...more)).out)["steps"] as unknown as { id: string }[]
+    ).map(({ id }) => id);
+
+  it("[PRO16] plans all, none, or those named", async () => {
+    expect(await stepsOf()).not.toContain("extra");
+    expect(await stepsOf("--get-ahead", "spare")).toContain("extra");
+    expect(await stepsOf("--get-aheads")).toContain("extra");
+  });
+
+  it("[PRO16] refuses one that there is not, one that is none, and both ways of asking", async () => {
+    expect(await tetherline("plan", trial, "--get-ahead", "nothing")).toMatchObject({ status: 2, out: "" });
+    const { status, err } = await tetherline("plan", trial, "--get-ahead", "main");
+    expect([status, err]).toEqual([2, expect.stringContaining("is no get-ahead")]);
+    expect((await tetherline("plan", trial, "--get-aheads", "--get-ahead", "spare")).status).toBe(2);
+  });
+});
+
 describe("plan as a table and as a workbook", () => {
   it("[WRT11] prints CSV, writes the workbook beside it, and says what was written", async () => {
     const xlsx = scratch.path("trial.xlsx");

@@ -110,7 +110,11 @@ function Members({ file, list, context, onChanges }: MembersProps) {
         <details key={id} className="write-member" open={members.length < 4 || index === members.length - 1}>
           <summary>{memberName(file, list, id, member)}</summary>
           {list === "pictures" && (
-            <img className="write-picture" src={pictureSource(member as unknown as Parameters<typeof pictureSource>[0])} alt="" />
+            <img
+              className="write-picture"
+              src={pictureSource(member as unknown as Parameters<typeof pictureSource>[0])}
+              alt=""
+            />
           )}
           <MemberFields
             context={context}

@@ -98,15 +98,15 @@ function gridSheet(plan: Plan, timeline: Timeline, say: Say): Sheet {
         const { number, step } = entry;
         const length = minus(one.finish, one.start);
         const others = step.by.filter((id) => outline.lane(id) !== lane);
-        const with_ = others.map((id) => outline.crewMember(id)?.call ?? id);
+        const names = others.map((id) => outline.crewMember(id)?.call ?? id);
         return say(
-          with_.length > 0
+          names.length > 0
             ? message("workbook/joint-line", {
                 start: one.start,
                 number,
                 action: step.do,
                 length,
-                crew: with_,
+                crew: names,
               })
             : message("workbook/step-line", { start: one.start, number, action: step.do, length }),
         );

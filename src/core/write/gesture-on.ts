@@ -25,7 +25,7 @@ export interface Stepped {
   readonly anchor: Anchor;
 }
 
-function with_(
+function afterGesture(
   manuscript: Manuscript,
   next: Pick<Manuscript, "text" | "file">,
   gesture: Omit<Gesture, "splice">,
@@ -50,7 +50,7 @@ export function gestureOn(manuscript: Manuscript, changes: readonly Change[], ab
   }
   const inverse = inverseOf(manuscript.file, changes);
   const text = writtenOver(manuscript.text, file);
-  return { manuscript: with_(manuscript, { text, file }, { changes, inverse, about }), problem: null };
+  return { manuscript: afterGesture(manuscript, { text, file }, { changes, inverse, about }), problem: null };
 }
 
 /** The file after changes where that is what a text holds, so that what they leave alone is shared; else what the text holds. */
@@ -115,5 +115,5 @@ export function typedOn(manuscript: Manuscript, text: string, anchor: Anchor): M
   const inverse = changesTo(file, manuscript.file);
   const next = fileAfter(manuscript.file, changes, text);
   const about: About = { name: "type", before: anchor, after: anchor };
-  return { ...with_(manuscript, { text, file: next }, { changes, inverse, about }), unread: null };
+  return { ...afterGesture(manuscript, { text, file: next }, { changes, inverse, about }), unread: null };
 }

@@ -188,6 +188,8 @@ export const sentenceWords = {
   "cli/ended-at": "{$end} at PET {$pet :clock}",
   "cli/ended-at-over": "{$end} at PET {$pet :clock}, {$margin :length} over the elapsed limit",
   "cli/ended-at-within": "{$end} at PET {$pet :clock}, {$margin :margin} within the elapsed limit",
+  "cli/no-get-ahead": "Task “{$id}” is no get-ahead: it is planned in any case.",
+  "cli/get-aheads-or-some": "Ask for all get-aheads (--get-aheads) or for some (--get-ahead), not for both.",
   "cli/one-form-of-two": "Ask for one form of the plan: --json or --csv.",
   "cli/one-form": "Ask for one form of the review: --json, --csv or --xes.",
   "cli/no-walk": "{$file}: no entry opens a walk.",

@@ -100,7 +100,8 @@ test("[WRT1] from nothing to a procedure that is rehearsed, without a line of JS
   await expect(page.getByText("Revision A is on the shelf.")).toBeVisible();
   await page.getByRole("navigation", { name: "Screens" }).getByRole("button", { name: "Shelf" }).click();
   await page.getByRole("button", { name: "Rehearse Fetch the lamp" }).click();
-  await expect(page.getByText("Open the hatch").first()).toBeVisible();
+  // On a phone the cards leave the step out.
+  await expect(page.getByText("Open the hatch").locator("visible=true").first()).toBeVisible();
   await page.getByRole("button", { name: "Start the rehearsal clock" }).click();
   await expect(page.locator(".done-button").first()).toBeVisible();
 });

@@ -1,12 +1,11 @@
 import { useState } from "react";
-import { marginOf } from "../../core/course/index.ts";
 import type { Plan, Timeline } from "../../core/plan/index.ts";
+import { finishMessage } from "../../core/plan/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { minus, NO_TIME } from "../../core/units/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { callsOf } from "../parts/index.ts";
 import "../print/index.ts";
-import { DrawnStrips } from "../timeline/index.ts";
+import { DrawnStrips, NoTimeline } from "../timeline/index.ts";
 import type { Paper } from "./paper.ts";
 import { HEAD_HEIGHT, MARGIN, PAPERS } from "./paper.ts";
 import "./poster.css";
@@ -50,7 +49,7 @@ export function Poster({ plan, printedAt }: PosterProps) {
         <p>
           <b>{id}</b> · {revision ? words("print/revision", { revision }) : words("print/no-revision")} ·{" "}
           {start === null ? words("poster/no-start") : words("print/planned-from", { at: start })} ·{" "}
-          {timeline && finishWords(plan)} · {words("print/printed", { at: printedAt })}
+          {timeline && inWords(finishMessage(timeline.course))} · {words("print/printed", { at: printedAt })}
         </p>
         <p>{words("poster/caution")}</p>
       </header>
@@ -60,14 +59,7 @@ export function Poster({ plan, printedAt }: PosterProps) {
           <PosterSteps plan={plan} timeline={timeline} />
         </>
       ) : (
-        <>
-          <p>{words("timeline/none")}</p>
-          <ul>
-            {plan.findings.map(({ code, pointer, message: said }) => (
-              <li key={`${code} ${pointer}`}>{inWords(said)}</li>
-            ))}
-          </ul>
-        </>
+        <NoTimeline plan={plan} />
       )}
     </main>
   );
@@ -92,14 +84,4 @@ function PosterSteps({ plan: { outline }, timeline }: { readonly plan: Plan; rea
       </ol>
     </section>
   );
-}
-
-function finishWords({ timeline }: Plan): string | null {
-  if (!timeline) return null;
-  const { course } = timeline;
-  const margin = marginOf(course);
-  if (margin === null) return words("workbook/finish", { finish: course.finish });
-  return margin < 0
-    ? words("workbook/finish-over", { finish: course.finish, over: minus(NO_TIME, margin) })
-    : words("workbook/finish-within", { finish: course.finish, margin });
 }

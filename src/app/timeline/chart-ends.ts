@@ -1,4 +1,4 @@
-import type { Risk } from "../../core/plan/index.ts";
+import type { Plan, Risk } from "../../core/plan/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import type { Span } from "../../core/window/index.ts";
 import { words } from "../../words/index.ts";
@@ -40,4 +40,11 @@ export function flagsOf({ finish, forecast, limit, ended }: Finishes): ChartFlag
 export function endOf(flags: readonly ChartFlag[], now: Duration | null, band: Span | null): Duration {
   const last = flags.reduce((most, { pet }) => Math.max(most, pet), Math.max(now ?? 0, band?.to ?? 0));
   return (Math.ceil((last + ROOM_BEHIND) / (5 * 60_000)) * 5 * 60_000) as Duration;
+}
+
+/** The flags of a plan alone; none without a timeline. */
+export function flagsOfPlan({ timeline, outline }: Plan): ChartFlag[] {
+  if (!timeline) return [];
+  const limit = outline.procedure.limits.elapsed ?? null;
+  return flagsOf({ finish: timeline.course.finish, forecast: null, limit, ended: false });
 }

@@ -5,7 +5,7 @@ import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { ChartDrawing } from "./chart-drawing.tsx";
-import { endOf, flagsOf } from "./chart-ends.ts";
+import { endOf, flagsOfPlan } from "./chart-ends.ts";
 import { chartLayoutOf, laneTop } from "./chart-layout.ts";
 import { laneBarsOf } from "./lane-bar.ts";
 import { LaneBars } from "./lane-bars.tsx";
@@ -40,9 +40,7 @@ export function DrawnStrips({ plan, timeline, shape }: DrawnStripsProps) {
     const lanes = laneBarsOf(outline, timeline, null);
     const windows = windowSpansOf(outline.procedure.windows, plan.windows);
     const tasks = taskSpansOf(outline.procedure.tasks, lanes.flat());
-    const { finish } = timeline.course;
-    const limit = outline.procedure.limits.elapsed ?? null;
-    const flags = flagsOf({ finish, forecast: null, limit, ended: false });
+    const flags = flagsOfPlan(plan);
     const end = endOf(flags, null, null);
     const layout = chartLayoutOf({
       live: false,

@@ -1,7 +1,8 @@
 import { words } from "../../words/index.ts";
-import { ZOOMS, type Zoom } from "./time-scale.ts";
+import type { Zoom } from "./time-scale.ts";
 import type { TimelineSummaryProps } from "./timeline-summary.tsx";
 import { TimelineSummary } from "./timeline-summary.tsx";
+import { ZoomField } from "./zoom-field.tsx";
 
 interface TimelineBarProps {
   readonly summary: TimelineSummaryProps;
@@ -19,22 +20,7 @@ export function TimelineBar({ summary, zoom, onZoom, asTable, onAsTable }: Timel
       <p className="timeline-summary">
         <TimelineSummary {...summary} />
       </p>
-      {!asTable && (
-        <fieldset className="timeline-zoom">
-          <legend className="heard-only">{words("timeline/zoom")}</legend>
-          {ZOOMS.map((one) => (
-            <button
-              key={one.label}
-              type="button"
-              className="plain-button"
-              aria-pressed={zoom === one.zoom}
-              onClick={() => onZoom(one.zoom)}
-            >
-              {words(one.label)}
-            </button>
-          ))}
-        </fieldset>
-      )}
+      {!asTable && <ZoomField zoom={zoom} onZoom={onZoom} />}
       <button type="button" className="plain-button" onClick={() => onAsTable(!asTable)}>
         {words(asTable ? "timeline/as-picture" : "timeline/as-table")}
       </button>

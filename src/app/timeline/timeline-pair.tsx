@@ -3,13 +3,15 @@ import { useMemo, useState } from "react";
 import { waitsOf } from "../../core/course/index.ts";
 import type { Plan, Timeline } from "../../core/plan/index.ts";
 import type { Duration, StepId } from "../../core/units/index.ts";
-import { inWords, words } from "../../words/index.ts";
-import { endOf, flagsOf } from "./chart-ends.ts";
+import { words } from "../../words/index.ts";
+import { endOf, flagsOfPlan } from "./chart-ends.ts";
 import { laneBarsOf } from "./lane-bar.ts";
+import { NoTimeline } from "./no-timeline.tsx";
 import { StepPanel } from "./step-panel.tsx";
 import { TimeChart } from "./time-chart.tsx";
-import { ZOOMS, type Zoom } from "./time-scale.ts";
+import type { Zoom } from "./time-scale.ts";
 import { windowSpansOf } from "./window-spans.ts";
+import { ZoomField } from "./zoom-field.tsx";
 import "./timeline.css";
 
 /** One of two plans that are drawn one over the other. */
@@ -37,20 +39,7 @@ export function TimelinePair({ upper, lower }: TimelinePairProps) {
       aria-label={words("timeline/pair")}
       onScrollCapture={(event: UIEvent<HTMLElement>) => scrollAlike(event.currentTarget, event.target)}
     >
-      <fieldset className="timeline-zoom">
-        <legend className="heard-only">{words("timeline/zoom")}</legend>
-        {ZOOMS.map((one) => (
-          <button
-            key={one.label}
-            type="button"
-            className="plain-button"
-            aria-pressed={zoom === one.zoom}
-            onClick={() => setZoom(one.zoom)}
-          >
-            {words(one.label)}
-          </button>
-        ))}
-      </fieldset>
+      <ZoomField zoom={zoom} onZoom={setZoom} />
       {both.map((one, place) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: there are two places, and both may have one name.
         <section key={place} aria-label={one.name}>
@@ -65,25 +54,12 @@ export function TimelinePair({ upper, lower }: TimelinePairProps) {
               onChoose={setChosen}
             />
           ) : (
-            <>
-              <p>{words("timeline/none")}</p>
-              <ul>
-                {one.plan.findings.map(({ code, pointer, message }) => (
-                  <li key={`${code} ${pointer}`}>{inWords(message)}</li>
-                ))}
-              </ul>
-            </>
+            <NoTimeline plan={one.plan} />
           )}
         </section>
       ))}
     </section>
   );
-}
-
-function flagsOfPlan({ timeline, outline }: Plan) {
-  if (!timeline) return [];
-  const limit = outline.procedure.limits.elapsed ?? null;
-  return flagsOf({ finish: timeline.course.finish, forecast: null, limit, ended: false });
 }
 
 /** Scrolls all charts of a pair to where one of them was scrolled. */

@@ -5,11 +5,12 @@ import { waitsOf } from "../../core/course/index.ts";
 import type { Plan, Risk, Timeline } from "../../core/plan/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
-import { inWords, words } from "../../words/index.ts";
+import { words } from "../../words/index.ts";
 import { MapAtMoment, TouchedMoment } from "../worksite/index.ts";
 import { bandOf, endOf, flagsOf } from "./chart-ends.ts";
 import type { LaneBar } from "./lane-bar.ts";
 import { laneBarsOf, shownStart } from "./lane-bar.ts";
+import { NoTimeline } from "./no-timeline.tsx";
 import { RiskMisses } from "./risk-misses.tsx";
 import { StepPanel } from "./step-panel.tsx";
 import { TimeChart } from "./time-chart.tsx";
@@ -37,19 +38,12 @@ export interface TimelineViewProps {
 /** Lanes as rows, time from left to right: the plan, and over it the walk as it went and as it is forecast. */
 export function TimelineView(props: TimelineViewProps) {
   const { timeline } = props.plan;
-  return timeline === null ? <NoTimeline plan={props.plan} /> : <Drawn {...props} timeline={timeline} />;
-}
-
-function NoTimeline({ plan }: { readonly plan: Plan }) {
-  return (
+  return timeline === null ? (
     <section className="timeline" aria-label={words("timeline/title")}>
-      <p>{words("timeline/none")}</p>
-      <ul>
-        {plan.findings.map(({ code, pointer, message: said }) => (
-          <li key={`${code} ${pointer}`}>{inWords(said)}</li>
-        ))}
-      </ul>
+      <NoTimeline plan={props.plan} />
     </section>
+  ) : (
+    <Drawn {...props} timeline={timeline} />
   );
 }
 

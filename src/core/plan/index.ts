@@ -1,3 +1,4 @@
+export { finishMessage } from "./finish-message.ts";
 export type { BoundBrokenHome } from "./home-run.ts";
 export { brokenHomeMessage } from "./home-run.ts";
 export type { Outcome, Outlook } from "./outlook.ts";

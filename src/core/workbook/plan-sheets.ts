@@ -2,8 +2,9 @@ import type { Say } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { causeMessage } from "../course/index.ts";
 import type { Plan, Timeline } from "../plan/index.ts";
+import { finishMessage } from "../plan/index.ts";
 import type { PlaceId } from "../units/index.ts";
-import { formatInstant, later, minus, NO_TIME } from "../units/index.ts";
+import { formatInstant, later, minus } from "../units/index.ts";
 import { laneBlocks, rowLength } from "./lane-blocks.ts";
 import { plannedRows } from "./planned-row.ts";
 import type { Cell, Sheet } from "./sheet.ts";
@@ -18,11 +19,7 @@ export function planSheets(plan: Plan, timeline: Timeline, say: Say): readonly S
 }
 
 /** What stands above both: which procedure and revision, for which start, when it finishes, and what it is worth. */
-function headOf(
-  { outline, start, margin }: Plan,
-  { course }: Timeline,
-  say: Say,
-): readonly (readonly Cell[])[] {
+function headOf({ outline, start }: Plan, { course }: Timeline, say: Say): readonly (readonly Cell[])[] {
   const { title, id, revision } = outline.procedure;
   return [
     [textCell(title, "title")],
@@ -44,17 +41,7 @@ function headOf(
         ),
       ),
     ],
-    [
-      textCell(
-        say(
-          margin === null
-            ? message("workbook/finish", { finish: course.finish })
-            : margin < 0
-              ? message("workbook/finish-over", { finish: course.finish, over: minus(NO_TIME, margin) })
-              : message("workbook/finish-within", { finish: course.finish, margin }),
-        ),
-      ),
-    ],
+    [textCell(say(finishMessage(course)))],
     [textCell(say(message("workbook/caution")))],
   ];
 }

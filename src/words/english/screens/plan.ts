@@ -113,4 +113,9 @@ export const planWords = {
     "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, no waiting for windows, {$margin :margin} margin.",
   "light/start-straight-over":
     "start {$at :utc form=minute} UTC: finish at PET {$finish :finish}, no waiting for windows, {$margin :length} over the limit.",
+  "plan/finish": "Finish {$finish :finish form=second} by likely durations",
+  "plan/finish-within":
+    "Finish {$finish :finish form=second} by likely durations, {$margin :margin} within the limit",
+  "plan/finish-over":
+    "Finish {$finish :finish form=second} by likely durations, {$over :length} over the limit",
 } as const;

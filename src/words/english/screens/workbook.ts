@@ -9,11 +9,6 @@ export const workbookWords = {
   "workbook/of-revision": "Procedure {$procedure}, revision {$revision}, as planned",
   "workbook/no-start": "PET 0 is at no given instant.",
   "workbook/start": "PET 0 at {$at}",
-  "workbook/finish": "Finish {$finish :finish form=second} by likely durations",
-  "workbook/finish-within":
-    "Finish {$finish :finish form=second} by likely durations, {$margin :margin} within the limit",
-  "workbook/finish-over":
-    "Finish {$finish :finish form=second} by likely durations, {$over :length} over the limit",
   "workbook/caution":
     "A plan advises; flight rules, local codes and those in charge decide. Changes made in this sheet do not reach the procedure.",
   "workbook/step-line": "{$start :clock} · {$number} {$action} ({$length :length})",

@@ -1,10 +1,13 @@
 import { X509Certificate } from "node:crypto";
+import { once } from "node:events";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import type { IncomingMessage } from "node:http";
 import { request } from "node:https";
+import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { json, text } from "node:stream/consumers";
+import { connect, createServer } from "node:tls";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Instant } from "../../src/core/units/index.ts";
 import { machineSurroundings } from "../../src/hub/surroundings/index.ts";
@@ -14,6 +17,7 @@ import {
   machineNames,
   selfMadeCertificate,
 } from "../../src/hub/tls/index.ts";
+import { newLeaf } from "../../src/hub/tls/self-made.ts";
 import { TestHub } from "./test-hub.ts";
 
 const MACHINE = { names: ["localhost", "tablet-hub"], addresses: ["127.0.0.1", "::1", "192.168.7.9"] };
@@ -66,6 +70,56 @@ describe("[HUB] a self-made certificate", () => {
     const third = await made({ ...MACHINE, addresses: [...MACHINE.addresses, "10.0.0.3"] });
     expect(third.fingerprint).not.toBe(second.fingerprint);
     for (const { authority } of [second, third]) expect(authority).toEqual(first.authority);
+  });
+
+  it("has an authority that is believed of this machine and of private networks alone", async () => {
+    const { authority } = await made();
+    const stolen = {
+      certificate: authority?.certificate ?? "",
+      key: readFileSync(join(data, "tls", "authority.key"), "utf8"),
+    };
+    const trouble = async (names: string[], addresses: string[], host: string) => {
+      const leaf = await newLeaf(stolen, { names, addresses }, surroundings);
+      const server = createServer({ cert: leaf.certificate, key: leaf.key }, (socket) => socket.end()).listen(
+        0,
+        "127.0.0.1",
+      );
+      await once(server, "listening");
+      const { port } = server.address() as AddressInfo;
+      const client = connect({ host: "127.0.0.1", port, servername: host, ca: stolen.certificate });
+      const [cause] = await Promise.race([
+        once(client, "secureConnect").then(() => [null]),
+        once(client, "error"),
+      ]);
+      client.destroy();
+      server.close();
+      return cause === null ? null : (cause as Error).message;
+    };
+    expect(await trouble(["localhost", "tablet-hub.local"], ["10.9.8.7", "::1"], "localhost")).toBeNull();
+    expect(await trouble(["bank.example"], [], "bank.example")).toBe("permitted subtree violation");
+    expect(await trouble(["localhost", "tablet-hub.example"], [], "localhost")).toBe(
+      "permitted subtree violation",
+    );
+    expect(await trouble(["localhost"], ["192.0.2.1"], "localhost")).toBe("permitted subtree violation");
+    expect(await trouble(["localhost"], ["2001:db8::1"], "localhost")).toBe("permitted subtree violation");
+  });
+
+  it("has another authority once it may not sign for what the machine is called", async () => {
+    const first = await made();
+    const moved = await made({ ...MACHINE, addresses: ["10.44.0.7", "fd00::7"] });
+    expect(moved.authority).toEqual(first.authority);
+    const open = await made({ ...MACHINE, addresses: ["192.0.2.7", "2001:db8::7"] });
+    expect(open.authority).not.toEqual(first.authority);
+    expect(
+      new X509Certificate(open.certificate).verify(
+        new X509Certificate(open.authority?.certificate ?? "").publicKey,
+      ),
+    ).toBe(true);
+    const back = await made();
+    expect(back.authority).toEqual(open.authority);
+    expect((await made({ ...MACHINE, names: ["localhost", "other-hub"] })).authority).not.toEqual(
+      open.authority,
+    );
   });
 
   it("is made anew when its files were torn", async () => {

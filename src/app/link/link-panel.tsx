@@ -13,6 +13,7 @@ import { InviteForm } from "./invite-form.tsx";
 import "./link.css";
 import { beyondWords, entriesWords, heardWords, onlyHereWords } from "./link-words.ts";
 import { ShareForm } from "./share-form.tsx";
+import { TakeAllOff } from "./take-all-off.tsx";
 
 interface LinkPanelProps {
   readonly walk: WalkId;
@@ -27,6 +28,7 @@ interface LinkPanelProps {
 export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps) {
   const { links, now: deviceNow } = useServices();
   const [problem, setProblem] = useState<string | null>(null);
+  const [timesEmptied, setTimesEmptied] = useState(0);
   const {
     kind,
     role,
@@ -41,6 +43,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
     device,
     key,
   } = link;
+  const others = followers.filter((follower) => follower.device !== device).length;
   const isLead = role !== null && mayLead(role) && kind !== "ended";
   const tried = (work: Promise<void>) => {
     setProblem(null);
@@ -84,7 +87,13 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
         now={now}
         onWithdraw={isLead ? (other) => tried(links.withdraw(walk, other)) : null}
       />
-      {isLead && <InviteForm walk={walk} now={now} />}
+      {isLead && (
+        <>
+          <TakeAllOff walk={walk} others={others} onTakenOff={() => setTimesEmptied((times) => times + 1)} />
+          {/* The codes that were shown have ended with everybody else. */}
+          <InviteForm key={timesEmptied} walk={walk} now={now} />
+        </>
+      )}
       {problem !== null && (
         <p className="link-problem" role="alert">
           {problem}

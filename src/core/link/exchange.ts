@@ -89,6 +89,9 @@ export const followerSchema = z.object({
 /** A follower, as read. */
 export type Follower = z.output<typeof followerSchema>;
 
+/** Answer to taking everybody off a walk: how many devices were taken off. */
+export const withdrawnSchema = z.object({ withdrawn: z.number().int().nonnegative() });
+
 /** Event `presence`: everybody who joined the walk and was not withdrawn. */
 export const presenceSchema = z.object({ followers: z.array(followerSchema) });
 

@@ -13,6 +13,7 @@ import {
   openInvitationsSchema,
   pushAnswerSchema,
   sessionSchema,
+  withdrawnSchema,
 } from "./exchange.ts";
 import type { HubManner } from "./hub-answers.ts";
 import { goodAnswer, HubRefusedError, readAs, textOf } from "./hub-answers.ts";
@@ -120,6 +121,12 @@ export class HubClient {
   async withdraw(walk: WalkId, device: string): Promise<void> {
     const path = `${pathOf(walk)}/followers/${encodeURIComponent(device)}`;
     await this.#done({ ...get(path), method: "DELETE" });
+  }
+
+  /** Takes everybody but this device off a walk and ends its invitations; resolves with how many devices were taken off. */
+  async withdrawAll(walk: WalkId): Promise<number> {
+    const request = { ...get(`${pathOf(walk)}/followers`), method: "DELETE" } as const;
+    return (await this.#read(withdrawnSchema, request)).withdrawn;
   }
 
   /** Tells the hub how far this reader has read. */

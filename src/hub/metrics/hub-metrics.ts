@@ -13,9 +13,11 @@ export interface MetricSources {
   readonly now: () => Instant;
 }
 
-/** The figures of one hub process. They name no walk and no device: anybody may read them. */
+/** The figures of one hub process. They name no walk and no device, and other hubs only to the owner: anybody may read the rest. */
 export class HubMetrics implements IntakeListener {
   readonly #registry = new Registry();
+  /** What names other hubs, which is for the owner alone. */
+  readonly #ofHubs = new Registry();
   readonly #entries = new Counter({
     name: "tetherline_entries_total",
     help: words("hub/metric-entries"),
@@ -78,10 +80,27 @@ export class HubMetrics implements IntakeListener {
       help: words("hub/metric-lag"),
       registers,
       collect() {
-        const lags = links().flatMap(({ sentUpTo, unsent }) =>
-          unsent > 0 && sentUpTo !== null ? [(now() - sentUpTo) / 1000] : [],
-        );
-        this.set(Math.max(0, ...lags));
+        this.set(Math.max(0, ...links().map((link) => lagOf(link, now()))));
+      },
+    });
+    new Gauge({
+      name: "tetherline_hub_lag_seconds",
+      help: words("hub/metric-hub-lag"),
+      labelNames: ["hub"] as const,
+      registers: [this.#ofHubs],
+      collect() {
+        this.reset();
+        for (const [hub, lags] of lagsByHub(links(), now())) this.set({ hub }, Math.max(...lags));
+      },
+    });
+    new Gauge({
+      name: "tetherline_hub_unsent",
+      help: words("hub/metric-hub-unsent"),
+      labelNames: ["hub"] as const,
+      registers: [this.#ofHubs],
+      collect() {
+        this.reset();
+        for (const { name, unsent } of links()) this.inc({ hub: name }, unsent);
       },
     });
     new Gauge({
@@ -123,12 +142,25 @@ export class HubMetrics implements IntakeListener {
     this.#answers.inc({ status });
   }
 
-  /** The figures in the Prometheus text format. */
-  text(): Promise<string> {
-    return this.#registry.metrics();
+  /** The figures in the Prometheus text format; those of each hub that this one is linked with only for its owner. */
+  async text({ isOwner }: { readonly isOwner: boolean }): Promise<string> {
+    const open = await this.#registry.metrics();
+    return isOwner ? `${open}\n${await this.#ofHubs.metrics()}` : open;
   }
 
   get contentType(): string {
     return this.#registry.contentType;
   }
+}
+
+/** How far the other side of a link is behind, in seconds: infinitely far where it lacks something and nothing has ever got there. */
+function lagOf({ sentUpTo, unsent }: FarHub, now: Instant): number {
+  if (unsent === 0) return 0;
+  return sentUpTo === null ? Number.POSITIVE_INFINITY : Math.max(0, (now - sentUpTo) / 1000);
+}
+
+function lagsByHub(links: readonly FarHub[], now: Instant): ReadonlyMap<string, readonly number[]> {
+  const lags = new Map<string, readonly number[]>();
+  for (const link of links) lags.set(link.name, [...(lags.get(link.name) ?? []), lagOf(link, now)]);
+  return lags;
 }

@@ -4,6 +4,7 @@ import { inWords, message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import { EngineTroubleError } from "../engine/index.ts";
 import type { HubParts } from "./hub-parts.ts";
+import { knownCaller } from "./who-asks.ts";
 
 /** Whether the store can be written is tried at most so often, in ms. */
 const TRIED_EVERY = 1000;
@@ -33,5 +34,8 @@ export function healthRoutes(app: FastifyInstance, { engine, surroundings, metri
 
   app.get("/api/clock", () => ({ now: now() }));
 
-  app.get("/metrics", async (_request, reply) => reply.type(metrics.contentType).send(await metrics.text()));
+  app.get("/metrics", async (request, reply) => {
+    const isOwner = knownCaller(request)?.kind === "owner";
+    return reply.type(metrics.contentType).send(await metrics.text({ isOwner }));
+  });
 }

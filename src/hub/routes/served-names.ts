@@ -3,9 +3,7 @@ import type { FastifyInstance } from "fastify";
 import { message } from "../../words/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Journal } from "../journal/index.ts";
-
-/** Endings of names that nobody can register, so that a machine's own name before them is its own. */
-const PRIVATE_ENDINGS = ["", ".local", ".lan", ".home.arpa", ".internal"];
+import { PRIVATE_ENDINGS } from "../tls/index.ts";
 
 const HOST_PATTERN = /^(\[[0-9a-f:.]+\]|[^:[\]]*)(:\d{1,5})?$/;
 

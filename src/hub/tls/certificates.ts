@@ -6,6 +6,7 @@ import { message, SaidError } from "../../words/index.ts";
 import { makeFolder } from "../data-folder/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import type { MachineNames } from "./machine-names.ts";
+import { maySignFor } from "./name-constraints.ts";
 import { type KeyedCertificate, newAuthority, newLeaf } from "./self-made.ts";
 
 /** What a hub shows to prove who it is. */
@@ -52,7 +53,8 @@ export async function givenCertificate(certificateFile: string, keyFile: string)
 
 /**
  * The hub's own certificate: an authority kept in the data folder, and a certificate for this machine that is made anew
- * when it is about to run out or the machine has other names and addresses. Keys are readable by their owner only.
+ * when it is about to run out or the machine has other names and addresses. The authority itself is made anew, and has to
+ * be trusted anew, when it may not sign for those. Keys are readable by their owner only.
  */
 export async function selfMadeCertificate(
   data: string,
@@ -65,9 +67,11 @@ export async function selfMadeCertificate(
     makeFolder(folder);
     const keptAuthority = await keptPair(folder, "authority");
     const authority =
-      keptAuthority && isLasting(keptAuthority, surroundings)
+      keptAuthority &&
+      isLasting(keptAuthority, surroundings) &&
+      maySignFor(keptAuthority.certificate, machine)
         ? keptAuthority
-        : await keep(folder, "authority", await newAuthority(name, surroundings));
+        : await keep(folder, "authority", await newAuthority(name, machine, surroundings));
     const keptLeaf = await keptPair(folder, "hub");
     const leaf =
       keptLeaf && isLasting(keptLeaf, surroundings) && isFor(keptLeaf, authority, machine)

@@ -6,6 +6,9 @@ export interface MachineNames {
   readonly addresses: readonly string[];
 }
 
+/** Endings of names that nobody can register, so that a machine's own name before them is its own. */
+export const PRIVATE_ENDINGS: readonly string[] = ["", ".local", ".lan", ".home.arpa", ".internal"];
+
 /** Addresses of this machine on its networks, without those of the machine for itself; IPv4 first. */
 export function lanAddresses(): readonly string[] {
   return (

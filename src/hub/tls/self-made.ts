@@ -16,6 +16,7 @@ import {
 import type { Instant } from "../../core/units/index.ts";
 import type { Surroundings } from "../surroundings/index.ts";
 import type { MachineNames } from "./machine-names.ts";
+import { nameConstraints } from "./name-constraints.ts";
 
 const { subtle } = globalThis.crypto;
 const SIGNING = { name: "ECDSA", namedCurve: "P-256", hash: "SHA-256" };
@@ -53,8 +54,15 @@ function serialNumber({ randomBytes }: Surroundings): string {
   return Buffer.from([(first & 0x7f) | 0x40, ...rest]).toString("hex");
 }
 
-/** Makes an authority that signs certificates of this hub and nothing below them. */
-export async function newAuthority(name: string, surroundings: Surroundings): Promise<KeyedCertificate> {
+/**
+ * Makes an authority that signs certificates of this hub and nothing below them. Tablets that trust it believe it of this
+ * machine's names and of private networks alone, whoever gets at its key.
+ */
+export async function newAuthority(
+  name: string,
+  machine: MachineNames,
+  surroundings: Surroundings,
+): Promise<KeyedCertificate> {
   const keys = await newKeys();
   const certificate = await X509CertificateGenerator.createSelfSigned({
     serialNumber: serialNumber(surroundings),
@@ -65,6 +73,7 @@ export async function newAuthority(name: string, surroundings: Surroundings): Pr
     extensions: [
       new BasicConstraintsExtension(true, 0, true),
       new KeyUsagesExtension(KeyUsageFlags.keyCertSign | KeyUsageFlags.cRLSign, true),
+      nameConstraints(machine),
       await SubjectKeyIdentifierExtension.create(keys.publicKey),
     ],
   });

@@ -114,6 +114,10 @@ export class DeviceLinks implements LinkKeeper {
     return this.#parts.hub.withdraw(walk, device);
   }
 
+  withdrawAll(walk: WalkId): Promise<number> {
+    return this.#parts.hub.withdrawAll(walk);
+  }
+
   async leave(walk: WalkId): Promise<void> {
     const { hub, store, time } = this.#parts;
     await Promise.race([

@@ -99,6 +99,8 @@ export interface LinkKeeper {
   endInvitation(walk: WalkId, name: string): Promise<void>;
   /** Takes another device off a walk; rejects as {@link invite} does. */
   withdraw(walk: WalkId, device: string): Promise<void>;
+  /** Takes everybody but this device off a walk and ends all codes by which one can join; resolves with how many were taken off. */
+  withdrawAll(walk: WalkId): Promise<number>;
   /** Ends the link of a walk, whether or not the hub can be told; what is here stays. */
   leave(walk: WalkId): Promise<void>;
   /** Puts a notice away, for good. */

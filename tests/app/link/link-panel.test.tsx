@@ -33,6 +33,7 @@ describe("[LINK] the link panel", () => {
     expect(factOf("Last word")).toBe("heard 0 s ago");
     expect(button("Make a code")).toBeVisible();
     expect(button(/^Take Inside off/)).toBeNull();
+    expect(button(/^Take everybody off/)).toBeVisible();
     await userEvent.click(screen.getByRole("button", { name: "Take Ground off the walk" }));
     expect(links.withdraw).toHaveBeenCalledExactlyOnceWith(walk, "/devices/ground");
     expect(screen.getByText(/2 entries have not been sent yet/)).toBeVisible();
@@ -47,6 +48,7 @@ describe("[LINK] the link panel", () => {
       });
       expect(factOf("This tablet")).toBe(role);
       expect(screen.getByText("Other")).toBeVisible();
+      expect(button(/everybody/)).toBeNull();
       expect(button("Make a code")).toBeNull();
       expect(button(/off the walk/)).toBeNull();
       expect(button("Leave the hub")).toBeVisible();
@@ -121,6 +123,25 @@ describe("[LINK] the link panel", () => {
     await userEvent.click(screen.getByRole("button", { name: "Leave the hub" }));
     expect(links.leave).toHaveBeenCalledExactlyOnceWith(walk);
     expect(screen.queryByRole("alert")).toBeNull();
+  });
+
+  it("takes everybody else off and ends all codes once a lead has said so twice, and tells when it did not work", async () => {
+    const links = drawPanel({ followers: [followerOf({ device: here }), followerOf()] });
+    const press = (name: string) => userEvent.click(screen.getByRole("button", { name }));
+    await press("Take everybody off …");
+    expect(screen.getByText(/1 other device or hub goes on alone/)).toBeVisible();
+    await press("Keep them");
+    expect(links.withdrawAll).not.toHaveBeenCalled();
+    await press("Take everybody off …");
+    links.withdrawAll.mockRejectedValueOnce(new Error("The hub cannot be reached."));
+    await press("Take everybody off");
+    expect(await screen.findByRole("alert")).toHaveTextContent(/The hub cannot be reached/);
+    links.withdrawAll.mockResolvedValueOnce(3);
+    links.invitations.mockClear();
+    await press("Take everybody off");
+    expect(await screen.findByText("3 devices were taken off. All codes have ended.")).toBeVisible();
+    expect(links.withdrawAll).toHaveBeenLastCalledWith(walk);
+    expect(links.invitations).toHaveBeenCalled();
   });
 
   it("lists the codes by which tablets can still join, and ends them", async () => {

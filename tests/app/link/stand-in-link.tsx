@@ -70,6 +70,7 @@ export function drawWithLinks(drawn: ReactNode, now: Instant = NOW) {
     invitations: vi.fn<LinkKeeper["invitations"]>(async () => []),
     endInvitation: vi.fn<LinkKeeper["endInvitation"]>(async () => {}),
     withdraw: vi.fn<LinkKeeper["withdraw"]>(async () => {}),
+    withdrawAll: vi.fn<LinkKeeper["withdrawAll"]>(async () => 0),
     leave: vi.fn<LinkKeeper["leave"]>(async () => {}),
     dismiss: vi.fn<LinkKeeper["dismiss"]>(),
     close: vi.fn<LinkKeeper["close"]>(),

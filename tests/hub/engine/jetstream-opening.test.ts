@@ -201,12 +201,9 @@ describe.skipIf(whyNoNats() !== null)("[HUB] a JetStream server over TLS", () =>
       return join(folder, name);
     };
     const pairOf = async (name: string) => {
-      const authority = await newAuthority(name, machineSurroundings);
-      const leaf = await newLeaf(
-        authority,
-        { names: ["localhost"], addresses: ["127.0.0.1"] },
-        machineSurroundings,
-      );
+      const machine = { names: ["localhost"], addresses: ["127.0.0.1"] };
+      const authority = await newAuthority(name, machine, machineSurroundings);
+      const leaf = await newLeaf(authority, machine, machineSurroundings);
       return {
         ca: file(`${name}-ca.pem`, authority.certificate),
         cert: file(`${name}.pem`, leaf.certificate),

@@ -102,7 +102,10 @@ export const hubConsoleWords = {
   "hub/metric-append": "From a batch being judged to its being durable",
   "hub/metric-links": "Links of walks with other hubs, by their state.",
   "hub/metric-unsent": "Entries that wait to be sent to other hubs.",
-  "hub/metric-lag": "Age of the first entry that the furthest behind of the other hubs lacks, in seconds.",
+  "hub/metric-lag":
+    "Age of the first entry that the furthest behind of the other hubs lacks, in seconds; infinite where one has nothing yet.",
+  "hub/metric-hub-lag": "The same for each hub that this one is linked with.",
+  "hub/metric-hub-unsent": "Entries that wait to be sent to each hub that this one is linked with.",
   "hub/metric-disk": "Disk that the log is on: what is free of it, and its size, in bytes.",
   "hub/metric-queue": "Batches that are being made durable at this moment.",
   "hub/metric-refused": "Requests that were not done, by the status of the answer.",

@@ -22,6 +22,14 @@ export const linkWords = {
   "link/unnamed": "unnamed",
   "link/this-tablet": "this tablet",
   "link/take-off": "Take off",
+  "link/take-all-off": "Take everybody off …",
+  "link/take-all-off-question": "Take everybody else off this walk?",
+  "link/take-all-off-how":
+    ".input {$others :integer} .match $others 0 {{For when a code or a tablet is in wrong hands. Nobody else is known to be in the walk; all codes end. What was entered stays.}} one {{For when a code or a tablet is in wrong hands. {$others} other device or hub goes on alone, and nothing more comes from it until it has a new code; all codes end. What was entered stays.}} * {{For when a code or a tablet is in wrong hands. {$others} other devices or hubs go on alone, and nothing more comes from them until they have a new code; all codes end. What was entered stays.}}",
+  "link/take-all-off-now": "Take everybody off",
+  "link/keep-all": "Keep them",
+  "link/all-taken-off":
+    ".input {$count :integer} .match $count 0 {{Nobody else was in the walk. All codes have ended.}} one {{{$count} device was taken off. All codes have ended.}} * {{{$count} devices were taken off. All codes have ended.}}",
   "link/take-follower-off": "Take {$follower} off the walk",
   "link/take-unnamed-off": "Take this follower off the walk",
   "link/offer-marker": "Marker",

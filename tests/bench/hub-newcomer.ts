@@ -17,7 +17,10 @@ const [origin = "", walk = "", token = ""] = process.argv.slice(2);
 
 /** As the app does. */
 async function overStream(): Promise<readonly Entry[]> {
-  const hub = new HubClient({ ask: fetchHub({ fetch, origin, wait: waited }), manner: TABLET_MANNER });
+  const hub = new HubClient({
+    ask: fetchHub({ fetch, origin, token: null, wait: waited }),
+    manner: TABLET_MANNER,
+  });
   const over = new AbortController();
   const entries: Entry[] = [];
   await hubFarSide(hub, walk as WalkId, { credential: token })

@@ -21,6 +21,18 @@ describe("the native projects", () => {
     expect(app.build?.outDir).toBe(`../../${config.webDir}`);
   });
 
+  it("ask hubs over TLS alone, trust what the user of the tablet trusts, and leave no copy on a second tablet", () => {
+    const manifest = text("android/app/src/main/AndroidManifest.xml");
+    expect(manifest).toContain('android:networkSecurityConfig="@xml/network_security_config"');
+    expect(manifest).toContain('android:allowBackup="false"');
+    const network = text("android/app/src/main/res/xml/network_security_config.xml");
+    expect(network).toContain('cleartextTrafficPermitted="false"');
+    expect(network).toContain('<certificates src="user" />');
+    expect(text("android/app/src/main/res/xml/data_extraction_rules.xml")).toContain("<device-transfer>");
+    expect(text("ios/App/App/Info.plist")).toContain("<key>NSLocalNetworkUsageDescription</key>");
+    expect(text("ios/App/App/Info.plist")).not.toContain("NSAllowsArbitraryLoads");
+  });
+
   it("rest on the native parts of the installed versions", () => {
     const { dependencies, devDependencies } = JSON.parse(text("package.json")) as Record<
       "dependencies" | "devDependencies",

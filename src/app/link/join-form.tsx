@@ -5,8 +5,10 @@ import { words } from "../../words/index.ts";
 import { useServices } from "../session/index.ts";
 import { AskButton, CodeField, NameField } from "./asking-fields.tsx";
 import { codeText } from "./code-text.ts";
+import { HubField } from "./hub-field.tsx";
 import "./link.css";
 import { useAsking } from "./use-asking.ts";
+import { useHubAddress } from "./use-hub-address.ts";
 import { WalkChoice } from "./walk-choice.tsx";
 
 interface JoinFormProps {
@@ -23,9 +25,11 @@ export function JoinForm({ code: given, onJoined }: JoinFormProps) {
   const { links } = useServices();
   const [walks, setWalks] = useState<readonly HubWalk[] | null>(null);
   const [chosen, setChosen] = useState<WalkId | null>(null);
+  const hub = useHubAddress();
   const asking = useAsking(
     codeText(given),
-    (code, name) => links.join({ code, name, ...(chosen === null ? {} : { walk: chosen }) }),
+    (code, name) =>
+      hub.asking((at) => links.join({ ...at, code, name, ...(chosen === null ? {} : { walk: chosen }) })),
     (outcome) => {
       if (outcome.kind === "joined") return onJoined(outcome.walk);
       setWalks(outcome.walks);
@@ -38,6 +42,12 @@ export function JoinForm({ code: given, onJoined }: JoinFormProps) {
     setWalks(null);
     setChosen(null);
   };
+  const takeLink = () => {
+    // The link of an invitation holds its code as well.
+    if (hub.read?.code == null) return;
+    setCode(codeText(hub.read.code));
+    hub.setAddress(hub.read.origin);
+  };
   return (
     <form
       className="join-form"
@@ -46,6 +56,7 @@ export function JoinForm({ code: given, onJoined }: JoinFormProps) {
         void asking.submit();
       }}
     >
+      {hub.isNeeded && <HubField address={hub.address} onChange={hub.setAddress} onLeave={takeLink} />}
       <CodeField
         asking={{ ...asking, setCode }}
         label={words("link/code-field")}

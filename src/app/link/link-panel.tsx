@@ -60,7 +60,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
     <SidePanel title={words("link/title")} onClose={onClose}>
       <dl className="facts">
         <Fact name={words("link/title")}>{words(`link/state-${kind}`)}</Fact>
-        <Fact name={words("link/hub")}>{hubName ?? window.location.host}</Fact>
+        {hubName !== null && <Fact name={words("link/hub")}>{hubName}</Fact>}
         {role !== null && <Fact name={words("link/role-here")}>{words(`parts/role-${role}`)}</Fact>}
         {key !== null && <Fact name={words("link/key-here")}>{words(`link/key-${key}`)}</Fact>}
         <Fact name={words("link/entries")}>{entriesWords(link)}</Fact>

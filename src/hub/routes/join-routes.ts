@@ -8,6 +8,7 @@ import { deviceSchema, keySchema, nameSchema, walkSchema } from "../admission/in
 import { AnswerError } from "../answer/index.ts";
 import { asksFromElsewhere } from "./foreign-page.ts";
 import type { HubParts } from "./hub-parts.ts";
+import { asksFromShell } from "./native-shells.ts";
 import { bodyOf } from "./request-body.ts";
 import { isThisHub } from "./served-names.ts";
 import type { Tries } from "./tries.ts";
@@ -61,15 +62,15 @@ export function joinRoutes(
     const [status, said] = PROBLEMS[kind];
     throw new AnswerError(status, kind, said);
   };
-  const insistOnOwnPage = (request: FastifyRequest): void => {
-    if (asksFromElsewhere(request)) {
+  const insistOnOwnPage = (request: FastifyRequest, use: "bearer" | "cookie"): void => {
+    if (asksFromElsewhere(request) && !(use === "bearer" && asksFromShell(request))) {
       throw new AnswerError(403, "cross-site", message("answer/cross-site"));
     }
   };
   const isWrong = ({ kind }: { readonly kind: string }) => kind === "bad-code";
 
   app.post("/api/join/challenge", WITH_CODE, async (request) => {
-    insistOnOwnPage(request);
+    insistOnOwnPage(request, "bearer");
     const { walk = null, ...asked } = bodyOf(request.body, openingSchema);
     const judge = () => admission.challenge({ ...asked, walk });
     const outcome = await tries.judged({ request, code: asked.code, judge, isWrong });
@@ -78,8 +79,9 @@ export function joinRoutes(
   });
 
   app.post("/api/join", WITH_CODE, async (request, reply) => {
-    insistOnOwnPage(request);
+    insistOnOwnPage(request, "bearer");
     const { use, name = null, walk = null, proof = null, ...asked } = bodyOf(request.body, joinSchema);
+    insistOnOwnPage(request, use);
     const caller = knownCaller(request);
     if (proof && !isThisHub(proof.host, request.headers.host, names)) return refuse("bad-proof");
     const judge = () => admission.join({ ...asked, name, walk, proof, caller });

@@ -12,6 +12,7 @@ import { healthRoutes } from "./health-routes.ts";
 import type { HubParts } from "./hub-parts.ts";
 import { joinRoutes } from "./join-routes.ts";
 import { LengthRate } from "./length-rate.ts";
+import { letShellsAsk } from "./native-shells.ts";
 import { noteForbidden } from "./note-forbidden.ts";
 import { limitRates, type RateLimits } from "./rate-limits.ts";
 import { readJsonBodies } from "./request-body.ts";
@@ -104,6 +105,7 @@ export async function makeServer(parts: HubParts, options: ServerOptions): Promi
   readJsonBodies(app);
   if (options.names) insistOnNames(app, options.names, parts.journal);
   await app.register(helmet, headersOf(options));
+  await letShellsAsk(app);
   await app.register(cookie);
   app.addHook("onSend", async (request, reply) => {
     if (request.url.startsWith("/api/")) reply.header("cache-control", "no-store");

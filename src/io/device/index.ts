@@ -1,5 +1,6 @@
 export type { SignalLevel } from "./alert-signal.ts";
 export { signalAlert } from "./alert-signal.ts";
+export { isNativeShell } from "./native-shell.ts";
 export { mayBeOnline, watchNetwork } from "./network-presence.ts";
 export { newDeviceSource, newRemarkId, newWalkId } from "./new-ids.ts";
 export type { RandomBytes } from "./random-text.ts";

@@ -1,8 +1,12 @@
 import type { HubClient, Invitation, LinkTime, OpenInvitation } from "../../core/link/index.ts";
+import { TurnedAwayError } from "../../core/link/index.ts";
 import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
+import { message } from "../../words/index.ts";
 import type { DeviceStore, LinkRow } from "../store/index.ts";
+import type { HubReach } from "./hub-reach.ts";
+import { hubOf, isInReach } from "./hub-reach.ts";
 import type { Candidacy, Locks } from "./leadership.ts";
 import { stand } from "./leadership.ts";
 import type { Joining, JoinOutcome, LinkKeeper, LinkStatus, Recovery, Sharing } from "./link-keeper.ts";
@@ -19,9 +23,8 @@ import type { WalkJoiner } from "./walk-joiner.ts";
 /** What the links of a device are made of. */
 export interface DeviceLinksParts {
   readonly store: DeviceStore;
-  readonly hub: HubClient;
-  /** Where the hub is; links with others rest. */
-  readonly origin: string;
+  /** The hubs that can be asked; links with others rest. */
+  readonly reach: HubReach;
   readonly now: () => Instant;
   readonly time: LinkTime;
   readonly locks: Locks | null;
@@ -57,7 +60,7 @@ export class DeviceLinks implements LinkKeeper {
     this.#over.signal.addEventListener("abort", () => {
       for (const end of ends) end();
     });
-    if (channel) hearOn(channel, (message) => this.#hear(message));
+    if (channel) hearOn(channel, (heard) => this.#hear(heard));
     this.#background = stand(locks, "tetherline-links", (signal) => {
       this.#isBackground = true;
       signal.addEventListener("abort", () => {
@@ -67,6 +70,10 @@ export class DeviceLinks implements LinkKeeper {
       void this.#arranging.run();
     });
     void this.#lookOver();
+  }
+
+  get home(): string | null {
+    return this.#parts.reach.home;
   }
 
   status(walk: WalkId): LinkStatus {
@@ -99,30 +106,32 @@ export class DeviceLinks implements LinkKeeper {
   }
 
   invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<Invitation> {
-    return this.#parts.hub.invite(walk, role, minutes, devices);
+    return this.#hubOf(walk).then((hub) => hub.invite(walk, role, minutes, devices));
   }
 
   invitations(walk: WalkId): Promise<readonly OpenInvitation[]> {
-    return this.#parts.hub.invitations(walk);
+    return this.#hubOf(walk).then((hub) => hub.invitations(walk));
   }
 
   endInvitation(walk: WalkId, name: string): Promise<void> {
-    return this.#parts.hub.endInvitation(walk, name);
+    return this.#hubOf(walk).then((hub) => hub.endInvitation(walk, name));
   }
 
   withdraw(walk: WalkId, device: string): Promise<void> {
-    return this.#parts.hub.withdraw(walk, device);
+    return this.#hubOf(walk).then((hub) => hub.withdraw(walk, device));
   }
 
   withdrawAll(walk: WalkId): Promise<number> {
-    return this.#parts.hub.withdrawAll(walk);
+    return this.#hubOf(walk).then((hub) => hub.withdrawAll(walk));
   }
 
   async leave(walk: WalkId): Promise<void> {
-    const { hub, store, time } = this.#parts;
+    const { store, time } = this.#parts;
     await Promise.race([
       // Leave even if the hub cannot be told, or has already removed this device.
-      hub.leave(walk).catch(() => {}),
+      this.#hubOf(walk)
+        .then((hub) => hub.leave(walk))
+        .catch(() => {}),
       time.wait(LEAVE_PATIENCE, this.#over.signal),
     ]);
     await store.log.links.leave(walk);
@@ -146,6 +155,15 @@ export class DeviceLinks implements LinkKeeper {
     this.#background.end();
     for (const linked of this.#linked.values()) rest(linked);
     this.#parts.channel?.close();
+  }
+
+  /** The hub that a walk is linked with; the one that serves the page for a walk without a link, whose cookie may still be there. */
+  async #hubOf(walk: WalkId): Promise<HubClient> {
+    const { store, reach } = this.#parts;
+    const row = await store.log.links.get(walk);
+    if (row) return hubOf(reach, row);
+    if (reach.home === null) throw new TurnedAwayError(message("link/walk-not-linked"));
+    return reach.at(reach.home);
   }
 
   /** What joins walks is loaded when it is first asked for. */
@@ -228,12 +246,12 @@ export class DeviceLinks implements LinkKeeper {
 
   /** The walks that this page would link. */
   async #wanted(): Promise<readonly LinkedWalk[]> {
-    const { store, origin } = this.#parts;
+    const { store, reach } = this.#parts;
     const walks = await store.log.walks();
     const closed = new Set(walks.filter(({ phase }) => phase === "closed").map(({ walk }) => walk));
     const wanted: LinkedWalk[] = [];
     for (const [walk, linked] of this.#linked) {
-      if (linked.row.origin !== origin) continue;
+      if (!isInReach(reach, linked.row)) continue;
       const isWatched = this.#isWatched(walk);
       if (!isWatched && !this.#isBackground) continue;
       if (!isWatched && closed.has(walk) && (await this.#isThrough(linked))) continue;
@@ -259,8 +277,9 @@ export class DeviceLinks implements LinkKeeper {
   async #run(linked: LinkedWalk, signal: AbortSignal): Promise<void> {
     const { RunningLink } = await import("./running-link.ts");
     if (signal.aborted) return;
-    const { store, hub, now, time } = this.#parts;
-    const running = new RunningLink({ row: linked.row, log: store.log, hub, now, time });
+    const { store, reach, now, time } = this.#parts;
+    const { row } = linked;
+    const running = new RunningLink({ row, log: store.log, hub: hubOf(reach, row), now, time });
     linked.running = running;
     running.watch(() => this.#show(linked));
     signal.addEventListener("abort", () => {
@@ -284,12 +303,12 @@ export class DeviceLinks implements LinkKeeper {
     this.#say(linked);
   }
 
-  #hear(message: ChannelMessage): void {
-    const linked = this.#linked.get(message.walk);
+  #hear(heard: ChannelMessage): void {
+    const linked = this.#linked.get(heard.walk);
     if (!linked) return;
-    if (message.kind === "ask") this.#say(linked);
+    if (heard.kind === "ask") this.#say(linked);
     else if (!linked.running) {
-      linked.said = message.status;
+      linked.said = heard.status;
       this.#show(linked);
     }
   }

@@ -10,6 +10,8 @@ export interface FetchHubParts {
   readonly fetch: Fetch;
   /** Where the hub is: scheme, host and port. */
   readonly origin: string;
+  /** Goes along with what has no other credential; `null` where the browser has a cookie, which no script sees. */
+  readonly token: string | null;
   readonly wait: LinkTime["wait"];
 }
 
@@ -18,15 +20,16 @@ const PATIENCE = 60_000;
 
 const NOT_REACHED = message("link/not-reached");
 
-/** Asks a hub by `fetch`; the token is in a cookie that no script sees. */
-export function fetchHub({ fetch, origin, wait }: FetchHubParts): AskHub {
+/** Asks a hub by `fetch`. */
+export function fetchHub({ fetch, origin, token, wait }: FetchHubParts): AskHub {
+  const ours = token === null ? {} : { authorization: `Bearer ${token}` };
   return async ({ method, path, headers, body, signal, isLong }) => {
     const patience = isLong ? null : timeLimit(PATIENCE, { wait }, signal ?? null);
     const over = patience?.signal ?? signal;
     try {
       const response = await fetch(`${origin}${path}`, {
         method,
-        headers,
+        headers: { ...ours, ...headers },
         credentials: "same-origin",
         cache: "no-store",
         ...(body === undefined ? {} : { body }),

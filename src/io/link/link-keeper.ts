@@ -56,6 +56,8 @@ export type JoinOutcome =
 
 /** What joining a walk takes. */
 export interface Joining {
+  /** Where the hub is, scheme, host and port; the one that serves the page unless given. */
+  readonly hub?: string;
   /** Of an invitation, or the owner's. */
   readonly code: string;
   /** Who uses this device. */
@@ -66,6 +68,8 @@ export interface Joining {
 
 /** What sharing a walk takes. */
 export interface Sharing {
+  /** As in {@link Joining}. */
+  readonly hub?: string;
   readonly walk: WalkId;
   /** As the hub's console shows it. */
   readonly ownerCode: string;
@@ -81,6 +85,8 @@ export type Recovery = "back" | "not-a-member" | "other-device" | "unreachable";
 
 /** The links of all walks of this device. */
 export interface LinkKeeper {
+  /** The hub that serves the page, scheme, host and port; `null` in a native shell, where each joining says which hub. */
+  readonly home: string | null;
   /** How a walk is linked; the same object until it changes. */
   status(walk: WalkId): LinkStatus;
   /** Calls back after each change of {@link status}; returns a function that ends it. A walk that is watched is linked before others. */

@@ -1,9 +1,9 @@
-import { HubClient } from "../../core/link/index.ts";
 import type { Instant } from "../../core/units/index.ts";
+import { isNativeShell } from "../device/index.ts";
 import type { DeviceStore } from "../store/index.ts";
 import { DeviceLinks } from "./device-links.ts";
 import type { Fetch } from "./fetch-hub.ts";
-import { fetchHub, TABLET_MANNER } from "./fetch-hub.ts";
+import { hubReach } from "./hub-reach.ts";
 import type { Locks } from "./leadership.ts";
 import type { LinkKeeper } from "./link-keeper.ts";
 import type { PageParts } from "./page-signals.ts";
@@ -15,8 +15,8 @@ export interface OpenLinksParts {
   readonly store: DeviceStore;
   /** The device's clock. */
   readonly now: () => Instant;
-  /** Where the hub is; the one that serves the page unless given. */
-  readonly origin?: string;
+  /** The hub that serves the page, scheme, host and port; `null` in a native shell. */
+  readonly home?: string | null;
   readonly fetch?: Fetch;
   readonly random?: () => number;
   readonly wait?: (ms: number, signal: AbortSignal) => Promise<void>;
@@ -32,14 +32,14 @@ const CHANNEL = "tetherline-links";
 /** Keeps the walks of this device that were joined linked with the hub, for as long as the page is open. */
 export function openLinks(parts: OpenLinksParts): LinkKeeper {
   const { store, now, fetch = (address, init) => globalThis.fetch(address, init) } = parts;
-  const { origin = window.location.origin, random = Math.random, wait = waited } = parts;
+  const { random = Math.random, wait = waited } = parts;
+  const { home = isNativeShell() ? null : window.location.origin } = parts;
   const { page = typeof window === "undefined" ? null : window } = parts;
   const { locks = globalThis.navigator?.locks ?? null } = parts;
   const { channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel(CHANNEL) } = parts;
   return new DeviceLinks({
     store,
-    hub: new HubClient({ ask: fetchHub({ fetch, origin, wait }), manner: TABLET_MANNER }),
-    origin,
+    reach: hubReach({ home, fetch, wait }),
     now,
     time: { now, random, wait },
     locks,

@@ -3,16 +3,15 @@ import { HubRefusedError, TurnedAwayError, UnreachableError } from "../../core/l
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, saidBy } from "../../words/index.ts";
-import type { DeviceStore, KeyLack } from "../store/index.ts";
+import type { DeviceStore, NewLink } from "../store/index.ts";
+import type { HubReach } from "./hub-reach.ts";
 import type { Joining, JoinOutcome, Recovery, Sharing } from "./link-keeper.ts";
 import { handOver } from "./sharing.ts";
 
 /** What joining walks takes. */
 export interface WalkJoinerParts {
   readonly store: DeviceStore;
-  readonly hub: HubClient;
-  /** Where the hub is. */
-  readonly origin: string;
+  readonly reach: HubReach;
   readonly now: () => Instant;
   readonly time: Pick<LinkTime, "wait">;
   /** Called once a walk was joined and its link is stored. */
@@ -40,12 +39,12 @@ export class WalkJoiner {
   }
 
   /** See `LinkKeeper.join`. */
-  async join({ code: entered, name, walk }: Joining): Promise<JoinOutcome> {
-    const { hub, store } = this.#parts;
+  async join({ hub: said, code: entered, name, walk }: Joining): Promise<JoinOutcome> {
+    const { store } = this.#parts;
     const code = bare(entered);
     const ofWalk = walk === undefined ? {} : { walk };
-    const request = { code, device: store.device, name, ...ofWalk, use: "cookie" } as const;
-    return this.#joined(name, async (prover) => {
+    const request = { code, device: store.device, name, ...ofWalk, use: this.#use };
+    return this.#joined(name, said, async (hub, prover) => {
       try {
         return await hub.join(request, { prover });
       } catch (error) {
@@ -57,32 +56,37 @@ export class WalkJoiner {
 
   /** See `LinkKeeper.share`. */
   share(sharing: Sharing): Promise<JoinOutcome> {
-    const { hub, store, now, time } = this.#parts;
+    const { store, now, time } = this.#parts;
     const { walk, name } = sharing;
     const code = bare(sharing.ownerCode);
     let refused: readonly Settled[] = [];
-    const ask = async (prover: Prover | null) => {
+    const ask = async (hub: HubClient, prover: Prover | null) => {
       try {
         refused = await handOver({ walk, ownerCode: code, name }, { store, hub, now, wait: time.wait });
-        return await hub.join({ code, device: store.device, name, walk, use: "cookie" }, { prover });
+        return await hub.join({ code, device: store.device, name, walk, use: this.#use }, { prover });
       } catch (cause) {
         if (!(cause instanceof TurnedAwayError && OF_THE_CODE.has(cause.reason))) throw cause;
         throw new TurnedAwayError(NOT_THE_OWNERS, { cause });
       }
     };
-    return this.#joined(name, ask, async () => {
+    return this.#joined(name, sharing.hub, ask, async () => {
       if (refused.length > 0) await store.log.links.settle(walk, refused, 0);
     });
   }
 
   /** See `LinkKeeper.recover`. */
   async recover(walk: WalkId): Promise<Recovery> {
-    const { hub, store } = this.#parts;
+    const { store, reach } = this.#parts;
     if (await store.log.links.get(walk)) return "back";
+    // A shell that has lost its store has lost its tokens with it.
+    if (reach.home === null) return "not-a-member";
     try {
-      const { name: hubName, device, user, ...session } = await hub.session(walk);
+      const { name: hubName, device, user, ...session } = await reach.at(reach.home).session(walk);
       if (!(await store.become(device))) return "other-device";
-      await this.#keep({ ...session, walk, device, hubName }, user, null);
+      await this.#keep(
+        { ...session, walk, device, hubName },
+        { origin: reach.home, name: user, keyLack: null },
+      );
       return "back";
     } catch (error) {
       if (error instanceof UnreachableError) return "unreachable";
@@ -91,17 +95,25 @@ export class WalkJoiner {
     }
   }
 
+  /** How the token is to come: where no hub serves the page there is no cookie of its own. */
+  get #use(): "bearer" | "cookie" {
+    return this.#parts.reach.home === null ? "bearer" : "cookie";
+  }
+
   async #joined(
     name: string,
-    ask: (prover: Prover | null) => Promise<Joined | Extract<JoinOutcome, { kind: "which" }>>,
+    hub: string | undefined,
+    ask: (hub: HubClient, prover: Prover | null) => Promise<Joined | Extract<JoinOutcome, { kind: "which" }>>,
     afterwards = async (): Promise<void> => {},
   ): Promise<JoinOutcome> {
-    const { store, origin } = this.#parts;
+    const { store, reach } = this.#parts;
+    const origin = hub ?? reach.home;
+    if (origin === null) return { kind: "refused", words: message("link/which-hub") };
     try {
       const { key, lack } = await store.key();
-      const joined = await ask(key && { key, host: new URL(origin).host });
+      const joined = await ask(reach.at(origin), key && { key, host: new URL(origin).host });
       if ("kind" in joined) return joined;
-      await this.#keep(joined, name, lack);
+      await this.#keep(joined, { origin, name, keyLack: lack });
       await afterwards();
       return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };
     } catch (error) {
@@ -113,13 +125,15 @@ export class WalkJoiner {
     }
   }
 
-  async #keep({ key: deviceKey, ...joined }: Joined, name: string, keyLack: KeyLack | null): Promise<void> {
-    const { store, origin, now, onJoined } = this.#parts;
+  async #keep(
+    { key: deviceKey, token, ...joined }: Joined,
+    as: Pick<NewLink, "origin" | "name" | "keyLack">,
+  ): Promise<void> {
+    const { store, now, onJoined } = this.#parts;
     const { role, hub, hubName, device } = joined;
     const walk = joined.walk as WalkId;
-    const joinedAt = now();
-    const as = { hub, hubName, role, name, device, deviceKey, keyLack };
-    await store.log.links.join({ walk, origin, joinedAt, ...as });
+    const kept = { hub, hubName, role, device, deviceKey, token: token ?? null };
+    await store.log.links.join({ walk, joinedAt: now(), ...kept, ...as });
     await onJoined(walk);
   }
 }

@@ -26,6 +26,8 @@ export interface LinkRow {
   readonly hub: string;
   readonly hubName: string;
   readonly role: Role;
+  /** What this device shows the hub; `null` where the browser keeps it in a cookie, missing for a link of an earlier version. */
+  readonly token?: string | null;
   /** Who uses this device, as told to the hub. */
   readonly name: string;
   /** The device as the hub knows it: entries of its sources are sent. */
@@ -52,7 +54,17 @@ export interface LinkRow {
 /** What is known of a link on joining. */
 export type NewLink = Pick<
   LinkRow,
-  "walk" | "origin" | "hub" | "hubName" | "role" | "name" | "device" | "joinedAt" | "deviceKey" | "keyLack"
+  | "walk"
+  | "origin"
+  | "token"
+  | "hub"
+  | "hubName"
+  | "role"
+  | "name"
+  | "device"
+  | "joinedAt"
+  | "deviceKey"
+  | "keyLack"
 >;
 
 /** An entry that no longer counts, kept with the reason. */

@@ -1,6 +1,7 @@
 import { fireEvent, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
+import { lastHub, readHubAddress } from "../../../src/app/link/hub-address.ts";
 import { JoinForm } from "../../../src/app/link/index.ts";
 import { InviteForm } from "../../../src/app/link/invite-form.tsx";
 import { ShareForm } from "../../../src/app/link/share-form.tsx";
@@ -12,7 +13,78 @@ const button = (name: string) => screen.getByRole("button", { name });
 const code = () => screen.getByLabelText(/code/i);
 const who = () => screen.getByLabelText("Who uses this tablet");
 
-beforeEach(() => localStorage.clear());
+beforeEach(() => {
+  localStorage.clear();
+  lastHub.choose("");
+});
+
+describe("[LINK] a native shell, which no hub serves", () => {
+  const hub = () => screen.getByLabelText(/^Address of the hub/);
+
+  it("asks which hub, takes the whole link of an invitation, and keeps the address once it was let in", async () => {
+    const links = drawWithLinks(<JoinForm code="" onJoined={vi.fn()} />, NOW, null);
+    await userEvent.type(hub(), "https://vehicle.local:4173/join/ABCDEFGHJ");
+    await userEvent.tab();
+    expect(hub()).toHaveValue("https://vehicle.local:4173");
+    expect(code()).toHaveValue("ABC-DEF-GHJ");
+    links.join.mockResolvedValueOnce({ kind: "refused", words: "This code is wrong or has expired." });
+    await userEvent.type(who(), "Ground{Enter}");
+    expect(await screen.findByRole("alert")).toBeVisible();
+    expect(lastHub.current()).toBe("");
+    await userEvent.click(button("Join the walk"));
+    expect(links.join).toHaveBeenLastCalledWith({
+      hub: "https://vehicle.local:4173",
+      code: "ABC-DEF-GHJ",
+      name: "Ground",
+    });
+    expect(lastHub.current()).toBe("https://vehicle.local:4173");
+  });
+
+  it("refuses what is no address in words, without asking anybody", async () => {
+    const links = drawWithLinks(<JoinForm code="abcdefghj" onJoined={vi.fn()} />, NOW, null);
+    await userEvent.type(hub(), "http://vehicle.local:4173");
+    await userEvent.type(who(), "Ground{Enter}");
+    expect(await screen.findByRole("alert")).toHaveTextContent(/no address of a hub/);
+    expect(links.join).not.toHaveBeenCalled();
+  });
+
+  it("brings a walk to the hub that it names", async () => {
+    lastHub.choose("https://10.0.0.7:4173");
+    const links = drawWithLinks(<ShareForm walk={walk} />, NOW, null);
+    expect(hub()).toHaveValue("https://10.0.0.7:4173");
+    await userEvent.type(who(), "Inside");
+    await userEvent.type(screen.getByLabelText(/Owner’s code/), "abcdefghj{Enter}");
+    expect(links.share).toHaveBeenCalledExactlyOnceWith({
+      hub: "https://10.0.0.7:4173",
+      walk,
+      ownerCode: "abcdefghj",
+      name: "Inside",
+    });
+  });
+
+  it.each([
+    ["hub.example", "https://hub.example"],
+    [" https://Hub.example:4173/ ", "https://hub.example:4173"],
+    ["[fd00::7]:4173", "https://[fd00::7]:4173"],
+    ["http://localhost:4173", "http://localhost:4173"],
+    ["http://127.0.0.1:4173/join/abc", "http://127.0.0.1:4173"],
+  ])("reads %s as an address", (typed, origin) => {
+    expect(readHubAddress(typed)?.origin).toBe(origin);
+  });
+
+  it.each([
+    "",
+    "https://",
+    "http://hub.example",
+    "ftp://hub.example",
+    "https://a:b@hub.example",
+    "https://hub.example/elsewhere",
+    "two words",
+    "javascript:alert(1)",
+  ])("reads %j as none", (typed) => {
+    expect(readHubAddress(typed)).toBeNull();
+  });
+});
 
 describe("[LINK] joining a walk", () => {
   it.each(["abcdefghj", "ABC-DEF-GHJ", "abc def ghj", " abc–def—ghj"])(

@@ -59,8 +59,13 @@ export const farHubOf = (more: Partial<FarHub> = {}): FarHub => ({
 });
 
 /** Draws something as a screen would have it, over links whose every answer is a test's. */
-export function drawWithLinks(drawn: ReactNode, now: Instant = NOW) {
+export function drawWithLinks(
+  drawn: ReactNode,
+  now: Instant = NOW,
+  home: string | null = "https://hub.example",
+) {
   const links = {
+    home,
     status: vi.fn<LinkKeeper["status"]>(() => linkOf()),
     watch: vi.fn<LinkKeeper["watch"]>(() => () => {}),
     join: vi.fn<LinkKeeper["join"]>(async () => ({ kind: "joined", walk, role: "marker" })),

@@ -10,7 +10,7 @@ import { entryFrom, source, standing, start, walk } from "../store/stand-ins.ts"
 
 const clientBy = (fetch: Fetch) =>
   new HubClient({
-    ask: fetchHub({ fetch, origin: "https://hub.example", wait: waited }),
+    ask: fetchHub({ fetch, origin: "https://hub.example", token: null, wait: waited }),
     manner: TABLET_MANNER,
   });
 

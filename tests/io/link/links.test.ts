@@ -58,6 +58,68 @@ afterEach(async () => {
   await hub.close();
 });
 
+describe("[LINK] a tablet with a native shell", () => {
+  const shell = () => tablet({ now, home: null });
+
+  it("joins the hub that it names with a token of its own, and goes on after a restart", async () => {
+    const lead = await shell();
+    await lead.append(WALK, opened("Ring exchange"));
+    const sharing = { walk: WALK, ownerCode: hub.owner, name: "Inside" };
+    expect(await lead.links.share({ ...sharing, hub: origin })).toEqual({
+      kind: "joined",
+      walk: WALK,
+      role: "lead",
+    });
+    await allSent(lead);
+    const { code } = await lead.links.invite(WALK, "marker", 15);
+    const marker = await shell();
+    expect((await marker.links.join({ hub: origin, code, name: "Ground" })).kind).toBe("joined");
+    await allSent(marker);
+    await marker.append(WALK, note("from the shell"));
+    await eventually(async () => (await orderedTexts(lead)).length === 1);
+    for (const one of [lead, marker]) {
+      one.browser.forgetCookies();
+      expect((await one.store.log.links.get(WALK))?.token).toMatch(/^\S{20,}$/);
+    }
+    marker.close();
+    const again = await tablet({ now, home: null, of: marker });
+    await again.append(WALK, note("after a restart"));
+    await eventually(async () => (await orderedTexts(lead)).length === 2);
+    expect(await lead.links.withdrawAll(WALK)).toBe(1);
+    await statusWhen(again.links, WALK, ({ kind }) => kind === "ended");
+    await lead.links.leave(WALK);
+    expect(await lead.store.log.links.get(WALK)).toBeNull();
+  });
+
+  it("asks nobody before it was told which hub", async () => {
+    const alone = await shell();
+    const joined = await alone.links.join({ code: hub.owner, name: "Inside", walk: WALK });
+    expect(worded(joined)).toMatchObject({ kind: "refused", words: "Say first where the hub is." });
+    expect(await alone.links.recover(WALK)).toBe("not-a-member");
+    await expect(alone.links.invite(WALK, "marker", 15)).rejects.toThrow(
+      "This walk is not linked with a hub.",
+    );
+    expect(alone.browser.asked).toEqual([]);
+  });
+
+  it("keeps walks of several hubs linked at once", async () => {
+    const other = await TestHub.open();
+    const elsewhere = await other.listen();
+    const one = await shell();
+    for (const [walk, at, ownerCode] of [
+      [WALK, origin, hub.owner],
+      ["walk-2" as WalkId, elsewhere, other.owner],
+    ] as const) {
+      await one.append(walk, opened("Ring exchange"));
+      expect((await one.links.share({ hub: at, walk, ownerCode, name: "Inside" })).kind).toBe("joined");
+    }
+    for (const walk of [WALK, "walk-2" as WalkId]) {
+      await statusWhen(one.links, walk, ({ kind, unsent }) => kind === "linked" && unsent === 0);
+    }
+    await other.close();
+  });
+});
+
 describe("[LINK] a walk on two tablets", () => {
   it("has what either enters on both, and in the hub's log", async () => {
     const { lead, marker } = await twoTablets();

@@ -78,7 +78,7 @@ beforeEach(async () => {
   log = new MemoryEntryStore(source, now);
   const joining = { origin: "https://hub", hub: "/hubs/x", hubName: "x", role: "lead", name: "IV" } as const;
   const row = await log.links.join({ walk: WALK, device: source, joinedAt: now(), ...joining });
-  const ask = fetchHub({ fetch: hub.fetch, origin: "https://hub", wait: waited });
+  const ask = fetchHub({ fetch: hub.fetch, origin: "https://hub", token: null, wait: waited });
   link = new RunningLink({
     row,
     log,

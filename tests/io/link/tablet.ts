@@ -75,7 +75,7 @@ export async function openTablet(
   const store = await openStore({ now: parts.now, indexedDb });
   const links = openLinks({
     store,
-    origin,
+    home: origin,
     fetch: browser.fetch,
     locks: null,
     channel: null,

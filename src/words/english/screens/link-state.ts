@@ -19,6 +19,10 @@ export const linkStateWords = {
     "This tablet wrote in this walk without a key and has left, so that the hub cannot tell that it is the same. Join with the owner’s code, or clear the data of this site in the browser and join as a new tablet.",
   "link/name-elsewhere":
     "This tablet is known from the hub on the other side of the gap: join the walk at that hub.",
+  "link/walk-not-linked": "This walk is not linked with a hub.",
+  "link/which-hub": "Say first where the hub is.",
+  "link/not-an-address":
+    "That is no address of a hub. It begins with https:// and ends with the port, as the hub’s console shows it.",
   "link/not-kept": "This tablet could not keep it: {$why :message}.",
   "link/trouble-here": "This tablet cannot keep up with the hub: {$trouble :message}. It goes on trying.",
   "link/reading-anew": "what was kept of the walk is gone, and it is read once more",

@@ -141,6 +141,12 @@ export const linkWords = {
     "Your mark of step {$number} “{$step}” did not count: {$who} had taken the step out of the plan.",
   "link/share-how":
     "This walk is on this device alone. Brought to the hub at {#b}{$host}{/b}, it can be followed and marked from other tablets; everything here is still kept here first.",
+  "link/share-how-anywhere":
+    "This walk is on this device alone. Brought to a hub, it can be followed and marked from other tablets; everything here is still kept here first.",
+  "link/hub-address": "Address of the hub",
+  "link/hub-address-example": "for example https://vehicle.local:4173",
+  "link/hub-address-how":
+    "As the hub’s console shows it, beginning with https://, or the whole link of an invitation. This tablet has to trust the hub’s certificate.",
   "link/share-example": "for example Ground",
   "link/owner-code": "Owner’s code of the hub",
   "link/owner-code-where": "The hub shows it on its console when it starts.",

@@ -51,6 +51,12 @@ export function whyNoNats(): string | null {
     : null;
 }
 
+/** What TETHERLINE_NATS_JETSTREAM says of JetStream, such as `sync_interval: always`, which servers before 2.10 do not know. */
+function furtherJetStream(): string {
+  const further = process.env["TETHERLINE_NATS_JETSTREAM"];
+  return further === undefined ? "" : `, ${further}`;
+}
+
 /** Starts servers on free ports, with their folders under the system's temporary folder. */
 export async function startNats({ count, lines = [] }: NatsWish): Promise<NatsServers> {
   const binary = findNatsServer();
@@ -67,7 +73,7 @@ export async function startNats({ count, lines = [] }: NatsWish): Promise<NatsSe
       [
         `server_name: "${name}"`,
         `listen: "127.0.0.1:${port}"`,
-        `jetstream { store_dir: "${join(folder, name)}" }`,
+        `jetstream { store_dir: "${join(folder, name)}"${furtherJetStream()} }`,
         ...(count > 1 ? [cluster] : []),
         ...lines,
         "",

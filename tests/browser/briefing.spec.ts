@@ -1,5 +1,8 @@
+import { readFile } from "node:fs/promises";
 import { expect, test } from "@playwright/test";
 import { violations } from "./axe-violations.ts";
+import { chooseFile } from "./imported-walk.ts";
+import { shortFile } from "./short-walk.ts";
 
 test("a plan is briefed on two windows: played, gone through by step, asked about, and closed", async ({
   page,
@@ -55,4 +58,42 @@ test("the storyboard is landscape on A4 and letter, each frame begins a page, an
     expect(pages, format).toBeGreaterThanOrEqual(count);
     expect(pages, format).toBeLessThanOrEqual(count + 6);
   }
+});
+
+test("[BRF6] a plan becomes a video that plays, and one that is cancelled leaves nothing", async ({
+  page,
+  context,
+}) => {
+  test.slow();
+  await page.goto("/");
+  await chooseFile(page, { name: "short.procedure.json", text: JSON.stringify(shortFile) });
+  await page.goto(`/brief/plan/${shortFile.id}`);
+  await page.getByRole("button", { name: "Video", exact: true }).click();
+  await page.getByLabel("Speed and length of the video").selectOption("10");
+  await page.getByRole("button", { name: "Make the video" }).click();
+  await page.getByRole("button", { name: "Cancel the video" }).click();
+  await expect(page.getByText("The video was cancelled, and nothing was saved.")).toBeVisible();
+  await page.getByLabel("Speed and length of the video").selectOption("120");
+  const [saved] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Make the video" }).click(),
+  ]);
+  expect(saved.suggestedFilename()).toMatch(/\.briefing\.(mp4|webm)$/);
+  await expect(page.getByText(/^Saved as .*briefing/)).toBeVisible();
+  const bytes = (await readFile(await saved.path())).toString("base64");
+  // The app's own policy lets no video be shown.
+  const elsewhere = await context.newPage();
+  const video = await elsewhere.evaluate(async (data) => {
+    const blob = new Blob([Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0))]);
+    const shown = document.createElement("video");
+    shown.muted = true;
+    shown.src = URL.createObjectURL(blob);
+    await new Promise((resolve, reject) => {
+      shown.onloadeddata = resolve;
+      shown.onerror = () => reject(new Error(shown.error?.message));
+    });
+    return { length: shown.duration, width: shown.videoWidth, height: shown.videoHeight };
+  }, bytes);
+  expect(video).toMatchObject({ width: 1280, height: 720 });
+  expect(video.length).toBeGreaterThan(2);
 });

@@ -17,6 +17,7 @@ import { SelectField } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
 import { Caption } from "./caption.tsx";
 import { ChapterList } from "./chapter-list.tsx";
+import { FilmForm } from "./film-form.tsx";
 import { PresenterPanel } from "./presenter-panel.tsx";
 import { QuizPanel } from "./quiz-panel.tsx";
 import { SitePicture } from "./site-picture.tsx";
@@ -50,6 +51,7 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
   const [isQuiz, setIsQuiz] = useState(false);
   const [isPresenting, setIsPresenting] = useState(false);
   const [isSpoken, setIsSpoken] = useState(false);
+  const [isFilmed, setIsFilmed] = useState(false);
   const [answered, setAnswered] = useState<Duration | null>(null);
   const stops = useMemo(() => quizStops(briefing), [briefing]);
   const stopFrom = useCallback(
@@ -172,7 +174,16 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
         >
           {words("brief/save-file")}
         </button>
+        <button
+          type="button"
+          className="plain-button"
+          aria-pressed={isFilmed}
+          onClick={() => setIsFilmed(!isFilmed)}
+        >
+          {words("brief/film")}
+        </button>
       </div>
+      {isFilmed && <FilmForm briefing={briefing} kind={kind} />}
       <p className="hint">{words("brief/advises")}</p>
     </div>
   );

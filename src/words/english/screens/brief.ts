@@ -70,6 +70,22 @@ export const briefWords = {
   "brief/spoken": "Spoken captions",
   "brief/no-voice": "No voice of its own on this device",
   "brief/save-file": "Save as one file",
+  "brief/film": "Video",
+  "brief/film-speed": "Speed and length of the video",
+  "brief/film-lasts": "{$speed :integer}×, {$length :length}",
+  "brief/film-make": "Make the video",
+  "brief/film-how":
+    "It is made on this device, without sound, and saved as a file. It shows the map, the clock and the captions; it shows no pictures of steps.",
+  "brief/film-progress": "How much of the video is made",
+  "brief/film-pictures": "{$made :integer} of {$of :integer} pictures",
+  "brief/film-left": "about {$left :length} more",
+  "brief/film-cancel": "Cancel the video",
+  "brief/film-cancelled": "The video was cancelled, and nothing was saved.",
+  "brief/film-made": "Saved as {$name}.",
+  "brief/film-not-here":
+    "This browser cannot encode a video. Save the briefing as one file instead: it plays in every browser.",
+  "brief/film-more":
+    ".input {$count :integer} .match $count one {{{$count} line more}} * {{{$count} lines more}}",
   "brief/print-storyboard": "Storyboard on paper",
   "brief/for-presenter": "For the presenter",
   "brief/notes": "Notes",

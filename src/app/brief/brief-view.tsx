@@ -7,6 +7,7 @@ import {
   cueAt,
   quizStops,
   SPEEDS,
+  sideBySide,
   stopAfter,
 } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
@@ -15,6 +16,7 @@ import { saveFile } from "../../io/browser-files/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
+import { BesideView } from "./beside-view.tsx";
 import { Caption } from "./caption.tsx";
 import { ChapterList } from "./chapter-list.tsx";
 import { FilmForm } from "./film-form.tsx";
@@ -42,11 +44,18 @@ interface BriefViewProps {
   readonly name: string;
   /** The address of the window for the audience. */
   readonly audience: string;
+  /** What is played beside it by the same clock; `null` for nothing. */
+  readonly beside: { readonly briefing: Briefing; readonly kind: BriefingKind } | null;
 }
 
 /** A briefing on the presenter's own screen: map, captions and timeline played together ([BRF1]). */
-export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
-  const { course, finish, chapters } = briefing;
+export function BriefView({ briefing, kind, name, audience, beside }: BriefViewProps) {
+  const { course, chapters } = briefing;
+  const whole = useMemo(
+    () => (beside ? sideBySide(briefing, beside.briefing) : briefing),
+    [briefing, beside],
+  );
+  const { finish } = whole;
   const { procedure } = course.outline;
   const [isQuiz, setIsQuiz] = useState(false);
   const [isPresenting, setIsPresenting] = useState(false);
@@ -58,12 +67,12 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
     (from: Duration) => (isQuiz ? (stopAfter(stops, from)?.pet ?? finish) : finish),
     [isQuiz, stops, finish],
   );
-  const play = usePlayback(briefing, stopFrom);
+  const play = usePlayback(whole, stopFrom);
   useBriefKeys(play);
   const isCalm = useIsCalm();
   const { pet, speed, isPlaying } = play;
   // With less motion what is shown stays at the present cue until the next.
-  const shown = isCalm && isPlaying ? (cueAt(briefing, pet)?.pet ?? pet) : pet;
+  const shown = isCalm && isPlaying ? (cueAt(whole, pet)?.pet ?? pet) : pet;
   const size = useMedia("(max-width: 640px)") ? MAP.narrow : MAP.wide;
   const ground = useMemo(() => groundOf(procedure, size, inWords), [procedure, size]);
   const moment = useMemo(() => momentOf(course, shown), [course, shown]);
@@ -75,15 +84,21 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
   useSpokenCaption(spoken.map(({ said }) => inWords(said)).join(" "), isSpoken ? voice : null, isPlaying);
   // What is said need not be read as well.
   const written = isSpoken && voice ? captionAt(briefing, shown, "task") : spoken;
-  const isOver = pet >= finish;
+  const isOver = pet >= briefing.finish;
   const goOn = () => {
     setAnswered(null);
     play.toggle();
   };
   return (
-    <div className="brief" data-presents={isPresenting || undefined}>
+    <div
+      className="brief"
+      data-beside={beside !== null || undefined}
+      data-presents={isPresenting || undefined}
+    >
       <p className="brief-kind">
-        {words(`brief/of-${kind}`)}
+        {beside
+          ? words(`brief/one-of-${kind}`, { revision: procedure.revision ?? "–" })
+          : words(`brief/of-${kind}`)}
         {course.windows.size > 0 && moment.isDark === null && ` · ${words("brief/light-not-known")}`}
       </p>
       {hasOther && <p role="status">{words("brief/other-presenter")}</p>}
@@ -109,6 +124,7 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
           return step ? <StepPictures key={id} procedure={procedure} step={step} /> : null;
         })}
       </div>
+      {beside && <BesideView {...beside} pet={shown} speed={speed} isPlaying={isPlaying} size={size} />}
       <div className="brief-controls">
         <b className="brief-clock">{words("brief/clock", { pet })}</b>
         <button type="button" className="plain-button" onClick={() => play.task("back")}>
@@ -133,7 +149,13 @@ export function BriefView({ briefing, kind, name, audience }: BriefViewProps) {
           onValue={(next) => play.choose(SPEEDS.find((one) => String(one) === next) ?? speed)}
         />
       </div>
-      <StripBar briefing={briefing} pet={pet} onPet={play.go} />
+      <StripBar
+        briefing={briefing}
+        beside={beside?.briefing ?? null}
+        finish={finish}
+        pet={pet}
+        onPet={play.go}
+      />
       {isPresenting && <PresenterPanel briefing={briefing} pet={pet} speed={speed} />}
       <ChapterList chapters={chapters} pet={pet} onChapter={play.go} />
       <div className="brief-more">

@@ -5,17 +5,22 @@ import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { DrawnLayer } from "../worksite/index.ts";
 
-interface StripBarProps {
+interface StripProps {
   readonly briefing: Briefing;
+  /** Where the slider ends: the finish of the briefing, or of a longer one beside it. */
+  readonly finish: Duration;
   readonly pet: Duration;
   readonly onPet: (pet: Duration) => void;
 }
 
-/** The timeline as a strip, with a slider above it that goes to any moment and says its time. */
-export function StripBar({ briefing, pet, onPet }: StripBarProps) {
-  const { finish } = briefing;
-  const strip = useMemo(() => stripOf(briefing), [briefing]);
-  const x = strip.from + (strip.to - strip.from) * (finish > 0 ? pet / finish : 0);
+interface StripBarProps extends StripProps {
+  /** What is played beside it; `null` for nothing. */
+  readonly beside: Briefing | null;
+}
+
+/** The timeline as a strip, with a slider above it that goes to any moment and says its time; one more for what is beside it. */
+export function StripBar({ briefing, beside, finish, pet, onPet }: StripBarProps) {
+  const { from, width } = useStrip(briefing, finish);
   return (
     <div className="brief-strip">
       <input
@@ -26,26 +31,40 @@ export function StripBar({ briefing, pet, onPet }: StripBarProps) {
         value={pet}
         aria-label={words("brief/scrubber")}
         aria-valuetext={words("brief/pet", { pet })}
-        style={{ marginLeft: `${(strip.from / strip.width) * 100 - 0.8}%` }}
+        style={{ marginLeft: `${(from / width) * 100 - 0.8}%` }}
         onChange={(event) => onPet(Number(event.target.value) as Duration)}
       />
-      <svg
-        className="strip"
-        viewBox={`0 0 ${strip.width} ${strip.height}`}
-        aria-hidden="true"
-        onPointerDown={(event) => {
-          const box = event.currentTarget.getBoundingClientRect();
-          const share = ((event.clientX - box.left) / box.width) * strip.width;
-          onPet(((finish * (share - strip.from)) / (strip.to - strip.from)) as Duration);
-        }}
-      >
-        <style>{STRIP_STYLE}</style>
-        {strip.nodes.map((node, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the strip of a briefing never changes.
-          <DrawnLayer key={index} node={node} />
-        ))}
-        <line className="strip-now" x1={x} x2={x} y1={0} y2={strip.height} />
-      </svg>
+      <Strip briefing={briefing} finish={finish} pet={pet} onPet={onPet} />
+      {beside && <Strip briefing={beside} finish={finish} pet={pet} onPet={onPet} />}
     </div>
+  );
+}
+
+/** The strip of a briefing, drawn up to a PET that may be later than its own finish. */
+function useStrip(briefing: Briefing, finish: Duration) {
+  return useMemo(() => stripOf({ ...briefing, finish }), [briefing, finish]);
+}
+
+function Strip({ briefing, finish, pet, onPet }: StripProps) {
+  const strip = useStrip(briefing, finish);
+  const x = strip.from + (strip.to - strip.from) * (finish > 0 ? pet / finish : 0);
+  return (
+    <svg
+      className="strip"
+      viewBox={`0 0 ${strip.width} ${strip.height}`}
+      aria-hidden="true"
+      onPointerDown={(event) => {
+        const box = event.currentTarget.getBoundingClientRect();
+        const share = ((event.clientX - box.left) / box.width) * strip.width;
+        onPet(((finish * (share - strip.from)) / (strip.to - strip.from)) as Duration);
+      }}
+    >
+      <style>{STRIP_STYLE}</style>
+      {strip.nodes.map((node, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the strip of a briefing never changes.
+        <DrawnLayer key={index} node={node} />
+      ))}
+      <line className="strip-now" x1={x} x2={x} y1={0} y2={strip.height} />
+    </svg>
   );
 }

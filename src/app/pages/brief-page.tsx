@@ -1,12 +1,13 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useParams } from "react-router-dom";
-import type { WalkId } from "../../core/units/index.ts";
+import type { ReactNode } from "react";
+import { useParams, useSearchParams } from "react-router-dom";
+import type { Instant, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { Briefed } from "../brief/index.ts";
-import { BriefView, useBriefedPlan, useBriefedWalk } from "../brief/index.ts";
+import { BriefView, readBeside, useBesideChoices, useBriefedPlan, useBriefedWalk } from "../brief/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { useProcedureLight } from "../light/index.ts";
-import { ScreenHead } from "../parts/index.ts";
+import { ScreenHead, SelectField } from "../parts/index.ts";
 import { printAddress, useStartChoice } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 
@@ -27,6 +28,7 @@ function PlanBriefing({ id }: { readonly id: string }) {
       audience={printAddress(id, start, "audience")}
       storyboard={printAddress(id, start, "storyboard")}
       back={{ address: `/plan/${id}`, label: words("parts/timeline") }}
+      own={`plan:${id}`}
     />
   );
 }
@@ -40,6 +42,7 @@ function WalkBriefing({ id }: { readonly id: string }) {
       audience={`/audience-walk/${id}`}
       storyboard={`/storyboard-walk/${id}`}
       back={{ address: `/review/${id}`, label: words("parts/review") }}
+      own={`walk:${id}`}
     />
   );
 }
@@ -50,10 +53,69 @@ interface PageProps {
   readonly audience: string;
   readonly storyboard: string;
   readonly back: { readonly address: string; readonly label: string };
+  /** What it is itself, as the choice of what to show beside it names it. */
+  readonly own: string;
 }
 
-function Page({ briefed: { title, briefing, kind, told }, name, audience, storyboard, back }: PageProps) {
+/** The briefing that is chosen to be shown beside another one, handed to what draws it. */
+interface BesideProps {
+  readonly id: string;
+  /** When the walk begins, by the briefing that it is beside. */
+  readonly start: Instant | null;
+  readonly children: (beside: Briefed) => ReactNode;
+}
+
+const BesidePlan = ({ id, start, children }: BesideProps) => children(useBriefedPlan(id, start));
+const BesideWalk = ({ id, children }: BesideProps) => children(useBriefedWalk(id as WalkId));
+
+function Page({
+  briefed: { title, briefing, kind, told },
+  name,
+  audience,
+  storyboard,
+  back,
+  own,
+}: PageProps) {
   const router = useIonRouter();
+  const [query, setQuery] = useSearchParams();
+  const choices = useBesideChoices(briefing?.course.outline.procedure.id ?? null, own);
+  const chosen = query.get("beside") ?? "";
+  const asked = readBeside(chosen);
+  const Beside = asked?.of === "walk" ? BesideWalk : BesidePlan;
+  // An address may name one of another procedure, which is not offered otherwise.
+  const offered = (beside: Briefed | null) =>
+    asked && !choices.some(({ value }) => value === chosen)
+      ? [...choices, { value: chosen, name: beside?.title ?? asked.id }]
+      : choices;
+  const view = (beside: Briefed | null) =>
+    briefing && (
+      <>
+        {offered(beside).length > 0 && (
+          <div className="brief-choice">
+            <SelectField
+              label={words("brief/beside")}
+              choices={[{ value: "", name: words("brief/beside-nothing") }, ...offered(beside)].map(
+                (one) => ({
+                  id: one.value,
+                  name: one.name,
+                }),
+              )}
+              value={asked ? chosen : ""}
+              onValue={(next) => setQuery(next === "" ? {} : { beside: next }, { replace: true })}
+            />
+            {beside?.told != null && <p role="status">{beside.told}</p>}
+          </div>
+        )}
+        <BriefView
+          key={chosen}
+          briefing={briefing}
+          kind={kind}
+          name={name}
+          audience={audience}
+          beside={beside?.briefing ? { briefing: beside.briefing, kind: beside.kind } : null}
+        />
+      </>
+    );
   return (
     <IonPage>
       <IonContent>
@@ -71,7 +133,13 @@ function Page({ briefed: { title, briefing, kind, told }, name, audience, storyb
             <HelpButton screen="brief" />
           </ScreenHead>
           {briefing ? (
-            <BriefView briefing={briefing} kind={kind} name={name} audience={audience} />
+            asked ? (
+              <Beside key={chosen} id={asked.id} start={briefing.start}>
+                {view}
+              </Beside>
+            ) : (
+              view(null)
+            )
           ) : (
             <p className="page-message" role="status">
               {told}

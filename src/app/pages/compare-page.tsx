@@ -100,9 +100,18 @@ export function ComparePage() {
               </button>
             )}
             {ours && theirs && (
-              <a className="plain-button" href={printedAddress(keys, start)}>
-                {words("compare/print")}
-              </a>
+              <>
+                <button
+                  type="button"
+                  className="plain-button"
+                  onClick={() => router.push(`/brief/plan/${keys.after}?beside=plan:${keys.before}`)}
+                >
+                  {words("compare/brief-both")}
+                </button>
+                <a className="plain-button" href={printedAddress(keys, start)}>
+                  {words("compare/print")}
+                </a>
+              </>
             )}
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}

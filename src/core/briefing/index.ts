@@ -32,6 +32,7 @@ export type { AlertToCome, PresenterNote, PresenterView } from "./presenter-at.t
 export { presenterAt } from "./presenter-at.ts";
 export type { QuizAnswer, QuizStop } from "./quiz-stops.ts";
 export { quizStops, stopAfter } from "./quiz-stops.ts";
+export { sideBySide } from "./side-by-side.ts";
 export type { Frame, StepAlert } from "./storyboard-of.ts";
 export { frameTime, frameTitle, storyboardOf } from "./storyboard-of.ts";
 export { STRIP_STYLE, stripOf } from "./strip-drawing.ts";

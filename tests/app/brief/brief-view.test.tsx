@@ -6,7 +6,7 @@ import { briefingOfFile, LAMP_FILE } from "../../core/briefing/brief-course.ts";
 
 const briefing = briefingOfFile(LAMP_FILE);
 const show = (name: string) =>
-  render(<BriefView briefing={briefing} kind="plan" name={name} audience="/audience/x" />);
+  render(<BriefView briefing={briefing} kind="plan" name={name} audience="/audience/x" beside={null} />);
 const press = (name: string) => userEvent.click(screen.getByRole("button", { name }));
 const slider = () => screen.getByRole("slider", { name: "Time in the walk" });
 
@@ -22,6 +22,27 @@ class Utterance {
 
 describe("the screen of a briefing", () => {
   afterEach(() => vi.unstubAllGlobals());
+
+  it("[BRF1] plays another one beside it by the same clock, to the end of the longer one", async () => {
+    const longer = briefingOfFile({
+      ...LAMP_FILE,
+      revision: "B",
+      tasks: LAMP_FILE.tasks.map((task) => ({
+        ...task,
+        steps: task.steps.map((step) => (step.id === "look" ? { ...step, time: "PT30M" } : step)),
+      })),
+    });
+    const beside = { briefing: longer, kind: "plan" } as const;
+    render(<BriefView briefing={briefing} kind="plan" name="two" audience="/audience/x" beside={beside} />);
+    expect(screen.getAllByRole("img", { name: /^Map of the worksite/ })).toHaveLength(2);
+    expect(screen.getByRole("heading", { name: "As planned, revision B" })).toBeVisible();
+    expect(screen.getAllByText("Do take")).toHaveLength(2);
+    expect(longer.finish).toBeGreaterThan(briefing.finish);
+    expect(slider()).toHaveAttribute("max", String(longer.finish));
+    fireEvent.change(slider(), { target: { value: String(briefing.finish + 60_000) } });
+    expect(screen.getAllByText("The end.")).toHaveLength(1);
+    expect(screen.getByText("Do look")).toBeVisible();
+  });
 
   it("[BRF1] goes by step, by task, by chapter and to any moment, and says its time and its caption", async () => {
     show("one");

@@ -53,6 +53,7 @@ export const compareWords = {
   "compare/critical": "Critical path: {$steps :list}",
   "compare/critical-then": "Critical path then: {$steps :list}",
   "compare/timelines": "The two timelines",
+  "compare/brief-both": "Brief both side by side",
   "compare/print": "Print with change bars",
   "compare/printed-changes": "What changed against {$name}",
   "compare/printed-bars": "A bar in the margin stands beside each step that changed, with how it changed.",

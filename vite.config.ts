@@ -106,6 +106,11 @@ export const app = defineConfig({
             // Every page needs it: in one file it packs better than in the several that pages and parts share differently.
             { name: "react", test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
             { name: "procedure-form", test: /[\\/]core[\\/]procedure[\\/]schema\.ts$/ },
+            // What many parts need of logs, each a few lines: in one file they pack better.
+            {
+              name: "log",
+              test: /[\\/]core[\\/](log[\\/](hybrid-clock|json-of|clock-offset|device-of|sequence-text)|units[\\/]listeners|link[\\/]cursor)\.ts$|[\\/](system-clock|said-error)\.ts$/,
+            },
             { name: "shared", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
           ],
         },

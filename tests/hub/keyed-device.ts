@@ -12,7 +12,7 @@ export function newKey(): SigningKey {
   const { privateKey, publicKey } = generateKeyPairSync("ed25519");
   return {
     publicKey: publicKey.export({ format: "jwk" }).x ?? "",
-    sign: async (text) => sign(null, Buffer.from(text), privateKey).toString("base64url"),
+    sign: async (said) => sign(null, Buffer.from(said), privateKey).toString("base64url"),
   };
 }
 

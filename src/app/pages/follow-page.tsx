@@ -1,11 +1,11 @@
 import { IonPage, useIonRouter } from "@ionic/react";
 import { useCallback, useEffect } from "react";
 import { useParams } from "react-router-dom";
-import { deviceOf, mayLead, mayMark, writeLines } from "../../core/log/index.ts";
+import { deviceOf, mayLead, mayMark } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
-import { walkFileName } from "../../io/backup/index.ts";
+import { exportWalk, walkFileName } from "../../io/backup/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
 import type { LinkStatus } from "../../io/link/index.ts";
@@ -24,7 +24,7 @@ import {
 export function FollowPage() {
   const { walk: name = "" } = useParams();
   const walk = name as WalkId;
-  const { now } = useServices();
+  const { now, store } = useServices();
   const { session, folded, isRead, problem } = useWalkSession(walk);
   const status = useStoreStatus();
   const link = useLink(walk);
@@ -69,7 +69,9 @@ export function FollowPage() {
             if (to === "handover") window.location.assign(`/handover/${encodeURIComponent(walk)}`);
             else router.push(to === "shelf" ? "/" : `/${to}/${walk}`);
           }}
-          onExport={() => void saveFile(walkFileName(walk), writeLines(folded.entries), "application/jsonl")}
+          onExport={async () =>
+            saveFile(walkFileName(walk), await exportWalk(store.log, walk), "application/jsonl")
+          }
         />
       ) : (
         <main className="page-message" role="status">

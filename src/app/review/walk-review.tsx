@@ -1,10 +1,10 @@
 import { useMemo, useState } from "react";
-import { mayMark, writeLines } from "../../core/log/index.ts";
+import { mayMark } from "../../core/log/index.ts";
 import { reviewOf } from "../../core/review/index.ts";
 import type { StepId, WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
-import { walkFileName } from "../../io/backup/index.ts";
+import { exportWalk, walkFileName } from "../../io/backup/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
 import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
@@ -47,7 +47,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const give = async (kind: ExportKind): Promise<void> => {
     if (kind === "print") return onPrint();
     if (kind === "log") {
-      await saveFile(`${name}.walk.jsonl`, writeLines(folded.entries), "application/jsonl");
+      await saveFile(`${name}.walk.jsonl`, await exportWalk(store.log, walk), "application/jsonl");
       return;
     }
     // The writers of the other forms are loaded only when they are needed.

@@ -2,8 +2,8 @@
 export interface SigningKey {
   /** Ed25519: 32 raw bytes in base64url. */
   readonly publicKey: string;
-  /** The signature of a text in UTF-8: 64 bytes in base64url. */
-  sign(text: string): Promise<string>;
+  /** The signature of bytes, or of a text in UTF-8: 64 bytes in base64url. */
+  sign(said: string | Uint8Array): Promise<string>;
 }
 
 /** What a device signs to prove its key on joining. */

@@ -16,6 +16,7 @@ export { remade } from "./remade.ts";
 export { FARTHEST_AHEAD, highestWithin, isTooFarAhead, restamp } from "./restamp.ts";
 export type { Role, RoleRefusal } from "./role.ts";
 export { mayLead, mayMark, ROLES, roleRefusal } from "./role.ts";
+export { sequenceText } from "./sequence-text.ts";
 export type { Draft, Pen } from "./stamp.ts";
 export { stamp, UnreadableEntryError } from "./stamp.ts";
 export type { Likeness, Statement } from "./statement.ts";

@@ -8,6 +8,7 @@ import type { HybridTime } from "./hybrid-clock.ts";
 import { tick } from "./hybrid-clock.ts";
 import { isTooFarAhead } from "./restamp.ts";
 import { sequenceText } from "./sequence-text.ts";
+import { wellFormed } from "./well-formed.ts";
 import type { WireEntry } from "./wire-entry.ts";
 
 /** Something that happened and is about to be entered. */
@@ -45,7 +46,8 @@ export class UnreadableEntryError extends Error {
 
 /**
  * Makes the entry of a draft: next in the sequence of its source, stamped with a hybrid time after all that was seen. `now`
- * and the entry's `time` and `recordedtime` are by the clock of the device, right or wrong.
+ * and the entry's `time` and `recordedtime` are by the clock of the device, right or wrong. Halves of characters in its texts
+ * are replaced, since a text with one has no canonical form that could be sealed.
  */
 export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry {
   const sequence = sequenceText(pen.made + 1);
@@ -59,9 +61,9 @@ export function stamp(draft: Draft, walk: WalkId, pen: Pen, now: Instant): Entry
     recordedtime: formatInstant(now),
     sequence,
     hlc: hybridTimeOf(pen, now),
-    actor: draft.actor,
+    actor: wellFormed(draft.actor),
     datacontenttype: "application/json",
-    data: draft.data,
+    data: wellFormed(draft.data),
   };
   const { entry, problem } = readEntry(wire);
   if (!entry || entry.read.problem !== null) {

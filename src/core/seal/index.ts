@@ -1,4 +1,8 @@
+export type { ChainEnd } from "./chain-end.ts";
+export { chainEndOf, chainedTo, isChained } from "./chain-end.ts";
 export { isSealKey } from "./seal-fits.ts";
+export type { Sealer } from "./sealed.ts";
+export { sealed } from "./sealed.ts";
 export type {
   CheckpointVerified,
   SealFinding,

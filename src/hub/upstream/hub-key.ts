@@ -17,6 +17,6 @@ export async function hubKey(keep: Keep): Promise<SigningKey> {
   const { x = "" } = createPublicKey(key).export({ format: "jwk" });
   return {
     publicKey: x,
-    sign: async (text) => sign(null, Buffer.from(text), key).toString("base64url"),
+    sign: async (said) => sign(null, Buffer.from(said), key).toString("base64url"),
   };
 }

@@ -10,7 +10,7 @@ import { BACKUP_FORMAT, objectIn } from "./file-kind.ts";
 
 /** Where a backup is taken from and restored to. */
 export interface BackupParts {
-  readonly log: Pick<WalkStore, "walks" | "read" | "takeIn">;
+  readonly log: Pick<WalkStore, "walks" | "read" | "seal" | "takeIn">;
   readonly shelf: Pick<ProcedureShelf, "procedures" | "addProcedure">;
   readonly remarks: Pick<RemarkStore, "remarks" | "addRemarks">;
 }
@@ -36,6 +36,7 @@ export async function writeBackup({ log, shelf, remarks }: BackupParts, now: Ins
   const logs: string[] = [];
   let count = 0;
   for (const { walk } of await log.walks()) {
+    await log.seal(walk);
     const { ordered } = mergeEntries((await log.read(walk, 0)).entries);
     count += ordered.length;
     logs.push(writeLines(ordered));

@@ -1,6 +1,7 @@
 import type { Entry, EntryStore, LineProblem, TakenIn } from "../../core/log/index.ts";
 import { mergeEntries, readLines, writeLines } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
+import type { WalkStore } from "../store/index.ts";
 
 /** What importing a log came to. */
 export interface ImportedLog extends TakenIn {
@@ -10,8 +11,12 @@ export interface ImportedLog extends TakenIn {
   readonly problems: readonly LineProblem[];
 }
 
-/** The log of a walk as JSON Lines in the order of the log, for a file named {@link walkFileName}; empty when there is none ([REV2]). */
-export async function exportWalk(store: EntryStore, walk: WalkId): Promise<string> {
+/**
+ * The log of a walk as JSON Lines in the order of the log, for a file named {@link walkFileName}; empty when there is none ([REV2]). What was
+ * entered here has its seal in it.
+ */
+export async function exportWalk(store: Pick<WalkStore, "read" | "seal">, walk: WalkId): Promise<string> {
+  await store.seal(walk);
   const { entries } = await store.read(walk, 0);
   return writeLines(mergeEntries(entries).ordered);
 }

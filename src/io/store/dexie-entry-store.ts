@@ -4,12 +4,20 @@ import { sortedOut } from "./conflicts.ts";
 import type { TetherlineDatabase } from "./database.ts";
 import { DexieLinkStore } from "./dexie-link-store.ts";
 import { DexieRows, watched } from "./dexie-rows.ts";
+import { type FindPen, NO_PEN, penFor, sealedOf } from "./find-pen.ts";
 import { withUnheard } from "./only-here.ts";
 import type { WalkCard } from "./walk-card.ts";
 import { cardsOf } from "./walk-card.ts";
 import type { WalkStore } from "./walk-store.ts";
 import type { WalkSummary } from "./walk-summary.ts";
-import { byWalk, emptySummary, stampInOrder, withEntries } from "./walk-summary.ts";
+import {
+  byWalk,
+  clearedSummary,
+  stampInOrder,
+  withEntries,
+  withoutUnsealed,
+  withUnsealed,
+} from "./walk-summary.ts";
 
 /** Entries in IndexedDB. Every tab on the database enters under the same source. */
 export class DexieEntryStore implements WalkStore {
@@ -17,12 +25,15 @@ export class DexieEntryStore implements WalkStore {
   readonly rows: DexieRows;
   readonly #database: TetherlineDatabase;
   readonly #now: () => Instant;
+  readonly #findPen: FindPen;
 
-  constructor(database: TetherlineDatabase, source: string, now: () => Instant) {
+  /** Without a pen entries go unsealed. */
+  constructor(database: TetherlineDatabase, source: string, now: () => Instant, findPen: FindPen = NO_PEN) {
     this.#database = database;
     this.#now = now;
+    this.#findPen = findPen;
     this.rows = new DexieRows(database, source);
-    this.links = new DexieLinkStore(this.rows, now);
+    this.links = new DexieLinkStore(this.rows, now, findPen);
   }
 
   get source(): string {
@@ -30,11 +41,40 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
-    return this.rows.write(["entries", "walks"], async () => {
-      const summary = await this.rows.summaryToFollow(walk, this.#now());
-      const entries = stampInOrder(summary, drafts, this.source, this.#now);
-      await this.#add(summary, entries);
+    const found = await this.#findPen();
+    return this.rows.write(["entries", "walks", "links"], async () => {
+      const [before, link] = await Promise.all([
+        this.rows.summaryToFollow(walk, this.#now()),
+        found && this.rows.linkOf(walk),
+      ]);
+      const pen = penFor(found, link);
+      const end = pen && (await this.rows.chainEnd(before, pen));
+      const making = { source: this.source, now: this.#now, pen, end };
+      const { entries, summary } = stampInOrder(before, drafts, making);
+      if (entries.length > 0) await this.#put(entries, summary);
       return entries;
+    });
+  }
+
+  async seal(walk: WalkId): Promise<readonly Entry[]> {
+    const found = await this.#findPen();
+    const { keys, entries, pen } = await this.rows.read(["entries", "walks", "links"], async () => {
+      const [summary, link] = await Promise.all([this.rows.summaryOf(walk), this.rows.linkOf(walk)]);
+      const { unsealed = [] } = summary;
+      return { keys: unsealed, entries: await this.rows.unsealed(summary), pen: penFor(found, link) };
+    });
+    if (keys.length === 0) return [];
+    const sealed = await sealedOf(entries, pen);
+    await this.rows.write(["entries", "walks"], async () => {
+      await this.rows.putSealed(walk, sealed);
+      await this.rows.putSummary(withoutUnsealed(await this.rows.summaryOf(walk), new Set(keys)));
+    });
+    return sealed;
+  }
+
+  async awaitSeals(walk: WalkId, entries: readonly Entry[]): Promise<void> {
+    await this.rows.write(["walks"], async () => {
+      await this.rows.putSummary(withUnsealed(await this.rows.summaryOf(walk), entries));
     });
   }
 
@@ -46,7 +86,9 @@ export class DexieEntryStore implements WalkStore {
       for (const [walk, some] of byWalk(entries)) {
         const here = await this.rows.finder(walk, some);
         const sorted = sortedOut(some, (key) => here(key)?.entry);
-        await this.#add(await this.rows.summaryOf(walk), sorted.fresh);
+        const summary = await this.rows.summaryOf(walk);
+        if (sorted.fresh.length > 0)
+          await this.#put(sorted.fresh, withEntries(summary, sorted.fresh, this.source));
         const link = await this.rows.linkOf(walk);
         const noted = link && withUnheard(link, sorted.fresh);
         if (noted && noted !== link) await this.rows.putLink(noted);
@@ -85,10 +127,13 @@ export class DexieEntryStore implements WalkStore {
   }
 
   async removeWalk(walk: WalkId): Promise<boolean> {
+    const pen = await this.#findPen();
     return this.rows.write(["entries", "walks", "links", "aside"], async () => {
-      const { made, seen, edition = 0 } = await this.rows.summaryOf(walk);
+      const summary = await this.rows.summaryOf(walk);
+      // What follows when the walk is back goes on where its chain is now.
+      const chain = pen && (await this.rows.chainEnd(summary, pen));
       await this.rows.removeAll(walk);
-      await this.rows.putSummary({ ...emptySummary(walk), made, seen, edition: edition + 1 });
+      await this.rows.putSummary(clearedSummary(chain ? { ...summary, chain } : summary));
       // The record of what a link has read belongs to the walk, so it is deleted too.
       await this.#database.links.delete(walk);
       await this.#database.aside.where("walk").equals(walk).delete();
@@ -96,12 +141,8 @@ export class DexieEntryStore implements WalkStore {
     });
   }
 
-  async #add(summary: WalkSummary, entries: readonly Entry[]): Promise<void> {
-    if (entries.length === 0) return;
+  async #put(entries: readonly Entry[], summary: WalkSummary): Promise<void> {
     // Send both writes at once to save a round trip to the browser; if one fails, neither is kept.
-    await Promise.all([
-      this.rows.addEntries(entries),
-      this.rows.putSummary(withEntries(summary, entries, this.source)),
-    ]);
+    await Promise.all([this.rows.addEntries(entries), this.rows.putSummary(summary)]);
   }
 }

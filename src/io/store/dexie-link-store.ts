@@ -2,20 +2,19 @@ import type { Cursor, Settled } from "../../core/link/index.ts";
 import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import { appliedOffset, deviceOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
-import { clockChange } from "./clock-change.ts";
 import type { EntryRow } from "./database.ts";
 import type { DexieRows } from "./dexie-rows.ts";
 import { watched } from "./dexie-rows.ts";
+import { type FindPen, NO_PEN, penFor } from "./find-pen.ts";
 import type { LinkChange, LinkView } from "./link-change.ts";
-import { isAheadOf, isResent, unlinkedRow } from "./link-change.ts";
+import { isAheadOf, isOtherStore, isResent, sealedFirst, unlinkedRow } from "./link-change.ts";
 import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
-import { insistOnRead, NotLinkedError } from "./link-store.ts";
-import { settleChange } from "./settle-change.ts";
-import { isOtherStore, takeInChange } from "./take-in-change.ts";
+import { insistOnRead, linkChanges, NotLinkedError } from "./link-store.ts";
+import type { SealPen } from "./seal-pen.ts";
 import type { WalkSummary } from "./walk-summary.ts";
-import { rebuiltSummary, withEntries } from "./walk-summary.ts";
+import { rebuiltSummary, withChained, withEntries } from "./walk-summary.ts";
 
 const TABLES = ["entries", "walks", "links", "aside"] as const;
 
@@ -23,10 +22,12 @@ const TABLES = ["entries", "walks", "links", "aside"] as const;
 export class DexieLinkStore implements LinkStore {
   readonly #rows: DexieRows;
   readonly #now: () => Instant;
+  readonly #findPen: FindPen;
 
-  constructor(rows: DexieRows, now: () => Instant) {
+  constructor(rows: DexieRows, now: () => Instant, findPen: FindPen = NO_PEN) {
     this.#rows = rows;
     this.#now = now;
+    this.#findPen = findPen;
   }
 
   all(): Promise<readonly LinkRow[]> {
@@ -65,11 +66,11 @@ export class DexieLinkStore implements LinkStore {
   }
 
   async outbox(walk: WalkId, limit: number): Promise<Outbox> {
-    return this.#read(async () => {
-      const link = await this.#rows.linkOf(walk);
+    return this.#rows.read(["entries", "links", "walks"], async () => {
+      const [link, summary] = await Promise.all([this.#rows.linkOf(walk), this.#rows.summaryOf(walk)]);
       if (!link) return { entries: [], round: 0 };
       const kept = await this.#rows.firstOf(walk, link.pushed, limit, isOf(link));
-      return { entries: kept.map(({ entry }) => entry), round: link.round ?? 0 };
+      return { entries: sealedFirst(kept, summary), round: link.round ?? 0 };
     });
   }
 
@@ -80,7 +81,8 @@ export class DexieLinkStore implements LinkStore {
     });
   }
 
-  settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
+  async settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
+    const { settleChange } = await linkChanges();
     return this.#rows.write(TABLES, async () => {
       const [link, summary] = await Promise.all([this.#linkOf(walk), this.#rows.summaryOf(walk)]);
       const [find, waiting] = await Promise.all([
@@ -94,17 +96,18 @@ export class DexieLinkStore implements LinkStore {
       const all = isAhead ? await this.#rows.entriesOf(walk) : [];
       return this.#apply(
         summary,
-        settleChange(this.#view(link, summary), { settled, round, find, waiting, all }),
+        settleChange(await this.#view(link, summary), { settled, round, find, waiting, all }),
       );
     });
   }
 
-  takeIn(
+  async takeIn(
     walk: WalkId,
     entries: readonly Entry[],
     cursor: Cursor,
     after: Cursor | null = null,
   ): Promise<Changed> {
+    const [{ takeInChange }, pen] = await Promise.all([linkChanges(), this.#findPen()]);
     return this.#rows.write(TABLES, async () => {
       const [link, summary, head, find] = await Promise.all([
         this.#linkOf(walk),
@@ -118,18 +121,19 @@ export class DexieLinkStore implements LinkStore {
       const all = isOtherStore(link, cursor) ? await this.#rows.entriesOf(walk) : [];
       return this.#apply(
         summary,
-        takeInChange(this.#view(link, summary), { entries, cursor, find, isAllSent, all }),
+        takeInChange(await this.#view(link, summary, pen), { entries, cursor, find, isAllSent, all }),
       );
     });
   }
 
-  setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
+  async setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
+    const { clockChange } = await linkChanges();
     return this.#rows.write(TABLES, async () => {
       const [kept, before] = await Promise.all([this.#rows.linkOf(walk), this.#rows.summaryOf(walk)]);
       if (!kept && scope === "own") throw new NotLinkedError(walk);
       const link = kept ?? unlinkedRow(walk);
       const summary: WalkSummary = { ...before, clockOffset: appliedOffset(clock) };
-      const view = this.#view(link, summary);
+      const view = await this.#view(link, summary);
       const hasAhead = await this.#rows.countOf(walk, link.pushed, ({ wire }) => isAheadOf(view, wire.hlc));
       const all = hasAhead > 0 ? await this.#rows.entriesOf(walk) : [];
       const change = clockChange(view, { clock, all, scope });
@@ -158,8 +162,10 @@ export class DexieLinkStore implements LinkStore {
     return link;
   }
 
-  #view(link: LinkRow, summary: WalkSummary): LinkView {
-    return { link, summary, source: this.#rows.source, now: this.#now() };
+  async #view(link: LinkRow, summary: WalkSummary, found: SealPen | null = null): Promise<LinkView> {
+    const pen = penFor(found, link);
+    const chain = pen && { pen, end: await this.#rows.chainEnd(summary, pen) };
+    return { link, summary, source: this.#rows.source, now: this.#now(), chain };
   }
 
   async #apply(before: WalkSummary, change: LinkChange, isNewSummary = false): Promise<Changed> {
@@ -170,7 +176,7 @@ export class DexieLinkStore implements LinkStore {
     await this.#rows.addEntries(change.queue);
     if (change.aside.length > 0) await aside.bulkAdd([...change.aside]);
     const added = [...change.add, ...change.queue];
-    const summary =
+    const after =
       change.remove.length > 0
         ? rebuiltSummary(
             before,
@@ -178,6 +184,8 @@ export class DexieLinkStore implements LinkStore {
             this.#rows.source,
           )
         : withEntries(before, added, this.#rows.source);
+    const { chained } = change;
+    const summary = chained ? withChained(after, chained.end, chained.entries) : after;
     // Readers of the walk are notified through a change of its summary.
     if (added.length > 0 || change.remove.length > 0 || isNewSummary) await this.#rows.putSummary(summary);
     if (change.link) {

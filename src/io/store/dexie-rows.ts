@@ -1,14 +1,16 @@
 import { Dexie, liveQuery } from "dexie";
 import type { Entry, HybridTime } from "../../core/log/index.ts";
-import { highestWithin, keyOf } from "../../core/log/index.ts";
+import { highestWithin, isSameStatement, keyOf, sequenceText } from "../../core/log/index.ts";
+import type { ChainEnd } from "../../core/seal/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { EntryRow, TetherlineDatabase } from "./database.ts";
 import { KnownEntries } from "./known-entries.ts";
 import type { PlacedEntry } from "./link-change.ts";
 import type { LinkRow } from "./link-row.ts";
+import type { SealPen } from "./seal-pen.ts";
 import { linkRowOf, storedLinkRow, storedWalkSummary, walkSummaryOf } from "./stored-rows.ts";
 import type { WalkSummary } from "./walk-summary.ts";
-import { emptySummary, isPoisoned } from "./walk-summary.ts";
+import { emptySummary, isPoisoned, keptEnd } from "./walk-summary.ts";
 
 /** The database was wiped since this store was opened on it: what it holds is not what was kept, and its sequence numbers start anew. */
 export class ReplacedDatabaseError extends Error {
@@ -93,6 +95,43 @@ export class DexieRows {
     const times = (await this.entriesOf(walk)).map(({ entry }) => entry.hlc);
     const seen: HybridTime | null = highestWithin(times, (now + (summary.clockOffset ?? 0)) as Instant);
     return { ...summary, seen };
+  }
+
+  /** Where the chain of the own source ends in a walk. */
+  async chainEnd(summary: WalkSummary, pen: SealPen): Promise<ChainEnd | null> {
+    const kept = keptEnd(summary);
+    if (kept !== undefined) return kept;
+    const { walk, made } = summary;
+    const [last] = await this.#keyed(walk, [[this.source, sequenceText(made)]]);
+    return last ? pen.chainEndOf(last.entry) : null;
+  }
+
+  /** The entries of a walk that wait for their seals. */
+  async unsealed({ walk, unsealed = [] }: WalkSummary): Promise<readonly Entry[]> {
+    const keys = unsealed.map((key) => key.split(" ") as [string, string]);
+    return keys.length === 0 ? [] : (await this.#keyed(walk, keys)).map(({ entry }) => entry);
+  }
+
+  /** What is kept of a walk by source and id. */
+  async #keyed(walk: WalkId, keys: readonly (readonly [string, string])[]): Promise<readonly PlacedEntry[]> {
+    const rows = this.database.entries.where(BY_KEY).anyOf(keys.map((key) => [walk, ...key]));
+    return (await rows.toArray()).map(this.#placed);
+  }
+
+  /** Replaces entries by the same ones with their seals, at their places; those that are not here, or say something else now, are left alone. */
+  async putSealed(walk: WalkId, entries: readonly Entry[]): Promise<void> {
+    const here = await this.finder(walk, entries);
+    const placed = entries.flatMap((sealed) => {
+      const kept = here(keyOf(sealed));
+      if (!kept || !isSameStatement(kept.entry, sealed)) return [];
+      // Its stamp may be another one by now.
+      const wire = { ...kept.entry.wire, seal: sealed.wire["seal"] };
+      return [{ offset: kept.offset, entry: { ...kept.entry, wire } }];
+    });
+    await this.database.entries.bulkPut(placed.map(({ offset, entry: { wire } }) => ({ offset, wire })));
+    Dexie.currentTransaction.on("complete", () => {
+      for (const { offset, entry } of placed) this.#known.note([entry], offset);
+    });
   }
 
   /** The entries of a walk behind an offset, in order of arrival. */

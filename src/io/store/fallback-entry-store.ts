@@ -3,10 +3,12 @@ import { keyOf, likenessOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
 import { FallbackLinkStore } from "./fallback-link-store.ts";
+import type { FindPen } from "./find-pen.ts";
 import type { LinkRow } from "./link-row.ts";
 import type { Changed } from "./link-store.ts";
 import { NothingReadError, NotLinkedError } from "./link-store.ts";
 import { MemoryEntryStore } from "./memory-entry-store.ts";
+import { SealingInTurn } from "./sealing-in-turn.ts";
 import type { StoreStatus } from "./store-status.ts";
 import { DURABLE, inMemory } from "./store-status.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
@@ -46,6 +48,8 @@ export interface FallbackParts {
   readonly putBack?: (known: KnownOfStore) => Promise<void>;
   /** Milliseconds of a clock that is never set; `performance.now()` unless given. */
   readonly ticks?: () => number;
+  /** For what is entered in memory, which goes unsealed unless given. */
+  readonly findPen?: FindPen;
 }
 
 /** A store that keeps entries on disk while that works, and otherwise in memory, together with everything that was read and entered before. */
@@ -56,6 +60,7 @@ export class FallbackEntryStore implements WalkStore {
   readonly #passed = new Map<WalkId, Map<string, Entry>>();
   /** Entries confirmed without being on disk, by key. */
   readonly #unsaved = new Map<string, Entry>();
+  readonly #sealing = new SealingInTurn((walk, waiting) => this.#sealNow(walk, waiting));
   /** How far each walk on disk was copied to memory; filled once memory is read from. */
   readonly #copied = new Map<WalkId, number>();
   /** The edition of each walk on disk that passed through. */
@@ -76,11 +81,11 @@ export class FallbackEntryStore implements WalkStore {
   #readsMemory: boolean;
   #status: StoreStatus;
 
-  constructor({ durable, reason = "failed", memorySource, now, putBack, ticks }: FallbackParts) {
+  constructor({ durable, reason = "failed", memorySource, now, putBack, ticks, findPen }: FallbackParts) {
     this.#ticks = ticks ?? (() => performance.now());
     this.#putBack = putBack;
     this.#durable = durable;
-    this.#memory = new MemoryEntryStore(memorySource, now, MEMORY_OFFSETS);
+    this.#memory = new MemoryEntryStore(memorySource, now, MEMORY_OFFSETS, findPen);
     this.#readsMemory = durable === null;
     this.#trouble = reason;
     this.#status = durable ? DURABLE : inMemory(reason, 0);
@@ -90,6 +95,7 @@ export class FallbackEntryStore implements WalkStore {
       isDurable: () => this.#status.kind === "durable",
       attempt: (ask) => this.#attempt(async () => [await ask()] as const),
       copy: (walk) => this.#copy(walk),
+      seal: async (walk) => void (await this.seal(walk)),
       note: (walk, changed, where) => this.#noteChange(walk, changed, where),
     });
   }
@@ -119,13 +125,24 @@ export class FallbackEntryStore implements WalkStore {
     const entries = await this.#onDisk((durable) => durable.append(walk, drafts));
     if (entries) {
       await this.#note(entries);
+      this.#sealing.sealSoon(walk, entries);
       return entries;
     }
     await this.#copy(walk);
     const kept = await this.#memory.append(walk, drafts);
     this.#countUnsaved(kept);
+    this.#sealing.sealSoon(walk, kept);
     this.#retryNowAndThen();
     return kept;
+  }
+
+  seal(walk: WalkId): Promise<readonly Entry[]> {
+    return this.#sealing.seal(walk);
+  }
+
+  async awaitSeals(walk: WalkId, entries: readonly Entry[]): Promise<void> {
+    if (await this.#onDisk(async (durable) => [await durable.awaitSeals(walk, entries)])) return;
+    await this.#memory.awaitSeals(walk, entries);
   }
 
   async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
@@ -144,6 +161,7 @@ export class FallbackEntryStore implements WalkStore {
   }
 
   async read(walk: WalkId, offset: number): Promise<EntryPage> {
+    if (offset === 0) this.#sealing.open(walk);
     if (!this.#readsMemory) {
       const page = await this.#attempt((durable) => durable.read(walk, offset));
       if (page) {
@@ -194,10 +212,13 @@ export class FallbackEntryStore implements WalkStore {
         const entries = [...this.#passed.values()].flatMap((passed) => [...passed.values()]);
         await this.#putBack({ entries, links: await this.links.all() });
       }
+      for (const walk of new Set([...this.#unsaved.values()].map((entry) => entry.walk)))
+        await this.seal(walk);
       do {
         const entries = [...this.#unsaved.values()];
         const { restamped, conflicting } = await durable.takeIn(entries);
         await this.#replaceStamps(durable, [...restamped, ...conflicting]);
+        for (const [walk, some] of this.#sealing.unsealed) await durable.awaitSeals(walk, some);
         // Some of these entries came from the hub, and only the links in memory know which.
         for (const { walk, onlyHere = [] } of await this.#memory.links.all()) {
           await durable.links.change(walk, (row) => ({ ...row, onlyHere }));
@@ -206,6 +227,7 @@ export class FallbackEntryStore implements WalkStore {
       } while (this.#unsaved.size > 0);
       this.#isLost = false;
       this.#setStatus(DURABLE);
+      for (const walk of this.#sealing.unsealed.keys()) void this.seal(walk);
     } catch (error) {
       const trouble = troubleOf(error);
       if (!trouble) throw error;
@@ -273,6 +295,21 @@ export class FallbackEntryStore implements WalkStore {
       if (trouble === "lost" && wasDurable && this.#putBack) this.#retryOnce();
       return null;
     }
+  }
+
+  /** Seals what waits for it on disk, or in memory, where what was left unsealed on the disk is sealed too. */
+  async #sealNow(walk: WalkId, waiting: readonly Entry[]): Promise<readonly Entry[]> {
+    let sealed = await this.#onDisk((durable) => durable.seal(walk));
+    if (sealed && this.#readsMemory) this.#memory.adoptSeals(walk, sealed);
+    if (!sealed) {
+      await this.#memory.awaitSeals(walk, waiting);
+      sealed = await this.#memory.seal(walk);
+    }
+    for (const entry of sealed) {
+      const key = keyOf(entry);
+      for (const kept of [this.#passed.get(walk), this.#unsaved]) if (kept?.has(key)) kept.set(key, entry);
+    }
+    return sealed;
   }
 
   /** Copies everything that is known of a walk to memory: what passed through this store, and what came to the disk since. */

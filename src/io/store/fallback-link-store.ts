@@ -15,6 +15,8 @@ export interface FallbackLinkParts {
   readonly attempt: <Answer>(ask: () => Promise<Answer>) => Promise<readonly [Answer] | null>;
   /** Copies everything of a walk to memory. */
   readonly copy: (walk: WalkId) => Promise<void>;
+  /** Seals what waits for it in a walk. */
+  readonly seal: (walk: WalkId) => Promise<void>;
   /** Takes note of what was changed on disk, or in memory. */
   readonly note: (walk: WalkId, changed: Changed, where: "disk" | "memory") => Promise<void>;
 }
@@ -61,7 +63,9 @@ export class FallbackLinkStore implements LinkStore {
     return this.#ask((links) => links.change(walk, change));
   }
 
-  outbox(walk: WalkId, limit: number): Promise<Outbox> {
+  async outbox(walk: WalkId, limit: number): Promise<Outbox> {
+    // What an earlier page left unsealed gets its seals before anything is sent.
+    await this.#parts.seal(walk);
     return this.#ask((links) => links.outbox(walk, limit), walk);
   }
 

@@ -1,8 +1,11 @@
+import type { Cursor } from "../../core/link/index.ts";
 import type { Entry, HybridTime } from "../../core/log/index.ts";
-import { deviceOf, isTooFarAhead } from "../../core/log/index.ts";
+import { deviceOf, isTooFarAhead, keyOf } from "../../core/log/index.ts";
+import type { ChainEnd } from "../../core/seal/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { AsideEntry, LinkRow } from "./link-row.ts";
 import { joinedRow } from "./link-row.ts";
+import type { SealPen } from "./seal-pen.ts";
 import type { WalkSummary } from "./walk-summary.ts";
 
 /** An entry and its place in the order of arrival. */
@@ -18,6 +21,8 @@ export interface LinkChange {
   readonly add: readonly Entry[];
   /** Entries that go behind those and are to be sent. */
   readonly queue: readonly Entry[];
+  /** Those of `queue` that were made here just now and chained, and where the chain of the store's own source ends with them; missing for none. */
+  readonly chained?: { readonly entries: readonly Entry[]; readonly end: ChainEnd };
   readonly aside: readonly AsideEntry[];
   /** `null` when there is none. */
   readonly link: LinkRow | null;
@@ -37,6 +42,8 @@ export interface LinkView {
   /** The source under which the store enters what is new. */
   readonly source: string;
   readonly now: Instant;
+  /** What chains what is made here, and where the chain of the store's own source ends; `null` for entries that are not to be sealed. */
+  readonly chain: { readonly pen: SealPen; readonly end: ChainEnd | null } | null;
 }
 
 /** Finds what is kept under the key of an entry. */
@@ -66,4 +73,18 @@ export function isOwn({ device }: Pick<LinkRow, "device">, { wire }: Pick<Entry,
 /** Whether an entry is in the outbox. */
 export function isWaiting(link: LinkRow, { entry, offset }: PlacedEntry): boolean {
   return offset > link.pushed && isOwn(link, entry);
+}
+
+/** Whether a cursor tells that the hub has another store than before: one that was made anew, or an older copy. */
+export function isOtherStore({ cursor: before }: LinkRow, cursor: Cursor): boolean {
+  return before?.epoch !== cursor.epoch || before.offset > cursor.offset;
+}
+
+/** The beginning of what waits to be sent: up to the first entry that waits for its seal. */
+export function sealedFirst(placed: readonly PlacedEntry[], { unsealed }: WalkSummary): readonly Entry[] {
+  const entries = placed.map(({ entry }) => entry);
+  if (!unsealed) return entries;
+  const waiting = new Set(unsealed);
+  const first = entries.findIndex((entry) => waiting.has(keyOf(entry)));
+  return first < 0 ? entries : entries.slice(0, first);
 }

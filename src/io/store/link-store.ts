@@ -36,6 +36,9 @@ export function insistOnRead({ cursor }: LinkRow, after: Cursor | null): void {
   if (after !== null && cursor === null) throw new NothingReadError(message("link/reading-anew"));
 }
 
+/** What works out changes of links: only a walk that is linked needs it, and so it is loaded with the first. */
+export const linkChanges = () => import("./link-changes.ts");
+
 /**
  * What is kept of the links of walks. Each call is one transaction and resolves when it is durable. A call about a
  * walk without a link rejects with {@link NotLinkedError} unless said otherwise. /

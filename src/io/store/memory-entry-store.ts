@@ -2,24 +2,27 @@ import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
 import { keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { sortedOut } from "./conflicts.ts";
+import { type FindPen, NO_PEN, penFor, sealedOf } from "./find-pen.ts";
 import { MemoryLinkStore } from "./memory-link-store.ts";
 import { MemoryRows } from "./memory-rows.ts";
 import type { WalkCard } from "./walk-card.ts";
 import { cardsOf } from "./walk-card.ts";
 import type { WalkStore } from "./walk-store.ts";
-import { byWalk, stampInOrder } from "./walk-summary.ts";
+import { byWalk, stampInOrder, withUnsealed } from "./walk-summary.ts";
 
 /** Entries in memory. They behave as entries on disk do, but end with the page. */
 export class MemoryEntryStore implements WalkStore {
   readonly links: MemoryLinkStore;
   readonly #now: () => Instant;
   readonly #rows: MemoryRows;
+  readonly #findPen: FindPen;
 
-  /** All offsets are above `offset`, so that one store can go on where another stopped. */
-  constructor(source: string, now: () => Instant, offset = 0) {
+  /** All offsets are above `offset`, so that one store can go on where another stopped. Without a pen entries go unsealed. */
+  constructor(source: string, now: () => Instant, offset = 0, findPen: FindPen = NO_PEN) {
     this.#now = now;
+    this.#findPen = findPen;
     this.#rows = new MemoryRows(source, offset);
-    this.links = new MemoryLinkStore(this.#rows, now);
+    this.links = new MemoryLinkStore(this.#rows, now, findPen);
   }
 
   get source(): string {
@@ -32,12 +35,37 @@ export class MemoryEntryStore implements WalkStore {
   }
 
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
-    const summary = this.#rows.summaryToFollow(walk, this.#now());
-    const entries = stampInOrder(summary, drafts, this.source, this.#now);
+    const pen = penFor(await this.#findPen(), await this.links.get(walk));
+    const before = this.#rows.summaryToFollow(walk, this.#now());
+    const end = pen && this.#rows.chainEnd(before, pen);
+    const making = { source: this.source, now: this.#now, pen, end };
+    const { entries, summary } = stampInOrder(before, drafts, making);
     // As on disk: once a time that the hub would refuse was ignored, it stays ignored.
-    if (entries.length > 0) this.#rows.setSummary(summary);
+    if (entries.length > 0) this.#rows.setSummary(before);
     this.#rows.change(walk, [], entries);
+    if (entries.length > 0) this.#rows.setSummary(summary);
     return entries;
+  }
+
+  async seal(walk: WalkId): Promise<readonly Entry[]> {
+    const { unsealed = [] } = this.#rows.summaryOf(walk);
+    if (unsealed.length === 0) return [];
+    const pen = penFor(await this.#findPen(), await this.links.get(walk));
+    const waiting = unsealed.flatMap((key) => this.#rows.find(walk, key)?.entry ?? []);
+    const sealed = await sealedOf(waiting, pen);
+    this.#rows.putSealed(walk, sealed);
+    this.#rows.noteSealed(walk, unsealed);
+    return sealed;
+  }
+
+  async awaitSeals(walk: WalkId, entries: readonly Entry[]): Promise<void> {
+    this.#rows.setSummary(withUnsealed(this.#rows.summaryOf(walk), entries));
+  }
+
+  /** Gives entries that are here the seals that they got in another store of the same walk. */
+  adoptSeals(walk: WalkId, entries: readonly Entry[]): void {
+    this.#rows.putSealed(walk, entries);
+    this.#rows.noteSealed(walk, entries.map(keyOf));
   }
 
   async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
@@ -78,6 +106,10 @@ export class MemoryEntryStore implements WalkStore {
   }
 
   async removeWalk(walk: WalkId): Promise<boolean> {
+    const pen = await this.#findPen();
+    const summary = this.#rows.summaryOf(walk);
+    const chain = pen && this.#rows.chainEnd(summary, pen);
+    if (chain) this.#rows.setSummary({ ...summary, chain });
     this.#rows.removeAll(walk);
     await this.links.remove(walk);
     return true;

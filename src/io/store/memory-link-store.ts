@@ -3,29 +3,31 @@ import type { ClockOffset, Entry } from "../../core/log/index.ts";
 import { appliedOffset } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
-import { clockChange } from "./clock-change.ts";
+import { type FindPen, NO_PEN, penFor } from "./find-pen.ts";
 import type { LinkChange, LinkView } from "./link-change.ts";
-import { isResent, isWaiting, unlinkedRow } from "./link-change.ts";
+import { isOtherStore, isResent, isWaiting, sealedFirst, unlinkedRow } from "./link-change.ts";
 import type { AsideEntry, LinkRow, NewLink } from "./link-row.ts";
 import { joinedRow, nextRound } from "./link-row.ts";
 import type { Changed, LinkStore, Outbox } from "./link-store.ts";
-import { insistOnRead, NotLinkedError } from "./link-store.ts";
+import { insistOnRead, linkChanges, NotLinkedError } from "./link-store.ts";
 import type { MemoryRows } from "./memory-rows.ts";
 import { withUnheard } from "./only-here.ts";
-import { settleChange } from "./settle-change.ts";
-import { isOtherStore, takeInChange } from "./take-in-change.ts";
+import type { SealPen } from "./seal-pen.ts";
+import { withChained } from "./walk-summary.ts";
 
 /** The links of walks in memory. Each call does all of its work at once. */
 export class MemoryLinkStore implements LinkStore {
   readonly #rows: MemoryRows;
   readonly #now: () => Instant;
+  readonly #findPen: FindPen;
   readonly #links = new Map<WalkId, LinkRow>();
   #aside: AsideEntry[] = [];
   readonly #listeners = new Listeners();
 
-  constructor(rows: MemoryRows, now: () => Instant) {
+  constructor(rows: MemoryRows, now: () => Instant, findPen: FindPen = NO_PEN) {
     this.#rows = rows;
     this.#now = now;
+    this.#findPen = findPen;
   }
 
   async all(): Promise<readonly LinkRow[]> {
@@ -73,9 +75,7 @@ export class MemoryLinkStore implements LinkStore {
   }
 
   async outbox(walk: WalkId, limit: number): Promise<Outbox> {
-    const entries = this.#waiting(walk)
-      .slice(0, limit)
-      .map(({ entry }) => entry);
+    const entries = sealedFirst(this.#waiting(walk).slice(0, limit), this.#rows.summaryOf(walk));
     return { entries, round: this.#links.get(walk)?.round ?? 0 };
   }
 
@@ -84,6 +84,7 @@ export class MemoryLinkStore implements LinkStore {
   }
 
   async settle(walk: WalkId, settled: readonly Settled[], round: number): Promise<Changed> {
+    const { settleChange } = await linkChanges();
     const view = this.#view(this.#linkOf(walk));
     const find = (key: string) => this.#rows.find(walk, key);
     const [waiting, all] = [this.#waiting(walk), this.#rows.entriesOf(walk)];
@@ -96,7 +97,9 @@ export class MemoryLinkStore implements LinkStore {
     cursor: Cursor,
     after: Cursor | null = null,
   ): Promise<Changed> {
-    const view = this.#view(this.#linkOf(walk));
+    const { takeInChange } = await linkChanges();
+    const pen = await this.#findPen();
+    const view = this.#view(this.#linkOf(walk), pen);
     insistOnRead(view.link, after);
     const find = (key: string) => this.#rows.find(walk, key);
     const isAllSent = this.#waiting(walk).length === 0;
@@ -105,6 +108,7 @@ export class MemoryLinkStore implements LinkStore {
   }
 
   async setClock(walk: WalkId, clock: ClockOffset, scope: "own" | "every"): Promise<Changed> {
+    const { clockChange } = await linkChanges();
     const kept = this.#links.get(walk);
     if (!kept && scope === "own") throw new NotLinkedError(walk);
     this.#rows.setSummary({ ...this.#rows.summaryOf(walk), clockOffset: appliedOffset(clock) });
@@ -135,13 +139,18 @@ export class MemoryLinkStore implements LinkStore {
     return link;
   }
 
-  #view(link: LinkRow): LinkView {
-    return { link, summary: this.#rows.summaryOf(link.walk), source: this.#rows.source, now: this.#now() };
+  #view(link: LinkRow, found: SealPen | null = null): LinkView {
+    const summary = this.#rows.summaryOf(link.walk);
+    const pen = penFor(found, link);
+    const chain = pen && { pen, end: this.#rows.chainEnd(summary, pen) };
+    return { link, summary, source: this.#rows.source, now: this.#now(), chain };
   }
 
   #apply(walk: WalkId, change: LinkChange): Changed {
     const last = this.#rows.change(walk, change.remove, change.add);
     this.#rows.change(walk, [], change.queue);
+    const { chained } = change;
+    if (chained) this.#rows.setSummary(withChained(this.#rows.summaryOf(walk), chained.end, chained.entries));
     this.#aside.push(...change.aside);
     const { link } = change;
     if (link) this.#put({ ...link, pushed: change.pushed ?? Math.max(link.pushed, last) });

@@ -1,10 +1,20 @@
 import type { Entry } from "../../core/log/index.ts";
-import { highestWithin, keyOf } from "../../core/log/index.ts";
+import { highestWithin, isSameStatement, keyOf, sequenceText } from "../../core/log/index.ts";
+import type { ChainEnd } from "../../core/seal/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
 import type { PlacedEntry } from "./link-change.ts";
+import type { SealPen } from "./seal-pen.ts";
 import type { WalkSummary } from "./walk-summary.ts";
-import { emptySummary, isPoisoned, rebuiltSummary, withEntries } from "./walk-summary.ts";
+import {
+  clearedSummary,
+  emptySummary,
+  isPoisoned,
+  keptEnd,
+  rebuiltSummary,
+  withEntries,
+  withoutUnsealed,
+} from "./walk-summary.ts";
 
 /** Entries and rows of walks in memory, as the stores on them read and write them. */
 export class MemoryRows {
@@ -49,7 +59,32 @@ export class MemoryRows {
   /** Goes on under another source, of which no entry is here. */
   rename(source: string): void {
     this.source = source;
-    for (const [walk, row] of this.#rows) this.#rows.set(walk, { ...row, made: 0 });
+    for (const [walk, { chain: _, ...row }] of this.#rows) this.#rows.set(walk, { ...row, made: 0 });
+  }
+
+  /** Where the chain of the own source ends in a walk. */
+  chainEnd(summary: WalkSummary, pen: SealPen): ChainEnd | null {
+    const kept = keptEnd(summary);
+    if (kept !== undefined) return kept;
+    const last = this.find(summary.walk, `${this.source} ${sequenceText(summary.made)}`);
+    return last ? pen.chainEndOf(last.entry) : null;
+  }
+
+  /** Replaces entries by the same ones with their seals, at their places; those that are not here, or say something else now, are left alone. */
+  putSealed(walk: WalkId, entries: readonly Entry[]): void {
+    for (const sealed of entries) {
+      const key = keyOf(sealed);
+      const placed = this.find(walk, key);
+      if (!placed || !isSameStatement(placed.entry, sealed)) continue;
+      const wire = { ...placed.entry.wire, seal: sealed.wire["seal"] };
+      this.#kept.get(walk)?.set(key, { ...placed, entry: { ...placed.entry, wire } });
+    }
+  }
+
+  /** Notes that these entries of a walk wait for their seals no longer. */
+  noteSealed(walk: WalkId, keys: readonly string[]): void {
+    this.#rows.set(walk, withoutUnsealed(this.summaryOf(walk), new Set(keys)));
+    this.#listeners.tellSoon(walk);
   }
 
   /** The entries of a walk behind an offset, in order of arrival. */
@@ -90,9 +125,8 @@ export class MemoryRows {
   }
 
   removeAll(walk: WalkId): void {
-    const { made, seen, edition = 0 } = this.summaryOf(walk);
     this.#kept.delete(walk);
-    this.#rows.set(walk, { ...emptySummary(walk), made, seen, edition: edition + 1 });
+    this.#rows.set(walk, clearedSummary(this.summaryOf(walk)));
     this.#listeners.tellSoon(walk);
   }
 

@@ -8,12 +8,14 @@ import { DexieEntryStore } from "./dexie-entry-store.ts";
 import { DexieProcedureShelf } from "./dexie-procedure-shelf.ts";
 import { DexieRemarkStore } from "./dexie-remark-store.ts";
 import { FallbackEntryStore } from "./fallback-entry-store.ts";
+import type { FindPen } from "./find-pen.ts";
 import type { NewSource } from "./lost-store.ts";
 import type { ManuscriptShelf } from "./manuscript-shelf.ts";
 import { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
 import { MemoryRemarkStore } from "./memory-remark-store.ts";
 import type { ProcedureShelf } from "./procedure-shelf.ts";
 import type { RemarkStore } from "./remark-store.ts";
+import type { SealPen } from "./seal-pen.ts";
 import type { HeldKey, KeptKey, KeyPlace } from "./signing-key.ts";
 import type { StoreTrouble } from "./store-trouble.ts";
 import { troubleOnOpening } from "./store-trouble.ts";
@@ -58,6 +60,8 @@ export interface DeviceStore {
 }
 
 const PATIENCE = 5000;
+/** For how long the first entry of a page waits for what seals it, in ms. */
+const PEN_PATIENCE = 1000;
 const LETTERS = 6;
 
 class NotLoadedError extends Error {
@@ -78,14 +82,16 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
   const opened = await openDatabase(parts, fresh);
   const isOpen = "database" in opened;
   const source = isOpen ? opened.source : fresh;
-  const durable = isOpen ? new DexieEntryStore(opened.database, source, now) : null;
   const place = isOpen ? keyPlace(opened.database, opened.key) : null;
+  const { key, findPen } = keyIn(place, parts);
+  const durable = isOpen ? new DexieEntryStore(opened.database, source, now, findPen) : null;
   const newSource: NewSource = (kind, device) => `${deviceOf(device)}/${kind}-${randomText(LETTERS, random)}`;
   const log: FallbackEntryStore = new FallbackEntryStore({
     durable,
     ...(isOpen ? {} : { reason: opened.reason }),
     memorySource: newSource("memory", source),
     now,
+    findPen,
     putBack: async (known) => {
       if (durable)
         await (await lostStore()).putBack(durable, known, { newSource, key: place?.held() ?? null });
@@ -100,7 +106,7 @@ export async function openStore(parts: OpenStoreParts): Promise<DeviceStore> {
       return deviceOf(log.source);
     },
     become: async (device) => (await lostStore()).become(device, { log, durable, newSource }),
-    key: keyIn(place, parts),
+    key,
     close: () => {
       if (isOpen) opened.database.close();
     },
@@ -132,17 +138,40 @@ function manuscriptsIn(
   };
 }
 
-/** Gives the key of the database, or with `null` of this page. What makes and uses keys is loaded on joining only. */
-function keyIn(place: KeyPlace | null, { subtle = globalThis.crypto?.subtle }: OpenStoreParts) {
+/**
+ * Gives the key of the database, or with `null` of this page, and what seals with it. What makes and uses keys is loaded with the first walk that is
+ * read, written or joined; what is entered before it is there waits for a moment and then goes unsealed.
+ */
+function keyIn(
+  place: KeyPlace | null,
+  { subtle = globalThis.crypto?.subtle }: OpenStoreParts,
+): Pick<DeviceStore, "key"> & { readonly findPen: FindPen } {
   let held = place;
-  return async (): Promise<HeldKey> => {
-    try {
-      const { heldKey, keyPlaceInMemory } = await import("./signing-key.ts");
-      held ??= keyPlaceInMemory();
-      return await heldKey(held, subtle ?? undefined);
-    } catch {
-      return { key: null, lack: "not-kept" };
-    }
+  const keyPlaced = async () => {
+    const { heldKey, keyPlaceInMemory, sealPen } = await import("./seal-pen.ts");
+    held ??= keyPlaceInMemory();
+    return { heldKey, sealPen, place: held, subtle: subtle ?? undefined };
+  };
+  let pen: SealPen | null = null;
+  let found: Promise<void> | null = null;
+  return {
+    key: async () => {
+      try {
+        const { heldKey, place, subtle } = await keyPlaced();
+        return await heldKey(place, subtle);
+      } catch {
+        return { key: null, lack: "not-kept" };
+      }
+    },
+    findPen: async () => {
+      const find = async () => {
+        const { sealPen, place, subtle } = await keyPlaced();
+        pen = await sealPen(place, subtle);
+      };
+      found ??= inTime(find(), PEN_PATIENCE).catch(() => {});
+      await found;
+      return pen;
+    },
   };
 }
 

@@ -68,8 +68,10 @@ async function newKey(subtle: SubtleCrypto): Promise<KeptKey | null> {
 function signingKey({ pair, publicKey }: KeptKey, subtle: SubtleCrypto): SigningKey {
   return {
     publicKey,
-    sign: async (text) =>
-      base64url(await subtle.sign("Ed25519", pair.privateKey, new TextEncoder().encode(text))),
+    sign: async (said) => {
+      const bytes = typeof said === "string" ? new TextEncoder().encode(said) : Uint8Array.from(said);
+      return base64url(await subtle.sign("Ed25519", pair.privateKey, bytes));
+    },
   };
 }
 

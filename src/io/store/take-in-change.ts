@@ -2,9 +2,9 @@ import type { Cursor } from "../../core/link/index.ts";
 import type { Entry } from "../../core/log/index.ts";
 import { isTooFarAhead, keyOf, laterOf, likenessOf, remade, tick } from "../../core/log/index.ts";
 import type { FindEntry, LinkChange, LinkView, PlacedEntry } from "./link-change.ts";
-import { hubClock, isOwn } from "./link-change.ts";
+import { hubClock, isOtherStore, isOwn } from "./link-change.ts";
 import { anewNotices, asideNotices, withNotices } from "./link-notices.ts";
-import type { AsideEntry, LinkRow } from "./link-row.ts";
+import type { AsideEntry } from "./link-row.ts";
 import { nextRound } from "./link-row.ts";
 import { withHeard, withUnheard } from "./only-here.ts";
 import { withEntries } from "./walk-summary.ts";
@@ -21,17 +21,12 @@ export interface TakeInNews {
   readonly all: readonly PlacedEntry[];
 }
 
-/** Whether a cursor tells that the hub has another store than before: one that was made anew, or an older copy. */
-export function isOtherStore({ cursor: before }: LinkRow, cursor: Cursor): boolean {
-  return before?.epoch !== cursor.epoch || before.offset > cursor.offset;
-}
-
 /** What becomes of entries from the hub. */
 export function takeInChange(view: LinkView, news: TakeInNews): LinkChange {
   const { link, now } = view;
   const { entries, cursor, isAllSent } = news;
   const { add, remove, aside, displaced } = sortedIn(view, news);
-  const queue = madeAgain(view, displaced, add);
+  const { queue, ...made } = madeAgain(view, displaced, add);
   // What a store had that was lost, or came back from an older copy, the one there is may never have got.
   const isAnew = isOtherStore(link, cursor);
   const all = news.all.map(({ entry }) => entry);
@@ -41,6 +36,7 @@ export function takeInChange(view: LinkView, news: TakeInNews): LinkChange {
     remove,
     add,
     queue,
+    ...made,
     aside,
     link: withNotices({ ...withHeard(unheard, entries), cursor }, [
       ...asideNotices(foreign, now),
@@ -83,15 +79,28 @@ function sortedIn({ link, now }: LinkView, { entries, find }: TakeInNews): Sorte
 }
 
 /** Entries whose `source` and `id` another entry has, made again as entries of the store's own source behind `added`. */
-function madeAgain(view: LinkView, displaced: readonly Entry[], added: readonly Entry[]): readonly Entry[] {
-  const { source } = view;
+function madeAgain(
+  view: LinkView,
+  displaced: readonly Entry[],
+  added: readonly Entry[],
+): Pick<LinkChange, "queue" | "chained"> {
+  if (displaced.length === 0) return { queue: [] };
+  const { source, chain } = view;
+  const pen = chain?.pen ?? null;
   const clock = hubClock(view);
   let { made, seen } = withEntries(view.summary, added, source);
+  const last = added.find(({ wire }) => wire.source === source && Number(wire.sequence) === made);
+  let end = last && pen ? pen.chainEndOf(last) : (chain?.end ?? null);
   if (seen !== null && isTooFarAhead(seen, clock)) seen = null;
-  return displaced.map((entry) => {
+  const queue = displaced.map((entry) => {
     made += 1;
     const hlc = tick(seen, clock);
     seen = laterOf(seen, hlc);
-    return remade(entry, { source, number: made, hlc });
+    const again = remade(entry, { source, number: made, hlc });
+    if (!pen) return again;
+    const chained = pen.chained(again, end);
+    end = pen.chainEndOf(chained);
+    return chained;
   });
+  return { queue, ...(pen && end ? { chained: { entries: queue, end } } : {}) };
 }

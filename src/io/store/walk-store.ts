@@ -1,4 +1,4 @@
-import type { EntryStore } from "../../core/log/index.ts";
+import type { Entry, EntryStore } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { LinkStore } from "./link-store.ts";
 import type { WalkCard } from "./walk-card.ts";
@@ -9,6 +9,13 @@ export interface WalkStore extends EntryStore {
   readonly source: string;
   /** What is kept of the links of walks. */
   readonly links: LinkStore;
+  /**
+   * Seals what was entered here and waits for it ([SEL2]); returns what got its seal by this call. Whatever cannot be sealed waits no longer:
+   * nothing is kept from being sent for the want of a seal.
+   */
+  seal(walk: WalkId): Promise<readonly Entry[]>;
+  /** Notes that entries that are here and were made by this device to be sealed wait for their seals. */
+  awaitSeals(walk: WalkId, entries: readonly Entry[]): Promise<void>;
   /** All walks that have entries here, the one in which something happened last first. */
   walks(): Promise<readonly WalkCard[]>;
   /** Calls back whenever {@link walks} may have changed, by this or another tab; returns a function that ends it. */

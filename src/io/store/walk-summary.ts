@@ -1,6 +1,8 @@
 import type { Draft, Entry, HybridTime } from "../../core/log/index.ts";
-import { isTooFarAhead, laterOf, stamp, wallOf } from "../../core/log/index.ts";
+import { isTooFarAhead, keyOf, laterOf, stamp, wallOf } from "../../core/log/index.ts";
+import type { ChainEnd } from "../../core/seal/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
+import type { SealPen } from "./seal-pen.ts";
 import type { WalkMark, WalkOpening } from "./walk-mark.ts";
 import { markOf, openingOf } from "./walk-mark.ts";
 
@@ -24,6 +26,10 @@ export interface WalkSummary {
   readonly edition?: number;
   /** The hub's clock less this device's, as far as hybrid times are corrected by it; missing while no hub was compared with. */
   readonly clockOffset?: Duration;
+  /** Where the chain of the store's own source ends, when its last entry has that number; else it is to be looked up. */
+  readonly chain?: ChainEnd;
+  /** Keys of entries that wait for their seals; missing for none. */
+  readonly unsealed?: readonly string[];
 }
 
 /** The summary of a walk that has no entries. */
@@ -64,15 +70,25 @@ export function withEntries(summary: WalkSummary, entries: readonly Entry[], sou
 
 /** The summary after entries were replaced or taken out, worked out from all entries that are left. */
 export function rebuiltSummary(summary: WalkSummary, entries: readonly Entry[], source: string): WalkSummary {
-  const { walk, made, clockOffset, edition = 0 } = summary;
-  // A number that was used stays used.
+  const { chain, ...unchained } = summary;
+  const { clockOffset, unsealed } = summary;
+  // Another entry may have the last number now.
+  const isHere = entries.some(
+    ({ wire }) => wire.source === source && Number(wire.sequence) === chain?.number,
+  );
   const bare = {
-    ...emptySummary(walk),
-    made,
-    edition: edition + 1,
+    ...clearedSummary(isHere ? unchained : summary),
+    seen: null,
     ...(clockOffset === undefined ? {} : { clockOffset }),
+    ...(unsealed === undefined ? {} : { unsealed }),
   };
   return withEntries(bare, entries, source);
+}
+
+/** The summary after all entries were taken out. A number that was used stays used, and what comes next follows what was there. */
+export function clearedSummary({ walk, made, seen, chain, edition = 0 }: WalkSummary): WalkSummary {
+  const kept = chain === undefined ? {} : { chain };
+  return { ...emptySummary(walk), made, seen, edition: edition + 1, ...kept };
 }
 
 /** Whether the latest hybrid time of a linked walk is one that its hub would refuse, so that the next must follow another. */
@@ -80,26 +96,66 @@ export function isPoisoned({ seen, clockOffset }: WalkSummary, now: Instant): bo
   return clockOffset !== undefined && seen !== null && isTooFarAhead(seen, (now + clockOffset) as Instant);
 }
 
-/** Makes the entries of drafts in their order, each numbered and timed after the one before it. */
+/** What making entries takes. */
+export interface EntryMaking {
+  readonly source: string;
+  readonly now: () => Instant;
+  /** `null` for entries that are not to be sealed. */
+  readonly pen: SealPen | null;
+  /** Where the chain of the source ends; see {@link keptEnd}. */
+  readonly end: ChainEnd | null;
+}
+
+/** Makes the entries of drafts in their order, each numbered, timed and chained after the one before it; with the summary after them. */
 export function stampInOrder(
   summary: WalkSummary,
   drafts: readonly Draft[],
-  source: string,
-  now: () => Instant,
-): readonly Entry[] {
+  { source, now, pen, end: first }: EntryMaking,
+): { readonly entries: readonly Entry[]; readonly summary: WalkSummary } {
   let { made, seen } = summary;
+  let end = first;
   const { clockOffset } = summary;
-  return drafts.map((draft) => {
-    const entry = stamp(
+  const entries = drafts.map((draft) => {
+    const stamped = stamp(
       draft,
       summary.walk,
       { source, made, seen, ...(clockOffset === undefined ? {} : { clockOffset }) },
       now(),
     );
+    const entry = pen?.chained(stamped, end) ?? stamped;
+    end = pen?.chainEndOf(entry) ?? null;
     made += 1;
     seen = entry.hlc;
     return entry;
   });
+  const after = withEntries(summary, entries, source);
+  return { entries, summary: pen && end ? withChained(after, end, entries) : after };
+}
+
+/** The end of the chain of the store's own source as the summary tells it; `undefined` when its last entry has to be looked at. */
+export function keptEnd({ made, chain }: WalkSummary): ChainEnd | null | undefined {
+  if (made === 0) return null;
+  return chain?.number === made ? chain : undefined;
+}
+
+/** The summary after entries of the own source were put behind its chain, which wait for their seals now. */
+export function withChained(summary: WalkSummary, chain: ChainEnd, entries: readonly Entry[]): WalkSummary {
+  return withUnsealed({ ...summary, chain }, entries);
+}
+
+/** The summary after entries were found to wait for their seals. */
+export function withUnsealed(summary: WalkSummary, entries: readonly Entry[]): WalkSummary {
+  const keys = new Set([...(summary.unsealed ?? []), ...entries.map(keyOf)]);
+  return keys.size === 0 ? summary : { ...summary, unsealed: [...keys] };
+}
+
+/** The summary after entries got their seals, or will get none. */
+export function withoutUnsealed(
+  { unsealed = [], ...summary }: WalkSummary,
+  keys: ReadonlySet<string>,
+): WalkSummary {
+  const left = unsealed.filter((key) => !keys.has(key));
+  return left.length === 0 ? summary : { ...summary, unsealed: left };
 }
 
 /** Entries by walk, each walk's in the order given. */

@@ -126,6 +126,7 @@ describe("a full backup", () => {
         for (const [id, some] of Object.entries(walks)) await from.log.append(id as WalkId, some);
         for (const [id, title, at] of procedures)
           await from.shelf.addProcedure(procedureText(id, { title }), at);
+        for (const id of Object.keys(walks)) await from.log.seal(id as WalkId);
         const before = await contentOf(from);
 
         const text = await writeBackup(from, start);

@@ -6,6 +6,8 @@ import { fetchHub, TABLET_MANNER } from "../../../src/io/link/fetch-hub.ts";
 import { handOver } from "../../../src/io/link/sharing.ts";
 import { waited } from "../../../src/io/link/timers.ts";
 import { FallbackEntryStore } from "../../../src/io/store/index.ts";
+// Nothing is loaded while the clock of a test stands.
+import "../../../src/io/store/link-changes.ts";
 import { entryFrom, source, standing, start, walk } from "../store/stand-ins.ts";
 
 const clientBy = (fetch: Fetch) =>

@@ -7,6 +7,8 @@ import { fetchHub, TABLET_MANNER } from "../../../src/io/link/fetch-hub.ts";
 import { RunningLink } from "../../../src/io/link/running-link.ts";
 import { waited } from "../../../src/io/link/timers.ts";
 import { MemoryEntryStore } from "../../../src/io/store/index.ts";
+// Nothing is loaded while the clock of a test stands.
+import "../../../src/io/store/link-changes.ts";
 import { note, source, start } from "../store/stand-ins.ts";
 
 const WALK = "walk-1" as WalkId;

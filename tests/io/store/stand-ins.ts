@@ -2,6 +2,7 @@ import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
 import type { Draft, Entry } from "../../../src/core/log/index.ts";
 import { readEntry } from "../../../src/core/log/index.ts";
 import type { Instant, StepId, WalkId } from "../../../src/core/units/index.ts";
+import type { FindPen } from "../../../src/io/store/find-pen.ts";
 import type { IndexedDbParts } from "../../../src/io/store/index.ts";
 import { DexieEntryStore, TetherlineDatabase } from "../../../src/io/store/index.ts";
 
@@ -20,10 +21,10 @@ export const freshIndexedDb = (): IndexedDbParts => ({
 });
 
 /** What a second tab does: its own connection to the same database. */
-export async function openTab(parts: IndexedDbParts, now: () => Instant = standing) {
+export async function openTab(parts: IndexedDbParts, now: () => Instant = standing, findPen?: FindPen) {
   const database = new TetherlineDatabase("tetherline", parts);
   await database.device.put({ key: "source", value: source });
-  return { database, store: new DexieEntryStore(database, source, now) };
+  return { database, store: new DexieEntryStore(database, source, now, findPen) };
 }
 
 export const note = (text: string, at: number = start): Draft => ({

@@ -1,0 +1,16 @@
+import type { Entry } from "../log/index.ts";
+import { linkOf, sealedBytes } from "./link-of.ts";
+
+/** Who seals: the secret key of a source, or what signs with it. */
+export interface Sealer {
+  /** 32 raw bytes in base64url. */
+  readonly publicKey: string;
+  /** An Ed25519 signature (RFC 8032): 64 bytes in base64url. */
+  sign(bytes: Uint8Array): Promise<string>;
+}
+
+/** The same entry with its seal ([SEL2]); `null` for an entry without a canonical form. Rejects as the sealer does. */
+export async function sealed(entry: Entry, sealer: Sealer): Promise<Entry | null> {
+  const link = linkOf(entry.wire);
+  return link && { ...entry, wire: { ...entry.wire, seal: await sealer.sign(sealedBytes(link)) } };
+}

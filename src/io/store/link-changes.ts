@@ -1,0 +1,3 @@
+export { clockChange } from "./clock-change.ts";
+export { settleChange } from "./settle-change.ts";
+export { takeInChange } from "./take-in-change.ts";

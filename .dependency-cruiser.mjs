@@ -159,7 +159,7 @@ export const importTable = {
     "words",
   ],
   io: ["core", "words"],
-  hub: ["core/link", "core/log", "core/units", "words"],
+  hub: ["core/link", "core/log", "core/seal", "core/units", "words"],
   cli: ["core", "io/files", "words"],
   app: ["core", "io", "words"],
 };

@@ -1,3 +1,4 @@
+import type { WalkId } from "../core/units/index.ts";
 import { Admission } from "./admission/index.ts";
 import { BeyondBoard } from "./beyond/index.ts";
 import { CursorSeal } from "./cursors/index.ts";
@@ -11,6 +12,7 @@ import { PresenceBoard } from "./presence/index.ts";
 import { type HubParts, makeServer, type ServerOptions } from "./routes/index.ts";
 import { FanOut } from "./stream/index.ts";
 import type { Surroundings } from "./surroundings/index.ts";
+import { hubKey, Witness } from "./witness/index.ts";
 
 /** A hub on an open engine: its parts and its server, which is ready to listen. */
 export interface OpenHub {
@@ -24,13 +26,15 @@ export interface OpenHub {
 export interface HubIdentity {
   readonly name: string;
   readonly newOwnerCode: boolean;
+  /** False for a hub that writes nothing of itself into logs; it does unless said. */
+  readonly isWitness?: boolean;
 }
 
 /** Puts a hub together on an open engine. */
 export async function openHub(
   engine: Engine,
   surroundings: Surroundings,
-  { name, newOwnerCode }: HubIdentity,
+  { name, newOwnerCode, isWitness = true }: HubIdentity,
   options: ServerOptions,
 ): Promise<OpenHub> {
   const admission = await Admission.open(engine, surroundings, newOwnerCode);
@@ -49,6 +53,10 @@ export async function openHub(
     room: () => roomOf(options.data),
     now: surroundings.now,
   });
+  const id = await hubId(engine, surroundings);
+  const key = await hubKey(engine.keep);
+  const witness = isWitness ? new Witness({ engine, surroundings, key, id, name, tell: options.tell }) : null;
+  const isOwn = (walk: WalkId, device: string) => device === witness?.source || admission.isOwn(walk, device);
   const parts: HubParts = {
     engine,
     surroundings,
@@ -57,7 +65,8 @@ export async function openHub(
       engine,
       surroundings,
       listener: metrics,
-      isOwn: (walk, device) => admission.isOwn(walk, device),
+      isOwn,
+      keyOf: (walk, device) => admission.keyOf(walk, device),
     }),
     fanOut,
     cursors,
@@ -66,9 +75,13 @@ export async function openHub(
     presence: new PresenceBoard(engine, admission, surroundings),
     beyond,
     metrics,
-    id: await hubId(engine, surroundings),
+    witness,
+    isOwn,
+    key,
+    id,
     name,
   };
+  await witness?.begin();
   const endNews = startNews(parts, options.tell);
   const server = await makeServer(parts, options);
   return {
@@ -79,6 +92,7 @@ export async function openHub(
       for (const stop of stopNoting) stop();
       fanOut.close();
       await server.close();
+      await witness?.close();
       parts.intake.close();
       parts.presence.close();
       admission.close();

@@ -108,6 +108,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
         kind: engine.kind,
         certificate,
         ownerCode: hub.parts.admission.ownerCode,
+        keyCode: hub.parts.key.publicKey,
         hasApp: app !== null,
       }),
     );
@@ -136,7 +137,7 @@ async function start(options: HubOptions, { out, err }: HubConsole): Promise<Run
 /** The link with the hub beyond that the options ask for; `null` when they ask for none. */
 function linkUpstream(
   { upstream, upstreamCode }: HubOptions,
-  { engine, admission, journal, beyond, id, name, surroundings }: OpenHub["parts"],
+  { engine, isOwn, key, witness, journal, beyond, id, name, surroundings }: OpenHub["parts"],
   tell: (line: string) => void,
 ): Upstream | null {
   const address = upstream === null ? null : readFarAddress(upstream);
@@ -145,7 +146,9 @@ function linkUpstream(
     engine,
     board: beyond,
     journal,
-    isOwn: (walk, device) => admission.isOwn(walk, device),
+    isOwn,
+    key,
+    vouch: (walk, hub, hubKey) => witness?.vouch(walk, hub, hubKey),
     id,
     name,
     far: farClient(askFar(address)),
@@ -199,12 +202,13 @@ interface Introduced {
   readonly kind: Engine["kind"];
   readonly certificate: HubCertificate | null;
   readonly ownerCode: string;
+  readonly keyCode: string;
   readonly hasApp: boolean;
 }
 
 function introduction(
   { name, data, app, host, plain }: HubOptions,
-  { kind, certificate, ownerCode, hasApp }: Introduced,
+  { kind, certificate, ownerCode, keyCode, hasApp }: Introduced,
 ): string {
   const lines = [words("hub/kept-in", { name, place: kind === "sqlite" ? data : kind })];
   if (!hasApp) lines.push(words("hub/no-app", { folder: app }));
@@ -218,7 +222,11 @@ function introduction(
       lines.push(words("hub/to-trust"));
     }
   }
-  lines.push(words("hub/owner-code", { code: shownCode(ownerCode) }), words("hub/how-to-stop"));
+  lines.push(
+    words("hub/key-code", { key: keyCode }),
+    words("hub/owner-code", { code: shownCode(ownerCode) }),
+    words("hub/how-to-stop"),
+  );
   return `${lines.join("\n")}\n`;
 }
 

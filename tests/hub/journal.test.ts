@@ -62,6 +62,7 @@ describe("[HUB] the journal", () => {
         device: "/devices/d",
         reasons: { "other-source": 1, "not-an-entry": 1 },
       },
+      { ...at, event: "unsealed", walk: WALK, device: "/devices/d", entries: 1 },
       { ...at, event: "other-name", address: "127.0.0.1" },
       { ...at, event: "another-epoch", epoch },
       { ...at, event: "token-ended", walk: WALK, device: "/devices/d" },

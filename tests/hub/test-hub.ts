@@ -6,7 +6,7 @@ import type { InjectOptions, LightMyRequestResponse } from "fastify";
 import type { Role } from "../../src/core/log/index.ts";
 import type { Instant, WalkId } from "../../src/core/units/index.ts";
 import { type Engine, openEngine } from "../../src/hub/engine/index.ts";
-import { type OpenHub, openHub } from "../../src/hub/open-hub.ts";
+import { type HubIdentity, type OpenHub, openHub } from "../../src/hub/open-hub.ts";
 import { RATE_LIMITS, type ServerOptions } from "../../src/hub/routes/index.ts";
 
 /** The walk of most tests. */
@@ -37,8 +37,11 @@ export class TestHub {
     clock.hub = this;
   }
 
-  /** Opens a hub on a new store, or on the engine of another one. */
-  static async open(options: Partial<ServerOptions> = {}, shared: Engine | null = null): Promise<TestHub> {
+  /** Opens a hub on a new store, or on the engine of another one; it writes nothing of itself into logs unless asked. */
+  static async open(
+    { isWitness = false, ...options }: Partial<ServerOptions & HubIdentity> = {},
+    shared: Engine | null = null,
+  ): Promise<TestHub> {
     const clock: { hub: TestHub | null } = { hub: null };
     const now = () => clock.hub?.now ?? NOON;
     const data = mkdtempSync(join(tmpdir(), "tetherline-hub-"));
@@ -46,7 +49,7 @@ export class TestHub {
     const hub = await openHub(
       engine,
       { now, randomBytes },
-      { name: "Test hub", newOwnerCode: false },
+      { name: "Test hub", newOwnerCode: false, isWitness },
       {
         tls: null,
         insistsOnTls: false,

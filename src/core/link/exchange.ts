@@ -116,6 +116,8 @@ export const beyondSchema = z.object({ hubs: z.array(farHubSchema) });
 /** Event `hello`, the first of a stream. */
 export const helloSchema = z.object({
   hub: z.string(),
+  /** The key of the hub, by which its own entries are sealed; `null` from a hub of an earlier version. */
+  hubKey: z.string().max(100).nullable().default(null),
   name: z.string(),
   role: z.enum(ROLES),
   device: z.string(),

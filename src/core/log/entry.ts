@@ -70,8 +70,13 @@ export function keyOf({ wire }: { readonly wire: Pick<WireEntry, "source" | "id"
 
 const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
+/** What of an entry tells its place in the order. */
+export interface PlaceInOrder {
+  readonly wire: Pick<WireEntry, "hlc" | "source" | "sequence" | "id">;
+}
+
 /** The order of entries: `hlc`, then `source`, then `sequence`, each as text ([LOG3]); `id` settles what is left. */
-export function compareEntries({ wire: a }: Entry, { wire: b }: Entry): number {
+export function compareEntries({ wire: a }: PlaceInOrder, { wire: b }: PlaceInOrder): number {
   return (
     compareText(a.hlc, b.hlc) ||
     compareText(a.source, b.source) ||

@@ -151,6 +151,24 @@ const facts = {
   }),
   /** Whoever follows on this device has seen an amendment. */
   "amendment.seen": z.object({ amendment: z.object({ source: z.string(), id: z.string() }) }),
+  /** What people call the hub. */
+  "hub.named": z.object({ name: z.string().max(200) }),
+  /** A hub let a device into the walk that proved this key, or with `null` none. */
+  "device.admitted": z.object({
+    source: z.string().max(400),
+    key: z.string().max(100).nullable(),
+    role: z.string().max(40),
+    name: z.string().max(200),
+  }),
+  /** Another hub has this key, as far as a hub was shown. */
+  "hub.vouched": z.object({ source: z.string().max(400), key: z.string().max(100) }),
+  /** What a hub held before this entry ([SEL5]). */
+  "checkpoint.made": z.object({
+    entries: z.number().int().min(0),
+    held: z.record(z.string(), z.string()),
+    root: z.string().max(100),
+    order: z.string().max(100),
+  }),
 } as const;
 
 type FactSchemas = typeof facts;
@@ -167,6 +185,19 @@ export type Fact = {
 export type FactData<Name extends FactName> = z.input<FactSchemas[Name]>;
 
 const PREFIX = "tetherline.";
+
+/** What hubs alone write, of themselves: nothing of it happened in the walk. */
+const OF_HUBS: ReadonlySet<string> = new Set<FactName>([
+  "hub.named",
+  "device.admitted",
+  "hub.vouched",
+  "checkpoint.made",
+]);
+
+/** Whether entries of a CloudEvents type are what hubs write of themselves, and no part of what happens in a walk. */
+export function isOfHubs(type: string): boolean {
+  return type.startsWith(PREFIX) && OF_HUBS.has(type.slice(PREFIX.length));
+}
 
 /** The CloudEvents type of a fact. */
 export function typeOf(name: FactName): string {

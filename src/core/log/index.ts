@@ -1,11 +1,11 @@
 export type { ClockOffset } from "./clock-offset.ts";
 export { appliedOffset, WORTH_TELLING } from "./clock-offset.ts";
 export { deviceOf } from "./device-of.ts";
-export type { Entry, ReadEntry } from "./entry.ts";
+export type { Entry, PlaceInOrder, ReadEntry } from "./entry.ts";
 export { compareEntries, keyOf, readEntry } from "./entry.ts";
 export type { EntryPage, EntryStore, TakenIn } from "./entry-store.ts";
 export type { Fact, FactData, FactName, ReadFact } from "./fact.ts";
-export { isFromNewerVersion, typeOf } from "./fact.ts";
+export { isFromNewerVersion, isOfHubs, typeOf } from "./fact.ts";
 export type { HybridTime } from "./hybrid-clock.ts";
 export { HYBRID_TIME_PATTERN, laterOf, receive, tick, wallOf } from "./hybrid-clock.ts";
 export { jsonOf } from "./json-of.ts";

@@ -2,6 +2,7 @@ import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { deviceOf } from "./device-of.ts";
 import type { Entry } from "./entry.ts";
+import { isOfHubs } from "./fact.ts";
 
 /** What a device may do in one walk. A `relay` is another hub: it passes on what devices of its own side entered. */
 export const ROLES = ["lead", "marker", "watcher", "relay"] as const;
@@ -27,7 +28,7 @@ export interface RoleRefusal {
 /**
  * Why a device in this role may not write this entry; `null` when it may. A device writes under its own source or one
  * below it (`/devices/x`, `/devices/x/memory-…`). A marker takes back what it wrote itself, a lead anything. Types from
- * newer versions are a lead's: nobody here can tell what they do.
+ * newer versions are a lead's: nobody here can tell what they do. What hubs write of themselves no device writes.
  */
 export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefusal | null {
   if (role === "watcher") return { reason: "role", words: message("role/watcher") };
@@ -35,6 +36,7 @@ export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefus
   if (deviceOf(entry.wire.source) !== device) {
     return { reason: "other-source", words: message("role/other-source") };
   }
+  if (isOfHubs(entry.wire.type)) return { reason: "role", words: message("role/hubs-only") };
   if (role === "lead") return null;
   const { fact } = entry.read;
   if (fact === null || LEAD_ONLY.has(entry.wire.type)) {

@@ -12,7 +12,7 @@ export interface ChainEnd {
 }
 
 /** The end that an entry of a source makes when it is its last one. */
-export function chainEndOf({ wire }: Entry): ChainEnd {
+export function chainEndOf({ wire }: Pick<Entry, "wire">): ChainEnd {
   const link = linkOf(wire);
   return { number: Number(wire.sequence), prior: link && priorOf(link), isChained: isChained({ wire }) };
 }

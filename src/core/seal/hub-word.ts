@@ -10,7 +10,8 @@ export interface HubWord {
 
 /** As what a hub admitted a source. */
 export interface Admission {
-  readonly key: string;
+  /** `null` for a device that proved none. */
+  readonly key: string | null;
   readonly name: string;
   readonly role: string;
 }
@@ -19,6 +20,15 @@ export interface Admission {
 export const isHub = (source: string): boolean => source.startsWith("/hubs/");
 
 const text = (value: unknown): string => (typeof value === "string" ? value : "");
+
+/** The hub that a source belongs to: `/hubs/x` of `/hubs/x` and of what it has below it; other sources are their own. */
+export const hubOf = (source: string): string => /^\/hubs\/[^/]+/.exec(source)?.[0] ?? source;
+
+/** The keys that hubs vouch for as those of a hub's source, by itself or by the hub it belongs to; `null` where none does. */
+export function vouchedKeys(source: string, { vouched }: Pick<HubWord, "vouched">): readonly string[] | null {
+  const keys = [...(vouched.get(source) ?? []), ...(vouched.get(hubOf(source)) ?? [])];
+  return keys.length === 0 ? null : keys;
+}
 
 /** What these hubs say, in entries that are sealed. */
 export function wordOf(hubs: readonly SourceChain[]): HubWord {
@@ -29,7 +39,7 @@ export function wordOf(hubs: readonly SourceChain[]): HubWord {
     const said = (entry.wire.data ?? {}) as Readonly<Record<string, unknown>>;
     const source = text(said["source"]);
     if (entry.wire.type === "tetherline.device.admitted") {
-      const one = { key: text(said["key"]), name: text(said["name"]), role: text(said["role"]) };
+      const one = { key: text(said["key"]) || null, name: text(said["name"]), role: text(said["role"]) };
       admitted.set(source, [...(admitted.get(source) ?? []), one]);
     }
     if (entry.wire.type === "tetherline.hub.vouched") {
@@ -44,9 +54,9 @@ export function trustedHubs(hubs: readonly SourceChain[], trust: ReadonlySet<str
   const trusted = new Set<string>();
   for (;;) {
     const known = trusted.size;
-    const { vouched } = wordOf(hubs.filter(({ source }) => trusted.has(source)));
+    const word = wordOf(hubs.filter(({ source }) => trusted.has(source)));
     for (const { source, key, entries } of hubs) {
-      const isVouched = key !== null && (trust.has(key) || vouched.get(source)?.includes(key));
+      const isVouched = key !== null && (trust.has(key) || vouchedKeys(source, word)?.includes(key));
       if (isVouched && entries.some(({ isSealed }) => isSealed)) trusted.add(source);
     }
     if (trusted.size === known) return trusted;

@@ -1,14 +1,19 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { concatBytes } from "@noble/hashes/utils.js";
-import type { Entry } from "../log/index.ts";
+import type { Entry, PlaceInOrder } from "../log/index.ts";
 import { compareEntries } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
 import { merkleRoot } from "./merkle-root.ts";
 import { rangesText } from "./number-ranges.ts";
 
 /** An entry with its link and its number in the sequence of its source. */
-export interface LinkedEntry {
+export interface LinkedEntry extends LinkedPlace {
   readonly entry: Entry;
+}
+
+/** What a tally needs of an entry: where it stands, and its link. */
+export interface LinkedPlace {
+  readonly entry: PlaceInOrder;
   readonly number: number;
   readonly link: Uint8Array;
 }
@@ -27,7 +32,7 @@ export interface Tally {
 const asText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 
 /** What entries come to, of which no two may have one source and number. */
-export function tallyOf(linked: readonly LinkedEntry[]): Tally {
+export function tallyOf(linked: readonly LinkedPlace[]): Tally {
   const byNumber = linked.toSorted(
     (a, b) => asText(a.entry.wire.source, b.entry.wire.source) || a.number - b.number,
   );

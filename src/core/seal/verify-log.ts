@@ -3,7 +3,7 @@ import { compareEntries, deviceOf, ROLES, roleRefusal } from "../log/index.ts";
 import type { WalkId } from "../units/index.ts";
 import { checkpointIn, heldAgainst } from "./checkpoint.ts";
 import type { Admission, HubWord } from "./hub-word.ts";
-import { isHub, trustedHubs, wordOf } from "./hub-word.ts";
+import { isHub, trustedHubs, vouchedKeys, wordOf } from "./hub-word.ts";
 import type { SourceChain } from "./source-chain.ts";
 import { sourceChain } from "./source-chain.ts";
 import type { LinkedEntry } from "./tally.ts";
@@ -101,7 +101,7 @@ function chainsOf(bySource: ReadonlyMap<string, readonly Entry[]>, trust: Readon
   const word = wordOf(hubs.filter(({ source }) => isEvidence(source)));
   for (const [source, entries] of bySource) {
     if (!isHub(source))
-      chains.set(source, sourceChain(source, entries, admissionOf(source, word)?.key ?? null));
+      chains.set(source, sourceChain(source, entries, admittedKeys(source, word)?.at(-1) ?? null));
   }
   return { chains, word, trusted };
 }
@@ -111,8 +111,23 @@ const evidence = (trust: readonly string[], trusted: ReadonlySet<string>) => (so
   trust.length === 0 || trusted.has(source);
 
 /** As what a source was admitted last, or the device that it belongs to. */
-function admissionOf(source: string, { admitted }: HubWord): Admission | null {
-  return (admitted.get(source) ?? admitted.get(deviceOf(source)))?.at(-1) ?? null;
+function admissionOf(source: string, word: HubWord): Admission | null {
+  return admissionsOf(source, word).at(-1) ?? null;
+}
+
+/** The keys that a source was admitted with, or its device; `null` where it was admitted with none. */
+function admittedKeys(source: string, word: HubWord): readonly string[] | null {
+  const keys = admissionsOf(source, word).flatMap(({ key }) => key ?? []);
+  return keys.length === 0 ? null : keys;
+}
+
+/** Whether a hub says that it took entries of a source without seals, so that there may have been none. */
+function isTakenUnsealed(source: string, word: HubWord): boolean {
+  return admissionsOf(source, word).some(({ key }) => key === null);
+}
+
+function admissionsOf(source: string, { admitted }: HubWord): readonly Admission[] {
+  return admitted.get(source) ?? admitted.get(deviceOf(source)) ?? [];
 }
 
 /** What there is against the key of a source. */
@@ -122,15 +137,14 @@ function keyFindings(
   trusted: ReadonlySet<string>,
 ): readonly SealFinding[] {
   const { source, key, entries, hasSeals } = chain;
-  const known = isHub(source)
-    ? word.vouched.get(source)
-    : (word.admitted.get(source) ?? word.admitted.get(deviceOf(source)))?.map((one) => one.key);
-  if (known && !hasSeals && entries.length > 0) return [{ kind: "seals-stripped", source, number: null }];
+  const known = isHub(source) ? vouchedKeys(source, word) : admittedKeys(source, word);
+  if (known && !hasSeals && entries.length > 0 && !isTakenUnsealed(source, word))
+    return [{ kind: "seals-stripped", source, number: null }];
   const found: SealFinding[] = [];
   const unsealed = entries.find(({ isSealed }) => !isSealed);
   if (known && key !== null && !known.includes(key)) found.push({ kind: "other-key", source, number: null });
   if (unsealed) found.push({ kind: "unsealed", source, number: unsealed.number });
-  const isVouched = isHub(source) ? trusted.has(source) : trusted.size > 0 && known !== undefined;
+  const isVouched = isHub(source) ? trusted.has(source) : trusted.size > 0 && known !== null;
   if (!isVouched && entries.length > 0) found.push({ kind: "nobody-vouches", source, number: null });
   const role = admissionOf(source, word)?.role;
   if (isRole(role)) {

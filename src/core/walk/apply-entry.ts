@@ -100,6 +100,10 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return applied(ledger);
     case "walk.opened":
     case "entry.struck":
+    case "hub.named":
+    case "device.admitted":
+    case "hub.vouched":
+    case "checkpoint.made":
       throw new RefusedCommandError(`${fact.name} is taken account of before the entries are folded`);
   }
 }

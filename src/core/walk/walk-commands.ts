@@ -32,6 +32,11 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "clock.compared": null,
   "clock.jumped": null,
   "entry.struck": null,
+  // What hubs write of themselves is no part of the walk.
+  "hub.named": null,
+  "device.admitted": null,
+  "hub.vouched": null,
+  "checkpoint.made": null,
 };
 
 /** Returns the walk command for a fact, or `null` for a fact that does not depend on the phase of the walk. */

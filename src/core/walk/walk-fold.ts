@@ -2,7 +2,7 @@ import { bisector } from "d3-array";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Entry } from "../log/index.ts";
-import { compareEntries, keyOf, likenessOf, mergeEntries } from "../log/index.ts";
+import { compareEntries, isOfHubs, keyOf, likenessOf, mergeEntries } from "../log/index.ts";
 import type { Duration, Instant, WalkId } from "../units/index.ts";
 import { applyEntry } from "./apply-entry.ts";
 import type { Deviation } from "./deviation.ts";
@@ -25,7 +25,7 @@ export interface Folded {
   readonly entries: readonly Entry[];
   /** Key of each struck entry → the strike. */
   readonly struck: ReadonlyMap<string, Entry>;
-  /** The latest time of any entry; `null` for an empty log. */
+  /** The latest time at which something happened, by any entry but those of hubs; `null` without one. */
   readonly lastAt: Instant | null;
   /** The comparisons of device clocks with the clock of a hub, in the order of the log. */
   readonly clocks: readonly ClockReading[];
@@ -53,6 +53,9 @@ interface IgnoredAt {
 const isOnClocks = ({ read: { fact } }: Entry): boolean =>
   fact?.name === "clock.compared" || fact?.name === "clock.jumped";
 
+/** True for what a hub writes of itself, as far as it can be read: nothing of it happened in the walk. */
+const isUnderstoodOfHubs = ({ read, wire }: Entry): boolean => read.fact !== null && isOfHubs(wire.type);
+
 const inOrder = bisector(compareEntries);
 
 const NO_CLOCKS: DeviceClocks = deviceClocks([]);
@@ -67,7 +70,7 @@ export class WalkFold {
   #entries: Entry[] = [];
   readonly #trail = new LedgerTrail();
   /** For each position, the latest time of that entry and all entries before it. */
-  readonly #latest: Instant[] = [];
+  readonly #latest: (Instant | null)[] = [];
   #ignoredAt: IgnoredAt[] = [];
   #conflicting: readonly Entry[] = [];
   readonly #byKey = new Map<string, Entry>();
@@ -258,19 +261,20 @@ export class WalkFold {
       ledger = result?.ledger ?? ledger;
       this.#trail.push(ledger);
       if (position < isKnown) continue;
-      const latest = this.#latest.at(-1);
-      this.#latest.push(latest === undefined || inTime.at > latest ? inTime.at : latest);
+      const latest = this.#latest.at(-1) ?? null;
+      const isLater = !isUnderstoodOfHubs(entry) && (latest === null || inTime.at > latest);
+      this.#latest.push(isLater ? inTime.at : latest);
       if (result && result.ignored !== null) this.#ignoredAt.push({ position, reason: result.ignored });
     }
     return this.#entries.length - kept.length;
   }
 
   /**
-   * Returns true for struck entries and for strikes, which the fold skips because strikes are processed beforehand.
-   * The reasons for strikes without effect are collected when they are asked for.
+   * Returns true for struck entries and for strikes, which the fold skips because strikes are processed beforehand, and for
+   * what hubs write of themselves. The reasons for strikes without effect are collected when they are asked for.
    */
   #isLeftOut(entry: Entry): boolean {
-    if (entry.read.fact?.name === "entry.struck") return true;
+    if (entry.read.fact?.name === "entry.struck" || isUnderstoodOfHubs(entry)) return true;
     return this.#strikes.struck.size > 0 && this.#strikes.struck.has(keyOf(entry));
   }
 

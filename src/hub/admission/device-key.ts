@@ -1,5 +1,7 @@
 import { createPublicKey, verify } from "node:crypto";
 import { z } from "zod";
+import type { Entry } from "../../core/log/index.ts";
+import { toBeSealed } from "../../core/seal/index.ts";
 
 const KEY_BYTES = 32;
 const SIGNATURE_BYTES = 64;
@@ -34,15 +36,23 @@ export const keySchema = z.string().refine((text) => {
   return bytes !== null && !hasLowOrder(bytes);
 });
 
-/** Whether a signature (base64url) of a text in UTF-8 was made with a key that fits {@link keySchema}. */
-export function isSignedBy(key: string, text: string, signature: string): boolean {
+/** Whether a signature (base64url) of bytes, or of a text in UTF-8, was made with a key that fits {@link keySchema}. */
+export function isSignedBy(key: string, said: string | Uint8Array, signature: string): boolean {
   const bytes = bytesOf(signature, SIGNATURE_BYTES);
   if (bytes === null) return false;
   try {
     const publicKey = createPublicKey({ key: { kty: "OKP", crv: "Ed25519", x: key }, format: "jwk" });
-    return verify(null, Buffer.from(text), publicKey, bytes);
+    return verify(null, Buffer.from(said), publicKey, bytes);
   } catch {
     // Bytes that are no point of the curve.
     return false;
   }
+}
+
+/** Whether an entry has a seal that fits it under a key; `null` when it has none. */
+export function isSealedBy(key: string, { wire }: Pick<Entry, "wire">): boolean | null {
+  const { seal } = wire;
+  if (seal === undefined) return null;
+  const bytes = toBeSealed(wire);
+  return bytes !== null && typeof seal === "string" && isSignedBy(key, bytes, seal);
 }

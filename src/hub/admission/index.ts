@@ -1,7 +1,7 @@
 export type { Admittance, Applicant, Challenging } from "./admission.ts";
 export { Admission } from "./admission.ts";
 export { readCode, shownCode } from "./codes.ts";
-export { keySchema } from "./device-key.ts";
+export { isSealedBy, keySchema } from "./device-key.ts";
 export type { MadeInvitation } from "./invitations.ts";
 export { invitationName } from "./kept-keys.ts";
 export type { Caller, Member } from "./member.ts";

@@ -13,6 +13,8 @@ const LONGEST: ReadonlyMap<string, number> = new Map([
   ["tetherline.note.made", 48 * KILO],
   // An orbit file has at most 100,000 characters.
   ["tetherline.light.chosen", 216 * KILO],
+  // It names every source of the walk with the numbers that it has of it.
+  ["tetherline.checkpoint.made", 216 * KILO],
 ]);
 /** Of any other type: a reason may have 4,000 characters. */
 const LONGEST_OTHER = 16 * KILO;

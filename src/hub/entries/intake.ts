@@ -22,6 +22,7 @@ export interface IntakeParts {
   readonly surroundings: Surroundings;
   readonly listener: IntakeListener;
   readonly isOwn: JudgedBy["isOwn"];
+  readonly keyOf: JudgedBy["keyOf"];
 }
 
 /** What became of a batch: a result for each value offered, in its order. */
@@ -35,14 +36,14 @@ export class Intake {
   readonly #engine: Engine;
   readonly #surroundings: Surroundings;
   readonly #listener: IntakeListener;
-  readonly #isOwn: JudgedBy["isOwn"];
+  readonly #by: Pick<JudgedBy, "isOwn" | "keyOf">;
   readonly #gaps: GapBook;
 
-  constructor({ engine, surroundings, listener, isOwn }: IntakeParts) {
+  constructor({ engine, surroundings, listener, isOwn, keyOf }: IntakeParts) {
     this.#engine = engine;
     this.#surroundings = surroundings;
     this.#listener = listener;
-    this.#isOwn = isOwn;
+    this.#by = { isOwn, keyOf };
     this.#gaps = new GapBook(engine);
   }
 
@@ -54,7 +55,7 @@ export class Intake {
     options: AppendOptions = {},
   ): Promise<TakenBatch> {
     const now = this.#surroundings.now();
-    const by = { walk, offerer, now, longest: this.#engine.longestText, isOwn: this.#isOwn };
+    const by = { walk, offerer, now, longest: this.#engine.longestText, ...this.#by };
     const judged = await this.#withinRoom(
       offered.map((value) => judgeEntry(value, by)),
       by,

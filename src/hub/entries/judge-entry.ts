@@ -11,6 +11,7 @@ import {
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import { isSealedBy } from "../admission/index.ts";
 import { longestOf } from "./entry-limits.ts";
 
 /** Who offers entries: a device in its role, or `null` for the hub's owner, who brings back whole logs. */
@@ -51,6 +52,8 @@ export interface JudgedBy {
   readonly longest: number;
   /** Whether a device was admitted by this hub, so that no other hub brings entries of it. */
   readonly isOwn: (walk: WalkId, device: string) => boolean;
+  /** The key that a device is tied to in a walk; `null` for none. */
+  readonly keyOf: (walk: WalkId, device: string) => string | null;
 }
 
 /** Judges a value offered as an entry of a walk. */
@@ -75,6 +78,11 @@ export function judgeEntry(value: unknown, by: JudgedBy): Judgement {
   const device = deviceOf(source);
   if (offerer?.role === "relay" && device !== offerer.device && by.isOwn(walk, device)) {
     return refused("other-source", message("judge/own-device"), entry);
+  }
+  const key = by.keyOf(walk, device);
+  // An entry without a seal is taken: nothing that was marked may be lost for the want of one.
+  if (key !== null && isSealedBy(key, entry) === false) {
+    return refused("other-source", message("judge/seal-does-not-fit"), entry);
   }
   const length = JSON.stringify(entry.wire).length;
   const most = Math.min(longest, longestOf(entry));

@@ -26,6 +26,14 @@ export type JournalEvent =
     }
   | { readonly event: "token-ended"; readonly walk: string; readonly device: string }
   | {
+      /** Entries without seals were taken. */
+      readonly event: "unsealed";
+      readonly walk: string;
+      readonly device: string;
+      /** How many of a batch. */
+      readonly entries: number;
+    }
+  | {
       /** Something was asked for that the asker may not do or see, or by a page of elsewhere; the same once a minute. */
       readonly event: "forbidden";
       readonly walk: string | null;

@@ -1,9 +1,10 @@
 import { Readable } from "node:stream";
 import type { FastifyInstance, FastifyRequest } from "fastify";
-import type { Cursor } from "../../core/link/index.ts";
+import type { Cursor, PushResult } from "../../core/link/index.ts";
 import { readCursor, writeCursor } from "../../core/link/index.ts";
 import { formatInstant, type WalkId } from "../../core/units/index.ts";
 import { message, words } from "../../words/index.ts";
+import type { Member } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { openStream } from "./entry-stream.ts";
@@ -49,6 +50,7 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: Leng
     if (Object.keys(reasons).length > 0) {
       parts.journal.note({ event: "refused", walk, device: member?.device ?? null, reasons });
     }
+    if (member) noteUnsealed(parts, member, unsealedIn(offered, results));
     return { results, gaps, now: formatInstant(surroundings.now()) };
   });
 
@@ -71,6 +73,32 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: Leng
       .type("application/jsonl")
       .send(Readable.from(linesOf(engine, walk, after, head)));
   });
+}
+
+/** How many entries that were accepted have no seal, by source. */
+function unsealedIn(
+  offered: readonly unknown[],
+  results: readonly PushResult[],
+): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const [index, { outcome, source }] of results.entries()) {
+    if (outcome !== "accepted" || Object.hasOwn(Object(offered[index]), "seal")) continue;
+    counts.set(source, (counts.get(source) ?? 0) + 1);
+  }
+  return counts;
+}
+
+/** Says in the journal that entries without seals were taken of a device, and in the log where it could have sealed them: they were not taken off later. */
+function noteUnsealed(
+  { admission, journal, witness }: HubParts,
+  { walk, device, role, name }: Member,
+  unsealed: ReadonlyMap<string, number>,
+): void {
+  const entries = [...unsealed.values()].reduce((sum, count) => sum + count, 0);
+  if (entries === 0 || role === "relay") return;
+  journal.note({ event: "unsealed", walk, device, entries });
+  if (admission.keyOf(walk, device) === null) return;
+  for (const source of unsealed.keys()) witness?.admitted(walk, { source, key: null, role, name });
 }
 
 function batchOf({ body, headers }: FastifyRequest): readonly unknown[] {

@@ -10,7 +10,10 @@ import { knownCaller } from "./who-asks.ts";
 const TRIED_EVERY = 1000;
 
 /** How the hub is, what time it is, and its figures: for anyone. */
-export function healthRoutes(app: FastifyInstance, { engine, surroundings, metrics, tell }: HubParts): void {
+export function healthRoutes(
+  app: FastifyInstance,
+  { engine, surroundings, metrics, key, tell }: HubParts,
+): void {
   const now = () => formatInstant(surroundings.now());
   let told = "";
   let tried: { readonly at: number; readonly outcome: Promise<void> } | null = null;
@@ -29,7 +32,8 @@ export function healthRoutes(app: FastifyInstance, { engine, surroundings, metri
       throw new AnswerError(503, "store", message("answer/store"), 5);
     }
     const caution = engine.caution ? { caution: inWords(engine.caution) } : {};
-    return { status: "ok", engine: engine.kind, epoch: engine.epoch, now: now(), ...caution };
+    const { publicKey } = key;
+    return { status: "ok", engine: engine.kind, epoch: engine.epoch, key: publicKey, now: now(), ...caution };
   });
 
   app.get("/api/clock", () => ({ now: now() }));

@@ -96,6 +96,10 @@ export function joinRoutes(
     const { member, token, key } = outcome;
     const { walk: joinedWalk, device, role } = member;
     parts.journal.note({ event: "joined", walk: joinedWalk, device, role, address: request.ip });
+    // A hub is no device: what it brings has its devices' seals, and its own.
+    if (role !== "relay")
+      parts.witness?.admitted(joinedWalk, { source: device, key, role, name: member.name });
+    else if (key !== null) parts.witness?.vouch(joinedWalk, device, key);
     if (use === "cookie") setCookie(request, reply, member, token);
     const joined: Joined = {
       walk: member.walk,
@@ -143,11 +147,12 @@ export function joinRoutes(
 /** What a device is told of itself and the hub. */
 export function helloTo(
   request: FastifyRequest,
-  { id, name, surroundings }: HubParts,
+  { id, name, key, surroundings }: HubParts,
 ): Omit<Hello, "now" | "toCome"> & { now: string } {
   const { member } = memberFor(request);
   return {
     hub: id,
+    hubKey: key.publicKey,
     name,
     role: member.role,
     device: member.device,

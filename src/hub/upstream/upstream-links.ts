@@ -1,9 +1,7 @@
 import { createHash } from "node:crypto";
-import type { SigningKey } from "../../core/link/index.ts";
 import { AnswerTime, TurnedAwayError, UnreachableError } from "../../core/link/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { message } from "../../words/index.ts";
-import { hubKey } from "./hub-key.ts";
 import type { Scope } from "./scope.ts";
 import { type Ticket, type UpstreamBook, upstreamBook } from "./upstream-book.ts";
 import type { UpstreamParts } from "./upstream-parts.ts";
@@ -29,7 +27,6 @@ export class UpstreamLinks {
   /** What an invitation is known by where it must not be written down. */
   readonly #invitation: string;
   #isInvited = false;
-  #key: SigningKey | null = null;
   #farName: string;
 
   /** `say` is told why a walk was turned away. */
@@ -92,9 +89,8 @@ export class UpstreamLinks {
 
   /** Asks to be let into a walk, or with `null` into the one of the invitation, and links it. */
   async join(walk: WalkId | null): Promise<void> {
-    const { engine, far, origin, code, id, name } = this.#parts;
-    this.#key ??= await hubKey(engine.keep);
-    const prover = { key: this.#key, host: new URL(origin).host };
+    const { far, key, origin, code, id, name } = this.#parts;
+    const prover = { key, host: new URL(origin).host };
     const joined = await this.#ask((signal) => far.join(code, walk, { device: id, name, prover }, signal));
     const { token, hub, hubName, role } = joined;
     if (role !== "relay" || token === undefined) throw new TurnedAwayError(NO_RELAY);
@@ -123,7 +119,7 @@ export class UpstreamLinks {
   }
 
   async #begin(walk: WalkId, ticket: Ticket): Promise<void> {
-    const { engine, board, isOwn, journal, far, time } = this.#parts;
+    const { engine, board, isOwn, vouch, journal, far, time } = this.#parts;
     if (this.#links.has(walk)) return;
     this.#farName = ticket.hubName;
     const link = await startWalkLink({
@@ -133,6 +129,7 @@ export class UpstreamLinks {
       farName: ticket.hubName,
       board,
       isOwn,
+      vouch: (hub, key) => vouch(walk, hub, key),
       journal,
       time,
       later: this.#scope.later,

@@ -1,4 +1,4 @@
-import type { LinkTime } from "../../core/link/index.ts";
+import type { LinkTime, SigningKey } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import type { Engine } from "../engine/index.ts";
@@ -12,6 +12,10 @@ export interface UpstreamParts {
   /** Whether a device was admitted by this hub. */
   readonly isOwn: (walk: WalkId, device: string) => boolean;
   readonly journal: Journal;
+  /** What this hub proves itself by. */
+  readonly key: SigningKey;
+  /** Writes down which key the other hub has, as it says. */
+  readonly vouch: (walk: WalkId, hub: string, key: string) => void;
   /** Name of this hub as a device, and what people call it. */
   readonly id: string;
   readonly name: string;

@@ -12,6 +12,8 @@ export interface WalkLinkParts extends NearWalkParts {
   readonly farName: string;
   readonly board: BeyondBoard;
   readonly time: LinkTime;
+  /** Writes down which key the other hub has, as it says. */
+  readonly vouch: (hub: string, key: string) => void;
   /** Says over there how far this hub has read; rejects when it did not get through. */
   readonly seen: (cursor: Cursor) => Promise<void>;
 }
@@ -56,6 +58,7 @@ export async function startWalkLink(parts: WalkLinkParts): Promise<WalkLink> {
   let isStopped = false;
   let shown: FarHub | null = null;
   let shownAt = 0;
+  let vouched: string | null = null;
   let cancel: (() => void) | null = null;
   let turnAway: (words: string) => void = () => {};
   const turnedAway = new Promise<string>((resolve) => {
@@ -68,6 +71,10 @@ export async function startWalkLink(parts: WalkLinkParts): Promise<WalkLink> {
     const refused = count === 0 ? null : message("far/entries-refused", { count, why: refusal ?? "" });
     const [unsent, sentUpTo] = [await near.unsent(), await near.sentUpTo()];
     if (isStopped) return;
+    if (hello && hello.hubKey !== null && hello.hubKey !== vouched) {
+      vouched = hello.hubKey;
+      parts.vouch(hello.hub, vouched);
+    }
     const next: FarHub = {
       name: hello?.name ?? farName,
       state: kind === "ended" ? "refused" : kind,

@@ -1,5 +1,5 @@
 import type { Draft, Entry, HybridTime } from "../../core/log/index.ts";
-import { isTooFarAhead, keyOf, laterOf, stamp, wallOf } from "../../core/log/index.ts";
+import { isOfHubs, isTooFarAhead, keyOf, laterOf, stamp, wallOf } from "../../core/log/index.ts";
 import type { ChainEnd } from "../../core/seal/index.ts";
 import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 import type { SealPen } from "./seal-pen.ts";
@@ -58,7 +58,7 @@ export function withEntries(summary: WalkSummary, entries: readonly Entry[], sou
   for (const entry of entries) {
     if (entry.wire.source === source) made = Math.max(made, takenBy(entry));
     if (wallOf(entry.hlc) <= LAST_INSTANT) seen = laterOf(seen, entry.hlc);
-    if (lastAt === null || entry.at > lastAt) lastAt = entry.at;
+    if (!isOfHubs(entry.wire.type) && (lastAt === null || entry.at > lastAt)) lastAt = entry.at;
     const opened = openingOf(entry);
     if (opened && (opening === null || opened.order < opening.order)) opening = opened;
     const mark = markOf(entry);

@@ -29,7 +29,14 @@ describe("[LINK] what the other side has", () => {
   it("is counted against what was stored over there, until all of that is kept here", async () => {
     const { stream, near, link } = begin();
     await pass(0);
-    const hello = { hub: "h", name: "H", role: "marker", device: "/devices/a", now: ZERO } as const;
+    const hello = {
+      hub: "h",
+      hubKey: null,
+      name: "H",
+      role: "marker",
+      device: "/devices/a",
+      now: ZERO,
+    } as const;
     expect(link.status().fetching).toBeNull();
     stream().hear({ kind: "hello", hello: { ...hello, toCome: 3 } });
     expect(link.status().fetching).toEqual({ come: 0, of: 3 });

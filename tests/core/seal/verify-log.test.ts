@@ -282,6 +282,39 @@ describe("a log that was changed", () => {
     expect(of(falseHub).verdict).toBe("partly");
   });
 
+  it("[SEL4] takes a hub's word on another hub, and on a device, for the sources below them", () => {
+    const far = "/hubs/far/epoch";
+    const log = withNext(wires(), far, "hub.named", { name: "Far" }, keyOf(7));
+    expect(of(log)).toMatchObject({ [far]: "partly" });
+    const vouched = (source: string, key: string) => withNext(log, HUB, "hub.vouched", { source, key });
+    expect(of(withCheckpoint(vouched("/hubs/far", publicKey(keyOf(7)))))).toMatchObject({
+      verdict: "whole",
+      [far]: "whole",
+    });
+    expect(of(vouched("/hubs/far", publicKey(keyOf(8))))).toMatchObject({ [far]: "broken" });
+    const below = `${IV}/memory-x`;
+    const more = withNext(wires(), below, "note.made", { text: "x" }, seeds[IV]);
+    expect(of(withCheckpoint(more))).toMatchObject({ verdict: "whole", [below]: "whole" });
+  });
+
+  it("[SEL4] does not call stripped what a hub says it took without seals", () => {
+    const bare = wires().map((wire) => {
+      const { seal: _, sealkey: __, prior: ___, ...rest } = wire;
+      return wire["source"] === GROUND ? rest : wire;
+    });
+    expect(of(bare)).toMatchObject({ verdict: "broken", [GROUND]: "broken" });
+    const below = `${IV}/store-x`;
+    const taken = withNext(wires(), HUB, "device.admitted", {
+      source: below,
+      key: null,
+      role: "lead",
+      name: "iv",
+    });
+    const sealedBelow = withNext(taken, below, "note.made", { text: "x" }, seeds[IV]).at(-1) as Wire;
+    const { seal: _, sealkey: __, ...unsealedBelow } = sealedBelow;
+    expect(of([...taken, unsealedBelow])).toMatchObject({ verdict: "partly", [below]: "partly" });
+  });
+
   it("[SEL2] refuses keys of low order, under which one seal fits everything", () => {
     // The neutral element and a point of order 8 (RFC 7748, RFC 8032; the list of their writings is from memory).
     for (const key of [

@@ -120,6 +120,11 @@ export class ReferenceWalk extends ReferenceStanding {
       }
       case "entry.struck":
         throw new Error("strikes are taken account of before");
+      case "hub.named":
+      case "device.admitted":
+      case "hub.vouched":
+      case "checkpoint.made":
+        throw new Error("what hubs write of themselves is left out before");
       default:
         return this.#mark(entry, fact, at);
     }

@@ -20,6 +20,8 @@ export class LiveHub {
   readonly #tls: ServerOptions["tls"];
   #hub: OpenHub | null = null;
   #port = 0;
+  /** Whether it writes of itself into logs, which most tests have no use for. */
+  isWitness = false;
   /** The hub's clock. */
   now: () => Instant = () => Date.now() as Instant;
 
@@ -34,7 +36,7 @@ export class LiveHub {
     this.#hub = await openHub(
       engine,
       { now, randomBytes },
-      { name: this.#name, newOwnerCode: false },
+      { name: this.#name, newOwnerCode: false, isWitness: this.isWitness },
       {
         tls: this.#tls,
         insistsOnTls: false,

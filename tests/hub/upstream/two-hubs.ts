@@ -54,12 +54,14 @@ export class TwoHubs {
   /** Links them. Waits are a twentieth of what they are, unless another time is given. */
   link({ code = this.ground.ownerCode, far = this.far, time }: LinkOver = {}): void {
     const real = machineTime({ now: () => this.vehicle.now() });
-    const { engine, admission, journal, beyond, id } = this.vehicle.parts;
+    const { engine, isOwn, key, witness, journal, beyond, id } = this.vehicle.parts;
     this.#links.push(
       startUpstream({
         engine,
         board: beyond,
-        isOwn: (walk, device) => admission.isOwn(walk, device),
+        isOwn,
+        key,
+        vouch: (walk, hub, hubKey) => witness?.vouch(walk, hub, hubKey),
         journal,
         id,
         name: "vehicle",

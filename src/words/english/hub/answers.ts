@@ -16,6 +16,7 @@ export const hubAnswerWords = {
   "judge/no-entry": "It is no entry: {$why :message}.",
   "judge/control-characters": "It is no entry: its source or id has control characters.",
   "judge/other-walk": "Its subject is not the walk that it was sent to.",
+  "judge/seal-does-not-fit": "Its seal does not fit the key that its device joined with.",
   "judge/not-by-role": "It may not be written: {$why :message}.",
   "judge/too-long":
     "It has {$length :integer} characters, and an entry of its kind may have {$most :integer} here: shorten it.",

@@ -86,6 +86,8 @@ export const hubConsoleWords = {
   "hub/authority": "Made by this hub's own authority, SHA-256: {$fingerprint}",
   "hub/to-trust": "A tablet trusts it once it has installed /tetherline-hub.crt from the address below.",
   "hub/owner-code": "Owner's code: {$code}",
+  "hub/key-code": "Key code, by which this hub's logs are verified: {$key}",
+  "hub/witness-trouble": "What this hub writes into a log of itself could not be written: {$why :message}",
   "hub/how-to-stop": "Stop the hub with Ctrl+C. Open:",
   "hub/port-in-use": "Port {$port :integer} is in use: stop what uses it, or give another with --port.",
   "hub/port-or-folder-denied":

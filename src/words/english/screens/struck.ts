@@ -27,5 +27,9 @@ export const struckWords = {
   "struck/plan-amended": "an amendment of the plan",
   "struck/light-chosen": "a source of day and night",
   "struck/amendment-seen": "the seeing of an amendment",
+  "struck/hub-named": "the name of a hub",
+  "struck/device-admitted": "the admission of a device",
+  "struck/hub-vouched": "a hub's word for another hub",
+  "struck/checkpoint-made": "a checkpoint",
   "struck/unknown": "an entry of a type that is not known here",
 } as const;

@@ -81,6 +81,7 @@ export const walkWords = {
   "log/bad-data-at": "its data is not what {$type} needs ({$where})",
   "role/watcher": "a watcher reads and writes nothing",
   "role/other-source": "its source is not the device it came from",
+  "role/hubs-only": "hubs alone write that",
   "role/marker-may-not": "a marker may not write {$type}",
   "role/marker-settles-nothing": "a marker leaves it to the lead to say which outcome of a decision holds",
   "role/marker-strikes-own": "a marker strikes its own entries only",

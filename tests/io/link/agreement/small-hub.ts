@@ -101,7 +101,15 @@ export class SmallHub {
     const from = after?.epoch === this.#epochName && after.offset <= this.head ? after.offset : 0;
     hear({
       kind: "hello",
-      hello: { hub: this.name, name: this.name, role: "marker", device: "", now: this.now, toCome: null },
+      hello: {
+        hub: this.name,
+        hubKey: null,
+        name: this.name,
+        role: "marker",
+        device: "",
+        now: this.now,
+        toCome: null,
+      },
     });
     for (const kept of this.log) if (kept.offset > from) hear(this.#message(kept, via));
     hear({ kind: "cursor", cursor: { epoch: this.#epochName, offset: this.head } });

@@ -29,7 +29,13 @@ describe("[HUB] the interface, row by row", () => {
     const answer = await hub.ask("GET", "/api/health");
     expect([answer.statusCode, answer.json()]).toEqual([
       200,
-      { status: "ok", engine: "sqlite", epoch: hub.engine.epoch, key: expect.stringMatching(/^[\w-]{43}$/), now: NOW },
+      {
+        status: "ok",
+        engine: "sqlite",
+        epoch: hub.engine.epoch,
+        key: expect.stringMatching(/^[\w-]{43}$/),
+        now: NOW,
+      },
     ]);
     const clock = await hub.ask("GET", "/api/clock");
     expect(clock.headers["cache-control"]).toBe("no-store");

@@ -13,7 +13,7 @@ export function openStream(
   parts: HubParts,
   { after, toCome }: { readonly after: number; readonly toCome: number },
 ): FastifyReply {
-  const { engine, fanOut, cursors, presence, beyond, surroundings, id, name } = parts;
+  const { engine, fanOut, cursors, presence, beyond, surroundings, id, key, name } = parts;
   const { walk, member } = walkFor(request);
   const response = reply.raw;
   // A reply that is taken over loses what plug-ins put into its headers, unless it is carried over.
@@ -42,6 +42,7 @@ export function openStream(
   subscriber.write(
     eventText("hello", {
       hub: id,
+      hubKey: key.publicKey,
       name,
       role: member?.role ?? "lead",
       device: member?.device ?? id,

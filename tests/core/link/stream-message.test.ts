@@ -41,7 +41,7 @@ describe("[LINK] an event of a walk's stream", () => {
     const hello = { hub: "hub-1", name: "Hub", role: "marker", device: "/devices/a", now };
     expect(messageOf({ event: "hello", data: JSON.stringify(hello) }, walk)).toEqual({
       kind: "hello",
-      hello: { ...hello, now: ZERO, toCome: null },
+      hello: { ...hello, hubKey: null, now: ZERO, toCome: null },
     });
     const follower = {
       device: "/devices/a",

@@ -41,8 +41,13 @@ export class TwoHubs {
     this.proxy = proxy;
   }
 
-  static async open(): Promise<TwoHubs> {
-    const [ground, vehicle] = [await new LiveHub("ground").open(), await new LiveHub("vehicle").open()];
+  /** Opens both; they write nothing of themselves into logs unless asked. */
+  static async open({ isWitness = false } = {}): Promise<TwoHubs> {
+    const [ground, vehicle] = [new LiveHub("ground"), new LiveHub("vehicle")];
+    for (const hub of [ground, vehicle]) {
+      hub.isWitness = isWitness;
+      await hub.open();
+    }
     return new TwoHubs(ground, vehicle, await GapProxy.open(() => ground.port));
   }
 

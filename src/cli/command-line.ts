@@ -26,6 +26,7 @@ import { type BriefArguments, briefCommand } from "./brief-command.ts";
 import { changeCommand } from "./change-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { compareCommand } from "./compare-command.ts";
+import { type ExtractArguments, extractCommand } from "./extract-command.ts";
 import { type FitArguments, fitCommand } from "./fit-command.ts";
 import { type HubFlags, hubCommand, type ServeHub } from "./hub-command.ts";
 import { type HubStore, hubBackupCommand, hubRestoreCommand } from "./hub-store-command.ts";
@@ -310,19 +311,32 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
     .option("--json", words("help/json"))
     .option("--csv", words("help/csv"))
     .option("--xes", words("help/xes"))
-    .action(async (log: string, options: { json?: boolean; csv?: boolean; xes?: boolean }) => {
+    .option("--trust <key>", words("help/verify-trust"), againValue, [])
+    .action(async (log: string, options: Parameters<typeof reviewCommand>[1]) => {
       ended(await reviewCommand(log, options, terminal));
     });
 
   program
     .command("verify")
     .description(words("help/verify"))
-    .argument("<log>", words("help/log"))
+    .argument("<log>", words("help/verify-log"))
     .option("--trust <key>", words("help/verify-trust"), againValue, [])
     .option("--code <code>", words("help/verify-code"))
+    .option("--quick", words("help/verify-quick"))
     .option("--json", words("help/json"))
     .action(async (log: string, options: Parameters<typeof verifyCommand>[1]) => {
       ended(await verifyCommand(log, options, terminal));
+    });
+
+  program
+    .command("extract")
+    .description(words("help/extract"))
+    .argument("<log>", words("help/log"))
+    .option("--step <id>", words("help/extract-step"), againValue, [])
+    .option("--kind <kind>", words("help/extract-kind"), againValue, [])
+    .requiredOption("--out <file>", words("help/extract-out"))
+    .action(async (log: string, options: ExtractArguments) => {
+      ended(await extractCommand(log, options, terminal));
     });
 }
 

@@ -5,8 +5,9 @@ import { bytesToHex, hexToBytes, utf8ToBytes } from "@noble/hashes/utils.js";
 import canonicalize from "canonicalize";
 import { describe, expect, it } from "vitest";
 import { base64urlOf, bytesOf } from "../../src/core/seal/base64url.ts";
+import { inclusionPaths, rootByPath } from "../../src/core/seal/inclusion.ts";
 import { linkOf, priorOf } from "../../src/core/seal/link-of.ts";
-import { merkleRoot } from "../../src/core/seal/merkle-root.ts";
+import { leafOf, merkleRoot } from "../../src/core/seal/merkle-root.ts";
 import { sealFits, sealKeyOf } from "../../src/core/seal/seal-fits.ts";
 import { tallyOf } from "../../src/core/seal/tally.ts";
 import { voiceCode } from "../../src/core/seal/voice-code.ts";
@@ -100,6 +101,20 @@ describe("Merkle trees (RFC 9162 §2.1, RFC 6962)", () => {
     expect(data.leaf.map((leaf: string) => bytesToHex(merkleRoot([utf8ToBytes(leaf)])))).toEqual(
       expected.leafHashes,
     );
+  });
+});
+
+describe("inclusion proofs (RFC 9162 §2.1.3, RFC 6962)", () => {
+  it("[SEL5] are the published ones, and lead to the published roots", () => {
+    const { data, expected } = named("merkle-paths");
+    const leaves: Uint8Array[] = data.leaves.map(hexToBytes).map(leafOf);
+    const roots = named("merkle-roots");
+    for (const [index, { leaf, size }] of data.asked.entries()) {
+      const path = inclusionPaths(leaves.slice(0, size))(leaf);
+      expect(path.map(bytesToHex)).toEqual(expected.paths[index]);
+      const root = rootByPath(leaves[leaf] ?? new Uint8Array(), { place: leaf, size }, path);
+      expect(root && bytesToHex(root)).toBe(roots.expected.roots[roots.data.sizes.indexOf(size)]);
+    }
   });
 });
 

@@ -1,6 +1,5 @@
 import { rangesIn } from "./number-ranges.ts";
-import type { LinkedEntry } from "./tally.ts";
-import { tallyOf } from "./tally.ts";
+import type { LinkedEntry, Tally } from "./tally.ts";
 
 /** What a hub held when it made a checkpoint ([SEL5]). */
 export interface Checkpoint {
@@ -34,11 +33,14 @@ export type CheckpointAnswer =
   | { readonly state: "cut"; readonly missing: ReadonlyMap<string, number> }
   | { readonly state: "other-entries" | "other-order" };
 
+/** A log as checkpoints ask for it. */
+export interface HeldLog {
+  readonly entryAt: (source: string, number: number) => LinkedEntry | null;
+  readonly tallyOf: (part: ReadonlySet<LinkedEntry>) => Tally;
+}
+
 /** Holds the entries of a log, by source and number, against a checkpoint. */
-export function heldAgainst(
-  checkpoint: Checkpoint,
-  entryAt: (source: string, number: number) => LinkedEntry | null,
-): CheckpointAnswer {
+export function heldAgainst(checkpoint: Checkpoint, { entryAt, tallyOf }: HeldLog): CheckpointAnswer {
   const under: LinkedEntry[] = [];
   const missing = new Map<string, number>();
   for (const [source, ranges] of checkpoint.held) {
@@ -51,7 +53,7 @@ export function heldAgainst(
     }
   }
   if (missing.size > 0) return { state: "cut", missing };
-  const tally = tallyOf(under);
+  const tally = tallyOf(new Set(under));
   if (tally.root !== checkpoint.root) return { state: "other-entries" };
   return tally.order === checkpoint.order ? { state: "fits", under } : { state: "other-order" };
 }

@@ -1,3 +1,4 @@
+import type { Entry } from "../log/index.ts";
 import type { SourceChain } from "./source-chain.ts";
 
 /** What hubs say of sources, each in an entry with a seal that fits. */
@@ -18,6 +19,9 @@ export interface Admission {
 
 /** Only such sources can be hubs. */
 export const isHub = (source: string): boolean => source.startsWith("/hubs/");
+
+/** Whether an entry tells what a hub held. */
+export const isCheckpoint = ({ wire }: Entry): boolean => wire.type === "tetherline.checkpoint.made";
 
 const text = (value: unknown): string => (typeof value === "string" ? value : "");
 

@@ -1,9 +1,18 @@
 export type { ChainEnd } from "./chain-end.ts";
 export { chainEndOf, chainedTo, isChained } from "./chain-end.ts";
+export type { Choice } from "./chosen-by.ts";
+export { chosenBy, kindOf } from "./chosen-by.ts";
+export type { Extract, ReadExtract } from "./extract.ts";
+export { readExtract, writeExtract } from "./extract.ts";
+export type { ExtractMade } from "./extract-of.ts";
+export { extractOf } from "./extract-of.ts";
+export type { HeardCode } from "./heard-code.ts";
+export { heardCode } from "./heard-code.ts";
 export { linkOf } from "./link-of.ts";
 export { isSealKey } from "./seal-fits.ts";
 export type { Sealer } from "./sealed.ts";
 export { sealed, toBeSealed } from "./sealed.ts";
+export { spelled } from "./spelled.ts";
 export type { LinkedPlace, Tally } from "./tally.ts";
 export { tallyOf } from "./tally.ts";
 export type {
@@ -14,5 +23,7 @@ export type {
   Verdict,
   Verification,
 } from "./verification.ts";
+export type { ExtractVerified } from "./verify-extract.ts";
+export { verifyExtract } from "./verify-extract.ts";
+export type { Verifying } from "./verify-log.ts";
 export { verifyLog } from "./verify-log.ts";
-export { differingGroups } from "./voice-code.ts";

@@ -1,5 +1,6 @@
 import type { Entry } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
+import { carriedSeals } from "./carried-seals.ts";
 import { linkOf, priorOf } from "./link-of.ts";
 import { sealFits, sealKeyOf } from "./seal-fits.ts";
 import type { LinkedEntry } from "./tally.ts";
@@ -30,6 +31,14 @@ export interface SourceChain {
   readonly forks: ReadonlySet<number>;
 }
 
+/** How seals are looked at. */
+export interface Judging {
+  /** True for one look a run, which is what {@link carriedSeals} tells. */
+  readonly isQuick: boolean;
+  /** Called for each entry when its seal was looked at, or need not be. */
+  readonly onJudged?: () => void;
+}
+
 /** The number of an entry in the sequence of its source. */
 export const numberOf = ({ wire }: Entry): number => Number(wire.sequence);
 
@@ -37,7 +46,12 @@ export const numberOf = ({ wire }: Entry): number => Number(wire.sequence);
  * Holds the entries of one source and walk against the key that the first sealed one names; where none does, against `admitted`, the key that a hub
  * admitted the source with.
  */
-export function sourceChain(source: string, entries: readonly Entry[], admitted: string | null): SourceChain {
+export function sourceChain(
+  source: string,
+  entries: readonly Entry[],
+  admitted: string | null,
+  { isQuick, onJudged }: Judging,
+): SourceChain {
   const findings: SealFinding[] = [];
   const find = (kind: SealFindingKind, number: number | null) => findings.push({ kind, source, number });
   const named = entries.filter(({ wire }) => wire["sealkey"] !== undefined);
@@ -49,13 +63,19 @@ export function sourceChain(source: string, entries: readonly Entry[], admitted:
   const written = first ? String(first.wire["sealkey"]) : admitted;
   const key = written === null ? null : sealKeyOf(written);
   if (first && (keys.size > 1 || key === null)) find("other-key", numberOf(first));
+  const linked = entries.map((entry) => ({ entry, number: numberOf(entry), link: linkOf(entry.wire) }));
+  const carried = isQuick && key ? carriedSeals(linked, key) : NONE;
   const judged = new Map<number, Judged[]>();
-  for (const entry of entries) {
-    const number = numberOf(entry);
-    const link = linkOf(entry.wire);
+  for (const { entry, number, link } of linked) {
     const at = judged.get(number) ?? [];
     judged.set(number, at);
-    at.push({ entry, number, link, standing: standingOf(entry, link, key) });
+    at.push({
+      entry,
+      number,
+      link,
+      standing: carried.has(entry) ? "sealed" : standingOf(entry, link, key),
+    });
+    onJudged?.();
   }
   // An id that stands under two numbers is one entry and a forgery of it, and no number is lower than 1.
   const numbers = new Map<string, number>();
@@ -99,6 +119,8 @@ export function sourceChain(source: string, entries: readonly Entry[], admitted:
     forks,
   };
 }
+
+const NONE: ReadonlySet<Entry> = new Set();
 
 function standingOf({ wire }: Entry, link: Uint8Array | null, key: Uint8Array | null): Standing {
   if (wire["seal"] === undefined) return link ? "unsealed" : "bad";

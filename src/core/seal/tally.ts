@@ -3,7 +3,7 @@ import { concatBytes } from "@noble/hashes/utils.js";
 import type { Entry, PlaceInOrder } from "../log/index.ts";
 import { compareEntries } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
-import { merkleRoot } from "./merkle-root.ts";
+import { leafOf, rootOfLeaves } from "./merkle-root.ts";
 import { rangesText } from "./number-ranges.ts";
 
 /** An entry with its link and its number in the sequence of its source. */
@@ -31,23 +31,32 @@ export interface Tally {
 
 const asText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 
+/** By source and number, as the leaves of the tree stand. */
+export const byPlace = (a: LinkedPlace, b: LinkedPlace): number =>
+  asText(a.entry.wire.source, b.entry.wire.source) || a.number - b.number;
+
 /** What entries come to, of which no two may have one source and number. */
-export function tallyOf(linked: readonly LinkedPlace[]): Tally {
-  const byNumber = linked.toSorted(
-    (a, b) => asText(a.entry.wire.source, b.entry.wire.source) || a.number - b.number,
-  );
-  const inOrder = linked.toSorted((a, b) => compareEntries(a.entry, b.entry));
-  const numbers = new Map<string, number[]>();
-  for (const { entry, number } of byNumber) {
-    const { source } = entry.wire;
-    const held = numbers.get(source) ?? [];
-    numbers.set(source, held);
-    held.push(number);
-  }
-  return {
-    entries: linked.length,
-    held: Object.fromEntries([...numbers].map(([source, held]) => [source, rangesText(held)])),
-    root: base64urlOf(merkleRoot(byNumber.map(({ link }) => link))),
-    order: base64urlOf(sha256(concatBytes(...inOrder.map(({ link }) => link)))),
+export const tallyOf = (linked: readonly LinkedPlace[]): Tally => tallying(linked)(new Set(linked));
+
+/** Tallies of parts of a log, which is sorted and hashed once for all of them. No two entries may have one source and number. */
+export function tallying(all: readonly LinkedPlace[]): (part: ReadonlySet<LinkedPlace>) => Tally {
+  const byNumber = all.toSorted(byPlace).map((one) => ({ one, leaf: leafOf(one.link) }));
+  const inOrder = all.toSorted((a, b) => compareEntries(a.entry, b.entry));
+  return (part) => {
+    const leaves = byNumber.filter(({ one }) => part.has(one));
+    const numbers = new Map<string, number[]>();
+    for (const { one } of leaves) {
+      const { source } = one.entry.wire;
+      const held = numbers.get(source) ?? [];
+      numbers.set(source, held);
+      held.push(one.number);
+    }
+    const links = inOrder.filter((one) => part.has(one)).map(({ link }) => link);
+    return {
+      entries: leaves.length,
+      held: Object.fromEntries([...numbers].map(([source, held]) => [source, rangesText(held)])),
+      root: base64urlOf(rootOfLeaves(leaves.map(({ leaf }) => leaf))),
+      order: base64urlOf(sha256(concatBytes(...links))),
+    };
   };
 }

@@ -1,3 +1,4 @@
+import type { Entry } from "../log/index.ts";
 import type { WalkId } from "../units/index.ts";
 
 /**
@@ -22,6 +23,8 @@ export type SealFindingKind =
   | "forged-twin"
   /** A source that was admitted with a key and has no seal left. */
   | "seals-stripped"
+  /** An entry of an extract whose proof does not lead to its checkpoint. */
+  | "not-proven"
   /** An entry of another walk. */
   | "other-walk"
   /** Other entries than a checkpoint held. */
@@ -55,6 +58,7 @@ export const VERDICT_OF: Readonly<Record<SealFindingKind, Verdict>> = {
   "does-not-follow": "broken",
   "forged-twin": "broken",
   "seals-stripped": "broken",
+  "not-proven": "broken",
   "other-walk": "broken",
   "other-entries": "broken",
   "other-order": "broken",
@@ -66,6 +70,17 @@ export const VERDICT_OF: Readonly<Record<SealFindingKind, Verdict>> = {
   "other-role": "intact",
 };
 
+/** What is said of an entry of another walk. */
+export const otherWalk = ({ wire }: Entry): SealFinding => ({
+  kind: "other-walk",
+  source: wire.source,
+  number: Number(wire.sequence),
+});
+
+/** Findings with the worst first. */
+export const worstFirst = (findings: readonly SealFinding[]): readonly SealFinding[] =>
+  findings.toSorted((a, b) => VERDICTS.indexOf(VERDICT_OF[b.kind]) - VERDICTS.indexOf(VERDICT_OF[a.kind]));
+
 /** The worse of two verdicts. */
 export const worseOf = (a: Verdict, b: Verdict): Verdict =>
   VERDICTS.indexOf(a) > VERDICTS.indexOf(b) ? a : b;
@@ -75,6 +90,8 @@ export interface SourceVerified {
   readonly source: string;
   /** As what a hub admitted it; `null` where none did. */
   readonly by: { readonly name: string; readonly role: string } | null;
+  /** Its key in base64url; `null` where none is known. */
+  readonly key: string | null;
   readonly verdict: Verdict;
   /** How many entries of it there are, each number once. */
   readonly entries: number;
@@ -94,13 +111,15 @@ export interface CheckpointVerified {
   readonly by: string;
   readonly trusted: boolean;
   readonly entries: number;
-  readonly state: "fits" | "cut" | "other-entries" | "other-order" | "unreadable";
+  readonly state: "fits" | "cut" | "other-entries" | "other-order" | "unreadable" | "not-looked-at";
 }
 
 /** What a log is worth as a record ([SEL7]). It never says that an entry is true ([SEL9]). */
 export interface Verification {
   readonly walk: WalkId;
   readonly verdict: Verdict;
+  /** True when one seal a run was looked at, and not every one. */
+  readonly isQuick: boolean;
   /** By name. */
   readonly sources: readonly SourceVerified[];
   /** In the order of the log. */

@@ -1,78 +1,69 @@
-import type { Entry, Role } from "../log/index.ts";
-import { compareEntries, deviceOf, ROLES, roleRefusal } from "../log/index.ts";
+import type { Entry } from "../log/index.ts";
+import { compareEntries } from "../log/index.ts";
 import type { WalkId } from "../units/index.ts";
+import type { Checkpoint, CheckpointAnswer } from "./checkpoint.ts";
 import { checkpointIn, heldAgainst } from "./checkpoint.ts";
-import type { Admission, HubWord } from "./hub-word.ts";
-import { isHub, trustedHubs, vouchedKeys, wordOf } from "./hub-word.ts";
+import { isCheckpoint, isHub } from "./hub-word.ts";
 import type { SourceChain } from "./source-chain.ts";
-import { sourceChain } from "./source-chain.ts";
+import { chainsOf, evidence, keyFindings } from "./source-keys.ts";
+import { sourcesVerified, worstOf } from "./sources-verified.ts";
 import type { LinkedEntry } from "./tally.ts";
-import { tallyOf } from "./tally.ts";
-import type {
-  CheckpointVerified,
-  SealFinding,
-  SourceVerified,
-  Verdict,
-  Verification,
-} from "./verification.ts";
-import { VERDICT_OF, VERDICTS, worseOf } from "./verification.ts";
+import { tallying } from "./tally.ts";
+import type { CheckpointVerified, SealFinding, Verification } from "./verification.ts";
+import { otherWalk, worstFirst } from "./verification.ts";
 import { voiceCode } from "./voice-code.ts";
+import { bySourceOf } from "./walk-of.ts";
+
+/** How a log is verified. */
+export interface Verifying {
+  /** True to look at one seal a run of entries; false to look at every one. */
+  readonly isQuick?: boolean;
+  /** Told how many of the entries have been looked at. */
+  readonly onProgress?: (done: number, of: number) => void;
+}
 
 /**
  * Verifies a log ([SEL7]): the seals and the chain of every source, who vouches for its key, and what checkpoints held. `trust` are the keys of hubs, as they write
- * them; without any, what hubs say still counts as evidence of changes, and nobody is trusted. `null` for a log without entries.
+ * them; without any, what hubs say still counts as evidence of changes, and nobody is trusted. `null` for a log without entries. A look at a seal takes about a
+ * millisecond, so that a quick verification of a long log takes a small part of the time of a full one.
  */
-export function verifyLog(entries: readonly Entry[], trust: readonly string[]): Verification | null {
-  const walk = walkOf(entries);
-  if (walk === null) return null;
-  const findings: SealFinding[] = [];
-  const bySource = new Map<string, Entry[]>();
-  for (const entry of entries) {
-    const { source } = entry.wire;
-    const some = bySource.get(source) ?? [];
-    bySource.set(source, some);
-    if (entry.walk === walk) some.push(entry);
-    else findings.push({ kind: "other-walk", source, number: Number(entry.wire.sequence) });
-  }
-  const { chains, word, trusted } = chainsOf(bySource, new Set(trust));
+export function verifyLog(
+  entries: readonly Entry[],
+  trust: readonly string[],
+  { isQuick = false, onProgress }: Verifying = {},
+): Verification | null {
+  const log = bySourceOf(entries);
+  if (!log) return null;
+  const { walk, bySource, others } = log;
+  const findings: SealFinding[] = others.map(otherWalk);
+  let judged = 0;
+  const onJudged = () => {
+    judged += 1;
+    onProgress?.(judged, entries.length);
+  };
+  const { chains, word, trusted } = chainsOf(bySource, new Set(trust), { isQuick, onJudged });
   findings.push(...[...chains.values()].flatMap((chain) => chain.findings));
   findings.push(...[...chains.values()].flatMap((chain) => keyFindings(chain, word, trusted)));
   const all = [...chains.values()].flatMap((chain) => chain.entries);
-  const checked = checkpointsOf(walk, chains, { trusted, isEvidence: evidence(trust, trusted) });
+  const checked = checkpointsOf(walk, chains, { trusted, isEvidence: evidence(trust, trusted), isQuick });
   findings.push(...checked.findings);
   const isClosed = closedAt(all);
-  const sources = [...new Set([...chains.keys(), ...checked.missing])]
-    .sort()
-    .map((source): SourceVerified => {
-      const chain = chains.get(source);
-      const own = chain?.entries ?? [];
-      const behind = own.filter(
-        (one) => !checked.under.has(one) && !(trusted.has(source) && isCheckpoint(one.entry)),
-      ).length;
-      const best: Verdict = isClosed && behind === 0 ? "whole" : "intact";
-      const said = admissionOf(source, word);
-      return {
-        source,
-        by: said ? { name: said.name, role: said.role } : null,
-        verdict: findings
-          .filter((one) => one.source === source)
-          .reduce<Verdict>((worst, { kind }) => worseOf(worst, VERDICT_OF[kind]), best),
-        entries: own.length,
-        sealed: own.filter(({ isSealed }) => isSealed).length,
-        first: own[0]?.number ?? null,
-        last: own.at(-1)?.number ?? null,
-        behind,
-      };
-    });
-  const tally = tallyOf(all);
+  const sources = sourcesVerified([...chains.keys(), ...checked.missing], {
+    chains,
+    word,
+    findings,
+    isBehind: (one) =>
+      !checked.under.has(one) && !(trusted.has(one.entry.wire.source) && isCheckpoint(one.entry)),
+    best: (behind) => (isClosed && behind === 0 ? "whole" : "intact"),
+  });
+  const tally = checked.tallyOf(new Set(all));
   return {
     walk,
-    verdict: sources.reduce<Verdict>((worst, one) => worseOf(worst, one.verdict), "whole"),
+    isQuick,
+    verdict: worstOf(sources),
     sources,
     checkpoints: checked.checkpoints,
-    findings: findings.toSorted(
-      (a, b) => VERDICTS.indexOf(VERDICT_OF[b.kind]) - VERDICTS.indexOf(VERDICT_OF[a.kind]),
-    ),
+    findings: worstFirst(findings),
     root: tally.root,
     order: tally.order,
     code: voiceCode(walk, tally),
@@ -80,94 +71,20 @@ export function verifyLog(entries: readonly Entry[], trust: readonly string[]): 
   };
 }
 
-/** The walk that a log is of: that of its opening, else the one that most entries are of. */
-function walkOf(entries: readonly Entry[]): WalkId | null {
-  const opening = entries.find(({ wire }) => wire.type === "tetherline.walk.opened");
-  if (opening) return opening.walk;
-  const counts = new Map<WalkId, number>();
-  for (const { walk } of entries) counts.set(walk, (counts.get(walk) ?? 0) + 1);
-  return [...counts].toSorted(([, a], [, b]) => b - a)[0]?.[0] ?? null;
-}
-
-/** The chains of all sources. Hubs come first: the key of a device that does not name it is what a hub admitted it with. */
-function chainsOf(bySource: ReadonlyMap<string, readonly Entry[]>, trust: ReadonlySet<string>) {
-  const chains = new Map<string, SourceChain>();
-  for (const [source, entries] of bySource) {
-    if (isHub(source)) chains.set(source, sourceChain(source, entries, null));
-  }
-  const hubs = [...chains.values()];
-  const trusted = trustedHubs(hubs, trust);
-  const isEvidence = evidence([...trust], trusted);
-  const word = wordOf(hubs.filter(({ source }) => isEvidence(source)));
-  for (const [source, entries] of bySource) {
-    if (!isHub(source))
-      chains.set(source, sourceChain(source, entries, admittedKeys(source, word)?.at(-1) ?? null));
-  }
-  return { chains, word, trusted };
-}
-
-/** Whose word counts: that of trusted hubs, or, where nobody is to be trusted, that of every hub. */
-const evidence = (trust: readonly string[], trusted: ReadonlySet<string>) => (source: string) =>
-  trust.length === 0 || trusted.has(source);
-
-/** As what a source was admitted last, or the device that it belongs to. */
-function admissionOf(source: string, word: HubWord): Admission | null {
-  return admissionsOf(source, word).at(-1) ?? null;
-}
-
-/** The keys that a source was admitted with, or its device; `null` where it was admitted with none. */
-function admittedKeys(source: string, word: HubWord): readonly string[] | null {
-  const keys = admissionsOf(source, word).flatMap(({ key }) => key ?? []);
-  return keys.length === 0 ? null : keys;
-}
-
-/** Whether a hub says that it took entries of a source without seals, so that there may have been none. */
-function isTakenUnsealed(source: string, word: HubWord): boolean {
-  return admissionsOf(source, word).some(({ key }) => key === null);
-}
-
-function admissionsOf(source: string, { admitted }: HubWord): readonly Admission[] {
-  return admitted.get(source) ?? admitted.get(deviceOf(source)) ?? [];
-}
-
-/** What there is against the key of a source. */
-function keyFindings(
-  chain: SourceChain,
-  word: HubWord,
-  trusted: ReadonlySet<string>,
-): readonly SealFinding[] {
-  const { source, key, entries, hasSeals } = chain;
-  const known = isHub(source) ? vouchedKeys(source, word) : admittedKeys(source, word);
-  if (known && !hasSeals && entries.length > 0 && !isTakenUnsealed(source, word))
-    return [{ kind: "seals-stripped", source, number: null }];
-  const found: SealFinding[] = [];
-  const unsealed = entries.find(({ isSealed }) => !isSealed);
-  if (known && key !== null && !known.includes(key)) found.push({ kind: "other-key", source, number: null });
-  if (unsealed) found.push({ kind: "unsealed", source, number: unsealed.number });
-  const isVouched = isHub(source) ? trusted.has(source) : trusted.size > 0 && known !== null;
-  if (!isVouched && entries.length > 0) found.push({ kind: "nobody-vouches", source, number: null });
-  const role = admissionOf(source, word)?.role;
-  if (isRole(role)) {
-    const beyond = entries.find(({ entry }) => roleRefusal(entry, role, deviceOf(source)) !== null);
-    if (beyond) found.push({ kind: "other-role", source, number: beyond.number });
-  }
-  return found;
-}
-
-const isRole = (role: string | undefined): role is Role => ROLES.some((one) => one === role);
-
-const isCheckpoint = ({ wire }: Entry) => wire.type === "tetherline.checkpoint.made";
-
 interface Hubs {
   readonly trusted: ReadonlySet<string>;
   readonly isEvidence: (source: string) => boolean;
+  readonly isQuick: boolean;
 }
+
+/** What is told of a checkpoint that a quick look passes by. */
+const PASSED_BY = { state: "not-looked-at" } as const;
 
 /** All checkpoints, what they say against the log, and what is under one that is trusted and fits. */
 function checkpointsOf(
   walk: WalkId,
   chains: ReadonlyMap<string, SourceChain>,
-  { trusted, isEvidence }: Hubs,
+  { trusted, isEvidence, isQuick }: Hubs,
 ) {
   const findings: SealFinding[] = [];
   const checkpoints: CheckpointVerified[] = [];
@@ -180,7 +97,20 @@ function checkpointsOf(
     .flatMap(({ source, entries }) => (isHub(source) ? entries : []))
     .filter(({ entry, isSealed }) => isSealed && isCheckpoint(entry))
     .toSorted((a, b) => compareEntries(a.entry, b.entry));
+  const tallyOf = tallying([...chains.values()].flatMap((chain) => chain.entries));
+  const entryAt = (of: string, at: number) => byNumber.get(of)?.get(at) ?? null;
   const hasForks = [...chains.values()].some(({ forks }) => forks.size > 0);
+  const latest = new Map(made.map(({ entry }) => [entry.wire.source, entry]));
+  const answers = new Map<Entry, CheckpointAnswer>();
+  const answerTo = (entry: Entry, checkpoint: Checkpoint): CheckpointAnswer => {
+    const answer = answers.get(entry) ?? heldAgainst(checkpoint, { entryAt, tallyOf });
+    answers.set(entry, answer);
+    return answer;
+  };
+  const fits = (entry: Entry | undefined): boolean => {
+    const checkpoint = checkpointIn(entry?.wire.data);
+    return entry !== undefined && checkpoint !== null && answerTo(entry, checkpoint).state === "fits";
+  };
   for (const { entry, number } of made) {
     const { source, data } = entry.wire;
     const checkpoint = checkpointIn(data);
@@ -190,7 +120,9 @@ function checkpointsOf(
       checkpoints.push({ code: "", by: source, trusted: isTrusted, entries: 0, state: "unreadable" });
       continue;
     }
-    const answer = heldAgainst(checkpoint, (of, at) => byNumber.get(of)?.get(at) ?? null);
+    // What a hub held before is in what it held last: where that is here still, a quick look is done.
+    const isPassedBy = isQuick && latest.get(source) !== entry && fits(latest.get(source));
+    const answer = isPassedBy ? PASSED_BY : answerTo(entry, checkpoint);
     checkpoints.push({
       code: voiceCode(walk, checkpoint),
       by: source,
@@ -198,7 +130,7 @@ function checkpointsOf(
       entries: checkpoint.entries,
       state: answer.state,
     });
-    if (!isEvidence(source)) continue;
+    if (!isEvidence(source) || answer.state === "not-looked-at") continue;
     if (answer.state === "fits") {
       if (isTrusted) for (const one of answer.under) under.add(one);
     } else if (answer.state === "cut") {
@@ -209,7 +141,7 @@ function checkpointsOf(
       // Which of two histories the hub held cannot be told, and the fork is said already.
     } else if (!hasForks) findings.push({ kind: answer.state, source, number });
   }
-  return { checkpoints, findings, under, missing };
+  return { checkpoints, findings, under, missing, tallyOf };
 }
 
 /** Whether the walk is closed by the last that is said of it. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Verification } from "../../../src/core/seal/index.ts";
-import { differingGroups, verifyLog } from "../../../src/core/seal/index.ts";
+import type { Verification, Verifying } from "../../../src/core/seal/index.ts";
+import { heardCode, spelled, verifyLog } from "../../../src/core/seal/index.ts";
+import { inWords } from "../../../src/words/index.ts";
 import {
   entriesOf,
   FORM,
@@ -19,8 +20,12 @@ import {
 
 type Wire = Record<string, unknown>;
 
-function verified(log: readonly Wire[], trust: readonly string[] = [HUB_KEY]): Verification {
-  const found = verifyLog(entriesOf(log), trust);
+function verified(
+  log: readonly Wire[],
+  trust: readonly string[] = [HUB_KEY],
+  verifying: Verifying = {},
+): Verification {
+  const found = verifyLog(entriesOf(log), trust, verifying);
   if (!found) throw new Error("nothing to verify");
   return found;
 }
@@ -226,6 +231,8 @@ describe("a log that was changed", () => {
     expect(found.findings.map((one) => one.kind)).toContain(kind);
     // Without a trusted hub no one is vouched for, and what is broken stays broken.
     expect(verified(attack(wires()), []).verdict).toBe("broken");
+    // A quick look finds the same.
+    expect(verified(attack(wires()), [HUB_KEY], { isQuick: true })).toEqual({ ...found, isQuick: true });
   });
 
   it("[SEL7] is cut where numbers are missing, or less is there than a checkpoint held", () => {
@@ -341,11 +348,74 @@ describe("a log that was changed", () => {
   });
 });
 
+describe("a quick look", () => {
+  const quick = { isQuick: true };
+
+  it("[SEL7] says that it is one, and comes to the same of a sound log", () => {
+    expect(verified(wires(), [HUB_KEY], quick)).toEqual({ ...verified(wires()), isQuick: true });
+    expect(verified(open(), [HUB_KEY], quick).verdict).toBe("intact");
+    const twice = [...wires(), ...wires()];
+    expect(verified(twice, [HUB_KEY], quick).verdict).toBe("whole");
+  });
+
+  it("[SEL7] passes by a seal that was spoiled by itself within a run, and not the last one", () => {
+    const spoil = (number: number) => changed(wires(), at(wires(), IV, number), {});
+    const spoiled = (number: number) =>
+      spoil(number).map((wire) =>
+        wire["source"] === IV && Number(wire["sequence"]) === number
+          ? { ...wire, seal: "A".repeat(86) }
+          : wire,
+      );
+    expect(verified(spoiled(3)).verdict).toBe("broken");
+    expect(verified(spoiled(3), [HUB_KEY], quick).verdict).toBe("whole");
+    expect(verified(spoiled(6), [HUB_KEY], quick).findings[0]).toEqual({
+      kind: "seal-does-not-fit",
+      source: IV,
+      number: 6,
+    });
+  });
+
+  it("[SEL7] looks at the last checkpoint of a hub, and at all where that one does not fit", () => {
+    const two = withCheckpoint(withNext(wires(), GROUND, "note.made", { text: "later" }));
+    expect(verified(two, [HUB_KEY], quick).checkpoints.map(({ state }) => state)).toEqual([
+      "not-looked-at",
+      "fits",
+    ]);
+    const cut = without(two, at(two, GROUND, 3));
+    expect(verified(cut, [HUB_KEY], quick).checkpoints.map(({ state }) => state)).toEqual(["fits", "cut"]);
+  });
+
+  it("[SEL7] tells how far it is", () => {
+    const told: [number, number][] = [];
+    verified(wires(), [HUB_KEY], { onProgress: (done, of) => told.push([done, of]) });
+    expect(told).toEqual(wires().map((_, index) => [index + 1, wires().length]));
+  });
+});
+
 describe("the voice code", () => {
   it("[SEL6] says which groups differ, however it was typed", () => {
-    expect(differingGroups(FORM.code, FORM.code.toLowerCase().replaceAll("-", " "))).toEqual([]);
-    expect(differingGroups(FORM.code, `${FORM.code.slice(0, -1)}Z`)).toEqual([4]);
-    expect(differingGroups(FORM.code, "7NU")).toBeNull();
-    expect(differingGroups(FORM.code, `${FORM.code.slice(0, -1)}1`)).toBeNull();
+    const { code, entries, checkpoints } = verified(wires());
+    const heard = (typed: string) => heardCode({ code, entries, checkpoints }, typed);
+    expect(heard(code.toLowerCase().replaceAll("-", " "))).toEqual({ differs: [], entries: 12 });
+    expect(heard(FORM.code)).toEqual({ differs: [], entries: 11 });
+    expect(heard(`${code.slice(0, -1)}${code.endsWith("Z") ? "Y" : "Z"}`)).toEqual({
+      differs: [4],
+      entries: null,
+    });
+    expect(heard("7NU")).toBeNull();
+    expect(heard(`${code.slice(0, -1)}1`)).toBeNull();
+  });
+
+  it("[SEL6] is spelled letter by letter, each with a word of its own", () => {
+    expect(spelled("7NU-X0A").map((group) => group.map(inWords).join(" "))).toEqual([
+      "Seven November Uniform",
+      "X-ray Zero Alfa",
+    ]);
+    const letters = "ABC-DEF-GHJ-KMN-PQR-STU-VWX-YZ0-234-567-89";
+    const said = spelled(letters).flat().map(inWords);
+    expect(new Set(said).size).toBe(32);
+    for (const [index, letter] of [...letters.replaceAll("-", "")].slice(0, 23).entries()) {
+      expect(said[index]?.[0]).toBe(letter);
+    }
   });
 });

@@ -53,12 +53,21 @@ export const helpWords = {
   "help/state": "show the state a log folds into",
   "help/log": "log of a walk",
   "help/at": "the state at an instant, from the entries up to it",
-  "help/review": "compare what was done with the plan",
+  "help/review":
+    "compare what was done with the plan; the JSON document and the event log say whether the log was verified, and what came of it",
+  "help/extract":
+    "take a few entries out of a log, to be shown to others, each with its proof that a hub’s checkpoint held it",
+  "help/extract-step": "the entries about this step; may be given again",
+  "help/extract-kind": "the entries of this kind, such as step.done; may be given again",
+  "help/extract-out": "the file to write, such as public.extract.jsonl",
   "help/plan-csv": "print the planned steps as CSV (RFC 4180)",
   "help/plan-xlsx":
     "write the plan as a workbook (ECMA-376) with a grid of the steps by crew and time, and a list",
   "help/verify":
-    "tell whether entries of a log were changed, taken out, put in or reordered since they were made",
+    "tell whether entries of a log were changed, taken out, put in or reordered since they were made; an extract is verified as well",
+  "help/verify-log": "log of a walk, or an extract of one",
+  "help/verify-quick":
+    "look at one seal a run of entries, which names the ones before it, and not at every seal",
   "help/verify-trust": "the key of a hub that is trusted; may be given again and again",
   "help/verify-code": "a voice code that was read out elsewhere, to be compared",
   "help/csv": "print the steps as CSV (RFC 4180)",

@@ -101,6 +101,7 @@ export const importTable = {
   ],
   "core/review": [
     "core/changes",
+    "core/seal",
     "core/course",
     "core/plan",
     "core/log",

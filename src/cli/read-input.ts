@@ -64,6 +64,8 @@ export function findingSentence({ message, position, pointer }: Finding): string
 export interface FoldedFile {
   readonly folded: Folded;
   readonly ledger: Ledger;
+  /** Every entry of the file, those that the fold passes by included. */
+  readonly entries: readonly Entry[];
   readonly problems: readonly LineProblem[];
 }
 
@@ -81,7 +83,7 @@ export async function foldedFile(file: string, until?: Instant): Promise<FoldedF
   const folded = foldLog(until === undefined ? entries : hadHappened(entries, until));
   const { ledger } = folded;
   if (!ledger) throw new UnusableInputError(whyNotOpened(file, entries, folded));
-  return { folded, ledger, problems };
+  return { folded, ledger, entries, problems };
 }
 
 /**

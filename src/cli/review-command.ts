@@ -1,6 +1,8 @@
 import { causeMessage } from "../core/course/index.ts";
-import type { LaneReview, Review, StepReview, TaskReview } from "../core/review/index.ts";
+import type { Entry } from "../core/log/index.ts";
+import type { LaneReview, RecordKnown, Review, StepReview, TaskReview } from "../core/review/index.ts";
 import { reviewCsv, reviewDocument, reviewOf, reviewXes } from "../core/review/index.ts";
+import { verifyLog } from "../core/seal/index.ts";
 import type { Duration } from "../core/units/index.ts";
 import { clockText, minus } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
@@ -10,6 +12,7 @@ import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
+import { trustedKeys } from "./trusted-keys.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** The forms in which a review can be printed. Without any, it is printed as tables. */
@@ -17,25 +20,37 @@ export interface ReviewArguments {
   readonly json?: boolean;
   readonly csv?: boolean;
   readonly xes?: boolean;
+  /** Keys of hubs that are trusted, as they show them. */
+  readonly trust?: readonly string[];
 }
 
 /** `review`: compares what was done with what was planned, up to the last entry of the log. */
 export async function reviewCommand(
   file: string,
-  { json = false, csv = false, xes = false }: ReviewArguments,
+  { json = false, csv = false, xes = false, trust = [] }: ReviewArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
   if ([json, csv, xes].filter(Boolean).length > 1) {
     throw new UnusableInputError(words("cli/one-form"));
   }
+  const keys = trustedKeys(trust);
   const log = await foldedFile(file);
   const review = reviewOf(log.folded, log.folded.lastAt ?? log.ledger.opened.at);
   if (!review) throw new UnusableInputError(words("cli/no-walk", { file }));
-  if (json) terminal.out(`${JSON.stringify(reviewDocument(review, inWords), null, 2)}\n`);
+  if (json)
+    terminal.out(
+      `${JSON.stringify(reviewDocument(review, inWords, recordOf(log.entries, keys)), null, 2)}\n`,
+    );
   else if (csv) terminal.out(reviewCsv(review, inWords));
-  else if (xes) terminal.out(reviewXes(review));
+  else if (xes) terminal.out(reviewXes(review, recordOf(log.entries, keys)));
   else terminal.out(inTables(review));
   return reportUncleanLog(file, log, terminal);
+}
+
+/** What the entries of a log come to as a record. Every seal is looked at. */
+function recordOf(entries: readonly Entry[], trust: readonly string[]): RecordKnown {
+  const found = verifyLog(entries, trust);
+  return found ? { found, trust } : { found: null, why: "failed" };
 }
 
 const signed = (difference: Duration | null) =>

@@ -311,6 +311,66 @@ describe("verify", () => {
     expect(await heard("AAA")).toMatchObject({ status: 2, out: "" });
   });
 
+  it("[SEL6] prints root, order and the key of the hub, and the code with its words", async () => {
+    const { out } = await tetherline("verify", sealed);
+    const { root, order } = json((await tetherline("verify", sealed, "--json")).out);
+    expect(out).toContain(`root ${String(root)}, order ${String(order)}.`);
+    expect(out).toContain(`/hubs/vehicle has the key ${HUB_KEY}.`);
+    expect(out).toMatch(/Read aloud: (\S+ \S+ \S+, ){3}\S+ \S+ \S+\.\n/);
+  });
+
+  it("[SEL7] says that a quick look was one", async () => {
+    const { status, out } = await tetherline("verify", sealed, "--trust", HUB_KEY, "--quick");
+    expect([status, out]).toEqual([0, expect.stringContaining("This was a quick look")]);
+    expect((await tetherline("verify", sealed, "--trust", HUB_KEY)).out).not.toContain("quick look");
+  });
+
+  it("[SEL7] takes an extract, and says what it holds and what was left out", async () => {
+    const file = scratch.path("public.extract.jsonl");
+    const made = await tetherline("extract", sealed, "--kind", "record.taken", "--out", file);
+    expect(made).toMatchObject({
+      status: 0,
+      err: "",
+      out: expect.stringMatching(/entries in full, \d+ left out/),
+    });
+    const { status, out } = await tetherline("verify", file, "--trust", HUB_KEY, "--code", FORM.code);
+    expect(status).toBe(0);
+    expect(out).toContain("Whole: every entry in this extract");
+    expect(out).toContain("Left out of /devices/a7k2mq9xwe: ");
+    expect(out).toContain("This does not prove what the entries that were left out say");
+    expect(out).toContain("it is of 11 entries.");
+    expect(json((await tetherline("verify", file, "--json")).out)).toMatchObject({ verdict: "partly" });
+    const changed = scratch.write(
+      "changed.extract.jsonl",
+      scratch.read("public.extract.jsonl").replaceAll('"step":', '"leap":'),
+    );
+    expect((await tetherline("verify", changed, "--trust", HUB_KEY)).status).toBe(1);
+  });
+
+  it("[SEL7] writes no extract of nothing, of everything, or without a checkpoint", async () => {
+    const out = scratch.path("none.extract.jsonl");
+    expect((await tetherline("extract", sealed, "--out", out)).status).toBe(2);
+    expect((await tetherline("extract", sealed, "--step", "nothing", "--out", out)).status).toBe(1);
+    expect(await tetherline("extract", log, "--kind", "step.done", "--out", out)).toMatchObject({
+      status: 1,
+      err: expect.stringContaining("no checkpoint"),
+    });
+    expect(() => scratch.read("none.extract.jsonl")).toThrow();
+  });
+
+  it("[SEL7] stands in the review as JSON and as an event log", async () => {
+    const { out } = await tetherline("review", log, "--json");
+    expect(json(out)["record"]).toMatchObject({
+      verified: true,
+      verdict: "partly",
+      quick: false,
+      trusted: [],
+    });
+    const { root } = json(out)["record"] as unknown as { root: string };
+    expect((await tetherline("review", log, "--xes")).out).toContain(`key="record.root" value="${root}"`);
+    expect(await tetherline("review", log, "--json", "--trust", "key")).toMatchObject({ status: 2, out: "" });
+  });
+
   it("[SEL7] takes an old log as unsealed, and refuses what is no key", async () => {
     expect((await tetherline("verify", log)).status).toBe(0);
     expect(await tetherline("verify", log, "--trust", "key")).toMatchObject({ status: 2, out: "" });

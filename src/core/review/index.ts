@@ -3,6 +3,7 @@ export { amendmentsReviewed } from "./amendment-review.ts";
 export type { DelayShare } from "./delay.ts";
 export type { Handover, HandoverLane } from "./handover.ts";
 export { handoverOf } from "./handover.ts";
+export type { RecordKnown } from "./record.ts";
 export type { ReopeningReview } from "./reopenings.ts";
 export type {
   CausedWait,

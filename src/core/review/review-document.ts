@@ -4,6 +4,8 @@ import type { Outline } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, inSeconds } from "../units/index.ts";
 import type { AmendmentReview, DroppedStep } from "./amendment-review.ts";
+import type { RecordKnown } from "./record.ts";
+import { NOT_ASKED, recordDocument } from "./record.ts";
 import type { NoteReview, Review, StepReview, StruckReview, WaitTotal } from "./review.ts";
 
 const seconds = (duration: Duration | null): number | null =>
@@ -18,9 +20,9 @@ const stretch = (one: Stretch | null) =>
 
 /**
  * Returns a review as one JSON document. Times are in seconds of PET, differences (actual − planned) in seconds, and
- * instants in RFC 3339. The same log gives the same document. `say` turns messages into text.
+ * instants in RFC 3339. The same log gives the same document. `say` turns messages into text; `record` is what verifying the log came to.
  */
-export function reviewDocument(review: Review, say: Say) {
+export function reviewDocument(review: Review, say: Say, record: RecordKnown = NOT_ASKED) {
   const { opened, outline, end } = review;
   const { procedure } = outline;
   return {
@@ -29,6 +31,7 @@ export function reviewDocument(review: Review, say: Say) {
     procedure: { id: procedure.id, title: procedure.title, revision: procedure.revision ?? null },
     petZero: instant(review.petZero),
     until: instant(review.until),
+    record: recordDocument(record),
     end: end && { end: end.end, at: inSeconds(end.at), reason: say(end.reason) },
     finish: {
       planned: seconds(review.plannedFinish),

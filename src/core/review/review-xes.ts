@@ -3,6 +3,8 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, later } from "../units/index.ts";
 import type { AmendmentReview } from "./amendment-review.ts";
+import type { RecordKnown } from "./record.ts";
+import { NOT_ASKED, recordDocument } from "./record.ts";
 import type { Review, StepReview } from "./review.ts";
 
 const EXTENSIONS = [
@@ -61,15 +63,16 @@ const attributeElement = ([kind, key, value]: Attribute): XmlElement =>
 /**
  * Returns a review as an event log in XES (IEEE 1849-2016). The log has one trace for the walk. For each performer of
  * each step, the trace has one event for the start and one for the completion (a skipped step has one `manualskip`),
- * sorted by time. An amendment of the plan is one event, `plan.amended`, with its reason. Events of one joint step share their `concept:instance`.
+ * sorted by time. An amendment of the plan is one event, `plan.amended`, with its reason. Events of one joint step share their `concept:instance`. The trace says what verifying the log came to (`record`).
  */
-export function reviewXes(review: Review): string {
+export function reviewXes(review: Review, record: RecordKnown = NOT_ASKED): string {
   const { outline, opened } = review;
   const ending: readonly Attribute[] = review.end ? [["string", "end", review.end.end]] : [];
   const trace = element("trace", {}, [
     attributeElement(["string", "concept:name", opened.walk]),
     attributeElement(["string", "procedure", outline.procedure.id]),
     ...ending.map(attributeElement),
+    ...recordAttributes(record).map(attributeElement),
     ...eventsOf(review).map(({ attributes }) => element("event", {}, attributes.map(attributeElement))),
   ]);
   const log = element(
@@ -95,6 +98,15 @@ export function reviewXes(review: Review): string {
   });
   const body = builder.build([log]);
   return `<?xml version="1.0" encoding="UTF-8"?>\n${body.trim()}\n`;
+}
+
+/** What the trace says of the log as a record, each key being one of the JSON document behind `record.`. */
+function recordAttributes(record: RecordKnown): Attribute[] {
+  return Object.entries(recordDocument(record)).map(([name, value]) => [
+    "string",
+    `record.${name}`,
+    Array.isArray(value) ? value.join(" ") : String(value),
+  ]);
 }
 
 function eventsOf(review: Review): XesEvent[] {

@@ -4,11 +4,10 @@ import type { Role } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { between, NO_TIME } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { errorWords } from "../parts/index.ts";
+import { errorWords, QrCode } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
 import { codeText } from "./code-text.ts";
 import { InvitationList } from "./invitation-list.tsx";
-import { QrCode } from "./qr-code.tsx";
 
 const OFFERED = ["marker", "watcher", "lead"] as const satisfies readonly Role[];
 

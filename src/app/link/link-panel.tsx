@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import { mayLead } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { inSeconds } from "../../core/units/index.ts";
@@ -21,11 +21,13 @@ interface LinkPanelProps {
   readonly petZero: Instant | null;
   /** The present by the clock that everybody on the walk uses. */
   readonly now: Instant;
+  /** The voice code of the walk; absent for none. */
+  readonly code?: ReactNode;
   readonly onClose: () => void;
 }
 
 /** How this walk is linked with other devices, who follows it, and how to let others in. */
-export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps) {
+export function LinkPanel({ walk, link, petZero, now, code = null, onClose }: LinkPanelProps) {
   const { links, now: deviceNow } = useServices();
   const [problem, setProblem] = useState<string | null>(null);
   const [timesEmptied, setTimesEmptied] = useState(0);
@@ -53,6 +55,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
     return (
       <SidePanel title={words("link/title")} onClose={onClose}>
         <ShareForm walk={walk} />
+        {code}
       </SidePanel>
     );
   }
@@ -94,6 +97,7 @@ export function LinkPanel({ walk, link, petZero, now, onClose }: LinkPanelProps)
           <InviteForm key={timesEmptied} walk={walk} now={now} />
         </>
       )}
+      {code}
       {problem !== null && (
         <p className="link-problem" role="alert">
           {problem}

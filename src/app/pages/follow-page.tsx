@@ -12,6 +12,7 @@ import type { LinkStatus } from "../../io/link/index.ts";
 import { words } from "../../words/index.ts";
 import { FollowView } from "../follow/index.ts";
 import { BeyondStrip, LinkPanel, linkWords, useLink, useMissingWalk, useNotices } from "../link/index.ts";
+import { LazyWalkCode } from "../seal/index.ts";
 import {
   ownClockOffset,
   useClockJumps,
@@ -62,7 +63,14 @@ export function FollowPage() {
           onPutAway={putAway}
           beyond={(at) => <BeyondStrip link={link} petZero={petZero} now={at} />}
           linkPanel={(at, close) => (
-            <LinkPanel walk={walk} link={link} petZero={petZero} now={at} onClose={close} />
+            <LinkPanel
+              walk={walk}
+              link={link}
+              petZero={petZero}
+              now={at}
+              code={<LazyWalkCode entries={folded.entries} />}
+              onClose={close}
+            />
           )}
           onGo={(to) => {
             // The handover is a document outside the pages, so that it prints in full.

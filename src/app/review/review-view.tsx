@@ -19,6 +19,8 @@ export type ExportKind = "log" | "csv" | "json" | "xes" | "print";
 
 export interface ReviewViewProps {
   readonly review: Review;
+  /** Whether the log is as it was entered; absent for nothing. */
+  readonly record?: ReactNode;
   /** The table of the devices' clocks. */
   readonly clocks: ReactNode;
   /** The map of what was flown, over what was planned; absent for none. */
@@ -36,6 +38,7 @@ const EXPORTS: readonly ExportKind[] = ["log", "csv", "json", "xes", "print"];
 export function ReviewView({
   review,
   clocks,
+  record = null,
   map = null,
   onExport,
   onComment = null,
@@ -85,6 +88,7 @@ export function ReviewView({
       )}
       <ReviewTables review={review} sought={sought} />
       {clocks}
+      {record}
       {onComment && <CommentField onKeep={onComment} />}
     </article>
   );

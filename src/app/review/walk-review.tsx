@@ -1,5 +1,6 @@
 import { useMemo, useState } from "react";
 import { mayMark } from "../../core/log/index.ts";
+import type { RecordKnown, Review } from "../../core/review/index.ts";
 import { reviewOf } from "../../core/review/index.ts";
 import type { StepId, WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
@@ -7,6 +8,7 @@ import { foldLog } from "../../core/walk/index.ts";
 import { exportWalk, walkFileName } from "../../io/backup/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
+import { LazySealSection } from "../seal/index.ts";
 import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
 import { FlownMap } from "./flown-map.tsx";
@@ -26,6 +28,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const { role } = useLink(walk);
   const { said } = useMissingWalk({ walk, isRead, problem, isThere: live.ledger !== null });
   const [asEntered, setAsEntered] = useState(false);
+  const [record, setRecord] = useState<RecordKnown>({ found: null, why: "not-asked" });
   const folded = useMemo(
     () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
     [live, asEntered],
@@ -52,7 +55,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
     }
     // The writers of the other forms are loaded only when they are needed.
     const { reviewText } = await import("./review-text.ts");
-    await saveFile(`${name}.review.${kind}`, reviewText(review, kind), REVIEW_TYPES[kind]);
+    await saveFile(`${name}.review.${kind}`, reviewText(review, record, kind), REVIEW_TYPES[kind]);
   };
   const comment = async (text: string): Promise<void> => {
     await session.enter([
@@ -64,6 +67,14 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
       review={review}
       sought={sought}
       map={folded.ledger && <FlownMap ledger={folded.ledger} at={folded.lastAt ?? now()} />}
+      record={
+        <LazySealSection
+          entries={live.entries}
+          tasks={tasksOf(review)}
+          onKnown={setRecord}
+          onSaveExtract={(text) => void saveFile(`${name}.extract.jsonl`, text, "application/jsonl")}
+        />
+      }
       clocks={
         <ClockTable
           readings={folded.clocks}
@@ -77,5 +88,13 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
     />
   );
 }
+
+/** The tasks whose entries can be taken out of the log. */
+const tasksOf = ({ outline }: Review) =>
+  outline.procedure.tasks.map(({ id, title, steps }) => ({
+    id,
+    title,
+    steps: steps.map((step) => step.id),
+  }));
 
 const REVIEW_TYPES = { csv: "text/csv", json: "application/json", xes: "application/xml" } as const;

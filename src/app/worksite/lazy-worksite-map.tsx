@@ -1,5 +1,6 @@
-import { Component, lazy, type ReactNode, Suspense } from "react";
+import { lazy, Suspense } from "react";
 import { words } from "../../words/index.ts";
+import { MissingPart } from "../parts/index.ts";
 import type { WorksiteMapProps } from "./worksite-map.tsx";
 
 const Loaded = lazy(async () => ({ default: (await import("./worksite-map.tsx")).WorksiteMap }));
@@ -10,24 +11,10 @@ const Loaded = lazy(async () => ({ default: (await import("./worksite-map.tsx"))
  */
 export function LazyWorksiteMap(props: WorksiteMapProps) {
   return (
-    <MissingMap>
+    <MissingPart said={words("map/missing")}>
       <Suspense fallback={<p role="status">{words("map/loading")}</p>}>
         <Loaded {...props} />
       </Suspense>
-    </MissingMap>
+    </MissingPart>
   );
-}
-
-/** Stands in for a map that could not be loaded or drawn. */
-class MissingMap extends Component<{ readonly children: ReactNode }, { readonly isMissing: boolean }> {
-  override state = { isMissing: false };
-
-  static getDerivedStateFromError(): { readonly isMissing: boolean } {
-    return { isMissing: true };
-  }
-
-  override render(): ReactNode {
-    if (!this.state.isMissing) return this.props.children;
-    return <p role="alert">{words("map/missing")}</p>;
-  }
 }

@@ -5,6 +5,8 @@ import type { SourceChain } from "./source-chain.ts";
 export interface HubWord {
   /** By source the keys, names and roles it was admitted with. */
   readonly admitted: ReadonlyMap<string, readonly Admission[]>;
+  /** The name of each hub, as it says itself. */
+  readonly named: ReadonlyMap<string, string>;
   /** By hub the keys that other hubs vouch for. */
   readonly vouched: ReadonlyMap<string, readonly string[]>;
 }
@@ -38,6 +40,7 @@ export function vouchedKeys(source: string, { vouched }: Pick<HubWord, "vouched"
 export function wordOf(hubs: readonly SourceChain[]): HubWord {
   const admitted = new Map<string, Admission[]>();
   const vouched = new Map<string, string[]>();
+  const named = new Map<string, string>();
   for (const { entry, isSealed } of hubs.flatMap(({ entries }) => entries)) {
     if (!isSealed) continue;
     const said = (entry.wire.data ?? {}) as Readonly<Record<string, unknown>>;
@@ -46,11 +49,12 @@ export function wordOf(hubs: readonly SourceChain[]): HubWord {
       const one = { key: text(said["key"]) || null, name: text(said["name"]), role: text(said["role"]) };
       admitted.set(source, [...(admitted.get(source) ?? []), one]);
     }
+    if (entry.wire.type === "tetherline.hub.named") named.set(entry.wire.source, text(said["name"]));
     if (entry.wire.type === "tetherline.hub.vouched") {
       vouched.set(source, [...(vouched.get(source) ?? []), text(said["key"])]);
     }
   }
-  return { admitted, vouched };
+  return { admitted, named, vouched };
 }
 
 /** The hubs with a trusted key, and those that they vouch for, and so on. */

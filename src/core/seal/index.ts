@@ -27,3 +27,4 @@ export type { ExtractVerified } from "./verify-extract.ts";
 export { verifyExtract } from "./verify-extract.ts";
 export type { Verifying } from "./verify-log.ts";
 export { verifyLog } from "./verify-log.ts";
+export { codedText, typedGroups } from "./voice-code.ts";

@@ -29,6 +29,7 @@ export function sourcesVerified(
     return {
       source,
       by: said ? { name: said.name, role: said.role } : null,
+      named: word.named.get(source) ?? null,
       key: chain?.key ?? null,
       verdict: findings
         .filter((one) => one.source === source)

@@ -90,6 +90,8 @@ export interface SourceVerified {
   readonly source: string;
   /** As what a hub admitted it; `null` where none did. */
   readonly by: { readonly name: string; readonly role: string } | null;
+  /** The name that a hub gives itself; `null` for a device, and for a hub that gives none. */
+  readonly named: string | null;
   /** Its key in base64url; `null` where none is known. */
   readonly key: string | null;
   readonly verdict: Verdict;

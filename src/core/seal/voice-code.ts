@@ -8,12 +8,15 @@ const LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ023456789";
 const LENGTH = 12;
 const GROUP = 3;
 
-/** The code of what a walk's entries come to, to be read aloud ([SEL6]): four groups of three letters, with hyphens between. */
-export function voiceCode(
+/** What a code is made of ([SEL6]), a part a line: whoever has it can work out the code. */
+export const codedText = (
   walk: WalkId,
   { entries, root, order }: Pick<Tally, "entries" | "root" | "order">,
-): string {
-  const hash = sha256(utf8ToBytes(["tetherline code 1", walk, entries, root, order, ""].join("\n")));
+): string => ["tetherline code 1", walk, entries, root, order, ""].join("\n");
+
+/** The code of what a walk's entries come to, to be read aloud ([SEL6]): four groups of three letters, with hyphens between. */
+export function voiceCode(walk: WalkId, tally: Pick<Tally, "entries" | "root" | "order">): string {
+  const hash = sha256(utf8ToBytes(codedText(walk, tally)));
   let bits = hash.subarray(0, 8).reduce((sum, byte) => sum * 256n + BigInt(byte), 0n) >> 4n;
   let letters = "";
   for (let at = 0; at < LENGTH; at += 1) {

@@ -64,7 +64,7 @@ export type { StateDocument } from "./state-document.ts";
 export { stateDocument } from "./state-document.ts";
 export type { UnsettledState } from "./state-values.ts";
 export { stateValuesOf } from "./state-values.ts";
-export { standingStrikes, strikeReason } from "./strikes.ts";
+export { factMessage, standingStrikes, strikeReason } from "./strikes.ts";
 export { readingsOf } from "./supply-readings.ts";
 export type { LongestReturn, SupplyState, TurnBackState } from "./turn-back-state.ts";
 export { turnBackState } from "./turn-back-state.ts";

@@ -93,9 +93,12 @@ type Dashed<Name extends string> = Name extends `${infer Of}.${infer What}` ? `$
 
 const dashed = <Name extends string>(name: Name) => name.replace(".", "-") as Dashed<Name>;
 
+/** What an entry is, by the name of its fact; `null` for one that is not known here. */
+export const factMessage = (name: FactName | null): Message => message(`struck/${dashed(name ?? "unknown")}`);
+
 /** Returns a sentence that says what a strike took back, by the name of the fact, and why. */
 export function strikeText(name: FactName | null, strike: Entry): Message {
-  const what = message(`struck/${dashed(name ?? "unknown")}`);
+  const what = factMessage(name);
   const { fact } = strike.read;
   if (fact?.name === "entry.struck" && (fact.undone || fact.reason === UNDONE_REASON))
     return message("walk/taken-back", { what });

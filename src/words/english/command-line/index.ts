@@ -1,6 +1,7 @@
 import { filesWords } from "./files.ts";
 import { helpWords } from "./help.ts";
+import { sealSentences } from "./seal.ts";
 import { sentenceWords } from "./sentences.ts";
 
 /** What the command line alone says. */
-export const commandLineWords = { ...filesWords, ...helpWords, ...sentenceWords } as const;
+export const commandLineWords = { ...filesWords, ...helpWords, ...sealSentences, ...sentenceWords } as const;

@@ -309,38 +309,6 @@ export const sentenceWords = {
   "cli/brief-nothing-done":
     "{$file}: no step has begun, so there is nothing to be shown and nothing was written.",
   "cli/brief-log-has-start": "A log has its own start and light: --start and --orbit are for a procedure.",
-  "cli/verify-not-read": "{$file}, line {$line :integer}, is not read: {$why}.",
-  "cli/verify-no-key": "“{$key}” is no key of a hub: 43 letters, as its start screen shows it.",
-  "cli/verify-no-code": "“{$code}” is no code: twelve letters in groups of three.",
-  "cli/verify-source": "Source",
-  "cli/verify-by": "Admitted as",
-  "cli/verify-admitted": "{$name}, {$role}",
-  "cli/verify-verdict": "Verdict",
-  "cli/verify-entries": "Entries",
-  "cli/verify-sealed": "Sealed",
-  "cli/verify-behind": "Behind",
-  "cli/verify-finding": "{$source}: {$what}.",
-  "cli/verify-finding-at": "{$source}, number {$number :integer}: {$what}.",
-  "cli/verify-checkpoint": "Checkpoint {$code} of {$entries :integer} entries by {$by} ({$trust}): {$state}.",
-  "cli/verify-code": "All {$entries :integer} entries here: code {$code}, root {$root}, order {$order}.",
-  "cli/verify-spelled": "Read aloud: {$spelled}.",
-  "cli/verify-hub": "{$source} has the key {$key}.",
-  "cli/verify-extract":
-    "An extract of {$walk}: {$entries :integer} entries in full, proven by a checkpoint of {$held :integer}.",
-  "cli/verify-extract-unproven":
-    "An extract of {$walk}: {$entries :integer} entries in full, and no checkpoint to prove them by.",
-  "cli/verify-left-out": "Left out of {$source}: {$numbers}.",
-  "cli/verify-extract-checkpoint": "The checkpoint by {$by} ({$trust}): code {$code}, root {$root}.",
-  "cli/extract-nothing": "No entry of {$file} was chosen: nothing is written.",
-  "cli/extract-choose": "Say what to take with --step or --kind: an extract of everything is the log itself.",
-  "cli/extract-no-checkpoint":
-    "{$file} has no checkpoint of a hub that fits it: there is nothing to prove an extract by.",
-  "cli/extract-behind":
-    ".input {$count :integer} .match $count one {{No checkpoint held one of the entries that were chosen: nothing is written. Take the log again once the hub has made another checkpoint.}} * {{No checkpoint held {$count} of the entries that were chosen: nothing is written. Take the log again once the hub has made another checkpoint.}}",
-  "cli/extract-made": "{$file}: {$chosen :integer} entries in full, {$left :integer} left out.",
-  "cli/verify-same": "The code you gave is the same: it is of {$entries :integer} entries.",
-  "cli/verify-differs":
-    "The code you gave is not of this log: it differs in group {$groups :list}. Misheard, or other entries there.",
   "cli/written": "{$file}: written, {$bytes :integer} bytes.",
   "cli/other-procedure":
     '{$file} is the log of a walk of "{$procedure}", and what is asked for is "{$wanted}": nothing is learned across procedures.',

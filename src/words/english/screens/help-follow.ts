@@ -40,6 +40,8 @@ export const helpOfFollowWords = {
     "A wrong mark: undo it, or open the step again with a reason. A wrong value: record it again. An item elsewhere: enter where under “Items”.",
   "guide/follow-refused":
     "What could not be kept is said in a box that stays. Note it on paper, export the log, and tap again.",
+  "guide/follow-voice-code":
+    "Whether two sites hold the same is told by the voice code under Link and followers: read it aloud, and type in what the other site reads.",
   "guide/follow-link-lost":
     "Without the link the walk goes on here, and what is entered is sent when the link is back. Two who mark one step do no harm: the first counts.",
   "guide/follow-gone":

@@ -22,6 +22,16 @@ export const helpOfReviewWords = {
     "While the walk is not closed, this is the review so far: what is not done yet is not a deviation.",
   "guide/review-wrong":
     "A wrong entry is struck or corrected on the follow screen, and both stay in the log: nothing is ever deleted.",
+  "guide/review-record":
+    "“Is the log as it was entered?” looks at the seals of the devices. From best to worst: whole, intact, partly vouched for, cut, forked, broken; the worst device sets the verdict. Old logs have no seals, which is no error.",
+  "guide/review-record-how":
+    "A quick look takes one seal a run of entries, which vouches for those before it; the full look takes about a millisecond an entry, and more on a slow tablet. Only a hub whose key you gave here can vouch for devices.",
+  "guide/review-voice-code":
+    "The voice code stands for all entries and their order. Two sites that read the same code to one another hold the same; where codes differ, the groups that do are named.",
+  "guide/review-unsound":
+    "When a log is cut, forked or broken: keep every copy as it is, export the log from every device and hub, and compare them. The review above is still of the log as it is here.",
+  "guide/review-extract":
+    "An extract shows some entries to others without the rest, and can be verified by anyone with the key of the hub.",
   "guide/review-export":
     "Exports are files for others: the log for another Tetherline, the table for a spreadsheet, the event log for tools that read XES.",
 } as const;

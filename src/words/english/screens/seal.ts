@@ -54,6 +54,88 @@ export const sealWords = {
   // The spelling alphabet of ICAO (Annex 10, volume II) and ITU (Radio Regulations, appendix 14).
   "seal/letter":
     ".input {$letter :string} .match $letter A {{Alfa}} B {{Bravo}} C {{Charlie}} D {{Delta}} E {{Echo}} F {{Foxtrot}} G {{Golf}} H {{Hotel}} J {{Juliett}} K {{Kilo}} M {{Mike}} N {{November}} P {{Papa}} Q {{Quebec}} R {{Romeo}} S {{Sierra}} T {{Tango}} U {{Uniform}} V {{Victor}} W {{Whiskey}} X {{X-ray}} Y {{Yankee}} Z {{Zulu}} |0| {{Zero}} |2| {{Two}} |3| {{Three}} |4| {{Four}} |5| {{Five}} |6| {{Six}} |7| {{Seven}} |8| {{Eight}} |9| {{Nine}} * {{{$letter}}}",
+  "seal/title": "Is the log as it was entered?",
+  "seal/loading": "What tells whether the log is as it was entered is being loaded.",
+  "seal/missing":
+    "What tells whether the log is as it was entered could not be loaded. Nothing else is affected.",
+  "seal/working-quick": "A quick look at the seals is on the way.",
+  "seal/working-full": "Every seal is looked at: {$done :integer} of {$of :integer} entries so far.",
+  "seal/cancel": "Stop looking",
+  "seal/cancelled": "The log was not verified: looking was stopped.",
+  "seal/failed": "The log could not be verified here. The command line can verify an exported log.",
+  "seal/look-quick": "Look quickly",
+  "seal/look-full": "Look at every seal",
+  "seal/looked-full": "Every seal was looked at.",
+  "seal/newer":
+    ".input {$count :integer} .match $count one {{One entry has come since, and nothing is said of it.}} * {{{$count} entries have come since, and nothing is said of them.}}",
+  "seal/changed-since": "The log has changed since.",
+  "seal/devices": "Who entered what",
+  "seal/device-as": "{$name}, {$role}",
+  "seal/role-hub": "hub",
+  "seal/not-admitted": "no hub says who this is",
+  "seal/device-entries":
+    ".input {$entries :integer} .match $entries one {{One entry}} * {{{$entries} entries}}",
+  "seal/device-sealed": "{$sealed :integer} sealed",
+  "seal/device-behind": "{$behind :integer} behind the last trusted checkpoint",
+  "seal/found-at": "Number {$number :integer}: {$what}.",
+  "seal/found-source": "{$what}.",
+  "seal/checkpoints":
+    ".input {$count :integer} .match $count one {{One checkpoint}} * {{{$count} checkpoints}}",
+  "seal/checkpoint": "{$code}, of {$entries :integer} entries, by {$by} ({$trust}): {$state}",
+  "seal/code-title": "Voice code",
+  "seal/code-of":
+    ".input {$entries :integer} .match $entries one {{The code of the one entry here.}} * {{The code of the {$entries} entries here.}}",
+  "seal/code-how":
+    "Read it aloud to another site, letter by letter. The same code there means the same entries, in the same order.",
+  "seal/code-make": "Work out the voice code",
+  "seal/code-again": "Work it out again",
+  "seal/code-working": "The voice code is being worked out.",
+  "seal/code-verdict": "Whether the log is as it was entered stands in the review.",
+  "seal/code-root": "Root",
+  "seal/code-order": "Order",
+  "seal/code-qr": "QR code: the walk, the number of entries, root and order",
+  "seal/heard-label": "The code that the other site reads",
+  "seal/heard-letters":
+    "Twelve letters, in any case, with or without hyphens. I, L, O and 1 are never among them.",
+  "seal/heard-same":
+    ".input {$entries :integer} .match $entries one {{The same: both sites hold this one entry.}} * {{The same: both sites hold these {$entries} entries, in the same order.}}",
+  "seal/heard-same-then":
+    "The same as at a checkpoint of {$entries :integer} entries: both sites held the same then. Here there are {$all :integer} now.",
+  "seal/heard-differs": "Not the same. Something was misheard, or the other site holds other entries.",
+  "seal/heard-group": "Group {$group :integer}: here {$here}, there {$there}",
+  "seal/heard-letters-said": "{$letters} ({$said})",
+  "seal/trust-title": "Hubs that you trust",
+  "seal/trust-none":
+    "You trust no hub yet, so that the best that can be said of a log is that it is partly vouched for.",
+  "seal/trust-how":
+    "The key of a hub stands on its start screen and on printed reviews. Take it from there, never from the log that is to be verified. It is kept on this device.",
+  "seal/trust-field": "Key of a hub",
+  "seal/trust-add": "Trust this key",
+  "seal/trust-bad": "That is no key of a hub: it has 43 letters, figures, hyphens and underscores.",
+  "seal/trust-forget": "Forget",
+  "seal/trust-forget-which": "Forget the key {$key}",
+  "seal/trust-in-log":
+    "This log names the hub {$name} with the key below. Hold it against the hub’s own screen, or a sheet that was printed there, before you trust it.",
+  "seal/trust-same": "It is the same there: trust it",
+  "seal/hub-key": "Key of {$name}",
+  "seal/extract-title": "Extract for others",
+  "seal/extract-how":
+    "A few entries in full, each with its proof that a hub’s checkpoint held it. Of the others it has the numbers alone; a short one that stands next to an entry that is shown can be guessed at and the guess tested.",
+  "seal/extract-kinds": "Which entries",
+  "seal/extract-kind": "{$kind :message} ({$count :integer})",
+  "seal/extract-task": "Of which task",
+  "seal/extract-all-tasks": "Whatever they are about",
+  "seal/extract-make": "Make the extract",
+  "seal/extract-working": "The extract is being made.",
+  "seal/extract-made":
+    ".input {$chosen :integer} .match $chosen one {{The extract has one entry in full, and leaves {$left :integer} out.}} * {{The extract has {$chosen} entries in full, and leaves {$left :integer} out.}}",
+  "seal/extract-nothing-chosen": "No entry of the log is of that kind and about that task.",
+  "seal/extract-no-checkpoint":
+    "The log has no checkpoint of a hub that fits it: there is nothing to prove an extract by.",
+  "seal/extract-behind":
+    ".input {$count :integer} .match $count one {{No checkpoint held one of these entries yet. Try again once the hub has made another one.}} * {{No checkpoint held {$count} of these entries yet. Try again once the hub has made another one.}}",
+  "seal/extract-failed":
+    "The extract could not be made here. The command line can make one of an exported log.",
   "seal/extract-no-head": "does not say what it is an extract of",
   "seal/extract-no-path": "has a proof that cannot be read",
   "seal/proves-not":

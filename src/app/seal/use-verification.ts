@@ -1,0 +1,58 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { Entry } from "../../core/log/index.ts";
+import { writeLines } from "../../core/log/index.ts";
+import type { Verification } from "../../core/seal/index.ts";
+import type { AskSeal } from "./ask-seal-worker.ts";
+
+/** Where a verification is: not asked for, on the way, put off by the reader, not to be had, or over. */
+export type VerifyingState =
+  | { readonly kind: "idle" | "cancelled" | "failed" }
+  | { readonly kind: "working"; readonly isQuick: boolean; readonly done: number; readonly of: number }
+  | {
+      readonly kind: "found";
+      readonly found: Verification;
+      /** The keys that were trusted. */
+      readonly trust: readonly string[];
+      /** The entries that were looked at. */
+      readonly entries: readonly Entry[];
+    };
+
+/** A verification that can be asked for and cancelled. */
+export interface Verifier {
+  readonly state: VerifyingState;
+  readonly verify: (how: { readonly isQuick: boolean }) => void;
+  readonly cancel: () => void;
+}
+
+/** Verifies a log in a worker, as it is when it is asked for. Asking again ends what is on the way, and so does leaving the screen. */
+export function useVerification(entries: readonly Entry[], trust: readonly string[], ask: AskSeal): Verifier {
+  const [state, setState] = useState<VerifyingState>({ kind: "idle" });
+  const end = useRef<(() => void) | null>(null);
+  const stop = useCallback(() => {
+    end.current?.();
+    end.current = null;
+  }, []);
+  useEffect(() => stop, [stop]);
+  const verify = useCallback(
+    ({ isQuick }: { readonly isQuick: boolean }) => {
+      stop();
+      setState({ kind: "working", isQuick, done: 0, of: entries.length });
+      end.current = ask(
+        { kind: "verify", log: writeLines(entries), trust, isQuick },
+        (told) => {
+          if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
+          if (told.kind === "verified") {
+            setState(told.found ? { kind: "found", found: told.found, trust, entries } : { kind: "failed" });
+          }
+        },
+        () => setState({ kind: "failed" }),
+      );
+    },
+    [entries, trust, ask, stop],
+  );
+  const cancel = useCallback(() => {
+    stop();
+    setState({ kind: "cancelled" });
+  }, [stop]);
+  return { state, verify, cancel };
+}

@@ -1,0 +1,38 @@
+import type { Verification } from "../../core/seal/index.ts";
+import { codedText, spelled } from "../../core/seal/index.ts";
+import { inWords, words } from "../../words/index.ts";
+import { Fact, QrCode } from "../parts/index.ts";
+
+type Coded = Pick<Verification, "walk" | "entries" | "root" | "order" | "code">;
+
+/** The voice code of a log with the words of its letters, root and order, and all of them as a QR code ([SEL6]). */
+export function VoiceCode({ coded }: { readonly coded: Coded }) {
+  const { walk, entries, root, order, code } = coded;
+  const said = spelled(code);
+  return (
+    <div className="voice-code">
+      <div className="voice-code-words">
+        <p>{words("seal/code-of", { entries })}</p>
+        <ol className="voice-code-groups">
+          {code.split("-").map((group, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two groups of a code may be the same.
+            <li key={index}>
+              <b>{group}</b>
+              <span>{said[index]?.map(inWords).join(" ")}</span>
+            </li>
+          ))}
+        </ol>
+        <p className="hint">{words("seal/code-how")}</p>
+        <dl className="facts voice-code-hashes">
+          <Fact name={words("seal/code-root")}>
+            <code>{root}</code>
+          </Fact>
+          <Fact name={words("seal/code-order")}>
+            <code>{order}</code>
+          </Fact>
+        </dl>
+      </div>
+      <QrCode text={codedText(walk, { entries, root, order })} label={words("seal/code-qr")} />
+    </div>
+  );
+}

@@ -33,6 +33,8 @@ test("[SEL6] [SEL7] three logs of one walk and a slip with a code: which one agr
   const first = await browser.newPage();
   await examine(first, linesOf(whole));
   await expect(seal(first).getByText(/^Whole: the walk is closed/)).toBeVisible();
+  await first.getByRole("button", { name: "The log is whole" }).click();
+  await expect(seal(first).getByRole("heading", { level: 2 })).toBeFocused();
   await hear(first, slip.toLowerCase());
   await expect(seal(first).getByText(/^The same: both sites hold these 14 entries/)).toBeVisible();
   await expect(device(first, "Inside tablet, lead")).toContainText("3 entries");

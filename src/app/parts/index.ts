@@ -6,7 +6,6 @@ export { Fact } from "./fact.tsx";
 export { MissingPart } from "./missing-part.tsx";
 export { MistakeBoundary } from "./mistake-boundary.tsx";
 export { Performers } from "./performers.tsx";
-export { QrCode } from "./qr-code.tsx";
 export { ScreenHead } from "./screen-head.tsx";
 export type { SelectChoice } from "./select-field.tsx";
 export { SelectField } from "./select-field.tsx";

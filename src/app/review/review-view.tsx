@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { lightMessage } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
+import type { Verdict } from "../../core/seal/index.ts";
 import type { Duration, StepId } from "../../core/units/index.ts";
 import { contactMessage } from "../../core/window/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -21,6 +22,8 @@ export interface ReviewViewProps {
   readonly review: Review;
   /** Whether the log is as it was entered; absent for nothing. */
   readonly record?: ReactNode;
+  /** The same in a word; `null` while nothing is known, absent for nothing. */
+  readonly verdict?: Verdict | null;
   /** The table of the devices' clocks. */
   readonly clocks: ReactNode;
   /** The map of what was flown, over what was planned; absent for none. */
@@ -39,6 +42,7 @@ export function ReviewView({
   review,
   clocks,
   record = null,
+  verdict,
   map = null,
   onExport,
   onComment = null,
@@ -68,6 +72,13 @@ export function ReviewView({
         </p>
         {light && <p className="hint">{inWords(lightMessage(light))}</p>}
         {contact && <p className="hint">{inWords(contact)}</p>}
+        {verdict !== undefined && (
+          <button type="button" className="plain-button review-record" onClick={showRecord}>
+            {verdict === null
+              ? words("seal/in-short-unknown")
+              : words("seal/in-short", { verdict: words(`seal/verdict-${verdict}`) })}
+          </button>
+        )}
         <fieldset className="review-exports">
           <legend className="heard-only">{words("review/export")}</legend>
           {EXPORTS.map((kind) => (
@@ -92,6 +103,13 @@ export function ReviewView({
       {onComment && <CommentField onKeep={onComment} />}
     </article>
   );
+}
+
+/** Brings what is said of the log into view, and the keyboard to it. */
+function showRecord(): void {
+  const heading = document.getElementById("review-seal");
+  heading?.scrollIntoView({ block: "start" });
+  heading?.focus({ preventScroll: true });
 }
 
 const QUARTER = 15 * 60_000;

@@ -67,6 +67,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
       review={review}
       sought={sought}
       map={folded.ledger && <FlownMap ledger={folded.ledger} at={folded.lastAt ?? now()} />}
+      verdict={record.found?.verdict ?? null}
       record={
         <LazySealSection
           entries={live.entries}

@@ -45,7 +45,9 @@ export function SealSection({
   const found = state.kind === "found" ? state.found : null;
   return (
     <section className="review-part seal" aria-labelledby="review-seal">
-      <h2 id="review-seal">{words("seal/title")}</h2>
+      <h2 id="review-seal" tabIndex={-1}>
+        {words("seal/title")}
+      </h2>
       <Looking verifier={verifier} entries={entries} />
       {found && (
         <>
@@ -55,7 +57,6 @@ export function SealSection({
           <p className="seal-proves-not">{words("seal/proves-not")}</p>
           <h3>{words("seal/code-title")}</h3>
           <VoiceCode coded={found} />
-          <HubKeys found={found} />
           <HeardField coded={found} />
         </>
       )}
@@ -153,23 +154,5 @@ function CheckpointList({ found: { checkpoints, sources } }: { readonly found: V
         ))}
       </ul>
     </details>
-  );
-}
-
-/** The keys of the log's hubs, which stand on paper to be held against a log later. */
-function HubKeys({ found: { sources } }: { readonly found: Verification }) {
-  return (
-    <dl className="facts voice-code-hashes seal-hub-keys">
-      {sources.map((one) =>
-        one.key !== null && one.source.startsWith("/hubs/") ? (
-          <div key={one.source}>
-            <dt>{words("seal/hub-key", { name: sourceName(one) })}</dt>
-            <dd>
-              <code>{one.key}</code>
-            </dd>
-          </div>
-        ) : null,
-      )}
-    </dl>
   );
 }

@@ -1,13 +1,18 @@
 import type { Verification } from "../../core/seal/index.ts";
 import { codedText, spelled } from "../../core/seal/index.ts";
 import { inWords, words } from "../../words/index.ts";
-import { Fact, QrCode } from "../parts/index.ts";
+import { Fact } from "../parts/index.ts";
+import { QrCode } from "../qr-code/index.ts";
+import { sourceName } from "./source-name.ts";
 
-type Coded = Pick<Verification, "walk" | "entries" | "root" | "order" | "code">;
+type Coded = Pick<Verification, "walk" | "entries" | "root" | "order" | "code" | "sources">;
 
-/** The voice code of a log with the words of its letters, root and order, and all of them as a QR code ([SEL6]). */
+/**
+ * The voice code of a log with the words of its letters, root and order, the keys of its hubs, which on paper are held against a log later, and the former as a QR
+ * code ([SEL6]).
+ */
 export function VoiceCode({ coded }: { readonly coded: Coded }) {
-  const { walk, entries, root, order, code } = coded;
+  const { walk, entries, root, order, code, sources } = coded;
   const said = spelled(code);
   return (
     <div className="voice-code">
@@ -30,6 +35,13 @@ export function VoiceCode({ coded }: { readonly coded: Coded }) {
           <Fact name={words("seal/code-order")}>
             <code>{order}</code>
           </Fact>
+          {sources.map((one) =>
+            one.key !== null && one.source.startsWith("/hubs/") ? (
+              <Fact key={one.source} name={words("seal/hub-key", { name: sourceName(one) })}>
+                <code>{one.key}</code>
+              </Fact>
+            ) : null,
+          )}
         </dl>
       </div>
       <QrCode text={codedText(walk, { entries, root, order })} label={words("seal/code-qr")} />

@@ -55,6 +55,8 @@ export const sealWords = {
   "seal/letter":
     ".input {$letter :string} .match $letter A {{Alfa}} B {{Bravo}} C {{Charlie}} D {{Delta}} E {{Echo}} F {{Foxtrot}} G {{Golf}} H {{Hotel}} J {{Juliett}} K {{Kilo}} M {{Mike}} N {{November}} P {{Papa}} Q {{Quebec}} R {{Romeo}} S {{Sierra}} T {{Tango}} U {{Uniform}} V {{Victor}} W {{Whiskey}} X {{X-ray}} Y {{Yankee}} Z {{Zulu}} |0| {{Zero}} |2| {{Two}} |3| {{Three}} |4| {{Four}} |5| {{Five}} |6| {{Six}} |7| {{Seven}} |8| {{Eight}} |9| {{Nine}} * {{{$letter}}}",
   "seal/title": "Is the log as it was entered?",
+  "seal/in-short": "The log is {$verdict}",
+  "seal/in-short-unknown": "The log is not verified",
   "seal/loading": "What tells whether the log is as it was entered is being loaded.",
   "seal/missing":
     "What tells whether the log is as it was entered could not be loaded. Nothing else is affected.",
@@ -78,7 +80,7 @@ export const sealWords = {
   "seal/device-sealed": "{$sealed :integer} sealed",
   "seal/device-behind": "{$behind :integer} behind the last trusted checkpoint",
   "seal/found-at": "Number {$number :integer}: {$what}.",
-  "seal/found-source": "{$what}.",
+  "seal/found-source": "All of it: {$what}.",
   "seal/checkpoints":
     ".input {$count :integer} .match $count one {{One checkpoint}} * {{{$count} checkpoints}}",
   "seal/checkpoint": "{$code}, of {$entries :integer} entries, by {$by} ({$trust}): {$state}",

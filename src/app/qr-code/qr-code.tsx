@@ -1,4 +1,5 @@
 import { encode } from "uqr";
+import "./qr-code.css";
 
 /** A text as a QR code (ISO/IEC 18004). It is black on white in every theme, so that any camera reads it. */
 export function QrCode({ text, label }: { readonly text: string; readonly label: string }) {

@@ -76,6 +76,16 @@ export const importTable = {
     "core/units",
     "words",
   ],
+  "core/training": [
+    "core/course",
+    "core/log",
+    "core/plan",
+    "core/procedure",
+    "core/supply",
+    "core/units",
+    "core/walk",
+    "words",
+  ],
   "core/split": [
     "core/changes",
     "core/check",

@@ -10,7 +10,7 @@ import { useServices } from "../session/index.ts";
 import { codeText } from "./code-text.ts";
 import { InvitationList } from "./invitation-list.tsx";
 
-const OFFERED = ["marker", "watcher", "lead"] as const satisfies readonly Role[];
+const OFFERED = ["marker", "watcher", "lead", "trainer"] as const satisfies readonly Role[];
 
 /** How long a code is valid, in minutes. */
 const MINUTES = 15;

@@ -21,6 +21,9 @@ const idOf = <Id extends string>() =>
     .transform((text) => text as Id);
 const reason = z.string().max(4000);
 
+/** A surprise that its trainer wrote, obscured, so that nobody reads it by accident ([TRN2]). */
+const obscured = z.string().min(1).max(40_000);
+
 /** No amendment changes nearly so much; one that does would keep every device busy that folds the log. */
 const MOST_CHANGES = 10_000;
 
@@ -149,6 +152,10 @@ const facts = {
     /** The version of the log that a program must understand to fold it; the entry is of version 2. */
     needs: z.number().int().min(1).optional(),
   }),
+  /** A rehearsal carries a surprise that comes when it says itself. */
+  "surprise.laid": z.object({ surprise: obscured }),
+  /** A trainer lets a surprise come now. */
+  "surprise.fired": z.object({ surprise: obscured }),
   /** Whoever follows on this device has seen an amendment. */
   "amendment.seen": z.object({ amendment: z.object({ source: z.string(), id: z.string() }) }),
   /** What people call the hub. */
@@ -202,6 +209,14 @@ export function isOfHubs(type: string): boolean {
 /** The CloudEvents type of a fact. */
 export function typeOf(name: FactName): string {
   return PREFIX + name;
+}
+
+/** The facts that are not for those who follow a walk until it is closed ([TRN2]). */
+const SURPRISES: ReadonlySet<string> = new Set<FactName>(["surprise.laid", "surprise.fired"]);
+
+/** Whether an entry of this type tells of a surprise ([TRN2]). */
+export function tellsOfSurprise(type: string): boolean {
+  return type.startsWith(PREFIX) && SURPRISES.has(type.slice(PREFIX.length));
 }
 
 /** Whether a CloudEvents type is understood here; others come from newer versions. */

@@ -4,8 +4,11 @@ import { deviceOf } from "./device-of.ts";
 import type { Entry } from "./entry.ts";
 import { isOfHubs } from "./fact.ts";
 
-/** What a device may do in one walk. A `relay` is another hub: it passes on what devices of its own side entered. */
-export const ROLES = ["lead", "marker", "watcher", "relay"] as const;
+/**
+ * What a device may do in one walk. A `trainer` sees all and fires surprises, a `relay` is another hub: it passes on what devices
+ * of its own side entered.
+ */
+export const ROLES = ["lead", "marker", "watcher", "trainer", "relay"] as const;
 
 /** One of {@link ROLES}. */
 export type Role = (typeof ROLES)[number];
@@ -17,7 +20,11 @@ const LEAD_ONLY: ReadonlySet<string> = new Set([
   "tetherline.light.chosen",
   "tetherline.walk.closed",
   "tetherline.walk.reopened",
+  "tetherline.surprise.laid",
 ]);
+
+/** What a trainer writes, and nobody else. */
+const TRAINER_ONLY = "tetherline.surprise.fired";
 
 /** Why a role may not write an entry: as a code, and as what there is to say. */
 export interface RoleRefusal {
@@ -28,7 +35,8 @@ export interface RoleRefusal {
 /**
  * Why a device in this role may not write this entry; `null` when it may. A device writes under its own source or one
  * below it (`/devices/x`, `/devices/x/memory-…`). A marker takes back what it wrote itself, a lead anything. Types from
- * newer versions are a lead's: nobody here can tell what they do. What hubs write of themselves no device writes.
+ * newer versions are a lead's: nobody here can tell what they do. What hubs write of themselves no device writes. A
+ * trainer fires surprises, and takes none back.
  */
 export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefusal | null {
   if (role === "watcher") return { reason: "role", words: message("role/watcher") };
@@ -36,11 +44,18 @@ export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefus
   if (deviceOf(entry.wire.source) !== device) {
     return { reason: "other-source", words: message("role/other-source") };
   }
-  if (isOfHubs(entry.wire.type)) return { reason: "role", words: message("role/hubs-only") };
+  const { type } = entry.wire;
+  if (isOfHubs(type)) return { reason: "role", words: message("role/hubs-only") };
+  if (role === "trainer") {
+    return type === TRAINER_ONLY
+      ? null
+      : { reason: "role", words: message("role/trainer-may-not", { type }) };
+  }
+  if (type === TRAINER_ONLY) return { reason: "role", words: message("role/trainer-fires") };
   if (role === "lead") return null;
   const { fact } = entry.read;
-  if (fact === null || LEAD_ONLY.has(entry.wire.type)) {
-    return { reason: "role", words: message("role/marker-may-not", { type: entry.wire.type }) };
+  if (fact === null || LEAD_ONLY.has(type)) {
+    return { reason: "role", words: message("role/marker-may-not", { type }) };
   }
   if (fact.name === "decision.taken" && fact.settles) {
     return { reason: "role", words: message("role/marker-settles-nothing") };
@@ -51,7 +66,7 @@ export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefus
   return null;
 }
 
-/** Whether a role may write anything at all. */
+/** Whether a role may mark steps and enter what else happens. */
 export function mayMark(role: Role): boolean {
   return role === "lead" || role === "marker";
 }
@@ -59,4 +74,9 @@ export function mayMark(role: Role): boolean {
 /** Whether a role may open, amend and close the walk, and let others in. */
 export function mayLead(role: Role): boolean {
   return role === "lead";
+}
+
+/** Whether a role may let surprises come, and see them before the walk is closed ([TRN2]). */
+export function maySurprise(role: Role): boolean {
+  return role === "trainer";
 }

@@ -1,5 +1,4 @@
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
-import type { StepId } from "../units/index.ts";
 import type { RandomSource } from "./pert.ts";
 
 /** The first draws of generators with small seeds are similar, so this many draws are discarded. */
@@ -12,8 +11,8 @@ export interface Stream {
   next(): number;
 }
 
-/** The stream of draws of a step, which hangs on the seed and the id of the step alone. */
-export function streamOf(step: StepId, seed: number): Stream {
+/** The stream of draws of a step, or of what else has an id, which hangs on the seed and the id alone. */
+export function streamOf(step: string, seed: number): Stream {
   // FNV-1a (Fowler, Noll and Vo), so that ids which differ little have streams that differ much.
   let hash = 0x811c9dc5 ^ seed;
   for (let at = 0; at < step.length; at += 1) hash = Math.imul(hash ^ step.charCodeAt(at), 0x01000193);
@@ -27,9 +26,9 @@ export const uniformOf = (stream: Stream): number => (stream.next() >>> 0) * UNI
 
 /**
  * Returns a source of random numbers of a step's own: it gives the same numbers for the same seed and step, whatever other
- * steps there are.
+ * steps there are. What else has an id may have one too.
  */
-export function stepSource(step: StepId, seed: number): RandomSource {
+export function stepSource(step: string, seed: number): RandomSource {
   const stream = streamOf(step, seed);
   return () => uniformOf(stream);
 }

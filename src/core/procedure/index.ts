@@ -16,7 +16,9 @@ export { finding, hasErrors } from "./finding.ts";
 export { inFormatOfItsKeys } from "./format-keys.ts";
 export type { PathPart } from "./json-pointer.ts";
 export { jsonPointer, pointerParts } from "./json-pointer.ts";
-export { procedureJsonSchema } from "./json-schema.ts";
+export { described, procedureJsonSchema } from "./json-schema.ts";
+export type { JsonText } from "./json-text.ts";
+export { readJsonText } from "./json-text.ts";
 export type { KnownForm } from "./known-keys.ts";
 export { knownForm, knownKeys, nearest } from "./known-keys.ts";
 export { contingenciesNamedBy } from "./named-contingencies.ts";
@@ -50,7 +52,7 @@ export type {
   Watch,
 } from "./schema.ts";
 export { FORMAT, FORMATS, MOST_PICTURE_BYTES } from "./schema.ts";
-export { locationSchema } from "./schema-values.ts";
+export { duration as durationSchema, idDescribedAs, locationSchema } from "./schema-values.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";
 export { stateLabel, valueLabel } from "./state-labels.ts";
 export { strandLooks } from "./strand-look.ts";

@@ -12,4 +12,8 @@ export function procedureJsonSchema(): object {
 }
 
 /** Adds a title and a description to a JSON Schema. */
-const described = (schema: object, title: string, description: string) => ({ ...schema, title, description });
+export const described = (schema: object, title: string, description: string) => ({
+  ...schema,
+  title,
+  description,
+});

@@ -28,6 +28,7 @@ import {
   noteMade,
   stateSet,
   supplyRead,
+  surpriseEntered,
   walkClosed,
   walkReopened,
   watchKept,
@@ -95,6 +96,9 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
       return planAmended(ledger, entry, fact);
     case "amendment.seen":
       return amendmentSeen(ledger, entry, fact);
+    case "surprise.laid":
+    case "surprise.fired":
+      return surpriseEntered(ledger, entry, fact);
     case "clock.compared":
     case "clock.jumped":
       return applied(ledger);

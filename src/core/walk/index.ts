@@ -28,6 +28,7 @@ export type { LaneCommand, LaneStatus } from "./lane-machine.ts";
 export { laneMay, statusAfter } from "./lane-machine.ts";
 export { lastUndoable } from "./last-undoable.ts";
 export type {
+  EnteredSurprise,
   Hold,
   IgnoredEntry,
   ItemMove,
@@ -40,7 +41,7 @@ export type {
   TakenDecision,
   TakenRecord,
 } from "./ledger.ts";
-export { progressOf } from "./ledger.ts";
+export { isComplete, progressOf } from "./ledger.ts";
 export type { LightInForce } from "./light-in-force.ts";
 export { lightInForce } from "./light-in-force.ts";
 export type { MisplacedItem } from "./misplaced-items.ts";
@@ -56,7 +57,7 @@ export { paperDrafts, paperMarks, paperSteps } from "./paper-marks.ts";
 export type { PaperClock } from "./paper-time.ts";
 export { paperTime } from "./paper-time.ts";
 export { RefusedCommandError } from "./refused-command-error.ts";
-export type { PlayedMove, PlayedTimes } from "./rehearsal.ts";
+export type { PlayedAct, PlayedMove, PlayedTimes, PlayedTurns } from "./rehearsal.ts";
 export { nextPlayedMove, playedTimesOf } from "./rehearsal.ts";
 export { isContrary, settledOf } from "./settled-decision.ts";
 export { skipReason } from "./skip-reason.ts";
@@ -68,7 +69,7 @@ export { factMessage, standingStrikes, strikeReason } from "./strikes.ts";
 export { readingsOf } from "./supply-readings.ts";
 export type { LongestReturn, SupplyState, TurnBackState } from "./turn-back-state.ts";
 export { turnBackState } from "./turn-back-state.ts";
-export { flownCourseOf } from "./walk-course.ts";
+export { flownCourseOf, inWork } from "./walk-course.ts";
 export type { Folded, FoldOptions } from "./walk-fold.ts";
 export { foldLog, WalkFold } from "./walk-fold.ts";
 export type { WalkCommand, WalkPhase } from "./walk-machine.ts";

@@ -165,6 +165,16 @@ export interface SettledDecision {
   readonly reopenings: number;
 }
 
+/** A surprise of a rehearsal, as it was entered ([TRN2]). */
+export interface EnteredSurprise {
+  readonly at: Instant;
+  readonly actor: string | null;
+  /** True when a trainer fired it by hand; false when it comes when it says itself. */
+  readonly isFired: boolean;
+  /** What it is, obscured; `core/training` reads it. */
+  readonly obscured: string;
+}
+
 /** An entry that had no effect, with the reason ([LOG4]). */
 export interface IgnoredEntry {
   readonly source: string;
@@ -262,6 +272,8 @@ export interface Ledger {
     readonly reason: string;
   }[];
   readonly alerts: AlertLog;
+  /** The surprises of a rehearsal, in the order of the log; nothing else in the ledger follows from them. */
+  readonly surprises: GrowingList<EnteredSurprise>;
   readonly deviations: readonly Deviation[];
 }
 

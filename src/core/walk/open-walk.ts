@@ -79,6 +79,7 @@ export function openWalk(entry: Entry, fact: OpenedFact): Applied {
     readings: GrowingList.of(),
     stateSettings: [],
     alerts: { raised: [], seen: [] },
+    surprises: GrowingList.of(),
     deviations: [],
   };
   return { ledger, ignored: null };

@@ -1,8 +1,8 @@
 import { marginOf } from "../course/index.ts";
 import type { Draft } from "../log/index.ts";
 import { pertSampler, stepSource } from "../plan/index.ts";
-import type { OutlineStep, Task, Watch } from "../procedure/index.ts";
-import type { Duration, Instant, StepId } from "../units/index.ts";
+import type { Decision, OutlineStep, StepRecord, Task, Watch } from "../procedure/index.ts";
+import type { CrewId, Duration, Instant, StepId } from "../units/index.ts";
 import { between, inSeconds, later, NO_TIME } from "../units/index.ts";
 import { forecastOf } from "./forecast.ts";
 import { blockersOf, earliestStart, readyAt, stepOfLane } from "./gate.ts";
@@ -25,6 +25,35 @@ export function playedTimesOf(seed: number): PlayedTimes {
   };
 }
 
+/** What somebody of a played crew is about to do. */
+export interface PlayedAct {
+  readonly crew: readonly CrewId[];
+  /** The step that is about to be done; `null` when a watch is kept. */
+  readonly entry: OutlineStep | null;
+  /** When it falls due. */
+  readonly due: Instant;
+}
+
+/** What makes a played crew do otherwise than its procedure has it ([TRN1]). */
+export interface PlayedTurns {
+  /** When an act is done that falls due: later than that while something holds it up. */
+  heldUntil(act: PlayedAct): Instant;
+  /** The value of a record; `null` for one as expected. */
+  valueOf(entry: OutlineStep, record: StepRecord, at: Instant): number | null;
+  /** The outcome of a decision; `null` for the expected one. */
+  outcomeOf(decision: Decision, at: Instant): string | null;
+  /** What the crew enters beside its steps by an instant, the earliest; `null` for nothing. */
+  aside(until: Instant): PlayedMove | null;
+}
+
+/** A crew that does everything as it is written. */
+const AS_WRITTEN: PlayedTurns = {
+  heldUntil: ({ due }) => due,
+  valueOf: () => null,
+  outcomeOf: () => null,
+  aside: () => null,
+};
+
 /** The next thing the played crew does, and when. */
 export interface PlayedMove {
   readonly at: Instant;
@@ -38,12 +67,18 @@ const MARGIN_KEPT = (15 * 60_000) as Duration;
 
 /**
  * Returns the next thing a played crew does. It completes the step in work that is over first; its records get values
- * in the middle of the allowed range, and its confirmation and decision are given as expected. Or it keeps a watch
+ * in the middle of the allowed range, and its confirmation and decision are given as expected, unless `turns` say
+ * otherwise. Or it keeps a watch
  * that falls due before that. Or it skips a
  * get-ahead task that a lane has reached, when the task would leave less than 15 min of margin. Returns `null` when
  * every lane is finished or nothing can go on. `now` is when the crew looks; no move is earlier than that.
  */
-export function nextPlayedMove(ledger: Ledger, times: PlayedTimes, now: Instant): PlayedMove | null {
+export function nextPlayedMove(
+  ledger: Ledger,
+  times: PlayedTimes,
+  now: Instant,
+  turns: PlayedTurns = AS_WRITTEN,
+): PlayedMove | null {
   if (ledger.phase !== "running") return null;
   const leftOut = leaveOutMove(ledger, now);
   if (leftOut) return leftOut;
@@ -52,18 +87,27 @@ export function nextPlayedMove(ledger: Ledger, times: PlayedTimes, now: Instant)
     const entry = ledger.inForce.outline.step(step);
     if (!entry) continue;
     const due = later(start, times(ledger, entry));
-    const at = due > now ? due : now;
+    const done = turns.heldUntil({ crew: entry.step.by, entry, due });
+    const at = done > now ? done : now;
     if (best === null || at < best.at || (at === best.at && entry.index < best.entry.index))
       best = { entry, at };
   }
   if (best === null) return null;
+  const aside = turns.aside(best.at);
+  if (aside) {
+    const at = aside.at > now ? aside.at : now;
+    return { at, drafts: aside.drafts.map((draft) => ({ ...draft, at })) };
+  }
   return (
-    keepWatchMove(ledger, now, best.at) ?? { at: best.at, drafts: draftsOf(ledger, best.entry, best.at) }
+    keepWatchMove(ledger, now, best.at, turns) ?? {
+      at: best.at,
+      drafts: draftsOf(ledger, best.entry, best.at, turns),
+    }
   );
 }
 
 /** Returns the move that keeps the watch which is due first, or `null` when none is due by `until`. */
-function keepWatchMove(ledger: Ledger, now: Instant, until: Instant): PlayedMove | null {
+function keepWatchMove(ledger: Ledger, now: Instant, until: Instant, turns: PlayedTurns): PlayedMove | null {
   const { petZero } = ledger;
   if (petZero === null) return null;
   let first: { readonly watch: Watch; readonly due: Duration } | null = null;
@@ -72,7 +116,8 @@ function keepWatchMove(ledger: Ledger, now: Instant, until: Instant): PlayedMove
     if (first === null || round < first.due) first = { watch, due: round };
   }
   if (first === null) return null;
-  const fell = later(petZero, first.due);
+  const due = later(petZero, first.due);
+  const fell = turns.heldUntil({ crew: first.watch.by, entry: null, due });
   const at = fell > now ? fell : now;
   if (at > until) return null;
   const data = { watch: first.watch.id, due: inSeconds(first.due) };
@@ -125,13 +170,15 @@ function leaveOutMove(ledger: Ledger, now: Instant): PlayedMove | null {
   return null;
 }
 
-function draftsOf(ledger: Ledger, { step, performers }: OutlineStep, at: Instant): Draft[] {
+function draftsOf(ledger: Ledger, entry: OutlineStep, at: Instant, turns: PlayedTurns): Draft[] {
+  const { step, performers } = entry;
   const actor = ledger.inForce.outline.crew[performers[0] ?? -1]?.id ?? "rehearsal";
   const drafts: Draft[] = [];
   const progress = progressOf(ledger, step.id);
   for (const record of step.records) {
     const { min, max } = record;
-    const value = min !== undefined && max !== undefined ? (min + max) / 2 : (min ?? max ?? 1);
+    const expected = min !== undefined && max !== undefined ? (min + max) / 2 : (min ?? max ?? 1);
+    const value = turns.valueOf(entry, record, at) ?? expected;
     const isTaken = progress.records.some((taken) => taken.record === record.id);
     if (!isTaken)
       drafts.push({ name: "record.taken", data: { step: step.id, record: record.id, value }, at, actor });
@@ -144,7 +191,8 @@ function draftsOf(ledger: Ledger, { step, performers }: OutlineStep, at: Instant
     drafts.push({ name: "confirm.given", data: { step: step.id }, at, actor: step.confirm.by });
   }
   if (step.decide && !ledger.outcomes.has(step.decide.id)) {
-    const data = { decision: step.decide.id, outcome: step.decide.expect };
+    const outcome = turns.outcomeOf(step.decide, at) ?? step.decide.expect;
+    const data = { decision: step.decide.id, outcome };
     drafts.push({ name: "decision.taken", data, at, actor });
   }
   drafts.push({ name: "step.done", data: { step: step.id }, at, actor });

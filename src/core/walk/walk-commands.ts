@@ -28,6 +28,8 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "plan.amended": "amend",
   "light.chosen": "amend",
   "amendment.seen": "note",
+  "surprise.laid": "report",
+  "surprise.fired": "report",
   // Clock comparisons, jumps of clocks and strikes are processed before the entries are folded.
   "clock.compared": null,
   "clock.jumped": null,

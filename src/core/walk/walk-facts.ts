@@ -7,7 +7,7 @@ import { ofSeconds } from "../units/index.ts";
 import type { Applied } from "./applied.ts";
 import { applied, ignored } from "./applied.ts";
 import { lanesBegun, lanesRewound } from "./lane-progress.ts";
-import type { Ledger } from "./ledger.ts";
+import type { EnteredSurprise, Ledger } from "./ledger.ts";
 import { noStep } from "./no-step.ts";
 import { outsideOf } from "./outside-crew.ts";
 import { RefusedCommandError } from "./refused-command-error.ts";
@@ -218,4 +218,23 @@ export function watchKept(ledger: Ledger, entry: Entry, fact: FactNamed<"watch.k
     ...ledger,
     keptWatches: ledger.keptWatches.and({ at: entry.at, watch: fact.watch, due: ofSeconds(fact.due) }),
   });
+}
+
+/**
+ * `surprise.laid` and `surprise.fired`: stores a surprise as it is written, which changes nothing else: what it brings about is
+ * entered as what the crew did ([TRN1]). A walk that is no rehearsal takes none.
+ */
+export function surpriseEntered(
+  ledger: Ledger,
+  entry: Entry,
+  fact: FactNamed<"surprise.laid" | "surprise.fired">,
+): Applied {
+  if (ledger.opened.mode !== "rehearsal") return ignored(message("walk/surprise-in-live"));
+  const entered: EnteredSurprise = {
+    at: entry.at,
+    actor: entry.wire.actor ?? null,
+    isFired: fact.name === "surprise.fired",
+    obscured: fact.surprise,
+  };
+  return applied({ ...ledger, surprises: ledger.surprises.and(entered) });
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Role } from "../../../src/core/log/index.ts";
-import { deviceOf, mayLead, mayMark, ROLES, roleRefusal } from "../../../src/core/log/index.ts";
+import { deviceOf, mayLead, mayMark, maySurprise, ROLES, roleRefusal } from "../../../src/core/log/index.ts";
 import { worded } from "../said.ts";
 import { numberedEntry } from "./numbered-entry.ts";
 
@@ -37,6 +37,7 @@ const FACTS: readonly (readonly [name: string, data: object, mayMarker: boolean]
   ["alert.seen", { alert: "turn-back" }, true],
   ["plan.amended", { changes: [], reason: "late" }, false],
   ["amendment.seen", { amendment: strike("/devices/another") }, true],
+  ["surprise.laid", { surprise: "00" }, false],
   ["plan.amended", { changes: [], reason: "late", needs: 99 }, false],
   ["note.made", { text: "seen", needs: 99 }, false],
   ["from.a.newer.version", {}, false],
@@ -57,7 +58,7 @@ describe("[LINK] who may write what", () => {
     else
       expect(worded(refusal)).toEqual({
         reason: "role",
-        words: expect.stringMatching(/^a (marker|watcher) /),
+        words: expect.stringMatching(/^a (marker|trainer|watcher) /),
       });
   });
 
@@ -65,6 +66,7 @@ describe("[LINK] who may write what", () => {
     ["lead", "/devices/another", "other-source"],
     ["marker", "/devices/another", "other-source"],
     ["watcher", "/devices/another", "role"],
+    ["trainer", "/devices/another", "other-source"],
     ["relay", "/devices/another", null],
     ["lead", "/devices/iv-tablet-2", "other-source"],
     ["lead", "/devices/iv", "other-source"],
@@ -75,6 +77,18 @@ describe("[LINK] who may write what", () => {
     ["marker", `${device}/memory-k7f3`, null],
   ])("a %s that enters under %s is refused as %s", (role, source, reason) => {
     expect(roleRefusal(numberedEntry(1, { source }), role, device)?.reason ?? null).toBe(reason);
+  });
+
+  it.each<[Role, boolean]>([
+    ["lead", false],
+    ["marker", false],
+    ["watcher", false],
+    ["trainer", true],
+    ["relay", true],
+  ])("[TRN2] a %s fires surprises: %s", (role, may) => {
+    const entry = numberedEntry(7, { type: "tetherline.surprise.fired", data: { surprise: "00" } });
+    expect(roleRefusal(entry, role, device) === null).toBe(may);
+    expect(maySurprise(role)).toBe(role === "trainer");
   });
 
   it("nobody writes for the device whose name theirs begins with", () => {

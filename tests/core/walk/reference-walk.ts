@@ -49,6 +49,9 @@ export class ReferenceWalk extends ReferenceStanding {
       case "light.chosen":
       case "plan.amended":
       case "amendment.seen":
+      // Nor are these walks rehearsals, which alone carry surprises.
+      case "surprise.laid":
+      case "surprise.fired":
         return false;
       case "clock.started":
         return this.#start(at);

@@ -54,6 +54,7 @@ import { sealWords } from "./seal.ts";
 import { splitWords } from "./split.ts";
 import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
+import { surpriseWords } from "./surprises.ts";
 import { textPaneWords } from "./text-pane.ts";
 import { timelineWords } from "./timeline.ts";
 import { walkWords } from "./walk.ts";
@@ -123,6 +124,7 @@ export const screenWords = {
   ...splitWords,
   ...struckWords,
   ...supplyWords,
+  ...surpriseWords,
   ...textPaneWords,
   ...timelineWords,
   ...walkWords,

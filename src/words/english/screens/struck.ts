@@ -31,5 +31,7 @@ export const struckWords = {
   "struck/device-admitted": "the admission of a device",
   "struck/hub-vouched": "a hub's word for another hub",
   "struck/checkpoint-made": "a checkpoint",
+  "struck/surprise-laid": "a surprise",
+  "struck/surprise-fired": "the firing of a surprise",
   "struck/unknown": "an entry of a type that is not known here",
 } as const;

@@ -64,6 +64,7 @@ export const walkWords = {
   "walk/no-state-value": '"{$value}" is not a value of the state "{$state}"',
   "walk/no-supply": '"{$crew}" has no supply "{$supply}"',
   "walk/no-watch": 'there is no watch "{$watch}"',
+  "walk/surprise-in-live": "a walk that is no rehearsal takes no surprises",
   "walk/strikes-nothing": "it strikes an entry that is not in the log",
   "walk/strikes-later": "it strikes an entry that comes after it",
   "walk/strikes-opening": "the opening of a walk cannot be struck",
@@ -83,6 +84,8 @@ export const walkWords = {
   "role/other-source": "its source is not the device it came from",
   "role/hubs-only": "hubs alone write that",
   "role/marker-may-not": "a marker may not write {$type}",
+  "role/trainer-may-not": "a trainer fires surprises and may not write {$type}",
+  "role/trainer-fires": "only a trainer fires surprises",
   "role/marker-settles-nothing": "a marker leaves it to the lead to say which outcome of a decision holds",
   "role/marker-strikes-own": "a marker strikes its own entries only",
 } as const;

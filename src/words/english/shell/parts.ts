@@ -29,6 +29,7 @@ export const partsWords = {
   "parts/role-lead": "lead",
   "parts/role-marker": "marker",
   "parts/role-watcher": "watcher",
+  "parts/role-trainer": "trainer",
   "parts/role-relay": "relay",
   "parts/wait-window": "{$window} at {$pet :hour-minute}",
   "parts/wait-window-utc": "{$window} at {$pet :hour-minute} ({$at :utc form=time-minute} UTC)",

@@ -1,0 +1,16 @@
+export { drawnSurprises } from "./drawn-surprises.ts";
+export type { ReadSurprises } from "./read-surprises.ts";
+export { areSurprises, readSurprises } from "./read-surprises.ts";
+export type { SupplyCost, SurpriseCost } from "./surprise-cost.ts";
+export { firedDraft, laidDrafts } from "./surprise-drafts.ts";
+export { effectMessage, expectedCrew, whenMessage } from "./surprise-message.ts";
+export type { SurpriseReview } from "./surprise-review.ts";
+export { surprisesReviewed } from "./surprise-review.ts";
+export type { SurpriseSign } from "./surprise-signs.ts";
+export type { SurprisedCrew } from "./surprised-crew.ts";
+export { surprisedCrew } from "./surprised-crew.ts";
+export { surprisesDocument } from "./surprises-document.ts";
+export type { Surprise, SurprisesFile } from "./surprises-file.ts";
+export { surprisesJsonSchema } from "./surprises-file.ts";
+export type { CarriedSurprise } from "./surprises-of.ts";
+export { surprisesOf } from "./surprises-of.ts";

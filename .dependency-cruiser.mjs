@@ -110,6 +110,7 @@ export const importTable = {
     "words",
   ],
   "core/review": [
+    "core/training",
     "core/changes",
     "core/seal",
     "core/course",

@@ -1,13 +1,15 @@
 import type { Checked, CheckOptions } from "../core/check/index.ts";
 import type { Site } from "../core/light/index.ts";
-import { hasErrors } from "../core/procedure/index.ts";
+import { hasErrors, readProcedure } from "../core/procedure/index.ts";
+import { readSurprises } from "../core/training/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { UnusableFileError, watchFiles } from "../io/files/index.ts";
+import { readText, UnusableFileError, watchFiles } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { mendOf, patchFor } from "./mend.ts";
 import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import { checkedFile } from "./read-input.ts";
+import { surprisesFor } from "./surprises-input.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
@@ -65,7 +67,7 @@ export async function checkCommand(
   let status: ExitStatus = EXIT.fine;
   for (const file of files) {
     try {
-      const one = await checkedFile(file, options);
+      const one = (await checkedSurprises(file, files)) ?? (await checkedFile(file, options));
       checked.push({ file, checked: one });
       if (one.procedure) tellContact(file, one.procedure, options.light, terminal);
       if (status === EXIT.fine && hasErrors(one.findings)) status = EXIT.findings;
@@ -78,6 +80,22 @@ export async function checkCommand(
   if (!json) terminal.out(checked.map(inLines).join("\n"));
   else if (checked.length > 0) terminal.out(`${JSON.stringify({ files: checked.map(inJson) }, null, 2)}\n`);
   return status;
+}
+
+/** Surprises checked against their procedure, which is another of the files; `null` for a file of something else. */
+async function checkedSurprises(file: string, files: readonly string[]): Promise<Checked | null> {
+  const text = await readText(file);
+  const wanted = surprisesFor(text);
+  if (wanted === null) return null;
+  for (const other of files) {
+    if (other === file) continue;
+    const { procedure } = readProcedure(await readText(other));
+    // One procedure beside it is meant, whatever it is called: that the two do not belong together is a finding.
+    if (!procedure || (procedure.id !== wanted && files.length > 2)) continue;
+    const { findings } = readSurprises(text, procedure);
+    return { procedure: null, file: null, outline: null, findings, locate: (found) => [...found] };
+  }
+  throw new UnusableInputError(words("cli/surprises-alone", { file, procedure: wanted }));
 }
 
 function inJson({ file, checked }: CheckedFile): object {

@@ -1,5 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { procedureJsonSchema } from "../core/procedure/index.ts";
+import { surprisesJsonSchema } from "../core/training/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError } from "../io/files/index.ts";
 import { english, englishWords } from "../words/english/index.ts";
@@ -123,7 +124,11 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
   program
     .command("schema")
     .description(words("help/schema"))
-    .action(() => terminal.out(`${JSON.stringify(procedureJsonSchema(), null, 2)}\n`));
+    .option("--surprises", words("help/schema-surprises"))
+    .action(({ surprises = false }: { surprises?: boolean }) => {
+      const schema = surprises ? surprisesJsonSchema() : procedureJsonSchema();
+      terminal.out(`${JSON.stringify(schema, null, 2)}\n`);
+    });
   return program;
 }
 
@@ -253,6 +258,7 @@ function addWalks(program: Command, { terminal, now }: Surroundings, ended: Ende
     .option("--out <log>", words("help/out"))
     .option("--pace <x>", words("help/pace"), paceValue)
     .option("--count <n>", words("help/rehearse-count"), countValue)
+    .option("--surprises <file>", words("help/rehearse-surprises"))
     .action(
       async (
         file: string,

@@ -1,6 +1,8 @@
 import type { Draft, Entry, HybridTime } from "../core/log/index.ts";
 import { stamp } from "../core/log/index.ts";
 import type { ProcedureFile } from "../core/procedure/index.ts";
+import type { Surprise } from "../core/training/index.ts";
+import { laidDrafts, surprisedCrew } from "../core/training/index.ts";
 import type { Instant, WalkId } from "../core/units/index.ts";
 import { formatInstant } from "../core/units/index.ts";
 import type { Ledger } from "../core/walk/index.ts";
@@ -24,9 +26,14 @@ class UnopenedWalkError extends Error {
 
 /**
  * Plays a procedure from opening to closing with a simulated clock. Each yield is what happens at one instant. The same
- * file, seed and start give the same entries. The walk ends when every lane is finished or nothing can go on.
+ * file, seed, start and surprises give the same entries. The walk ends when every lane is finished or nothing can go on.
  */
-export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): Generator<PlayedEntries> {
+export function* playedWalk(
+  file: ProcedureFile,
+  seed: number,
+  start: Instant,
+  surprises: readonly Surprise[] = [],
+): Generator<PlayedEntries> {
   const walk = walkIdOf(file.id, seed, start);
   const fold = new WalkFold();
   let made = 0;
@@ -53,12 +60,14 @@ export function* playedWalk(file: ProcedureFile, seed: number, start: Instant): 
       at: start,
       actor,
     },
+    ...laidDrafts(surprises, { walk, at: start, actor }),
     { name: "clock.started", data: {}, at: start, actor },
   ]);
   yield played;
   const times = playedTimesOf(seed);
   for (;;) {
-    const move = nextPlayedMove(played.ledger, times, played.at);
+    const crew = surprisedCrew(played.ledger, times);
+    const move = nextPlayedMove(played.ledger, crew?.times ?? times, played.at, crew?.turns);
     if (!move) break;
     played = enter(move.at, move.drafts);
     yield played;

@@ -10,6 +10,7 @@ import { inWords, words } from "../words/index.ts";
 import { amendmentLines } from "./amendment-lines.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
+import { surpriseLines } from "./surprise-lines.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 import { trustedKeys } from "./trusted-keys.ts";
@@ -109,6 +110,12 @@ function inTables(review: Review): string {
           ({ kind, step, text }) => `${words(`cli/kind-${kind}`)} ${step ?? ""}: ${inWords(text)}`,
         ),
       ),
+    ),
+    section(
+      words("cli/surprises"),
+      surpriseLines(outline, review.surprises)
+        .map((line) => `  ${line}\n`)
+        .join(""),
     ),
     section(words("cli/notes"), lines(review.notes.map(({ text }) => text))),
   ].join("");

@@ -5,6 +5,7 @@ import { lightFor, readOrbit } from "../../src/core/light/index.ts";
 import { planOf } from "../../src/core/plan/index.ts";
 import type { Outline, ProcedureFile } from "../../src/core/procedure/index.ts";
 import { procedureJsonSchema } from "../../src/core/procedure/index.ts";
+import { readSurprises, surprisesJsonSchema } from "../../src/core/training/index.ts";
 import { inMinutes, parseInstant } from "../../src/core/units/index.ts";
 import { HORIZON } from "../../src/core/window/index.ts";
 
@@ -38,6 +39,21 @@ describe("the procedures", () => {
     const committed: unknown = JSON.parse(readFileSync("procedures/procedure.schema.json", "utf8"));
     expect(committed).toEqual(JSON.parse(JSON.stringify(procedureJsonSchema())));
   });
+
+  it("come with the JSON Schema of surprises: `npm run -s tetherline -- schema --surprises > procedures/surprises.schema.json`", () => {
+    const committed: unknown = JSON.parse(readFileSync("procedures/surprises.schema.json", "utf8"));
+    expect(committed).toEqual(JSON.parse(JSON.stringify(surprisesJsonSchema())));
+  });
+
+  it.each(readdirSync("procedures").filter((name) => name.endsWith(".surprises.json")))(
+    "[TRN1] %s draws no findings, and names its schema",
+    (name) => {
+      const text = readFileSync(`procedures/${name}`, "utf8");
+      const { procedure } = outlineOf(name.replace(".surprises.json", ".procedure.json"));
+      expect(readSurprises(text, procedure).findings).toEqual([]);
+      expect((JSON.parse(text) as { $schema?: string }).$schema).toBe("./surprises.schema.json");
+    },
+  );
 
   it.each(FILES)("%s names its schema, so that editors complete it", (name) => {
     const file = JSON.parse(readFileSync(`procedures/${name}`, "utf8")) as { $schema?: string };

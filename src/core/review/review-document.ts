@@ -1,6 +1,7 @@
 import type { Say } from "../../words/index.ts";
 import type { Stretch } from "../course/index.ts";
 import type { Outline } from "../procedure/index.ts";
+import { surprisesDocument } from "../training/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import { formatInstant, inSeconds } from "../units/index.ts";
 import type { AmendmentReview, DroppedStep } from "./amendment-review.ts";
@@ -58,6 +59,7 @@ export function reviewDocument(review: Review, say: Say, record: RecordKnown = N
       raised: review.alerts.raised.map((one) => ({ ...one, at: formatInstant(one.at) })),
       seen: review.alerts.seen.map((one) => ({ ...one, at: formatInstant(one.at) })),
     },
+    surprises: surprisesDocument(review.surprises, say),
     delay: review.delay.map((one) => ({
       step: one.step,
       share: inSeconds(one.share),

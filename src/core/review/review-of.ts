@@ -1,6 +1,7 @@
 import { group } from "d3-array";
 import { lanesInTime, waitsOf } from "../course/index.ts";
 import { impossibleReading } from "../supply/index.ts";
+import { surprisesReviewed } from "../training/index.ts";
 import type { DecisionId, Duration, Instant, StepId } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { Folded, Ledger } from "../walk/index.ts";
@@ -96,6 +97,7 @@ export function reviewOf(folded: Folded, at: Instant): Review | null {
     dropped: droppedSteps(ledger),
     corrections: [...ledger.moves].filter(({ step }) => step === null),
     alerts: ledger.alerts,
+    surprises: surprisesReviewed(folded),
     delay: delayOf(flown, planned),
     steps,
     lanes: outline.crew.map((member, lane) =>

@@ -2,6 +2,7 @@ import type { Message, Said } from "../../words/index.ts";
 import type { CourseStep, Stretch, Wait } from "../course/index.ts";
 import type { RecordedLight } from "../plan/index.ts";
 import type { Location, Outline } from "../procedure/index.ts";
+import type { SurpriseReview } from "../training/index.ts";
 import type {
   CrewId,
   DecisionId,
@@ -232,6 +233,8 @@ export interface Review {
   readonly corrections: readonly ItemMove[];
   /** The alerts that entries say were raised and seen. */
   readonly alerts: AlertLog;
+  /** The surprises of a rehearsal, in the order in which they came; none while the walk is not closed ([TRN3]). */
+  readonly surprises: readonly SurpriseReview[];
   /** What made the delay ([REV6]). */
   readonly delay: readonly DelayShare[];
   /** In reading order. */

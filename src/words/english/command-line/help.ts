@@ -44,6 +44,9 @@ export const helpWords = {
   "help/brief-html": "the file to write; it plays without the app and without a network",
   "help/rehearse-count":
     "play so many rehearsals, each with the next seed; --out is then a folder, with a log for each",
+  "help/rehearse-surprises":
+    "a file of surprises, of which the seed draws those that come; they are told in the review of the closed walk",
+  "help/schema-surprises": "print the one of files of surprises instead",
   "help/learn": "say what walks tell of how long steps take, and what could be planned instead",
   "help/walk-logs": "logs of walks of one procedure",
   "help/learn-procedure": "the procedure to learn for; the one that was walked last, unless given",

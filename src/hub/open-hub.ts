@@ -2,6 +2,7 @@ import type { WalkId } from "../core/units/index.ts";
 import { Admission } from "./admission/index.ts";
 import { BeyondBoard } from "./beyond/index.ts";
 import { CursorSeal } from "./cursors/index.ts";
+import { SurpriseCurtain } from "./curtain/index.ts";
 import { roomOf } from "./data-folder/index.ts";
 import type { Engine } from "./engine/index.ts";
 import { Intake } from "./entries/index.ts";
@@ -40,6 +41,7 @@ export async function openHub(
   const admission = await Admission.open(engine, surroundings, newOwnerCode);
   const cursors = await CursorSeal.open(engine, surroundings);
   const fanOut = new FanOut(engine, cursors);
+  const curtain = new SurpriseCurtain(engine);
   const journal = options.journal ?? NO_JOURNAL;
   journal.note({ event: "started", epoch: engine.epoch });
   const stopNoting = [
@@ -69,6 +71,7 @@ export async function openHub(
       keyOf: (walk, device) => admission.keyOf(walk, device),
     }),
     fanOut,
+    curtain,
     cursors,
     tell: options.tell,
     journal,
@@ -91,6 +94,7 @@ export async function openHub(
       endNews();
       for (const stop of stopNoting) stop();
       fanOut.close();
+      curtain.close();
       await server.close();
       await witness?.close();
       parts.intake.close();

@@ -24,12 +24,15 @@ const FACTS: Readonly<Record<string, unknown>> = {
   "entry.struck": { source: "OWN", id: "1" },
   "walk.closed": { end: "complete" },
   "plan.amended": { changes: [], reason: "r" },
+  "surprise.laid": { surprise: "00" },
+  "surprise.fired": { surprise: "00" },
   "fact.of-a-newer-version": { any: 1 },
 };
 const LEADS: ReadonlySet<string> = new Set([
   "walk.opened",
   "walk.closed",
   "plan.amended",
+  "surprise.laid",
   "fact.of-a-newer-version",
 ]);
 
@@ -38,6 +41,7 @@ function mayWrite(role: Role, fact: string, isOwnSource: boolean, strikesOwn: bo
   if (role === "watcher") return false;
   if (role === "relay") return true;
   if (!isOwnSource) return false;
+  if (role === "trainer" || fact === "surprise.fired") return role === "trainer" && fact === "surprise.fired";
   if (role === "lead") return true;
   return !LEADS.has(fact) && (fact !== "entry.struck" || strikesOwn);
 }

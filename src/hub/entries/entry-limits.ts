@@ -35,6 +35,6 @@ export function roomFor(
   role: Role | "owner",
   written: { readonly walk: number; readonly own: number },
 ): number {
-  if (role !== "marker") return LARGEST_WALK - written.walk;
+  if (role !== "marker" && role !== "trainer") return LARGEST_WALK - written.walk;
   return Math.min(LARGEST_SHARE - written.own, LARGEST_FOR_MARKERS - written.walk);
 }

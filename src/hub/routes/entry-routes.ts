@@ -2,10 +2,12 @@ import { Readable } from "node:stream";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { Cursor, PushResult } from "../../core/link/index.ts";
 import { readCursor, writeCursor } from "../../core/link/index.ts";
+import { mayLead } from "../../core/log/index.ts";
 import { formatInstant, type WalkId } from "../../core/units/index.ts";
 import { message, words } from "../../words/index.ts";
 import type { Member } from "../admission/index.ts";
 import { AnswerError } from "../answer/index.ts";
+import type { Sight } from "../curtain/index.ts";
 import type { Engine } from "../engine/index.ts";
 import { openStream } from "./entry-stream.ts";
 import type { HubParts } from "./hub-parts.ts";
@@ -20,13 +22,13 @@ const PAGE = 500;
 
 /** Taking entries in and giving them out, at once or as a stream. */
 export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: LengthRate): void {
-  const { engine, intake, cursors, surroundings, tell } = parts;
+  const { engine, intake, cursors, curtain, surroundings, tell } = parts;
 
   // Before the body is read: strangers send none, and only who may bring procedures sends a large one.
   const preParsing = async (request: FastifyRequest) => {
     const { member } = walkFor(request);
     const isLarge = Number(request.headers["content-length"] ?? 0) > LARGEST_OF_MARKERS;
-    if (isLarge && (member?.role === "marker" || member?.role === "watcher")) {
+    if (isLarge && member && !mayLead(member.role) && member.role !== "relay") {
       throw new AnswerError(413, "too-large", message("answer/body-too-large"));
     }
   };
@@ -55,7 +57,7 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: Leng
   });
 
   app.get("/api/walks/:walk/entries", { exposeHeadRoute: false }, async (request, reply) => {
-    const { walk } = walkFor(request);
+    const { walk, member } = walkFor(request);
     const isStream = /\btext\/event-stream\b/i.test(request.headers.accept ?? "");
     const asked = cursorAsked(request, isStream);
     if (asked && (await cursors.tellsOfAnotherPast(walk, asked))) {
@@ -71,7 +73,7 @@ export function entryRoutes(app: FastifyInstance, parts: HubParts, lengths: Leng
     return reply
       .header("tetherline-cursor", writeCursor(await cursors.at(walk, head)))
       .type("application/jsonl")
-      .send(Readable.from(linesOf(engine, walk, after, head)));
+      .send(Readable.from(linesOf(engine, walk, { after, head }, curtain.sightOf(walk, member))));
   });
 }
 
@@ -124,11 +126,17 @@ function cursorAsked({ headers, query }: FastifyRequest, isStream: boolean): Cur
   return cursor;
 }
 
-async function* linesOf(engine: Engine, walk: WalkId, after: number, head: number): AsyncGenerator<string> {
+async function* linesOf(
+  engine: Engine,
+  walk: WalkId,
+  { after, head }: { readonly after: number; readonly head: number },
+  sight: Sight | null,
+): AsyncGenerator<string> {
   for (let read = after; ; ) {
     const page = await engine.read(walk, read, PAGE);
     const last = page.at(-1);
-    const lines = page.filter(({ offset }) => offset <= head).map(({ text }) => `${text}\n`);
+    const asked = page.filter(({ offset }) => offset <= head);
+    const lines = ((await sight?.of(asked)) ?? asked).map(({ text }) => `${text}\n`);
     if (lines.length > 0) yield lines.join("");
     if (!last || last.offset >= head) return;
     read = last.offset;

@@ -13,7 +13,7 @@ export function openStream(
   parts: HubParts,
   { after, toCome }: { readonly after: number; readonly toCome: number },
 ): FastifyReply {
-  const { engine, fanOut, cursors, presence, beyond, surroundings, id, key, name } = parts;
+  const { engine, curtain, fanOut, cursors, presence, beyond, surroundings, id, key, name } = parts;
   const { walk, member } = walkFor(request);
   const response = reply.raw;
   // A reply that is taken over loses what plug-ins put into its headers, unless it is carried over.
@@ -32,7 +32,8 @@ export function openStream(
     behind: (last: StoredEntry) => cursors.behind(walk, last),
     at: (offset: number) => cursors.at(walk, offset),
   };
-  const subscriber = new Subscriber(response, teller, member?.role === "relay" ? member.device : null);
+  const relay = member?.role === "relay" ? member.device : null;
+  const subscriber = new Subscriber(response, teller, relay, curtain.sightOf(walk, member));
   const leave = fanOut.add(walk, subscriber, member);
   const gone = member ? presence.opened(member) : () => {};
   response.once("close", () => {

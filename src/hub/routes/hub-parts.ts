@@ -3,6 +3,7 @@ import type { WalkId } from "../../core/units/index.ts";
 import type { Admission } from "../admission/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import type { CursorSeal } from "../cursors/index.ts";
+import type { SurpriseCurtain } from "../curtain/index.ts";
 import type { Engine } from "../engine/index.ts";
 import type { Intake } from "../entries/index.ts";
 import type { Journal } from "../journal/index.ts";
@@ -20,6 +21,8 @@ export interface HubParts {
   /** Judges and keeps entries. */
   readonly intake: Intake;
   readonly fanOut: FanOut;
+  /** Keeps surprises from those who follow until the walk is closed. */
+  readonly curtain: SurpriseCurtain;
   /** Gives and judges the cursors of readers. */
   readonly cursors: CursorSeal;
   /** Writes down who came in and who did not. */

@@ -2,19 +2,20 @@ import type { Cursor } from "../../core/link/index.ts";
 import { writeCursor } from "../../core/link/index.ts";
 import type { StoredEntry } from "../engine/index.ts";
 
-/** Entries as unnamed server-sent events, their places as ids, and behind them a `cursor` event. `withheld` are left out. */
+/**
+ * Entries as unnamed server-sent events, their places as ids, and behind them a `cursor` event. `sent` are those that the reader
+ * is sent for them.
+ */
 export function entriesText(
   kept: readonly StoredEntry[],
   behind: (last: StoredEntry) => Cursor,
-  withheld: (entry: StoredEntry) => boolean = () => false,
+  sent: readonly StoredEntry[] = kept,
 ): string {
   const last = kept.at(-1);
   if (!last) return "";
   const cursor = behind(last);
   let text = "";
-  for (const entry of kept) {
-    if (!withheld(entry)) text += `id: ${cursor.epoch}:${entry.offset}\ndata: ${entry.text}\n\n`;
-  }
+  for (const entry of sent) text += `id: ${cursor.epoch}:${entry.offset}\ndata: ${entry.text}\n\n`;
   return text + cursorText(cursor);
 }
 

@@ -1,6 +1,7 @@
 import { once } from "node:events";
 import type { ServerResponse } from "node:http";
 import type { Cursor } from "../../core/link/index.ts";
+import type { Sight } from "../curtain/index.ts";
 import type { StoredEntry } from "../engine/index.ts";
 import { cursorText, entriesText } from "./event-text.ts";
 
@@ -27,6 +28,10 @@ export class Subscriber {
   readonly #response: ServerResponse;
   readonly #cursors: CursorTeller;
   readonly #withholds: (entry: StoredEntry) => boolean;
+  readonly #sight: Sight | null;
+  #read: ReadEntries = async () => [];
+  /** The offset up to which the reader was sent everything. */
+  #sent = 0;
   #isLive = false;
   #queue: StoredEntry[] = [];
   #hasOverrun = false;
@@ -34,10 +39,14 @@ export class Subscriber {
   #lastSize = 0;
   readonly #ended = new AbortController();
 
-  /** `relay` names the hub that reads, `null` stands for a device. A hub is not sent what it brought itself, unless it reads from the beginning. */
-  constructor(response: ServerResponse, cursors: CursorTeller, relay: string | null) {
+  /**
+   * `relay` names the hub that reads, `null` stands for a device. A hub is not sent what it brought itself, unless it reads from the
+   * beginning. `sight` is what a device sees, `null` for everything.
+   */
+  constructor(response: ServerResponse, cursors: CursorTeller, relay: string | null, sight: Sight | null) {
     this.#response = response;
     this.#cursors = cursors;
+    this.#sight = sight;
     this.#withholds = relay === null ? () => false : ({ via }) => via === relay;
     response.once("close", () => this.#ended.abort());
   }
@@ -49,8 +58,17 @@ export class Subscriber {
 
   /** Takes entries that were appended; `shared` is their text for everybody from whom nothing is withheld. */
   hear(kept: readonly StoredEntry[], shared: Buffer): void {
-    if (!this.#isLive) this.#remember(kept);
-    else if (kept.some(this.#withholds)) this.write(this.#textOf(kept, this.#withholds));
+    if (!this.#isLive) {
+      this.#remember(kept);
+      return;
+    }
+    if (this.#sight && !this.#sight.isPlain(kept)) {
+      this.#isLive = false;
+      this.catchUp(this.#read, this.#sent).catch(() => this.#response.destroy());
+      return;
+    }
+    this.#sent = kept.at(-1)?.offset ?? this.#sent;
+    if (kept.some(this.#withholds)) this.write(this.#textOf(kept, this.#withholds));
     else this.write(shared);
   }
 
@@ -58,23 +76,27 @@ export class Subscriber {
   async catchUp(read: ReadEntries, after: number): Promise<void> {
     // A hub that reads from the beginning may have lost the entries it brought itself, so send those too.
     const withholds = after === 0 ? () => false : this.#withholds;
-    let sent = after;
+    this.#read = read;
+    this.#sent = after;
     const start = cursorText(await this.#cursors.at(after));
     let hasTold = false;
     while (!this.#ended.signal.aborted) {
       this.#hasOverrun = false;
-      const page = await read(sent, PAGE);
-      this.#send(this.#textOf(page, withholds));
+      const page = await read(this.#sent, PAGE);
+      const seen = (await this.#sight?.of(page)) ?? page;
+      this.#send(this.#textOf(page, withholds, seen));
       hasTold ||= page.length > 0;
-      sent = page.at(-1)?.offset ?? sent;
+      this.#sent = page.at(-1)?.offset ?? this.#sent;
       if (page.length > 0 || this.#hasOverrun) {
         await this.#drained();
         continue;
       }
-      const queued = this.#queue.filter(({ offset }) => offset > sent);
+      const queued = this.#queue.filter(({ offset }) => offset > this.#sent);
       this.#queue = [];
+      if (this.#sight && !this.#sight.isPlain(queued)) continue;
       if (!hasTold) this.#send(start);
       this.#send(this.#textOf(queued, withholds));
+      this.#sent = queued.at(-1)?.offset ?? this.#sent;
       this.#isLive = true;
       return;
     }
@@ -92,8 +114,13 @@ export class Subscriber {
     if (!this.#ended.signal.aborted) this.#response.end();
   }
 
-  #textOf(kept: readonly StoredEntry[], withholds: (entry: StoredEntry) => boolean): string {
-    return entriesText(kept, this.#cursors.behind, withholds);
+  #textOf(
+    kept: readonly StoredEntry[],
+    withholds: (entry: StoredEntry) => boolean,
+    seen: readonly StoredEntry[] = kept,
+  ): string {
+    const sent = seen.filter((entry) => !withholds(entry));
+    return entriesText(kept, this.#cursors.behind, sent);
   }
 
   #send(text: string | Buffer): void {

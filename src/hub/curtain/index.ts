@@ -1,0 +1,2 @@
+export type { Sight } from "./sight.ts";
+export { SurpriseCurtain } from "./surprise-curtain.ts";

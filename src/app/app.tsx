@@ -15,6 +15,7 @@ const PrintPage = fromLater("print");
 const FollowPage = fromLater("follow");
 const JoinPage = fromLater("join");
 const TimelinePage = fromLater("timeline");
+const TrainPage = fromLater("train");
 const ReviewPage = fromLater("review");
 const LearnPage = fromLater("learn");
 const WalksPage = fromLater("walks");
@@ -70,6 +71,7 @@ export function App() {
             <Route path="/plan/:procedure" element={<PlanPage />} />
             <Route path="/follow/:walk" element={<FollowPage />} />
             <Route path="/timeline/:walk" element={<TimelinePage />} />
+            <Route path="/train/:walk" element={<TrainPage />} />
             <Route path="/review/:walk" element={<ReviewPage />} />
             <Route path="/learn/:procedure" element={<LearnPage />} />
             <Route path="/walks/:procedure" element={<WalksPage />} />

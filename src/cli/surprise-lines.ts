@@ -23,7 +23,7 @@ export function surpriseLines(outline: Outline, reviews: readonly SurpriseReview
       ...(cost === null
         ? []
         : [
-            `  ${words("cli/surprise-cost", { time: Math.abs(cost.finish) as typeof cost.finish, way: cost.finish < 0 ? "earlier" : "later" })}`,
+            `  ${words("cli/surprise-cost", { time: cost.finish, way: cost.finish < 0 ? "earlier" : "later" })}`,
           ]),
       ...(cost?.margin
         ? [`  ${words("cli/surprise-margin", { before: cost.margin.before, after: cost.margin.after })}`]
@@ -33,8 +33,8 @@ export function surpriseLines(outline: Outline, reviews: readonly SurpriseReview
           `  ${words("cli/surprise-supply", {
             supply: supply.label ?? supply.id,
             crew: expectedCall(outline, supply.crew),
-            before: figure(before),
-            after: figure(after),
+            before: String(before),
+            after: String(after),
             unit: supply.unit,
           })}`,
       ),
@@ -43,12 +43,6 @@ export function surpriseLines(outline: Outline, reviews: readonly SurpriseReview
 }
 
 const expectedCall = (outline: Outline, crew: string) => outline.crew[outline.lane(crew)]?.call ?? crew;
-
-/** To three digits, down: what is left is never told as more. */
-const figure = (value: number): string => {
-  const part = 10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - 2);
-  return String(Number((Math.floor(value / part) * part).toPrecision(3)));
-};
 
 function signLine({ at, actor, what, said }: SurpriseSign): string {
   const entered = { at, who: plainText(actor ?? ""), what: inWords(what) };

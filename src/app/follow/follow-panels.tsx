@@ -70,12 +70,12 @@ interface FollowPanelsProps {
   readonly change: NextChange | null;
   readonly folded: Folded;
   /** What this device may do in the walk. */
-  readonly may: { readonly mark: boolean; readonly close: boolean };
+  readonly may: { readonly mark: boolean; readonly close: boolean; readonly surprise: boolean };
   /** `null` for a reader who may not enter anything. */
   readonly actions: FollowActions | null;
   readonly actor: string;
   readonly onActor: (actor: string) => void;
-  readonly onGo: (to: "shelf" | "timeline" | "review" | "handover") => void;
+  readonly onGo: (to: "shelf" | "timeline" | "review" | "handover" | "train") => void;
   readonly onExport: () => void;
   /** The panel about link and followers. */
   readonly linkPanel: (onClose: () => void) => ReactNode;
@@ -207,6 +207,7 @@ export function FollowPanels(props: FollowPanelsProps) {
         onGo={props.onGo}
         onExport={props.onExport}
         onCloseWalk={props.may.close && walkMay(state.phase, "close") ? () => onPanel("close") : null}
+        onSurprises={props.may.surprise ? () => props.onGo("train") : null}
         onItems={actions && (() => onPanel("items"))}
         onAmend={onAmend && (() => onAmend({}))}
         onPaper={actions && walkMay(state.phase, "mark") ? () => onPanel("paper") : null}

@@ -50,7 +50,7 @@ interface FollowViewProps {
   /** How the log is kept at this moment. */
   readonly kept: () => KeptWords;
   /** What this device may do in the walk. */
-  readonly may: { readonly mark: boolean; readonly close: boolean };
+  readonly may: { readonly mark: boolean; readonly close: boolean; readonly surprise: boolean };
   /** False on a device that watches while another plays the rehearsal. */
   readonly playsHere: boolean;
   readonly notices: readonly Notice[];
@@ -60,7 +60,7 @@ interface FollowViewProps {
   /** The panel about link and followers. */
   readonly linkPanel: (now: Instant, onClose: () => void) => ReactNode;
   /** Goes to one of the walk's other screens. */
-  readonly onGo: (to: "shelf" | "timeline" | "review" | "handover") => void;
+  readonly onGo: (to: "shelf" | "timeline" | "review" | "handover" | "train") => void;
   /** Exports the log as a file. */
   readonly onExport: () => void;
 }
@@ -165,6 +165,7 @@ export function FollowView({
                 title={outline.procedure.title}
                 rehearsal={mode === "rehearsal"}
                 onStart={actions && (() => void actions.startClock())}
+                onSurprises={mode === "rehearsal" && may.close ? () => onGo("train") : null}
               />
             )}
             <WalkStateContext value={state}>

@@ -17,6 +17,8 @@ interface MorePanelProps {
   readonly onLink: () => void;
   /** Goes on to an amendment of the plan; `null` where that may not be done. */
   readonly onAmend: (() => void) | null;
+  /** Goes on to the surprises of a rehearsal; `null` for whoever is no trainer. */
+  readonly onSurprises: (() => void) | null;
   /** Goes on to the items; `null` for a reader who may not enter anything. */
   readonly onItems: (() => void) | null;
   /** Goes on to what was done on paper; `null` where no step may be marked. */
@@ -36,6 +38,7 @@ export function MorePanel({
   onMap,
   onHelp,
   onLink,
+  onSurprises,
   onItems,
   onAmend,
   onPaper,
@@ -55,6 +58,11 @@ export function MorePanel({
         <button type="button" className="plain-button" onClick={onMap}>
           {words("map/title")}
         </button>
+        {onSurprises && (
+          <button type="button" className="plain-button" onClick={onSurprises}>
+            {words("train/title")}
+          </button>
+        )}
         {onAmend && (
           <button type="button" className="plain-button" onClick={onAmend}>
             {words("amending/title")}

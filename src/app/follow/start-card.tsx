@@ -6,11 +6,14 @@ export function StartCard({
   title,
   rehearsal,
   onStart,
+  onSurprises,
 }: {
   readonly title: string;
   readonly rehearsal: boolean;
   /** `null` for a reader who may not enter anything. */
   readonly onStart: (() => void) | null;
+  /** Goes on to the surprises of a rehearsal; `null` where that may not be done. */
+  readonly onSurprises: (() => void) | null;
 }) {
   return (
     <section className="start-card">
@@ -25,6 +28,11 @@ export function StartCard({
         </button>
       ) : (
         <p>{words("follow/watches-only")}</p>
+      )}
+      {onSurprises && (
+        <button type="button" className="plain-button" onClick={onSurprises}>
+          {words("train/title")}
+        </button>
       )}
       <p className="hint">{words("follow/advises")}</p>
     </section>

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useState } from "react";
+import { surprisedCrew } from "../../core/training/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
 import { nextPlayedMove, playedTimesOf } from "../../core/walk/index.ts";
@@ -53,7 +54,12 @@ export function useRehearsal(
         for (;;) {
           const current = session.folded();
           const from = current.lastAt;
-          const move = current.ledger && from !== null ? nextPlayedMove(current.ledger, times, from) : null;
+          const { ledger: present } = current;
+          const crew = present && surprisedCrew(present, times);
+          const move =
+            present && from !== null
+              ? nextPlayedMove(present, crew?.times ?? times, from, crew?.turns)
+              : null;
           if (!move || move.at > clock.now()) break;
           await session.enter(move.drafts);
         }

@@ -8,6 +8,7 @@ export type HelpScreen =
   | "read"
   | "timeline"
   | "follow"
+  | "train"
   | "review"
   | "learn"
   | "walks"
@@ -206,6 +207,25 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/follow-link-lost")),
         line(message("guide/follow-voice-code")),
         line(message("guide/follow-gone")),
+      ),
+      ADVICE,
+    ],
+  },
+  train: {
+    title: message("guide/train"),
+    sections: [
+      section(
+        DOING,
+        line(message("guide/train-what")),
+        line(message("guide/train-lay")),
+        line(message("guide/train-fire")),
+        line(message("guide/train-play")),
+      ),
+      section(
+        TROUBLE,
+        line(message("guide/train-hidden")),
+        line(message("guide/train-wrong")),
+        line(message("guide/train-review")),
       ),
       ADVICE,
     ],

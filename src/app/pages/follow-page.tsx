@@ -1,7 +1,7 @@
 import { IonPage, useIonRouter } from "@ionic/react";
 import { useCallback, useEffect } from "react";
 import { useParams } from "react-router-dom";
-import { deviceOf, mayLead, mayMark } from "../../core/log/index.ts";
+import { deviceOf, mayLead, mayMark, maySurprise } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
@@ -57,6 +57,7 @@ export function FollowPage() {
           may={{
             mark: mayEnter,
             close: link.role === null || mayLead(link.role),
+            surprise: link.role !== null && maySurprise(link.role),
           }}
           playsHere={playsHere(folded, link)}
           notices={notices}

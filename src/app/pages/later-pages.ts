@@ -9,6 +9,7 @@ const PAGES = {
   follow: async () => (await import("./follow-page.tsx")).FollowPage,
   join: async () => (await import("./join-page.tsx")).JoinPage,
   timeline: async () => (await import("./timeline-page.tsx")).TimelinePage,
+  train: async () => (await import("./train-page.tsx")).TrainPage,
   review: async () => (await import("./review-page.tsx")).ReviewPage,
   learn: async () => (await import("./learn-page.tsx")).LearnPage,
   walks: async () => (await import("./walks-page.tsx")).WalksPage,

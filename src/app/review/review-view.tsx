@@ -12,6 +12,7 @@ import { DriftChart } from "./drift-chart.tsx";
 import { Ending } from "./ending.tsx";
 import { LaneShares } from "./lane-shares.tsx";
 import { ReviewTables } from "./review-tables.tsx";
+import { SurprisePart } from "./surprise-part.tsx";
 import { TaskPairs } from "./task-pairs.tsx";
 import "./review.css";
 
@@ -89,6 +90,7 @@ export function ReviewView({
         </fieldset>
       </header>
       <Ending review={review} end={end} />
+      <SurprisePart review={review} />
       {hasBegun && (
         <>
           <TaskPairs review={review} end={end} />

@@ -5,7 +5,7 @@ export type { SupplyCost, SurpriseCost } from "./surprise-cost.ts";
 export { firedDraft, laidDrafts } from "./surprise-drafts.ts";
 export { effectMessage, expectedCrew, whenMessage } from "./surprise-message.ts";
 export type { SurpriseReview } from "./surprise-review.ts";
-export { surprisesReviewed } from "./surprise-review.ts";
+export { surprisesReviewed, surprisesUnderWay } from "./surprise-review.ts";
 export type { SurpriseSign } from "./surprise-signs.ts";
 export type { SurprisedCrew } from "./surprised-crew.ts";
 export { surprisedCrew } from "./surprised-crew.ts";

@@ -5,7 +5,10 @@ import { between, minus } from "../units/index.ts";
 import type { Folded, Ledger, WalkState } from "../walk/index.ts";
 import { foldLog, turnBackState, walkStateAt } from "../walk/index.ts";
 
-/** What is left of a supply when its owner's last step is done, as forecast before and after a surprise, in its unit. */
+/**
+ * What is left of a supply when its owner's last step is done, as forecast before and after a surprise, in its unit and cut to three
+ * digits; below zero, so much is short.
+ */
 export interface SupplyCost {
   readonly supply: Supply;
   readonly before: number;
@@ -57,7 +60,13 @@ function suppliesBetween(before: WalkState, after: WalkState): readonly SupplyCo
       return was && share >= TOLD_SHARE ? [{ supply, before: was.level, after: level, share }] : [];
     })
     .sort((a, b) => b.share - a.share)
-    .map(({ supply, before: was, after: is }) => ({ supply, before: was, after: is }));
+    .map(({ supply, before: was, after: is }) => ({ supply, before: cut(was), after: cut(is) }));
+}
+
+/** To three digits, down: what is left is never told as more. */
+function cut(value: number): number {
+  const part = 10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - 2);
+  return Number((Math.floor(value / part) * part).toPrecision(3));
 }
 
 /** What is left of each supply, at its present rate, when the last step of its owner is done. */
@@ -72,7 +81,8 @@ function leftAtEnd(
       const finishes = [...(forecast?.steps.values() ?? [])].flatMap(({ step, finish }) =>
         outline.step(step)?.performers.includes(lane) ? [finish] : [],
       );
-      const last = Math.max(pet ?? 0, ...finishes);
+      // Where all steps of the owner are done, the level was higher then than it is now.
+      const last = finishes.length === 0 ? (pet ?? 0) : Math.max(...finishes);
       return [
         `${supply.crew} ${supply.id}`,
         { supply, level: level - (perHour * (last - (pet ?? 0))) / HOUR },

@@ -55,7 +55,7 @@ export function effectMessage(outline: Outline, { does }: Surprise): Message {
   }
 }
 
-/** When a surprise comes if nobody fires it, as a sentence. */
+/** When a surprise comes if nobody fires it, as a part of a sentence. */
 export function whenMessage(outline: Outline, { when }: Surprise): Message {
   if ("pet" in when) return message("surprise/at-pet", { pet: when.pet });
   if ("from" in when) return message("surprise/between", { from: when.from, to: when.to });

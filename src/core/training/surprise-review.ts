@@ -36,12 +36,30 @@ export function surprisesReviewed(folded: Folded): readonly SurpriseReview[] {
   const { ledger } = folded;
   if (!ledger?.closed) return [];
   const end = ledger.closed.at;
-  return surprisesOf(ledger)
-    .map((carried) => reviewOf(folded, ledger, carried, end))
-    .sort((a, b) => (a.began ?? Number.POSITIVE_INFINITY) - (b.began ?? Number.POSITIVE_INFINITY));
+  return inOrder(
+    surprisesOf(ledger).map((carried) => {
+      const review = reviewUntil(folded, ledger, carried, end);
+      const { began } = carried;
+      if (began === null || review.began === null) return review;
+      const over = review.over === null ? end : later(ledger.petZero ?? began, review.over);
+      return { ...review, cost: surpriseCost(folded, began, over) };
+    }),
+  );
 }
 
-function reviewOf(
+/**
+ * What a trainer sees of the surprises while the walk goes on, at an instant: as {@link surprisesReviewed}, without what they cost,
+ * which can only be told afterwards.
+ */
+export function surprisesUnderWay(folded: Folded, at: Instant): readonly SurpriseReview[] {
+  const { ledger } = folded;
+  return ledger ? inOrder(surprisesOf(ledger).map((one) => reviewUntil(folded, ledger, one, at))) : [];
+}
+
+const inOrder = (reviews: readonly SurpriseReview[]) =>
+  reviews.toSorted((a, b) => (a.began ?? Number.POSITIVE_INFINITY) - (b.began ?? Number.POSITIVE_INFINITY));
+
+function reviewUntil(
   folded: Folded,
   ledger: Ledger,
   { surprise, isFired, began }: CarriedSurprise,
@@ -73,7 +91,7 @@ function reviewOf(
     noticed,
     isWithin: noticed !== null && noticed.at - from <= surprise.expect.within,
     done,
-    cost: surpriseCost(folded, began, isOver ? over : end),
+    cost: null,
   };
 }
 

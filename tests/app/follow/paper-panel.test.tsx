@@ -168,6 +168,7 @@ describe("the way there", () => {
       onHelp={vi.fn()}
       onLink={vi.fn()}
       onItems={null}
+      onSurprises={null}
       onPaper={onPaper}
       onAmend={null}
       onClose={vi.fn()}

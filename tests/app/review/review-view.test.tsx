@@ -6,6 +6,8 @@ import { ReviewView } from "../../../src/app/review/index.ts";
 import { reviewOf } from "../../../src/core/review/index.ts";
 import { LogWriter, minute } from "../../core/log-writer.ts";
 import { fileWith, step, task } from "../../core/procedure-builder.ts";
+import { fire, played } from "../../core/training/played.ts";
+import { surprise, surprisesFrom } from "../../core/training/surprise-builder.ts";
 
 const FILE = fileWith(
   [
@@ -233,5 +235,45 @@ describe("the review of a walk with little in it", () => {
   it("lists entries without effect with the reason", () => {
     show(LogWriter.started(FILE).done(["unknown", 2]));
     expect(part(/^Entries without effect 1/)).toHaveTextContent("/devices/iv-tablet");
+  });
+});
+
+describe("[TRN3] the surprises of a rehearsal", () => {
+  const [slow] = surprisesFrom(
+    surprise("slow", { kind: "stretch", step: "watch", factor: 1.5 }, { when: { pet: "PT30M" } }),
+  );
+  const noticed = () =>
+    played(slow ? [slow] : [], [
+      [34, (log) => log.enter("hold.called", { reason: "to ask IV" }, 34)],
+      [35, (log) => log.enter("hold.lifted", {}, 35)],
+    ]);
+
+  it("stand beside what was expected: when, who noticed it how soon, what was done, what it cost", () => {
+    show(noticed(), 200);
+    const list = part(/^Surprises of this rehearsal/);
+    expect(list).toHaveTextContent("Came at PET 0:30:00. 1.6 Do watch takes 1.5 times as long.");
+    const [expected, happened] = within(list)
+      .getAllByRole("heading", { level: 4 })
+      .map(({ parentElement }) => parentElement);
+    expect(expected).toHaveTextContent("IV, within 5 min: that it is so");
+    expect(happened).toHaveTextContent("First noticed by IV, 4 min after it came.");
+    expect(happened).toHaveTextContent("0:34:00 IV called a hold: to ask IV");
+    expect(happened).toHaveTextContent(/Finish as forecast3\d min/);
+    expect(happened).toHaveTextContent(/Margin1 h 00 min before, \d\d min after/);
+  });
+
+  it("say that nothing shows that one was noticed, without a word of blame", () => {
+    const log = played([], [[30, fire(slow, 30)]]);
+    show(log, 200);
+    expect(part(/^Surprises of this rehearsal/)).toHaveTextContent("Fired by hand at PET 0:30:00.");
+    expect(part(/^Surprises of this rehearsal/)).toHaveTextContent("No entry shows that it was noticed.");
+    expect(document.body.textContent).not.toMatch(/failed|too late|wrong|score/i);
+  });
+
+  it("are not there while the walk is not closed, nor for a walk without any", () => {
+    show(played(slow ? [slow] : [], [], { closes: false }), 200);
+    expect(screen.queryByText(/Surprises of this rehearsal/)).toBeNull();
+    show(flown().enter("walk.closed", { end: "complete" }, 20));
+    expect(screen.queryByText(/Surprises of this rehearsal/)).toBeNull();
   });
 });

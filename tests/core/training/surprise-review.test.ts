@@ -91,8 +91,10 @@ describe("[TRN3] the review of surprises", () => {
     const [cost] = review?.cost?.supplies ?? [];
     expect(cost?.supply.id).toBe("oxygen");
     // EV1 is done at 34 min: 1000 less 100 an hour, as planned when it came.
-    expect(cost?.before).toBeCloseTo(943, 0);
-    expect(cost?.after).toBeLessThan(720);
+    expect(cost?.before).toBe(943);
+    // 8 gone in 5 min as planned, then 290 in 29 min; the line through readings of before and after lies a little higher.
+    expect(cost?.after).toBeGreaterThan(690);
+    expect(cost?.after).toBeLessThan(730);
   });
 
   it("puts what never came last, and says so", () => {

@@ -57,6 +57,7 @@ import { supplyWords } from "./supplies.ts";
 import { surpriseWords } from "./surprises.ts";
 import { textPaneWords } from "./text-pane.ts";
 import { timelineWords } from "./timeline.ts";
+import { trainWords } from "./train.ts";
 import { walkWords } from "./walk.ts";
 import { walksComparedWords } from "./walks-compared.ts";
 import { workbookWords } from "./workbook.ts";
@@ -127,6 +128,7 @@ export const screenWords = {
   ...surpriseWords,
   ...textPaneWords,
   ...timelineWords,
+  ...trainWords,
   ...walkWords,
   ...pastedTableWords,
   ...writeWords,

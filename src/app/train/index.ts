@@ -1,0 +1,2 @@
+export { TrainView } from "./train-view.tsx";
+export { useSurprisesText } from "./use-surprises-text.ts";

@@ -1,0 +1,129 @@
+import { useMemo, useState } from "react";
+import type { Draft } from "../../core/log/index.ts";
+import type { Procedure } from "../../core/procedure/index.ts";
+import { readSurprises } from "../../core/training/index.ts";
+import type { Instant } from "../../core/units/index.ts";
+import type { Folded, Ledger } from "../../core/walk/index.ts";
+import type { GivenFile } from "../../io/browser-files/index.ts";
+import { inWords, words } from "../../words/index.ts";
+import { errorWords } from "../parts/index.ts";
+import { FireList } from "./fire-list.tsx";
+import { FollowersSight } from "./followers-sight.tsx";
+import { LayForm } from "./lay-form.tsx";
+import "./train.css";
+
+interface TrainViewProps {
+  readonly folded: Folded;
+  readonly ledger: Ledger;
+  /** The instant up to which the walk is shown: that of its last entry. */
+  readonly at: Instant;
+  /** What this device may do: a trainer fires, whoever leads a rehearsal lays surprises before the clock starts. */
+  readonly may: { readonly fire: boolean; readonly lay: boolean };
+  /** The text of the file of surprises; `null` while there is none. */
+  readonly text: string | null;
+  /** Lets the trainer choose a file; resolves with what was chosen. */
+  readonly pick: () => Promise<readonly GivenFile[]>;
+  readonly onText: (text: string) => void;
+  readonly onEnter: (drafts: readonly Draft[]) => Promise<unknown>;
+  /** A seed that nobody chose. */
+  readonly anySeed: number;
+}
+
+/** The trainer's screen: the surprises of a rehearsal, fired by hand or laid by a seed, beside what the followers see. */
+export function TrainView(props: TrainViewProps) {
+  const { folded, ledger, at, may, text, onEnter } = props;
+  const { procedure } = ledger.inForce.outline;
+  const [said, setSaid] = useState<string | null>(null);
+  const read = useMemo(() => (text === null ? null : readSurprises(text, procedure)), [text, procedure]);
+  const enter = async (drafts: readonly Draft[], done: string) => {
+    try {
+      await onEnter(drafts);
+      setSaid(done);
+    } catch (error) {
+      setSaid(words("train/not-entered", { why: errorWords(error) }));
+    }
+  };
+  if (ledger.opened.mode !== "rehearsal")
+    return <p className="page-message">{words("train/no-rehearsal")}</p>;
+  if (!may.fire && !may.lay) {
+    return (
+      <p className="page-message">
+        {words(ledger.closed ? "train/told-in-review" : "train/not-for-followers")}
+      </p>
+    );
+  }
+  return (
+    <div className="train">
+      <section className="train-surprises" aria-labelledby="train-surprises">
+        <h2 id="train-surprises">{read?.surprises?.title ?? words("train/title")}</h2>
+        {read?.surprises?.summary !== undefined && <p>{read.surprises.summary}</p>}
+        <ChooseFile
+          procedure={procedure}
+          isThere={text !== null}
+          pick={props.pick}
+          onText={props.onText}
+          onSaid={setSaid}
+        />
+        <p role="status" className="train-said">
+          {said}
+        </p>
+        {read && read.findings.length > 0 && (
+          <ul className="plain-list" aria-label={words("train/findings")}>
+            {read.findings.map((one) => (
+              <li key={`${one.code} ${one.pointer}`}>
+                {one.position
+                  ? words("train/finding-at", { line: one.position.line, finding: one.message })
+                  : inWords(one.message)}
+              </li>
+            ))}
+          </ul>
+        )}
+        {read?.surprises && may.lay && (
+          <LayForm
+            ledger={ledger}
+            file={read.surprises}
+            anySeed={props.anySeed}
+            at={at}
+            onLay={(drafts) => enter(drafts, words("train/laid", { count: drafts.length }))}
+          />
+        )}
+        {read?.surprises && may.fire && (
+          <FireList
+            folded={folded}
+            ledger={ledger}
+            at={at}
+            surprises={read.surprises.surprises}
+            onFire={(draft, title) => enter([draft], words("train/fired", { title }))}
+          />
+        )}
+      </section>
+      {may.fire && <FollowersSight ledger={ledger} at={at} />}
+    </div>
+  );
+}
+
+interface ChooseFileProps {
+  readonly procedure: Procedure;
+  readonly isThere: boolean;
+  readonly pick: () => Promise<readonly GivenFile[]>;
+  readonly onText: (text: string) => void;
+  readonly onSaid: (said: string | null) => void;
+}
+
+/** Takes a file of surprises; says what keeps one from being taken. */
+function ChooseFile({ procedure, isThere, pick, onText, onSaid }: ChooseFileProps) {
+  const choose = async () => {
+    const [file] = await pick();
+    if (!file) return;
+    onSaid(file.text === null ? inWords(file.problem) : null);
+    if (file.text !== null) onText(file.text);
+  };
+  return (
+    <div className="panel-acts">
+      {!isThere && <p className="hint">{words("train/none", { title: procedure.title })}</p>}
+      <button type="button" className="plain-button" onClick={() => void choose()}>
+        {words("train/choose-file")}
+      </button>
+    </div>
+  );
+}

@@ -50,7 +50,7 @@ export async function shareWalk(page: Page, hub: StartedHub, name: string): Prom
 }
 
 /** A code for one role, as the lead's screen shows it. */
-export async function inviteFor(page: Page, role: "Marker" | "Watcher"): Promise<string> {
+export async function inviteFor(page: Page, role: "Marker" | "Watcher" | "Trainer"): Promise<string> {
   const panel = await openLinkPanel(page);
   await panel.getByRole("radio", { name: role }).check();
   await panel.getByRole("button", { name: "Make a code" }).click();

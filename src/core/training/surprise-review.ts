@@ -98,10 +98,15 @@ function reviewUntil(
 /** When what a surprise brought about is over; `null` where nothing in the log ends it. */
 function overAt(ledger: Ledger, { does }: Surprise, began: Instant): Instant | null {
   switch (does.kind) {
-    case "stretch":
-    case "record": {
+    case "stretch": {
       const { finish } = progressOf(ledger, does.step);
       return finish !== null && finish >= began ? finish : null;
+    }
+    case "record": {
+      // A value outside its limits stands until one within them is taken.
+      const taken = progressOf(ledger, does.step).records.filter(({ record }) => record === does.record);
+      const off = taken.findIndex(({ at, outOfRange }) => outOfRange && at >= began);
+      return off < 0 ? null : (taken.slice(off).find(({ outOfRange }) => !outOfRange)?.at ?? null);
     }
     case "decision": {
       const made = ledger.inForce.outline.decision(does.decision)?.madeBy.step.id;

@@ -57,12 +57,13 @@ describe("[TRN3] the review of surprises", () => {
       [18, (entering) => entering.enter("record.taken", { step: "read", record: "turns", value: 9 }, 18)],
       [19, (entering) => entering.enter("hold.called", { reason: "to look" }, 19)],
       [20, (entering) => entering.enter("hold.lifted", {}, 20)],
-      [33, (entering) => entering.enter("note.made", { text: "much later" }, 33)],
+      [33.5, (entering) => entering.enter("note.made", { text: "much later" }, 33.5)],
     ]);
     const [review] = surprisesReviewed(log.folded);
     expect(review?.began).toBe(minutes(5));
     expect(review?.noticed).toMatchObject({ at: minutes(17), actor: "iv" });
     expect(review?.isWithin).toBe(false);
+    expect(review?.over).toBe(minutes(18));
     expect(review?.done.map(({ what, said }) => [inWords(what), inWords(said)])).toEqual([
       ["saw the alert", ""],
       ["took the record again: 9", ""],

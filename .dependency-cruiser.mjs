@@ -125,6 +125,7 @@ export const importTable = {
     "core/workbook",
   ],
   "core/learn": [
+    "core/training",
     "core/changes",
     "core/course",
     "core/log",

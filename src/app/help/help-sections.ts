@@ -240,6 +240,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/review-deviations")),
         line(message("guide/review-delay")),
         line(message("guide/review-tables")),
+        line(message("guide/review-surprises")),
       ),
       section(
         FIGURES,

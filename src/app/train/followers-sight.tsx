@@ -40,8 +40,9 @@ export function FollowersSight({ ledger, at }: FollowersSightProps) {
         <ul className="plain-list">
           {alerts.map(({ alert, level, text, seen }) => (
             <li key={`${alert} ${level}`}>
-              <b>{words(`handover/level-${level}`)}</b> {inWords(text)}{" "}
+              <b>{words(`handover/level-${level}`)}</b> {inWords(text)}
               <span className="hint">
+                {" · "}
                 {seen === null
                   ? words("train/unseen")
                   : words("train/seen", { who: callOf(ledger, seen.actor) })}

@@ -1,6 +1,7 @@
 import type { CourseStep } from "../course/index.ts";
 import { keyOf } from "../log/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
+import { surprisedSteps } from "../training/index.ts";
 import type { CrewId, Duration, StepId, WalkId } from "../units/index.ts";
 import { inMinutes } from "../units/index.ts";
 import { flownCourseOf } from "../walk/index.ts";
@@ -49,9 +50,12 @@ export function evidenceOf(record: WalkRecord): WalkEvidence {
   const { outline } = ledger.inForce;
   const flown = flownAtEnd(record);
   const begun = startsSaid(record);
+  const surprised = surprisedSteps(ledger);
   const performed = outline.steps.flatMap((entry): Performed[] => {
     const one = flown.get(entry.step.id);
     if (!one || (ledger.whereabouts.times[entry.index]?.likely ?? 0) === 0) return [];
+    // How long it took was a trainer's choice.
+    if (surprised.has(entry.step.id)) return [];
     const isStartSaid = begun.has(entry.step.id);
     if (one.stage === "done") return [{ entry, one, isStartSaid, isBrokenOff: false }];
     // Of a get-ahead that has only come up, and of what is skipped, nobody knows that it was begun unless it was said.

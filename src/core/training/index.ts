@@ -9,6 +9,7 @@ export { surprisesReviewed, surprisesUnderWay } from "./surprise-review.ts";
 export type { SurpriseSign } from "./surprise-signs.ts";
 export type { SurprisedCrew } from "./surprised-crew.ts";
 export { surprisedCrew } from "./surprised-crew.ts";
+export { surprisedSteps } from "./surprised-steps.ts";
 export { surprisesDocument } from "./surprises-document.ts";
 export type { Surprise, SurprisesFile } from "./surprises-file.ts";
 export { surprisesJsonSchema } from "./surprises-file.ts";

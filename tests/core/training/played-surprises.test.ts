@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { walkRecords } from "../../../src/core/learn/index.ts";
+import { evidenceOf } from "../../../src/core/learn/observation.ts";
 import { alertsOf, walkStateAt } from "../../../src/core/walk/index.ts";
 import { LogWriter, minute } from "../log-writer.ts";
 import { doneAt, fire, played } from "./played.ts";
@@ -110,6 +112,29 @@ describe("[TRN1] a played crew", () => {
     expect(played(surprisesFrom(surprise("a", does))).ledger.outcomes.get("bolt" as never)).toBe("stuck");
     const late = played(surprisesFrom(surprise("a", does, { when: { pet: "PT30M" } })));
     expect(late.ledger.outcomes.get("bolt" as never)).toBe("turns");
+  });
+});
+
+describe("[LRN1] the times that a surprise made", () => {
+  const told = (log: LogWriter) => {
+    const [record] = walkRecords([log.folded]);
+    if (!record) throw new Error("no walk");
+    return evidenceOf(record).observations.map(({ entry }) => entry.step.id);
+  };
+
+  it("tell nothing of how long the work takes; the others do", () => {
+    expect(told(played([]))).toEqual(["fetch", "read", "work", "try", "meet", "watch"]);
+    for (const [does, left] of [
+      [{ kind: "stretch", step: "read", factor: 3 }, ["fetch", "work", "try", "meet", "watch"]],
+      [{ kind: "missing", item: "bag", says: "Gone", for: "PT7M" }, ["read", "work", "try", "meet", "watch"]],
+      [{ kind: "silent", crew: "ev1", for: "PT7M" }, ["work", "try", "meet", "watch"]],
+      [{ kind: "contact", for: "PT7M" }, ["try", "meet", "watch"]],
+      [
+        { kind: "record", step: "read", record: "turns", value: 3 },
+        ["fetch", "read", "work", "try", "meet", "watch"],
+      ],
+    ] as const)
+      expect(told(played(surprisesFrom(surprise("a", does)))), does.kind).toEqual(left);
   });
 });
 

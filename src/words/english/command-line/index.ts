@@ -5,10 +5,10 @@ import { sentenceWords } from "./sentences.ts";
 import { surpriseSentences } from "./surprises.ts";
 
 /** What the command line alone says. */
-export const commandLineWords = { ...filesWords, ...helpWords, ...sealSentences, ...sentenceWords } as const;
 export const commandLineWords = {
   ...filesWords,
   ...helpWords,
+  ...sealSentences,
   ...sentenceWords,
   ...surpriseSentences,
 } as const;

@@ -10,6 +10,8 @@ export const helpOfReviewWords = {
     "What made the delay goes step by step along the chain that set the finish: longer or shorter work, and waits with whom or what for.",
   "guide/review-tables":
     "Amendments, confirmations, watches, records, supplies over time, decisions, reopened steps, corrected items and alerts each have a table, with when and by whom. A line that says “missing” or “not kept” never came. Planned is always the plan as the walk was opened; each amendment says what it did to finish and margin.",
+  "guide/review-surprises":
+    "The surprises of a rehearsal that is closed stand beside what their trainer expected: when each came, the first entry that shows that somebody noticed it, what was done, what it cost. No marks are given.",
   "guide/review-comments":
     "A comment is kept in the log as a note, also after the walk is closed, and alters no figure.",
   "guide/review-log":

@@ -45,9 +45,14 @@ export function surpriseCost(folded: Folded, from: Instant, to: Instant): Surpri
   };
 }
 
-/** The walk as its log stood at an instant. */
+/** The walk as its log stood at an instant; what was left to do counts also where it was closed right then. */
 function stateAt(folded: Folded, at: Instant): WalkState | null {
-  const ledger: Ledger | null = foldLog(folded.entries.filter((entry) => folded.timeOf(entry) <= at)).ledger;
+  const { ledger } = foldLog(
+    folded.entries.filter((entry) => {
+      const time = folded.timeOf(entry);
+      return time < at || (time === at && entry.read.fact?.name !== "walk.closed");
+    }),
+  );
   return ledger && walkStateAt(ledger, at);
 }
 

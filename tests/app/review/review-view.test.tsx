@@ -259,7 +259,7 @@ describe("[TRN3] the surprises of a rehearsal", () => {
     expect(happened).toHaveTextContent("First noticed by IV, 4 min after it came.");
     expect(happened).toHaveTextContent("0:34:00 IV called a hold: to ask IV");
     expect(happened).toHaveTextContent(/Finish as forecast3\d min/);
-    expect(happened).toHaveTextContent(/Margin1 h 00 min before, \d\d min after/);
+    expect(happened).toHaveTextContent(/Margin1 h 00 min → \d\d min/);
   });
 
   it("say that nothing shows that one was noticed, without a word of blame", () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { surprisesDocument, surprisesReviewed } from "../../../src/core/training/index.ts";
 import { inWords } from "../../../src/words/index.ts";
-import { minutes } from "../log-writer.ts";
+import { LogWriter, minutes } from "../log-writer.ts";
 import { fire, played } from "./played.ts";
-import { surprise, surprisesFrom } from "./surprise-builder.ts";
+import { FILE, surprise, surprisesFrom } from "./surprise-builder.ts";
 
 const stretch = surprise("slow", { kind: "stretch", step: "read", factor: 3 }, { when: { step: "read" } });
 const record = surprise("off", { kind: "record", step: "read", record: "turns", value: 3 });
@@ -84,6 +84,18 @@ describe("[TRN3] the review of surprises", () => {
       [13, (entering) => entering.strike(0, 13)],
     ]);
     expect(surprisesReviewed(log.folded)[0]?.done).toEqual([]);
+  });
+
+  it("counts what was left to do when the walk was broken off", () => {
+    const does = { kind: "record", step: "read", record: "turns", value: 3 };
+    const log = played(surprisesFrom(surprise("a", does)), [], { closes: false });
+    log.enter("walk.closed", { end: "aborted", reason: "enough" }, 60);
+    expect(surprisesReviewed(log.folded)[0]?.cost?.finish).toBe(0);
+    const early = LogWriter.opened(FILE, { mode: "rehearsal" });
+    fire(surprisesFrom(surprise("a", does))[0], 0)(early);
+    early.enter("clock.started", {}, 0).enter("walk.closed", { end: "aborted", reason: "enough" }, 5);
+    // Nothing was done in five minutes in which the first steps take longer anyway.
+    expect(surprisesReviewed(early.folded)[0]?.cost?.finish).toBe(0);
   });
 
   it("tells what is left of a supply that fell faster", () => {

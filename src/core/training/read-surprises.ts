@@ -1,3 +1,4 @@
+import type { z } from "zod";
 import { message } from "../../words/index.ts";
 import type { Finding, Procedure } from "../procedure/index.ts";
 import { finding, hasErrors, jsonPointer, outlineOf, readJsonText } from "../procedure/index.ts";
@@ -36,7 +37,7 @@ function findingsIn(value: unknown, procedure: Procedure): readonly Finding[] {
   }
   const read = surprisesSchema.safeParse(value);
   if (read.success) return surpriseFindings(read.data, outlineOf(procedure));
-  return read.error.issues.map((issue) => {
+  return read.error.issues.flatMap(issuesMeant).map((issue) => {
     const key = issue.code === "unrecognized_keys" ? issue.keys[0] : issue.path.findLast(isKey);
     const path = issue.code === "unrecognized_keys" ? [...issue.path, key ?? ""] : issue.path;
     const said =
@@ -45,6 +46,20 @@ function findingsIn(value: unknown, procedure: Procedure): readonly Finding[] {
         : message("surprises/unusable", { key: String(key ?? "format") });
     return finding("error", "surprises/unusable", jsonPointer(path), said);
   });
+}
+
+type Issue = z.core.$ZodIssue;
+
+/** What is wrong with the form that was meant, where a value may have one of several: that of its kind, or of its keys. */
+function issuesMeant(issue: Issue): readonly Issue[] {
+  if (issue.code !== "invalid_union") return [issue];
+  const meant = issue.errors.filter(
+    (issues) =>
+      !issues.some(({ path, code }) => path[0] === "kind" || (path.length === 0 && code === "invalid_type")),
+  );
+  const [first] = meant;
+  if (meant.length !== 1 || !first) return [issue];
+  return first.flatMap((one) => issuesMeant({ ...one, path: [...issue.path, ...one.path] }));
 }
 
 const isKey = (part: PropertyKey): boolean => typeof part === "string";

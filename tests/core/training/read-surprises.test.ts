@@ -46,6 +46,17 @@ describe("[TRN1] a file of surprises", () => {
     expect(inWords(findings[0]?.message ?? "")).toMatch(/^[A-Z"].*\.$/);
   });
 
+  it.each<[string, object, object]>([
+    ["/surprises/0/does/factor", { ...stretch, factor: 1 }, {}],
+    ["/surprises/0/does/for", { ...silent, for: "five minutes" }, {}],
+    ["/surprises/0/does/colour", { ...silent, colour: "red" }, {}],
+    ["/surprises/0/does", { kind: "earthquake" }, {}],
+    ["/surprises/0/when", stretch, { when: { moon: "full" } }],
+    ["/surprises/0/expect", stretch, { expect: undefined }],
+  ])("that cannot be read names the place %s", (pointer, does, more) => {
+    expect(codes(surprise("a", does, more))).toEqual([["surprises/unusable", "error", pointer]]);
+  });
+
   it("at the limit itself comes in time", () => {
     expect(codes(surprise("a", stretch, { when: { pet: "PT2H" } }))).toEqual([]);
   });

@@ -27,8 +27,8 @@ export interface LinkStatus {
   readonly hubName: string | null;
   /** This device's source, as followers know it. */
   readonly device: string;
-  /** Whether the hub tied this device's source to its key, or why it could not; `null` when alone, and for a link of an earlier version. */
-  readonly key: "tied" | KeyLack | null;
+  /** Whether the hub tied this device's source to its key, one that could be copied or not, or why it could not; `null` when alone, and for a link of an earlier version. */
+  readonly key: "tied" | "copyable" | KeyLack | null;
   /** How many entries the hub has not confirmed. */
   readonly unsent: number;
   /** How many entries of other devices the hub is not known to have: they came from a file, and this device may not send them. */

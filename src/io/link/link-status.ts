@@ -44,7 +44,8 @@ function keptStatus(row: LinkRow) {
     words: noticeMessage(notice),
   }));
   const { role, hubName, device, clock, deviceKey = null, keyLack = null, onlyHere = [] } = row;
-  const key: LinkStatus["key"] = deviceKey === null ? keyLack : "tied";
+  const tied = row.isKeyCopyable === true ? "copyable" : "tied";
+  const key: LinkStatus["key"] = deviceKey === null ? keyLack : tied;
   return { role, hubName, device, key, clock, notices, onlyHere: onlyHere.length };
 }
 

@@ -85,7 +85,7 @@ export class WalkJoiner {
       if (!(await store.become(device))) return "other-device";
       await this.#keep(
         { ...session, walk, device, hubName },
-        { origin: reach.home, name: user, keyLack: null },
+        { origin: reach.home, name: user, keyLack: null, isKeyCopyable: await isCopyable(store) },
       );
       return "back";
     } catch (error) {
@@ -113,7 +113,12 @@ export class WalkJoiner {
       const { key, lack } = await store.key();
       const joined = await ask(reach.at(origin), key && { key, host: new URL(origin).host });
       if ("kind" in joined) return joined;
-      await this.#keep(joined, { origin, name, keyLack: lack });
+      await this.#keep(joined, {
+        origin,
+        name,
+        keyLack: lack,
+        isKeyCopyable: await isCopyable(store),
+      });
       await afterwards();
       return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };
     } catch (error) {
@@ -127,7 +132,7 @@ export class WalkJoiner {
 
   async #keep(
     { key: deviceKey, token, ...joined }: Joined,
-    as: Pick<NewLink, "origin" | "name" | "keyLack">,
+    as: Pick<NewLink, "origin" | "name" | "keyLack" | "isKeyCopyable">,
   ): Promise<void> {
     const { store, now, onJoined } = this.#parts;
     const { role, hub, hubName, device } = joined;
@@ -141,4 +146,10 @@ export class WalkJoiner {
 /** A code without the blanks and dashes that make it easier to read. */
 function bare(code: string): string {
   return code.replaceAll(/[^\p{L}\p{N}]/gu, "");
+}
+
+/** Whether the key of a device could be copied off it; false without one. */
+async function isCopyable(store: DeviceStore): Promise<boolean> {
+  const held = await store.key();
+  return held.key !== null && held.isCopyable;
 }

@@ -35,6 +35,8 @@ export interface LinkRow {
   readonly joinedAt: Instant;
   /** The key that the hub tied the device to, in base64url; `null` for none, missing for a link of an earlier version. */
   readonly deviceKey?: string | null;
+  /** Whether that key could be copied off this device; missing for a link of an earlier version, whose keys could not. */
+  readonly isKeyCopyable?: boolean;
   /** Why this device had no key to prove on joining; `null` when it had one. */
   readonly keyLack?: KeyLack | null;
   /** How far the hub's log was read. */
@@ -65,6 +67,7 @@ export type NewLink = Pick<
   | "joinedAt"
   | "deviceKey"
   | "keyLack"
+  | "isKeyCopyable"
 >;
 
 /** An entry that no longer counts, kept with the reason. */

@@ -1,7 +1,7 @@
 import { deviceOf } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { RandomBytes } from "../device/index.ts";
-import { newDeviceSource, platformRandomBytes, randomText } from "../device/index.ts";
+import { isNativeShell, newDeviceSource, platformRandomBytes, randomText } from "../device/index.ts";
 import type { IndexedDbParts } from "./database.ts";
 import { DATABASE_NAME, TetherlineDatabase } from "./database.ts";
 import { DexieEntryStore } from "./dexie-entry-store.ts";
@@ -144,29 +144,30 @@ function manuscriptsIn(
  */
 function keyIn(
   place: KeyPlace | null,
-  { subtle = globalThis.crypto?.subtle }: OpenStoreParts,
+  { subtle = globalThis.crypto?.subtle, random = platformRandomBytes }: OpenStoreParts,
 ): Pick<DeviceStore, "key"> & { readonly findPen: FindPen } {
   let held = place;
   const keyPlaced = async () => {
     const { heldKey, keyPlaceInMemory, sealPen } = await import("./seal-pen.ts");
     held ??= keyPlaceInMemory();
-    return { heldKey, sealPen, place: held, subtle: subtle ?? undefined };
+    const parts = { subtle: subtle ?? undefined, random, isShell: isNativeShell() };
+    return { heldKey, sealPen, place: held, parts };
   };
   let pen: SealPen | null = null;
   let found: Promise<void> | null = null;
   return {
     key: async () => {
       try {
-        const { heldKey, place, subtle } = await keyPlaced();
-        return await heldKey(place, subtle);
+        const { heldKey, place, parts } = await keyPlaced();
+        return await heldKey(place, parts);
       } catch {
         return { key: null, lack: "not-kept" };
       }
     },
     findPen: async () => {
       const find = async () => {
-        const { sealPen, place, subtle } = await keyPlaced();
-        pen = await sealPen(place, subtle);
+        const { sealPen, place, parts } = await keyPlaced();
+        pen = await sealPen(place, parts);
       };
       found ??= inTime(find(), PEN_PATIENCE).catch(() => {});
       await found;

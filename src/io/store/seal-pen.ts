@@ -1,7 +1,7 @@
 import type { Entry } from "../../core/log/index.ts";
 import type { ChainEnd } from "../../core/seal/index.ts";
 import { chainEndOf, chainedTo, isChained, sealed } from "../../core/seal/index.ts";
-import type { KeyPlace } from "./signing-key.ts";
+import type { KeyParts, KeyPlace } from "./signing-key.ts";
 import { heldKey } from "./signing-key.ts";
 
 export { heldKey, keyPlaceInMemory } from "./signing-key.ts";
@@ -18,8 +18,8 @@ export interface SealPen {
 }
 
 /** The pen of the key that a place has, made there when it has none; `null` where this device can have no key. */
-export async function sealPen(place: KeyPlace, subtle: SubtleCrypto | undefined): Promise<SealPen | null> {
-  const { key } = await heldKey(place, subtle);
+export async function sealPen(place: KeyPlace, parts: KeyParts): Promise<SealPen | null> {
+  const { key } = await heldKey(place, parts);
   if (!key) return null;
   return {
     publicKey: key.publicKey,

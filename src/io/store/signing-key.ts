@@ -1,21 +1,38 @@
 import type { SigningKey } from "../../core/link/index.ts";
+import type { RandomBytes } from "../device/index.ts";
 
 /**
  * Why a device has no key. `insecure`: the page came over no secure context, where browsers give no keys. `unsupported`:
- * the browser has no Ed25519. `not-kept`: the key could not be kept for the next visit.
+ * the browser had no Ed25519, by an earlier version. `not-kept`: the key could not be kept for the next visit.
  */
 export type KeyLack = "insecure" | "unsupported" | "not-kept";
 
 /** The key of this device, or why it has none. */
 export type HeldKey =
-  | { readonly key: SigningKey; readonly lack: null }
+  | {
+      readonly key: SigningKey;
+      readonly lack: null;
+      /** Whether somebody who gets at what the device keeps can copy it ([SEL3]). */
+      readonly isCopyable: boolean;
+    }
   | { readonly key: null; readonly lack: KeyLack };
 
-/** A key as it is kept: the browser signs with it, and gives its secret to nobody. */
-export interface KeptKey {
-  readonly pair: CryptoKeyPair;
+/**
+ * A key as it is kept: one that the browser signs with and gives to nobody, or the seed of one where it has no such keys or
+ * cannot keep them.
+ */
+export type KeptKey = {
   /** 32 raw bytes in base64url. */
   readonly publicKey: string;
+} & ({ readonly pair: CryptoKeyPair } | { readonly seed: Uint8Array });
+
+/** What making and using keys takes of the platform. */
+export interface KeyParts {
+  /** Missing outside of secure contexts. */
+  readonly subtle: SubtleCrypto | undefined;
+  readonly random: RandomBytes;
+  /** In a native shell, whose pages came with the app, a key may be made where the web view gives no secure context. */
+  readonly isShell: boolean;
 }
 
 /** Where a key is kept. */
@@ -37,46 +54,81 @@ export function keyPlaceInMemory(): KeyPlace {
   };
 }
 
-/** The key that a place has, made there when it has none. `subtle` is the platform's, missing outside of secure contexts. */
-export async function heldKey(place: KeyPlace, subtle: SubtleCrypto | undefined): Promise<HeldKey> {
-  if (!subtle) return { key: null, lack: "insecure" };
+/** The key that a place has, made there when it has none. */
+export async function heldKey(place: KeyPlace, parts: KeyParts): Promise<HeldKey> {
+  const { subtle, isShell } = parts;
+  if (!subtle && !isShell) return { key: null, lack: "insecure" };
   try {
     const kept = await place.get();
-    if (kept) return { key: signingKey(kept, subtle), lack: null };
+    if (kept) return await held(kept, subtle);
   } catch {
     return { key: null, lack: "not-kept" };
   }
-  const made = await newKey(subtle);
-  if (!made) return { key: null, lack: "unsupported" };
+  const made = subtle ? await newKey(subtle) : null;
+  if (made) {
+    try {
+      return await held(await place.keep(made), subtle);
+    } catch {
+      // Some browsers make such keys and cannot keep them; a seed they can.
+    }
+  }
   try {
-    return { key: signingKey(await place.keep(made), subtle), lack: null };
+    return await held(await place.keep(await newSeed(parts)), subtle);
   } catch {
     // A name that is tied to a key which is gone at the next visit would be lost for good.
     return { key: null, lack: "not-kept" };
   }
 }
 
+/** A kept key, ready to sign. */
+async function held(kept: KeptKey, subtle: SubtleCrypto | undefined): Promise<HeldKey> {
+  if ("seed" in kept) return { key: await seedKey(kept), lack: null, isCopyable: true };
+  if (!subtle) return { key: null, lack: "insecure" };
+  return { key: signingKey(kept, subtle), lack: null, isCopyable: false };
+}
+
+const SEED_LENGTH = 32;
+
+async function newSeed({ random }: KeyParts): Promise<KeptKey> {
+  const { ed25519 } = await import("@noble/curves/ed25519.js");
+  const seed = Uint8Array.from(random(SEED_LENGTH));
+  return { seed, publicKey: base64url(ed25519.getPublicKey(seed)) };
+}
+
+async function seedKey({
+  seed,
+  publicKey,
+}: Extract<KeptKey, { readonly seed: unknown }>): Promise<SigningKey> {
+  const { ed25519 } = await import("@noble/curves/ed25519.js");
+  return { publicKey, sign: async (said) => base64url(ed25519.sign(bytesOf(said), seed)) };
+}
+
 async function newKey(subtle: SubtleCrypto): Promise<KeptKey | null> {
   try {
     const pair = (await subtle.generateKey("Ed25519", false, ["sign", "verify"])) as CryptoKeyPair;
-    return { pair, publicKey: base64url(await subtle.exportKey("raw", pair.publicKey)) };
+    const raw = await subtle.exportKey("raw", pair.publicKey);
+    return { pair, publicKey: base64url(new Uint8Array(raw)) };
   } catch {
     return null;
   }
 }
 
-function signingKey({ pair, publicKey }: KeptKey, subtle: SubtleCrypto): SigningKey {
+function signingKey(
+  { pair, publicKey }: Extract<KeptKey, { readonly pair: unknown }>,
+  subtle: SubtleCrypto,
+): SigningKey {
   return {
     publicKey,
-    sign: async (said) => {
-      const bytes = typeof said === "string" ? new TextEncoder().encode(said) : Uint8Array.from(said);
-      return base64url(await subtle.sign("Ed25519", pair.privateKey, bytes));
-    },
+    sign: async (said) =>
+      base64url(new Uint8Array(await subtle.sign("Ed25519", pair.privateKey, bytesOf(said)))),
   };
 }
 
-function base64url(bytes: ArrayBuffer): string {
-  return btoa(String.fromCharCode(...new Uint8Array(bytes)))
+const bytesOf = (said: string | Uint8Array) =>
+  typeof said === "string" ? new TextEncoder().encode(said) : Uint8Array.from(said);
+
+function base64url(bytes: Uint8Array): string {
+  return btoa(String.fromCharCode(...bytes))
     .replaceAll("+", "-")
     .replaceAll("/", "_")
     .replaceAll("=", "");

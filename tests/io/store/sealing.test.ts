@@ -6,6 +6,7 @@ import type { Verification } from "../../../src/core/seal/index.ts";
 import { verifyLog } from "../../../src/core/seal/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import { exportWalk } from "../../../src/io/backup/index.ts";
+import { platformRandomBytes } from "../../../src/io/device/index.ts";
 import type { WalkStore } from "../../../src/io/store/index.ts";
 import { FallbackEntryStore, MemoryEntryStore, openStore } from "../../../src/io/store/index.ts";
 import type { SealPen } from "../../../src/io/store/seal-pen.ts";
@@ -29,7 +30,11 @@ import {
 const memorySource = `${source}/memory-k7f3`;
 
 async function newPen(): Promise<SealPen> {
-  const pen = await sealPen(keyPlaceInMemory(), globalThis.crypto.subtle);
+  const pen = await sealPen(keyPlaceInMemory(), {
+    subtle: globalThis.crypto.subtle,
+    random: platformRandomBytes,
+    isShell: false,
+  });
   if (!pen) throw new Error("this platform has no Ed25519");
   return pen;
 }

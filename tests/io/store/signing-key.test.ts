@@ -1,11 +1,13 @@
-import { createPublicKey, verify } from "node:crypto";
+import { createPublicKey, randomBytes, verify } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { keySchema } from "../../../src/hub/admission/index.ts";
 import { openStore } from "../../../src/io/store/index.ts";
+import type { KeptKey } from "../../../src/io/store/signing-key.ts";
 import { heldKey, keyPlaceInMemory } from "../../../src/io/store/signing-key.ts";
 import { freshIndexedDb, standing } from "./stand-ins.ts";
 
 const { subtle } = globalThis.crypto;
+const PLATFORM = { subtle, random: (count: number) => new Uint8Array(randomBytes(count)), isShell: false };
 const opened = (parts: Partial<Parameters<typeof openStore>[0]> = {}) =>
   openStore({ now: standing, indexedDb: freshIndexedDb(), ...parts });
 const without = (change: { readonly generateKey: () => Promise<never> }): SubtleCrypto =>
@@ -33,20 +35,45 @@ describe("[SEL3] the key of a device", () => {
 
   it("gives its secret to nobody", async () => {
     const place = keyPlaceInMemory();
-    await heldKey(place, subtle);
+    await heldKey(place, PLATFORM);
     const kept = await place.get();
-    if (!kept) throw new Error("no key was kept");
+    if (!kept || !("pair" in kept)) throw new Error("no such key was kept");
     for (const format of ["pkcs8", "jwk"] as const) {
       await expect(subtle.exportKey(format, kept.pair.privateKey)).rejects.toThrow();
     }
   });
 
-  it("is missing outside of secure contexts, and where the browser has no Ed25519", async () => {
+  it("is missing outside of secure contexts", async () => {
     expect(await (await opened({ subtle: null })).key()).toEqual({ key: null, lack: "insecure" });
+  });
+
+  it("[SEL3] is made of a seed, and said to be copyable, where the browser has no Ed25519 or cannot keep such keys", async () => {
     const unsupported = without({
       generateKey: () => Promise.reject(new DOMException("", "NotSupportedError")),
     });
-    expect(await (await opened({ subtle: unsupported })).key()).toEqual({ key: null, lack: "unsupported" });
+    const indexedDb = freshIndexedDb();
+    const made = await (await opened({ subtle: unsupported, indexedDb })).key();
+    expect(made).toMatchObject({ lack: null, isCopyable: true });
+    const again = await (await opened({ subtle: unsupported, indexedDb })).key();
+    expect(again.key?.publicKey).toBe(made.key?.publicKey);
+    const signature = Buffer.from((await again.key?.sign("text ä")) ?? "", "base64url");
+    const key = createPublicKey({
+      key: { kty: "OKP", crv: "Ed25519", x: made.key?.publicKey ?? "" },
+      format: "jwk",
+    });
+    expect(verify(null, Buffer.from("text ä"), key, signature)).toBe(true);
+    const memory = keyPlaceInMemory();
+    const noPairs = {
+      ...memory,
+      keep: (kept: KeptKey) =>
+        "pair" in kept ? Promise.reject(new DOMException("", "DataCloneError")) : memory.keep(kept),
+    };
+    expect(await heldKey(noPairs, PLATFORM)).toMatchObject({ lack: null, isCopyable: true });
+  });
+
+  it("[SEL3] is made in a native shell also where its web view has no secure context", async () => {
+    const shell = { ...PLATFORM, subtle: undefined, isShell: true };
+    expect(await heldKey(keyPlaceInMemory(), shell)).toMatchObject({ lack: null, isCopyable: true });
   });
 
   it("is not used when it could not be kept: a name that is tied to it would be lost at the next visit", async () => {
@@ -54,7 +81,7 @@ describe("[SEL3] the key of a device", () => {
     store.close();
     expect(await store.key()).toEqual({ key: null, lack: "not-kept" });
     const place = { ...keyPlaceInMemory(), keep: () => Promise.reject(new Error("full")) };
-    expect(await heldKey(place, subtle)).toEqual({ key: null, lack: "not-kept" });
+    expect(await heldKey(place, PLATFORM)).toEqual({ key: null, lack: "not-kept" });
   });
 
   it("lasts as long as the source where nothing can be kept", async () => {

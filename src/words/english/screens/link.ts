@@ -75,6 +75,8 @@ export const linkWords = {
   "link/key-here": "Its key",
   "link/key-tied":
     "kept on this tablet, where nobody can copy it: no other device can take this tablet’s place in the walk",
+  "link/key-copyable":
+    "kept on this tablet as a number, since its browser keeps no keys: whoever gets at what the tablet keeps could copy it and take its place in the walk",
   "link/key-insecure":
     "none, because this page was not opened over TLS: if this tablet leaves the walk, it needs the hub’s owner to come in again",
   "link/key-unsupported":

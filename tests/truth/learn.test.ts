@@ -13,6 +13,7 @@ import {
 import { weighed } from "../../src/core/learn/weigh.ts";
 import {
   brier,
+  clusteredInterval,
   commonLength,
   commonSlope,
   credibility,
@@ -122,6 +123,15 @@ describe("[CMP2] scores of forecasts", () => {
     const { data, expected } = caseOf<{ p: number[]; o: number[] }, { brier: number }>("brier-sklearn");
     const said = data.p.map((chance, at) => ({ chance, cameTrue: data.o[at] === 1 }));
     near(brier(said) ?? Number.NaN, expected.brier, 1e-12);
+  });
+
+  it("[CMP2] clusters of ten, ten of which and six came out so, tell as much as four members by hand", () => {
+    // The share is 0.8; (2² + 2²) · 2/20² = 0.04 is its variance among the two, and 0.8 · 0.2/0.04 = 4.
+    const by = clusteredInterval([
+      { count: 10, of: 10 },
+      { count: 6, of: 10 },
+    ]);
+    expect(by).toEqual(wilsonInterval(3.2, 4));
   });
 
   it("[CMP2] the interval of a share", () => {

@@ -1,3 +1,5 @@
+export type { ClusterCount } from "./clustered-share.ts";
+export { clusteredInterval } from "./clustered-share.ts";
 export type { ClusteredPoint, CommonSlope } from "./common-slope.ts";
 export { commonSlope } from "./common-slope.ts";
 export { commonLength } from "./common-subsequence.ts";

@@ -1,5 +1,6 @@
+import { group } from "d3-array";
 import type { ShareInterval } from "../statistics/index.ts";
-import { brier, crps, mean, wilsonInterval } from "../statistics/index.ts";
+import { brier, clusteredInterval, crps, mean } from "../statistics/index.ts";
 import type { Duration } from "../units/index.ts";
 import type { IssuedForecast, WalkForecasts } from "./issued-forecasts.ts";
 
@@ -15,7 +16,7 @@ export interface ForecastScores {
   readonly leftOut: number;
   /** The forecasts that cannot, since get-aheads were done that they had left out. */
   readonly ofShorter: number;
-  /** How many of the 80 % bands held the finish, and the 95 % interval of their share; `null` without forecasts. */
+  /** How many of the 80 % bands held the finish, and the 95 % interval of their share, walk by walk; `null` without forecasts. */
   readonly held: number;
   readonly interval: ShareInterval | null;
   /** The mean score of the forecasts, and of the plan of record for the same walks; `null` without any. */
@@ -44,8 +45,13 @@ export function forecastScores(walks: readonly WalkForecasts[]): ForecastScores 
   );
   const judged = all.filter(({ one }) => !one.isOfShorter);
   const held = judged.filter(isHeld).length;
-  const interval = judged.length === 0 ? null : wilsonInterval(held, judged.length);
-  const inWalks = new Set(judged.map(({ of }) => of.walk)).size;
+  // The forecasts of one walk are held against one finish, so that they hold or miss together.
+  const byWalk = [...group(judged, ({ of }) => of.walk).values()].map((of) => ({
+    count: of.filter(isHeld).length,
+    of: of.length,
+  }));
+  const interval = byWalk.length === 0 ? null : clusteredInterval(byWalk);
+  const inWalks = byWalk.length;
   const scored = judged.flatMap(({ of, one, finish }) => {
     const [own, planned] = [scoreOf(one.risk.finishes, finish), scoreOf(of.planned?.finishes, finish)];
     return own === null || planned === null ? [] : [{ own, planned }];

@@ -112,7 +112,8 @@ describe("how forecasts did", () => {
     // Eight of |90 … 110| about 100 score 10 − 5, two of |50 … 90| score 30 − 10.
     expect(scores.crps).toBeCloseTo((8 * 5 + 2 * 20) / 10, 12);
     expect(scores.plannedCrps).toBeCloseTo(80 - 10, 12);
-    expect(scores.interval?.from).toBeCloseTo(0.49, 2);
+    // One walk tells nothing of how walks differ, and counts for one.
+    expect(scores.interval?.from).toBeCloseTo(0.13, 2);
   });
 
   it.each([
@@ -120,10 +121,22 @@ describe("how forecasts did", () => {
     [0, 4, 10, 8, "too-few"],
     [0, 5, 8, 6, "hold"],
     [0, 8, 10, 4, "too-narrow"],
-    [0, 8, 10, 10, "too-wide"],
+    // All held in eight walks, which may be luck; in sixteen it is none any more.
+    [0, 8, 10, 10, "hold"],
+    [0, 16, 3, 3, "too-wide"],
   ] as const)("[CMP2] %s and %s walks of %s, %s held: %s", (more, count, each, held, verdict) => {
     const all = more > 0 ? [...walks(4, 9, 9), walk(4, 3, 3)] : walks(count, each, held);
     expect(forecastScores(all).verdict).toBe(verdict);
+  });
+
+  it("[CMP2] bands that hold or miss together, walk by walk, count for few, so that chance is told from a fault", () => {
+    // Two thirds held in twenty walks, in each all or nothing: as if twenty had been asked.
+    const all = Array.from({ length: 20 }, (_, at) => walk(at, 12, at % 3 === 0 ? 0 : 12));
+    const { interval, verdict, held, forecasts } = forecastScores(all);
+    expect([held, forecasts, verdict]).toEqual([156, 240, "hold"]);
+    expect(interval?.to).toBeGreaterThan(0.8);
+    // As many that hold and miss in each walk alike are a fault.
+    expect(forecastScores(walks(20, 12, 8)).verdict).toBe("too-narrow");
   });
 
   it("[CMP2] without a walk that can be judged there are no figures, and nothing is said", () => {

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from "@playwright/test";
 import { surprise, surprisesText } from "../core/training/surprise-builder.ts";
+import { violations } from "./axe-violations.ts";
 import { chooseFile } from "./imported-walk.ts";
 import { inviteFor, joinWalk, newTablet, shareWalk } from "./linked-tablet.ts";
 import { shortFile } from "./short-walk.ts";
@@ -110,6 +111,7 @@ test("[TRN2] [TRN3] three surprises are fired at two followers, and talked over 
     for (const { page } of [iv, ground])
       expect(await page.locator("body").textContent()).not.toMatch(/surprise/i);
     await expect(trainer.page.getByText(/saw the alert/)).toBeVisible();
+    expect(await violations(trainer.page, ".train")).toEqual([]);
   });
 
   await test.step("once it is closed, the follower's review tells all three beside what was expected", async () => {
@@ -133,6 +135,7 @@ test("[TRN2] [TRN3] three surprises are fired at two followers, and talked over 
     await expect(items.filter({ hasText: "A slow hand-over" })).toContainText(/Finish as forecast.*later/);
     await expect(items.filter({ hasText: "The bolt is stuck" })).toContainText("comes out as stuck");
     expect(await surprisesSent(ground.page)).toBe(3);
+    expect(await violations(ground.page, ".surprise-list")).toEqual([]);
   });
   for (const { context } of [iv, ground, trainer]) await context.close();
 });

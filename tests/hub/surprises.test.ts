@@ -126,6 +126,16 @@ describe("[TRN2] surprises on a hub", () => {
     await stream.until(() => told(stream).includes("trainer 1"));
   });
 
+  it("that the lead laid before the start are kept back too, and leave nothing but a number out", async () => {
+    const stream = await follow("/devices/marker");
+    await push(opening(), of(LEAD, 2, "surprise.laid", { surprise: "00" }), note(3));
+    await stream.until(() => told(stream).includes("lead 3"));
+    expect(told(stream)).toEqual(["lead 1", "lead 3"]);
+    await push(closing(4));
+    await stream.until(() => told(stream).includes("lead 4"));
+    expect(told(stream).slice(2)).toEqual(["lead 2", "lead 4"]);
+  });
+
   it("are kept from nobody in a walk that is no rehearsal, where they have no effect and are told", async () => {
     const stream = await follow("/devices/marker");
     await push(opening("live"), fired(1));

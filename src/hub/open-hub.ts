@@ -13,7 +13,7 @@ import { PresenceBoard } from "./presence/index.ts";
 import { type HubParts, makeServer, type ServerOptions } from "./routes/index.ts";
 import { FanOut } from "./stream/index.ts";
 import type { Surroundings } from "./surroundings/index.ts";
-import { hubKey, Witness } from "./witness/index.ts";
+import { hubKey, Witness, type Word } from "./witness/index.ts";
 
 /** A hub on an open engine: its parts and its server, which is ready to listen. */
 export interface OpenHub {
@@ -57,7 +57,17 @@ export async function openHub(
   });
   const id = await hubId(engine, surroundings);
   const key = await hubKey(engine.keep);
-  const witness = isWitness ? new Witness({ engine, surroundings, key, id, name, tell: options.tell }) : null;
+  const witness = isWitness
+    ? new Witness({
+        engine,
+        surroundings,
+        key,
+        id,
+        name,
+        ofMembers: (walk) => wordsOf(admission, walk),
+        tell: options.tell,
+      })
+    : null;
   const isOwn = (walk: WalkId, device: string) => device === witness?.source || admission.isOwn(walk, device);
   const parts: HubParts = {
     engine,
@@ -111,4 +121,13 @@ export async function openHub(
 async function hubId({ keep }: Engine, { randomBytes }: Surroundings): Promise<string> {
   const made = `/hubs/${Buffer.from(randomBytes(8)).toString("hex")}`;
   return (await keep.create("hub.id", made)) ? made : ((await keep.get("hub.id")) ?? made);
+}
+
+/** What a hub says of those who are in a walk. Another hub is no device: what it brings has its devices' seals, and its own. */
+function wordsOf(admission: Admission, walk: WalkId): readonly Word[] {
+  return admission.members(walk).flatMap(({ device: source, role, name }): readonly Word[] => {
+    const key = admission.keyOf(walk, source);
+    if (role !== "relay") return [{ name: "device.admitted", data: { source, key, role, name } }];
+    return key === null ? [] : [{ name: "hub.vouched", data: { source, key } }];
+  });
 }

@@ -148,7 +148,7 @@ function linkUpstream(
     journal,
     isOwn,
     key,
-    vouch: (walk, hub, hubKey) => witness?.vouch(walk, hub, hubKey),
+    say: (walk, word) => witness?.say(walk, word),
     id,
     name,
     far: farClient(askFar(address)),

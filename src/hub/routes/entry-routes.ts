@@ -100,7 +100,8 @@ function noteUnsealed(
   if (entries === 0 || role === "relay") return;
   journal.note({ event: "unsealed", walk, device, entries });
   if (admission.keyOf(walk, device) === null) return;
-  for (const source of unsealed.keys()) witness?.admitted(walk, { source, key: null, role, name });
+  for (const source of unsealed.keys())
+    witness?.say(walk, { name: "device.admitted", data: { source, key: null, role, name } });
 }
 
 function batchOf({ body, headers }: FastifyRequest): readonly unknown[] {

@@ -96,10 +96,7 @@ export function joinRoutes(
     const { member, token, key } = outcome;
     const { walk: joinedWalk, device, role } = member;
     parts.journal.note({ event: "joined", walk: joinedWalk, device, role, address: request.ip });
-    // A hub is no device: what it brings has its devices' seals, and its own.
-    if (role !== "relay")
-      parts.witness?.admitted(joinedWalk, { source: device, key, role, name: member.name });
-    else if (key !== null) parts.witness?.vouch(joinedWalk, device, key);
+    parts.witness?.joined(joinedWalk);
     if (use === "cookie") setCookie(request, reply, member, token);
     const joined: Joined = {
       walk: member.walk,

@@ -119,7 +119,7 @@ export class UpstreamLinks {
   }
 
   async #begin(walk: WalkId, ticket: Ticket): Promise<void> {
-    const { engine, board, isOwn, vouch, journal, far, time } = this.#parts;
+    const { engine, board, isOwn, say, journal, far, time } = this.#parts;
     if (this.#links.has(walk)) return;
     this.#farName = ticket.hubName;
     const link = await startWalkLink({
@@ -129,7 +129,7 @@ export class UpstreamLinks {
       farName: ticket.hubName,
       board,
       isOwn,
-      vouch: (hub, key) => vouch(walk, hub, key),
+      vouch: (source, key) => say(walk, { name: "hub.vouched", data: { source, key } }),
       journal,
       time,
       later: this.#scope.later,

@@ -3,6 +3,7 @@ import type { WalkId } from "../../core/units/index.ts";
 import type { BeyondBoard } from "../beyond/index.ts";
 import type { Engine } from "../engine/index.ts";
 import type { Journal } from "../journal/index.ts";
+import type { Word } from "../witness/index.ts";
 import type { FarClient } from "./far-client.ts";
 
 /** What links this hub with another one. */
@@ -14,8 +15,8 @@ export interface UpstreamParts {
   readonly journal: Journal;
   /** What this hub proves itself by. */
   readonly key: SigningKey;
-  /** Writes down which key the other hub has, as it says. */
-  readonly vouch: (walk: WalkId, hub: string, key: string) => void;
+  /** Has something said of the other hub in the log of a walk. */
+  readonly say: (walk: WalkId, word: Word) => void;
   /** Name of this hub as a device, and what people call it. */
   readonly id: string;
   readonly name: string;

@@ -1,3 +1,3 @@
 export { hubKey } from "./hub-key.ts";
-export type { Admitted } from "./witness.ts";
+export type { Word } from "./witness.ts";
 export { Witness } from "./witness.ts";

@@ -57,9 +57,9 @@ export class WalkBook {
     return this.#end?.source === this.#source() ? this.#end : null;
   }
 
-  /** What this hub's source said last of something, as the JSON of the data; `null` when nothing. */
-  lastSaid(type: string, about: string): string | null {
-    return this.#said.get(`${this.#source()} ${type} ${about}`) ?? null;
+  /** Whether this is what this hub's source said last: of that device or hub, with a key or without one; or of itself. */
+  hasSaid(type: string, data: object): boolean {
+    return this.#said.get(slotOf({ source: this.#source(), type, data })) === JSON.stringify(data);
   }
 
   /** How many entries came since this hub's last checkpoint, checkpoints not counted. */
@@ -106,7 +106,12 @@ export class WalkBook {
     const end = chainEndOf({ wire });
     if (end.number > (this.end?.number ?? 0)) this.#end = { ...end, source };
     if (type === "tetherline.checkpoint.made") return;
-    const about = (data as { source?: unknown } | undefined)?.source;
-    this.#said.set(`${source} ${type} ${typeof about === "string" ? about : ""}`, JSON.stringify(data));
+    this.#said.set(slotOf(wire), JSON.stringify(data));
   }
+}
+
+/** What two words have in common of which the later one counts. A device is known with a key, and may besides have written without seals. */
+function slotOf({ source, type, data }: Pick<WireEntry, "source" | "type" | "data">): string {
+  const { source: about = "", key = "" } = (data ?? {}) as { source?: unknown; key?: unknown };
+  return [source, type, about, key === null].join(" ");
 }

@@ -19,14 +19,18 @@ export interface WitnessParts {
   /** `/hubs/…`. */
   readonly id: string;
   readonly name: string;
+  /** What there is to be said of everybody who is in a walk. */
+  readonly ofMembers: (walk: WalkId) => readonly Word[];
   /** For the console. */
   readonly tell: (words: string) => void;
   /** How long nothing has come before a checkpoint of a walk that is closed, or of what came late, in ms; a second unless given. */
   readonly quiet?: number;
 }
 
-/** What is said of a device that was let in, or whose entries were taken. */
-export type Admitted = FactData<"device.admitted">;
+/** What is said of a device that was let in, or whose entries were taken, or of another hub. */
+export type Word =
+  | { readonly name: "device.admitted"; readonly data: FactData<"device.admitted"> }
+  | { readonly name: "hub.vouched"; readonly data: FactData<"hub.vouched"> };
 
 /** A checkpoint is made after so many entries at the latest. */
 const MOST_BETWEEN = 200;
@@ -82,14 +86,14 @@ export class Witness {
     }
   }
 
-  /** Says that a device was let into a walk. Nothing waits for it. */
-  admitted(walk: WalkId, said: Admitted): void {
-    this.#say(walk, "device.admitted", said);
+  /** Somebody has joined a walk. What is to be said of it is said now, or where the hub does not come to it, when it next looks at the walk. */
+  joined(walk: WalkId): void {
+    this.#look(walk);
   }
 
-  /** Says which key another hub has. Nothing waits for it. */
-  vouch(walk: WalkId, source: string, key: string): void {
-    this.#say(walk, "hub.vouched", { source, key });
+  /** Says something of a device or of another hub, unless it was said. Nothing waits for it. */
+  say(walk: WalkId, word: Word): void {
+    this.#do(walk, (book) => this.#sayOnce(walk, book, word));
   }
 
   /** Makes at once what checkpoints are due; resolves once all that was to be written is written. */
@@ -111,18 +115,8 @@ export class Witness {
     return this.#parts.quiet ?? QUIET;
   }
 
-  #say(
-    walk: WalkId,
-    name: "device.admitted" | "hub.vouched",
-    data: Admitted | FactData<"hub.vouched">,
-  ): void {
-    const text = JSON.stringify(data);
-    this.#do(walk, async (book) => {
-      if (book.lastSaid(typeOf(name), data.source) === text) return;
-      await this.#write(walk, book, () =>
-        book.lastSaid(typeOf(name), data.source) === text ? null : this.#draft(name, data),
-      );
-    });
+  #sayOnce(walk: WalkId, book: WalkBook, { name, data }: Word): Promise<void> {
+    return this.#write(walk, book, () => (book.hasSaid(typeOf(name), data) ? null : this.#draft(name, data)));
   }
 
   #hear(walk: WalkId, count: number): void {
@@ -145,8 +139,9 @@ export class Witness {
     this.#do(walk, (book) => this.#check(walk, book));
   }
 
-  /** Makes a checkpoint where one is due. */
+  /** Says what is to be said of everybody who is in, and makes a checkpoint where one is due. */
   async #check(walk: WalkId, book: WalkBook): Promise<void> {
+    for (const word of this.#parts.ofMembers(walk)) await this.#sayOnce(walk, book, word);
     const isDue = () => book.since >= MOST_BETWEEN || book.isPressing;
     await this.#write(walk, book, () => (isDue() ? this.#draft("checkpoint.made", book.tally()) : null));
     const { engine } = this.#parts;
@@ -168,7 +163,7 @@ export class Witness {
     const named = { name: this.#parts.name.slice(0, LONGEST_NAME) };
     for (let tries = 0; tries < MOST_TRIES; tries += 1) {
       await book.readOn();
-      const isNamed = book.lastSaid(typeOf("hub.named"), "") === JSON.stringify(named);
+      const isNamed = book.hasSaid(typeOf("hub.named"), named);
       const wanted = say();
       if (!wanted) return;
       const draft = isNamed && book.end ? wanted : this.#draft("hub.named", named);

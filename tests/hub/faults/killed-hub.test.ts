@@ -7,7 +7,7 @@ import { freePort } from "../../machine/free-port.ts";
 import { sized } from "../../machine/test-size.ts";
 import { startFollowing } from "./following-device.ts";
 import { buildHubProgram, type HubProgram, killNow, spawnHub, startHubProcess } from "./hub-process.ts";
-import { doubledIn, keptLog, missingFrom } from "./kept-log.ts";
+import { doubledIn, keptLog, missingFrom, ofDevices, verifiedLog } from "./kept-log.ts";
 import { join, startWriting } from "./writing-device.ts";
 
 const KILLS = sized({ daily: 20, soak: 200 });
@@ -28,18 +28,16 @@ describe("[HUB] killed under load, SQLite", () => {
     rmSync(data, { recursive: true, force: true });
   });
 
-  test(`${KILLS} times, the whole hub: nothing confirmed is lost, nothing is there or told twice`, {
+  test(`${KILLS} times, the whole hub: nothing confirmed is lost, nothing is there or told twice, and the log is whole when it is closed`, {
     timeout: 600_000,
   }, async () => {
     const port = await freePort(20_000 + (process.pid % 20_000));
     let hub = await startHubProcess({ program, data, port });
     const { address, ownerCode } = hub;
     const devices = ["/devices/one", "/devices/two", "/devices/three"];
-    const tokens = await Promise.all(
-      [...devices, "/devices/reader"].map((device) => join(address, ownerCode, device)),
-    );
-    const readerToken = tokens.at(-1) ?? "";
-    const writers = devices.map((device, index) => startWriting(() => address, tokens[index] ?? "", device));
+    const joined = await Promise.all(devices.map((device) => join(address, ownerCode, device)));
+    const { token: readerToken } = await join(address, ownerCode, "/devices/reader");
+    const writers = joined.map((one) => startWriting(() => address, one));
     const reader = startFollowing(() => address, readerToken);
     try {
       for (let kill = 1; kill <= KILLS; kill += 1) {
@@ -64,9 +62,16 @@ describe("[HUB] killed under load, SQLite", () => {
         expect(writer.failures()).toBeGreaterThan(KILLS / 4);
         expect(writer.confirmed.size).toBeGreaterThan(KILLS);
       }
-      expect(new Set(log)).toEqual(new Set(writers.flatMap((writer) => [...writer.offered])));
-      await expect.poll(() => reader.heard.length, { timeout: 10_000 }).toBe(log.length);
-      expect(reader.heard).toEqual(log);
+      expect(new Set(ofDevices(log))).toEqual(new Set(writers.flatMap((writer) => [...writer.offered])));
+      await writers[0]?.close();
+      const verdict = async () => {
+        const { verdict, findings } = await verifiedLog(address, readerToken);
+        return [verdict, findings];
+      };
+      await expect.poll(verdict, { timeout: 10_000, interval: 500 }).toEqual(["whole", []]);
+      const closed = await keptLog(address, readerToken);
+      await expect.poll(() => reader.heard.length, { timeout: 10_000 }).toBe(closed.length);
+      expect(reader.heard).toEqual(closed);
     } finally {
       await reader.stop();
       await hub.kill();

@@ -9,7 +9,7 @@ import { type NatsServer, type NatsServers, startNats, whyNoNats } from "../../m
 import { sized } from "../../machine/test-size.ts";
 import { startFollowing } from "./following-device.ts";
 import { buildHubProgram, type HubProcess, type HubProgram, startHubProcess } from "./hub-process.ts";
-import { doubledIn, keptLog, missingFrom } from "./kept-log.ts";
+import { doubledIn, keptLog, missingFrom, ofDevices, verifiedLog } from "./kept-log.ts";
 import { join, startWriting } from "./writing-device.ts";
 
 const KILLS = sized({ daily: 2, soak: 5 });
@@ -57,7 +57,7 @@ describe.skipIf(skipped !== null)(`[HUB] JetStream of three, two hubs ${skipped 
     }
   };
 
-  test(`its leader killed ${KILLS} times under load: nothing confirmed is lost, nothing is there or told twice`, {
+  test(`its leader killed ${KILLS} times under load: nothing confirmed is lost, nothing is there or told twice, and the log is whole when it is closed`, {
     timeout: 300_000,
   }, async () => {
     const engine = `${nats.url}?replicas=3`;
@@ -67,14 +67,12 @@ describe.skipIf(skipped !== null)(`[HUB] JetStream of three, two hubs ${skipped 
     }
     const [first, second] = hubs as [HubProcess, HubProcess];
     const devices = ["/devices/one", "/devices/two"];
-    const tokens = await Promise.all(
-      [...devices, "/devices/reader"].map((device) => join(first.address, first.ownerCode, device)),
-    );
-    const readerToken = tokens.at(-1) ?? "";
+    const joined = await Promise.all(devices.map((device) => join(first.address, first.ownerCode, device)));
+    const { token: readerToken } = await join(first.address, first.ownerCode, "/devices/reader");
     let turn = 0;
     // Each request may go to the other hub: a token and a cursor are good at both.
     const anyHub = () => hubs[turn++ % 2]?.address ?? "";
-    const writers = devices.map((device, index) => startWriting(anyHub, tokens[index] ?? "", device));
+    const writers = joined.map((one) => startWriting(anyHub, one));
     const readers = hubs.map(({ address }) => startFollowing(() => address, readerToken));
     try {
       for (let kill = 0; kill < KILLS; kill += 1) {
@@ -92,6 +90,12 @@ describe.skipIf(skipped !== null)(`[HUB] JetStream of three, two hubs ${skipped 
         await server.start();
       }
       for (const writer of writers) await writer.stop();
+      await writers[0]?.close();
+      const verdict = async () => {
+        const { verdict, findings } = await verifiedLog(first.address, readerToken);
+        return [verdict, findings];
+      };
+      await expect.poll(verdict, { timeout: 30_000, interval: 500 }).toEqual(["whole", []]);
       const log = await keptLog(first.address, readerToken);
       expect(await keptLog(second.address, readerToken)).toEqual(log);
       expect(doubledIn(log)).toEqual([]);
@@ -99,7 +103,7 @@ describe.skipIf(skipped !== null)(`[HUB] JetStream of three, two hubs ${skipped 
         expect(missingFrom(log, confirmed)).toEqual([]);
         expect(missingFrom([...confirmed], offered)).toEqual([]);
       }
-      expect(log).toHaveLength(writers.reduce((sum, { offered }) => sum + offered.size, 0));
+      expect(ofDevices(log)).toHaveLength(writers.reduce((sum, { offered }) => sum + offered.size, 0));
       for (const reader of readers) {
         await expect.poll(() => reader.heard.length, { timeout: 30_000 }).toBe(log.length);
         expect(reader.heard).toEqual(log);

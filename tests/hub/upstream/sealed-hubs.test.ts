@@ -18,7 +18,8 @@ const verified = async (hub: LiveHub, trust: readonly string[]) =>
 /** A device of a key of its own that was let in; with what has it offer its entries. */
 async function deviceOf(hub: LiveHub, source: string) {
   const device = new SealingDevice(source, newKey());
-  hub.parts.witness?.admitted(WALK, { source, key: device.key.publicKey, role: "lead", name: source });
+  const data = { source, key: device.key.publicKey, role: "lead", name: source };
+  hub.parts.witness?.say(WALK, { name: "device.admitted", data });
   const offer = async (...parts: Parameters<SealingDevice["write"]>) => {
     const { results } = await hub.parts.intake.take(WALK, [await device.write(...parts)], null);
     for (const result of results) if ("reason" in result) throw new Error(result.words);

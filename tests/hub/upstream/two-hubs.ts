@@ -66,7 +66,7 @@ export class TwoHubs {
         board: beyond,
         isOwn,
         key,
-        vouch: (walk, hub, hubKey) => witness?.vouch(walk, hub, hubKey),
+        say: (walk, word) => witness?.say(walk, word),
         journal,
         id,
         name: "vehicle",

@@ -41,7 +41,9 @@ export function SealSection({
   const { state, verify } = verifier;
   // biome-ignore lint/correctness/useExhaustiveDependencies: a log that grows is looked at again when the reader asks.
   useEffect(() => verify({ isQuick: true }), [hubs.keys]);
-  useEffect(() => onKnown(knownBy(state, entries)), [state, entries, onKnown]);
+  const { length } = entries;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the list of a walk's entries grows in place.
+  useEffect(() => onKnown(knownBy(state, entries)), [state, entries, length, onKnown]);
   const found = state.kind === "found" ? state.found : null;
   return (
     <section className="review-part seal" aria-labelledby="review-seal">

@@ -36,13 +36,17 @@ export function useVerification(entries: readonly Entry[], trust: readonly strin
   const verify = useCallback(
     ({ isQuick }: { readonly isQuick: boolean }) => {
       stop();
-      setState({ kind: "working", isQuick, done: 0, of: entries.length });
+      // The list of a walk's entries grows in place, and what was found is of those that are there now.
+      const asked = [...entries];
+      setState({ kind: "working", isQuick, done: 0, of: asked.length });
       end.current = ask(
-        { kind: "verify", log: writeLines(entries), trust, isQuick },
+        { kind: "verify", log: writeLines(asked), trust, isQuick },
         (told) => {
           if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
           if (told.kind === "verified") {
-            setState(told.found ? { kind: "found", found: told.found, trust, entries } : { kind: "failed" });
+            setState(
+              told.found ? { kind: "found", found: told.found, trust, entries: asked } : { kind: "failed" },
+            );
           }
         },
         () => setState({ kind: "failed" }),

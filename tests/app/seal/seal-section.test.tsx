@@ -128,6 +128,22 @@ describe("the verdict on the review", () => {
   });
 });
 
+describe("a list of entries that grows in place", () => {
+  it("[SEL7] is not taken for what was looked at", () => {
+    const onKnown = vi.fn();
+    const entries = entriesOf(wires());
+    const section = () => (
+      <SealSection entries={entries} tasks={[]} onKnown={onKnown} onSaveExtract={vi.fn()} ask={atOnce} />
+    );
+    const { rerender } = render(section());
+    expect(screen.queryByText(/has come since/)).toBeNull();
+    entries.push(...entriesOf(withNext(wires(), GROUND, "note.made", { text: "later" })).slice(-1));
+    rerender(section());
+    expect(screen.getByText("One entry has come since, and nothing is said of it.")).toBeVisible();
+    expect(onKnown).toHaveBeenLastCalledWith({ found: null, why: "not-finished" });
+  });
+});
+
 describe("the hubs that are trusted", () => {
   it("[SEL4] are given by a key, kept on the device, and forgotten", async () => {
     show();

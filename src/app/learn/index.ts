@@ -2,6 +2,7 @@ export type { TakenOver } from "./learn-view.tsx";
 export { LearnView } from "./learn-view.tsx";
 export { StepStrip } from "./step-strip.tsx";
 export { StripLegend } from "./strip-legend.tsx";
+export { useRenamed } from "./use-renamed.ts";
 export type { Told } from "./use-walks-told.ts";
 export { useWalksTold } from "./use-walks-told.ts";
 export type { OpenWalk } from "./walk-marks.tsx";

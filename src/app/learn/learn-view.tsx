@@ -5,9 +5,10 @@ import type { Change, Outline } from "../../core/procedure/index.ts";
 import type { StepId, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { LearnedStepRow } from "./learned-step-row.tsx";
+import { RenamedSteps } from "./renamed-steps.tsx";
 import { StripLegend } from "./strip-legend.tsx";
 import type { OpenWalk } from "./walk-marks.tsx";
-import type { WalksTold } from "./walks-request.ts";
+import type { Renamed, WalksTold } from "./walks-request.ts";
 import "./learn.css";
 
 /** What somebody took over, to be saved. */
@@ -22,6 +23,8 @@ interface LearnViewProps {
   readonly told: WalksTold;
   /** The revision as which what is taken would be saved. */
   readonly revision: string;
+  readonly renamed: Renamed;
+  readonly onRenamed: (renamed: Renamed) => void;
   readonly onSave: (taken: TakenOver) => void;
   readonly onOpen: OpenWalk;
 }
@@ -30,7 +33,7 @@ type Shown = "evidence" | "offered" | "all";
 const SHOWN: readonly Shown[] = ["evidence", "offered", "all"];
 
 /** What the walks on this device tell of how long the steps of a procedure take ([LRN4]). Nothing changes until it is saved. */
-export function LearnView({ outline, told, revision, onSave, onOpen }: LearnViewProps) {
+export function LearnView({ outline, told, revision, renamed, onRenamed, onSave, onOpen }: LearnViewProps) {
   const { learned, compared } = told;
   const [taken, setTaken] = useState<ReadonlySet<StepId>>(new Set());
   const [shown, setShown] = useState<Shown>("evidence");
@@ -69,6 +72,7 @@ export function LearnView({ outline, told, revision, onSave, onOpen }: LearnView
           })}
         </p>
       )}
+      <RenamedSteps outline={outline} unmatched={learned.unmatched} renamed={renamed} onRenamed={onRenamed} />
       <fieldset className="learn-shown">
         <legend className="heard-only">{words("learn/which")}</legend>
         {SHOWN.map((one) => (

@@ -42,6 +42,7 @@ export function FollowPage() {
   useClockJumps(session, mayEnter && folded.ledger?.opened.mode === "live" ? folded.ledger.phase : null);
   const clockOffset = ownClockOffset(folded, link.device);
   const clock = useCallback(() => later(now(), clockOffset), [now, clockOffset]);
+  const readLog = useCallback(() => exportWalk(store.log, walk), [store, walk]);
   const petZero = folded.ledger?.petZero ?? null;
   return (
     <IonPage>
@@ -69,7 +70,7 @@ export function FollowPage() {
               link={link}
               petZero={petZero}
               now={at}
-              code={<LazyWalkCode entries={folded.entries} />}
+              code={<LazyWalkCode entries={folded.entries} readLog={readLog} />}
               onClose={close}
             />
           )}
@@ -78,9 +79,7 @@ export function FollowPage() {
             if (to === "handover") window.location.assign(`/handover/${encodeURIComponent(walk)}`);
             else router.push(to === "shelf" ? "/" : `/${to}/${walk}`);
           }}
-          onExport={async () =>
-            saveFile(walkFileName(walk), await exportWalk(store.log, walk), "application/jsonl")
-          }
+          onExport={async () => saveFile(walkFileName(walk), await readLog(), "application/jsonl")}
         />
       ) : (
         <main className="page-message" role="status">

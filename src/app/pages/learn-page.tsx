@@ -6,7 +6,7 @@ import { checkProcedureText } from "../../core/check/index.ts";
 import type { StepId, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
-import { LearnView, type TakenOver, useWalksTold } from "../learn/index.ts";
+import { LearnView, type TakenOver, useRenamed, useWalksTold } from "../learn/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { useServices } from "../session/index.ts";
@@ -22,7 +22,8 @@ export function LearnPage() {
   const { store } = useServices();
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
-  const told = useWalksTold(read?.file ?? null);
+  const [renamed, setRenamed] = useRenamed(read?.procedure?.id ?? "");
+  const told = useWalksTold(read?.file ?? null, renamed);
   const taken = useRevisions(read?.procedure?.id ?? null);
   const save = async ({ changes, walks }: TakenOver) => {
     if (!read?.file) return;
@@ -63,6 +64,8 @@ export function LearnPage() {
               outline={read.outline}
               told={told}
               revision={freeRevision(read.procedure?.revision, taken)}
+              renamed={renamed}
+              onRenamed={setRenamed}
               onSave={(over) => void save(over)}
               onOpen={open}
             />

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { mayMark } from "../../core/log/index.ts";
 import type { RecordKnown, Review } from "../../core/review/index.ts";
 import { reviewOf } from "../../core/review/index.ts";
@@ -28,6 +28,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const { role } = useLink(walk);
   const { said } = useMissingWalk({ walk, isRead, problem, isThere: live.ledger !== null });
   const [asEntered, setAsEntered] = useState(false);
+  const readLog = useCallback(() => exportWalk(store.log, walk), [store, walk]);
   const [record, setRecord] = useState<RecordKnown>({ found: null, why: "not-asked" });
   const folded = useMemo(
     () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
@@ -50,7 +51,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const give = async (kind: ExportKind): Promise<void> => {
     if (kind === "print") return onPrint();
     if (kind === "log") {
-      await saveFile(`${name}.walk.jsonl`, await exportWalk(store.log, walk), "application/jsonl");
+      await saveFile(`${name}.walk.jsonl`, await readLog(), "application/jsonl");
       return;
     }
     // The writers of the other forms are loaded only when they are needed.
@@ -66,11 +67,20 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
     <ReviewView
       review={review}
       sought={sought}
-      map={folded.ledger && <FlownMap ledger={folded.ledger} at={folded.lastAt ?? now()} />}
+      map={
+        folded.ledger && (
+          <FlownMap
+            ledger={folded.ledger}
+            at={folded.lastAt ?? now()}
+            sought={review.steps.find(({ step }) => step === sought)?.actual?.start ?? null}
+          />
+        )
+      }
       verdict={record.found?.verdict ?? null}
       record={
         <LazySealSection
           entries={live.entries}
+          readLog={readLog}
           tasks={tasksOf(review)}
           onKnown={setRecord}
           onSaveExtract={(text) => void saveFile(`${name}.extract.jsonl`, text, "application/jsonl")}

@@ -1,12 +1,12 @@
 import { useEffect, useRef, useState } from "react";
 import type { Entry, FactName } from "../../core/log/index.ts";
-import { writeLines } from "../../core/log/index.ts";
 import { kindOf } from "../../core/seal/index.ts";
 import { factMessage } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import type { AskSeal } from "./ask-seal-worker.ts";
 import type { ExtractTold } from "./seal-request.ts";
+import type { ReadLog } from "./use-verification.ts";
 
 /** A task whose entries may be chosen, with its steps. */
 export interface ExtractTask {
@@ -17,6 +17,7 @@ export interface ExtractTask {
 
 interface ExtractFormProps {
   readonly entries: readonly Entry[];
+  readonly readLog: ReadLog;
   readonly tasks: readonly ExtractTask[];
   readonly onSave: (text: string) => void;
   readonly ask: AskSeal;
@@ -27,7 +28,7 @@ type Making = ExtractTold | { readonly kind: "idle" | "working" | "failed" };
 const ALL = "";
 
 /** Chooses which entries an extract has in full, by kind and task, and makes it. */
-export function ExtractForm({ entries, tasks, onSave, ask }: ExtractFormProps) {
+export function ExtractForm({ entries, readLog, tasks, onSave, ask }: ExtractFormProps) {
   const [kinds, setKinds] = useState<ReadonlySet<string>>(new Set());
   const [task, setTask] = useState(ALL);
   const [making, setMaking] = useState<Making>({ kind: "idle" });
@@ -37,14 +38,27 @@ export function ExtractForm({ entries, tasks, onSave, ask }: ExtractFormProps) {
     end.current?.();
     setMaking({ kind: "working" });
     const steps = tasks.find(({ id }) => id === task)?.steps ?? [];
-    end.current = ask(
-      { kind: "extract", log: writeLines(entries), choice: { kinds: [...kinds], steps } },
-      (told) => {
-        if (told.kind !== "extract") return;
-        setMaking(told.made);
-        if (told.made.kind === "made") onSave(told.made.text);
+    const fail = () => setMaking({ kind: "failed" });
+    let isOver = false;
+    end.current = () => {
+      isOver = true;
+    };
+    readLog().then(
+      (log) => {
+        if (isOver) return;
+        end.current = ask(
+          { kind: "extract", log, choice: { kinds: [...kinds], steps } },
+          (told) => {
+            if (told.kind !== "extract") return;
+            setMaking(told.made);
+            if (told.made.kind === "made") onSave(told.made.text);
+          },
+          fail,
+        );
       },
-      () => setMaking({ kind: "failed" }),
+      () => {
+        if (!isOver) fail();
+      },
     );
   };
   return (

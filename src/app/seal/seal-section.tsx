@@ -12,12 +12,13 @@ import { SourceList } from "./source-list.tsx";
 import { sourceName } from "./source-name.ts";
 import { TrustForm } from "./trust-form.tsx";
 import { useTrustedHubs } from "./trusted-hubs.ts";
-import type { Verifier, VerifyingState } from "./use-verification.ts";
+import type { ReadLog, Verifier, VerifyingState } from "./use-verification.ts";
 import { useVerification } from "./use-verification.ts";
 import { VoiceCode } from "./voice-code.tsx";
 
 export interface SealSectionProps {
   readonly entries: readonly Entry[];
+  readonly readLog: ReadLog;
   readonly tasks: readonly ExtractTask[];
   /** Told what is known of the log as a record, each time that it is another thing. */
   readonly onKnown: (known: RecordKnown) => void;
@@ -31,13 +32,14 @@ export interface SealSectionProps {
  */
 export function SealSection({
   entries,
+  readLog,
   tasks,
   onKnown,
   onSaveExtract,
   ask = askSealWorker,
 }: SealSectionProps) {
   const hubs = useTrustedHubs();
-  const verifier = useVerification(entries, hubs.keys, ask);
+  const verifier = useVerification(entries, readLog, hubs.keys, ask);
   const { state, verify } = verifier;
   // biome-ignore lint/correctness/useExhaustiveDependencies: a log that grows is looked at again when the reader asks.
   useEffect(() => verify({ isQuick: true }), [hubs.keys]);
@@ -63,7 +65,7 @@ export function SealSection({
         </>
       )}
       <TrustForm hubs={hubs} sources={found?.sources ?? []} />
-      <ExtractForm entries={entries} tasks={tasks} onSave={onSaveExtract} ask={ask} />
+      <ExtractForm entries={entries} readLog={readLog} tasks={tasks} onSave={onSaveExtract} ask={ask} />
     </section>
   );
 }

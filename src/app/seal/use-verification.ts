@@ -1,6 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Entry } from "../../core/log/index.ts";
-import { writeLines } from "../../core/log/index.ts";
 import type { Verification } from "../../core/seal/index.ts";
 import type { AskSeal } from "./ask-seal-worker.ts";
 
@@ -24,8 +23,22 @@ export interface Verifier {
   readonly cancel: () => void;
 }
 
-/** Verifies a log in a worker, as it is when it is asked for. Asking again ends what is on the way, and so does leaving the screen. */
-export function useVerification(entries: readonly Entry[], trust: readonly string[], ask: AskSeal): Verifier {
+/**
+ * Gives the log of the walk on screen as lines, each entry with its seal. What a session holds of its own entries is without:
+ * they are sealed after they were entered, in the store.
+ */
+export type ReadLog = () => Promise<string>;
+
+/**
+ * Verifies a log in a worker, as it is when it is asked for. Asking again ends what is on the way, and so does leaving the
+ * screen. `entries` are those that the screen knows of.
+ */
+export function useVerification(
+  entries: readonly Entry[],
+  readLog: ReadLog,
+  trust: readonly string[],
+  ask: AskSeal,
+): Verifier {
   const [state, setState] = useState<VerifyingState>({ kind: "idle" });
   const end = useRef<(() => void) | null>(null);
   const stop = useCallback(() => {
@@ -39,20 +52,31 @@ export function useVerification(entries: readonly Entry[], trust: readonly strin
       // The list of a walk's entries grows in place, and what was found is of those that are there now.
       const asked = [...entries];
       setState({ kind: "working", isQuick, done: 0, of: asked.length });
-      end.current = ask(
-        { kind: "verify", log: writeLines(asked), trust, isQuick },
-        (told) => {
-          if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
-          if (told.kind === "verified") {
-            setState(
-              told.found ? { kind: "found", found: told.found, trust, entries: asked } : { kind: "failed" },
-            );
-          }
+      const fail = () => setState({ kind: "failed" });
+      let isOver = false;
+      end.current = () => {
+        isOver = true;
+      };
+      readLog().then(
+        (log) => {
+          if (isOver) return;
+          end.current = ask(
+            { kind: "verify", log, trust, isQuick },
+            (told) => {
+              if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
+              if (told.kind !== "verified") return;
+              if (told.found) setState({ kind: "found", found: told.found, trust, entries: asked });
+              else fail();
+            },
+            fail,
+          );
         },
-        () => setState({ kind: "failed" }),
+        () => {
+          if (!isOver) fail();
+        },
       );
     },
-    [entries, trust, ask, stop],
+    [entries, readLog, trust, ask, stop],
   );
   const cancel = useCallback(() => {
     stop();

@@ -4,11 +4,13 @@ import type { AskSeal } from "./ask-seal-worker.ts";
 import { askSealWorker } from "./ask-seal-worker.ts";
 import { HeardField } from "./heard-field.tsx";
 import "./seal.css";
+import type { ReadLog } from "./use-verification.ts";
 import { useVerification } from "./use-verification.ts";
 import { VoiceCode } from "./voice-code.tsx";
 
 export interface WalkCodeProps {
   readonly entries: readonly Entry[];
+  readonly readLog: ReadLog;
   readonly ask?: AskSeal;
 }
 
@@ -16,8 +18,8 @@ export interface WalkCodeProps {
 const NOBODY: readonly string[] = [];
 
 /** The voice code of a walk that goes on, worked out when it is asked for, and where the other site's is typed in. */
-export function WalkCode({ entries, ask = askSealWorker }: WalkCodeProps) {
-  const { state, verify } = useVerification(entries, NOBODY, ask);
+export function WalkCode({ entries, readLog, ask = askSealWorker }: WalkCodeProps) {
+  const { state, verify } = useVerification(entries, readLog, NOBODY, ask);
   const newer = state.kind === "found" ? entries.length - state.entries.length : 0;
   return (
     <section aria-labelledby="walk-code">

@@ -16,19 +16,28 @@ interface MapAtMomentProps {
   readonly onKeepLayout: (() => void) | null;
   /** What was planned, as a ghost under what was flown. */
   readonly planned?: Course | null;
+  /** Open from the beginning, for a reader who came for a moment. */
+  readonly isOpened?: boolean;
 }
 
 /** How far a key or a button moves the moment, in ms. */
 const MINUTE = 60_000;
 
 /** A map with the moment that it shows, opened by the reader ([MAP5]). */
-export function MapAtMoment({ course, moment, now, onKeepLayout, planned = null }: MapAtMomentProps) {
-  const [isOpen, setOpen] = useState(false);
+export function MapAtMoment({
+  course,
+  moment,
+  now,
+  onKeepLayout,
+  planned = null,
+  isOpened = false,
+}: MapAtMomentProps) {
+  const [isOpen, setOpen] = useState(isOpened);
   const touched = useSyncExternalStore(moment.subscribe, moment.pet);
   const end = Math.max(course.finish, planned?.finish ?? 0, now ?? 0);
   const pet = touched ?? now ?? NO_TIME;
   return (
-    <details className="map-at-moment" onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details className="map-at-moment" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{words("map/at-moment", { pet })}</summary>
       {isOpen && (
         <>

@@ -7,7 +7,12 @@ import { Listeners } from "../../core/units/index.ts";
  */
 export class TouchedMoment {
   readonly #listeners = new Listeners();
-  #pet: Duration | null = null;
+  #pet: Duration | null;
+
+  /** `pet` is the moment to begin with; none unless given. */
+  constructor(pet: Duration | null = null) {
+    this.#pet = pet;
+  }
 
   readonly pet = (): Duration | null => this.#pet;
 

@@ -5,6 +5,7 @@ export type { Observation } from "./observation.ts";
 export { offerMessage } from "./offer-message.ts";
 export { offeredChange, offeredTime } from "./offered-change.ts";
 export type { Offer, ProposedTime } from "./proposal.ts";
+export { isSameWork } from "./same-work.ts";
 export type { Band, Belief } from "./step-model.ts";
 export type { WalkRecord } from "./walk-record.ts";
 export { walkRecords } from "./walk-record.ts";

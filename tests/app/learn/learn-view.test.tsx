@@ -14,12 +14,15 @@ import { toldBy } from "./told-walks.ts";
 function show(logs: readonly (readonly Entry[])[]) {
   const onSave = vi.fn();
   const onOpen = vi.fn();
+  const onRenamed = vi.fn();
   const file = twoSteps();
   const { container } = render(
     <LearnView
       outline={outlineOf(procedureOf(file))}
       told={toldBy(file, logs)}
       revision="B"
+      renamed={{}}
+      onRenamed={onRenamed}
       onSave={onSave}
       onOpen={onOpen}
     />,
@@ -121,9 +124,9 @@ describe("learning from walks", () => {
 
   it("[LRN2] a file that is no procedure has no answer, and the figures come before the forecasts", () => {
     const bad = fileWith([step("turn", "nobody", 3)]);
-    expect([...walksAnswersTo({ file: bad, logs: [] })]).toEqual([null]);
+    expect([...walksAnswersTo({ file: bad, logs: [], renamed: {} })]).toEqual([null]);
     const logs = slow.map((entries) => writeLines(entries));
-    const answers = [...walksAnswersTo({ file: twoSteps(), logs })];
+    const answers = [...walksAnswersTo({ file: twoSteps(), logs, renamed: {} })];
     expect(answers.map((one) => one?.scores === null)).toEqual([true, false]);
   });
 });

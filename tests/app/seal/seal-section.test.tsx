@@ -1,4 +1,4 @@
-import { render, screen, within } from "@testing-library/react";
+import { act, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { AskSeal } from "../../../src/app/seal/ask-seal-worker.ts";
@@ -6,6 +6,7 @@ import { sealAnswersTo } from "../../../src/app/seal/seal-answers-to.ts";
 import type { SealRequest } from "../../../src/app/seal/seal-request.ts";
 import { SealSection } from "../../../src/app/seal/seal-section.tsx";
 import { WalkCode } from "../../../src/app/seal/walk-code.tsx";
+import { writeLines } from "../../../src/core/log/index.ts";
 import {
   entriesOf,
   FORM,
@@ -35,12 +36,16 @@ function never() {
   return { ask, asked, ended };
 }
 
-function show(log = wires(), ask: AskSeal = atOnce) {
+/** Waits until the log was read and whoever was asked has answered. */
+const settled = () => act(async () => {});
+
+async function show(log = wires(), ask: AskSeal = atOnce) {
   const onKnown = vi.fn();
   const onSaveExtract = vi.fn();
   const section = (all = log) => (
     <SealSection
       entries={entriesOf(all)}
+      readLog={async () => writeLines(entriesOf(all))}
       tasks={[{ id: "out", title: "Out", steps: ["ev1-3"] }]}
       onKnown={onKnown}
       onSaveExtract={onSaveExtract}
@@ -48,6 +53,7 @@ function show(log = wires(), ask: AskSeal = atOnce) {
     />
   );
   const { rerender } = render(section());
+  await settled();
   return { onKnown, onSaveExtract, grow: (all: typeof log) => rerender(section(all)) };
 }
 
@@ -57,9 +63,9 @@ const heard = () => screen.getByLabelText("The code that the other site reads");
 beforeEach(() => localStorage.clear());
 
 describe("the verdict on the review", () => {
-  it("[SEL7] is one sentence, then by device with its name and role", () => {
+  it("[SEL7] is one sentence, then by device with its name and role", async () => {
     localStorage.setItem("tetherline.trusted-hubs", JSON.stringify([HUB_KEY]));
-    const { onKnown } = show();
+    const { onKnown } = await show();
     expect(screen.getByText(/^Whole: the walk is closed/)).toBeVisible();
     expect(screen.getByText("This was a quick look: one seal a run of entries.")).toBeVisible();
     expect(screen.getByText("IV tablet, lead").closest("li")).toHaveTextContent("whole6 entries · 6 sealed");
@@ -70,33 +76,33 @@ describe("the verdict on the review", () => {
     );
   });
 
-  it("[SEL9] says what it does not prove where it stands", () => {
-    show();
+  it("[SEL9] says what it does not prove where it stands", async () => {
+    await show();
     expect(screen.getByText(/^This does not prove that an entry is true, who held the tablet/)).toBeVisible();
   });
 
-  it("[SEL7] names what is wrong, and with which device", () => {
+  it("[SEL7] names what is wrong, and with which device", async () => {
     const log = wires();
     Object.assign(log.find(({ type }) => type === "tetherline.record.taken") ?? {}, { actor: "somebody" });
-    show(log);
+    await show(log);
     expect(screen.getByText(/^Broken: /)).toBeVisible();
     const device = screen.getByText("Ground, marker").closest("li");
     expect(device).toHaveTextContent("broken");
     expect(device).toHaveTextContent("Number 2: the seal does not fit the entry.");
   });
 
-  it("[SEL7] of an old log is that it is partly vouched for, and of a device nobody admitted, who it is in the log", () => {
+  it("[SEL7] of an old log is that it is partly vouched for, and of a device nobody admitted, who it is in the log", async () => {
     const old = wires()
       .filter(({ source }) => source === GROUND)
       .map(({ seal: _, sealkey: __, prior: ___, ...wire }) => wire);
-    show(old);
+    await show(old);
     expect(screen.getByText(/^Partly vouched for: /)).toBeVisible();
     expect(screen.getByText("t4c8zh2prn, no hub says who this is")).toBeVisible();
   });
 
   it("[SEL7] looks at every seal when asked to, and can be stopped", async () => {
     const { ask, asked, ended } = never();
-    const { onKnown } = show(wires(), ask);
+    const { onKnown } = await show(wires(), ask);
     expect(asked.map((one) => one.kind === "verify" && one.isQuick)).toEqual([true]);
     await press("Stop looking");
     expect(ended).toHaveBeenCalledOnce();
@@ -108,8 +114,8 @@ describe("the verdict on the review", () => {
     expect(asked.at(-1)).toMatchObject({ isQuick: false });
   });
 
-  it("[SEL7] says so when it cannot be had", () => {
-    const { onKnown } = show(wires(), (_, __, fail) => {
+  it("[SEL7] says so when it cannot be had", async () => {
+    const { onKnown } = await show(wires(), (_, __, fail) => {
       fail();
       return () => {};
     });
@@ -118,7 +124,7 @@ describe("the verdict on the review", () => {
   });
 
   it("[SEL7] says nothing of entries that have come since, until it looks again", async () => {
-    const { grow, onKnown } = show();
+    const { grow, onKnown } = await show();
     grow(withNext(wires(), GROUND, "note.made", { text: "later" }));
     expect(screen.getByText("One entry has come since, and nothing is said of it.")).toBeVisible();
     expect(onKnown).toHaveBeenLastCalledWith({ found: null, why: "not-finished" });
@@ -129,13 +135,21 @@ describe("the verdict on the review", () => {
 });
 
 describe("a list of entries that grows in place", () => {
-  it("[SEL7] is not taken for what was looked at", () => {
+  it("[SEL7] is not taken for what was looked at", async () => {
     const onKnown = vi.fn();
     const entries = entriesOf(wires());
     const section = () => (
-      <SealSection entries={entries} tasks={[]} onKnown={onKnown} onSaveExtract={vi.fn()} ask={atOnce} />
+      <SealSection
+        entries={entries}
+        readLog={async () => writeLines(entries)}
+        tasks={[]}
+        onKnown={onKnown}
+        onSaveExtract={vi.fn()}
+        ask={atOnce}
+      />
     );
     const { rerender } = render(section());
+    await settled();
     expect(screen.queryByText(/has come since/)).toBeNull();
     entries.push(...entriesOf(withNext(wires(), GROUND, "note.made", { text: "later" })).slice(-1));
     rerender(section());
@@ -146,7 +160,7 @@ describe("a list of entries that grows in place", () => {
 
 describe("the hubs that are trusted", () => {
   it("[SEL4] are given by a key, kept on the device, and forgotten", async () => {
-    show();
+    await show();
     expect(screen.getByText(/^Partly vouched for: /)).toBeVisible();
     await userEvent.type(screen.getByLabelText("Key of a hub"), HUB_KEY);
     await press("Trust this key");
@@ -158,7 +172,7 @@ describe("the hubs that are trusted", () => {
   });
 
   it("[SEL4] take no text that is no key, and the key that the log names only after somebody compared it", async () => {
-    show();
+    await show();
     await userEvent.type(screen.getByLabelText("Key of a hub"), "not a key");
     await press("Trust this key");
     expect(screen.getByRole("alert")).toHaveTextContent("That is no key of a hub");
@@ -168,17 +182,17 @@ describe("the hubs that are trusted", () => {
     expect(screen.queryByText(/This log names the hub/)).toBeNull();
   });
 
-  it("[SEL4] that vouch for nobody here leave the log partly vouched for; what is stored and no key is passed by", () => {
+  it("[SEL4] that vouch for nobody here leave the log partly vouched for; what is stored and no key is passed by", async () => {
     localStorage.setItem("tetherline.trusted-hubs", JSON.stringify([publicKey(keyOf(4)), "nonsense", 7]));
-    show();
+    await show();
     expect(screen.getByText(/^Partly vouched for: /)).toBeVisible();
     expect(screen.getAllByRole("button", { name: /^Forget the key/ })).toHaveLength(1);
   });
 });
 
 describe("the voice code", () => {
-  it("[SEL6] stands with the words of its letters, root and order, and a QR code", () => {
-    show();
+  it("[SEL6] stands with the words of its letters, root and order, and a QR code", async () => {
+    await show();
     const [, code = ""] = /"code":"([^"]+)"/.exec(JSON.stringify(found())) ?? [];
     for (const group of code.split("-")) expect(screen.getAllByText(group)[0]).toBeVisible();
     const first = screen.getAllByText(code.split("-")[0] ?? "")[0]?.closest("li");
@@ -188,7 +202,7 @@ describe("the voice code", () => {
   });
 
   it("[SEL6] that another site reads is the same, the same as at a checkpoint, or differs in groups that are spelled", async () => {
-    show();
+    await show();
     const { code } = found();
     await userEvent.type(heard(), code.toLowerCase().replaceAll("-", " "));
     expect(screen.getByText("The same: both sites hold these 12 entries, in the same order.")).toBeVisible();
@@ -205,25 +219,46 @@ describe("the voice code", () => {
   });
 
   it("[SEL6] of a walk that goes on is worked out when it is asked for, and says what has come since", async () => {
-    const { rerender } = render(<WalkCode entries={entriesOf(wires())} ask={atOnce} />);
-    expect(screen.queryByLabelText("The code that the other site reads")).toBeNull();
-    await press("Work out the voice code");
-    expect(heard()).toBeVisible();
-    rerender(
+    const { rerender } = render(
       <WalkCode
-        entries={entriesOf(withNext(wires(), GROUND, "note.made", { text: "later" }))}
+        entries={entriesOf(wires())}
+        readLog={async () => writeLines(entriesOf(wires()))}
         ask={atOnce}
       />,
     );
+    expect(screen.queryByLabelText("The code that the other site reads")).toBeNull();
+    await press("Work out the voice code");
+    expect(heard()).toBeVisible();
+    const grown = entriesOf(withNext(wires(), GROUND, "note.made", { text: "later" }));
+    rerender(<WalkCode entries={grown} readLog={async () => writeLines(grown)} ask={atOnce} />);
     expect(screen.getByText("One entry has come since, and nothing is said of it.")).toBeVisible();
     await press("Work it out again");
     expect(screen.getByText("The code of the 13 entries here.")).toBeVisible();
   });
 });
 
+it("[SEL7] a log that cannot be read from the store is said to be unverified, and an extract of it not made", async () => {
+  const entries = entriesOf(wires());
+  const readLog = () => Promise.reject(new Error("gone"));
+  const tasks = [{ id: "out", title: "Out", steps: ["ev1-3"] }];
+  const onKnown = vi.fn();
+  render(
+    <SealSection
+      entries={entries}
+      readLog={readLog}
+      tasks={tasks}
+      onKnown={onKnown}
+      onSaveExtract={vi.fn()}
+      ask={atOnce}
+    />,
+  );
+  await settled();
+  expect(onKnown).toHaveBeenLastCalledWith({ found: null, why: "failed" });
+});
+
 describe("an extract for others", () => {
   it("[SEL7] is of the kinds and the task that are chosen, and is saved", async () => {
-    const { onSaveExtract } = show();
+    const { onSaveExtract } = await show();
     const form = screen.getByText("Extract for others").closest("details") as HTMLElement;
     await userEvent.click(screen.getByText("Extract for others"));
     expect(within(form).getByRole("button", { name: "Make the extract" })).toBeDisabled();
@@ -237,7 +272,7 @@ describe("an extract for others", () => {
   });
 
   it("[SEL7] that cannot be proven is not saved, and says why", async () => {
-    const { onSaveExtract } = show(wires().filter(({ type }) => !/checkpoint/.test(String(type))));
+    const { onSaveExtract } = await show(wires().filter(({ type }) => !/checkpoint/.test(String(type))));
     await userEvent.click(screen.getByText("Extract for others"));
     await userEvent.click(screen.getByLabelText("a value of a record (1)"));
     await press("Make the extract");

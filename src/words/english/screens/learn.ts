@@ -21,6 +21,15 @@ export const learnWords = {
     ".input {$live :integer} .input {$rehearsed :integer} .match $live $rehearsed one one {{{$live} live walk and {$rehearsed} rehearsal on this device}} one * {{{$live} live walk and {$rehearsed} rehearsals on this device}} * one {{{$live} live walks and {$rehearsed} rehearsal on this device}} * * {{{$live} live walks and {$rehearsed} rehearsals on this device}}",
   "learn/in-one-go":
     ".input {$count :integer} .match $count one {{{$count} step was tapped done in one go with others and tells nothing.}} * {{{$count} steps were tapped done in one go with others and tell nothing each.}}",
+  "learn/renamed": "Renamed steps",
+  "learn/renamed-how":
+    "A step that has another id in this revision starts afresh, unless you say which one it is now. Offered are the steps by the same people, with the same items and to the same place.",
+  "learn/renamed-is-now": "“{$action}” ({$id}) is now",
+  "learn/renamed-none": "none of these",
+  "learn/renamed-step": "{$number} {$action}",
+  "learn/renamed-said": "{$before} is now {$now}.",
+  "learn/renamed-take-back": "Take back",
+  "learn/renamed-take-back-of": "Take back what {$before} is now",
   "learn/unmatched":
     ".input {$count :integer} .match $count one {{{$count} time is of a step that is not there any more, or is other work now: {$steps :list}.}} * {{{$count} times are of steps that are not there any more, or are other work now: {$steps :list}.}}",
   "learn/which": "Which steps are shown",

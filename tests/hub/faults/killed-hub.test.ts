@@ -41,6 +41,14 @@ describe("[HUB] killed under load, SQLite", () => {
     const reader = startFollowing(() => address, readerToken);
     try {
       for (let kill = 1; kill <= KILLS; kill += 1) {
+        // However slow the machine is, each has something to lose each time.
+        const before = writers.map((writer) => writer.confirmed.size);
+        await expect
+          .poll(() => writers.every(({ confirmed: { size } }, index) => size > (before[index] ?? 0)), {
+            timeout: 30_000,
+            interval: 5,
+          })
+          .toBe(true);
         await wait((kill * 37) % 120);
         const confirmed = writers.flatMap((writer) => [...writer.confirmed]);
         await hub.kill();

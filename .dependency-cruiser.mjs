@@ -61,6 +61,7 @@ export const importTable = {
   ],
   "core/log": ["core/procedure", "core/units", "words"],
   "core/seal": ["core/log", "core/units", "words"],
+  "core/library": ["core/log", "core/seal", "core/units"],
   "core/link": ["core/log", "core/units", "words"],
   "core/walk": [
     "core/changes",

@@ -20,6 +20,7 @@ const ReviewPage = fromLater("review");
 const LearnPage = fromLater("learn");
 const WalksPage = fromLater("walks");
 const ComparePage = fromLater("compare");
+const LibraryPage = fromLater("library");
 const PrintComparePage = fromLater("print-compare");
 const BriefPage = fromLater("brief");
 const BriefSheetPage = fromLater("brief-sheet");
@@ -77,6 +78,7 @@ export function App() {
             <Route path="/walks/:procedure" element={<WalksPage />} />
             <Route path="/brief/:of/:id" element={<BriefPage />} />
             <Route path="/compare" element={<ComparePage />} />
+            <Route path="/library" element={<LibraryPage />} />
             <Route path="/join" element={<JoinPage />} />
             <Route path="/join/:code" element={<JoinPage />} />
             <Route path="*" element={<Navigate to="/" replace />} />

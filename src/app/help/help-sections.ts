@@ -16,6 +16,7 @@ export type HelpScreen =
   | "compare"
   | "handover"
   | "join"
+  | "library"
   | "map"
   | "write";
 
@@ -260,6 +261,20 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/review-unsound")),
         line(message("guide/review-extract")),
       ),
+      ADVICE,
+    ],
+  },
+  library: {
+    title: message("guide/library"),
+    sections: [
+      section(
+        DOING,
+        line(message("guide/library-take")),
+        line(message("guide/library-keep")),
+        line(message("guide/library-apart")),
+      ),
+      section(FIGURES, line(message("guide/library-figures"))),
+      section(TROUBLE, line(message("guide/library-offline")), line(message("guide/library-roles"))),
       ADVICE,
     ],
   },

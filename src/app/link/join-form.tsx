@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { LIBRARY } from "../../core/library/index.ts";
 import type { HubWalk } from "../../core/link/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
@@ -14,6 +15,11 @@ import { WalkChoice } from "./walk-choice.tsx";
 interface JoinFormProps {
   /** The code from a QR code or a link; empty otherwise. */
   readonly code: string;
+  /** The walk that is meant, with the owner's code; `null` for a choice of all. */
+  readonly wanted?: WalkId | null;
+  /** What the button says, and what stands below it; those of a walk unless given. */
+  readonly label?: string;
+  readonly how?: string;
   readonly onJoined: (walk: WalkId) => void;
 }
 
@@ -21,10 +27,16 @@ interface JoinFormProps {
  * Joins a walk that somebody else leads, with the code that they show. With the hub's own code, it joins one of all the
  * hub's walks.
  */
-export function JoinForm({ code: given, onJoined }: JoinFormProps) {
+export function JoinForm({
+  code: given,
+  wanted = null,
+  label = words("link/join"),
+  how = words("link/join-how"),
+  onJoined,
+}: JoinFormProps) {
   const { links } = useServices();
   const [walks, setWalks] = useState<readonly HubWalk[] | null>(null);
-  const [chosen, setChosen] = useState<WalkId | null>(null);
+  const [chosen, setChosen] = useState<WalkId | null>(wanted);
   const hub = useHubAddress();
   const asking = useAsking(
     codeText(given),
@@ -32,15 +44,16 @@ export function JoinForm({ code: given, onJoined }: JoinFormProps) {
       hub.asking((at) => links.join({ ...at, code, name, ...(chosen === null ? {} : { walk: chosen }) })),
     (outcome) => {
       if (outcome.kind === "joined") return onJoined(outcome.walk);
-      setWalks(outcome.walks);
-      setChosen(outcome.walks[0]?.walk ?? null);
+      const others = outcome.walks.filter(({ walk }) => walk !== LIBRARY);
+      setWalks(others);
+      setChosen(others[0]?.walk ?? null);
     },
   );
   const setCode = (code: string) => {
     asking.setCode(code);
     // Another code may give access to other walks.
     setWalks(null);
-    setChosen(null);
+    setChosen(wanted);
   };
   const takeLink = () => {
     // The link of an invitation holds its code as well.
@@ -64,8 +77,8 @@ export function JoinForm({ code: given, onJoined }: JoinFormProps) {
       />
       <NameField asking={asking} example={words("link/join-example")} />
       {walks && <WalkChoice walks={walks} chosen={chosen} onChoose={setChosen} />}
-      <AskButton asking={asking} label={words("link/join")} />
-      <p className="hint">{words("link/join-how")} </p>
+      <AskButton asking={asking} label={label} />
+      <p className="hint">{how}</p>
     </form>
   );
 }

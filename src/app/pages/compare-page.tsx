@@ -113,6 +113,9 @@ export function ComparePage() {
                 </a>
               </>
             )}
+            <button type="button" className="plain-button" onClick={() => router.push("/library")}>
+              {words("library/title")}
+            </button>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>

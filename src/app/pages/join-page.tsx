@@ -1,5 +1,6 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useParams } from "react-router-dom";
+import { LIBRARY } from "../../core/library/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { JoinForm } from "../link/index.ts";
@@ -14,12 +15,19 @@ export function JoinPage() {
       <IonContent>
         <main className="join-page">
           <ScreenHead title={words("link/join-title")} what={words("link/join-what")}>
+            <button type="button" className="plain-button" onClick={() => router.push("/library")}>
+              {words("library/title")}
+            </button>
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
             <HelpButton screen="join" />
           </ScreenHead>
-          <JoinForm key={code} code={code} onJoined={(walk) => router.push(`/follow/${walk}`)} />
+          <JoinForm
+            key={code}
+            code={code}
+            onJoined={(walk) => router.push(walk === LIBRARY ? "/library" : `/follow/${walk}`)}
+          />
         </main>
       </IonContent>
     </IonPage>

@@ -14,6 +14,7 @@ const PAGES = {
   learn: async () => (await import("./learn-page.tsx")).LearnPage,
   walks: async () => (await import("./walks-page.tsx")).WalksPage,
   compare: async () => (await import("./compare-page.tsx")).ComparePage,
+  library: async () => (await import("./library-page.tsx")).LibraryPage,
   "print-compare": async () => (await import("./print-compare-page.tsx")).PrintComparePage,
   brief: async () => (await import("./brief-page.tsx")).BriefPage,
   "brief-sheet": async () => (await import("./brief-sheet-page.tsx")).BriefSheetPage,

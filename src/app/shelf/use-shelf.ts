@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { LIBRARY } from "../../core/library/index.ts";
 import type { WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { useServices } from "../session/index.ts";
@@ -53,7 +54,7 @@ export function useShelf(): Shelf {
     };
     const lookUpWalks = async () => {
       const cards = await store.log.walks();
-      if (!isOver) setWalks(inOrder(cards));
+      if (!isOver) setWalks(inOrder(cards.filter(({ walk }) => walk !== LIBRARY)));
     };
     const again = (lookUp: () => Promise<void>) => () => {
       void lookUp().catch(failed);

@@ -23,6 +23,8 @@ const reason = z.string().max(4000);
 
 /** A surprise that its trainer wrote, obscured, so that nobody reads it by accident ([TRN2]). */
 const obscured = z.string().min(1).max(40_000);
+/** A procedure's file has at most 10 MiB. */
+const LONGEST_FILE = 10 * 1024 * 1024;
 
 /** No amendment changes nearly so much; one that does would keep every device busy that folds the log. */
 const MOST_CHANGES = 10_000;
@@ -156,6 +158,16 @@ const facts = {
   "surprise.laid": z.object({ surprise: obscured }),
   /** A trainer lets a surprise come now. */
   "surprise.fired": z.object({ surprise: obscured }),
+  /** A revision of a procedure was put into a library: its file as it is, and the hashes of those it was made from. */
+  "revision.kept": z.object({
+    text: z.string().min(1).max(LONGEST_FILE),
+    bases: z
+      .array(z.string().regex(/^[\w-]{43}$/))
+      .max(20)
+      .readonly()
+      .default([]),
+    why: reason.default(""),
+  }),
   /** Whoever follows on this device has seen an amendment. */
   "amendment.seen": z.object({ amendment: z.object({ source: z.string(), id: z.string() }) }),
   /** What people call the hub. */

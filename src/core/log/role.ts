@@ -13,11 +13,12 @@ export const ROLES = ["lead", "marker", "watcher", "trainer", "relay"] as const;
 /** One of {@link ROLES}. */
 export type Role = (typeof ROLES)[number];
 
-/** What only a lead may write: it opens, amends, closes and reopens the walk, and chooses where day and night come from. */
+/** What only a lead may write: it opens, amends, closes and reopens the walk, chooses where day and night come from, and keeps revisions in a library. */
 const LEAD_ONLY: ReadonlySet<string> = new Set([
   "tetherline.walk.opened",
   "tetherline.plan.amended",
   "tetherline.light.chosen",
+  "tetherline.revision.kept",
   "tetherline.walk.closed",
   "tetherline.walk.reopened",
   "tetherline.surprise.laid",

@@ -1,3 +1,4 @@
+export { base64urlOf } from "./base64url.ts";
 export type { ChainEnd } from "./chain-end.ts";
 export { chainEndOf, chainedTo, isChained } from "./chain-end.ts";
 export type { Choice } from "./chosen-by.ts";

@@ -99,6 +99,8 @@ function take(ledger: Ledger, entry: Entry, fact: Fact): Applied {
     case "surprise.laid":
     case "surprise.fired":
       return surpriseEntered(ledger, entry, fact);
+    case "revision.kept":
+      return ignored(message("walk/of-a-library"));
     case "clock.compared":
     case "clock.jumped":
       return applied(ledger);

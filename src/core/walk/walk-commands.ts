@@ -39,6 +39,8 @@ const COMMANDS: Readonly<Record<FactName, WalkCommand | null>> = {
   "device.admitted": null,
   "hub.vouched": null,
   "checkpoint.made": null,
+  // Belongs in the log of a library.
+  "revision.kept": null,
 };
 
 /** Returns the walk command for a fact, or `null` for a fact that does not depend on the phase of the walk. */

@@ -10,6 +10,7 @@ const LONGEST_PROCEDURE = 10 * 1024 * 1024 + 512 * 1024;
 const LONGEST: ReadonlyMap<string, number> = new Map([
   ["tetherline.walk.opened", LONGEST_PROCEDURE],
   ["tetherline.plan.amended", LONGEST_PROCEDURE],
+  ["tetherline.revision.kept", LONGEST_PROCEDURE],
   ["tetherline.note.made", 48 * KILO],
   // An orbit file has at most 100,000 characters.
   ["tetherline.light.chosen", 216 * KILO],

@@ -121,6 +121,8 @@ export class ReferenceWalk extends ReferenceStanding {
         this.seen.push({ at, alert: fact.alert, level, actor });
         return true;
       }
+      case "revision.kept":
+        return false;
       case "entry.struck":
         throw new Error("strikes are taken account of before");
       case "hub.named":

@@ -35,6 +35,7 @@ import { helpOfShelfWords } from "./help-shelf.ts";
 import { helpOfTimelineWords } from "./help-timeline.ts";
 import { helpOfWriteWords } from "./help-write.ts";
 import { learnWords } from "./learn.ts";
+import { libraryWords } from "./library.ts";
 import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
@@ -121,6 +122,7 @@ export const screenWords = {
   ...remarkWords,
   ...reviewWords,
   ...reviewTableWords,
+  ...libraryWords,
   ...sealWords,
   ...splitWords,
   ...struckWords,

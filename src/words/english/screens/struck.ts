@@ -26,6 +26,7 @@ export const struckWords = {
   "struck/walk-reopened": "the reopening of the walk",
   "struck/plan-amended": "an amendment of the plan",
   "struck/light-chosen": "a source of day and night",
+  "struck/revision-kept": "a revision of a procedure",
   "struck/amendment-seen": "the seeing of an amendment",
   "struck/hub-named": "the name of a hub",
   "struck/device-admitted": "the admission of a device",

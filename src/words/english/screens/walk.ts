@@ -33,6 +33,7 @@ export const walkWords = {
   "walk/not-running": "the walk is not running",
   "walk/not-held": "the walk is not held",
   "walk/not-opened": "the walk has not been opened",
+  "walk/of-a-library": "it is a revision of a procedure, and belongs in a library",
   "walk/other-walk": 'it belongs to another walk, "{$walk}"',
   "walk/empty-procedure": "it is empty",
   "walk/unusable-procedure": "its procedure cannot be used: {$why :message}",

@@ -1,8 +1,8 @@
 import { useState } from "react";
 import { words } from "../../words/index.ts";
 import { BesidePage } from "../panel/index.ts";
+import type { HelpScreen } from "./help-contents.ts";
 import { HelpPanel } from "./help-panel.tsx";
-import type { HelpScreen } from "./help-sections.ts";
 
 /**
  * A button that opens the help of a screen in a panel over its edge, and closes it again. The follow screen has a place

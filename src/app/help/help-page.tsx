@@ -1,7 +1,7 @@
 import { inWords } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
+import type { HelpScreen } from "./help-contents.ts";
 import { HelpMark } from "./help-mark.tsx";
-import type { HelpScreen } from "./help-sections.ts";
 import { HELP } from "./help-sections.ts";
 
 export interface HelpPageProps {

@@ -1,7 +1,8 @@
 import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { HELP, type HelpScreen } from "../../../src/app/help/help-sections.ts";
+import type { HelpScreen } from "../../../src/app/help/help-contents.ts";
+import { HELP } from "../../../src/app/help/help-sections.ts";
 import { HelpButton, HelpPanel } from "../../../src/app/help/index.ts";
 import * as language from "../../../src/app/language/index.ts";
 import { inWords, words } from "../../../src/words/index.ts";

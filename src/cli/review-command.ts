@@ -8,6 +8,7 @@ import { clockText, minus } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { amendmentLines } from "./amendment-lines.ts";
+import { machineFits } from "./machine-fits.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
 import { surpriseLines } from "./surprise-lines.ts";
@@ -50,7 +51,7 @@ export async function reviewCommand(
 
 /** What the entries of a log come to as a record. Every seal is looked at. */
 function recordOf(entries: readonly Entry[], trust: readonly string[]): RecordKnown {
-  const found = verifyLog(entries, trust);
+  const found = verifyLog(entries, trust, { fits: machineFits });
   return found ? { found, trust } : { found: null, why: "failed" };
 }
 

@@ -10,6 +10,7 @@ import type {
 import { heardCode, readExtract, spelled, verifyExtract, verifyLog } from "../core/seal/index.ts";
 import { readText } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { machineFits } from "./machine-fits.ts";
 import { plainText } from "./plain-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -39,7 +40,7 @@ export async function verifyCommand(
   const read = readExtract(text);
   if (read) return ofExtract(file, read, { keys, code, json }, terminal);
   const { entries, problems } = readLines(text);
-  const found = verifyLog(entries, keys, { isQuick: quick });
+  const found = verifyLog(entries, keys, { isQuick: quick, fits: machineFits });
   if (!found) throw new UnusableInputError(words("cli/no-entries", { file }));
   const heard = code === undefined ? null : heardBy(found, code);
   tellUnread(file, problems, terminal);

@@ -1,24 +1,36 @@
 import { readLines } from "../../core/log/index.ts";
-import type { ExtractMade } from "../../core/seal/index.ts";
-import { chosenBy, extractOf, verifyLog, writeExtract } from "../../core/seal/index.ts";
+import type { ExtractMade, PlatformFits } from "../../core/seal/index.ts";
+import { chosenBy, extractOf, verifyLog, verifyLogBy, writeExtract } from "../../core/seal/index.ts";
 import type { ExtractTold, SealRequest, SealTold } from "./seal-request.ts";
 
 /** Progress is told at most so many times. */
 const STEPS = 100;
 
-/** Answers a request, and tells how far it is meanwhile. */
-export function sealAnswersTo(request: SealRequest, tell: (told: SealTold) => void): void {
+/**
+ * Answers a request, and tells how far it is meanwhile. `platform` looks at signatures, `null` where the platform has no
+ * such signatures: they are then looked at here, which takes longer.
+ */
+export async function sealAnswersTo(
+  request: SealRequest,
+  tell: (told: SealTold) => void,
+  platform: PlatformFits | null,
+): Promise<void> {
   const { entries } = readLines(request.log);
   if (request.kind === "extract") {
     tell({ kind: "extract", made: extractTold(extractOf(entries, chosenBy(request.choice))) });
     return;
   }
   const { trust, isQuick } = request;
-  const every = Math.max(1, Math.ceil(entries.length / STEPS));
+  let told = 0;
   const onProgress = (done: number, of: number) => {
-    if (done % every === 0) tell({ kind: "progress", done, of });
+    const step = Math.floor((done * STEPS) / Math.max(1, of));
+    if (step === told) return;
+    told = step;
+    tell({ kind: "progress", done, of });
   };
-  tell({ kind: "verified", found: verifyLog(entries, trust, { isQuick, onProgress }) });
+  const how = { isQuick, onProgress };
+  const found = platform ? await verifyLogBy(platform, entries, trust, how) : verifyLog(entries, trust, how);
+  tell({ kind: "verified", found });
 }
 
 function extractTold(made: ExtractMade): ExtractTold {

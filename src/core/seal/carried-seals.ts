@@ -1,6 +1,7 @@
 import type { Entry } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
 import { priorOf } from "./link-of.ts";
+import type { FitsEd25519 } from "./seal-fits.ts";
 import { sealFits } from "./seal-fits.ts";
 
 interface Linked {
@@ -14,7 +15,11 @@ interface Linked {
  * fits. That seal is over a statement that names the link before it, and so on back, so that one look a run tells what every look would tell of the
  * statements. A seal that was spoiled by itself, within a run, is not seen.
  */
-export function carriedSeals(linked: readonly Linked[], key: Uint8Array): ReadonlySet<Entry> {
+export function carriedSeals(
+  linked: readonly Linked[],
+  key: Uint8Array,
+  fits?: FitsEd25519,
+): ReadonlySet<Entry> {
   const byNumber = new Map<number, Linked[]>();
   for (const one of linked) {
     const at = byNumber.get(one.number) ?? [];
@@ -27,7 +32,8 @@ export function carriedSeals(linked: readonly Linked[], key: Uint8Array): Readon
   const close = () => {
     const number = last?.number;
     const isSealed = run.some(
-      ({ entry, number: own, link }) => own === number && link && sealFits(link, entry.wire["seal"], key),
+      ({ entry, number: own, link }) =>
+        own === number && link && sealFits(link, entry.wire["seal"], key, fits),
     );
     if (isSealed) for (const { entry } of run) carried.add(entry);
     run = [];

@@ -2,6 +2,7 @@ import type { Entry } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
 import { carriedSeals } from "./carried-seals.ts";
 import { linkOf, priorOf } from "./link-of.ts";
+import type { FitsEd25519 } from "./seal-fits.ts";
 import { sealFits, sealKeyOf } from "./seal-fits.ts";
 import type { LinkedEntry } from "./tally.ts";
 import type { SealFinding, SealFindingKind } from "./verification.ts";
@@ -37,6 +38,10 @@ export interface Judging {
   readonly isQuick: boolean;
   /** Called for each entry when its seal was looked at, or need not be. */
   readonly onJudged?: () => void;
+  /** A faster account of signatures than the one here, see {@link sealFits}. */
+  readonly fits?: FitsEd25519;
+  /** The link of an entry, where it was worked out before. */
+  readonly linkOf?: typeof linkOf;
 }
 
 /** The number of an entry in the sequence of its source. */
@@ -50,7 +55,7 @@ export function sourceChain(
   source: string,
   entries: readonly Entry[],
   admitted: string | null,
-  { isQuick, onJudged }: Judging,
+  { isQuick, onJudged, fits, linkOf: linkFor = linkOf }: Judging,
 ): SourceChain {
   const findings: SealFinding[] = [];
   const find = (kind: SealFindingKind, number: number | null) => findings.push({ kind, source, number });
@@ -63,8 +68,8 @@ export function sourceChain(
   const written = first ? String(first.wire["sealkey"]) : admitted;
   const key = written === null ? null : sealKeyOf(written);
   if (first && (keys.size > 1 || key === null)) find("other-key", numberOf(first));
-  const linked = entries.map((entry) => ({ entry, number: numberOf(entry), link: linkOf(entry.wire) }));
-  const carried = isQuick && key ? carriedSeals(linked, key) : NONE;
+  const linked = entries.map((entry) => ({ entry, number: numberOf(entry), link: linkFor(entry.wire) }));
+  const carried = isQuick && key ? carriedSeals(linked, key, fits) : NONE;
   const judged = new Map<number, Judged[]>();
   for (const { entry, number, link } of linked) {
     const at = judged.get(number) ?? [];
@@ -73,7 +78,7 @@ export function sourceChain(
       entry,
       number,
       link,
-      standing: carried.has(entry) ? "sealed" : standingOf(entry, link, key),
+      standing: carried.has(entry) ? "sealed" : standingOf(entry, link, key, fits),
     });
     onJudged?.();
   }
@@ -122,11 +127,16 @@ export function sourceChain(
 
 const NONE: ReadonlySet<Entry> = new Set();
 
-function standingOf({ wire }: Entry, link: Uint8Array | null, key: Uint8Array | null): Standing {
+function standingOf(
+  { wire }: Entry,
+  link: Uint8Array | null,
+  key: Uint8Array | null,
+  fits: FitsEd25519 | undefined,
+): Standing {
   if (wire["seal"] === undefined) return link ? "unsealed" : "bad";
   if (!link) return "bad";
   if (!key) return "unknown";
-  return sealFits(link, wire["seal"], key) ? "sealed" : "bad";
+  return sealFits(link, wire["seal"], key, fits) ? "sealed" : "bad";
 }
 
 const BEST: readonly Standing[] = ["sealed", "unsealed", "unknown", "bad"];

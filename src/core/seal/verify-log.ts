@@ -4,7 +4,7 @@ import type { WalkId } from "../units/index.ts";
 import type { Checkpoint, CheckpointAnswer } from "./checkpoint.ts";
 import { checkpointIn, heldAgainst } from "./checkpoint.ts";
 import { isCheckpoint, isHub } from "./hub-word.ts";
-import type { SourceChain } from "./source-chain.ts";
+import type { Judging, SourceChain } from "./source-chain.ts";
 import { chainsOf, evidence, keyFindings } from "./source-keys.ts";
 import { sourcesVerified, worstOf } from "./sources-verified.ts";
 import type { LinkedEntry } from "./tally.ts";
@@ -15,7 +15,7 @@ import { voiceCode } from "./voice-code.ts";
 import { bySourceOf } from "./walk-of.ts";
 
 /** How a log is verified. */
-export interface Verifying {
+export interface Verifying extends Pick<Judging, "fits" | "linkOf"> {
   /** True to look at one seal a run of entries; false to look at every one. */
   readonly isQuick?: boolean;
   /** Told how many of the entries have been looked at. */
@@ -30,7 +30,7 @@ export interface Verifying {
 export function verifyLog(
   entries: readonly Entry[],
   trust: readonly string[],
-  { isQuick = false, onProgress }: Verifying = {},
+  { isQuick = false, onProgress, ...by }: Verifying = {},
 ): Verification | null {
   const log = bySourceOf(entries);
   if (!log) return null;
@@ -41,7 +41,7 @@ export function verifyLog(
     judged += 1;
     onProgress?.(judged, entries.length);
   };
-  const { chains, word, trusted } = chainsOf(bySource, new Set(trust), { isQuick, onJudged });
+  const { chains, word, trusted } = chainsOf(bySource, new Set(trust), { isQuick, onJudged, ...by });
   findings.push(...[...chains.values()].flatMap((chain) => chain.findings));
   findings.push(...[...chains.values()].flatMap((chain) => keyFindings(chain, word, trusted)));
   const all = [...chains.values()].flatMap((chain) => chain.entries);

@@ -20,7 +20,7 @@ import {
 
 /** Answers at once, in this thread, by the code that the worker runs. */
 const atOnce: AskSeal = (request, tell) => {
-  sealAnswersTo(request, tell);
+  void sealAnswersTo(request, tell, null);
   return () => {};
 };
 
@@ -284,7 +284,7 @@ describe("an extract for others", () => {
 /** What verifying the form of the log comes to. */
 function found(): { readonly code: string } {
   let code = "";
-  sealAnswersTo(
+  void sealAnswersTo(
     {
       kind: "verify",
       log: wires()
@@ -296,6 +296,7 @@ function found(): { readonly code: string } {
     (told) => {
       if (told.kind === "verified" && told.found) code = told.found.code;
     },
+    null,
   );
   return { code };
 }

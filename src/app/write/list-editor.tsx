@@ -10,6 +10,7 @@ import { AddPictures } from "./add-pictures.tsx";
 import { choicesIn, firstValue, headSchema, listNamedBy, memberSchema } from "./field-schema.ts";
 import { PlaceMap } from "./place-map.tsx";
 import { MemberFields } from "./schema-fields.tsx";
+import { SiteForm } from "./site-form.tsx";
 import { fieldChanges } from "./step-details.tsx";
 import type { FormContext } from "./typed-fields.tsx";
 
@@ -136,7 +137,10 @@ function Members({ file, list, context, onChanges }: MembersProps) {
       ))}
       {problem !== null && <p role="alert">{problem}</p>}
       {list === "pictures" ? (
-        <AddPictures file={file} onChanges={onChanges} />
+        <>
+          <AddPictures file={file} onChanges={onChanges} />
+          <SiteForm file={file} context={context} onChanges={onChanges} />
+        </>
       ) : (
         <button type="button" className="main-button" onClick={add}>
           {words("write/add-to-list", { list: words(`write/list-${list}`) })}

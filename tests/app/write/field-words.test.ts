@@ -12,7 +12,7 @@ import { minutesText, timeText, typedDuration, typedTime } from "../../../src/ap
 
 /** Never shown as a field: what the file says of itself, and lists of the table or with a form of their own. */
 const NOT_SHOWN = new Set(
-  "$schema format places routes items states windows supplies tasks contingencies watches pictures steps site type data picture left top width height".split(
+  "$schema format places routes items states windows supplies tasks contingencies watches pictures steps type data".split(
     " ",
   ),
 );

@@ -136,6 +136,10 @@ export const writeScreenWords = {
   "write/new-contingencies": "Contingency",
   "write/new-pictures": "Picture",
   "write/needs-places": "A route needs two places that no route joins yet.",
+  "write/site": "Under the map",
+  "write/site-how":
+    "One of these pictures may lie under the map of the worksite. Its edges are in metres, as the positions of the places are.",
+  "write/site-lay": "Lay a picture under the map",
   "write/needs-crew": "Everybody has this supply already.",
   "write/checking": "Checking…",
   "write/go-to-step": "Go to the step",

@@ -2,6 +2,7 @@ export { ChangeList } from "./change-list.tsx";
 export { CompareChoice } from "./compare-choice.tsx";
 export { type ComparedProcedure, CompareView } from "./compare-view.tsx";
 export { changedInWords, differenceOf } from "./compared-steps.ts";
+export { droppedPlaces, firstOf } from "./dropped-places.ts";
 export { MergeView } from "./merge-view.tsx";
 export { keepOutside } from "./outside-files.ts";
 export { RevisionTable } from "./revision-table.tsx";

@@ -2,9 +2,16 @@ import { useMemo, useState } from "react";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
 import { words } from "../../words/index.ts";
 import type { Choice } from "../compare/index.ts";
-import { ChangeList, changedInWords, differenceOf, useCompared } from "../compare/index.ts";
+import {
+  ChangeList,
+  changedInWords,
+  differenceOf,
+  droppedPlaces,
+  firstOf,
+  useCompared,
+} from "../compare/index.ts";
 import { useProcedureLight } from "../light/index.ts";
-import { PrintSheet } from "../print/index.ts";
+import { DroppedRow, PrintSheet } from "../print/index.ts";
 import { startInQuery, useServices } from "../session/index.ts";
 import { useShelfRevisions } from "../shelf/index.ts";
 
@@ -31,6 +38,7 @@ export function PrintComparePage({ after: afterKey }: { readonly after: string }
   const old = useMemo(() => fileOf(before), [before]);
   const next = useMemo(() => fileOf(after), [after]);
   const difference = useMemo(() => (old && next ? differenceOf(old.file, next.file) : null), [old, next]);
+  const gone = useMemo(() => difference && droppedPlaces(difference), [difference]);
   const plan = useMemo(() => (next ? planOf(next.outline, options) : null), [next, options]);
   if (!old || !next || !difference || !plan) {
     return (
@@ -50,6 +58,11 @@ export function PrintComparePage({ after: afterKey }: { readonly after: string }
       findings={next.findings}
       printedAt={printedAt}
       changed={changedInWords(difference)}
+      dropped={(place) =>
+        gone
+          ?.get("step" in place ? place.step : firstOf(place.firstOf))
+          ?.map(({ id, calls, action }) => <DroppedRow key={id} calls={calls} action={action} />)
+      }
     >
       <section className="print-changes">
         <h2>{words("compare/printed-changes", { name: old.name })}</h2>

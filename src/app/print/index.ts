@@ -1,3 +1,4 @@
+export { DroppedRow } from "./dropped-row.tsx";
 export { HandoverSheet } from "./handover-sheet.tsx";
 export { PrintSheet } from "./print-sheet.tsx";
 export { PrintedBox } from "./printed-box.tsx";

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo, useState } from "react";
+import { Fragment, type ReactNode, useMemo, useState } from "react";
 import type { Plan } from "../../core/plan/index.ts";
 import type { Finding, Outline, Task } from "../../core/procedure/index.ts";
 import type { Instant, StepId } from "../../core/units/index.ts";
@@ -31,6 +31,8 @@ export interface PrintSheetProps {
   readonly walk?: PrintedWalk | null;
   /** How steps differ from another revision, in words: each has a bar in the margin. None unless given. */
   readonly changed?: ReadonlyMap<StepId, string>;
+  /** What was taken out since another revision, drawn where it stood: behind a step, or at the beginning of a task. */
+  readonly dropped?: (place: { readonly step: StepId } | { readonly firstOf: Task["id"] }) => ReactNode;
   /** Stands behind the identity of the document. */
   readonly children?: ReactNode;
 }
@@ -42,7 +44,7 @@ const NONE: ReadonlyMap<StepId, string> = new Map();
  * Ionic's pages, so that the document itself scrolls and prints in full.
  */
 export function PrintSheet(props: PrintSheetProps) {
-  const { outline, plan, findings = [], printedAt, walk = null, changed = NONE, children } = props;
+  const { outline, plan, findings = [], printedAt, walk = null, changed = NONE, dropped, children } = props;
   const { procedure } = outline;
   const [opened] = useState(() => Date.now() as Instant);
   const at = printedAt ?? opened;
@@ -83,19 +85,22 @@ export function PrintSheet(props: PrintSheetProps) {
             title={`${index + 1} ${task.title}`}
             remark={taskRemark(outline, printed, task)}
           >
+            {dropped?.({ firstOf: task.id })}
             {outline.steps
               .filter((entry) => entry.task === task)
               .map((entry) => (
-                <StepRow
-                  key={entry.step.id}
-                  outline={outline}
-                  step={entry.step}
-                  number={entry.number}
-                  entry={entry}
-                  planned={printed.course?.steps.get(entry.step.id) ?? null}
-                  standing={standings?.get(entry.step.id) ?? null}
-                  changed={changed.get(entry.step.id) ?? null}
-                />
+                <Fragment key={entry.step.id}>
+                  <StepRow
+                    outline={outline}
+                    step={entry.step}
+                    number={entry.number}
+                    entry={entry}
+                    planned={printed.course?.steps.get(entry.step.id) ?? null}
+                    standing={standings?.get(entry.step.id) ?? null}
+                    changed={changed.get(entry.step.id) ?? null}
+                  />
+                  {dropped?.({ step: entry.step.id })}
+                </Fragment>
               ))}
           </TaskTable>
         ))}
@@ -115,16 +120,19 @@ export function PrintSheet(props: PrintSheetProps) {
                     : words("print/contingency-when", { task: task.title, when: contingency.when })
                 }
               >
+                {dropped?.({ firstOf: task.id })}
                 {task.steps.map((step, stepIndex) => (
-                  <StepRow
-                    key={step.id}
-                    outline={outline}
-                    step={step}
-                    number={`${letter}.${taskIndex + 1}.${stepIndex + 1}`}
-                    entry={null}
-                    planned={null}
-                    changed={changed.get(step.id) ?? null}
-                  />
+                  <Fragment key={step.id}>
+                    <StepRow
+                      outline={outline}
+                      step={step}
+                      number={`${letter}.${taskIndex + 1}.${stepIndex + 1}`}
+                      entry={null}
+                      planned={null}
+                      changed={changed.get(step.id) ?? null}
+                    />
+                    {dropped?.({ step: step.id })}
+                  </Fragment>
                 ))}
               </TaskTable>
             ));

@@ -56,7 +56,8 @@ export const compareWords = {
   "compare/brief-both": "Brief both side by side",
   "compare/print": "Print with change bars",
   "compare/printed-changes": "What changed against {$name}",
-  "compare/printed-bars": "A bar in the margin stands beside each step that changed, with how it changed.",
+  "compare/printed-bars":
+    "A bar in the margin stands beside each step that changed, with how it changed. What was taken out of a task is struck through where it stood.",
   "merge/title": "Merge three ways",
   "merge/how":
     "Where both were made from one earlier revision, what each of them changed is put together. Choose the revision that both were made from.",

@@ -1,6 +1,4 @@
 import { Command, CommanderError } from "commander";
-import { procedureJsonSchema } from "../core/procedure/index.ts";
-import { surprisesJsonSchema } from "../core/training/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { UnusableFileError } from "../io/files/index.ts";
 import { english, englishWords } from "../words/english/index.ts";
@@ -38,6 +36,7 @@ import { planCommand } from "./plan-command.ts";
 import { UnusableProcedureError } from "./read-input.ts";
 import { rehearseCommand } from "./rehearse-command.ts";
 import { reviewCommand } from "./review-command.ts";
+import { type SchemaArguments, schemaCommand } from "./schema-command.ts";
 import { type SplitArguments, splitCommand } from "./split-command.ts";
 import { stateCommand } from "./state-command.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -125,10 +124,8 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
     .command("schema")
     .description(words("help/schema"))
     .option("--surprises", words("help/schema-surprises"))
-    .action(({ surprises = false }: { surprises?: boolean }) => {
-      const schema = surprises ? surprisesJsonSchema() : procedureJsonSchema();
-      terminal.out(`${JSON.stringify(schema, null, 2)}\n`);
-    });
+    .option("--fragment", words("help/schema-fragment"))
+    .action((which: SchemaArguments) => schemaCommand(which, terminal));
   return program;
 }
 

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkProcedureText } from "../../src/core/check/index.ts";
+import { fragmentJsonSchema } from "../../src/core/fragment/index.ts";
 import { lightFor, readOrbit } from "../../src/core/light/index.ts";
 import { planOf } from "../../src/core/plan/index.ts";
 import type { Outline, ProcedureFile } from "../../src/core/procedure/index.ts";
@@ -38,6 +39,15 @@ describe("the procedures", () => {
   it("come with the JSON Schema made from the Zod schema: `npm run -s tetherline -- schema > procedures/procedure.schema.json`", () => {
     const committed: unknown = JSON.parse(readFileSync("procedures/procedure.schema.json", "utf8"));
     expect(committed).toEqual(JSON.parse(JSON.stringify(procedureJsonSchema())));
+  });
+
+  it("come with the JSON Schema of fragments: `npm run -s tetherline -- schema --fragment > procedures/fragment.schema.json`", () => {
+    const committed: unknown = JSON.parse(readFileSync("procedures/fragment.schema.json", "utf8"));
+    expect(committed).toEqual(JSON.parse(JSON.stringify(fragmentJsonSchema())));
+    for (const name of readdirSync("procedures").filter((one) => one.endsWith(".fragment.json")))
+      expect(JSON.parse(readFileSync(`procedures/${name}`, "utf8"))).toMatchObject({
+        $schema: "./fragment.schema.json",
+      });
   });
 
   it("come with the JSON Schema of surprises: `npm run -s tetherline -- schema --surprises > procedures/surprises.schema.json`", () => {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { described } from "../procedure/index.ts";
 import { DURATION_PATTERN, ID_PATTERN } from "../units/index.ts";
 
 /** The format that a fragment names. */
@@ -30,6 +31,12 @@ export const fragmentSchema = z.strictObject({
   blanks: z.array(blank).max(FRAGMENT_LIMITS.blanks).default([]),
   steps: z.array(z.record(z.string(), z.unknown())).min(1).max(FRAGMENT_LIMITS.steps),
 });
+
+/** The JSON Schema (2020-12) of a file of a fragment, made from the Zod schema. An author's text editor reads it. */
+export function fragmentJsonSchema(): object {
+  const schema = z.toJSONSchema(fragmentSchema, { io: "input", target: "draft-2020-12" });
+  return described(schema, "Tetherline fragment", `Steps with blanks, format ${FRAGMENT_FORMAT}`);
+}
 
 /** Steps that are put into procedures with their blanks filled ([WRT9]). */
 export type Fragment = z.output<typeof fragmentSchema>;

@@ -46,6 +46,7 @@ export const helpWords = {
     "play so many rehearsals, each with the next seed; --out is then a folder, with a log for each",
   "help/rehearse-surprises":
     "a file of surprises, of which the seed draws those that come; they are told in the review of the closed walk",
+  "help/schema-fragment": "print the one of fragments instead",
   "help/schema-surprises": "print the one of files of surprises instead",
   "help/learn": "say what walks tell of how long steps take, and what could be planned instead",
   "help/walk-logs": "logs of walks of one procedure",

@@ -14,7 +14,8 @@ export interface Difference {
   readonly steps: ReadonlyMap<StepId, AmendedHow>;
 }
 
-const inContingencies = ({ contingencies = [] }: ProcedureFile) =>
+/** The tasks that stand in contingencies. */
+export const inContingencies = ({ contingencies = [] }: ProcedureFile) =>
   contingencies.flatMap(({ tasks }) => tasks);
 
 /** The difference of two procedure files. */

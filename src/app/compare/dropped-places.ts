@@ -1,6 +1,7 @@
 import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { StepId } from "../../core/units/index.ts";
 import type { Difference } from "./compared-steps.ts";
+import { inContingencies } from "./compared-steps.ts";
 
 /** A step that is not there any more, as it was written. */
 export interface DroppedStep {
@@ -16,10 +17,7 @@ export type DroppedPlaces = ReadonlyMap<string, readonly DroppedStep[]>;
 /** The place at the beginning of a task, which no id of a step can be. */
 export const firstOf = (task: string): string => `/${task}`;
 
-const tasksOf = ({ tasks, contingencies = [] }: ProcedureFile) => [
-  ...tasks,
-  ...contingencies.flatMap((one) => one.tasks),
-];
+const tasksOf = (file: ProcedureFile) => [...file.tasks, ...inContingencies(file)];
 
 /** The steps that were taken out of tasks that are there still, by where they stood. Those of a task that is gone are told with it. */
 export function droppedPlaces({ before, after, steps }: Difference): DroppedPlaces {

@@ -4,9 +4,10 @@ import { kindOf } from "../../core/seal/index.ts";
 import { factMessage } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
+import type { ReadLog } from "./ask-of-log.ts";
+import { askOfLog } from "./ask-of-log.ts";
 import type { AskSeal } from "./ask-seal-worker.ts";
 import type { ExtractTold } from "./seal-request.ts";
-import type { ReadLog } from "./use-verification.ts";
 
 /** A task whose entries may be chosen, with its steps. */
 export interface ExtractTask {
@@ -38,28 +39,17 @@ export function ExtractForm({ entries, readLog, tasks, onSave, ask }: ExtractFor
     end.current?.();
     setMaking({ kind: "working" });
     const steps = tasks.find(({ id }) => id === task)?.steps ?? [];
-    const fail = () => setMaking({ kind: "failed" });
-    let isOver = false;
-    end.current = () => {
-      isOver = true;
-    };
-    readLog().then(
-      (log) => {
-        if (isOver) return;
-        end.current = ask(
-          { kind: "extract", log, choice: { kinds: [...kinds], steps } },
-          (told) => {
-            if (told.kind !== "extract") return;
-            setMaking(told.made);
-            if (told.made.kind === "made") onSave(told.made.text);
-          },
-          fail,
-        );
+    end.current = askOfLog({
+      readLog,
+      ask,
+      request: (log) => ({ kind: "extract", log, choice: { kinds: [...kinds], steps } }),
+      onTold: (told) => {
+        if (told.kind !== "extract") return;
+        setMaking(told.made);
+        if (told.made.kind === "made") onSave(told.made.text);
       },
-      () => {
-        if (!isOver) fail();
-      },
-    );
+      onFail: () => setMaking({ kind: "failed" }),
+    });
   };
   return (
     <details className="seal-extract">

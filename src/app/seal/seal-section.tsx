@@ -8,11 +8,12 @@ import { askSealWorker } from "./ask-seal-worker.ts";
 import { ExtractForm, type ExtractTask } from "./extract-form.tsx";
 import { HeardField } from "./heard-field.tsx";
 import "./seal.css";
+import type { ReadLog } from "./ask-of-log.ts";
 import { SourceList } from "./source-list.tsx";
 import { sourceName } from "./source-name.ts";
 import { TrustForm } from "./trust-form.tsx";
 import { useTrustedHubs } from "./trusted-hubs.ts";
-import type { ReadLog, Verifier, VerifyingState } from "./use-verification.ts";
+import type { Verifier, VerifyingState } from "./use-verification.ts";
 import { useVerification } from "./use-verification.ts";
 import { VoiceCode } from "./voice-code.tsx";
 

@@ -1,6 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Entry } from "../../core/log/index.ts";
 import type { Verification } from "../../core/seal/index.ts";
+import type { ReadLog } from "./ask-of-log.ts";
+import { askOfLog } from "./ask-of-log.ts";
 import type { AskSeal } from "./ask-seal-worker.ts";
 
 /** Where a verification is: not asked for, on the way, put off by the reader, not to be had, or over. */
@@ -22,12 +24,6 @@ export interface Verifier {
   readonly verify: (how: { readonly isQuick: boolean }) => void;
   readonly cancel: () => void;
 }
-
-/**
- * Gives the log of the walk on screen as lines, each entry with its seal. What a session holds of its own entries is without:
- * they are sealed after they were entered, in the store.
- */
-export type ReadLog = () => Promise<string>;
 
 /**
  * Verifies a log in a worker, as it is when it is asked for. Asking again ends what is on the way, and so does leaving the
@@ -53,28 +49,18 @@ export function useVerification(
       const asked = [...entries];
       setState({ kind: "working", isQuick, done: 0, of: asked.length });
       const fail = () => setState({ kind: "failed" });
-      let isOver = false;
-      end.current = () => {
-        isOver = true;
-      };
-      readLog().then(
-        (log) => {
-          if (isOver) return;
-          end.current = ask(
-            { kind: "verify", log, trust, isQuick },
-            (told) => {
-              if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
-              if (told.kind !== "verified") return;
-              if (told.found) setState({ kind: "found", found: told.found, trust, entries: asked });
-              else fail();
-            },
-            fail,
-          );
+      end.current = askOfLog({
+        readLog,
+        ask,
+        request: (log) => ({ kind: "verify", log, trust, isQuick }),
+        onTold: (told) => {
+          if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
+          if (told.kind !== "verified") return;
+          if (told.found) setState({ kind: "found", found: told.found, trust, entries: asked });
+          else fail();
         },
-        () => {
-          if (!isOver) fail();
-        },
-      );
+        onFail: fail,
+      });
     },
     [entries, readLog, trust, ask, stop],
   );

@@ -4,7 +4,7 @@ import type { AskSeal } from "./ask-seal-worker.ts";
 import { askSealWorker } from "./ask-seal-worker.ts";
 import { HeardField } from "./heard-field.tsx";
 import "./seal.css";
-import type { ReadLog } from "./use-verification.ts";
+import type { ReadLog } from "./ask-of-log.ts";
 import { useVerification } from "./use-verification.ts";
 import { VoiceCode } from "./voice-code.tsx";
 

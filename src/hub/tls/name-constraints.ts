@@ -55,11 +55,7 @@ export function maySignFor(authority: string, { names, addresses }: MachineNames
   const { permittedSubtrees } = AsnConvert.parse(extension.value, NameConstraints);
   const permitted = [...(permittedSubtrees ?? [])].map(({ base }) => base);
   const dns = permitted.flatMap(({ dNSName }) => dNSName ?? []);
-  const networks = new BlockList();
-  for (const { iPAddress } of permitted) {
-    const [network = "", length = ""] = iPAddress?.split("/") ?? [];
-    if (isIP(network) !== 0) networks.addSubnet(network, Number(length), kindOf(network));
-  }
+  const networks = networksOf(permitted.flatMap(({ iPAddress }) => iPAddress ?? []));
   return (
     names.every((name) => dns.some((base) => name === base || name.endsWith(`.${base}`))) &&
     addresses.every((address) => networks.check(address, kindOf(address)))
@@ -67,12 +63,17 @@ export function maySignFor(authority: string, { names, addresses }: MachineNames
 }
 
 function isPrivate(address: string): boolean {
+  return networksOf(PRIVATE_NETWORKS).check(address, kindOf(address));
+}
+
+/** Networks, written as an address and the length of its prefix, as a list to look addresses up in. */
+function networksOf(written: readonly string[]): BlockList {
   const networks = new BlockList();
-  for (const network of PRIVATE_NETWORKS) {
+  for (const network of written) {
     const [base = "", length = ""] = network.split("/");
-    networks.addSubnet(base, Number(length), kindOf(base));
+    if (isIP(base) !== 0) networks.addSubnet(base, Number(length), kindOf(base));
   }
-  return networks.check(address, kindOf(address));
+  return networks;
 }
 
 const kindOf = (address: string) => (isIPv6(address) ? "ipv6" : "ipv4");

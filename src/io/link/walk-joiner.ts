@@ -3,7 +3,7 @@ import { HubRefusedError, TurnedAwayError, UnreachableError } from "../../core/l
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, saidBy } from "../../words/index.ts";
-import type { DeviceStore, NewLink } from "../store/index.ts";
+import type { DeviceStore, HeldKey, NewLink } from "../store/index.ts";
 import type { HubReach } from "./hub-reach.ts";
 import type { Joining, JoinOutcome, Recovery, Sharing } from "./link-keeper.ts";
 import { handOver } from "./sharing.ts";
@@ -85,7 +85,7 @@ export class WalkJoiner {
       if (!(await store.become(device))) return "other-device";
       await this.#keep(
         { ...session, walk, device, hubName },
-        { origin: reach.home, name: user, keyLack: null, isKeyCopyable: await isCopyable(store) },
+        { origin: reach.home, name: user, keyLack: null, isKeyCopyable: isCopyable(await store.key()) },
       );
       return "back";
     } catch (error) {
@@ -110,14 +110,15 @@ export class WalkJoiner {
     const origin = hub ?? reach.home;
     if (origin === null) return { kind: "refused", words: message("link/which-hub") };
     try {
-      const { key, lack } = await store.key();
+      const held = await store.key();
+      const { key, lack } = held;
       const joined = await ask(reach.at(origin), key && { key, host: new URL(origin).host });
       if ("kind" in joined) return joined;
       await this.#keep(joined, {
         origin,
         name,
         keyLack: lack,
-        isKeyCopyable: await isCopyable(store),
+        isKeyCopyable: isCopyable(held),
       });
       await afterwards();
       return { kind: "joined", walk: joined.walk as WalkId, role: joined.role };
@@ -149,7 +150,4 @@ function bare(code: string): string {
 }
 
 /** Whether the key of a device could be copied off it; false without one. */
-async function isCopyable(store: DeviceStore): Promise<boolean> {
-  const held = await store.key();
-  return held.key !== null && held.isCopyable;
-}
+const isCopyable = (held: HeldKey): boolean => held.key !== null && held.isCopyable;

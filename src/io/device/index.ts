@@ -1,5 +1,7 @@
 export type { SignalLevel } from "./alert-signal.ts";
 export { signalAlert } from "./alert-signal.ts";
+export type { Keystore } from "./keystore.ts";
+export { shellKeystore } from "./keystore.ts";
 export { isNativeShell } from "./native-shell.ts";
 export { mayBeOnline, watchNetwork } from "./network-presence.ts";
 export { newDeviceSource, newRemarkId, newWalkId } from "./new-ids.ts";

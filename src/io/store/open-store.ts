@@ -1,6 +1,6 @@
 import { deviceOf } from "../../core/log/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import type { RandomBytes } from "../device/index.ts";
+import type { Keystore, RandomBytes } from "../device/index.ts";
 import { isNativeShell, newDeviceSource, platformRandomBytes, randomText } from "../device/index.ts";
 import type { IndexedDbParts } from "./database.ts";
 import { DATABASE_NAME, TetherlineDatabase } from "./database.ts";
@@ -32,6 +32,8 @@ export interface OpenStoreParts {
   readonly indexedDb?: IndexedDbParts;
   /** What makes keys and signs, the platform's unless given; `null` for none, as outside of secure contexts. */
   readonly subtle?: SubtleCrypto | null;
+  /** The platform's keystore, that of the native shell unless given. */
+  readonly keystore?: () => Promise<Keystore | null>;
   /** For how long the browser may take to open the database, in ms; 5 s unless given. */
   readonly patience?: number;
 }
@@ -144,13 +146,18 @@ function manuscriptsIn(
  */
 function keyIn(
   place: KeyPlace | null,
-  { subtle = globalThis.crypto?.subtle, random = platformRandomBytes }: OpenStoreParts,
+  { subtle = globalThis.crypto?.subtle, random = platformRandomBytes, keystore }: OpenStoreParts,
 ): Pick<DeviceStore, "key"> & { readonly findPen: FindPen } {
   let held = place;
   const keyPlaced = async () => {
     const { heldKey, keyPlaceInMemory, sealPen } = await import("./seal-pen.ts");
     held ??= keyPlaceInMemory();
-    const parts = { subtle: subtle ?? undefined, random, isShell: isNativeShell() };
+    const parts = {
+      subtle: subtle ?? undefined,
+      random,
+      isShell: isNativeShell(),
+      ...(keystore && { keystore }),
+    };
     return { heldKey, sealPen, place: held, parts };
   };
   let pen: SealPen | null = null;

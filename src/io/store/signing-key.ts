@@ -1,5 +1,6 @@
 import type { SigningKey } from "../../core/link/index.ts";
-import type { RandomBytes } from "../device/index.ts";
+import type { Keystore, RandomBytes } from "../device/index.ts";
+import { shellKeystore } from "../device/index.ts";
 
 /**
  * Why a device has no key. `insecure`: the page came over no secure context, where browsers give no keys. `unsupported`:
@@ -19,12 +20,12 @@ export type HeldKey =
 
 /**
  * A key as it is kept: one that the browser signs with and gives to nobody, or the seed of one where it has no such keys or
- * cannot keep them.
+ * cannot keep them. `keystore`: the seed lies in the platform's keystore under the public key, and only that is kept here.
  */
 export type KeptKey = {
   /** 32 raw bytes in base64url. */
   readonly publicKey: string;
-} & ({ readonly pair: CryptoKeyPair } | { readonly seed: Uint8Array });
+} & ({ readonly pair: CryptoKeyPair } | { readonly seed: Uint8Array } | { readonly in: "keystore" });
 
 /** What making and using keys takes of the platform. */
 export interface KeyParts {
@@ -33,6 +34,8 @@ export interface KeyParts {
   readonly random: RandomBytes;
   /** In a native shell, whose pages came with the app, a key may be made where the web view gives no secure context. */
   readonly isShell: boolean;
+  /** Gives the platform's keystore, `null` where there is none, as in every browser; that of the native shell unless given. */
+  readonly keystore?: () => Promise<Keystore | null>;
 }
 
 /** Where a key is kept. */
@@ -60,45 +63,55 @@ export async function heldKey(place: KeyPlace, parts: KeyParts): Promise<HeldKey
   if (!subtle && !isShell) return { key: null, lack: "insecure" };
   try {
     const kept = await place.get();
-    if (kept) return await held(kept, subtle);
+    if (kept) return await held(kept, parts);
   } catch {
     return { key: null, lack: "not-kept" };
   }
   const made = subtle ? await newKey(subtle) : null;
   if (made) {
     try {
-      return await held(await place.keep(made), subtle);
+      return await held(await place.keep(made), parts);
     } catch {
       // Some browsers make such keys and cannot keep them; a seed they can.
     }
   }
   try {
-    return await held(await place.keep(await newSeed(parts)), subtle);
+    return await held(await place.keep(await newSeed(parts)), parts);
   } catch {
     // A name that is tied to a key which is gone at the next visit would be lost for good.
     return { key: null, lack: "not-kept" };
   }
 }
 
-/** A kept key, ready to sign. */
-async function held(kept: KeptKey, subtle: SubtleCrypto | undefined): Promise<HeldKey> {
-  if ("seed" in kept) return { key: await seedKey(kept), lack: null, isCopyable: true };
+/** A kept key, ready to sign. Rejects where the keystore does not give what was kept in it. */
+async function held(kept: KeptKey, { subtle, keystore = shellKeystore }: KeyParts): Promise<HeldKey> {
+  if ("in" in kept) {
+    const seed = await (await keystore())?.get(kept.publicKey);
+    if (!seed) throw new GoneFromKeystoreError("the keystore does not have the key of this device");
+    return { key: await seedKey(kept.publicKey, seed), lack: null, isCopyable: false };
+  }
+  if ("seed" in kept) return { key: await seedKey(kept.publicKey, kept.seed), lack: null, isCopyable: true };
   if (!subtle) return { key: null, lack: "insecure" };
   return { key: signingKey(kept, subtle), lack: null, isCopyable: false };
 }
 
-const SEED_LENGTH = 32;
-
-async function newSeed({ random }: KeyParts): Promise<KeptKey> {
-  const { ed25519 } = await import("@noble/curves/ed25519.js");
-  const seed = Uint8Array.from(random(SEED_LENGTH));
-  return { seed, publicKey: base64url(ed25519.getPublicKey(seed)) };
+/** The keystore lost a key or keeps it back, as after the data of the app was copied to another device. */
+class GoneFromKeystoreError extends Error {
+  override readonly name = "GoneFromKeystoreError";
 }
 
-async function seedKey({
-  seed,
-  publicKey,
-}: Extract<KeptKey, { readonly seed: unknown }>): Promise<SigningKey> {
+const SEED_LENGTH = 32;
+
+/** A new seed, in the keystore where there is one that takes it. */
+async function newSeed({ random, keystore = shellKeystore }: KeyParts): Promise<KeptKey> {
+  const { ed25519 } = await import("@noble/curves/ed25519.js");
+  const seed = Uint8Array.from(random(SEED_LENGTH));
+  const publicKey = base64url(ed25519.getPublicKey(seed));
+  const isTaken = (await (await keystore())?.keep(publicKey, seed)) ?? false;
+  return isTaken ? { publicKey, in: "keystore" } : { publicKey, seed };
+}
+
+async function seedKey(publicKey: string, seed: Uint8Array): Promise<SigningKey> {
   const { ed25519 } = await import("@noble/curves/ed25519.js");
   return { publicKey, sign: async (said) => base64url(ed25519.sign(bytesOf(said), seed)) };
 }

@@ -76,6 +76,34 @@ describe("[SEL3] the key of a device", () => {
     expect(await heldKey(keyPlaceInMemory(), shell)).toMatchObject({ lack: null, isCopyable: true });
   });
 
+  it("[SEL3] has its seed in the keystore of the native shell, where there is one that takes it", async () => {
+    const secrets = new Map<string, Uint8Array>();
+    const keystore = {
+      get: async (name: string) => secrets.get(name) ?? null,
+      keep: async (name: string, bytes: Uint8Array) => secrets.set(name, bytes).has(name),
+    };
+    const shell = { ...PLATFORM, subtle: undefined, isShell: true, keystore: async () => keystore };
+    const place = keyPlaceInMemory();
+    const made = await heldKey(place, shell);
+    expect(made).toMatchObject({ lack: null, isCopyable: false });
+    const publicKey = made.key?.publicKey ?? "";
+    // What is kept beside the keystore is known to everybody.
+    expect(await place.get()).toEqual({ publicKey, in: "keystore" });
+    expect([...secrets.keys()]).toEqual([publicKey]);
+    const again = await heldKey(place, shell);
+    expect(await again.key?.sign("text")).toBe(await made.key?.sign("text"));
+
+    // The data of the app on another device, whose keystore never had the key.
+    secrets.clear();
+    expect(await heldKey(place, shell)).toEqual({ key: null, lack: "not-kept" });
+    expect(await heldKey(place, { ...shell, keystore: async () => null })).toMatchObject({ key: null });
+
+    const refusing = { ...shell, keystore: async () => ({ ...keystore, keep: async () => false }) };
+    expect(await heldKey(keyPlaceInMemory(), refusing)).toMatchObject({ lack: null, isCopyable: true });
+    const silent = { ...shell, keystore: () => Promise.reject(new Error("no answer")) };
+    expect(await heldKey(keyPlaceInMemory(), silent)).toEqual({ key: null, lack: "not-kept" });
+  });
+
   it("is not used when it could not be kept: a name that is tied to it would be lost at the next visit", async () => {
     const store = await opened();
     store.close();

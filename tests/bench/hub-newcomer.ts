@@ -23,12 +23,14 @@ async function overStream(): Promise<readonly Entry[]> {
   });
   const over = new AbortController();
   const entries: Entry[] = [];
+  let toCome = 0;
   await hubFarSide(hub, walk as WalkId, { credential: token })
     .follow(
       null,
       (message) => {
+        if (message.kind === "hello") toCome = message.hello.toCome ?? toCome;
         if (message.kind === "entry") entries.push(message.entry);
-        if (message.kind === "cursor") over.abort();
+        if (message.kind === "cursor" && entries.length >= toCome) over.abort();
       },
       over.signal,
     )

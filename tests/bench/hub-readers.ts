@@ -27,6 +27,8 @@ interface Reader {
   end(): void;
 }
 
+/** Only the writer makes notes: a hub writes entries of its own into a walk, which tell of devices. */
+const WRITTEN = '"type":"tetherline.note.made"';
 const SEQUENCE = '"sequence":"';
 const DIGITS = 10;
 const LIVE = "event: cursor\n";
@@ -44,11 +46,17 @@ function openReader({ side, port, path }: OpenReaders, token: string, onLive: ()
   const hear = (length: number): true => {
     const now = machineNow();
     const text = rest + buffer.toString("latin1", 0, length);
-    let from = 0;
+    let [from, isWithin] = [0, false];
     for (;;) {
-      const found = text.indexOf(SEQUENCE, from);
+      const written = text.indexOf(WRITTEN, from);
+      const found = written < 0 ? -1 : text.indexOf(SEQUENCE, written);
       const end = found + SEQUENCE.length + DIGITS;
-      if (found < 0 || end > text.length) break;
+      if (found < 0 || end > text.length) {
+        // A piece that ends within an entry: read again from its beginning with the next.
+        isWithin = written >= 0;
+        if (isWithin) from = written;
+        break;
+      }
       const number = Number(text.slice(end - DIGITS, end));
       arrivals.push(now);
       if (number !== arrivals.length) fail(`${side}: entry ${number} came for entry ${arrivals.length}`);
@@ -58,7 +66,7 @@ function openReader({ side, port, path }: OpenReaders, token: string, onLive: ()
       isLive = true;
       onLive();
     }
-    rest = text.slice(Math.max(from, text.length - SEQUENCE.length - DIGITS));
+    rest = isWithin ? text.slice(from) : text.slice(Math.max(from, text.length - WRITTEN.length));
     return true;
   };
   const socket = connect({ port, host: "127.0.0.1", onread: { buffer, callback: hear } });

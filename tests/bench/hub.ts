@@ -49,7 +49,8 @@ async function measureNewcomers(
       const token = await hub.watch(LOG_WALK, `/devices/newcomer-${turn}`);
       const child = fork(join(import.meta.dirname, "hub-newcomer.ts"), [hub.origin, LOG_WALK, token]);
       const [report] = (await once(child, "message")) as [NewcomerReport];
-      if (report.entries.some((count) => count !== counts.get(hub))) {
+      // A hub writes of its own of who came and what it holds.
+      if (report.entries.some((count) => count < (counts.get(hub) ?? 0))) {
         throw new Error(`${hub.name}: a newcomer read ${report.entries.join(" and ")} entries`);
       }
       reports.get(hub)?.push(report);

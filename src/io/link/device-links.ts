@@ -238,6 +238,8 @@ export class DeviceLinks implements LinkKeeper {
       }
       // The walk was joined again, perhaps in another role, or after the hub had removed this device.
       if (linked.running && linked.row.joinedAt !== row.joinedAt) rest(linked);
+      // Its store was put back without it, so that it has to be read from the beginning.
+      if (linked.running && row.cursor === null && linked.running.row.round !== row.round) rest(linked);
       linked.row = row;
       if (!linked.running && !linked.said) linked.unsent = await links.unsent(walk);
       this.#show(linked);

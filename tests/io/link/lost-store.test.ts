@@ -3,6 +3,7 @@ import "fake-indexeddb/auto";
 
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { deviceOf, mergeEntries } from "../../../src/core/log/index.ts";
+import type { WalkId } from "../../../src/core/units/index.ts";
 import { TetherlineDatabase } from "../../../src/io/store/index.ts";
 import { TestHub, WALK } from "../../hub/test-hub.ts";
 import { freshIndexedDb, note, opened, textsOf } from "../store/stand-ins.ts";
@@ -122,6 +123,23 @@ describe("a store that is deleted under a linked walk", () => {
     await lead.append(WALK, note("news"));
     await eventually(async () => (await onDisk(again)).texts.length === 3);
     expect([...(await onDisk(again)).texts].sort()).toEqual(["before", "from the lead", "news"]);
+  });
+
+  it("[LINK] so is one of which no news comes, once another walk brought the store back", async () => {
+    const { lead, marker } = await twoTablets();
+    const other = "walk-2" as WalkId;
+    await lead.append(other, opened("Another ring"), note("of the other walk"));
+    await lead.links.share({ walk: other, ownerCode: hub.owner, name: "Inside" });
+    await statusWhen(lead.links, other, ({ kind, unsent }) => kind === "linked" && unsent === 0);
+    lead.close();
+    const again = await tablet({ of: lead });
+    for (const walk of [WALK, other]) again.links.watch(walk, () => {});
+    await allSent(again);
+    await statusWhen(again.links, other, ({ kind }) => kind === "linked");
+    await wipe(again);
+    await marker.append(WALK, note("news"));
+    await eventually(async () => (await onDisk(again)).texts.includes("of the other walk"));
+    expect((await onDisk(again)).links.map(({ walk }) => walk).sort()).toEqual([WALK, other].sort());
   });
 
   it("[LINK] two pages of one device put back what either knew, under one source", async () => {

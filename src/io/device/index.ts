@@ -5,6 +5,7 @@ export { shellKeystore } from "./keystore.ts";
 export { isNativeShell } from "./native-shell.ts";
 export { mayBeOnline, watchNetwork } from "./network-presence.ts";
 export { newDeviceSource, newRemarkId, newWalkId } from "./new-ids.ts";
+export { pageAtRest } from "./page-at-rest.ts";
 export type { RandomBytes } from "./random-text.ts";
 export { platformRandomBytes, randomText } from "./random-text.ts";
 export type { StorageParts, StorageSpace } from "./storage-space.ts";

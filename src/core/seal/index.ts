@@ -7,6 +7,7 @@ export type { Extract, ReadExtract } from "./extract.ts";
 export { readExtract, writeExtract } from "./extract.ts";
 export type { ExtractMade } from "./extract-of.ts";
 export { extractOf } from "./extract-of.ts";
+export { fittingSeals } from "./fitting-seals.ts";
 export type { HeardCode } from "./heard-code.ts";
 export { heardCode } from "./heard-code.ts";
 export { linkOf } from "./link-of.ts";

@@ -1,4 +1,4 @@
-import type { Entry, EntryStore, LineProblem, TakenIn } from "../../core/log/index.ts";
+import type { Entry, LineProblem, TakenIn } from "../../core/log/index.ts";
 import { mergeEntries, readLines, writeLines } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { WalkStore } from "../store/index.ts";
@@ -26,10 +26,27 @@ export function walkFileName(walk: WalkId): string {
   return `${walk.replace(/[^\p{L}\p{N}._-]+/gu, "-").slice(0, 80)}.walk.jsonl`;
 }
 
-/** Takes in a log from elsewhere; importing it again changes nothing. */
-export async function importWalkLog(store: EntryStore, text: string): Promise<ImportedLog> {
+/**
+ * Takes in a log from elsewhere; importing it again changes nothing. A seal in it that fits is taken for an entry that is here without one, or
+ * with another ([SEL8]).
+ */
+export async function importWalkLog(
+  store: Pick<WalkStore, "takeIn" | "adoptSeals">,
+  text: string,
+): Promise<ImportedLog> {
   const { entries, problems } = readLines(text);
-  return { ...(await store.takeIn(entries)), walks: walksOf(entries), problems };
+  const taken = await store.takeIn(entries);
+  const walks = walksOf(entries);
+  const sealed = taken.restamped.filter(({ wire }) => wire["seal"] !== undefined);
+  if (sealed.length > 0) {
+    const { fittingSeals } = await import("../../core/seal/index.ts");
+    for (const walk of walks) {
+      const isOfWalk = (entry: Entry) => entry.walk === walk;
+      const fitting = fittingSeals(sealed.filter(isOfWalk), entries.filter(isOfWalk));
+      if (fitting.length > 0) await store.adoptSeals(walk, fitting);
+    }
+  }
+  return { ...taken, walks, problems };
 }
 
 function walksOf(entries: readonly Entry[]): readonly WalkId[] {

@@ -1,4 +1,5 @@
 import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
+import { keyOf } from "../../core/log/index.ts";
 import type { Instant, WalkId } from "../../core/units/index.ts";
 import { sortedOut } from "./conflicts.ts";
 import type { TetherlineDatabase } from "./database.ts";
@@ -65,11 +66,20 @@ export class DexieEntryStore implements WalkStore {
     });
     if (keys.length === 0) return [];
     const sealed = await sealedOf(entries, pen);
-    await this.rows.write(["entries", "walks"], async () => {
+    await this.#putSealed(walk, sealed, keys);
+    return sealed;
+  }
+
+  adoptSeals(walk: WalkId, entries: readonly Entry[]): Promise<void> {
+    return this.#putSealed(walk, entries, entries.map(keyOf));
+  }
+
+  /** Keeps seals, and that these entries wait for theirs no longer. */
+  #putSealed(walk: WalkId, sealed: readonly Entry[], keys: readonly string[]): Promise<void> {
+    return this.rows.write(["entries", "walks"], async () => {
       await this.rows.putSealed(walk, sealed);
       await this.rows.putSummary(withoutUnsealed(await this.rows.summaryOf(walk), new Set(keys)));
     });
-    return sealed;
   }
 
   async awaitSeals(walk: WalkId, entries: readonly Entry[]): Promise<void> {

@@ -145,6 +145,12 @@ export class FallbackEntryStore implements WalkStore {
     await this.#memory.awaitSeals(walk, entries);
   }
 
+  async adoptSeals(walk: WalkId, entries: readonly Entry[]): Promise<void> {
+    const isOnDisk = await this.#onDisk(async (durable) => [await durable.adoptSeals(walk, entries)]);
+    if (!isOnDisk || this.#readsMemory) await this.#memory.adoptSeals(walk, entries);
+    this.#noteSeals(walk, entries);
+  }
+
   async takeIn(entries: readonly Entry[]): Promise<TakenIn> {
     const taken = await this.#onDisk((durable) => durable.takeIn(entries));
     if (taken) {
@@ -300,16 +306,21 @@ export class FallbackEntryStore implements WalkStore {
   /** Seals what waits for it on disk, or in memory, where what was left unsealed on the disk is sealed too. */
   async #sealNow(walk: WalkId, waiting: readonly Entry[]): Promise<readonly Entry[]> {
     let sealed = await this.#onDisk((durable) => durable.seal(walk));
-    if (sealed && this.#readsMemory) this.#memory.adoptSeals(walk, sealed);
+    if (sealed && this.#readsMemory) await this.#memory.adoptSeals(walk, sealed);
     if (!sealed) {
       await this.#memory.awaitSeals(walk, waiting);
       sealed = await this.#memory.seal(walk);
     }
+    this.#noteSeals(walk, sealed);
+    return sealed;
+  }
+
+  /** Has seals also in what is to be put on a disk that comes back. */
+  #noteSeals(walk: WalkId, sealed: readonly Entry[]): void {
     for (const entry of sealed) {
       const key = keyOf(entry);
       for (const kept of [this.#passed.get(walk), this.#unsaved]) if (kept?.has(key)) kept.set(key, entry);
     }
-    return sealed;
   }
 
   /** Copies everything that is known of a walk to memory: what passed through this store, and what came to the disk since. */

@@ -62,8 +62,7 @@ export class MemoryEntryStore implements WalkStore {
     this.#rows.setSummary(withUnsealed(this.#rows.summaryOf(walk), entries));
   }
 
-  /** Gives entries that are here the seals that they got in another store of the same walk. */
-  adoptSeals(walk: WalkId, entries: readonly Entry[]): void {
+  async adoptSeals(walk: WalkId, entries: readonly Entry[]): Promise<void> {
     this.#rows.putSealed(walk, entries);
     this.#rows.noteSealed(walk, entries.map(keyOf));
   }

@@ -16,6 +16,8 @@ export interface WalkStore extends EntryStore {
   seal(walk: WalkId): Promise<readonly Entry[]>;
   /** Notes that entries that are here and were made by this device to be sealed wait for their seals. */
   awaitSeals(walk: WalkId, entries: readonly Entry[]): Promise<void>;
+  /** Gives entries that are here the seals that the same statements have elsewhere, which were found to fit. */
+  adoptSeals(walk: WalkId, entries: readonly Entry[]): Promise<void>;
   /** All walks that have entries here, the one in which something happened last first. */
   walks(): Promise<readonly WalkCard[]>;
   /** Calls back whenever {@link walks} may have changed, by this or another tab; returns a function that ends it. */

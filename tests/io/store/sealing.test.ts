@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Entry } from "../../../src/core/log/index.ts";
-import { keyOf, mergeEntries } from "../../../src/core/log/index.ts";
+import { keyOf, mergeEntries, writeLines } from "../../../src/core/log/index.ts";
 import type { Verification } from "../../../src/core/seal/index.ts";
 import { verifyLog } from "../../../src/core/seal/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
-import { exportWalk } from "../../../src/io/backup/index.ts";
+import { exportWalk, importWalkLog } from "../../../src/io/backup/index.ts";
 import { platformRandomBytes } from "../../../src/io/device/index.ts";
 import type { WalkStore } from "../../../src/io/store/index.ts";
 import { FallbackEntryStore, MemoryEntryStore, openStore } from "../../../src/io/store/index.ts";
@@ -220,6 +220,52 @@ describe.each(OPENED)("a store %s", (_, open) => {
       { text: "whole \ud83d\ude00" },
     ]);
     expectSealed(entries);
+  });
+});
+
+/** A log of another device, as a page left it that was gone before it could seal the second entry, and as it was at the end. */
+async function leftAndSealed() {
+  const pen = await newPen();
+  const elsewhere = new MemoryEntryStore("/devices/elsewhere", standing, 0, async () => pen);
+  await elsewhere.append(walk, [note("one"), note("two"), note("three")]);
+  const sealed = (await elsewhere.seal(walk)) as readonly Entry[];
+  const left = sealed.map((entry, index): Entry => {
+    const { seal: _, ...wire } = entry.wire;
+    return index === 1 ? { ...entry, wire } : entry;
+  });
+  return { left, sealed };
+}
+
+describe.each(OPENED)("a log that is taken into a store %s", (_, open) => {
+  it("[SEL8] brings the seals that fit for entries that have none here, and no others", async () => {
+    const { left, sealed } = await leftAndSealed();
+    const store = await open(await newPen());
+    await importWalkLog(store, writeLines(left));
+    expect(faults(await entriesOf(store)).map(({ kind }) => kind)).toEqual(["unsealed"]);
+
+    const spoiled = sealed.map((entry, index) =>
+      index === 1 ? { ...entry, wire: { ...entry.wire, seal: sealed[0]?.wire["seal"] } } : entry,
+    );
+    await importWalkLog(store, writeLines(spoiled));
+    // Without the first entry nothing says by which key.
+    await importWalkLog(store, writeLines(sealed.slice(1)));
+    expect(await entriesOf(store)).toEqual(left);
+
+    expect(await importWalkLog(store, writeLines(sealed))).toMatchObject({ added: 0, known: 3 });
+    expect(faults(await entriesOf(store))).toEqual([]);
+    expect(verified(await entriesOf(store)).sources[0]).toMatchObject({ entries: 3, sealed: 3 });
+    await importWalkLog(store, writeLines(left));
+    expect(faults(await entriesOf(store))).toEqual([]);
+  });
+
+  it("[SEL8] brings a device’s own seals back, which a page of it did not get to", async () => {
+    const pen = await newPen();
+    const store = await open(unfinished(pen));
+    await store.append(walk, [note("one"), note("two")]);
+    const waiting = await entriesOf(store);
+    const sealed = await Promise.all(waiting.map(async (entry) => (await pen.sealed(entry)) ?? entry));
+    await importWalkLog(store, writeLines(sealed));
+    expectSealed(await entriesOf(store));
   });
 });
 

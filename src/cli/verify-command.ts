@@ -96,6 +96,7 @@ function inLines(found: Verification, heard: HeardCode | null): string {
   const { sources, checkpoints, findings, verdict, isQuick, entries, code, root, order } = found;
   const lines = [
     words(`seal/log-${verdict}`),
+    ...(found.mayBeKeptBack ? [words("seal/may-be-kept-back")] : []),
     ...(isQuick ? [words("seal/quick")] : []),
     "",
     sourceTable(sources),

@@ -115,6 +115,7 @@ function Verdict({ state, entries }: { readonly state: Found; readonly entries: 
       <p className="seal-log" data-verdict={verdict}>
         {words(`seal/log-${verdict}`)}
       </p>
+      {state.found.mayBeKeptBack && <p>{words("seal/may-be-kept-back")}</p>}
       <p className="hint">{words(isQuick ? "seal/quick" : "seal/looked-full")}</p>
       {!isOf(state, entries) && (
         <p className="seal-newer">

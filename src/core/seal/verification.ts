@@ -128,6 +128,11 @@ export interface Verification {
   readonly checkpoints: readonly CheckpointVerified[];
   /** The worst first. */
   readonly findings: readonly SealFinding[];
+  /**
+   * Whether what is missing may be surprises: it is of a rehearsal that is not closed, and until then hubs keep those from whoever
+   * follows it.
+   */
+  readonly mayBeKeptBack: boolean;
   /** Of all entries of the walk that are in the log. */
   readonly root: string;
   readonly order: string;

@@ -64,6 +64,7 @@ export function verifyLog(
     sources,
     checkpoints: checked.checkpoints,
     findings: worstFirst(findings),
+    mayBeKeptBack: !isClosed && isRehearsal(all) && findings.some(({ kind }) => kind === "missing"),
     root: tally.root,
     order: tally.order,
     code: voiceCode(walk, tally),
@@ -145,6 +146,13 @@ function checkpointsOf(
 }
 
 /** Whether the walk is closed by the last that is said of it. */
+function isRehearsal(all: readonly LinkedEntry[]): boolean {
+  return all.some(({ entry: { wire } }) => {
+    const { mode } = (wire.data ?? {}) as { readonly mode?: unknown };
+    return wire.type === "tetherline.walk.opened" && mode === "rehearsal";
+  });
+}
+
 function closedAt(all: readonly LinkedEntry[]): boolean {
   const said = all
     .map(({ entry }) => entry)

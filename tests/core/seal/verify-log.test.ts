@@ -263,6 +263,22 @@ describe("a log that was changed", () => {
     });
   });
 
+  it("[TRN2] says of a rehearsal that is not closed that what is missing may be surprises that its hub keeps back", () => {
+    const opening = at(wires(), IV, 1);
+    const opened = (mode: string) =>
+      sealedBy(seeds[IV] as Uint8Array, { ...opening, data: { ...(opening["data"] as object), mode } });
+    const played = (mode: string) => {
+      const fired = withNext([opened(mode)], GROUND, "surprise.fired", { surprise: "00" });
+      return withCheckpoint(withNext(fired, IV, "note.made", { text: "nothing seen" }));
+    };
+    const seen = (log: readonly Wire[]) => without(log, at(log, GROUND, 1));
+    expect(verified(seen(played("rehearsal")))).toMatchObject({ verdict: "cut", mayBeKeptBack: true });
+    expect(verified(seen(played("live")))).toMatchObject({ verdict: "cut", mayBeKeptBack: false });
+    expect(verified(played("rehearsal")).mayBeKeptBack).toBe(false);
+    const closed = withNext(played("rehearsal"), IV, "walk.closed", { end: "complete" });
+    expect(verified(seen(closed))).toMatchObject({ verdict: "cut", mayBeKeptBack: false });
+  });
+
   it("[SEL7] is forked where two of one number, or two that follow the same, are sealed with its key", () => {
     const log = wires();
     const twin = sealedBy(seeds[GROUND] as Uint8Array, {

@@ -140,6 +140,8 @@ export const sealWords = {
     "The extract could not be made here. The command line can make one of an exported log.",
   "seal/extract-no-head": "does not say what it is an extract of",
   "seal/extract-no-path": "has a proof that cannot be read",
+  "seal/may-be-kept-back":
+    "This is a rehearsal that is not closed. Its hub keeps surprises back until then, so that what is missing here may be theirs: look again after the closing.",
   "seal/proves-not":
     "This does not prove that an entry is true, who held the tablet, the true time, what was never entered, a cut behind the last checkpoint, or that a hub is honest which holds the only checkpoint.",
 } as const;

@@ -5,6 +5,7 @@ import { movedTime } from "../../src/core/learn/proposal.ts";
 import {
   bandOf,
   estimateOf,
+  halfOf,
   posteriorOf,
   predictiveScale,
   priorOf,
@@ -230,8 +231,9 @@ describe("[LRN2] the model of a step", () => {
     for (const field of ["mu", "kappa", "alpha", "beta"] as const) near(belief[field], expected[field], 1e-8);
     const { p10, p50, p90 } = bandOf(belief);
     for (const [at, value] of [p10, p50, p90].entries()) near(value, expected.q10_50_90[at] ?? 0, 1e-8);
-    near(spreadRatio(belief, estimate), expected.spread, 1e-8);
-    const moved = movedTime(belief, estimate, { low, likely, high });
+    const ratio = spreadRatio(halfOf(belief), estimate);
+    near(ratio, expected.spread, 1e-8);
+    const moved = movedTime(belief, ratio, estimate, { low, likely, high });
     for (const [at, value] of [moved.low, moved.likely, moved.high].entries())
       near(value, expected.proposal[at] ?? 0, 1e-8);
     expect(Math.abs((belief.kappa - data.kappa0) / belief.kappa - expected.share)).toBeLessThan(1e-8);

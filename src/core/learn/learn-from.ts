@@ -10,7 +10,7 @@ import type { Offer, ProposedTime } from "./proposal.ts";
 import { movedTime, offerOf } from "./proposal.ts";
 import { isSameWork } from "./same-work.ts";
 import type { Band, Belief } from "./step-model.ts";
-import { bandOf, estimateOf, posteriorOf, priorOf, spreadRatio } from "./step-model.ts";
+import { bandOf, estimateOf, halfOf, posteriorOf, priorOf, spreadRatio } from "./step-model.ts";
 import type { WalkRecord } from "./walk-record.ts";
 import type { Weighed } from "./weigh.ts";
 import { weighed } from "./weigh.ts";
@@ -70,16 +70,18 @@ export function learnFrom(
   const evidence = records.map(evidenceOf);
   const byStep = new Map<StepId, Observation[]>();
   const unmatched: Observation[] = [];
-  for (const observation of evidence.flatMap(({ observations }) => observations)) {
-    const { step } = observation.entry;
-    const own = outline.step(renamed.get(step.id) ?? step.id);
-    if (!own || !isSameWork(step, own.step)) {
-      unmatched.push(observation);
-      continue;
+  for (const { observations } of evidence) {
+    for (const observation of observations) {
+      const { step } = observation.entry;
+      const own = outline.step(renamed.get(step.id) ?? step.id);
+      if (!own || !isSameWork(step, own.step)) {
+        unmatched.push(observation);
+        continue;
+      }
+      const known = byStep.get(own.step.id);
+      if (known) known.push(observation);
+      else byStep.set(own.step.id, [observation]);
     }
-    const known = byStep.get(own.step.id);
-    if (known) known.push(observation);
-    else byStep.set(own.step.id, [observation]);
   }
   // A way without a time of its own takes what the routes say.
   const { times } = planOf(outline).whereabouts;
@@ -95,8 +97,9 @@ export function learnFrom(
     const own = weighed(prior, observations);
     const weight = own.reduce((sum, one) => sum + one.weight, 0);
     const belief = posteriorOf(prior, own);
-    const ratio = spreadRatio(belief, estimate);
-    const moved = movedTime(belief, estimate, planned);
+    const half = halfOf(belief);
+    const ratio = spreadRatio(half, estimate);
+    const moved = movedTime(belief, ratio, estimate, planned);
     return {
       entry,
       planned,
@@ -105,7 +108,7 @@ export function learnFrom(
       share: weight / belief.kappa,
       belief,
       plannedBand: bandOf(prior),
-      band: bandOf(belief),
+      band: bandOf(belief, half),
       spreadRatio: ratio,
       moved,
       offer: offerOf(own.length, ratio, planned, moved),

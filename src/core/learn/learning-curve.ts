@@ -1,7 +1,7 @@
 import type { ClusteredPoint } from "../statistics/index.ts";
 import { commonSlope, theilSen } from "../statistics/index.ts";
 import type { StepId, WalkId } from "../units/index.ts";
-import type { Observation } from "./observation.ts";
+import type { Weighed } from "./weigh.ts";
 
 /** How a rehearsal that is repeated becomes shorter or longer ([LRN5]). */
 export interface LearningCurve {
@@ -27,18 +27,19 @@ const ENOUGH_WALKS = 4;
  */
 export function learningCurve(
   rehearsals: readonly WalkId[],
-  steps: readonly { readonly step: StepId; readonly observations: readonly Observation[] }[],
+  steps: readonly { readonly step: StepId; readonly observations: readonly Weighed[] }[],
 ): LearningCurve | null {
-  const repeatOf = new Map(rehearsals.map((walk, at) => [walk, at + 1]));
-  const groups = steps.flatMap(({ observations }) => {
-    const points = observations.flatMap(({ walk, minutes, isBrokenOff }): ClusteredPoint[] => {
-      const repeat = repeatOf.get(walk);
-      return repeat === undefined || isBrokenOff
-        ? []
-        : [{ cluster: walk, x: Math.log(repeat), y: Math.log(minutes) }];
-    });
-    return points.length < 2 ? [] : [points];
-  });
+  if (rehearsals.length < 2) return null;
+  const repeatOf = new Map(rehearsals.map((walk, at) => [walk, Math.log(at + 1)]));
+  const groups: ClusteredPoint[][] = [];
+  for (const { observations } of steps) {
+    const points: ClusteredPoint[] = [];
+    for (const { walk, y, isBrokenOff } of observations) {
+      const x = repeatOf.get(walk);
+      if (x !== undefined && !isBrokenOff) points.push({ cluster: walk, x, y });
+    }
+    if (points.length > 1) groups.push(points);
+  }
   const common = commonSlope(groups);
   const check = theilSen(groups);
   if (!common || check === null) return null;

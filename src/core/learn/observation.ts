@@ -6,7 +6,7 @@ import type { CrewId, Duration, StepId, WalkId } from "../units/index.ts";
 import { inMinutes } from "../units/index.ts";
 import { flownCourseOf } from "../walk/index.ts";
 import type { WalkRecord } from "./walk-record.ts";
-import { workedStretches } from "./worked-stretches.ts";
+import { holdsOf, workedStretches } from "./worked-stretches.ts";
 
 /** One performed step of one walk ([LRN1]). */
 export interface Observation {
@@ -51,38 +51,41 @@ export function evidenceOf(record: WalkRecord): WalkEvidence {
   const flown = flownAtEnd(record);
   const begun = startsSaid(record);
   const surprised = surprisedSteps(ledger);
-  const performed = outline.steps.flatMap((entry): Performed[] => {
+  const performed: Performed[] = [];
+  for (const entry of outline.steps) {
     const one = flown.get(entry.step.id);
-    if (!one || (ledger.whereabouts.times[entry.index]?.likely ?? 0) === 0) return [];
+    if (!one || (ledger.whereabouts.times[entry.index]?.likely ?? 0) === 0) continue;
     // How long it took was a trainer's choice.
-    if (surprised.has(entry.step.id)) return [];
+    if (surprised.has(entry.step.id)) continue;
     const isStartSaid = begun.has(entry.step.id);
-    if (one.stage === "done") return [{ entry, one, isStartSaid, isBrokenOff: false }];
+    const isBrokenOff = one.stage !== "done";
     // Of a get-ahead that has only come up, and of what is skipped, nobody knows that it was begun unless it was said.
-    if (!isStartSaid && (one.stage === "skipped" || entry.getAhead)) return [];
-    return [{ entry, one, isStartSaid, isBrokenOff: true }];
-  });
+    if (isBrokenOff && !isStartSaid && (one.stage === "skipped" || entry.getAhead)) continue;
+    performed.push({ entry, one, isStartSaid, isBrokenOff });
+  }
   const inOneGo = tappedInOneGo(performed);
-  const observations = performed.flatMap(({ entry, one, isStartSaid, isBrokenOff }): Observation[] => {
-    if (inOneGo.has(entry.step.id)) return [];
-    const { time, isReopened, isHeld } = workedStretches(record, one);
-    if (time <= 0) return [];
-    return [
-      {
-        walk: ledger.opened.walk,
-        mode: ledger.opened.mode,
-        revision: ledger.opened.procedure.outline.procedure.revision ?? null,
-        entry,
-        who: entry.step.by,
-        minutes: inMinutes(time),
-        at: one.finish,
-        isStartSaid,
-        isReopened,
-        isHeld,
-        isBrokenOff,
-      },
-    ];
-  });
+  const holds = holdsOf(record);
+  const { walk, mode } = ledger.opened;
+  const revision = ledger.opened.procedure.outline.procedure.revision ?? null;
+  const observations: Observation[] = [];
+  for (const { entry, one, isStartSaid, isBrokenOff } of performed) {
+    if (inOneGo.has(entry.step.id)) continue;
+    const { time, isReopened, isHeld } = workedStretches(record, one, holds);
+    if (time <= 0) continue;
+    observations.push({
+      walk,
+      mode,
+      revision,
+      entry,
+      who: entry.step.by,
+      minutes: inMinutes(time),
+      at: one.finish,
+      isStartSaid,
+      isReopened,
+      isHeld,
+      isBrokenOff,
+    });
+  }
   return { observations, inOneGo: [...inOneGo] };
 }
 
@@ -105,14 +108,14 @@ function flownAtEnd({ ledger }: WalkRecord): ReadonlyMap<StepId, CourseStep> {
 /** The steps of which an entry that counts says when they began. */
 function startsSaid({ folded }: WalkRecord): ReadonlySet<StepId> {
   const idle = new Set(folded.ignored.map((one) => keyOf({ wire: one })));
-  return new Set(
-    folded.entries.flatMap((entry) => {
-      const { fact } = entry.read;
-      if (fact?.name !== "step.started") return [];
-      const key = keyOf(entry);
-      return idle.has(key) || folded.struck.has(key) ? [] : [fact.step];
-    }),
-  );
+  const begun = new Set<StepId>();
+  for (const entry of folded.entries) {
+    const { fact } = entry.read;
+    if (fact?.name !== "step.started") continue;
+    const key = keyOf(entry);
+    if (!idle.has(key) && !folded.struck.has(key)) begun.add(fact.step);
+  }
+  return begun;
 }
 
 /** The done steps that were tapped within 5 s of the one before or behind them. */
@@ -121,13 +124,10 @@ function tappedInOneGo(performed: readonly Performed[]): ReadonlySet<StepId> {
     .filter(({ isBrokenOff }) => !isBrokenOff)
     .map(({ one }) => one)
     .sort((a, b) => a.finish - b.finish);
-  return new Set(
-    taps.flatMap((one, at) => {
-      const [before, behind] = [taps[at - 1], taps[at + 1]];
-      const isClose =
-        (before !== undefined && one.finish - before.finish <= ONE_GO) ||
-        (behind !== undefined && behind.finish - one.finish <= ONE_GO);
-      return isClose ? [one.step] : [];
-    }),
-  );
+  const close = new Set<StepId>();
+  for (const [at, one] of taps.entries()) {
+    const before = taps[at - 1];
+    if (before && one.finish - before.finish <= ONE_GO) close.add(before.step).add(one.step);
+  }
+  return close;
 }

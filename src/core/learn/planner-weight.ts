@@ -1,3 +1,4 @@
+import type { WeightedValue } from "../statistics/index.ts";
 import { credibility } from "../statistics/index.ts";
 import type { Observation } from "./observation.ts";
 import type { Estimate } from "./step-model.ts";
@@ -23,11 +24,12 @@ export function plannerWeight(
   const found = credibility(
     withEvidence.map(({ estimate, observations }) => {
       const weights = weightsByKind(observations);
-      return observations.flatMap(({ minutes, isBrokenOff }, at) =>
-        isBrokenOff
-          ? []
-          : [{ value: (Math.log(minutes) - estimate.mu) / estimate.sigma, weight: weights[at] ?? 1 }],
-      );
+      const values: WeightedValue[] = [];
+      for (const [at, { minutes, isBrokenOff }] of observations.entries()) {
+        const value = (Math.log(minutes) - estimate.mu) / estimate.sigma;
+        if (!isBrokenOff) values.push({ value, weight: weights[at] ?? 1 });
+      }
+      return values;
     }),
   );
   if (!found) return USUAL_KAPPA;

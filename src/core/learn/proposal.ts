@@ -1,7 +1,6 @@
 import type { StepTime } from "../procedure/index.ts";
 import { inMinutes } from "../units/index.ts";
 import type { Belief, Estimate } from "./step-model.ts";
-import { spreadRatio } from "./step-model.ts";
 
 /** Low, likely and high in minutes. */
 export interface ProposedTime {
@@ -21,9 +20,13 @@ const LEAST_SHARE = 0.1;
 const LEAST_MINUTES = 0.5;
 const MOST_SPREAD = 1.5;
 
-/** Returns the planner's figures moved and stretched as the evidence says ([LRN3]); without evidence they are what they were. */
-export function movedTime(belief: Belief, estimate: Estimate, { low, likely, high }: StepTime): ProposedTime {
-  const ratio = spreadRatio(belief, estimate);
+/** Returns the planner's figures moved by the evidence and stretched by the ratio of their spreads ([LRN3]); without evidence they are what they were. */
+export function movedTime(
+  belief: Belief,
+  ratio: number,
+  estimate: Estimate,
+  { low, likely, high }: StepTime,
+): ProposedTime {
   const moved = (time: number) => Math.exp(belief.mu + ratio * (Math.log(inMinutes(time)) - estimate.mu));
   return { low: moved(low), likely: moved(likely), high: moved(high) };
 }

@@ -5,14 +5,23 @@ import type { Location, Step } from "../procedure/index.ts";
  * places and end at the same place. What their texts say does not matter.
  */
 export function isSameWork(a: Step, b: Step): boolean {
-  return workOf(a) === workOf(b);
+  return a === b || workOf(a) === workOf(b);
 }
 
 const placeOf = (location: Location): string => JSON.stringify(location);
 
-const workOf = ({ by, to, moves }: Step): string =>
-  JSON.stringify([
+/** What was worked out of a step before: a step of the procedure is looked at once for each walk. */
+const works = new WeakMap<Step, string>();
+
+function workOf(step: Step): string {
+  const known = works.get(step);
+  if (known !== undefined) return known;
+  const { by, to, moves } = step;
+  const work = JSON.stringify([
     [...by].sort(),
     to ?? null,
     moves.map(({ item, to: where }) => `${item} ${placeOf(where)}`).sort(),
   ]);
+  works.set(step, work);
+  return work;
+}

@@ -76,7 +76,7 @@ export function posteriorOf(prior: Belief, observed: readonly WeightedLog[]): Be
 
 /** One update; `by` is the belief by which what was broken off is completed, `null` to take it as it stands. */
 function updated(prior: Belief, observed: readonly WeightedLog[], by: Belief | null): Belief {
-  return beliefAfter(prior, sumsOf(observed.map((one) => completedBy(one, by))));
+  return beliefAfter(prior, sumsOf(by === null ? observed : observed.map((one) => completedBy(one, by))));
 }
 
 /** What counts of some weighted logs: their weight, their mean, and the weighted squares about it. */
@@ -86,12 +86,21 @@ interface LogSums {
   readonly squares: number;
 }
 
-function sumsOf(
-  logs: readonly { readonly y: number; readonly weight: number; readonly variance: number }[],
-): LogSums {
-  const weight = logs.reduce((sum, one) => sum + one.weight, 0);
-  const middle = weight === 0 ? 0 : logs.reduce((sum, one) => sum + one.weight * one.y, 0) / weight;
-  const squares = logs.reduce((sum, one) => sum + one.weight * ((one.y - middle) ** 2 + one.variance), 0);
+/** A weighted log as it counts; `variance` is that of what was completed, absent for one that was observed. */
+interface CountedLog {
+  readonly y: number;
+  readonly weight: number;
+  readonly variance?: number;
+}
+
+function sumsOf(logs: readonly CountedLog[]): LogSums {
+  let [weight, total, squares] = [0, 0, 0];
+  for (const one of logs) {
+    weight += one.weight;
+    total += one.weight * one.y;
+  }
+  const middle = weight === 0 ? 0 : total / weight;
+  for (const one of logs) squares += one.weight * ((one.y - middle) ** 2 + (one.variance ?? 0));
   return { weight, middle, squares };
 }
 
@@ -116,7 +125,7 @@ export function beliefsWithout(prior: Belief, observed: readonly WeightedLog[]):
       ),
     );
   }
-  const { weight, middle, squares } = sumsOf(observed.map((one) => ({ ...one, variance: 0 })));
+  const { weight, middle, squares } = sumsOf(observed);
   return observed.map((own) => {
     const left = weight - own.weight;
     if (observed.length === 1 || !(left > 0)) return prior;
@@ -131,8 +140,9 @@ export function beliefsWithout(prior: Belief, observed: readonly WeightedLog[]):
 }
 
 /** The mean and the variance of what was broken off, given that it is larger; an observed one as it is. */
-function completedBy({ y, weight, isBrokenOff }: WeightedLog, by: Belief | null) {
-  if (!isBrokenOff || by === null || !(by.beta > 0)) return { y, weight, variance: 0 };
+function completedBy(observed: WeightedLog, by: Belief): CountedLog {
+  const { y, weight, isBrokenOff } = observed;
+  if (!isBrokenOff || !(by.beta > 0)) return observed;
   const sigma = Math.sqrt(by.beta / by.alpha);
   const z = (y - by.mu) / sigma;
   const hazard = normalHazard(z);
@@ -155,9 +165,14 @@ export interface Band {
   readonly p90: number;
 }
 
-/** Returns the band in which eight of ten further observations are expected. */
-export function bandOf(belief: Belief): Band {
-  const half = tQuantile(0.9, 2 * belief.alpha) * predictiveScale(belief);
+/** How far the 90 % point of what is expected lies above its middle, in y. */
+export function halfOf(belief: Belief): number {
+  const nineTenths = belief.alpha === ALPHA ? PRIOR_NINE_TENTHS : tQuantile(0.9, 2 * belief.alpha);
+  return nineTenths * predictiveScale(belief);
+}
+
+/** Returns the band in which eight of ten further observations are expected; `half` as {@link halfOf} gives it. */
+export function bandOf(belief: Belief, half: number = halfOf(belief)): Band {
   return {
     p10: Math.exp(belief.mu - half),
     p50: Math.exp(belief.mu),
@@ -166,6 +181,6 @@ export function bandOf(belief: Belief): Band {
 }
 
 /** The spread of the belief over that of the estimate: 1 without evidence, more where walks vary more than was planned. */
-export function spreadRatio(belief: Belief, { sigma }: Estimate): number {
-  return (predictiveScale(belief) * tQuantile(0.9, 2 * belief.alpha)) / (NORMAL_NINE_TENTHS * sigma);
+export function spreadRatio(half: number, { sigma }: Estimate): number {
+  return half / (NORMAL_NINE_TENTHS * sigma);
 }

@@ -14,33 +14,39 @@ export interface WorkedTime {
 
 /**
  * Returns how long a step was worked on: from its start until it was done, and from each reopening until it was done again, less
- * the holds in between.
+ * the holds in between. `holds` are those of the walk, as {@link holdsOf} gives them.
  */
-export function workedStretches(record: WalkRecord, flown: CourseStep): WorkedTime {
-  const { ledger } = record;
-  const isReopened = progressOf(ledger, flown.step).reopened.length > 0;
+export function workedStretches(
+  record: WalkRecord,
+  flown: CourseStep,
+  holds: readonly Stretch[],
+): WorkedTime {
+  const isReopened = progressOf(record.ledger, flown.step).reopened.length > 0;
   const stretches = isReopened ? stretchesOf(record, flown) : [startedStretch(record, flown)];
-  const holds = ledger.holds.map(({ from, until }) => ({
-    start: between(record.began, from),
-    finish: until === null ? flown.finish : between(record.began, until),
-  }));
-  const held = stretches.reduce(
-    (sum, one) => sum + holds.reduce((so, hold) => so + overlap(one, hold), 0),
-    0,
-  );
-  const whole = stretches.reduce((sum, { start, finish }) => sum + (finish - start), 0);
+  let [whole, held] = [0, 0];
+  for (const one of stretches) {
+    whole += one.finish - one.start;
+    for (const hold of holds) held += overlap(one, hold);
+  }
   return { time: (whole - held) as Duration, isReopened, isHeld: held > 0 };
+}
+
+/** The holds of a walk in PET. One that was not lifted has no end. */
+export function holdsOf({ ledger, began }: WalkRecord): readonly Stretch[] {
+  return ledger.holds.map(({ from, until }) => ({
+    start: between(began, from),
+    finish: until === null ? (Number.POSITIVE_INFINITY as Duration) : between(began, until),
+  }));
 }
 
 const overlap = (a: Stretch, b: Stretch): number =>
   Math.max(0, Math.min(a.finish, b.finish) - Math.max(a.start, b.start));
 
 /** A skipped step starts and finishes with the skip: it was worked on from when it was said to begin. */
-function startedStretch({ ledger, began }: WalkRecord, { step, start, finish, stage }: CourseStep): Stretch {
-  const { saidStart } = progressOf(ledger, step);
-  return stage === "skipped" && saidStart !== null
-    ? { start: between(began, saidStart), finish }
-    : { start, finish };
+function startedStretch({ ledger, began }: WalkRecord, flown: CourseStep): Stretch {
+  if (flown.stage !== "skipped") return flown;
+  const { saidStart } = progressOf(ledger, flown.step);
+  return saidStart === null ? flown : { start: between(began, saidStart), finish: flown.finish };
 }
 
 /** The stretches of a step that was opened again, from the entries that count. */

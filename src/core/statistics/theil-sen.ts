@@ -7,12 +7,19 @@ import { median } from "./quantile.ts";
 export function theilSen(
   groups: readonly (readonly { readonly x: number; readonly y: number }[])[],
 ): number | null {
-  const slopes = groups.flatMap((points) =>
-    points.flatMap((one, at) =>
-      points
-        .slice(at + 1)
-        .flatMap((other) => (one.x === other.x ? [] : [(other.y - one.y) / (other.x - one.x)])),
-    ),
-  );
-  return median(slopes);
+  // A hundred rehearsals of three hundred steps have a million and a half of such pairs.
+  const most = groups.reduce((sum, { length }) => sum + (length * (length - 1)) / 2, 0);
+  const slopes = new Float64Array(most);
+  let found = 0;
+  for (const points of groups) {
+    for (const [at, one] of points.entries()) {
+      for (let behind = at + 1; behind < points.length; behind += 1) {
+        const other = points[behind];
+        if (!other || one.x === other.x) continue;
+        slopes[found] = (other.y - one.y) / (other.x - one.x);
+        found += 1;
+      }
+    }
+  }
+  return median(slopes.subarray(0, found));
 }

@@ -4,15 +4,20 @@ import type { OutlineStep } from "../procedure/index.ts";
 import type { Instant, StepId } from "../units/index.ts";
 import { later } from "../units/index.ts";
 import type { Deviation, EarlyMark } from "./deviation.ts";
-import { earliestStart, readyAt } from "./gate.ts";
+import type { EarliestStart } from "./gate.ts";
 import type { Ledger } from "./ledger.ts";
 import { progressOf } from "./ledger.ts";
 
 /**
  * Returns what was not over when a step was marked done at `at`. It is only meaningful for a step that nobody holds
- * up. A moment at which something ends counts as after it.
+ * up; `start` is its earliest start, `null` when no window is left for it. A moment at which something ends counts as after it.
  */
-export function earlyMarks(ledger: Ledger, entry: OutlineStep, at: Instant): readonly EarlyMark[] {
+export function earlyMarks(
+  ledger: Ledger,
+  entry: OutlineStep,
+  start: EarliestStart | null,
+  at: Instant,
+): readonly EarlyMark[] {
   const { network } = ledger;
   const found: EarlyMark[] = [];
   for (const { from, lag, because } of network.before[entry.index] ?? []) {
@@ -25,7 +30,6 @@ export function earlyMarks(ledger: Ledger, entry: OutlineStep, at: Instant): rea
   const { notBefore } = entry.step;
   const set = notBefore === undefined ? at : later(ledger.petZero ?? ledger.opened.at, notBefore);
   if (set > at) found.push({ kind: "time-not-reached", until: set });
-  const start = earliestStart(ledger, entry, readyAt(ledger, entry));
   const [window] = entry.step.within;
   if (start === null) {
     if (window !== undefined) found.push({ kind: "window-not-over", window, until: null });

@@ -50,7 +50,8 @@ export function lanesAdvanced(ledger: Ledger, steps: Ledger["steps"]): Ledger["l
     if (next === null || !isComplete({ steps }, next)) continue;
     const found = followed({ inForce, network, lanes: before, steps }, lane, next);
     lanes ??= [...before];
-    lanes[lane] = { ...found, status: statusAfter(status, found.next === null ? "finish" : "advance") };
+    const after = statusAfter(status, found.next === null ? "finish" : "advance");
+    lanes[lane] = { next: found.next, free: found.free, status: after };
   }
   return lanes ?? before;
 }

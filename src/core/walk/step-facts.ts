@@ -11,7 +11,8 @@ import { askedAgainFor } from "./asked-again.ts";
 import { leftBy } from "./branch-left.ts";
 import type { Deviation } from "./deviation.ts";
 import { earlyDeviation, earlyMarks } from "./early-mark.ts";
-import { blockersOf, startOf, undecided } from "./gate.ts";
+import type { EarliestStart } from "./gate.ts";
+import { blockersOf, earliestStart, readyAt, undecided } from "./gate.ts";
 import { GrowingList } from "./growing-list.ts";
 import { lanesAdvanced, lanesRewound } from "./lane-progress.ts";
 import type { Ledger, StepProgress } from "./ledger.ts";
@@ -54,11 +55,15 @@ const earlier = (a: Instant, b: Instant): Instant => (a < b ? a : b);
 
 /**
  * Returns when a step that was completed at `finish` started: at its entered start, or else as soon as it was allowed
- * to start, but never after `finish`.
+ * to start (`allowed`, `null` when it was not), but never after `finish`.
  */
-function startBy(ledger: Ledger, entry: OutlineStep, finish: Instant): Instant {
-  const { saidStart } = progressOf(ledger, entry.step.id);
-  const start = leftBy(ledger, entry) === null ? startOf(ledger, entry)?.at : saidStart;
+function startBy(
+  ledger: Ledger,
+  entry: OutlineStep,
+  allowed: EarliestStart | null,
+  finish: Instant,
+): Instant {
+  const start = progressOf(ledger, entry.step.id).saidStart ?? allowed?.at;
   if (start) return earlier(start, finish);
   // The step was out of order, its branch was left or its windows are past: assume the performers worked on it since they became free.
   const free = entry.performers.flatMap((lane) => ledger.lanes[lane]?.free ?? []);
@@ -95,11 +100,13 @@ export function stepDone(ledger: Ledger, entry: Entry, fact: FactNamed<"step.don
         ? message("walk/comes-after", { step: fact.step, before: blocker.step })
         : message("walk/asked-again-first", { step: fact.step, before: asked }),
     );
-  const early = blocker || isLeft ? [] : earlyMarks(ledger, active.entry, entry.at);
+  const isFree = !blocker && !isLeft;
+  const allowed = isFree ? earliestStart(ledger, active.entry, readyAt(ledger, active.entry)) : null;
+  const early = isFree ? earlyMarks(ledger, active.entry, allowed, entry.at) : [];
   const orderReason = blocker ? (fact.reason?.trim() ?? "") : "";
   const steps = changed(ledger, step.id, {
     status: "done",
-    start: startBy(ledger, active.entry, entry.at),
+    start: startBy(ledger, active.entry, allowed, entry.at),
     finish: entry.at,
     outOfOrder: blocker !== undefined,
     orderReason,

@@ -167,8 +167,19 @@ export interface Band {
 
 /** How far the 90 % point of what is expected lies above its middle, in y. */
 export function halfOf(belief: Belief): number {
-  const nineTenths = belief.alpha === ALPHA ? PRIOR_NINE_TENTHS : tQuantile(0.9, 2 * belief.alpha);
-  return nineTenths * predictiveScale(belief);
+  return nineTenthsOf(2 * belief.alpha) * predictiveScale(belief);
+}
+
+/** Most steps of a procedure were done equally often, and so have the same degrees of freedom. */
+const nineTenths = new Map<number, number>([[2 * ALPHA, PRIOR_NINE_TENTHS]]);
+const MOST_KEPT = 1000;
+
+function nineTenthsOf(degrees: number): number {
+  const known = nineTenths.get(degrees);
+  if (known !== undefined) return known;
+  const found = tQuantile(0.9, degrees);
+  if (nineTenths.size < MOST_KEPT) nineTenths.set(degrees, found);
+  return found;
 }
 
 /** Returns the band in which eight of ten further observations are expected; `half` as {@link halfOf} gives it. */

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import type { Briefing, BriefingKind } from "../../core/briefing/index.ts";
-import { captionAt, captionGrain, cueAt } from "../../core/briefing/index.ts";
+import { captionGrain, captionPlayedAt, cueAt } from "../../core/briefing/index.ts";
 import { groundOf, momentOf } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { Caption } from "./caption.tsx";
@@ -53,11 +53,7 @@ export function AudienceView({ briefing, kind, name }: AudienceViewProps) {
         name={words("brief/map-now")}
         isAsked={followed?.isAsked ?? false}
       />
-      <Caption
-        lines={pet >= finish ? [] : captionAt(briefing, shown, captionGrain(speed))}
-        isPlaying={isPlaying}
-        end={pet >= finish ? words("brief/end") : null}
-      />
+      <Caption lines={captionPlayedAt(briefing, shown, captionGrain(speed))} isPlaying={isPlaying} />
     </main>
   );
 }

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import type { Briefing, BriefingKind, Speed } from "../../core/briefing/index.ts";
-import { captionAt, captionGrain } from "../../core/briefing/index.ts";
+import { captionGrain, captionPlayedAt } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { groundOf, momentOf } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -19,20 +19,15 @@ interface BesideViewProps {
 
 /** Another revision or another walk at the same PET, beside the one that is briefed ([BRF1]). */
 export function BesideView({ briefing, kind, pet, speed, isPlaying, size }: BesideViewProps) {
-  const { course, finish } = briefing;
+  const { course } = briefing;
   const { procedure } = course.outline;
   const ground = useMemo(() => groundOf(procedure, size, inWords), [procedure, size]);
   const moment = useMemo(() => momentOf(course, pet), [course, pet]);
-  const isOver = pet >= finish;
   return (
     <section className="brief-beside">
       <h2 className="brief-kind">{words(`brief/one-of-${kind}`, { revision: procedure.revision ?? "–" })}</h2>
       <SitePicture ground={ground} moment={moment} name={words("brief/beside-map")} />
-      <Caption
-        lines={isOver ? [] : captionAt(briefing, pet, captionGrain(speed))}
-        isPlaying={isPlaying}
-        end={isOver ? words("brief/end") : null}
-      />
+      <Caption lines={captionPlayedAt(briefing, pet, captionGrain(speed))} isPlaying={isPlaying} />
     </section>
   );
 }

@@ -2,8 +2,8 @@ import { useCallback, useMemo, useState } from "react";
 import type { Briefing, BriefingKind } from "../../core/briefing/index.ts";
 import {
   briefingFile,
-  captionAt,
   captionGrain,
+  captionPlayedAt,
   cueAt,
   quizStops,
   SPEEDS,
@@ -80,11 +80,10 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
   const isAsked = stop !== null && answered !== stop.pet;
   const hasOther = usePresenter(name, { pet, speed, isPlaying, isAsked });
   const voice = useLocalVoice(document.documentElement.lang || "en");
-  const spoken = captionAt(briefing, shown, captionGrain(speed));
+  const spoken = captionPlayedAt(briefing, shown, captionGrain(speed));
   useSpokenCaption(spoken.map(({ said }) => inWords(said)).join(" "), isSpoken ? voice : null, isPlaying);
   // What is said need not be read as well.
-  const written = isSpoken && voice ? captionAt(briefing, shown, "task") : spoken;
-  const isOver = pet >= briefing.finish;
+  const written = isSpoken && voice ? captionPlayedAt(briefing, shown, "task") : spoken;
   const goOn = () => {
     setAnswered(null);
     play.toggle();
@@ -113,11 +112,7 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
             onGoOn={goOn}
           />
         ) : (
-          <Caption
-            lines={isOver ? [] : written}
-            isPlaying={isPlaying}
-            end={isOver ? words("brief/end") : null}
-          />
+          <Caption lines={written} isPlaying={isPlaying} />
         )}
         {moment.inWork.map((id) => {
           const step = course.outline.step(id)?.step;

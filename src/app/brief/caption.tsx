@@ -5,16 +5,12 @@ import { Worded } from "../parts/index.ts";
 export function Caption({
   lines,
   isPlaying,
-  end,
 }: {
   readonly lines: readonly CaptionLine[];
   readonly isPlaying: boolean;
-  /** What stands there when the briefing is over; `null` before. */
-  readonly end: string | null;
 }) {
   return (
     <div className="brief-caption" aria-live={isPlaying ? "off" : "polite"}>
-      {end !== null && <p>{end}</p>}
       {lines.map(({ said, kind, crew, step }) => (
         <p key={`${kind} ${crew.join()} ${step}`} dir="auto" data-kind={kind}>
           <Worded message={said} />

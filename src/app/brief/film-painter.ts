@@ -1,5 +1,5 @@
 import type { Briefing, BriefingKind, Speed } from "../../core/briefing/index.ts";
-import { captionAt, captionGrain } from "../../core/briefing/index.ts";
+import { captionGrain, captionPlayedAt } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import type { WorksiteGround } from "../../core/worksite/index.ts";
 import { drawingOf, groundOf, momentOf, worksiteScene } from "../../core/worksite/index.ts";
@@ -106,13 +106,10 @@ export class FilmPainter {
   #caption(pet: Duration): void {
     const { briefing, speed } = this.#subject;
     const context = this.#context;
-    const isOver = pet >= briefing.finish;
-    const lines = isOver
-      ? [{ kind: "end", text: words("brief/end") }]
-      : captionAt(briefing, pet, captionGrain(speed)).map(({ kind, said }) => ({
-          kind,
-          text: inWords(said),
-        }));
+    const lines = captionPlayedAt(briefing, pet, captionGrain(speed)).map(({ kind, said }) => ({
+      kind,
+      text: inWords(said),
+    }));
     context.font = type(400, 26);
     const room = FILM_SIZE.width - 2 * EDGE;
     // Each line keeps at least one row of its own, so that nobody is left out where there are many.

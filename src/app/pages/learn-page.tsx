@@ -1,18 +1,16 @@
-import { IonContent, IonPage, useIonRouter } from "@ionic/react";
+import { useIonRouter } from "@ionic/react";
 import { useMemo, useState } from "react";
 import { useParams } from "react-router-dom";
 import { applyChanges } from "../../core/changes/index.ts";
 import { checkProcedureText } from "../../core/check/index.ts";
 import type { StepId, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { HelpButton } from "../help/index.ts";
 import { LearnView, type TakenOver, useRenamed, useWalksTold } from "../learn/index.ts";
-import { ScreenHead } from "../parts/index.ts";
-import { FindingsOfUnreadable } from "../read/index.ts";
 import { useServices } from "../session/index.ts";
 import { useProcedureText, useRevisions } from "../shelf/index.ts";
 import { freeRevision, saveAsRevision } from "../what-if/index.ts";
-import { pageWords } from "./walks-page-words.ts";
+import { ScreenPage } from "./screen-page.tsx";
+import { WalksTrouble } from "./walks-trouble.tsx";
 
 /** The page on which an author takes over what walks tell of how long steps take. */
 export function LearnPage() {
@@ -41,42 +39,31 @@ export function LearnPage() {
   const open = (walk: WalkId, step: StepId) =>
     router.push(`/review/${encodeURIComponent(walk)}?step=${encodeURIComponent(step)}`);
   return (
-    <IonPage>
-      <IonContent>
-        <main>
-          <ScreenHead title={read?.procedure?.title ?? words("learn/title")} what={words("learn/what")}>
-            <button type="button" className="plain-button" onClick={() => router.push(`/walks/${procedure}`)}>
-              {words("walks/title")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push(`/plan/${procedure}`)}>
-              {words("parts/timeline")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              {words("parts/shelf")}
-            </button>
-            <HelpButton screen="learn" />
-          </ScreenHead>
-          <p role="status" className="plan-saved">
-            {saved}
-          </p>
-          {read?.outline && typeof told === "object" ? (
-            <LearnView
-              outline={read.outline}
-              told={told}
-              revision={freeRevision(read.procedure?.revision, taken)}
-              renamed={renamed}
-              onRenamed={setRenamed}
-              onSave={(over) => void save(over)}
-              onOpen={open}
-            />
-          ) : (
-            <div className="page-message" role="status">
-              {read && !read.outline && <FindingsOfUnreadable findings={read.findings} />}
-              <p>{pageWords(read !== null, read?.outline != null, isRead, told)}</p>
-            </div>
-          )}
-        </main>
-      </IonContent>
-    </IonPage>
+    <ScreenPage
+      screen="learn"
+      title={read?.procedure?.title ?? words("learn/title")}
+      what={words("learn/what")}
+      to={[
+        { path: `/walks/${procedure}`, name: words("walks/title") },
+        { path: `/plan/${procedure}`, name: words("parts/timeline") },
+      ]}
+    >
+      <p role="status" className="plan-saved">
+        {saved}
+      </p>
+      {read?.outline && typeof told === "object" ? (
+        <LearnView
+          outline={read.outline}
+          told={told}
+          revision={freeRevision(read.procedure?.revision, taken)}
+          renamed={renamed}
+          onRenamed={setRenamed}
+          onSave={(over) => void save(over)}
+          onOpen={open}
+        />
+      ) : (
+        <WalksTrouble read={read} isRead={isRead} told={told} />
+      )}
+    </ScreenPage>
   );
 }

@@ -1,4 +1,3 @@
-import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useMemo } from "react";
 import { useParams } from "react-router-dom";
 import type { WalkId } from "../../core/units/index.ts";
@@ -7,49 +6,36 @@ import type { Folded, Ledger } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
 import { secondsOf } from "../../io/clock/index.ts";
 import { words } from "../../words/index.ts";
-import { HelpButton } from "../help/index.ts";
 import { useMissingWalk } from "../link/index.ts";
-import { ScreenHead } from "../parts/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import { ownClockOffset, useSeconds, useServices, useWalkSession } from "../session/index.ts";
 import { TimelineView } from "../timeline/index.ts";
+import { ScreenPage } from "./screen-page.tsx";
 
 /** The page with the timeline of a walk: the plan, what was done, and what is forecast. */
 export function TimelinePage() {
   const { walk = "" } = useParams();
   const { folded, isRead, problem } = useWalkSession(walk as WalkId);
-  const router = useIonRouter();
   const { ledger } = folded;
   const { said } = useMissingWalk({ walk: walk as WalkId, isRead, problem, isThere: ledger !== null });
   return (
-    <IonPage>
-      <IonContent>
-        <main>
-          <ScreenHead
-            title={ledger?.inForce.outline.procedure.title ?? words("parts/timeline")}
-            what={words("timeline/of-the-walk")}
-          >
-            <button type="button" className="plain-button" onClick={() => router.push(`/follow/${walk}`)}>
-              {words("parts/follow")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push(`/review/${walk}`)}>
-              {words("parts/review")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              {words("parts/shelf")}
-            </button>
-            <HelpButton screen="timeline" />
-          </ScreenHead>
-          {ledger ? (
-            <LiveTimeline ledger={ledger} folded={folded} />
-          ) : (
-            <p className="page-message" role="status">
-              {said}
-            </p>
-          )}
-        </main>
-      </IonContent>
-    </IonPage>
+    <ScreenPage
+      screen="timeline"
+      title={ledger?.inForce.outline.procedure.title ?? words("parts/timeline")}
+      what={words("timeline/of-the-walk")}
+      to={[
+        { path: `/follow/${walk}`, name: words("parts/follow") },
+        { path: `/review/${walk}`, name: words("parts/review") },
+      ]}
+    >
+      {ledger ? (
+        <LiveTimeline ledger={ledger} folded={folded} />
+      ) : (
+        <p className="page-message" role="status">
+          {said}
+        </p>
+      )}
+    </ScreenPage>
   );
 }
 

@@ -1,15 +1,13 @@
-import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useMemo } from "react";
 import { useParams } from "react-router-dom";
 import { mayLead, maySurprise } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
 import { words } from "../../words/index.ts";
-import { HelpButton } from "../help/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
-import { ScreenHead } from "../parts/index.ts";
 import { useServices, useWalkSession } from "../session/index.ts";
 import { TrainView, useSurprisesText } from "../train/index.ts";
+import { ScreenPage } from "./screen-page.tsx";
 
 /** The page on which a trainer lets surprises come in a rehearsal. */
 export function TrainPage() {
@@ -20,50 +18,41 @@ export function TrainPage() {
   const { role } = useLink(walk);
   const { ledger } = folded;
   const { said } = useMissingWalk({ walk, isRead, problem, isThere: ledger !== null });
-  const router = useIonRouter();
   const { procedure } = ledger?.inForce.outline ?? {};
   const { text, choose } = useSurprisesText(walk, procedure?.id ?? "");
   const anySeed = useMemo(() => now() % SEEDS, [now]);
   return (
-    <IonPage>
-      <IonContent>
-        <main>
-          <ScreenHead title={words("train/title")} what={procedure?.title ?? ""}>
-            <button type="button" className="plain-button" onClick={() => router.push(`/follow/${walk}`)}>
-              {words("parts/follow")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push(`/review/${walk}`)}>
-              {words("parts/review")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              {words("parts/shelf")}
-            </button>
-            <HelpButton screen="train" />
-          </ScreenHead>
-          {ledger ? (
-            <TrainView
-              folded={folded}
-              ledger={ledger}
-              // A rehearsal goes by the clock of whoever plays it, of which the last entry tells.
-              at={folded.lastAt ?? now()}
-              may={{
-                fire: role !== null && maySurprise(role),
-                lay: !ledger.closed && (role === null || mayLead(role)),
-              }}
-              text={text}
-              pick={pickFiles}
-              onText={choose}
-              onEnter={(drafts) => session.enter(drafts)}
-              anySeed={anySeed}
-            />
-          ) : (
-            <p className="page-message" role="status">
-              {said}
-            </p>
-          )}
-        </main>
-      </IonContent>
-    </IonPage>
+    <ScreenPage
+      screen="train"
+      title={words("train/title")}
+      what={procedure?.title ?? ""}
+      to={[
+        { path: `/follow/${walk}`, name: words("parts/follow") },
+        { path: `/review/${walk}`, name: words("parts/review") },
+      ]}
+    >
+      {ledger ? (
+        <TrainView
+          folded={folded}
+          ledger={ledger}
+          // A rehearsal goes by the clock of whoever plays it, of which the last entry tells.
+          at={folded.lastAt ?? now()}
+          may={{
+            fire: role !== null && maySurprise(role),
+            lay: !ledger.closed && (role === null || mayLead(role)),
+          }}
+          text={text}
+          pick={pickFiles}
+          onText={choose}
+          onEnter={(drafts) => session.enter(drafts)}
+          anySeed={anySeed}
+        />
+      ) : (
+        <p className="page-message" role="status">
+          {said}
+        </p>
+      )}
+    </ScreenPage>
   );
 }
 

@@ -1,16 +1,14 @@
-import { IonContent, IonPage, useIonRouter } from "@ionic/react";
+import { useIonRouter } from "@ionic/react";
 import { useMemo } from "react";
 import { useParams } from "react-router-dom";
 import { checkProcedureText } from "../../core/check/index.ts";
 import type { StepId, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { HelpButton } from "../help/index.ts";
 import { useWalksTold } from "../learn/index.ts";
-import { ScreenHead } from "../parts/index.ts";
-import { FindingsOfUnreadable } from "../read/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 import { WalksView } from "../walks/index.ts";
-import { pageWords } from "./walks-page-words.ts";
+import { ScreenPage } from "./screen-page.tsx";
+import { WalksTrouble } from "./walks-trouble.tsx";
 
 /** The page with many walks of one procedure side by side. */
 export function WalksPage() {
@@ -24,31 +22,20 @@ export function WalksPage() {
       `/review/${encodeURIComponent(walk)}${step === null ? "" : `?step=${encodeURIComponent(step)}`}`,
     );
   return (
-    <IonPage>
-      <IonContent>
-        <main>
-          <ScreenHead title={read?.procedure?.title ?? words("walks/title")} what={words("walks/what")}>
-            <button type="button" className="plain-button" onClick={() => router.push(`/learn/${procedure}`)}>
-              {words("learn/title")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push(`/plan/${procedure}`)}>
-              {words("parts/timeline")}
-            </button>
-            <button type="button" className="plain-button" onClick={() => router.push("/")}>
-              {words("parts/shelf")}
-            </button>
-            <HelpButton screen="walks" />
-          </ScreenHead>
-          {read?.outline && typeof told === "object" ? (
-            <WalksView outline={read.outline} told={told} onOpen={open} />
-          ) : (
-            <div className="page-message" role="status">
-              {read && !read.outline && <FindingsOfUnreadable findings={read.findings} />}
-              <p>{pageWords(read !== null, read?.outline != null, isRead, told)}</p>
-            </div>
-          )}
-        </main>
-      </IonContent>
-    </IonPage>
+    <ScreenPage
+      screen="walks"
+      title={read?.procedure?.title ?? words("walks/title")}
+      what={words("walks/what")}
+      to={[
+        { path: `/learn/${procedure}`, name: words("learn/title") },
+        { path: `/plan/${procedure}`, name: words("parts/timeline") },
+      ]}
+    >
+      {read?.outline && typeof told === "object" ? (
+        <WalksView outline={read.outline} told={told} onOpen={open} />
+      ) : (
+        <WalksTrouble read={read} isRead={isRead} told={told} />
+      )}
+    </ScreenPage>
   );
 }

@@ -124,7 +124,7 @@ function playerOf(briefing: Briefing, first: Drawing, still: ReadonlySet<number>
   });
   return markup`<section id="player" aria-label="${say(message("brief/player"))}" hidden>
 ${pictureOfSite(first, still, { id: "map", label: say(message("brief/map")) })}
-<div id="caption" aria-live="polite" data-end="${say(message("brief/end"))}"></div>
+<div id="caption" aria-live="polite"></div>
 <div class="controls"><b id="clock">0:00:00</b>
 ${button("task-back")}
 ${button("step-back")}

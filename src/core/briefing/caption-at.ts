@@ -12,7 +12,7 @@ export interface CaptionLine {
   /** The step that is done, or waited for; `null` in a line about a task. */
   readonly step: StepId | null;
   readonly task: TaskId | null;
-  readonly kind: "does" | "skipped" | "waits" | "task";
+  readonly kind: "does" | "skipped" | "waits" | "task" | "end";
   readonly said: Message;
 }
 
@@ -26,6 +26,17 @@ export function captionAt(briefing: Briefing, pet: Duration, grain: "step" | "ta
   const waits = waitsOf(briefing.course).filter(({ from, to }) => from <= pet && pet < to);
   return [...shown.flatMap((step) => stepLine(briefing, step)), ...waitLines(briefing, waits)];
 }
+
+/** What stands below the map while a briefing is played: the caption of a PET, and that it is over from its finish on. */
+export function captionPlayedAt(
+  briefing: Briefing,
+  pet: Duration,
+  grain: "step" | "task",
+): readonly CaptionLine[] {
+  return pet >= briefing.finish ? [THE_END] : captionAt(briefing, pet, grain);
+}
+
+const THE_END: CaptionLine = { crew: [], step: null, task: null, kind: "end", said: message("brief/end") };
 
 /** Call signs of crew members, as they follow one another in a sentence. */
 export function callsIn({ course: { outline } }: Briefing, crew: readonly CrewId[]): Message {

@@ -11,7 +11,7 @@ export {
 export type { BriefingKind } from "./briefing-file.ts";
 export { briefingFile } from "./briefing-file.ts";
 export type { CaptionLine } from "./caption-at.ts";
-export { captionAt } from "./caption-at.ts";
+export { captionAt, captionPlayedAt } from "./caption-at.ts";
 export type { Film } from "./film.ts";
 export { FILM_RATE, filmOf } from "./film.ts";
 export type { PersonFacts } from "./person-facts.ts";

@@ -4,7 +4,7 @@ import type { Duration } from "../units/index.ts";
 import type { DrawnNode, WorksiteGround } from "../worksite/index.ts";
 import { drawingOf, momentOf, worksiteScene } from "../worksite/index.ts";
 import type { Briefing } from "./briefing.ts";
-import { captionAt } from "./caption-at.ts";
+import { captionPlayedAt } from "./caption-at.ts";
 
 /** How many pictures divide a way that is walked. */
 const PARTS_OF_A_WAY = 4;
@@ -70,7 +70,7 @@ export function playerData(
       return [pet, layers.map((layer, place) => (still.has(place) ? null : numberOf(layer)))] as const;
     });
   const said = (pet: Duration, grain: "step" | "task") =>
-    captionAt(briefing, pet, grain).map((line) => sentences.numberOf(say(line.said)));
+    captionPlayedAt(briefing, pet, grain).map((line) => sentences.numberOf(say(line.said)));
   return {
     finish: briefing.finish,
     cues: briefing.cues.map(({ pet }) => pet),

@@ -53,8 +53,7 @@ export const PLAYER_SCRIPT = String.raw`
         drawnAs[place] = number;
       });
     }
-    const lines = last(captions, seen)[speed > 60 ? 2 : 1].map((number) => sentences[number]);
-    const text = at >= finish ? [part("caption").dataset.end] : lines;
+    const text = last(captions, seen)[speed > 60 ? 2 : 1].map((number) => sentences[number]);
     if (text.join("\n") !== told) {
       told = text.join("\n");
       part("caption").setAttribute("aria-live", since === null ? "polite" : "off");
@@ -129,4 +128,4 @@ export const PLAYER_SCRIPT = String.raw`
 `;
 
 /** The hash of the script, by which the page's policy lets it run and no other (Content Security Policy Level 3). */
-export const PLAYER_HASH = "sha256-qBZk5Wm64IKsmwqQq2C8y0C17UCZsZXuX0FfqBFumZc=";
+export const PLAYER_HASH = "sha256-7U0QRZV+kxXcqoOnqRTZW42WMS3UzVmtnvbdG2KQCzU=";

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   briefingOf,
   captionAt,
+  captionPlayedAt,
   chapterAfter,
   chapterBefore,
   cueAfter,
@@ -70,6 +71,17 @@ describe("captions", () => {
     expect(said(10)).toEqual(["EV1 and EV2, together: Do fit-it"]);
     expect(said(25)).toEqual([]);
   });
+
+  it.each(["step", "task"] as const)(
+    "[BRF1] while it is played say from the finish on that it is over, by %s too",
+    (grain) => {
+      const played = (pet: number) =>
+        captionPlayedAt(lamp, minutes(pet), grain).map(({ kind, said: what }) => [kind, inWords(what)]);
+      expect(played(25)).toEqual([["end", "The end."]]);
+      expect(played(31)).toEqual(played(25));
+      expect(played(24.99).map(([kind]) => kind)).not.toContain("end");
+    },
+  );
 
   it("[BRF1] speak of tasks where steps go by too fast to be read", () => {
     expect(said(3, "task")).toEqual(["1 Fetch the lamp: EV1 and EV2"]);

@@ -1,8 +1,8 @@
 import type { Briefing, BriefingKind, Speed } from "../../core/briefing/index.ts";
 import { captionGrain, captionPlayedAt } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import type { WorksiteGround } from "../../core/worksite/index.ts";
-import { drawingOf, groundOf, momentOf, worksiteScene } from "../../core/worksite/index.ts";
+import type { WorksiteGround, WorksiteScene } from "../../core/worksite/index.ts";
+import { drawingOf, groundOf, momentOf, slidingFrom, worksiteScene } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { LayerPictures, styleForPictures, themeValue } from "./svg-picture.ts";
 
@@ -14,6 +14,8 @@ const HEAD = 64;
 const CAPTION = 190;
 const MAP = { width: FILM_SIZE.width - 2 * EDGE, height: FILM_SIZE.height - HEAD - CAPTION, zoom: 1 };
 const LINE = 34;
+/** How much of its way to another slot a card goes from picture to picture. */
+const SLIDES = 0.5;
 const MOST_LINES = 4;
 
 /** A size of type in px, in the face of the page. */
@@ -33,6 +35,8 @@ export class FilmPainter {
   readonly #subject: FilmSubject;
   readonly #ground: WorksiteGround;
   readonly #layers: LayerPictures;
+  /** What the picture before shows. */
+  #scene: WorksiteScene | null = null;
 
   private constructor(subject: FilmSubject, context: CanvasRenderingContext2D, style: string) {
     this.canvas = context.canvas;
@@ -57,13 +61,13 @@ export class FilmPainter {
     return new FilmPainter(subject, context, style);
   }
 
-  /** Paints the moment at a PET. */
+  /** Paints the moment at a PET, which follows the one that was painted before. */
   async paint(pet: Duration): Promise<void> {
     const { briefing } = this.#subject;
     const moment = momentOf(briefing.course, pet);
-    const { width, height, layers } = drawingOf(
-      worksiteScene(this.#ground, moment, { say: inWords, detail: "full" }),
-    );
+    const next = worksiteScene(this.#ground, moment, { say: inWords, detail: "full" }, this.#scene);
+    this.#scene = slidingFrom(this.#scene, next, SLIDES);
+    const { width, height, layers } = drawingOf(this.#scene);
     const pictures = await Promise.all(
       layers.map((layer, place) => this.#layers.of(place, layer, { width, height })),
     );

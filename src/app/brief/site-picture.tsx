@@ -1,7 +1,7 @@
+import { useMemo } from "react";
 import type { WorksiteGround, WorksiteMoment } from "../../core/worksite/index.ts";
-import { drawingOf, WORKSITE_STYLE, worksiteScene } from "../../core/worksite/index.ts";
-import { inWords } from "../../words/index.ts";
-import { DrawnLayer } from "../worksite/index.ts";
+import { drawingOf, WORKSITE_STYLE } from "../../core/worksite/index.ts";
+import { DrawnLayer, useScene } from "../worksite/index.ts";
 
 /** The layers that a question hides: they are its answer. */
 const ANSWER = /layer-(people|lines)/;
@@ -17,9 +17,8 @@ interface SitePictureProps {
 
 /** The worksite at a moment, as large as there is room. */
 export function SitePicture({ ground, moment, name, isAsked = false }: SitePictureProps) {
-  const { width, height, layers } = drawingOf(
-    worksiteScene(ground, moment, { say: inWords, detail: "full" }),
-  );
+  const scene = useScene(ground, moment, "full");
+  const { width, height, layers } = useMemo(() => drawingOf(scene), [scene]);
   return (
     <svg className="worksite brief-map" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={name}>
       <style>{WORKSITE_STYLE}</style>

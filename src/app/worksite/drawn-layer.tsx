@@ -12,7 +12,9 @@ const propertyName = (name: string): string =>
 const propertiesOf = (attributes: DrawnNode["attributes"]) =>
   Object.fromEntries(Object.entries(attributes).map(([name, value]) => [propertyName(name), value]));
 
-function elementOf({ tag, attributes, children, text }: DrawnNode, key: number): React.ReactElement {
+/** Somebody stays the same element when others come and go, so that what is theirs can slide. */
+function elementOf({ tag, attributes, children, text }: DrawnNode, place: number): React.ReactElement {
+  const key = attributes["data-crew"] ?? place;
   return createElement(
     tag,
     { ...propertiesOf(attributes), key },

@@ -11,6 +11,7 @@ import { MapChoice } from "./map-choice-field.tsx";
 import { MapSpots } from "./map-spots.tsx";
 import { useMapFrame } from "./use-map-frame.ts";
 import { useMapGestures } from "./use-map-gestures.ts";
+import { useScene } from "./use-scene.ts";
 import "./worksite.css";
 
 /** What a map shows. */
@@ -45,10 +46,7 @@ export function WorksiteMap({
   const [chosen, setChosen] = useState<Chosen | null>(null);
   const moment = useMemo(() => momentOf(course, pet), [course, pet]);
   const detail = room.width >= WIDE ? "full" : "brief";
-  const scene = useMemo(
-    () => worksiteScene(ground, moment, { say: inWords, detail }),
-    [ground, moment, detail],
-  );
+  const scene = useScene(ground, moment, detail);
   const drawing = useMemo(() => {
     const drawn = drawingOf(scene);
     if (!planned) return drawn;

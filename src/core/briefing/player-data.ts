@@ -1,7 +1,7 @@
 import type { Say } from "../../words/index.ts";
 import { waitsOf } from "../course/index.ts";
 import type { Duration } from "../units/index.ts";
-import type { DrawnNode, WorksiteGround } from "../worksite/index.ts";
+import type { DrawnNode, WorksiteGround, WorksiteScene } from "../worksite/index.ts";
 import { drawingOf, momentOf, worksiteScene } from "../worksite/index.ts";
 import type { Briefing } from "./briefing.ts";
 import { captionPlayedAt } from "./caption-at.ts";
@@ -62,10 +62,11 @@ export function playerData(
   const numberOf = ({ tag, attributes, children, text }: DrawnNode): number =>
     nodes.numberOf([tag, attributes, text ?? children.map(numberOf)]);
   const changes = changesOf(briefing);
+  let scene: WorksiteScene | null = null;
   const drawings = [...new Set([...changes, ...waysOf(briefing)])]
     .toSorted((a, b) => a - b)
     .map((pet) => {
-      const scene = worksiteScene(ground, momentOf(briefing.course, pet), { say, detail: "full" });
+      scene = worksiteScene(ground, momentOf(briefing.course, pet), { say, detail: "full" }, scene);
       const { layers } = drawingOf(scene);
       return [pet, layers.map((layer, place) => (still.has(place) ? null : numberOf(layer)))] as const;
     });

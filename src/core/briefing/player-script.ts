@@ -35,6 +35,17 @@ export const PLAYER_SCRIPT = String.raw`
     else for (const child of content) made.append(build(child));
     return made;
   };
+  const slotIn = (person) => person?.querySelector(".card-slot");
+  const inPx = (slot) => slot.getAttribute("transform").replace(/-?[\d.]+/g, "$&px").replace(" ", ", ");
+  const slides = [];
+  const slide = (before, after) => {
+    if (calm.matches) return;
+    for (const person of after.querySelectorAll(".person")) {
+      const from = slotIn(before.querySelector('.person[data-crew="' + CSS.escape(person.dataset.crew) + '"]'));
+      const to = slotIn(person);
+      if (from && inPx(from) !== inPx(to)) slides.push([to, [{ transform: inPx(from) }, { transform: inPx(to) }]]);
+    }
+  };
   const layers = [...part("map").children];
   const drawnAs = layers.map(() => null);
 
@@ -48,10 +59,12 @@ export const PLAYER_SCRIPT = String.raw`
       drawing[1].forEach((number, place) => {
         if (number === null || drawnAs[place] === number) return;
         const made = build(number);
+        if (drawnAs[place] !== null) slide(layers[place], made);
         layers[place].replaceWith(made);
         layers[place] = made;
         drawnAs[place] = number;
       });
+      for (const [slot, steps] of slides.splice(0)) slot.animate(steps, { duration: 240, easing: "ease-out" });
     }
     const text = last(captions, seen)[speed > 60 ? 2 : 1].map((number) => sentences[number]);
     if (text.join("\n") !== told) {
@@ -128,4 +141,4 @@ export const PLAYER_SCRIPT = String.raw`
 `;
 
 /** The hash of the script, by which the page's policy lets it run and no other (Content Security Policy Level 3). */
-export const PLAYER_HASH = "sha256-7U0QRZV+kxXcqoOnqRTZW42WMS3UzVmtnvbdG2KQCzU=";
+export const PLAYER_HASH = "sha256-mnaFXy+NtA1w7KvKFjIXNNv/Yrr2lI/iPYS13IuExVI=";

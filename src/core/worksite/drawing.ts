@@ -1,10 +1,10 @@
 import type { CrewId, PlaceId } from "../units/index.ts";
+import { BEAD } from "./card-slots.ts";
 import type { GroundPlace, WorksiteGround } from "./ground.ts";
 import { COUNT_BOX, MARK, TYPE } from "./ground.ts";
 import type { DrawnPoint, Rectangle } from "./rectangle.ts";
 import { around } from "./rectangle.ts";
 import type { SceneCount, SceneLine, ScenePerson, SceneView, WorksiteScene } from "./scene.ts";
-import { BEAD } from "./scene.ts";
 import { LOOK_DASHES } from "./worksite-style.ts";
 
 /** An element of SVG as plain data: React, a file or an image can be made of it. */
@@ -99,7 +99,11 @@ export function drawingOf(scene: WorksiteScene): Drawing {
     under,
     node("g", { class: "layer-lines" }, scene.views.flatMap(lineNodes)),
     names,
-    node("g", { class: "layer-people" }, scene.views.flatMap(peopleNodes)),
+    node(
+      "g",
+      { class: "layer-people" },
+      scene.views.map((view) => node("g", {}, peopleNodes(view))),
+    ),
     node("g", { class: "layer-foot" }, footNodes(scene)),
   ];
   return {
@@ -220,10 +224,20 @@ function slackPath(points: readonly DrawnPoint[]): string {
 
 function peopleNodes({ people, counts }: SceneView): readonly DrawnNode[] {
   return [
-    ...counts.flatMap(countNodes),
-    ...people.map(({ at, lead }) => straight("lead", at, lead)),
-    ...people.map(personNode),
+    node("g", {}, counts.flatMap(countNodes)),
+    node("g", {}, people.map(leadNode)),
+    node("g", {}, people.map(personNode)),
   ];
+}
+
+/** What is drawn as seen from a bead moves with it; only a card that goes to another slot moves against it, in a stage of its own. */
+const movedTo = ({ x, y }: DrawnPoint) => `translate(${px(x)} ${px(y)})`;
+
+const seenFrom = (at: DrawnPoint, { x, y }: DrawnPoint): DrawnPoint => ({ x: x - at.x, y: y - at.y });
+
+function leadNode({ crew, at, lead }: ScenePerson): DrawnNode {
+  const d = pathOf([{ x: 0, y: 0 }, seenFrom(at, lead)]);
+  return node("path", { class: "lead card-lead", transform: movedTo(at), d, "data-crew": crew });
 }
 
 function countNodes({ items, at }: SceneCount): readonly DrawnNode[] {
@@ -238,14 +252,12 @@ function countNodes({ items, at }: SceneCount): readonly DrawnNode[] {
 
 function personNode({ crew, look, doing, at, box: place, card }: ScenePerson): DrawnNode {
   const { left, top, width, height } = place;
-  const strand = { x: left + 6, top: top + 4, bottom: top + height - 4 };
   const ends = [
-    { x: strand.x, y: strand.top },
-    { x: strand.x, y: strand.bottom },
+    { x: 6, y: 4 },
+    { x: 6, y: height - 4 },
   ];
-  return node("g", { class: classes("person", `person-${doing}`), "data-crew": crew satisfies CrewId }, [
-    node("circle", { class: classes("bead", `look-${look}`), cx: px(at.x), cy: px(at.y), r: BEAD }),
-    box("card", { left, top, width, height }, { rx: 4 }),
+  const slot = node("g", { class: "card-slot", transform: movedTo(seenFrom(at, { x: left, y: top })) }, [
+    box("card", { left: 0, top: 0, width, height }, { rx: 4 }),
     node("path", {
       class: classes("card-strand", `look-${look}`),
       d: doing === "waits" ? slackPath(ends) : pathOf(ends),
@@ -254,12 +266,21 @@ function personNode({ crew, look, doing, at, box: place, card }: ScenePerson): D
     ...card.lines.map(({ text, manner }, index) =>
       textAt(
         text,
-        { x: left + 14, y: top + (index + 1) * TYPE.line - 1 },
+        { x: 14, y: (index + 1) * TYPE.line - 1 },
         manner === "call" ? TYPE.call : TYPE.foot,
         `card-${manner}`,
       ),
     ),
   ]);
+  return node(
+    "g",
+    {
+      class: classes("person", `person-${doing}`),
+      transform: movedTo(at),
+      "data-crew": crew satisfies CrewId,
+    },
+    [node("circle", { class: classes("bead", `look-${look}`), r: BEAD }), slot],
+  );
 }
 
 function footNodes({ ground, light }: WorksiteScene): readonly DrawnNode[] {

@@ -15,6 +15,7 @@ export { doingMessage, homeMessage, leftMessage } from "./person-card.ts";
 export type { DrawnPoint, Rectangle } from "./rectangle.ts";
 export type { ScenePerson, SceneView, SceneWording, WorksiteScene } from "./scene.ts";
 export { worksiteScene } from "./scene.ts";
+export { slidingFrom } from "./sliding-cards.ts";
 export { escaped, nodeText, svgText } from "./svg-text.ts";
 export type { WayHome } from "./way-home.ts";
 export { WORKSITE_STYLE } from "./worksite-style.ts";

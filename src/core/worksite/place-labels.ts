@@ -204,7 +204,8 @@ function settledLabels(
 
 /** How far from its mark a label may be led, in px. */
 const LONGEST_LEAD = 130;
-const ANGLES = 16;
+/** How many boxes there are round a point on each ring. */
+export const ANGLES = 16;
 
 /** Every box of a size whose middle lies on rings around a point, the nearest first, from the top clockwise. */
 export function* ringBoxes(
@@ -213,18 +214,21 @@ export function* ringBoxes(
   rings: { readonly from: number; readonly to: number; readonly step: number },
 ): Generator<Rectangle> {
   for (let radius = rings.from; radius <= rings.to; radius += rings.step) {
-    for (let turn = 0; turn < ANGLES; turn += 1) {
-      const angle = (2 * Math.PI * turn) / ANGLES - Math.PI / 2;
-      yield around(
-        {
-          x: at.x + Math.cos(angle) * (radius + size.width / 2),
-          y: at.y + Math.sin(angle) * (radius + size.height / 2),
-        },
-        size.width,
-        size.height,
-      );
-    }
+    for (let turn = 0; turn < ANGLES; turn += 1) yield ringBox(at, size, radius, turn);
   }
+}
+
+/** The box of a size on the ring of a radius around a point; `turn` counts from the top clockwise, up to {@link ANGLES}. */
+export function ringBox(
+  at: DrawnPoint,
+  { width, height }: { readonly width: number; readonly height: number },
+  radius: number,
+  turn: number,
+): Rectangle {
+  const angle = (2 * Math.PI * turn) / ANGLES - Math.PI / 2;
+  const x = at.x + Math.cos(angle) * (radius + width / 2);
+  const y = at.y + Math.sin(angle) * (radius + height / 2);
+  return around({ x, y }, width, height);
 }
 
 function ledBox(

@@ -1,6 +1,8 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { CrewId, ItemId, PlaceId } from "../units/index.ts";
+import type { CardSlot, CardWish } from "./card-slots.ts";
+import { BEAD, placedCards } from "./card-slots.ts";
 import { Crowd } from "./crowd.ts";
 import { pointOf } from "./frame.ts";
 import type { GroundView, WorksiteGround } from "./ground.ts";
@@ -11,9 +13,8 @@ import { legsOf } from "./moment.ts";
 import type { Doing, PersonAt, Spot } from "./person.ts";
 import type { CardDetail, CardText } from "./person-card.ts";
 import { cardOf } from "./person-card.ts";
-import { ringBoxes } from "./place-labels.ts";
 import type { DrawnPoint, Rectangle } from "./rectangle.ts";
-import { around, crosses, isInside, nearestIn } from "./rectangle.ts";
+import { around, nearestIn } from "./rectangle.ts";
 import { textWidth } from "./text-width.ts";
 
 /** A crew member in one of the views: a bead where they are, and a card beside it. */
@@ -24,6 +25,8 @@ export interface ScenePerson {
   readonly at: DrawnPoint;
   readonly box: Rectangle;
   readonly card: CardText;
+  /** The slot beside its bead in which the card stands, which it keeps in the next scene. */
+  readonly slot: CardSlot;
   /** The end of the line from the bead to the card. */
   readonly lead: DrawnPoint;
 }
@@ -74,19 +77,28 @@ export interface SceneWording {
 
 /**
  * Puts a moment on the ground of a map. The moment may be one of an earlier revision: what lies at a place that the
- * ground has not got is left out.
+ * ground has not got is left out. The cards keep the slots that they have in the scene `before`, where there is one ([MAP7]).
  */
 export function worksiteScene(
   ground: WorksiteGround,
   whole: WorksiteMoment,
   wording: SceneWording,
+  before: WorksiteScene | null = null,
 ): WorksiteScene {
   const moment = onGround(ground, whole);
   const { isDark } = moment;
   return {
     ground,
     moment,
-    views: ground.views.map((view) => sceneView(ground, view, moment, wording)),
+    views: ground.views.map((view) =>
+      sceneView(
+        ground,
+        view,
+        moment,
+        wording,
+        before?.views.find((one) => one.ground.view === view.view) ?? null,
+      ),
+    ),
     light: isDark === null ? null : wording.say(message(isDark ? "map/night" : "map/day")),
   };
 }
@@ -115,6 +127,7 @@ function sceneView(
   view: GroundView,
   moment: WorksiteMoment,
   wording: SceneWording,
+  before: SceneView | null,
 ): SceneView {
   const { frame } = ground;
   const toPx = (point: SitePoint) =>
@@ -124,7 +137,7 @@ function sceneView(
   const detail = view.view === "side" ? "call" : wording.detail;
   return {
     ground: view,
-    people: peopleIn(moment, view, pxAt, { ...wording, detail }),
+    people: peopleIn(moment, view, pxAt, { ...wording, detail }, before),
     lines: moment.people.flatMap((person) => lineIn(moment, person, pxOf, pxAt) ?? []),
     counts:
       view.view === "side"
@@ -191,17 +204,13 @@ function aside(a: DrawnPoint, b: DrawnPoint, off: number): DrawnPoint[] {
   ];
 }
 
-/** How large the bead of a crew member is, in px. */
-export const BEAD = 7;
-/** How far from its bead a card is looked for, in px. */
-const FARTHEST_CARD = 240;
-
 /** Beads where the people are, those at one spot side by side, and their cards where they cover nothing. */
 function peopleIn(
   moment: WorksiteMoment,
   view: GroundView,
   pxAt: (spot: Spot) => DrawnPoint,
   wording: SceneWording,
+  before: SceneView | null,
 ): readonly ScenePerson[] {
   const { course, people, home, itemsAt } = moment;
   const taken = new Crowd();
@@ -221,23 +230,25 @@ function peopleIn(
     return fannedOut(pxAt(spot), order, together.length);
   });
   for (const bead of beads) taken.add(around(bead, 2 * BEAD, 2 * BEAD));
-  return shown.map(({ person }, index): ScenePerson => {
-    const at = beads[index] as DrawnPoint;
-    const cardWith = (detail: CardDetail) => cardOf(course, person, home, { ...wording, detail });
-    const { card, box } = placedCard(at, wording.detail, cardWith, { ...view, taken, written });
-    taken.add(box);
-    written.push(box);
-    return {
+  const wishes = shown.map(
+    ({ person, spot }, index): CardWish => ({
       crew: person.crew,
-      look: person.look,
-      doing: person.doing,
-      at,
-      box,
-      card,
-      lead: nearestIn(box, at),
-    };
+      at: beads[index] as DrawnPoint,
+      ahead: spot.from === spot.to ? [] : [0.5, 1].map((share) => pxAt({ ...spot, share })),
+      detail: wording.detail,
+      cardWith: (detail) => cardOf(course, person, home, { ...wording, detail }),
+    }),
+  );
+  const placed = placedCards(wishes, { ...view, taken, written }, slotsOf(before));
+  return placed.map(({ crew, at, card, box, slot }, index): ScenePerson => {
+    const { look, doing } = (shown[index] as (typeof shown)[number]).person;
+    return { crew, look, doing, at, box, card, slot, lead: nearestIn(box, at) };
   });
 }
+
+/** The slots of the cards of a view. */
+const slotsOf = (view: SceneView | null): ReadonlyMap<CrewId, CardSlot> =>
+  new Map(view?.people.map(({ crew, slot }) => [crew, slot]));
 
 /** What the words in the corner of a view take up, as the drawing puts them there. */
 function captionBox({ left, top }: Rectangle, caption: string): Rectangle {
@@ -247,63 +258,4 @@ function captionBox({ left, top }: Rectangle, caption: string): Rectangle {
 /** Beads at one spot stand in a row across it. */
 function fannedOut({ x, y }: DrawnPoint, order: number, count: number): DrawnPoint {
   return { x: x + (order - (count - 1) / 2) * (2 * BEAD + 4), y };
-}
-
-/** How much a card says, from much to little. */
-const DETAILS: readonly CardDetail[] = ["full", "brief", "call"];
-
-/** A card where it covers nothing. Where there is no room for all it has to say it says less. */
-function placedCard(
-  at: DrawnPoint,
-  detail: CardDetail,
-  cardWith: (detail: CardDetail) => CardText,
-  among: CardGround,
-): { readonly card: CardText; readonly box: Rectangle } {
-  for (const less of DETAILS.slice(DETAILS.indexOf(detail))) {
-    const card = cardWith(less);
-    const box = cardBox(at, card, among);
-    if (box) return { card, box };
-  }
-  const card = cardWith("call");
-  return { card, box: boxOutside(at, card, among.taken) };
-}
-
-/** What cards are placed among. */
-interface CardGround extends Pick<GroundView, "part" | "ways"> {
-  /** What a card may not cover. */
-  readonly taken: Crowd;
-  /** The labels and cards, over which the line to a card is not to run. */
-  readonly written: readonly Rectangle[];
-}
-
-/** What a card that lies over a way costs, and one whose line runs over a label or a card, as px of distance. */
-const OVER_A_WAY = 40;
-const LED_OVER_TEXT = 50;
-
-/** A box of a card's size near its bead that covers nothing, rather beside the ways than over them; `null` for none. */
-function cardBox(
-  at: DrawnPoint,
-  card: CardText,
-  { part, ways, taken, written }: CardGround,
-): Rectangle | null {
-  let [best, least]: [Rectangle | null, number] = [null, Number.POSITIVE_INFINITY];
-  for (let from = BEAD + 8; from <= FARTHEST_CARD && from < least; from += 12) {
-    for (const box of ringBoxes(at, card, { from, to: from, step: 1 })) {
-      if (!isInside(box, part) || taken.touches(box)) continue;
-      const lead = { from: at, to: nearestIn(box, at) };
-      const cost =
-        from +
-        ways.filter((way) => crosses(way, box)).length * OVER_A_WAY +
-        written.filter((text) => crosses(lead, text)).length * LED_OVER_TEXT;
-      if (cost < least) [best, least] = [box, cost];
-    }
-  }
-  return best;
-}
-
-/** The first free box outside of everything, for a drawing that has no room left. */
-function boxOutside(at: DrawnPoint, card: CardText, taken: Crowd): Rectangle {
-  for (let from = BEAD + 8; ; from += 20) {
-    for (const box of ringBoxes(at, card, { from, to: from, step: 1 })) if (!taken.touches(box)) return box;
-  }
 }

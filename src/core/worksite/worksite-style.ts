@@ -35,6 +35,9 @@ export const WORKSITE_STYLE = String.raw`
 .worksite .shared { fill: var(--sheet); stroke: var(--ink); stroke-width: 2; }
 .worksite .bead { stroke: var(--sheet); stroke-width: 2; }
 .worksite .card { fill: var(--sheet); stroke: var(--edge); stroke-width: 1; }
+.worksite .card-slot { transition: transform 0.24s ease-out; }
+.worksite .card-lead { fill: none; transition: d 0.24s ease-out; }
+@media (prefers-reduced-motion: reduce) { .worksite .card-slot, .worksite .card-lead { transition: none; } }
 .worksite .card-strand { fill: none; stroke-width: 4; }
 .worksite .card-call { font-weight: 700; }
 .worksite .card-wrong { font-weight: 700; text-decoration: underline; }

@@ -15,13 +15,15 @@ describe("[BRF6] the pictures of a film", () => {
         (finish, speed) => {
           const { pictures, petOf } = film(finish, speed);
           expect(petOf(0)).toBe(0);
-          let before = 0;
+          let [before, least, most]: [number, number, number] = [0, 0, 0];
           for (let picture = 1; picture < pictures; picture += 1) {
             const pet = petOf(picture);
-            expect(pet).toBeGreaterThanOrEqual(before);
-            expect(pet - before).toBeLessThanOrEqual(Math.ceil((1000 * speed) / FILM_RATE));
+            least = Math.min(least, pet - before);
+            most = Math.max(most, pet - before);
             before = pet;
           }
+          expect(least).toBe(0);
+          expect(most).toBeLessThanOrEqual(Math.ceil((1000 * speed) / FILM_RATE));
           expect(petOf(pictures - 2 * FILM_RATE)).toBe(finish);
           expect(petOf(pictures - 1)).toBe(finish);
         },

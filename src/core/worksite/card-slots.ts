@@ -1,0 +1,143 @@
+import type { CrewId } from "../units/index.ts";
+import type { Crowd } from "./crowd.ts";
+import type { GroundView } from "./ground.ts";
+import type { CardDetail, CardText } from "./person-card.ts";
+import { ANGLES, ringBox } from "./place-labels.ts";
+import type { DrawnPoint, Rectangle } from "./rectangle.ts";
+import { crosses, isInside, nearestIn } from "./rectangle.ts";
+
+/** How large the bead of a crew member is, in px. */
+export const BEAD = 7;
+
+/** Where a card stands as seen from its bead, wherever that is: on which ray, and how far off it begins. */
+export interface CardSlot {
+  /** Counted from the top clockwise. */
+  readonly turn: number;
+  /** In px. */
+  readonly from: number;
+}
+
+/** A card that wants a slot beside a bead. */
+export interface CardWish {
+  readonly crew: CrewId;
+  readonly at: DrawnPoint;
+  /** Where the bead goes from here, as far as its way is straight: a slot that will be free there too is better. */
+  readonly ahead: readonly DrawnPoint[];
+  /** How much it is to say at most, and what it says then. */
+  readonly detail: CardDetail;
+  readonly cardWith: (detail: CardDetail) => CardText;
+}
+
+/** A card in its slot. */
+export interface PlacedCard {
+  readonly crew: CrewId;
+  readonly at: DrawnPoint;
+  readonly card: CardText;
+  readonly box: Rectangle;
+  readonly slot: CardSlot;
+}
+
+/** What cards are placed among. Each card that has a slot is added to it. */
+export interface CardGround extends Pick<GroundView, "part" | "ways"> {
+  /** What a card may not cover. */
+  readonly taken: Crowd;
+  /** The labels and cards, over which the line to a card is not to run. */
+  readonly written: Rectangle[];
+}
+
+/** How much a card says, from much to little. */
+const DETAILS: readonly CardDetail[] = ["full", "brief", "call"];
+
+const NEAREST = BEAD + 8;
+const FARTHEST = 240;
+const APART = 12;
+
+/** What a card that lies over a way costs, and one whose line runs over a label or a card, as px of distance. */
+const OVER_A_WAY = 40;
+const LED_OVER_TEXT = 50;
+/** What it costs when a slot will not be free further on, for each point ahead. */
+const NOT_FREE_AHEAD = 60;
+
+/** A slot so near is kept as long as it is free; from one farther off a card goes to one that is better by `STAYS` px. */
+const NEAR = 160;
+const STAYS = 120;
+
+/**
+ * Puts cards where they cover nothing, in the order of the wishes ([MAP4]). A card that has a slot `before` keeps it while that is
+ * free, and whoever has to leave theirs moves nobody else ([MAP7]). Where there is no room for all that a card has to say it says less.
+ */
+export function placedCards(
+  wishes: readonly CardWish[],
+  ground: CardGround,
+  before: ReadonlyMap<CrewId, CardSlot>,
+): readonly PlacedCard[] {
+  const settle = (placed: PlacedCard) => {
+    ground.taken.add(placed.box);
+    ground.written.push(placed.box);
+    return placed;
+  };
+  const stayed = wishes.map((wish) => {
+    const slot = before.get(wish.crew);
+    if (!slot || slot.from > NEAR) return null;
+    const placed = inSlot(wish, wish.cardWith(wish.detail), slot);
+    return isFree(placed.box, ground) ? settle(placed) : null;
+  });
+  return wishes.map(
+    (wish, index) => stayed[index] ?? settle(placedAnew(wish, ground, before.get(wish.crew) ?? null)),
+  );
+}
+
+function inSlot({ crew, at }: CardWish, card: CardText, slot: CardSlot): PlacedCard {
+  return { crew, at, card, slot, box: ringBox(at, card, slot.from, slot.turn) };
+}
+
+const isFree = (box: Rectangle, { part, taken }: CardGround): boolean =>
+  isInside(box, part) && !taken.touches(box);
+
+/** A card in the best slot for all that it has to say, or for as much of it as there is room for. */
+function placedAnew(wish: CardWish, ground: CardGround, kept: CardSlot | null): PlacedCard {
+  for (const detail of DETAILS.slice(DETAILS.indexOf(wish.detail))) {
+    const placed = bestPlaced(wish, wish.cardWith(detail), ground, kept);
+    if (placed) return placed;
+  }
+  return placedOutside(wish, ground);
+}
+
+/** A card near its bead that covers nothing, rather beside the ways than over them; `null` where there is no room. */
+function bestPlaced(
+  wish: CardWish,
+  card: CardText,
+  ground: CardGround,
+  kept: CardSlot | null,
+): PlacedCard | null {
+  let [best, least]: [PlacedCard | null, number] = [null, Number.POSITIVE_INFINITY];
+  const look = (slot: CardSlot, less: number) => {
+    const placed = inSlot(wish, card, slot);
+    if (!isFree(placed.box, ground)) return;
+    const lead = { from: wish.at, to: nearestIn(placed.box, wish.at) };
+    const isInTheWay = (ahead: DrawnPoint) => !isFree(inSlot({ ...wish, at: ahead }, card, slot).box, ground);
+    const cost =
+      slot.from -
+      less +
+      wish.ahead.filter(isInTheWay).length * NOT_FREE_AHEAD +
+      ground.ways.filter((way) => crosses(way, placed.box)).length * OVER_A_WAY +
+      ground.written.filter((text) => crosses(lead, text)).length * LED_OVER_TEXT;
+    if (cost < least) [best, least] = [placed, cost];
+  };
+  if (kept) look(kept, STAYS);
+  for (let from = NEAREST; from <= FARTHEST && from < least; from += APART) {
+    for (let turn = 0; turn < ANGLES; turn += 1) look({ turn, from }, 0);
+  }
+  return best;
+}
+
+/** The call sign in the first free slot outside of everything, for a drawing that has no room left. */
+function placedOutside(wish: CardWish, { taken }: CardGround): PlacedCard {
+  const card = wish.cardWith("call");
+  for (let from = NEAREST; ; from += 20) {
+    for (let turn = 0; turn < ANGLES; turn += 1) {
+      const placed = inSlot(wish, card, { turn, from });
+      if (!taken.touches(placed.box)) return placed;
+    }
+  }
+}

@@ -139,3 +139,35 @@ test("[TRN2] [TRN3] three surprises are fired at two followers, and talked over 
   });
   for (const { context } of [iv, ground, trainer]) await context.close();
 });
+
+test("[TRN2] a trainer fires by hand in a second tab of the tablet that plays the crew, without a hub and without a network", async ({
+  page,
+  context,
+}) => {
+  await page.goto("/");
+  const said = await chooseFile(page, { name: "short.surprises.json", text: SURPRISES });
+  expect(said).toContain("These are surprises for rehearsals of the procedure “short-trial”");
+  await chooseFile(page, { name: "short.procedure.json", text: JSON.stringify(shortFile) });
+  await page.getByRole("button", { name: "Rehearse Short trial", exact: true }).click();
+  await page.getByRole("button", { name: "Start the rehearsal clock" }).click();
+  await expect(page.locator(".follow-bar")).toContainText("Running");
+  const other = await context.newPage();
+  await other.goto(page.url().replace("/follow/", "/train/"));
+  await expect(other.getByText(/The rehearsal is followed on this device too/)).toBeVisible();
+  await context.setOffline(true);
+  await expect(other.getByRole("heading", { name: "Low suit pressure" })).toHaveCount(0);
+  await other.getByRole("button", { name: "I am the trainer: show the surprises" }).click();
+  await other.getByRole("button", { name: "Fire “Low suit pressure”", exact: true }).click();
+  await other.getByRole("button", { name: "Fire “Low suit pressure” now" }).click();
+  await expect(other.getByText("“Low suit pressure” has been fired.")).toBeVisible();
+  expect(await violations(other, ".train")).toEqual([]);
+  await page.getByRole("radio", { name: "60×" }).check({ force: true });
+  await page.getByRole("button", { name: "Play", exact: true }).click();
+  await expect(page.locator(".alert-strip")).toContainText("27", { timeout: 60_000 });
+  await page.getByRole("button", { name: "Pause", exact: true }).click();
+  expect(await page.locator("body").textContent()).not.toMatch(/surprise/i);
+  await page.getByRole("button", { name: "More", exact: true }).click();
+  await page.getByRole("button", { name: "Review so far" }).click();
+  await expect(page.getByRole("heading", { name: /^Deviations/ })).toBeVisible();
+  await expect(page.getByRole("heading", { name: /^Surprises of this rehearsal/ })).toHaveCount(0);
+});

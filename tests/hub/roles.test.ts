@@ -33,6 +33,7 @@ const LEADS: ReadonlySet<string> = new Set([
   "walk.closed",
   "plan.amended",
   "surprise.laid",
+  "surprise.fired",
   "fact.of-a-newer-version",
 ]);
 
@@ -41,7 +42,7 @@ function mayWrite(role: Role, fact: string, isOwnSource: boolean, strikesOwn: bo
   if (role === "watcher") return false;
   if (role === "relay") return true;
   if (!isOwnSource) return false;
-  if (role === "trainer" || fact === "surprise.fired") return role === "trainer" && fact === "surprise.fired";
+  if (role === "trainer") return fact === "surprise.fired";
   if (role === "lead") return true;
   return !LEADS.has(fact) && (fact !== "entry.struck" || strikesOwn);
 }

@@ -4,7 +4,7 @@ import type { Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
 import { nextPlayedMove, playedTimesOf } from "../../core/walk/index.ts";
 import type { WalkSession } from "../session/index.ts";
-import { PacedClock } from "../session/index.ts";
+import { PacedClock, sharePlayedClock } from "../session/index.ts";
 
 /** The paces a rehearsal can be played at. */
 export const PACES = [1, 5, 20, 60] as const;
@@ -77,6 +77,11 @@ export function useRehearsal(
   }, [playing, session, clock, times]);
 
   const now = useCallback(() => clock.now(), [clock]);
+  const isRehearsal = ledger?.opened.mode === "rehearsal";
+  useEffect(
+    () => (isRehearsal ? sharePlayedClock(session.walk, now) : undefined),
+    [isRehearsal, session, now],
+  );
   return {
     now,
     playing,

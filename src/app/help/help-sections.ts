@@ -181,6 +181,8 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/train-what")),
         line(message("guide/train-lay")),
         line(message("guide/train-fire")),
+        line(message("guide/train-here")),
+        line(message("guide/train-file")),
         line(message("guide/train-play")),
       ),
       section(

@@ -1,14 +1,12 @@
 import { IonPage, useIonRouter } from "@ionic/react";
 import { useCallback, useEffect } from "react";
 import { useParams } from "react-router-dom";
-import { deviceOf, mayLead, mayMark, maySurprise } from "../../core/log/index.ts";
+import { mayLead, mayMark } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
-import type { Folded } from "../../core/walk/index.ts";
 import { exportWalk, walkFileName } from "../../io/backup/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
-import type { LinkStatus } from "../../io/link/index.ts";
 import { words } from "../../words/index.ts";
 import { FollowView } from "../follow/index.ts";
 import { BeyondStrip, LinkPanel, linkWords, useLink, useMissingWalk, useNotices } from "../link/index.ts";
@@ -20,6 +18,7 @@ import {
   useStoreStatus,
   useWalkSession,
 } from "../session/index.ts";
+import { mayFire, playsHere } from "./plays-here.ts";
 
 /** The page that follows one walk. */
 export function FollowPage() {
@@ -58,7 +57,7 @@ export function FollowPage() {
           may={{
             mark: mayEnter,
             close: link.role === null || mayLead(link.role),
-            surprise: link.role !== null && maySurprise(link.role),
+            surprise: mayFire(folded, link),
           }}
           playsHere={playsHere(folded, link)}
           notices={notices}
@@ -96,10 +95,4 @@ export function FollowPage() {
       )}
     </IonPage>
   );
-}
-
-/** True when the crew of a rehearsal is simulated on this device: where it was opened, or where nobody else follows. */
-function playsHere({ entries }: Folded, { kind, device }: LinkStatus): boolean {
-  const opening = entries.find(({ read }) => read.fact?.name === "walk.opened");
-  return kind === "alone" || opening === undefined || deviceOf(opening.wire.source) === device;
 }

@@ -1,12 +1,13 @@
 import { useMemo } from "react";
 import { useParams } from "react-router-dom";
-import { mayLead, maySurprise } from "../../core/log/index.ts";
+import { keyOf, mayLead, maySurprise } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { pickFiles } from "../../io/browser-files/index.ts";
 import { words } from "../../words/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
-import { useServices, useWalkSession } from "../session/index.ts";
+import { playedNow, useServices, useWalkSession } from "../session/index.ts";
 import { TrainView, useSurprisesText } from "../train/index.ts";
+import { mayFire } from "./plays-here.ts";
 import { ScreenPage } from "./screen-page.tsx";
 
 /** The page on which a trainer lets surprises come in a rehearsal. */
@@ -15,7 +16,8 @@ export function TrainPage() {
   const walk = name as WalkId;
   const { now } = useServices();
   const { session, folded, isRead, problem } = useWalkSession(walk);
-  const { role } = useLink(walk);
+  const link = useLink(walk);
+  const { role } = link;
   const { ledger } = folded;
   const { said } = useMissingWalk({ walk, isRead, problem, isThere: ledger !== null });
   const { procedure } = ledger?.inForce.outline ?? {};
@@ -38,13 +40,19 @@ export function TrainPage() {
           // A rehearsal goes by the clock of whoever plays it, of which the last entry tells.
           at={folded.lastAt ?? now()}
           may={{
-            fire: role !== null && maySurprise(role),
+            fire: mayFire(folded, link),
             lay: !ledger.closed && (role === null || mayLead(role)),
           }}
+          clock={() => playedNow(walk, folded.lastAt ?? now())}
+          isFollowedHere={role === null || !maySurprise(role)}
           text={text}
           pick={pickFiles}
           onText={choose}
-          onEnter={(drafts) => session.enter(drafts)}
+          onEnter={async (drafts) => {
+            const keys = new Set((await session.enter(drafts)).map(keyOf));
+            const idle = session.folded().ignored.find((one) => keys.has(keyOf({ wire: one })));
+            return idle?.reason ?? null;
+          }}
           anySeed={anySeed}
         />
       ) : (

@@ -12,6 +12,7 @@ export {
 } from "./light-choice.ts";
 export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
+export { playedNow, sharePlayedClock } from "./played-clocks.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";
 export { chooseStart, printAddress, startInQuery, useStartChoice } from "./start-choice.ts";
 export { StoredChoice } from "./stored-choice.ts";

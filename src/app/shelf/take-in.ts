@@ -41,6 +41,10 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
       await wholeLanguage();
       return (await import("../remarks/index.ts")).takeInRemarks(store, text);
     }
+    case "surprises": {
+      await wholeLanguage();
+      return (await import("../train/index.ts")).takeInSurprises(text);
+    }
     case "backup":
       return restoredWords(await restoreBackup(store, text));
     case "unknown":

@@ -14,18 +14,21 @@ interface FireListProps {
   readonly folded: Folded;
   readonly ledger: Ledger;
   readonly at: Instant;
+  /** The present time of the rehearsal, at which what is fired comes. */
+  readonly clock: () => Instant;
   readonly surprises: readonly Surprise[];
   readonly onFire: (draft: Draft, title: string) => void;
 }
 
 /** The surprises of a file, each with what it does, what is expected and how it stands; one that has not come can be fired. */
-export function FireList({ folded, ledger, at, surprises, onFire }: FireListProps) {
+export function FireList({ folded, ledger, at, clock, surprises, onFire }: FireListProps) {
   const [asked, setAsked] = useState<string | null>(null);
   const underWay = useMemo(() => surprisesUnderWay(folded, at), [folded, at]);
   const mayFire = walkMay(ledger.phase, "mark");
   const fire = (surprise: Surprise) => {
     setAsked(null);
-    onFire(firedDraft(surprise, { walk: ledger.opened.walk, at, actor: "trainer" }), surprise.title);
+    const by = { walk: ledger.opened.walk, at: clock(), actor: "trainer" };
+    onFire(firedDraft(surprise, by), surprise.title);
   };
   return (
     <>

@@ -5,11 +5,13 @@ import { readSurprises } from "../../core/training/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger } from "../../core/walk/index.ts";
 import type { GivenFile } from "../../io/browser-files/index.ts";
+import type { Message } from "../../words/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import { FireList } from "./fire-list.tsx";
 import { FollowersSight } from "./followers-sight.tsx";
 import { LayForm } from "./lay-form.tsx";
+import { TrainerHere } from "./trainer-here.tsx";
 import "./train.css";
 
 interface TrainViewProps {
@@ -17,14 +19,22 @@ interface TrainViewProps {
   readonly ledger: Ledger;
   /** The instant up to which the walk is shown: that of its last entry. */
   readonly at: Instant;
-  /** What this device may do: a trainer fires, whoever leads a rehearsal lays surprises before the clock starts. */
+  /** The present time of the rehearsal, at which what is fired comes. */
+  readonly clock: () => Instant;
+  /**
+   * What this device may do: the tablet of a trainer fires, and so does the one that plays the crew; whoever leads a rehearsal lays
+   * surprises before the clock starts.
+   */
   readonly may: { readonly fire: boolean; readonly lay: boolean };
+  /** True when the rehearsal is followed on this device too, so that its surprises are shown only when asked for. */
+  readonly isFollowedHere: boolean;
   /** The text of the file of surprises; `null` while there is none. */
   readonly text: string | null;
   /** Lets the trainer choose a file; resolves with what was chosen. */
   readonly pick: () => Promise<readonly GivenFile[]>;
   readonly onText: (text: string) => void;
-  readonly onEnter: (drafts: readonly Draft[]) => Promise<unknown>;
+  /** Enters what was laid or fired; resolves with why it had no effect, `null` when it had. */
+  readonly onEnter: (drafts: readonly Draft[]) => Promise<Message | null>;
   /** A seed that nobody chose. */
   readonly anySeed: number;
 }
@@ -34,11 +44,12 @@ export function TrainView(props: TrainViewProps) {
   const { folded, ledger, at, may, text, onEnter } = props;
   const { procedure } = ledger.inForce.outline;
   const [said, setSaid] = useState<string | null>(null);
+  const [isAskedFor, setAskedFor] = useState(false);
   const read = useMemo(() => (text === null ? null : readSurprises(text, procedure)), [text, procedure]);
   const enter = async (drafts: readonly Draft[], done: string) => {
     try {
-      await onEnter(drafts);
-      setSaid(done);
+      const why = await onEnter(drafts);
+      setSaid(why === null ? done : words("train/no-effect", { why }));
     } catch (error) {
       setSaid(words("train/not-entered", { why: errorWords(error) }));
     }
@@ -52,6 +63,7 @@ export function TrainView(props: TrainViewProps) {
       </p>
     );
   }
+  const isTrainer = may.fire && (!props.isFollowedHere || isAskedFor);
   return (
     <div className="train">
       <section className="train-surprises" aria-labelledby="train-surprises">
@@ -87,17 +99,21 @@ export function TrainView(props: TrainViewProps) {
             onLay={(drafts) => enter(drafts, words("train/laid", { count: drafts.length }))}
           />
         )}
-        {read?.surprises && may.fire && (
+        {read?.surprises && may.fire && props.isFollowedHere && (
+          <TrainerHere isAskedFor={isAskedFor} onAskedFor={setAskedFor} isClosed={ledger.closed !== null} />
+        )}
+        {read?.surprises && isTrainer && (
           <FireList
             folded={folded}
             ledger={ledger}
             at={at}
+            clock={props.clock}
             surprises={read.surprises.surprises}
             onFire={(draft, title) => enter([draft], words("train/fired", { title }))}
           />
         )}
       </section>
-      {may.fire && <FollowersSight ledger={ledger} at={at} />}
+      {isTrainer && <FollowersSight ledger={ledger} at={at} />}
     </div>
   );
 }

@@ -1,19 +1,20 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import type { WalkId } from "../../core/units/index.ts";
 import { bundledSurprises } from "./bundled-surprises.ts";
-import { surprisesChoice } from "./surprises-choice.ts";
+import { givenSurprises, surprisesChoice } from "./surprises-choice.ts";
 
 /** The text of the surprises of a walk. */
 export interface SurprisesText {
-  /** What was chosen, or else what comes with the procedure; `null` while there is none. */
+  /** What was chosen, or else what was given to the shelf, or what comes with the procedure; `null` while there is none. */
   readonly text: string | null;
   /** Takes another file. */
   choose(text: string): void;
 }
 
-/** The surprises that a trainer chose for a walk, or those that come with its procedure. */
+/** The surprises that a trainer chose for a walk, or those that were given to the shelf for its procedure or come with it. */
 export function useSurprisesText(walk: WalkId, procedure: string): SurprisesText {
   const chosen = useSyncExternalStore(surprisesChoice.watch, surprisesChoice.current);
+  const given = useSyncExternalStore(givenSurprises.watch, givenSurprises.current);
   const [bundled, setBundled] = useState<string | null>(null);
   useEffect(() => {
     let isOver = false;
@@ -29,7 +30,7 @@ export function useSurprisesText(walk: WalkId, procedure: string): SurprisesText
     };
   }, [procedure]);
   return {
-    text: chosen?.walk === walk ? chosen.text : bundled,
+    text: chosen?.walk === walk ? chosen.text : (given[procedure] ?? bundled),
     choose: (text) => surprisesChoice.choose({ walk, text }),
   };
 }

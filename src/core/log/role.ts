@@ -24,8 +24,8 @@ const LEAD_ONLY: ReadonlySet<string> = new Set([
   "tetherline.surprise.laid",
 ]);
 
-/** What a trainer writes, and nobody else. */
-const TRAINER_ONLY = "tetherline.surprise.fired";
+/** What a trainer writes, and a lead, whose own tablet may be the trainer's; nothing else is a trainer's. */
+const FIRED = "tetherline.surprise.fired";
 
 /** Why a role may not write an entry: as a code, and as what there is to say. */
 export interface RoleRefusal {
@@ -37,7 +37,7 @@ export interface RoleRefusal {
  * Why a device in this role may not write this entry; `null` when it may. A device writes under its own source or one
  * below it (`/devices/x`, `/devices/x/memory-…`). A marker takes back what it wrote itself, a lead anything. Types from
  * newer versions are a lead's: nobody here can tell what they do. What hubs write of themselves no device writes. A
- * trainer fires surprises, and takes none back.
+ * trainer fires surprises, and takes none back; a lead may fire them too.
  */
 export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefusal | null {
   if (role === "watcher") return { reason: "role", words: message("role/watcher") };
@@ -48,12 +48,10 @@ export function roleRefusal(entry: Entry, role: Role, device: string): RoleRefus
   const { type } = entry.wire;
   if (isOfHubs(type)) return { reason: "role", words: message("role/hubs-only") };
   if (role === "trainer") {
-    return type === TRAINER_ONLY
-      ? null
-      : { reason: "role", words: message("role/trainer-may-not", { type }) };
+    return type === FIRED ? null : { reason: "role", words: message("role/trainer-may-not", { type }) };
   }
-  if (type === TRAINER_ONLY) return { reason: "role", words: message("role/trainer-fires") };
   if (role === "lead") return null;
+  if (type === FIRED) return { reason: "role", words: message("role/trainer-fires") };
   const { fact } = entry.read;
   if (fact === null || LEAD_ONLY.has(type)) {
     return { reason: "role", words: message("role/marker-may-not", { type }) };
@@ -77,7 +75,7 @@ export function mayLead(role: Role): boolean {
   return role === "lead";
 }
 
-/** Whether a role may let surprises come, and see them before the walk is closed ([TRN2]). */
+/** Whether a role is that of a trainer, who sees all surprises before the walk is closed ([TRN2]). */
 export function maySurprise(role: Role): boolean {
   return role === "trainer";
 }

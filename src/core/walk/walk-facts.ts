@@ -222,7 +222,7 @@ export function watchKept(ledger: Ledger, entry: Entry, fact: FactNamed<"watch.k
 
 /**
  * `surprise.laid` and `surprise.fired`: stores a surprise as it is written, which changes nothing else: what it brings about is
- * entered as what the crew did ([TRN1]). A walk that is no rehearsal takes none.
+ * entered as what the crew did ([TRN1]). A walk that is no rehearsal takes none, and neither does one that is closed.
  */
 export function surpriseEntered(
   ledger: Ledger,
@@ -230,6 +230,7 @@ export function surpriseEntered(
   fact: FactNamed<"surprise.laid" | "surprise.fired">,
 ): Applied {
   if (ledger.opened.mode !== "rehearsal") return ignored(message("walk/surprise-in-live"));
+  if (ledger.phase === "closed") return ignored(message("walk/is-closed"));
   const entered: EnteredSurprise = {
     at: entry.at,
     actor: entry.wire.actor ?? null,

@@ -237,7 +237,7 @@ const seenFrom = (at: DrawnPoint, { x, y }: DrawnPoint): DrawnPoint => ({ x: x -
 
 function leadNode({ crew, at, lead }: ScenePerson): DrawnNode {
   const d = pathOf([{ x: 0, y: 0 }, seenFrom(at, lead)]);
-  return node("path", { class: "lead card-lead", transform: movedTo(at), d, "data-crew": crew });
+  return node("path", { class: classes("lead", "card-lead"), transform: movedTo(at), d, "data-crew": crew });
 }
 
 function countNodes({ items, at }: SceneCount): readonly DrawnNode[] {

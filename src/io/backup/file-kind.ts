@@ -1,8 +1,12 @@
+import { areSurprises } from "../../core/training/index.ts";
+
 /** The format that the first line of a backup names. */
 export const BACKUP_FORMAT = "tetherline.backup/1";
 
-/** What a text given to the app is: a procedure or a broken one, the log of walks, remarks, a backup, or none of these. */
-export type FileKind = "procedure" | "log" | "remarks" | "backup" | "unknown";
+/** What a text given to the app is: a procedure or a broken one, the log of walks, remarks, surprises, a backup, or none of these. */
+export type FileKind = "procedure" | "log" | "remarks" | "surprises" | "backup" | "unknown";
+
+const SURPRISES = "tetherline.surprises/";
 
 /**
  * What a text is by its looks; whether it is sound is for its reader to say. A text that is one JSON object is taken for
@@ -16,7 +20,9 @@ export function kindOfText(text: string): FileKind {
     return "backup";
   if (typeof first?.["format"] === "string" && first["format"].startsWith("tetherline.remark/"))
     return "remarks";
-  return first && Object.hasOwn(first, "specversion") ? "log" : "procedure";
+  if (first && Object.hasOwn(first, "specversion")) return "log";
+  // A procedure may be long, and is read once more by whoever takes it in.
+  return trimmed.includes(SURPRISES) && areSurprises(objectIn(trimmed)) ? "surprises" : "procedure";
 }
 
 /** The JSON object that a line is; `null` when it is none. */

@@ -4,6 +4,8 @@ import { describe, expect, it, vi } from "vitest";
 import { TrainView } from "../../../src/app/train/index.ts";
 import type { Draft } from "../../../src/core/log/index.ts";
 import { surprisesOf } from "../../../src/core/training/index.ts";
+import type { Message } from "../../../src/words/index.ts";
+import { message } from "../../../src/words/index.ts";
 import { LogWriter, minute } from "../../core/log-writer.ts";
 import { fire } from "../../core/training/played.ts";
 import { FILE, surprise, surprisesFrom, surprisesText } from "../../core/training/surprise-builder.ts";
@@ -13,7 +15,7 @@ const off = surprise("off", { kind: "record", step: "read", record: "turns", val
 const TEXT = surprisesText([slow, off]);
 
 function show(log: LogWriter, props: Partial<Parameters<typeof TrainView>[0]> = {}, at = 12) {
-  const onEnter = vi.fn<(drafts: readonly Draft[]) => Promise<void>>().mockResolvedValue();
+  const onEnter = vi.fn<(drafts: readonly Draft[]) => Promise<Message | null>>().mockResolvedValue(null);
   const onText = vi.fn();
   const { folded, ledger } = log;
   render(
@@ -21,6 +23,8 @@ function show(log: LogWriter, props: Partial<Parameters<typeof TrainView>[0]> = 
       folded={folded}
       ledger={ledger}
       at={minute(at)}
+      clock={() => minute(at)}
+      isFollowedHere={false}
       may={{ fire: true, lay: false }}
       text={TEXT}
       pick={async () => []}
@@ -92,6 +96,30 @@ describe("[TRN2] the trainer's screen", () => {
     await user.click(screen.getByRole("button", { name: "Fire “Surprise slow”" }));
     await user.click(screen.getByRole("button", { name: /” now$/ }));
     expect(await screen.findByText(/It could not be entered: .*the disk is full/)).toBeInTheDocument();
+  });
+
+  it("says why what was entered had no effect, such as after the closing by another tab", async () => {
+    const { user } = show(running(), { onEnter: async () => message("walk/is-closed") });
+    await user.click(screen.getByRole("button", { name: "Fire “Surprise slow”" }));
+    await user.click(screen.getByRole("button", { name: /” now$/ }));
+    expect(
+      await screen.findByText(/It was entered and has no effect: the walk is closed/),
+    ).toBeInTheDocument();
+    expect(screen.queryByText(/has been fired/)).toBeNull();
+  });
+
+  it("on the tablet that is followed too shows none until somebody says to be the trainer, and what it keeps back", async () => {
+    const { onEnter, user } = show(running(), { isFollowedHere: true, clock: () => minute(14.5) });
+    expect(screen.getByText(/Until it is closed, its list.*never that it is one/)).toBeInTheDocument();
+    expect(screen.queryByText("Surprise slow")).toBeNull();
+    expect(screen.queryByRole("region", { name: "What the followers see" })).toBeNull();
+    await user.click(screen.getByRole("button", { name: "I am the trainer: show the surprises" }));
+    await user.click(screen.getByRole("button", { name: "Fire “Surprise slow”" }));
+    await user.click(screen.getByRole("button", { name: /” now$/ }));
+    // By the clock of the rehearsal, which has gone on since its last entry.
+    expect(onEnter.mock.calls[0]?.[0]).toMatchObject([{ name: "surprise.fired", at: minute(14.5) }]);
+    await user.click(screen.getByRole("button", { name: "Hide the surprises" }));
+    expect(screen.queryByText("Surprise slow")).toBeNull();
   });
 
   it("tells a follower, and a walk that is no rehearsal, that there is nothing here", () => {

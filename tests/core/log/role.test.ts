@@ -80,7 +80,7 @@ describe("[LINK] who may write what", () => {
   });
 
   it.each<[Role, boolean]>([
-    ["lead", false],
+    ["lead", true],
     ["marker", false],
     ["watcher", false],
     ["trainer", true],

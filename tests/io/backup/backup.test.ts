@@ -278,6 +278,13 @@ describe("telling files apart", () => {
       "procedure",
     ],
     ["a broken procedure", "{ \n", "procedure"],
+    ["surprises over many lines", `{\n  "format": "tetherline.surprises/1"\n}`, "surprises"],
+    ["newer surprises", `{"format":"tetherline.surprises/9","title":"t"}`, "surprises"],
+    [
+      "a procedure that speaks of them",
+      `{"format":"tetherline.procedure/2","title":"tetherline.surprises/1"}`,
+      "procedure",
+    ],
     ["a log", line(entryFrom("/devices/ground", 1)).repeat(2), "log"],
     ["a log of one line", line(entryFrom("/devices/ground", 1)).trim(), "log"],
     ["a newer backup", '{"format":"tetherline.backup/9"}\n', "backup"],

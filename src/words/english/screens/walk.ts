@@ -86,7 +86,7 @@ export const walkWords = {
   "role/hubs-only": "hubs alone write that",
   "role/marker-may-not": "a marker may not write {$type}",
   "role/trainer-may-not": "a trainer fires surprises and may not write {$type}",
-  "role/trainer-fires": "only a trainer fires surprises",
+  "role/trainer-fires": "a marker may not fire surprises, which a trainer or the lead does",
   "role/marker-settles-nothing": "a marker leaves it to the lead to say which outcome of a decision holds",
   "role/marker-strikes-own": "a marker strikes its own entries only",
 } as const;

@@ -1,18 +1,26 @@
+import { memo } from "react";
 import type { Chapter } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 
-/** The tasks as chapters, each of which can be gone to. The one that has begun last is the present one. */
-export function ChapterList({
-  chapters,
-  pet,
-  onChapter,
-}: {
+interface ChapterListProps {
   readonly chapters: readonly Chapter[];
   readonly pet: Duration;
   readonly onChapter: (pet: Duration) => void;
-}) {
-  const present = chapters.findLast(({ start }) => start <= pet);
+}
+
+/** The tasks as chapters, each of which can be gone to. The one that has begun last is the present one. */
+export function ChapterList({ chapters, pet, onChapter }: ChapterListProps) {
+  const present = chapters.findLast(({ start }) => start <= pet) ?? null;
+  return <Chapters chapters={chapters} present={present} onChapter={onChapter} />;
+}
+
+interface ChaptersProps extends Omit<ChapterListProps, "pet"> {
+  readonly present: Chapter | null;
+}
+
+/** Drawn again only when another task begins, and not with each picture. */
+const Chapters = memo(function Chapters({ chapters, present, onChapter }: ChaptersProps) {
   return (
     <nav className="brief-chapters" aria-label={words("brief/chapters")}>
       {chapters.map((chapter) => (
@@ -28,4 +36,4 @@ export function ChapterList({
       ))}
     </nav>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { memo, useMemo } from "react";
 import type { Briefing } from "../../core/briefing/index.ts";
 import { STRIP_STYLE, stripOf } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
@@ -45,6 +45,19 @@ function useStrip(briefing: Briefing, finish: Duration) {
   return useMemo(() => stripOf({ ...briefing, finish }), [briefing, finish]);
 }
 
+/** What of a strip stays the same while it is played; the hundreds of its bars are not even looked at meanwhile. */
+const StripNodes = memo(function StripNodes({ strip }: { readonly strip: ReturnType<typeof stripOf> }) {
+  return (
+    <>
+      <style>{STRIP_STYLE}</style>
+      {strip.nodes.map((node, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the strip of a briefing never changes.
+        <DrawnLayer key={index} node={node} />
+      ))}
+    </>
+  );
+});
+
 function Strip({ briefing, finish, pet, onPet }: StripProps) {
   const strip = useStrip(briefing, finish);
   const x = strip.from + (strip.to - strip.from) * (finish > 0 ? pet / finish : 0);
@@ -59,11 +72,7 @@ function Strip({ briefing, finish, pet, onPet }: StripProps) {
         onPet(((finish * (share - strip.from)) / (strip.to - strip.from)) as Duration);
       }}
     >
-      <style>{STRIP_STYLE}</style>
-      {strip.nodes.map((node, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the strip of a briefing never changes.
-        <DrawnLayer key={index} node={node} />
-      ))}
+      <StripNodes strip={strip} />
       <line className="strip-now" x1={x} x2={x} y1={0} y2={strip.height} />
     </svg>
   );

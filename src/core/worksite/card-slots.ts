@@ -112,16 +112,16 @@ function bestPlaced(
 ): PlacedCard | null {
   let [best, least]: [PlacedCard | null, number] = [null, Number.POSITIVE_INFINITY];
   const look = (slot: CardSlot, less: number) => {
+    let cost = slot.from - less;
+    if (cost >= least) return;
     const placed = inSlot(wish, card, slot);
     if (!isFree(placed.box, ground)) return;
+    for (const way of ground.ways) if (crosses(way, placed.box)) cost += OVER_A_WAY;
+    for (const ahead of wish.ahead)
+      if (!isFree(inSlot({ ...wish, at: ahead }, card, slot).box, ground)) cost += NOT_FREE_AHEAD;
+    if (cost >= least) return;
     const lead = { from: wish.at, to: nearestIn(placed.box, wish.at) };
-    const isInTheWay = (ahead: DrawnPoint) => !isFree(inSlot({ ...wish, at: ahead }, card, slot).box, ground);
-    const cost =
-      slot.from -
-      less +
-      wish.ahead.filter(isInTheWay).length * NOT_FREE_AHEAD +
-      ground.ways.filter((way) => crosses(way, placed.box)).length * OVER_A_WAY +
-      ground.written.filter((text) => crosses(lead, text)).length * LED_OVER_TEXT;
+    for (const text of ground.written) if (crosses(lead, text)) cost += LED_OVER_TEXT;
     if (cost < least) [best, least] = [placed, cost];
   };
   if (kept) look(kept, STAYS);

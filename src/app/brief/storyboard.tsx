@@ -59,7 +59,7 @@ function FrameOnPaper({
     (id) => course.outline.procedure.pictures.find((one) => one.id === id) ?? [],
   );
   return (
-    <article className="storyboard-frame">
+    <article className="storyboard-frame" data-pictures={pictures.length > 0 || undefined}>
       <h2>{inWords(frameTitle(frame))}</h2>
       <p className="storyboard-time">{inWords(frameTime(briefing, frame))}</p>
       <div className="storyboard-seen">
@@ -104,13 +104,17 @@ function FrameOnPaper({
             })}
           </tbody>
         </table>
-        {pictures.map((picture) => (
-          <figure key={picture.id}>
-            <img src={pictureSource(picture)} alt={picture.label ?? picture.id} />
-            <figcaption>{picture.label ?? picture.id}</figcaption>
-          </figure>
-        ))}
       </div>
+      {pictures.length > 0 && (
+        <div className="storyboard-pictures">
+          {pictures.map((picture) => (
+            <figure key={picture.id}>
+              <img src={pictureSource(picture)} alt={picture.label ?? picture.id} />
+              <figcaption>{picture.label ?? picture.id}</figcaption>
+            </figure>
+          ))}
+        </div>
+      )}
       <div className="storyboard-alerts">
         {frame.alerts.map(({ step, number, alert }) => (
           <p key={`${step} ${alert.text}`} className={`print-alert-${alert.level}`} dir="auto">

@@ -19,6 +19,7 @@ export type { Missed, Risk } from "./risk-summary.ts";
 export type { BrokenBound, TimeBound } from "./sampled-bounds.ts";
 export type { StartChance, StartScan, StartTried } from "./start-scan.ts";
 export { scanStarts, startChances, startMatters } from "./start-scan.ts";
+export { KeptDraws } from "./step-draws.ts";
 export { stepSource } from "./step-stream.ts";
 export { boundFindings, notBeforeOf } from "./time-bounds.ts";
 export type { Slack, Timeline } from "./timeline.ts";

@@ -1,5 +1,6 @@
 import type { Course } from "../course/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
+import type { SampleBlock } from "./sample-block.ts";
 
 /**
  * A time that a step is bound to ([PRO17]): the PET by which it has to be done, or how long after another step it has to
@@ -52,15 +53,15 @@ export function sampledBounds(
 }
 
 /**
- * True when a sample breaks a bound. `start` and `finish` are its times by position, infinite for a step that fits no
- * window or comes behind one: that is beyond every limit ([PLN5]).
+ * True when a sample of a block breaks a bound. Its times are infinite for a step that fits no window or comes behind
+ * one: that is beyond every limit ([PLN5]).
  */
 export function isBroken(
   { at, from, most }: SampledBound,
-  start: Float64Array,
-  finish: Float64Array,
+  { starts, finishes, rowOf }: Pick<SampleBlock, "starts" | "finishes" | "rowOf">,
+  sample: number,
 ): boolean {
-  if (from < 0) return (finish[at] as number) > most;
-  const begins = start[at] as number;
-  return begins === Number.POSITIVE_INFINITY || begins > (finish[from] as number) + most;
+  if (from < 0) return (finishes[rowOf(at) + sample] as number) > most;
+  const begins = starts[rowOf(at) + sample] as number;
+  return begins === Number.POSITIVE_INFINITY || begins > (finishes[rowOf(from) + sample] as number) + most;
 }

@@ -2,6 +2,7 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Risk } from "../../../src/core/plan/index.ts";
 import {
+  KeptDraws,
   pertSampler,
   planOf,
   riskModelOf,
@@ -109,6 +110,26 @@ describe("the risk of a plan", () => {
     expect(riskOf(outline, 500, 7).mean).not.toBe(riskOf(outline, 500, 8).mean);
     expect(riskOf(outline, 500).withinLimit).toBeNull();
   });
+
+  test.prop([
+    fc.array(fc.tuple(fc.integer({ min: 1, max: 9 }), fc.nat({ max: 9 })), { minLength: 1, maxLength: 5 }),
+  ])(
+    "[PLN5] draws that were kept give the figures that new ones give, whatever was edited in between",
+    (edits) => {
+      const draws = new KeptDraws();
+      for (const [likely, spread] of edits) {
+        const steps = [
+          step("a", "ev1", likely, threePoint(likely, likely + spread, likely + 2 * spread)),
+          step("b", "ev2", 5, threePoint(4, 5, 9)),
+          ...(spread > 4 ? [step("c", "iv", spread, { after: ["a"] })] : []),
+        ];
+        const model = riskModelOf(planOf(outlineFrom(fileWith(steps))));
+        expect(sampleRisk(model, 300, likely, { influence: true, draws })).toEqual(
+          sampleRisk(model, 300, likely),
+        );
+      }
+    },
+  );
 
   it("[PLN5] agrees with a plan of every sample drawn by the library's beta sampler", () => {
     const outline = outlineFrom(SPREAD);

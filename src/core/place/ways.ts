@@ -85,7 +85,22 @@ function finder(routes: readonly Route[], costOf: (route: Route) => number | und
   };
 }
 
-const known = new WeakMap<Procedure, Map<string, Ways>>();
+/** The routes of a procedure that need states, by index, and the ways that were asked for, by which of these are open. */
+interface KnownWays {
+  readonly gated: readonly { readonly index: number; readonly needs: StateValues }[];
+  readonly byOpen: Map<string, Ways>;
+}
+
+const known = new WeakMap<Procedure, KnownWays>();
+
+function knownOf(procedure: Procedure): KnownWays {
+  const kept = known.get(procedure);
+  if (kept) return kept;
+  const gated = procedure.routes.flatMap(({ needs }, index) => (needs ? [{ index, needs }] : []));
+  const made: KnownWays = { gated, byOpen: new Map() };
+  known.set(procedure, made);
+  return made;
+}
 
 /**
  * The ways of a procedure over all its routes, whatever states they need. Results are cached for each procedure, so
@@ -100,17 +115,17 @@ export function waysOf(procedure: Procedure): Ways {
  * needs `holds` is true ([PRO13]). Cached like {@link waysOf}, once for each set of routes.
  */
 export function waysWhile(procedure: Procedure, holds: (needs: StateValues) => boolean): Ways {
-  const isOpen = procedure.routes.map(({ needs }) => needs === undefined || holds(needs));
-  const key = isOpen.every(Boolean) ? "" : isOpen.map(Number).join("");
-  const sets = known.get(procedure) ?? new Map<string, Ways>();
-  known.set(procedure, sets);
-  const kept = sets.get(key);
+  const { gated, byOpen } = knownOf(procedure);
+  const shut = gated.filter(({ needs }) => !holds(needs));
+  const key = shut.map(({ index }) => index).join();
+  const kept = byOpen.get(key);
   if (kept) return kept;
+  const isShut = new Set(shut.map(({ index }) => index));
   const ways = waysOver(
     procedure,
-    procedure.routes.filter((_, index) => isOpen[index]),
+    procedure.routes.filter((_, index) => !isShut.has(index)),
   );
-  sets.set(key, ways);
+  byOpen.set(key, ways);
   return ways;
 }
 

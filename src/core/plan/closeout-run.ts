@@ -1,5 +1,6 @@
 import type { Course, Stretch } from "../course/index.ts";
 import { isCompleteBy, statesAt } from "../course/index.ts";
+import type { Network } from "../order/index.ts";
 import type { Ways } from "../place/index.ts";
 import { waysOf } from "../place/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
@@ -85,15 +86,9 @@ export class CloseoutRun {
 
   /** Schedules every step that is left; false when one cannot be. */
   all(): boolean {
-    const { outline, network } = this.#course;
-    const { active } = network.activity;
-    const placed = new Set(network.order);
-    if (outline.steps.some((entry) => active[entry.index] && this.#isLeft(entry) && !placed.has(entry.index)))
-      return false;
-    let left = network.order.flatMap((index) => {
-      const entry = outline.steps[index];
-      return entry && this.#isLeft(entry) ? [entry] : [];
-    });
+    const { inOrder, unplaced } = closeoutOf(this.#course.network);
+    if (unplaced.some((entry) => this.#isLeft(entry))) return false;
+    let left = inOrder.filter((entry) => this.#isLeft(entry));
     while (left.length > 0) {
       const rest = this.#pass(left);
       if (rest.length === left.length) {
@@ -206,7 +201,8 @@ export class CloseoutRun {
       const { standing } = returning;
       returning.way ??= minus(at, this.freeOf(lane));
       if (to === null) continue;
-      if (standing)
+      // Whoever is there already relies on no way.
+      if (standing && !isAt(standing, to))
         this.#states.moved({ start: leaves, finish: at }, (ways) => quickestTo(standing, to, ways));
       returning.standing = { place: to };
     }
@@ -265,13 +261,27 @@ export class CloseoutRun {
   #fitsAfter(entry: OutlineStep, moment: Duration, standingOf: (lane: number) => Standing | null) {
     const { step } = entry;
     for (let at = moment; this.#states.letsStart(step, at); ) {
-      const open = this.#states.openFrom(at, (ways) => this.#length(entry, ways, standingOf));
-      const fit = open && earliestFit(at, open.time, step.within, this.#course.windows);
-      if (!open || !fit) return null;
-      if (fit.start === at) return { start: at, length: open.time };
+      const length = this.#lengthFrom(entry, at, standingOf);
+      const fit = length === null ? null : earliestFit(at, length, step.within, this.#course.windows);
+      if (length === null || !fit) return null;
+      if (fit.start === at) return { start: at, length };
       at = fit.start;
     }
     return null;
+  }
+
+  /** How long a step takes that begins at a PET; `null` where the ways that are open then do not lead there. */
+  #lengthFrom(
+    entry: OutlineStep,
+    start: Duration,
+    standingOf: (lane: number) => Standing | null,
+  ): Duration | null {
+    if (entry.step.to === undefined) return this.#likely(entry);
+    return this.#states.openFrom(start, (ways) => this.#length(entry, ways, standingOf))?.time ?? null;
+  }
+
+  #likely({ index }: OutlineStep): Duration {
+    return this.#course.whereabouts.times[index]?.likely ?? NO_TIME;
   }
 
   /** When what a step comes `after` lets it start. What is left out lets it start at once. */
@@ -302,6 +312,7 @@ export class CloseoutRun {
     const target = this.#beginsAt(entry, seat);
     if (target === null) return { lane, leaves: free, at: free, to: null };
     const { standing } = returning;
+    if (standing && isAt(standing, target)) return { lane, leaves: free, at: free, to: target };
     const found = standing && this.#leaves(free, (ways) => quickestTo(standing, target, ways));
     return found && { lane, leaves: found.start, at: found.finish, to: target };
   }
@@ -329,12 +340,13 @@ export class CloseoutRun {
    * Returns `null` when neither tells, or when those ways are closed.
    */
   #length(
-    { index, step, performers }: OutlineStep,
+    entry: OutlineStep,
     ways: Ways,
     standingOf = (lane: number) => this.#crew[lane]?.standing ?? null,
   ): Duration | null {
+    const { index, step, performers } = entry;
     const { to, time } = step;
-    if (to === undefined) return this.#course.whereabouts.times[index]?.likely ?? NO_TIME;
+    if (to === undefined) return this.#likely(entry);
     const all = waysOf(this.#course.outline.procedure);
     let longest = time?.likely ?? NO_TIME;
     for (const [seat, lane] of performers.entries()) {
@@ -350,3 +362,33 @@ export class CloseoutRun {
     return longest;
   }
 }
+
+/** The closeout steps of a network. */
+interface Closeout {
+  readonly inOrder: readonly OutlineStep[];
+  /** Those that a deadlock keeps out of the order. */
+  readonly unplaced: readonly OutlineStep[];
+}
+
+const knownCloseout = new WeakMap<Network, Closeout>();
+
+/** The closeout steps of a network. Cached for each, since a return is planned from every step. */
+function closeoutOf(network: Network): Closeout {
+  const kept = knownCloseout.get(network);
+  if (kept) return kept;
+  const { outline, order, activity } = network;
+  const placed = new Set(order);
+  const closeout: Closeout = {
+    inOrder: order.flatMap((index) => {
+      const entry = outline.steps[index];
+      return entry?.task.closeout ? [entry] : [];
+    }),
+    unplaced: outline.steps.filter(
+      ({ index, task }) => task.closeout && activity.active[index] && !placed.has(index),
+    ),
+  };
+  knownCloseout.set(network, closeout);
+  return closeout;
+}
+
+const isAt = (standing: Standing, place: PlaceId): boolean => "place" in standing && standing.place === place;

@@ -1,6 +1,7 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Course } from "../course/index.ts";
+import type { Outline, Step } from "../procedure/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
 import { minus, NO_TIME, plus } from "../units/index.ts";
 import type { BreakingOff, Returning } from "./closeout-run.ts";
@@ -84,7 +85,7 @@ function latestOf(
 
 /** The bounds that a run breaks. */
 function brokenBy({ outline }: Course, run: CloseoutRun): BoundBrokenHome[] {
-  return outline.steps.flatMap(({ step }) => {
+  return boundSteps(outline).flatMap((step) => {
     const laid = run.steps.get(step.id);
     if (!laid) return [];
     const broken: BoundBrokenHome[] = [];
@@ -101,6 +102,19 @@ function brokenBy({ outline }: Course, run: CloseoutRun): BoundBrokenHome[] {
     }
     return broken;
   });
+}
+
+const knownBound = new WeakMap<Outline, readonly Step[]>();
+
+/** The steps that are bound by [PRO17], as they are written. Cached for each outline, since a return is planned from every step. */
+function boundSteps(outline: Outline): readonly Step[] {
+  const kept = knownBound.get(outline);
+  if (kept) return kept;
+  const bound = outline.steps.flatMap(({ step }) =>
+    step.doneBy !== undefined || step.after.some(({ within }) => within !== null) ? [step] : [],
+  );
+  knownBound.set(outline, bound);
+  return bound;
 }
 
 /** A bound that the way home breaks, as a sentence. */

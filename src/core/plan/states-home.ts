@@ -28,6 +28,8 @@ export class StatesHome {
   /** What was set, in order of time; of two at one time the one that was entered later comes later. */
   readonly #set = new Map<StateId, { readonly at: Duration; readonly value: string }[]>();
   readonly #used = new Map<StateId, { readonly value: string; readonly until: Duration }[]>();
+  /** The PETs at which something was set, each once, in order of time. */
+  #changes: readonly Duration[] = [];
   /** The states that some route needs. */
   readonly #ofRoutes: readonly StateId[];
 
@@ -35,9 +37,7 @@ export class StatesHome {
   constructor(procedure: Procedure, values: ReadonlyMap<StateId, string> | null) {
     this.#procedure = procedure;
     this.#start = values;
-    this.#ofRoutes = [
-      ...new Set(procedure.routes.flatMap(({ needs }) => Object.keys(needs ?? {}) as StateId[])),
-    ];
+    this.#ofRoutes = statesOfRoutes(procedure);
   }
 
   #holds(needs: StateValues, from: Duration, until: Duration): boolean {
@@ -64,8 +64,8 @@ export class StatesHome {
 
   /** The PETs from `ready` on at which it may come out otherwise whether something can begin: `ready`, then each change. */
   momentsFrom(ready: Duration): readonly Duration[] {
-    const changes = [...this.#set.values()].flat().flatMap(({ at }) => (at > ready ? [at] : []));
-    return [ready, ...new Set(changes.sort((a, b) => a - b))];
+    const next = this.#changes.findIndex((at) => at > ready);
+    return next < 0 ? [ready] : [ready, ...this.#changes.slice(next)];
   }
 
   /**
@@ -143,6 +143,18 @@ export class StatesHome {
         state,
         [...known, { at: finish, value }].sort((a, b) => a.at - b.at),
       );
+      if (!this.#changes.includes(finish)) this.#changes = [...this.#changes, finish].sort((a, b) => a - b);
     }
   }
+}
+
+const knownStates = new WeakMap<Procedure, readonly StateId[]>();
+
+/** The states that some route of a procedure needs. Cached for each procedure, since a return is planned from every step. */
+function statesOfRoutes(procedure: Procedure): readonly StateId[] {
+  const kept = knownStates.get(procedure);
+  if (kept) return kept;
+  const states = [...new Set(procedure.routes.flatMap(({ needs }) => Object.keys(needs ?? {}) as StateId[]))];
+  knownStates.set(procedure, states);
+  return states;
 }

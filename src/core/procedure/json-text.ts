@@ -120,25 +120,80 @@ export function readJsonText(source: string): JsonText {
   const text = source.startsWith("\uFEFF") ? source.slice(1) : source;
   if (text.trim() === "") return unreadable(message("file/empty"));
   try {
-    const errors: ParseError[] = [];
-    const root = parseTree(text, errors, STRICT);
-    const [first] = errors;
-    const positionAt = positionsIn(text);
-    if (!root || first) {
-      const findings = first
-        ? [syntaxFinding(positionAt, first)]
-        : unreadable(message("file/not-json")).findings;
-      return { value: undefined, findings, positionOf: () => null };
-    }
-    return {
-      value: JSON.parse(text) as unknown,
-      findings: doubledKeys(positionAt, root),
-      positionOf: (pointer) => positionAt(offsetOf(root, pointerParts(pointer))),
-    };
+    const sound = soundValue(text);
+    return sound === null ? readByTree(text) : { value: sound.value, findings: [], positionOf: lazily(text) };
   } catch (error) {
     // The parser is recursive and runs out of stack on a document nested many thousands deep.
     if (error instanceof RangeError) return unreadable(message("file/nested-too-deeply"));
     if (error instanceof SyntaxError) return unreadable(message("file/not-json"));
     throw error;
   }
+}
+
+/** The value of a text in which nothing is wrong, without a tree of its places; `null` for any other text. */
+function soundValue(text: string): { readonly value: unknown } | null {
+  try {
+    const value: unknown = JSON.parse(text);
+    return keysIn(value) === keysWritten(text) ? { value } : null;
+  } catch (error) {
+    // Where the stack is too small, reading by the tree has the last word.
+    if (error instanceof SyntaxError || error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+/** Matches every string of a sound text, with the colon behind a key. Strings are pictures too, of megabytes. */
+const STRINGS = /"[^"\\]*(?:\\.[^"\\]*)*"(\s*:)?/g;
+
+/** How many keys stand in a sound text. */
+function keysWritten(text: string): number {
+  let keys = 0;
+  for (const [, colon] of text.matchAll(STRINGS)) if (colon !== undefined) keys += 1;
+  return keys;
+}
+
+/** How many keys a value has, at any depth: fewer than were written where one stands twice. */
+function keysIn(value: unknown): number {
+  if (typeof value !== "object" || value === null) return 0;
+  if (Array.isArray(value)) return value.reduce<number>((sum, one) => sum + keysIn(one), 0);
+  return Object.values(value).reduce<number>((sum, one) => sum + 1 + keysIn(one), 0);
+}
+
+/** Finds positions in a sound text, which is parsed when the first one is asked for. */
+function lazily(text: string): JsonText["positionOf"] {
+  let find: JsonText["positionOf"] | null = null;
+  return (pointer) => {
+    find ??= positionsByTree(text);
+    return find(pointer);
+  };
+}
+
+function positionsByTree(text: string): JsonText["positionOf"] {
+  try {
+    const root = parseTree(text, [], STRICT);
+    const positionAt = positionsIn(text);
+    return root ? (pointer) => positionAt(offsetOf(root, pointerParts(pointer))) : () => null;
+  } catch (error) {
+    // The parser is recursive, and may run out of stack where the value could still be read.
+    if (error instanceof RangeError) return () => null;
+    throw error;
+  }
+}
+
+function readByTree(text: string): JsonText {
+  const errors: ParseError[] = [];
+  const root = parseTree(text, errors, STRICT);
+  const [first] = errors;
+  const positionAt = positionsIn(text);
+  if (!root || first) {
+    const findings = first
+      ? [syntaxFinding(positionAt, first)]
+      : unreadable(message("file/not-json")).findings;
+    return { value: undefined, findings, positionOf: () => null };
+  }
+  return {
+    value: JSON.parse(text) as unknown,
+    findings: doubledKeys(positionAt, root),
+    positionOf: (pointer) => positionAt(offsetOf(root, pointerParts(pointer))),
+  };
 }

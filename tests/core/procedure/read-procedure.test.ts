@@ -2,7 +2,12 @@ import { readFileSync } from "node:fs";
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Finding, ProcedureFile } from "../../../src/core/procedure/index.ts";
-import { parseProcedure, readProcedure, SIZE_LIMITS } from "../../../src/core/procedure/index.ts";
+import {
+  parseProcedure,
+  readJsonText,
+  readProcedure,
+  SIZE_LIMITS,
+} from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
 import { said } from "../said.ts";
 
@@ -489,6 +494,23 @@ describe("reading the text of a file", () => {
     expect(findings).toContainEqual(
       expect.objectContaining({ code: "file/doubled-key", position: { line: 3, column: 3 } }),
     );
+  });
+
+  test.prop([fc.json(), fc.constantFrom("a", "\\u0061", 'b\\"', "__proto__", ""), fc.boolean()])(
+    "finds a key that stands twice at any depth, and none where none does",
+    (json, key, isDoubled) => {
+      const again = isDoubled ? `, "${key}": [${json}]` : "";
+      const text = `[{"is\\"it\\": 1": "\\"x\\": ", "in": {"${key}" : ${json}${again}}}]`;
+      const { value, findings, positionOf } = readJsonText(text);
+      expect(findings.map(({ code }) => code)).toEqual(isDoubled ? ["file/doubled-key"] : []);
+      expect(value).toEqual(JSON.parse(text));
+      expect(positionOf("/0/in")).toEqual({ line: 1, column: text.indexOf('"in"') + 1 });
+    },
+  );
+
+  it("reads a picture of megabytes in a text, escaped or not", () => {
+    const text = JSON.stringify({ a: "x".repeat(4e6), b: '"'.repeat(2e6), c: "\\" });
+    expect(readJsonText(text).findings).toEqual([]);
   });
 
   test.prop([fc.string({ maxLength: 200 })])("never throws on any text", (text) => {

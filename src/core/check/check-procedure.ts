@@ -179,21 +179,42 @@ function conditionsOf(outcomes: Outcomes, getAheads: GetAheads, alone: Task | nu
 /** The most steps that are looked at, over all scenarios, when mends are tried: about a second of work. */
 const MOST_STEPS_TRIED = 5_000;
 
+/** A check in two parts: what is wrong, and after it the mends, which take as long as a check each. */
+export interface CheckedInTurn extends Checked {
+  /** Tries the mends, one at a step; returns the findings with those that hold ([CHK1]). `null` where there is none to try. */
+  readonly tryMends: (() => Generator<void, readonly Finding[]>) | null;
+}
+
+/** Checks a procedure that was read. Its findings have no mends until these were tried. Never throws. */
+export function checkInTurn(read: ReadProcedure, options: CheckOptions = {}): CheckedInTurn {
+  const { procedure, file, locate } = read;
+  if (!procedure || !file) return { ...read, outline: null, tryMends: null };
+  const outline = outlineOf(procedure);
+  const found = checkOutline(outline, options);
+  const all = (findings: readonly Finding[]) => [...read.findings, ...locate(findings)];
+  const checkFile = (changed: unknown): readonly Finding[] => {
+    const { procedure: mended, findings } = parseProcedure(changed);
+    return mended ? [...findings, ...checkOutline(outlineOf(mended), options)] : findings;
+  };
+  const scenarios = scenariosOf(outline).outcomes.length;
+  const most = Math.floor(MOST_STEPS_TRIED / Math.max(1, outline.steps.length * scenarios));
+  const untried = found.map((one): Finding => ({ ...one, mend: null, mendSays: null }));
+  const tryMends = function* tried() {
+    return all(yield* withTriedMends(file, found, checkFile, most));
+  };
+  const isToTry = found.some(({ mend }) => mend !== null);
+  return { ...read, outline, findings: all(untried), tryMends: isToTry ? tryMends : null };
+}
+
 /**
  * Checks the text of a procedure file. Returns all findings, each with its position in the file, and only those mends
  * that were tried and mend nothing but their own finding ([CHK1]). Never throws.
  */
 export function checkProcedureText(text: string, options: CheckOptions = {}): Checked {
-  const read = readProcedure(text);
-  if (!read.procedure) return { ...read, outline: null };
-  const outline = outlineOf(read.procedure);
-  const checkFile = (file: unknown): readonly Finding[] => {
-    const { procedure, findings } = parseProcedure(file);
-    return procedure ? [...findings, ...checkOutline(outlineOf(procedure), options)] : findings;
-  };
-  const found = checkOutline(outline, options);
-  const scenarios = scenariosOf(outline).outcomes.length;
-  const most = Math.floor(MOST_STEPS_TRIED / Math.max(1, outline.steps.length * scenarios));
-  const findings = read.file ? withTriedMends(read.file, found, checkFile, most) : found;
-  return { ...read, outline, findings: [...read.findings, ...read.locate(findings)] };
+  const { tryMends, ...checked } = checkInTurn(readProcedure(text), options);
+  if (!tryMends) return checked;
+  const trying = tryMends();
+  let next = trying.next();
+  while (!next.done) next = trying.next();
+  return { ...checked, findings: next.value };
 }

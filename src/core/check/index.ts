@@ -1,3 +1,3 @@
-export type { Checked, CheckOptions } from "./check-procedure.ts";
-export { checkOutline, checkProcedureText, runFindings } from "./check-procedure.ts";
+export type { Checked, CheckedInTurn, CheckOptions } from "./check-procedure.ts";
+export { checkInTurn, checkOutline, checkProcedureText, runFindings } from "./check-procedure.ts";
 export { isAboutTheEnd } from "./following.ts";

@@ -1,6 +1,6 @@
-import { checkProcedureText } from "../../core/check/index.ts";
-import type { PlanOptions } from "../../core/plan/index.ts";
-import { planOf, riskModelOf, sampleRisk } from "../../core/plan/index.ts";
+import { checkInTurn } from "../../core/check/index.ts";
+import type { PlanOptions, RiskModel } from "../../core/plan/index.ts";
+import { planOf, riskModelOf } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
 import { outlineOf, readProcedure } from "../../core/procedure/index.ts";
 import type { Duration, StepId } from "../../core/units/index.ts";
@@ -23,24 +23,23 @@ export interface WrittenPlan {
 
 /** What a worker says about a manuscript, part by part. */
 export type WriteAnswer =
-  | { readonly number: number; readonly plan: WrittenPlan }
-  | { readonly number: number; readonly findings: readonly Finding[] }
-  | { readonly number: number; readonly within: number | null };
+  /** `model` is to be sampled for the chance; `null` where there is no plan, or no limit to be within. */
+  | { readonly number: number; readonly plan: WrittenPlan; readonly model: RiskModel | null }
+  /** Findings come without mends first; `isTried` once these were tried. */
+  | { readonly number: number; readonly findings: readonly Finding[]; readonly isTried: boolean };
 
-const SAMPLES = 10_000;
-const SEED = 1;
 const NO_PLAN: WrittenPlan = { finish: null, margin: null, times: new Map() };
 
-/** Answers about a manuscript, the quickest first ([WRT4]): its plan, its findings with tried mends, its chance of being within the limit. */
-export function answerOn(
-  { number, text, start, light }: WriteRequest,
-  tell: (answer: WriteAnswer) => void,
-): void {
+/**
+ * Answers about a manuscript, the quickest first ([WRT4]): its plan, its findings, and these with mends that were tried. It pauses behind
+ * each answer and before each mend, so that a question nobody asks any more can be left there.
+ */
+export function* answersOn({ number, text, start, light }: WriteRequest): Generator<WriteAnswer | null> {
   const options = { start: start ?? null, light: light ?? null };
-  const { procedure } = readProcedure(text);
-  const plan = procedure ? planOf(outlineOf(procedure), options) : null;
+  const read = readProcedure(text);
+  const plan = read.procedure ? planOf(outlineOf(read.procedure), options) : null;
   const course = plan?.timeline?.course ?? null;
-  tell({
+  yield {
     number,
     plan:
       plan && course
@@ -52,10 +51,13 @@ export function answerOn(
             ),
           }
         : NO_PLAN,
-  });
-  tell({ number, findings: checkProcedureText(text, options).findings });
-  tell({
-    number,
-    within: course ? sampleRisk(riskModelOf(course), SAMPLES, SEED, { influence: false }).withinLimit : null,
-  });
+    model: course && plan?.margin != null ? riskModelOf(course) : null,
+  };
+  const { findings, tryMends } = checkInTurn(read, options);
+  yield { number, findings, isTried: tryMends === null };
+  if (!tryMends) return;
+  const trying = tryMends();
+  let next = trying.next();
+  for (; !next.done; next = trying.next()) yield null;
+  yield { number, findings: next.value, isTried: true };
 }

@@ -1,18 +1,22 @@
 import type { Finding } from "../../core/procedure/index.ts";
 import { inWords, words } from "../../words/index.ts";
+import type { Answer } from "./use-answers.ts";
 
 interface FindingsListProps {
-  readonly findings: readonly Finding[] | null;
+  readonly findings: Answer<readonly Finding[]> | null;
   readonly onStep: (step: string) => void;
   readonly onMend: (finding: Finding) => void;
 }
 
 /** The findings of what is written; each leads to its step, and applies its mend, with one tap ([WRT4]). */
-export function FindingsList({ findings, onStep, onMend }: FindingsListProps) {
+export function FindingsList({ findings: answer, onStep, onMend }: FindingsListProps) {
+  const findings = answer?.value ?? null;
+  const isOld = answer?.isOld === true;
   return (
-    <section aria-labelledby="write-findings" className="write-findings">
+    <section aria-labelledby="write-findings" className="write-findings" aria-busy={isOld}>
       <h2 id="write-findings">{words("read/findings")}</h2>
       {findings === null && <p className="hint">{words("write/checking")}</p>}
+      {isOld && <p className="hint">{words("write/findings-before")}</p>}
       {findings?.length === 0 && <p className="hint">{words("read/no-findings")}</p>}
       <ul className="plain-list">
         {findings?.map((finding) => {
@@ -30,7 +34,13 @@ export function FindingsList({ findings, onStep, onMend }: FindingsListProps) {
                   </button>
                 )}
                 {mendSays && (
-                  <button type="button" className="plain-button" onClick={() => onMend(finding)}>
+                  <button
+                    type="button"
+                    className="plain-button"
+                    // It was tried on the text before.
+                    disabled={isOld}
+                    onClick={() => onMend(finding)}
+                  >
                     {words("write/mend", { what: mendSays })}
                   </button>
                 )}

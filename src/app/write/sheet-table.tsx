@@ -28,6 +28,8 @@ interface SheetTableProps {
   readonly names: CellNames;
   readonly selected: readonly string[];
   readonly findings: readonly Finding[];
+  /** True while the findings are of the text before. */
+  readonly isOld: boolean;
   readonly acts: SheetActs;
   /** The row whose text is to be typed at once, since it was just added; `null` for none. */
   readonly fresh: string | null;
@@ -53,6 +55,7 @@ export function SheetTable({
   names,
   selected,
   findings,
+  isOld,
   acts,
   fresh,
   onFresh,
@@ -202,7 +205,7 @@ export function SheetTable({
   );
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the tree grid within is what takes keys and taps.
-    <div ref={table} className="write-table" onKeyDown={onKeyDown} onClick={onClick}>
+    <div ref={table} className="write-table" aria-busy={isOld} onKeyDown={onKeyDown} onClick={onClick}>
       <BraidedList
         label={words("write/table")}
         strands={strands}

@@ -1,91 +1,155 @@
 import { useEffect, useRef, useState } from "react";
+import type { RiskModel } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
 import type { WriteAnswer, WriteRequest, WrittenPlan } from "./answers.ts";
+
+/** Something that is known of a manuscript. */
+export interface Answer<Value> {
+  readonly value: Value;
+  /** True while it is of an earlier state of the manuscript: it is never shown as one of what is written now. */
+  readonly isOld: boolean;
+}
 
 /** What is known of a manuscript. Until an answer to the last question comes, the one before it stands. */
 export interface Answers {
   /** `null` until the first answer. */
-  readonly plan: WrittenPlan | null;
-  readonly findings: readonly Finding[] | null;
-  /** The share of samples within the limit; `null` without a limit or a plan, or until it is there. */
-  readonly within: number | null;
-  /** True while something is of an earlier state of the manuscript. */
+  readonly plan: Answer<WrittenPlan> | null;
+  readonly findings: Answer<readonly Finding[]> | null;
+  /** The share of samples within the limit; `null` without a limit or a plan. */
+  readonly within: Answer<number | null> | null;
+  /** True while something is of an earlier state of the manuscript, or mends are still being tried. */
   readonly isBehind: boolean;
   /** True when they cannot be had on this device. */
   readonly isBroken: boolean;
+}
+
+/** A plan whose chance is to be sampled. */
+export interface ChanceRequest {
+  readonly number: number;
+  readonly model: RiskModel;
+}
+
+/** The share of samples within the limit. */
+export interface ChanceAnswer {
+  readonly number: number;
+  readonly within: number | null;
 }
 
 interface Known {
   readonly plan: { readonly of: number; readonly value: WrittenPlan } | null;
   readonly findings: { readonly of: number; readonly value: readonly Finding[] } | null;
   readonly within: { readonly of: number; readonly value: number | null } | null;
+  /** The last question of which the mends were tried. */
+  readonly tried: number;
 }
 
-const NOTHING: Known = { plan: null, findings: null, within: null };
+const NOTHING: Known = { plan: null, findings: null, within: null, tried: 0 };
 
-function taken(known: Known, answer: WriteAnswer): Known {
+function taken(known: Known, answer: WriteAnswer | ChanceAnswer): Known {
   const { number: of } = answer;
-  if ("plan" in answer) return { ...known, plan: { of, value: answer.plan } };
-  if ("findings" in answer) return { ...known, findings: { of, value: answer.findings } };
-  return { ...known, within: { of, value: answer.within } };
+  if ("within" in answer) {
+    // A later text may have been told to have no chance meanwhile.
+    const isLate = known.within !== null && known.within.of > of;
+    return isLate ? known : { ...known, within: { of, value: answer.within } };
+  }
+  if ("findings" in answer) {
+    const { findings: value, isTried } = answer;
+    return { ...known, findings: { of, value }, tried: isTried ? of : known.tried };
+  }
+  const plan = { of, value: answer.plan };
+  return answer.model ? { ...known, plan } : { ...known, plan, within: { of, value: null } };
+}
+
+/** The two workers: one plans and checks, the other samples plans for their chance meanwhile. */
+type WorkerName = "writing" | "chance";
+
+interface Told {
+  readonly onAnswer: (answer: WriteAnswer | ChanceAnswer) => void;
+  /** Called with `false` when a worker has answered, with `true` when it has failed. */
+  readonly onFailing: (worker: WorkerName, isFailing: boolean) => void;
+}
+
+function startWorkers({ onAnswer, onFailing }: Told) {
+  const writing = new Worker(new URL("./write-worker.ts", import.meta.url), { type: "module" });
+  const chance = new Worker(new URL("./chance-worker.ts", import.meta.url), { type: "module" });
+  // While a plan is sampled only the latest that comes waits.
+  let waiting: ChanceRequest | null = null;
+  let isSampling = false;
+  const sample = () => {
+    if (isSampling || !waiting) return;
+    isSampling = true;
+    chance.postMessage(waiting);
+    waiting = null;
+  };
+  writing.addEventListener("message", ({ data }: MessageEvent<WriteAnswer>) => {
+    onFailing("writing", false);
+    onAnswer(data);
+    if (!("plan" in data)) return;
+    waiting = data.model && { number: data.number, model: data.model };
+    sample();
+  });
+  chance.addEventListener("message", ({ data }: MessageEvent<ChanceAnswer>) => {
+    onFailing("chance", false);
+    onAnswer(data);
+    isSampling = false;
+    sample();
+  });
+  writing.addEventListener("error", () => onFailing("writing", true));
+  chance.addEventListener("error", () => {
+    onFailing("chance", true);
+    isSampling = false;
+    sample();
+  });
+  return {
+    ask: (request: WriteRequest) => writing.postMessage(request),
+    end: () => {
+      writing.terminate();
+      chance.terminate();
+    },
+  };
 }
 
 /**
- * Asks a worker about a manuscript after every gesture ([WRT4]). A question that comes while one is being answered waits; only the latest
- * does.
+ * Asks workers about a manuscript after every gesture ([WRT4]). Each part is told as it comes; a question that comes while one is being
+ * answered takes its place.
  */
 export function useAnswers({ text, start, light }: Omit<WriteRequest, "number">): Answers {
   const [known, setKnown] = useState(NOTHING);
-  const [isBroken, setIsBroken] = useState(false);
+  const [failing, setFailing] = useState(NONE_FAILING);
   const asked = useRef(0);
-  const ask = useRef<((request: WriteRequest) => void) | null>(null);
+  const workers = useRef<ReturnType<typeof startWorkers> | null>(null);
   const [latest, setLatest] = useState(0);
 
   useEffect(() => {
-    const worker = new Worker(new URL("./write-worker.ts", import.meta.url), { type: "module" });
-    let busy = false;
-    let waiting: WriteRequest | null = null;
-    const next = () => {
-      if (busy || !waiting) return;
-      busy = true;
-      worker.postMessage(waiting);
-      waiting = null;
-    };
-    worker.addEventListener("message", ({ data }: MessageEvent<WriteAnswer>) => {
-      setKnown((before) => taken(before, data));
-      setIsBroken(false);
-      if (!("within" in data)) return;
-      busy = false;
-      next();
+    const started = startWorkers({
+      onAnswer: (answer) => setKnown((before) => taken(before, answer)),
+      onFailing: (worker, is) =>
+        setFailing((before) => (before[worker] === is ? before : { ...before, [worker]: is })),
     });
-    worker.addEventListener("error", () => {
-      setIsBroken(true);
-      // The next question may be one that it can answer.
-      busy = false;
-      next();
-    });
-    ask.current = (request) => {
-      waiting = request;
-      next();
-    };
+    workers.current = started;
     return () => {
-      ask.current = null;
-      worker.terminate();
+      workers.current = null;
+      started.end();
     };
   }, []);
 
   useEffect(() => {
     asked.current += 1;
     setLatest(asked.current);
-    ask.current?.({ number: asked.current, text, start, light });
+    workers.current?.ask({ number: asked.current, text, start, light });
   }, [text, start, light]);
 
-  const isOf = (part: { readonly of: number } | null) => part !== null && part.of === latest;
+  const answer = <Value>(part: { readonly of: number; readonly value: Value } | null): Answer<Value> | null =>
+    part && { value: part.value, isOld: part.of !== latest };
+  const [plan, findings, within] = [answer(known.plan), answer(known.findings), answer(known.within)];
+  const isOld = (part: Answer<unknown> | null) => part === null || part.isOld;
   return {
-    plan: known.plan?.value ?? null,
-    findings: known.findings?.value ?? null,
-    within: known.within?.value ?? null,
-    isBehind: !isOf(known.plan) || !isOf(known.findings) || !isOf(known.within),
-    isBroken,
+    plan,
+    findings,
+    within,
+    isBehind: isOld(plan) || isOld(findings) || isOld(within) || known.tried !== latest,
+    isBroken: failing.writing || failing.chance,
   };
 }
+
+const NONE_FAILING: Readonly<Record<WorkerName, boolean>> = { writing: false, chance: false };

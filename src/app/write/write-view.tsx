@@ -183,7 +183,8 @@ export function WriteView(props: WriteViewProps) {
   useUndoKeys(open);
   const typed = useTypedText(open.type);
 
-  const errors = answers.findings?.filter(({ level }) => level === "error").length ?? 0;
+  const findings = answers.findings?.value ?? NO_FINDINGS;
+  const errors = findings.filter(({ level }) => level === "error").length;
   const [undoes, redoes] = [manuscript.done.at(-1), manuscript.undone.at(-1)];
   const stepRows = stepChoices(rows);
   const moveRows = moveChoices(rows);
@@ -202,7 +203,7 @@ export function WriteView(props: WriteViewProps) {
           </button>
         ))}
         <Tool
-          says={words("write/findings-count", { count: answers.findings?.length ?? 0 })}
+          says={words("write/findings-count", { count: findings.length })}
           isOff={false}
           onTool={() => setSide("findings")}
         />
@@ -265,7 +266,8 @@ export function WriteView(props: WriteViewProps) {
               strands={strands}
               names={names}
               selected={selected}
-              findings={answers.findings ?? NO_FINDINGS}
+              findings={findings}
+              isOld={answers.findings?.isOld === true}
               acts={acts}
               fresh={fresh}
               onFresh={onFresh}
@@ -280,7 +282,7 @@ export function WriteView(props: WriteViewProps) {
                 text={manuscript.text}
                 unread={manuscript.unread}
                 onTyped={typed}
-                findings={answers.findings ?? NO_FINDINGS}
+                findings={findings}
                 goTo={null}
               />
             </Suspense>

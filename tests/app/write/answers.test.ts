@@ -1,15 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { WriteAnswer } from "../../../src/app/write/answers.ts";
-import { answerOn } from "../../../src/app/write/answers.ts";
+import { answersOn } from "../../../src/app/write/answers.ts";
 import { checkProcedureText } from "../../../src/core/check/index.ts";
-import { planOf } from "../../../src/core/plan/index.ts";
+import { planOf, riskModelOf } from "../../../src/core/plan/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import { fileWith, procedureOf, step } from "../../core/procedure-builder.ts";
 
-function answersOn(text: string): readonly WriteAnswer[] {
-  const told: WriteAnswer[] = [];
-  answerOn({ number: 7, text, start: null, light: null }, (answer) => told.push(answer));
-  return told;
+function told(text: string): readonly WriteAnswer[] {
+  return [...answersOn({ number: 7, text, start: null, light: null })].flatMap((answer) => answer ?? []);
 }
 
 describe("what is said of a manuscript", () => {
@@ -18,12 +16,28 @@ describe("what is said of a manuscript", () => {
   });
   const text = JSON.stringify(file, null, 2);
 
-  it("[WRT4] is its plan, then its findings, then its chance, as the plan and the checker have them", () => {
-    const [plan, findings, within] = answersOn(text);
+  it("[WRT4] is its plan with what its chance is sampled from, then its findings, as the plan and the checker have them", () => {
+    const [plan, findings] = told(text);
     const { timeline, margin } = planOf(outlineOf(procedureOf(file)));
     expect(plan).toMatchObject({ number: 7, plan: { finish: timeline?.course.finish, margin } });
-    expect(findings).toEqual({ number: 7, findings: checkProcedureText(text).findings });
-    expect(within).toEqual({ number: 7, within: 1 });
+    expect(plan && "model" in plan && plan.model).toEqual(timeline && riskModelOf(timeline.course));
+    expect(findings).toEqual({ number: 7, findings: checkProcedureText(text).findings, isTried: true });
+  });
+
+  it("[WRT4] [CHK1] findings come before their mends, which are tried one by one and left where nobody asks any more", () => {
+    const ring = fileWith([step("a", "ev1", 10, { after: ["b"] }), step("b", "ev2", 5, { after: ["a"] })]);
+    const ofRing = JSON.stringify(ring);
+    const answers = [...answersOn({ number: 7, text: ofRing, start: null, light: null })];
+    const mends = answers.map((one) => one && "findings" in one && one.findings.map(({ mend }) => mend));
+    expect(mends.slice(0, 3)).toEqual([false, [null], null]);
+    expect(mends.at(-1)).toEqual(checkProcedureText(ofRing).findings.map(({ mend }) => mend));
+    expect(checkProcedureText(ofRing).findings[0]?.mend).not.toBeNull();
+  });
+
+  it("[WRT4] without a limit there is no chance to be sampled", () => {
+    const { limits: _, ...without } = file;
+    const [plan] = told(JSON.stringify(without));
+    expect(plan).toMatchObject({ plan: { margin: null }, model: null });
   });
 
   it("[WRT4] what cannot be read has findings, and no figures at all", () => {
@@ -31,9 +45,8 @@ describe("what is said of a manuscript", () => {
       ...file,
       tasks: [{ id: "t", title: "T", steps: [step("a", "nobody", 1)] }],
     });
-    const [plan, findings, within] = answersOn(dangling);
-    expect(plan).toMatchObject({ plan: { finish: null, margin: null } });
+    const [plan, findings] = told(dangling);
+    expect(plan).toMatchObject({ plan: { finish: null, margin: null }, model: null });
     expect(findings && "findings" in findings && findings.findings[0]?.code).toBe("file/no-such-reference");
-    expect(within).toEqual({ number: 7, within: null });
   });
 });

@@ -123,7 +123,7 @@ describe("the risk of a plan", () => {
           step("b", "ev2", 5, threePoint(4, 5, 9)),
           ...(spread > 4 ? [step("c", "iv", spread, { after: ["a"] })] : []),
         ];
-        const model = riskModelOf(planOf(outlineFrom(fileWith(steps))));
+        const model = riskModelOf(planOf(outlineFrom(steps)));
         expect(sampleRisk(model, 300, likely, { influence: true, draws })).toEqual(
           sampleRisk(model, 300, likely),
         );

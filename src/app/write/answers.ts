@@ -1,3 +1,4 @@
+import type { CheckMemory } from "../../core/check/index.ts";
 import { checkInTurn } from "../../core/check/index.ts";
 import type { PlanOptions, RiskModel } from "../../core/plan/index.ts";
 import { planOf, riskModelOf } from "../../core/plan/index.ts";
@@ -34,7 +35,10 @@ const NO_PLAN: WrittenPlan = { finish: null, margin: null, times: new Map() };
  * Answers about a manuscript, the quickest first ([WRT4]): its plan, its findings, and these with mends that were tried. It pauses behind
  * each answer and before each mend, so that a question nobody asks any more can be left there.
  */
-export function* answersOn({ number, text, start, light }: WriteRequest): Generator<WriteAnswer | null> {
+export function* answersOn(
+  { number, text, start, light }: WriteRequest,
+  memory: CheckMemory,
+): Generator<WriteAnswer | null> {
   const options = { start: start ?? null, light: light ?? null };
   const read = readProcedure(text);
   const plan = read.procedure ? planOf(outlineOf(read.procedure), options) : null;
@@ -53,7 +57,7 @@ export function* answersOn({ number, text, start, light }: WriteRequest): Genera
         : NO_PLAN,
     model: course && plan?.margin != null ? riskModelOf(course) : null,
   };
-  const { findings, tryMends } = checkInTurn(read, options);
+  const { findings, tryMends } = checkInTurn(read, options, memory);
   yield { number, findings, isTried: tryMends === null };
   if (!tryMends) return;
   const trying = tryMends();

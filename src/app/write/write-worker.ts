@@ -1,9 +1,12 @@
+import { CheckMemory } from "../../core/check/index.ts";
 import { startLanguage } from "../language/index.ts";
 import type { WriteRequest } from "./answers.ts";
 import { answersOn } from "./answers.ts";
 
 // A mend may add a step, whose text is worded here.
 startLanguage();
+
+const memory = new CheckMemory();
 
 /** What is left to be answered; a newer question takes its place. */
 let answering: ReturnType<typeof answersOn> | null = null;
@@ -23,6 +26,6 @@ port1.onmessage = () => {
 
 self.addEventListener("message", ({ data }: MessageEvent<WriteRequest>) => {
   const isIdle = answering === null;
-  answering = answersOn(data);
+  answering = answersOn(data, memory);
   if (isIdle) port2.postMessage(null);
 });

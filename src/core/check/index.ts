@@ -1,3 +1,6 @@
-export type { Checked, CheckedInTurn, CheckOptions } from "./check-procedure.ts";
-export { checkInTurn, checkOutline, checkProcedureText, runFindings } from "./check-procedure.ts";
+export { CheckMemory } from "./check-memory.ts";
+export type { Checked, CheckedInTurn } from "./check-procedure.ts";
+export { checkInTurn, checkOutline, checkProcedureText } from "./check-procedure.ts";
 export { isAboutTheEnd } from "./following.ts";
+export type { CheckOptions } from "./scenario-check.ts";
+export { runFindings } from "./scenario-check.ts";

@@ -1,6 +1,5 @@
 import type { Course } from "../course/index.ts";
 import type { Duration, StepId } from "../units/index.ts";
-import type { SampleBlock } from "./sample-block.ts";
 
 /**
  * A time that a step is bound to ([PRO17]): the PET by which it has to be done, or how long after another step it has to
@@ -17,6 +16,13 @@ export interface SampledBound {
   /** -1 for a `doneBy`, which is counted from PET 0. */
   readonly from: number;
   readonly most: number;
+}
+
+/** The times of some samples. The row of a position has one for each sample. */
+interface SampledTimes {
+  readonly starts: Float64Array;
+  readonly finishes: Float64Array;
+  readonly rowOf: (at: number) => number;
 }
 
 /** A bound that is broken in some samples. */
@@ -58,7 +64,7 @@ export function sampledBounds(
  */
 export function isBroken(
   { at, from, most }: SampledBound,
-  { starts, finishes, rowOf }: Pick<SampleBlock, "starts" | "finishes" | "rowOf">,
+  { starts, finishes, rowOf }: SampledTimes,
   sample: number,
 ): boolean {
   if (from < 0) return (finishes[rowOf(at) + sample] as number) > most;

@@ -1,13 +1,15 @@
 import { describe, expect, it } from "vitest";
 import type { WriteAnswer } from "../../../src/app/write/answers.ts";
 import { answersOn } from "../../../src/app/write/answers.ts";
-import { checkProcedureText } from "../../../src/core/check/index.ts";
+import { CheckMemory, checkProcedureText } from "../../../src/core/check/index.ts";
 import { planOf, riskModelOf } from "../../../src/core/plan/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import { fileWith, procedureOf, step } from "../../core/procedure-builder.ts";
 
 function told(text: string): readonly WriteAnswer[] {
-  return [...answersOn({ number: 7, text, start: null, light: null })].flatMap((answer) => answer ?? []);
+  return [...answersOn({ number: 7, text, start: null, light: null }, new CheckMemory())].flatMap(
+    (answer) => answer ?? [],
+  );
 }
 
 describe("what is said of a manuscript", () => {
@@ -27,7 +29,7 @@ describe("what is said of a manuscript", () => {
   it("[WRT4] [CHK1] findings come before their mends, which are tried one by one and left where nobody asks any more", () => {
     const ring = fileWith([step("a", "ev1", 10, { after: ["b"] }), step("b", "ev2", 5, { after: ["a"] })]);
     const ofRing = JSON.stringify(ring);
-    const answers = [...answersOn({ number: 7, text: ofRing, start: null, light: null })];
+    const answers = [...answersOn({ number: 7, text: ofRing, start: null, light: null }, new CheckMemory())];
     const mends = answers.map((one) => one && "findings" in one && one.findings.map(({ mend }) => mend));
     expect(mends.slice(0, 3)).toEqual([false, [null], null]);
     expect(mends.at(-1)).toEqual(checkProcedureText(ofRing).findings.map(({ mend }) => mend));

@@ -1,3 +1,3 @@
 export type { BeadStage, BraidMarker, BraidRow } from "./braid-geometry.ts";
-export { BraidedList } from "./braided-list.tsx";
+export { BraidedList, type BraidPlaces } from "./braided-list.tsx";
 export { type Strand, strandsOf } from "./strand.ts";

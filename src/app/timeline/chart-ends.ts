@@ -1,7 +1,9 @@
-import type { Plan, Risk } from "../../core/plan/index.ts";
+import type { Risk } from "../../core/plan/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import type { Span } from "../../core/window/index.ts";
 import { words } from "../../words/index.ts";
+import type { DrawnTimeline } from "./lane-bar.ts";
 import type { ChartFlag } from "./time-flag.tsx";
 
 /** The room to the right of the last thing to show, in ms of PET. */
@@ -43,7 +45,13 @@ export function endOf(flags: readonly ChartFlag[], now: Duration | null, band: S
 }
 
 /** The flags of a plan alone; none without a timeline. */
-export function flagsOfPlan({ timeline, outline }: Plan): ChartFlag[] {
+export function flagsOfPlan({
+  timeline,
+  outline,
+}: {
+  readonly timeline: DrawnTimeline | null;
+  readonly outline: Outline;
+}): ChartFlag[] {
   if (!timeline) return [];
   const limit = outline.procedure.limits.elapsed ?? null;
   return flagsOf({ finish: timeline.course.finish, forecast: null, limit, ended: false });

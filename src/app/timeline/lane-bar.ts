@@ -1,4 +1,4 @@
-import type { CourseStep } from "../../core/course/index.ts";
+import type { Course, CourseStep } from "../../core/course/index.ts";
 import type { Slack, Timeline } from "../../core/plan/index.ts";
 import type { Outline, OutlineStep } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
@@ -18,6 +18,11 @@ export interface LaneBar {
   readonly onCriticalPath: boolean;
 }
 
+/** What of a timeline its bars are made of: plain data, so that a worker can send it. */
+export interface DrawnTimeline extends Pick<Timeline, "slack" | "criticalPath"> {
+  readonly course: Pick<Course, "steps" | "finish">;
+}
+
 /** The start of a bar as shown: as flown if there is a walk, otherwise as planned. */
 export function shownStart({ planned, flown }: LaneBar): Duration {
   return flown?.start ?? planned?.start ?? (0 as Duration);
@@ -33,7 +38,7 @@ export function shownFinish({ planned, flown }: LaneBar): Duration {
  * none. The plan of a walk is the one in force: once it was amended, the slack and the critical path of the plan of record
  * do not apply to it, and none are drawn.
  */
-export function laneBarsOf(outline: Outline, timeline: Timeline, state: WalkState | null): LaneBar[][] {
+export function laneBarsOf(outline: Outline, timeline: DrawnTimeline, state: WalkState | null): LaneBar[][] {
   const isOfRecord = state === null || state.ledger.amendments.length === 0;
   const inForce = isOfRecord ? timeline.course : state.inForce;
   const path = new Set(isOfRecord ? timeline.criticalPath : []);

@@ -2,7 +2,7 @@ import type { Plan } from "../../core/plan/index.ts";
 import { inWords, words } from "../../words/index.ts";
 
 /** Why a plan has no timeline. */
-export function NoTimeline({ plan }: { readonly plan: Plan }) {
+export function NoTimeline({ plan }: { readonly plan: Pick<Plan, "findings"> }) {
   return (
     <>
       <p>{words("timeline/none")}</p>

@@ -43,11 +43,15 @@ interface TimeChartProps {
   /** The steps that get a mark of their own, with what it means in words; none unless given. */
   readonly marked?: ReadonlyMap<StepId, string>;
   readonly onChoose: (bar: LaneBar) => void;
+  /** Called with a bar that is tapped or taken by Enter, where that does more than choosing it. */
+  readonly onPick?: (bar: LaneBar) => void;
   /** Called with the PET that the reader touches. */
   readonly onTouch: (pet: Duration) => void;
 }
 
 const NARROW_BELOW = 640;
+
+const nothingMore = () => {};
 
 /** The lanes over time. The Tab key reaches one bar; arrow keys move from there to the others. */
 export function TimeChart(props: TimeChartProps) {
@@ -80,6 +84,7 @@ export function TimeChart(props: TimeChartProps) {
     layout,
     reachable,
     onChoose,
+    onPick: props.onPick ?? nothingMore,
     onTouch,
     reveal,
   });

@@ -5,12 +5,9 @@ import type { Plan, Timeline } from "../../core/plan/index.ts";
 import type { Duration, StepId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { endOf, flagsOfPlan } from "./chart-ends.ts";
-import { laneBarsOf } from "./lane-bar.ts";
 import { NoTimeline } from "./no-timeline.tsx";
-import { StepPanel } from "./step-panel.tsx";
-import { TimeChart } from "./time-chart.tsx";
+import { PlanChart } from "./plan-chart.tsx";
 import type { Zoom } from "./time-scale.ts";
-import { windowSpansOf } from "./window-spans.ts";
 import { ZoomField } from "./zoom-field.tsx";
 import "./timeline.css";
 
@@ -79,30 +76,10 @@ interface PairedProps extends PairedTimeline {
 }
 
 function Paired({ plan, timeline, marked, end, zoom, chosen, onChoose }: PairedProps) {
-  const { outline, windows: spans, start } = plan;
-  const lanes = useMemo(() => laneBarsOf(outline, timeline, null), [outline, timeline]);
-  const waits = useMemo(() => waitsOf(timeline.course), [timeline]);
-  const windows = useMemo(() => windowSpansOf(outline.procedure.windows, spans), [outline, spans]);
-  const bar = lanes.flat().find(({ entry }) => entry.step.id === chosen) ?? null;
-  return (
-    <>
-      <TimeChart
-        outline={outline}
-        lanes={lanes}
-        waits={waits}
-        windows={windows}
-        flags={flagsOfPlan(plan)}
-        now={null}
-        end={end}
-        start={start}
-        zoom={zoom}
-        band={null}
-        chosen={bar}
-        marked={marked}
-        onTouch={() => {}}
-        onChoose={({ entry }) => onChoose(entry.step.id)}
-      />
-      {bar && <StepPanel outline={outline} bar={bar} waits={waits} live={false} />}
-    </>
+  const { outline, windows, start } = plan;
+  const drawn = useMemo(
+    () => ({ outline, windows, start, timeline, waits: waitsOf(timeline.course) }),
+    [outline, windows, start, timeline],
   );
+  return <PlanChart plan={drawn} end={end} zoom={zoom} chosen={chosen} marked={marked} onChoose={onChoose} />;
 }

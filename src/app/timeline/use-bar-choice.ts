@@ -14,6 +14,8 @@ interface BarChoiceParts {
   /** The bar from which the arrow keys move; `null` without bars. */
   readonly reachable: LaneBar | null;
   readonly onChoose: (bar: LaneBar) => void;
+  /** Called with a bar that is tapped, or taken by Enter or the space bar, once it is chosen; arrow keys only choose. */
+  readonly onPick: (bar: LaneBar) => void;
   /** Called with the PET of every tap, on a bar or beside it. */
   readonly onTouch: (pet: Duration) => void;
   /** Scrolls the stretch from one x to another into view. */
@@ -30,7 +32,7 @@ const REACH = 28;
 
 /** The handlers with which a reader chooses a bar, by keys or by a tap. A chosen bar gets the focus. */
 export function useBarChoice(parts: BarChoiceParts): BarChoice {
-  const { scroller, lanes, scale, layout, reachable, onChoose, onTouch, reveal } = parts;
+  const { scroller, lanes, scale, layout, reachable, onChoose, onPick, onTouch, reveal } = parts;
   const choose = (bar: LaneBar) => {
     onChoose(bar);
     reveal(scale.x(shownStart(bar)), scale.x(shownFinish(bar)));
@@ -39,11 +41,12 @@ export function useBarChoice(parts: BarChoiceParts): BarChoice {
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (!reachable || event.altKey || event.ctrlKey || event.metaKey) return;
-    const next =
-      event.key === "Enter" || event.key === " " ? reachable : barBeside(lanes, reachable, event.key);
+    const isTaken = event.key === "Enter" || event.key === " ";
+    const next = isTaken ? reachable : barBeside(lanes, reachable, event.key);
     if (!next) return;
     event.preventDefault();
     choose(next);
+    if (isTaken) onPick(next);
   };
   const onClick = (event: MouseEvent<SVGSVGElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
@@ -51,7 +54,10 @@ export function useBarChoice(parts: BarChoiceParts): BarChoice {
     const lane = Math.floor((event.clientY - box.top - layout.lanesTop) / layout.lane.height);
     const bar = nearestBar(lanes[lane] ?? [], pet);
     const x = scale.x(pet);
-    if (bar && x >= scale.x(shownStart(bar)) - REACH && x <= scale.x(shownFinish(bar)) + REACH) choose(bar);
+    if (bar && x >= scale.x(shownStart(bar)) - REACH && x <= scale.x(shownFinish(bar)) + REACH) {
+      choose(bar);
+      onPick(bar);
+    }
     onTouch(Math.min(scale.end, Math.max(0, Math.round(pet))) as Duration);
   };
   return { onKeyDown, onClick };

@@ -4,7 +4,9 @@ import type { PlanOptions, RiskModel } from "../../core/plan/index.ts";
 import { planOf, riskModelOf } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
 import { outlineOf, readProcedure } from "../../core/procedure/index.ts";
-import type { Duration, StepId } from "../../core/units/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import type { WrittenTimeline } from "./written-timeline.ts";
+import { writtenTimeline } from "./written-timeline.ts";
 
 /** A question about a manuscript; answers name it by its number. */
 export interface WriteRequest {
@@ -12,6 +14,8 @@ export interface WriteRequest {
   readonly text: string;
   readonly start: PlanOptions["start"];
   readonly light: PlanOptions["light"];
+  /** Whether its timeline is drawn. */
+  readonly isDrawn: boolean;
 }
 
 /** What the plan of a manuscript comes to. */
@@ -19,7 +23,8 @@ export interface WrittenPlan {
   /** PET; `null` without a plan. */
   readonly finish: Duration | null;
   readonly margin: Duration | null;
-  readonly times: ReadonlyMap<StepId, { readonly start: Duration; readonly finish: Duration | null }>;
+  /** What is drawn of it, or why nothing can be; `null` where that was not asked for. */
+  readonly timeline: WrittenTimeline | null;
 }
 
 /** What a worker says about a manuscript, part by part. */
@@ -29,14 +34,12 @@ export type WriteAnswer =
   /** Findings come without mends first; `isTried` once these were tried. */
   | { readonly number: number; readonly findings: readonly Finding[]; readonly isTried: boolean };
 
-const NO_PLAN: WrittenPlan = { finish: null, margin: null, times: new Map() };
-
 /**
  * Answers about a manuscript, the quickest first ([WRT4]): its plan, its findings, and these with mends that were tried. It pauses behind
  * each answer and before each mend, so that a question nobody asks any more can be left there.
  */
 export function* answersOn(
-  { number, text, start, light }: WriteRequest,
+  { number, text, start, light, isDrawn }: WriteRequest,
   memory: CheckMemory,
 ): Generator<WriteAnswer | null> {
   const options = { start: start ?? null, light: light ?? null };
@@ -45,16 +48,11 @@ export function* answersOn(
   const course = plan?.timeline?.course ?? null;
   yield {
     number,
-    plan:
-      plan && course
-        ? {
-            finish: course.finish,
-            margin: plan.margin,
-            times: new Map(
-              [...course.steps].map(([id, step]) => [id, { start: step.start, finish: step.finish }]),
-            ),
-          }
-        : NO_PLAN,
+    plan: {
+      finish: course?.finish ?? null,
+      margin: plan?.margin ?? null,
+      timeline: isDrawn ? writtenTimeline(plan, read.findings) : null,
+    },
     model: course && plan?.margin != null ? riskModelOf(course) : null,
   };
   const { findings, tryMends } = checkInTurn(read, options, memory);

@@ -1,22 +1,21 @@
-import type { KeyboardEvent, MouseEvent } from "react";
+import type { MouseEvent } from "react";
 import { useMemo, useState } from "react";
 import type { Change, Procedure, ProcedureFile } from "../../core/procedure/index.ts";
 import { parseProcedure } from "../../core/procedure/index.ts";
 import type { Metres, PlaceId } from "../../core/units/index.ts";
 import type { SitePoint, WorksiteGround } from "../../core/worksite/index.ts";
-import {
-  groundDrawing,
-  groundOf,
-  layoutChanges,
-  layoutOf,
-  placeMoved,
-  trueLength,
-} from "../../core/worksite/index.ts";
-import type { GestureName } from "../../core/write/index.ts";
+import { groundDrawing, groundOf, layoutChanges, layoutOf, placeMoved } from "../../core/worksite/index.ts";
+import type { GestureName, Proposal } from "../../core/write/index.ts";
+import { placeAdded, placesJoined, placesParted } from "../../core/write/index.ts";
+import type { Message } from "../../words/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import { DrawnWorksite } from "../worksite/index.ts";
 import { choicesIn } from "./field-schema.ts";
+import { MeasuredWays } from "./measured-ways.tsx";
+import { PlaceMoves } from "./place-moves.tsx";
+import type { WayEnds } from "./way-form.tsx";
+import { WayForm } from "./way-form.tsx";
 import "./place-map.css";
 
 interface PlaceMapProps {
@@ -32,16 +31,19 @@ const NEAR = 24;
 /** How far a press of a key or a button moves a place, in metres. */
 const STEPS = ["0.1", "0.5", "1", "5"] as const;
 
-const WAYS = { left: [-1, 0], right: [1, 0], up: [0, 1], down: [0, -1] } as const;
-type Way = keyof typeof WAYS;
-const KEYS: Readonly<Record<string, Way>> = {
-  ArrowLeft: "left",
-  ArrowRight: "right",
-  ArrowUp: "up",
-  ArrowDown: "down",
-};
+/** What a tap on the map does. */
+const MODES = ["move", "way", "place"] as const;
+type Mode = (typeof MODES)[number];
 
-/** The places on a map on which they are put and moved, by a tap, by keys and by buttons; each is one gesture ([WRT5]). */
+const NO_ENDS: WayEnds = ["", ""];
+
+/** The ends of a way after a tap on a place: the first, then the other one, then another in its place. */
+const endsWith = ([one, other]: WayEnds, place: string): WayEnds =>
+  one === "" ? [place, other] : place === one ? ["", other] : [one, place];
+
+/**
+ * The places on a map on which they are put and moved, and joined by ways, by a tap, by keys and by buttons; each is one gesture ([WRT5]).
+ */
 export function PlaceMap({ file, onChanges }: PlaceMapProps) {
   const procedure = useMemo(() => parseProcedure(file).procedure, [file]);
   if (file.places === undefined || file.places.length === 0) return null;
@@ -52,13 +54,30 @@ export function PlaceMap({ file, onChanges }: PlaceMapProps) {
   );
 }
 
+const NOTHING_SAID = { problem: null, done: null };
+
 function Laid({ file, procedure, onChanges }: PlaceMapProps & { readonly procedure: Procedure }) {
   const places = choicesIn(file, "places");
   const [wanted, setWanted] = useState<string | null>(null);
   const [step, setStep] = useState<(typeof STEPS)[number]>("1");
   const chosen = (places.find(({ id }) => id === wanted)?.id ?? places[0]?.id ?? "") as PlaceId;
   const ground = useMemo(() => groundOf(procedure, SIZE, inWords), [procedure]);
-  const drawing = useMemo(() => groundDrawing(ground, chosen), [ground, chosen]);
+  const [mode, setMode] = useState<Mode>("move");
+  const [ends, setEnds] = useState<WayEnds>(NO_ENDS);
+  const [said, setSaid] = useState<{ readonly problem: Message | null; readonly done: string | null }>(
+    NOTHING_SAID,
+  );
+  const drawing = useMemo(
+    () =>
+      groundDrawing(ground, mode === "way" ? (ends as readonly string[] as readonly PlaceId[]) : [chosen]),
+    [ground, chosen, mode, ends],
+  );
+  const name = (id: string) => places.find((one) => one.id === id)?.name ?? id;
+  const make = (gesture: GestureName, { problem, changes }: Proposal): boolean => {
+    setSaid({ problem, done: null });
+    if (changes) onChanges(gesture, changes);
+    return problem === null;
+  };
   const layout = layoutOf(procedure);
   const at = layout.places.get(chosen);
   // Whoever puts one place somewhere means the others where they are seen: positions that were worked out are kept with it.
@@ -67,9 +86,11 @@ function Laid({ file, procedure, onChanges }: PlaceMapProps & { readonly procedu
       ...layoutChanges(procedure).filter((one) => !("change" in one) || one.change !== chosen),
       ...placeMoved(chosen, point),
     ]);
-  const move = (way: Way) => {
-    const [dx, dy] = WAYS[way];
-    if (at) put({ x: at.x + dx * Number(step), y: at.y + dy * Number(step) });
+  const putNew = (point: Pick<SitePoint, "x" | "y">) => {
+    const { place, proposal } = placeAdded(file, words("write/new-places"));
+    const more = [...layoutChanges(procedure), ...placeMoved(place as PlaceId, point)];
+    const changes = proposal.changes && [...proposal.changes, ...more];
+    if (make("add", changes ? { ...proposal, changes } : proposal)) setWanted(place);
   };
   const tap = (event: MouseEvent<HTMLElement>) => {
     const box = event.currentTarget.querySelector("svg")?.getBoundingClientRect();
@@ -77,17 +98,30 @@ function Laid({ file, procedure, onChanges }: PlaceMapProps & { readonly procedu
     const scale = drawing.width / box.width;
     const point = { x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale };
     const near = nearestPlace(ground, point, NEAR * scale);
-    if (near !== null && near !== chosen) setWanted(near);
-    else if (near === null && isWithin(ground, point)) put(ground.frame.fromPlan(point));
-  };
-  const press = (event: KeyboardEvent) => {
-    const way = KEYS[event.key];
-    if (!way) return;
-    event.preventDefault();
-    move(way);
+    if (near !== null) return mode === "way" ? setEnds(endsWith(ends, near)) : setWanted(near);
+    if (mode === "way" || !isWithin(ground, point)) return;
+    (mode === "place" ? putNew : put)(ground.frame.fromPlan(point));
   };
   return (
     <section className="place-map" aria-label={words("write/map")}>
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would need a legend that is seen. */}
+      <div className="panel-acts" role="group" aria-label={words("write/map-mode")}>
+        {MODES.map((one) => (
+          <button
+            key={one}
+            type="button"
+            className="plain-button"
+            aria-pressed={mode === one}
+            onClick={() => {
+              setMode(one);
+              setEnds(NO_ENDS);
+              setSaid(NOTHING_SAID);
+            }}
+          >
+            {words(`write/map-mode-${one}`)}
+          </button>
+        ))}
+      </div>
       <div className="place-map-fields">
         <SelectField
           label={words("write/map-place")}
@@ -110,24 +144,48 @@ function Laid({ file, procedure, onChanges }: PlaceMapProps & { readonly procedu
       <div className="place-map-drawing" onClick={tap}>
         <DrawnWorksite drawing={drawing} name={words("write/map-says", { count: places.length })} />
       </div>
-      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would need a legend that is seen. */}
-      <div className="panel-acts" role="group" aria-label={words("write/map-move")} onKeyDown={press}>
-        {(["left", "right", "up", "down"] as const).map((way) => (
-          <button key={way} type="button" className="plain-button" onClick={() => move(way)}>
-            {words(`write/map-${way}`)}
-          </button>
-        ))}
-        {layout.laidOut.size > 0 && (
-          <button
-            type="button"
-            className="plain-button"
-            onClick={() => onChanges("set", layoutChanges(procedure))}
-          >
-            {words("map/keep-layout")}
-          </button>
+      {said.problem && <p role="alert">{inWords(said.problem)}</p>}
+      {said.done !== null && <p role="status">{said.done}</p>}
+      <p className="hint">
+        {words(
+          mode === "move" ? "write/map-how" : mode === "way" ? "write/map-how-way" : "write/map-how-place",
         )}
-      </div>
-      <p className="hint">{words("write/map-how")}</p>
+      </p>
+      {mode === "move" && (
+        <PlaceMoves
+          onMove={(right, up) => {
+            if (at) put({ x: at.x + right * Number(step), y: at.y + up * Number(step) });
+          }}
+          onKeepLayout={layout.laidOut.size > 0 ? () => onChanges("set", layoutChanges(procedure)) : null}
+        />
+      )}
+      {mode === "place" && at && (
+        <button
+          type="button"
+          className="plain-button"
+          onClick={() => putNew({ x: at.x + Number(step), y: at.y })}
+        >
+          {words("write/map-place-beside", { place: name(chosen) })}
+        </button>
+      )}
+      {mode === "way" && (
+        <WayForm
+          file={file}
+          procedure={procedure}
+          places={places}
+          ends={ends}
+          onEnds={setEnds}
+          onWay={(pair, way) => {
+            if (!make("add", placesJoined(file, pair, way))) return;
+            setSaid({
+              problem: null,
+              done: words("write/way-is-in", { one: name(pair[0]), other: name(pair[1]) }),
+            });
+            setEnds(NO_ENDS);
+            setWanted(pair[0]);
+          }}
+        />
+      )}
       {ground.numbered.length > 0 && (
         <ol>
           {ground.numbered.map(({ number, place, name }) => (
@@ -137,39 +195,13 @@ function Laid({ file, procedure, onChanges }: PlaceMapProps & { readonly procedu
           ))}
         </ol>
       )}
-      <Measured
+      <MeasuredWays
         procedure={procedure}
         chosen={chosen}
-        name={(id) => places.find((one) => one.id === id)?.name ?? id}
+        name={name}
+        onPart={(pair) => make("drop", placesParted(file, pair))}
       />
     </section>
-  );
-}
-
-/** How far the chosen place is from where its ways lead: by the way and straight. */
-function Measured({
-  procedure,
-  chosen,
-  name,
-}: {
-  readonly procedure: Procedure;
-  readonly chosen: PlaceId;
-  readonly name: (id: PlaceId) => string;
-}) {
-  const { places } = layoutOf(procedure);
-  const from = places.get(chosen);
-  const ways = procedure.routes.flatMap(({ between: [a, b], length }) => {
-    const to = a === chosen ? b : b === chosen ? a : null;
-    const point = to === null ? undefined : places.get(to);
-    return to !== null && from && point ? [{ to, length, straight: trueLength(from, point) as Metres }] : [];
-  });
-  if (ways.length === 0) return <p className="hint">{words("write/map-no-ways")}</p>;
-  return (
-    <ul className="place-map-ways" aria-label={words("write/map-ways")}>
-      {ways.map(({ to, length, straight }) => (
-        <li key={to}>{words("write/map-way", { place: name(to), length, straight })}</li>
-      ))}
-    </ul>
   );
 }
 

@@ -5,6 +5,7 @@ import { Performers } from "../parts/index.ts";
 import type { CellNames, Column } from "./cell-texts.ts";
 import { COLUMNS, cellTexts } from "./cell-texts.ts";
 import { timeText, typedTime } from "./minutes-text.ts";
+import { RowHandle } from "./row-handle.tsx";
 import type { TableRow } from "./sheet-rows.ts";
 
 interface SheetRowProps {
@@ -84,6 +85,7 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
           )}{" "}
           {mark}
         </span>
+        {sheet.kind === "task" && <RowHandle />}
       </li>
     );
   }
@@ -130,6 +132,7 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
           {texts[column]}
         </span>
       ))}
+      <RowHandle />
     </li>
   );
 });

@@ -1,22 +1,34 @@
-import type { KeyboardEvent, MouseEvent } from "react";
+import type { KeyboardEvent, MouseEvent, ReactNode } from "react";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { Finding } from "../../core/procedure/index.ts";
+import type { Message } from "../../words/index.ts";
 import { words } from "../../words/index.ts";
-import type { Strand } from "../braid/index.ts";
+import type { BraidPlaces, Strand } from "../braid/index.ts";
 import { BraidedList } from "../braid/index.ts";
 import type { CellNames, Column } from "./cell-texts.ts";
 import { COLUMNS } from "./cell-texts.ts";
+import { DragMark } from "./drag-mark.tsx";
 import { SheetRowItem } from "./sheet-row.tsx";
 import type { TableRow } from "./sheet-rows.ts";
 import { HEADS } from "./sheet-rows.ts";
+import { useRowDrag } from "./use-row-drag.ts";
 
 /** What the keys and taps of the table ask for. */
 export interface SheetActs {
+  /**
+   * What a tap or Enter on a row does instead of selecting or editing it, while something is being pointed at; arrow keys only go there
+   * then. `null` while nothing is.
+   */
+  readonly pointed: ((row: string) => void) | null;
   readonly select: (rows: readonly string[]) => void;
   readonly edited: (key: string, column: Column, value: unknown) => void;
   /** Opens the details beside at the field of a column. */
   readonly details: (column: Column) => void;
   readonly shift: (by: "up" | "down") => void;
+  /** Moves rows to another one, or to the beginning. */
+  readonly move: (rows: readonly string[], to: string | null) => void;
+  /** Why they cannot be moved there; `null` where they can be. */
+  readonly whyNotMoved: (rows: readonly string[], to: string | null) => Message | null;
   readonly add: () => void;
   readonly drop: () => void;
   readonly duplicate: () => void;
@@ -31,6 +43,8 @@ interface SheetTableProps {
   /** True while the findings are of the text before. */
   readonly isOld: boolean;
   readonly acts: SheetActs;
+  /** What is laid over the braid to be tapped, a stable function; `null` for nothing. */
+  readonly overBraid: ((places: BraidPlaces) => ReactNode) | null;
   /** The row whose text is to be typed at once, since it was just added; `null` for none. */
   readonly fresh: string | null;
   /** Called once it is typed. */
@@ -57,6 +71,7 @@ export function SheetTable({
   findings,
   isOld,
   acts,
+  overBraid,
   fresh,
   onFresh,
 }: SheetTableProps) {
@@ -97,6 +112,7 @@ export function SheetTable({
   const goTo = (row: string, column: Column, isMore: boolean) => {
     setWanted({ row, column });
     follows.current = true;
+    if (acts.pointed) return;
     if (!isMore) return acts.select([row]);
     const [first] = selected;
     const [from, to] = [keys.indexOf(first ?? row), keys.indexOf(row)];
@@ -105,6 +121,7 @@ export function SheetTable({
   };
 
   const edit = () => {
+    if (acts.pointed) return acts.pointed(stop.row);
     if (IN_PLACE.has(stop.column) || !isStep(rows, stop.row)) setEditing(stop);
     else acts.details(stop.column);
   };
@@ -155,13 +172,14 @@ export function SheetTable({
 
   const onClick = (event: MouseEvent) => {
     const { target } = event;
-    if (!(target instanceof Element) || target.closest("input")) return;
+    if (!(target instanceof Element) || target.closest("input, [data-handle]")) return;
     const row = target.closest<HTMLElement>("[data-row]")?.dataset["row"];
     if (row === undefined) return;
     const column = (target.closest<HTMLElement>("[data-column]")?.dataset["column"] ?? "do") as Column;
     const isAgain =
       stop.row === row && stop.column === column && selected.length === 1 && selected[0] === row;
     setWanted({ row, column });
+    if (acts.pointed) return acts.pointed(row);
     if (event.ctrlKey || event.metaKey)
       return acts.select(selected.includes(row) ? selected.filter((one) => one !== row) : [...selected, row]);
     if (event.shiftKey) return goTo(row, column, true);
@@ -169,6 +187,18 @@ export function SheetTable({
     // A second tap on the same cell edits it, as Enter does.
     if (isAgain && IN_PLACE.has(column)) setEditing({ row, column });
   };
+
+  const { drag, onPointerDown } = useRowDrag({
+    table,
+    rows,
+    selected,
+    whyNotMoved: acts.whyNotMoved,
+    onMove: (moved, to) => {
+      setWanted({ row: moved.at(-1) ?? stop.row, column: stop.column });
+      follows.current = true;
+      acts.move(moved, to);
+    },
+  });
 
   const concerned = useMemo(() => {
     const counts = new Map<string, number>();
@@ -205,16 +235,26 @@ export function SheetTable({
   );
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the tree grid within is what takes keys and taps.
-    <div ref={table} className="write-table" aria-busy={isOld} onKeyDown={onKeyDown} onClick={onClick}>
+    <div
+      ref={table}
+      className="write-table"
+      aria-busy={isOld}
+      data-dragging={drag !== null || undefined}
+      onKeyDown={onKeyDown}
+      onClick={onClick}
+      onPointerDown={onPointerDown}
+    >
       <BraidedList
         label={words("write/table")}
         strands={strands}
         rows={rows}
         markers={NO_MARKERS}
         role="treegrid"
+        over={overBraid}
       >
         {renderRow}
       </BraidedList>
+      {drag && <DragMark drag={drag} />}
     </div>
   );
 }

@@ -166,34 +166,32 @@ export function SplitForm({
   );
 }
 
+/** A lag as it is typed, as the file has it: none for an empty field, `null` for what is no time. */
+export const lagOf = (typed: string): string | null => (typed.trim() === "" ? "PT0S" : typedDuration(typed));
+
 /** What is waited for, and how long after it: the predecessor is tapped in the table meanwhile ([WRT3]). */
 export function LinkForm({
   action,
   steps,
+  lag,
   onLag,
   onStep,
   onEnd,
 }: {
   readonly action: string;
   readonly steps: readonly { readonly id: string; readonly name: string }[];
-  /** `null` while what is typed is no time. */
-  readonly onLag: (lag: string | null) => void;
+  /** The lag as it is typed. */
+  readonly lag: string;
+  readonly onLag: (typed: string) => void;
   readonly onStep: (step: string) => void;
   readonly onEnd: () => void;
 }) {
-  const [lag, setLag] = useState("");
   const [step, setStep] = useState(steps[0]?.id ?? "");
   return (
     <Form title={words("write/link")} act={words("write/link-do")} onAct={() => onStep(step)}>
       <p role="status">{words("write/link-how", { action })}</p>
-      <LineField
-        label={words("write/link-lag")}
-        value={lag}
-        onValue={(text) => {
-          setLag(text);
-          onLag(text.trim() === "" ? "PT0S" : typedDuration(text));
-        }}
-      />
+      <LineField label={words("write/link-lag")} value={lag} onValue={onLag} />
+      {lagOf(lag) === null && <p role="alert">{words("write/not-a-value")}</p>}
       <SelectField label={words("write/link-to")} choices={steps} value={step} onValue={setStep} />
       <button type="button" className="plain-button" onClick={onEnd}>
         {words("write/link-end")}

@@ -3,12 +3,15 @@ export function Tool({
   says,
   isOff,
   about = null,
+  isPressed,
   onTool,
 }: {
   readonly says: string;
   readonly isOff: boolean;
   /** What it would do now, in full; `null` where its name says it. */
   readonly about?: string | null;
+  /** Whether what it begins is going on; absent for one that begins nothing that lasts. */
+  readonly isPressed?: boolean;
   readonly onTool: () => void;
 }) {
   return (
@@ -16,6 +19,7 @@ export function Tool({
       type="button"
       className="plain-button"
       disabled={isOff}
+      aria-pressed={isPressed}
       title={about ?? undefined}
       onClick={onTool}
     >

@@ -113,7 +113,7 @@ function startWorkers({ onAnswer, onFailing }: Told) {
  * Asks workers about a manuscript after every gesture ([WRT4]). Each part is told as it comes; a question that comes while one is being
  * answered takes its place.
  */
-export function useAnswers({ text, start, light }: Omit<WriteRequest, "number">): Answers {
+export function useAnswers({ text, start, light, isDrawn }: Omit<WriteRequest, "number">): Answers {
   const [known, setKnown] = useState(NOTHING);
   const [failing, setFailing] = useState(NONE_FAILING);
   const asked = useRef(0);
@@ -136,8 +136,8 @@ export function useAnswers({ text, start, light }: Omit<WriteRequest, "number">)
   useEffect(() => {
     asked.current += 1;
     setLatest(asked.current);
-    workers.current?.ask({ number: asked.current, text, start, light });
-  }, [text, start, light]);
+    workers.current?.ask({ number: asked.current, text, start, light, isDrawn });
+  }, [text, start, light, isDrawn]);
 
   const answer = <Value>(part: { readonly of: number; readonly value: Value } | null): Answer<Value> | null =>
     part && { value: part.value, isOld: part.of !== latest };

@@ -1,3 +1,4 @@
+import type { RefObject } from "react";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Change } from "../../core/procedure/index.ts";
 import type { Anchor, GestureName, Manuscript, Proposal, Stepped } from "../../core/write/index.ts";
@@ -8,10 +9,13 @@ import { useServices } from "../session/index.ts";
 import { procedureText } from "../shelf/index.ts";
 import type { Keeping } from "./manuscript-keeper.ts";
 import { ManuscriptKeeper } from "./manuscript-keeper.ts";
+import { scrollerOf } from "./page-scroll.ts";
 
 /** A manuscript on the screen, and what can be done with it. */
 export interface OpenManuscript {
   readonly manuscript: Manuscript;
+  /** Where it is shown, so that undo brings the scroll back. */
+  readonly shownIn: RefObject<HTMLElement | null>;
   readonly keeping: Keeping;
   /** The rows that are selected. */
   readonly rows: readonly string[];
@@ -41,11 +45,6 @@ interface State {
   readonly problem: Message | null;
 }
 
-/** The element that scrolls a page; the window's where there is none. */
-function scrolled(): Element | null {
-  return document.querySelector("[data-write-scroll]");
-}
-
 /**
  * A manuscript by its key on this device; where there is none, one that is begun with the procedure of that key on the shelf. It is kept
  * after every gesture.
@@ -55,9 +54,11 @@ export function useManuscript(key: string): Opening {
   const [state, setState] = useState<State | "missing" | "unreadable" | null>(null);
   const [keeping, setKeeping] = useState<Keeping>({ kind: "kept" });
   const keeper = useRef<ManuscriptKeeper | null>(null);
+  const shownIn = useRef<HTMLElement | null>(null);
   // The state as it is now, for handlers that run before the next drawing.
   const now = useRef<State | null>(null);
 
+  const scrolled = useCallback(() => shownIn.current && scrollerOf(shownIn.current), []);
   const show = useCallback((next: State, keep: boolean) => {
     now.current = next;
     setState(next);
@@ -108,7 +109,7 @@ export function useManuscript(key: string): Opening {
       show({ manuscript: written.manuscript, rows: proposal.rows, problem: null }, isChanged);
       return true;
     },
-    [show],
+    [show, scrolled],
   );
 
   const change = useCallback(
@@ -124,7 +125,7 @@ export function useManuscript(key: string): Opening {
       show({ manuscript, rows: anchor.rows, problem: null }, true);
       requestAnimationFrame(() => scrolled()?.scrollTo({ top: anchor.scroll }));
     },
-    [show],
+    [show, scrolled],
   );
   const undo = useCallback(() => stepTo(now.current && undone(now.current.manuscript)), [stepTo]);
   const redo = useCallback(() => stepTo(now.current && redone(now.current.manuscript)), [stepTo]);
@@ -136,7 +137,7 @@ export function useManuscript(key: string): Opening {
       const anchor = { rows: before.rows, scroll: scrolled()?.scrollTop ?? 0 };
       show({ ...before, manuscript: typedOn(before.manuscript, text, anchor) }, true);
     },
-    [show],
+    [show, scrolled],
   );
 
   const select = useCallback(
@@ -167,7 +168,7 @@ export function useManuscript(key: string): Opening {
   if (state === "missing" || state === "unreadable") return { kind: state };
   return {
     kind: "open",
-    open: { ...state, keeping, select, make, change, undo, redo, type, revised, decide },
+    open: { ...state, shownIn, keeping, select, make, change, undo, redo, type, revised, decide },
   };
 }
 

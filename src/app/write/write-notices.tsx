@@ -1,18 +1,9 @@
-import type { Message } from "../../words/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
 import { keepingTrouble } from "./use-manuscript.ts";
 
-/** Whether what is written is on the device, what another page did, and why the last gesture was not possible. */
-export function Notices({
-  open,
-  saved,
-  problem,
-}: {
-  readonly open: OpenManuscript;
-  readonly saved: string | null;
-  readonly problem: Message | null;
-}) {
+/** Whether what is written is on the device, and what another page did. */
+export function Notices({ open, saved }: { readonly open: OpenManuscript; readonly saved: string | null }) {
   const { keeping } = open;
   const trouble = keepingTrouble(keeping);
   return (
@@ -45,7 +36,6 @@ export function Notices({
           </div>
         </div>
       )}
-      {problem && <p role="alert">{inWords(problem)}</p>}
       {open.manuscript.unread !== null && <p role="status">{words("write/unread")}</p>}
     </div>
   );

@@ -1,5 +1,6 @@
 import { useIonRouter } from "@ionic/react";
-import { Suspense, useCallback, useMemo, useRef, useState } from "react";
+import type { KeyboardEvent } from "react";
+import { lazy, Suspense, useCallback, useMemo, useRef, useState } from "react";
 import type { PlanOptions } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
 import { parseDuration } from "../../core/units/index.ts";
@@ -8,6 +9,7 @@ import {
   handedOver,
   headingNames,
   pastedTable,
+  performerTurned,
   placedStep,
   rowsCopied,
   rowsDropped,
@@ -19,7 +21,6 @@ import {
   stepSplit,
   stepsJoined,
   taskAdded,
-  taskKey,
   textPasted,
   textReplaced,
 } from "../../core/write/index.ts";
@@ -27,28 +28,34 @@ import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { LazyTextPane } from "../text-pane/index.ts";
 import { cellNames } from "./cell-texts.ts";
-import { doneWords } from "./done-words.ts";
 import { FindingsList } from "./findings-list.tsx";
 import { focusField } from "./focus-field.ts";
+import { JointForm } from "./joint-form.tsx";
 import { ListEditor } from "./list-editor.tsx";
 import { PastedTableForm } from "./pasted-table-form.tsx";
 import { moveChoices, stepChoices, withNext } from "./row-choices.ts";
+import { RowDetails } from "./row-details.tsx";
+import type { Side } from "./row-tools.tsx";
+import { RowTools } from "./row-tools.tsx";
 import { HEADS, type TableRow, tableRows } from "./sheet-rows.ts";
 import type { SheetActs } from "./sheet-table.tsx";
 import { SheetTable } from "./sheet-table.tsx";
 import {
   HandOverForm,
   LinkForm,
+  lagOf,
   MoveForm,
   PasteForm,
   ReplaceForm,
   SaveForm,
   SplitForm,
 } from "./side-forms.tsx";
-import { fieldChanges, StepDetails, TaskDetails, useOffers } from "./step-details.tsx";
+import { fieldChanges, useOffers } from "./step-details.tsx";
 import { Tool } from "./tool.tsx";
+import { UndoTools } from "./undo-tools.tsx";
 import { useAnswers } from "./use-answers.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
+import { useStrandTargets } from "./use-strand-targets.tsx";
 import { useTypedText } from "./use-typed-text.ts";
 import { useUndoKeys } from "./use-undo-keys.ts";
 import { Figures } from "./write-figures.tsx";
@@ -73,19 +80,10 @@ interface WriteViewProps {
   readonly saved: string | null;
 }
 
-const TABS = ["table", "lists", "text"] as const;
+const TABS = ["table", "timeline", "lists", "text"] as const;
 type Tab = (typeof TABS)[number];
-type Side =
-  | "details"
-  | "findings"
-  | "link"
-  | "hand-over"
-  | "search"
-  | "split"
-  | "move"
-  | "paste"
-  | "table"
-  | "save";
+
+const TimelinePane = lazy(async () => ({ default: (await import("./timeline-pane.tsx")).TimelinePane }));
 
 /** The screen on which a procedure is written: the table or the lists, what is chosen beside it, and what it comes to. */
 export function WriteView(props: WriteViewProps) {
@@ -93,10 +91,10 @@ export function WriteView(props: WriteViewProps) {
   const { manuscript, rows: selected, make, change, select } = open;
   const { file } = manuscript;
   const router = useIonRouter();
-  const answers = useAnswers({ text: manuscript.text, start, light });
   const [tab, setTab] = useState<Tab>("table");
+  const answers = useAnswers({ text: manuscript.text, start, light, isDrawn: tab === "timeline" });
   const [side, setSide] = useState<Side>("details");
-  const [lag, setLag] = useState<string | null>("PT0S");
+  const [lag, setLag] = useState("");
   const [table, setTable] = useState<PastedTable | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
   const onFresh = useCallback(() => setFresh(null), []);
@@ -120,11 +118,10 @@ export function WriteView(props: WriteViewProps) {
   const addStep = () => add("add", stepAdded(file, where(), words("write/new-step")));
   const addTask = () => add("add", taskAdded(file, where(), words("write/new-task")));
   const acts: SheetActs = {
+    pointed: side === "link" && step ? link : null,
     select: (keys) => {
-      const [key] = keys;
-      if (side === "link" && step && key !== undefined && placedStep(file, key)) return link(key);
       select(keys);
-      if (side !== "findings") setSide("details");
+      if (side !== "findings" && side !== "joint") setSide("details");
     },
     edited: (key, column, value) => {
       if (placedStep(file, key)) change("set", fieldChanges("steps", key, column, value));
@@ -138,14 +135,30 @@ export function WriteView(props: WriteViewProps) {
       requestAnimationFrame(() => focusField(beside.current, column));
     },
     shift: (by) => void make("move", rowsShifted(file, selected, by)),
+    move: (moved, to) => void make("move", rowsMoved(file, moved, to)),
+    whyNotMoved: (moved, to) => rowsMoved(file, moved, to).problem,
     add: addStep,
     drop: () => void make("drop", rowsDropped(file, selected)),
     duplicate: () => void make("duplicate", rowsDuplicated(file, selected)),
   };
   function link(to: string) {
-    const time = lag === null ? null : parseDuration(lag);
+    const time = parseDuration(lagOf(lag) ?? "");
     if (step && time !== null && make("link", stepLinked(file, step.id, to, time))) setSide("details");
   }
+  const stepId = step?.id ?? null;
+  const turn = useCallback(
+    (crew: string) => {
+      if (stepId !== null) make("joint", performerTurned(file, stepId, crew));
+    },
+    [make, file, stepId],
+  );
+  const overBraid = useStrandTargets({
+    row: side === "joint" ? at : null,
+    crew: file.crew,
+    strands,
+    onTurn: turn,
+    select,
+  });
   const paste = (text: string) => {
     const rowsPasted = textPasted(file, where(), text);
     const found = rowsPasted.problem ? pastedTable(text, headingNames(inWords)) : null;
@@ -166,15 +179,24 @@ export function WriteView(props: WriteViewProps) {
     const text = rowsCopied(file, selected);
     if (text !== "") navigator.clipboard?.writeText(text).catch(() => setSide("paste"));
   };
+  const reveal = (row: string) =>
+    requestAnimationFrame(() =>
+      open.shownIn.current
+        ?.querySelector(`.write-table [data-row="${CSS.escape(row)}"]`)
+        ?.scrollIntoView({ block: "center" }),
+    );
   const goToStep = (id: string) => {
     setTab("table");
     select([id]);
     setSide("details");
-    requestAnimationFrame(() =>
-      document
-        .querySelector(`.write-table [data-row="${CSS.escape(id)}"]`)
-        ?.scrollIntoView({ block: "center" }),
-    );
+    reveal(id);
+  };
+  const goToTab = (to: Tab) => {
+    if (to === "table" && tab !== "table" && last) reveal(last);
+    setTab(to);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Escape" && (side === "link" || side === "joint")) setSide("details");
   };
   const mend = ({ mend: changes }: Finding) => {
     if (changes) change("mend", changes);
@@ -185,11 +207,11 @@ export function WriteView(props: WriteViewProps) {
 
   const findings = answers.findings?.value ?? NO_FINDINGS;
   const errors = findings.filter(({ level }) => level === "error").length;
-  const [undoes, redoes] = [manuscript.done.at(-1), manuscript.undone.at(-1)];
   const stepRows = stepChoices(rows);
   const moveRows = moveChoices(rows);
+  const isOfRows = tab === "table" || tab === "timeline";
   return (
-    <article className="write">
+    <article ref={open.shownIn} className="write" onKeyDown={onKeyDown}>
       <div className="write-bar" role="toolbar" aria-label={words("write/tools")}>
         {TABS.map((one) => (
           <button
@@ -197,7 +219,7 @@ export function WriteView(props: WriteViewProps) {
             type="button"
             className="plain-button"
             aria-pressed={tab === one}
-            onClick={() => setTab(one)}
+            onClick={() => goToTab(one)}
           >
             {words(`write/tab-${one}`)}
           </button>
@@ -211,51 +233,27 @@ export function WriteView(props: WriteViewProps) {
         <Tool says={words("write/save-file")} isOff={false} onTool={onSaveFile} />
       </div>
       <Figures answers={answers} limit={file.limits?.elapsed} />
-      <Notices open={open} saved={saved} problem={open.problem} />
+      <Notices open={open} saved={saved} />
       <div className="write-bar write-row-bar" role="toolbar" aria-label={words("write/row-tools")}>
-        <Tool
-          says={words("write/undo")}
-          isOff={!undoes}
-          about={undoes ? words("write/undo-what", { what: doneWords(undoes.about.name) }) : null}
-          onTool={open.undo}
-        />
-        <Tool
-          says={words("write/redo")}
-          isOff={!redoes}
-          about={redoes ? words("write/redo-what", { what: doneWords(redoes.about.name) }) : null}
-          onTool={open.redo}
-        />
-        {tab === "table" && (
-          <>
-            <Tool says={words("write/add-step")} isOff={false} onTool={addStep} />
-            <Tool says={words("write/add-task")} isOff={false} onTool={addTask} />
-            <Tool says={words("write/up")} isOff={!last} onTool={() => acts.shift("up")} />
-            <Tool says={words("write/down")} isOff={!last} onTool={() => acts.shift("down")} />
-            <Tool says={words("write/link")} isOff={!step} onTool={() => setSide("link")} />
-            <Tool says={words("write/hand-over")} isOff={!step} onTool={() => setSide("hand-over")} />
-            <details className="write-menu">
-              <summary className="plain-button">{words("write/more-tools")}</summary>
-              <div className="panel-acts">
-                <Tool says={words("write/move-to")} isOff={!last} onTool={() => setSide("move")} />
-                <Tool says={words("write/duplicate")} isOff={!last} onTool={acts.duplicate} />
-                <Tool says={words("write/split")} isOff={!step} onTool={() => setSide("split")} />
-                <Tool
-                  says={words("write/join")}
-                  isOff={selected.length < 2}
-                  onTool={() => make("join", stepsJoined(file, selected))}
-                />
-                <Tool says={words("write/copy")} isOff={!last} onTool={copy} />
-                <Tool says={words("write/paste")} isOff={false} onTool={askPaste} />
-                <Tool says={words("write/search")} isOff={false} onTool={() => setSide("search")} />
-                <Tool says={words("write/drop")} isOff={!last} onTool={acts.drop} />
-                <Tool
-                  says={words("write/select-more")}
-                  isOff={!last}
-                  onTool={() => select(withNext(rows, selected))}
-                />
-              </div>
-            </details>
-          </>
+        <UndoTools open={open} />
+        {isOfRows && (
+          <RowTools
+            count={selected.length}
+            isStep={step !== null}
+            side={side}
+            acts={{
+              ...acts,
+              addTask,
+              copy,
+              paste: askPaste,
+              join: () => void make("join", stepsJoined(file, selected)),
+              selectNext: () => select(withNext(rows, selected)),
+            }}
+            onSide={(to) => {
+              setLag("");
+              setSide(to);
+            }}
+          />
         )}
       </div>
       <div className="write-body" data-tab={tab}>
@@ -269,9 +267,23 @@ export function WriteView(props: WriteViewProps) {
               findings={findings}
               isOld={answers.findings?.isOld === true}
               acts={acts}
+              overBraid={overBraid}
               fresh={fresh}
               onFresh={onFresh}
             />
+          )}
+          {tab === "timeline" && (
+            <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+              <TimelinePane
+                timeline={answers.plan?.value.timeline ?? null}
+                isBehind={answers.plan?.isOld !== false}
+                isBroken={answers.isBroken}
+                selected={last}
+                isLinking={side === "link" && step !== null}
+                onSelect={(id) => acts.select([id])}
+                onLink={link}
+              />
+            </Suspense>
           )}
           {tab === "lists" && (
             <ListEditor file={file} onChanges={(name, changes) => void change(name, changes)} />
@@ -289,6 +301,11 @@ export function WriteView(props: WriteViewProps) {
           )}
         </div>
         <div className="write-beside" ref={beside}>
+          {open.problem && (
+            <p role="alert" className="write-problem">
+              {inWords(open.problem)}
+            </p>
+          )}
           {side === "findings" && (
             <FindingsList findings={answers.findings} onStep={goToStep} onMend={mend} />
           )}
@@ -330,6 +347,7 @@ export function WriteView(props: WriteViewProps) {
             <LinkForm
               action={step.do}
               steps={stepRows.filter(({ id }) => id !== step.id)}
+              lag={lag}
               onLag={setLag}
               onStep={link}
               onEnd={() => setSide("details")}
@@ -354,38 +372,21 @@ export function WriteView(props: WriteViewProps) {
               }}
             />
           )}
-          {side === "details" && tab === "table" && at?.kind === "step" && (
-            <StepDetails
-              file={file}
-              step={at.step}
-              number={at.number}
-              onField={(key, value) => {
-                const isRename = key === "id" && typeof value === "string";
-                make(isRename ? "rename" : "set", {
-                  changes: fieldChanges("steps", at.step.id, key, value),
-                  rows: isRename ? [value] : selected,
-                  problem: null,
-                });
-              }}
-            />
+          {side === "joint" && step && (
+            <JointForm file={file} step={step} onTurn={turn} onEnd={() => setSide("details")} />
           )}
-          {side === "details" && tab === "table" && at?.kind === "task" && (
-            <TaskDetails
+          {side === "details" && isOfRows && (
+            <RowDetails
               file={file}
-              task={at.task}
-              number={at.number}
-              onField={(key, value) => {
-                const isRename = key === "id" && typeof value === "string";
-                make(isRename ? "rename" : "set", {
-                  changes: fieldChanges("tasks", at.task.id, key, value),
-                  rows: isRename ? [taskKey(value)] : selected,
+              row={at}
+              onField={(changes, renamed) =>
+                make(renamed === null ? "set" : "rename", {
+                  changes,
+                  rows: renamed === null ? selected : [renamed],
                   problem: null,
-                });
-              }}
+                })
+              }
             />
-          )}
-          {side === "details" && tab === "table" && at === null && (
-            <p className="hint">{words("write/choose-row")}</p>
           )}
         </div>
       </div>

@@ -68,12 +68,12 @@ function stillLayers(ground: WorksiteGround): readonly DrawnNode[] {
   return still;
 }
 
-/** The drawing of a ground with nobody on it, for whoever lays places out; `chosen` has a ring round it. */
-export function groundDrawing(ground: WorksiteGround, chosen: PlaceId | null): Drawing {
+/** The drawing of a ground with nobody on it, for whoever lays places out; those that are chosen have a ring round them. */
+export function groundDrawing(ground: WorksiteGround, chosen: readonly PlaceId[]): Drawing {
   const { width, height } = ground.frame;
   const rings = ground.views.flatMap(({ places }) =>
     places
-      .filter(({ place }) => place === chosen)
+      .filter(({ place }) => chosen.includes(place))
       .map(({ at }) => node("circle", { class: "chosen-place", cx: px(at.x), cy: px(at.y), r: 2 * MARK })),
   );
   return {

@@ -7,6 +7,7 @@ export { groundOf } from "./ground.ts";
 export type { SitePoint, WorksiteLayout } from "./layout.ts";
 export { layoutOf, trueLength } from "./layout.ts";
 export { layoutChanges, placeMoved } from "./layout-changes.ts";
+export { measuredLength } from "./measured-length.ts";
 export type { SharedWay, WorksiteMoment } from "./moment.ts";
 export { momentOf } from "./moment.ts";
 export type { Doing, PersonAt, Spot, WalkedLine } from "./person.ts";

@@ -5,7 +5,7 @@ import { placeAt, stepsPut, tasksPut } from "./added-rows.ts";
 import type { Proposal } from "./proposal.ts";
 import { impossible, proposed } from "./proposal.ts";
 import type { FileStep, FileTask } from "./sheet.ts";
-import { sheetOf, taskKey, tasksOf } from "./sheet.ts";
+import { contingencyKey, sheetOf, taskKey, tasksOf } from "./sheet.ts";
 
 /** The rows chosen in the table: whole tasks, and steps that are in none of them; both in reading order. */
 export interface Chosen {
@@ -61,28 +61,53 @@ const inARow = (steps: readonly FileStep[], first: RowPlace): Change[] =>
     return { move: id, ...(before ? { behind: before.id } : first) };
   });
 
-/** Moves rows beside another one ([WRT2]): steps behind a step or first in a task, tasks behind the task of the row. */
-export function rowsMoved(file: ProcedureFile, rows: readonly string[], to: string): Proposal {
+/** Where a row to which others are moved has room for steps, and for tasks. */
+interface Destination {
+  /** `null` where there is no task to put them in. */
+  readonly ofSteps: RowPlace | null;
+  readonly ofTasks: { readonly behind: FileTask } | { readonly first: true | string };
+}
+
+function destinationAt(file: ProcedureFile, row: string | null): Destination | null {
+  const firstOf = (tasks: readonly FileTask[], first: true | string): Destination => ({
+    ofSteps: tasks[0] ? { first: tasks[0].id } : null,
+    ofTasks: { first },
+  });
+  if (row === null) return firstOf(file.tasks, true);
+  const contingency = file.contingencies?.find(({ id }) => contingencyKey(id) === row);
+  if (contingency) return firstOf(contingency.tasks, contingency.id);
+  const ofSteps = placeAt(file, row);
+  const behind = tasksOf(file).find(
+    (task) => taskKey(task.id) === row || task.steps.some(({ id }) => id === row),
+  );
+  return ofSteps && behind ? { ofSteps, ofTasks: { behind } } : null;
+}
+
+/**
+ * Moves rows to another one ([WRT2]): steps behind a step or first in a task, tasks behind the task of the row; behind the heading of a
+ * contingency, or of everything with `null`, they come first there.
+ */
+export function rowsMoved(file: ProcedureFile, rows: readonly string[], to: string | null): Proposal {
   const { tasks, steps } = chosenIn(file, rows);
   if (tasks.length > 0 && steps.length > 0) return impossible(message("write/tasks-or-steps"));
   if (tasks.length + steps.length === 0) return impossible(NOTHING);
-  const place = placeAt(file, to);
+  const place = destinationAt(file, to);
   if (!place) return impossible(message("write/no-row"));
   if (steps.length > 0) {
     if (steps.some(({ id }) => id === to)) return impossible(message("write/beside-itself"));
-    return proposed(inARow(steps, place), rows);
+    return place.ofSteps ? proposed(inARow(steps, place.ofSteps), rows) : impossible(message("write/no-row"));
   }
-  const target = tasksOf(file).find(
-    (task) => taskKey(task.id) === to || task.steps.some(({ id }) => id === to),
-  );
-  if (!target || tasks.includes(target)) return impossible(message("write/beside-itself"));
-  if (file.tasks.every((task) => tasks.includes(task))) return impossible(message("write/last-task"));
+  const { ofTasks } = place;
+  if ("behind" in ofTasks && tasks.includes(ofTasks.behind))
+    return impossible(message("write/beside-itself"));
+  if (to !== null && file.tasks.every((task) => tasks.includes(task)))
+    return impossible(message("write/last-task"));
+  const first = "behind" in ofTasks ? { behind: ofTasks.behind.id } : ofTasks;
   return proposed(
-    tasks.map(({ id }, index) => ({
-      move: id,
-      list: "tasks" as const,
-      behind: tasks[index - 1]?.id ?? target.id,
-    })),
+    tasks.map(({ id }, index): Change => {
+      const before = tasks[index - 1];
+      return { move: id, list: "tasks", ...(before ? { behind: before.id } : first) };
+    }),
     rows,
   );
 }

@@ -29,6 +29,9 @@ export type SheetRow =
 /** The key of the row of a task: ids of tasks and steps may be alike. */
 export const taskKey = (id: string): string => `task:${id}`;
 
+/** The key of the heading of a contingency. */
+export const contingencyKey = (id: string): string => `contingency:${id}`;
+
 function rowsOfTasks(tasks: readonly FileTask[], before: string, contingency: string | null): SheetRow[] {
   return tasks.flatMap((task, index): SheetRow[] => {
     const number = `${before}${index + 1}`;
@@ -53,7 +56,7 @@ export function sheetOf(file: ProcedureFile): SheetRow[] {
   return [
     ...rowsOfTasks(file.tasks, "", null),
     ...(file.contingencies ?? []).flatMap((contingency, index): SheetRow[] => [
-      { kind: "contingency", key: `contingency:${contingency.id}`, contingency },
+      { kind: "contingency", key: contingencyKey(contingency.id), contingency },
       ...rowsOfTasks(contingency.tasks, `C${index + 1}.`, contingency.id),
     ]),
   ];

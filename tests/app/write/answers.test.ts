@@ -2,12 +2,13 @@ import { describe, expect, it } from "vitest";
 import type { WriteAnswer } from "../../../src/app/write/answers.ts";
 import { answersOn } from "../../../src/app/write/answers.ts";
 import { CheckMemory, checkProcedureText } from "../../../src/core/check/index.ts";
+import { waitsOf } from "../../../src/core/course/index.ts";
 import { planOf, riskModelOf } from "../../../src/core/plan/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import { fileWith, procedureOf, step } from "../../core/procedure-builder.ts";
 
-function told(text: string): readonly WriteAnswer[] {
-  return [...answersOn({ number: 7, text, start: null, light: null }, new CheckMemory())].flatMap(
+function told(text: string, isDrawn = false): readonly WriteAnswer[] {
+  return [...answersOn({ number: 7, text, start: null, light: null, isDrawn }, new CheckMemory())].flatMap(
     (answer) => answer ?? [],
   );
 }
@@ -29,7 +30,9 @@ describe("what is said of a manuscript", () => {
   it("[WRT4] [CHK1] findings come before their mends, which are tried one by one and left where nobody asks any more", () => {
     const ring = fileWith([step("a", "ev1", 10, { after: ["b"] }), step("b", "ev2", 5, { after: ["a"] })]);
     const ofRing = JSON.stringify(ring);
-    const answers = [...answersOn({ number: 7, text: ofRing, start: null, light: null }, new CheckMemory())];
+    const answers = [
+      ...answersOn({ number: 7, text: ofRing, start: null, light: null, isDrawn: false }, new CheckMemory()),
+    ];
     const mends = answers.map((one) => one && "findings" in one && one.findings.map(({ mend }) => mend));
     expect(mends.slice(0, 3)).toEqual([false, [null], null]);
     expect(mends.at(-1)).toEqual(checkProcedureText(ofRing).findings.map(({ mend }) => mend));
@@ -50,5 +53,30 @@ describe("what is said of a manuscript", () => {
     const [plan, findings] = told(dangling);
     expect(plan).toMatchObject({ plan: { finish: null, margin: null }, model: null });
     expect(findings && "findings" in findings && findings.findings[0]?.code).toBe("file/no-such-reference");
+  });
+
+  it("[WRT3] brings a timeline where one is drawn, with the waits and windows of the plan, as plain data", () => {
+    const [answer] = told(text, true);
+    const sent = structuredClone(answer && "plan" in answer ? answer.plan.timeline : null);
+    const { timeline } = planOf(outlineOf(procedureOf(file)));
+    expect(sent).toMatchObject({
+      procedure: { id: file.id },
+      timeline: { criticalPath: timeline?.criticalPath, course: { steps: timeline?.course.steps } },
+      waits: timeline && waitsOf(timeline.course),
+    });
+    expect(told(text)[0]).toMatchObject({ plan: { timeline: null } });
+  });
+
+  it("[WRT4] says why nothing can be drawn: what keeps it from being planned, or from being read", () => {
+    const ring = {
+      ...file,
+      tasks: fileWith([step("a", "ev1", 1, { after: ["b"] }), step("b", "ev2", 1, { after: ["a"] })]).tasks,
+    };
+    expect(told(JSON.stringify(ring), true)[0]).toMatchObject({
+      plan: { timeline: { procedure: null, findings: [{ level: "error" }] } },
+    });
+    expect(told("{}", true)[0]).toMatchObject({
+      plan: { timeline: { procedure: null, findings: expect.arrayContaining([expect.anything()]) } },
+    });
   });
 });

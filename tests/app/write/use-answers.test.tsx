@@ -40,13 +40,13 @@ afterEach(() => void vi.unstubAllGlobals());
 const MODEL = { limit: 1 } as unknown as RiskModel;
 const plan = (number: number, finish: number, model: RiskModel | null = MODEL) => ({
   number,
-  plan: { finish, margin: 0, times: new Map() },
+  plan: { finish, margin: 0, timeline: null },
   model,
 });
 const findings = (number: number, isTried = true) => ({ number, findings: [], isTried });
 
 function asking() {
-  const hook = renderHook(({ text }) => useAnswers({ text, start: null, light: null }), {
+  const hook = renderHook(({ text }) => useAnswers({ text, start: null, light: null, isDrawn: false }), {
     initialProps: { text: "one" },
   });
   const [writing, chance] = StandInWorker.all;

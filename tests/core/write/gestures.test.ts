@@ -7,6 +7,7 @@ import { outlineOf, procedureFileOf } from "../../../src/core/procedure/index.ts
 import type { Duration, StepId } from "../../../src/core/units/index.ts";
 import type { FileStep, Proposal } from "../../../src/core/write/index.ts";
 import {
+  contingencyKey,
   handedOver,
   offersAt,
   performerTurned,
@@ -146,6 +147,20 @@ describe("rows of the table", () => {
     expect(order(done(rowsMoved(FILE, [ONE], "d")))).toEqual(["d", "a b c"]);
     expect(why(rowsMoved(FILE, ["a"], "a"))).toMatch(/beside themselves/);
     expect(why(rowsMoved(FILE, [ONE], "a"))).toMatch(/beside themselves/);
+    expect(why(rowsMoved(FILE, ["a"], "gone"))).toBe("Choose a task or a step first.");
+  });
+
+  it("[WRT2] move to the beginning of everything, and of a contingency", () => {
+    const aid = contingencyKey("tear");
+    expect(order(done(rowsMoved(FILE, ["d", "c"], null)))).toEqual(["c d a b", ""]);
+    expect(order(done(rowsMoved(FILE, [taskKey("two")], null)))).toEqual(["d", "a b c"]);
+    expect(order(done(rowsMoved(FILE, [ONE, taskKey("two")], null)))).toEqual(["a b c", "d"]);
+    const tear = (file: ProcedureFile) => order({ ...file, tasks: file.contingencies?.[0]?.tasks ?? [] });
+    expect(tear(done(rowsMoved(FILE, ["d"], aid)))).toEqual(["d patch"]);
+    expect(tear(done(rowsMoved(FILE, [taskKey("two")], aid)))).toEqual(["d", "patch"]);
+    expect(why(rowsMoved(FILE, [ONE, taskKey("two")], aid))).toBe("A procedure needs at least one task.");
+    const empty = { ...FILE, contingencies: [{ id: "tear", title: "A tear", tasks: [] }] };
+    expect(why(rowsMoved(empty, ["a"], aid))).toBe("Choose a task or a step first.");
   });
 
   it("[WRT2] are copied as JSON and pasted into another procedure", () => {

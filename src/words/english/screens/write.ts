@@ -23,6 +23,10 @@ export const writeWords = {
   "write/link-itself": "A step cannot come after itself.",
   "write/link-ring":
     "“{$step}” cannot come after “{$other}”: with that, they would wait for each other, and nobody could go on.",
+  "write/way-places": "Choose two places of this procedure.",
+  "write/way-to-itself": "A way joins two places; choose another one.",
+  "write/way-there": "A way joins “{$one}” and “{$other}” already.",
+  "write/way-needs-length": "Say how long the way is, in metres.",
   "write/nobody": "Somebody must do the step: add another crew member first.",
   "write/hand-over-itself": "Giver and receiver must be two people.",
   "write/not-held": "{$crew} does not hold {$item} at that moment of the plan.",

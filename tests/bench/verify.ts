@@ -83,9 +83,7 @@ try {
   await again.click();
   await seal.getByText("Every seal was looked at").waitFor({ timeout: 120_000 });
   const took = performance.now() - began;
-  const { longest } = await page.evaluate(
-    () => (window as unknown as { drawn: { longest: number } }).drawn,
-  );
+  const { longest } = await page.evaluate(() => (window as unknown as { drawn: { longest: number } }).drawn);
   const slowed = took * SLOWED;
   console.log(
     `${ENTRIES} entries of ${DEVICES} devices, every seal: ${Math.round(took)} ms from the tap to the verdict, ${Math.round(slowed)} ms when all of it takes ${SLOWED} times as long`,

@@ -58,6 +58,7 @@ export function PlanChart({ plan, end, zoom, chosen, marked, onChoose, onPick }:
         zoom={zoom}
         band={null}
         chosen={bar}
+        showsChosen={onPick !== undefined}
         marked={marked}
         onTouch={NOTHING}
         onChoose={({ key, entry }) => {

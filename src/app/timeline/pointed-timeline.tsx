@@ -3,7 +3,7 @@ import type { StepId } from "../../core/units/index.ts";
 import { endOf, flagsOfPlan } from "./chart-ends.ts";
 import type { DrawnPlan } from "./plan-chart.tsx";
 import { PlanChart } from "./plan-chart.tsx";
-import type { Zoom } from "./time-scale.ts";
+import { ZOOMS, type Zoom } from "./time-scale.ts";
 import { ZoomField } from "./zoom-field.tsx";
 import "./timeline.css";
 
@@ -19,7 +19,8 @@ interface PointedTimelineProps {
 
 /** A plan along time for whoever points at its steps: arrow keys choose one, a tap or Enter picks it. */
 export function PointedTimeline({ plan, chosen, marked, onChoose, onPick }: PointedTimelineProps) {
-  const [zoom, setZoom] = useState<Zoom>("whole");
+  // Near enough that bars can be told apart.
+  const [zoom, setZoom] = useState<Zoom>(ZOOMS[1].zoom);
   return (
     <div className="timeline-pair">
       <ZoomField zoom={zoom} onZoom={setZoom} />

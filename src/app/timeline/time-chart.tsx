@@ -1,4 +1,4 @@
-import { useId, useMemo, useRef } from "react";
+import { useEffect, useId, useMemo, useRef } from "react";
 import type { Wait } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant, StepId } from "../../core/units/index.ts";
@@ -10,6 +10,7 @@ import { useVisibleWidth } from "../measure/index.ts";
 import { ChartDrawing } from "./chart-drawing.tsx";
 import { chartLayoutOf } from "./chart-layout.ts";
 import type { LaneBar } from "./lane-bar.ts";
+import { shownFinish, shownStart } from "./lane-bar.ts";
 import { LaneBars } from "./lane-bars.tsx";
 import { LaneHatches } from "./lane-hatches.tsx";
 import { LaneHeads } from "./lane-heads.tsx";
@@ -40,6 +41,8 @@ interface TimeChartProps {
   /** The PETs between which the finish probably falls; `null` when unknown. */
   readonly band: Span | null;
   readonly chosen: LaneBar | null;
+  /** Whether a bar that was chosen elsewhere is brought into sight. */
+  readonly showsChosen?: boolean;
   /** The steps that get a mark of their own, with what it means in words; none unless given. */
   readonly marked?: ReadonlyMap<StepId, string>;
   readonly onChoose: (bar: LaneBar) => void;
@@ -64,6 +67,13 @@ export function TimeChart(props: TimeChartProps) {
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
   const scale = useMemo(() => timeScaleOf(end, visible, zoom, start !== null), [end, visible, zoom, start]);
   const { following, seenFrom, backToNow, onScroll, reveal } = useTimeScroll(scroller, scale, now);
+  // What is seen changes when another bar is chosen, not when one is drawn elsewhere.
+  const shown = useRef<string | null>(null);
+  useEffect(() => {
+    if (!props.showsChosen || !chosen || shown.current === chosen.key) return;
+    shown.current = chosen.key;
+    reveal(scale.x(shownStart(chosen)), scale.x(shownFinish(chosen)));
+  });
   const bars = lanes.flat();
   const live = bars.some(({ flown }) => flown !== null);
   const tasks = taskSpansOf(outline.procedure.tasks, bars);

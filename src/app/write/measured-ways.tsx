@@ -21,22 +21,26 @@ export function MeasuredWays({ procedure, chosen, name, onPart }: MeasuredWaysPr
     const point = to === null ? undefined : places.get(to);
     return to !== null && from && point ? [{ to, length, straight: trueLength(from, point) as Metres }] : [];
   });
-  if (ways.length === 0) return <p className="hint">{words("write/map-no-ways")}</p>;
+  const title = words("write/map-ways", { place: name(chosen) });
+  if (ways.length === 0) return <p className="hint">{words("write/map-no-ways", { place: name(chosen) })}</p>;
   return (
-    <ul className="place-map-ways" aria-label={words("write/map-ways")}>
-      {ways.map(({ to, length, straight }) => (
-        <li key={to}>
-          <span>{words("write/map-way", { place: name(to), length, straight })}</span>
-          <button
-            type="button"
-            className="plain-button"
-            aria-label={words("write/way-out", { one: name(chosen), other: name(to) })}
-            onClick={() => onPart([chosen, to])}
-          >
-            {words("write/drop")}
-          </button>
-        </li>
-      ))}
-    </ul>
+    <>
+      <h3>{title}</h3>
+      <ul className="place-map-ways" aria-label={title}>
+        {ways.map(({ to, length, straight }) => (
+          <li key={to}>
+            <span>{words("write/map-way", { place: name(to), length, straight })}</span>
+            <button
+              type="button"
+              className="plain-button"
+              aria-label={words("write/way-out", { one: name(chosen), other: name(to) })}
+              onClick={() => onPart([chosen, to])}
+            >
+              {words("write/drop")}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }

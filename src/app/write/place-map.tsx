@@ -122,23 +122,25 @@ function Laid({ file, procedure, onChanges }: PlaceMapProps & { readonly procedu
           </button>
         ))}
       </div>
-      <div className="place-map-fields">
-        <SelectField
-          label={words("write/map-place")}
-          choices={places.map(({ id, name }) => ({ id: String(id), name }))}
-          value={String(chosen)}
-          onValue={setWanted}
-        />
-        <SelectField
-          label={words("write/map-step")}
-          choices={STEPS.map((id) => ({
-            id,
-            name: words("write/map-metres", { metres: Number(id) as Metres }),
-          }))}
-          value={step}
-          onValue={setStep}
-        />
-      </div>
+      {mode !== "way" && (
+        <div className="place-map-fields">
+          <SelectField
+            label={words("write/map-place")}
+            choices={places.map(({ id, name }) => ({ id: String(id), name }))}
+            value={String(chosen)}
+            onValue={setWanted}
+          />
+          <SelectField
+            label={words("write/map-step")}
+            choices={STEPS.map((id) => ({
+              id,
+              name: words("write/map-metres", { metres: Number(id) as Metres }),
+            }))}
+            value={step}
+            onValue={setStep}
+          />
+        </div>
+      )}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the buttons below do all that a tap and the keys do. */}
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: see above. */}
       <div className="place-map-drawing" onClick={tap}>
@@ -197,7 +199,7 @@ function Laid({ file, procedure, onChanges }: PlaceMapProps & { readonly procedu
       )}
       <MeasuredWays
         procedure={procedure}
-        chosen={chosen}
+        chosen={mode === "way" && ends[0] !== "" ? (ends[0] as PlaceId) : chosen}
         name={name}
         onPart={(pair) => make("drop", placesParted(file, pair))}
       />

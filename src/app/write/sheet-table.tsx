@@ -25,8 +25,8 @@ export interface SheetActs {
   /** Opens the details beside at the field of a column. */
   readonly details: (column: Column) => void;
   readonly shift: (by: "up" | "down") => void;
-  /** Moves rows to another one, or to the beginning. */
-  readonly move: (rows: readonly string[], to: string | null) => void;
+  /** Moves rows to another one, or to the beginning; `scroll` is how far the page was scrolled before, in px. */
+  readonly move: (rows: readonly string[], to: string | null, scroll: number) => void;
   /** Why they cannot be moved there; `null` where they can be. */
   readonly whyNotMoved: (rows: readonly string[], to: string | null) => Message | null;
   readonly add: () => void;
@@ -193,10 +193,10 @@ export function SheetTable({
     rows,
     selected,
     whyNotMoved: acts.whyNotMoved,
-    onMove: (moved, to) => {
+    onMove: (moved, to, scroll) => {
       setWanted({ row: moved.at(-1) ?? stop.row, column: stop.column });
       follows.current = true;
-      acts.move(moved, to);
+      acts.move(moved, to, scroll);
     },
   });
 

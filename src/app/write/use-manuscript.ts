@@ -1,7 +1,7 @@
 import type { RefObject } from "react";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Change } from "../../core/procedure/index.ts";
-import type { Anchor, GestureName, Manuscript, Proposal, Stepped } from "../../core/write/index.ts";
+import type { GestureName, Manuscript, Proposal, Stepped } from "../../core/write/index.ts";
 import { gestureOn, manuscriptFrom, manuscriptOf, redone, typedOn, undone } from "../../core/write/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import type { Message } from "../../words/index.ts";
@@ -22,7 +22,8 @@ export interface OpenManuscript {
   readonly select: (rows: readonly string[]) => void;
   /** Why the last gesture was not possible; `null` when it was. */
   readonly problem: Message | null;
-  readonly make: (name: GestureName, proposal: Proposal) => boolean;
+  /** Makes a gesture; `from` is how far the page was scrolled when it began, in px, where that is not as it is now. */
+  readonly make: (name: GestureName, proposal: Proposal, from?: number) => boolean;
   /** A gesture that selects nothing else. */
   readonly change: (name: GestureName, changes: readonly Change[]) => boolean;
   readonly undo: () => void;
@@ -90,7 +91,7 @@ export function useManuscript(key: string): Opening {
   }, [store, key, show]);
 
   const make = useCallback(
-    (name: GestureName, proposal: Proposal): boolean => {
+    (name: GestureName, proposal: Proposal, from?: number): boolean => {
       const before = now.current;
       if (!before) return false;
       if (proposal.problem) {
@@ -98,8 +99,11 @@ export function useManuscript(key: string): Opening {
         return false;
       }
       const scroll = scrolled()?.scrollTop ?? 0;
-      const anchor = (rows: readonly string[]): Anchor => ({ rows, scroll });
-      const about = { name, before: anchor(before.rows), after: anchor(proposal.rows) };
+      const about = {
+        name,
+        before: { rows: before.rows, scroll: from ?? scroll },
+        after: { rows: proposal.rows, scroll },
+      };
       const written = gestureOn(before.manuscript, proposal.changes, about);
       if (written.problem) {
         show({ ...before, problem: written.problem }, false);

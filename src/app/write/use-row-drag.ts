@@ -4,6 +4,8 @@ import type { Message } from "../../words/index.ts";
 import type { DropPlace } from "./drop-place.ts";
 import { dropPlace } from "./drop-place.ts";
 import { scrollerOf } from "./page-scroll.ts";
+import type { Sight } from "./row-sight.ts";
+import { sightOf } from "./row-sight.ts";
 import type { TableRow } from "./sheet-rows.ts";
 
 /** What is dragged, and where it would go. */
@@ -22,7 +24,8 @@ interface RowDragParts {
   readonly selected: readonly string[];
   /** Why rows cannot be moved to another one; `null` where they can be. */
   readonly whyNotMoved: (rows: readonly string[], to: string | null) => Message | null;
-  readonly onMove: (rows: readonly string[], to: string | null) => void;
+  /** Called once they are let go, with how far the page was scrolled when they were taken up, in px. */
+  readonly onMove: (rows: readonly string[], to: string | null, scroll: number) => void;
 }
 
 /** A pointer that moved less, in px, is a tap and drags nothing. */
@@ -33,31 +36,8 @@ const BESIDE = 48;
 const EDGE = 72;
 const FASTEST = 18;
 
-/** The part of the page in which the table is in sight, between what covers its edges. In px of the window. */
-function inSight(table: HTMLElement): { readonly top: number; readonly bottom: number } {
-  const around = scrollerOf(table);
-  const box =
-    around === document.scrollingElement
-      ? new DOMRect(0, 0, window.innerWidth, window.innerHeight)
-      : around.getBoundingClientRect();
-  const write = table.closest(".write");
-  const bar = write?.querySelector(".write-row-bar");
-  const beside = write?.querySelector(".write-beside")?.getBoundingClientRect();
-  const own = table.getBoundingClientRect();
-  const isOver = beside && beside.left < own.right && beside.right > own.left;
-  const covered =
-    bar && getComputedStyle(bar).position === "sticky" ? bar.getBoundingClientRect().bottom : box.top;
-  return {
-    top: Math.max(box.top, covered),
-    bottom: Math.min(box.bottom, isOver ? beside.top : box.bottom),
-  };
-}
-
 /** How far the page is scrolled in the next frame for a pointer at a height; 0 away from the edges. */
-export function scrollBy(
-  y: number,
-  { top, bottom }: { readonly top: number; readonly bottom: number },
-): number {
+export function scrollBy(y: number, { top, bottom }: Sight): number {
   const edge = Math.min(EDGE, (bottom - top) / 4);
   const into = y < top + edge ? y - (top + edge) : y > bottom - edge ? y - (bottom - edge) : 0;
   return Math.max(-FASTEST, Math.min(FASTEST, Math.round((into / edge) * FASTEST)));
@@ -88,6 +68,7 @@ export function useRowDrag({ table, rows, selected, whyNotMoved, onMove }: RowDr
       if (key === undefined || !shown || !event.isPrimary || event.button !== 0 || end.current) return;
       const dragged = selected.includes(key) ? selected : [key];
       const from = { x: event.clientX, y: event.clientY };
+      const scroll = scrollerOf(shown).scrollTop;
       let at = from;
       let isDragging = false;
       let now: RowDrag | null = null;
@@ -102,7 +83,7 @@ export function useRowDrag({ table, rows, selected, whyNotMoved, onMove }: RowDr
         setDrag(now);
       };
       const onFrame = () => {
-        const by = scrollBy(at.y, inSight(shown));
+        const by = scrollBy(at.y, sightOf(shown));
         if (by !== 0) {
           scrollerOf(shown).scrollTop += by;
           look();
@@ -132,7 +113,7 @@ export function useRowDrag({ table, rows, selected, whyNotMoved, onMove }: RowDr
         stop();
         if (!isDragging) return;
         swallowClick();
-        if (place) latest.current.onMove(dragged, place.to);
+        if (place) latest.current.onMove(dragged, place.to, scroll);
       };
       const onKeyDown = (pressed: KeyboardEvent) => {
         if (pressed.key !== "Escape") return;
@@ -141,15 +122,19 @@ export function useRowDrag({ table, rows, selected, whyNotMoved, onMove }: RowDr
         stop();
         if (isDragging) window.addEventListener("pointerup", swallowClick, { capture: true, once: true });
       };
-      const onCancel = (cancelled: Event) => {
-        if (!(cancelled instanceof PointerEvent) || cancelled.pointerId === pointerId) stop();
+      const onCancel = (cancelled: PointerEvent) => {
+        if (cancelled.pointerId === pointerId) stop();
+      };
+      const onBlur = (left: FocusEvent) => {
+        // A cell that loses the focus to the handle is no matter.
+        if (!(left.target instanceof Node)) stop();
       };
       const listeners = [
         ["pointermove", onPointerMove],
         ["pointerup", onPointerUp],
         ["pointercancel", onCancel],
         ["keydown", onKeyDown],
-        ["blur", onCancel],
+        ["blur", onBlur],
       ] as const;
       for (const [name, listener] of listeners)
         window.addEventListener(name, listener as EventListener, { capture: true });
@@ -175,7 +160,7 @@ function placeUnder(
   { x, y }: { readonly x: number; readonly y: number },
 ): DropPlace | null {
   const box = table.getBoundingClientRect();
-  const sight = inSight(table);
+  const sight = sightOf(table);
   if (x < box.left - BESIDE || x > box.right + BESIDE) return null;
   if (y < Math.max(box.top, sight.top) - BESIDE / 2 || y > Math.min(box.bottom, sight.bottom) + BESIDE / 2)
     return null;

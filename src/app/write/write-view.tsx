@@ -30,11 +30,15 @@ import { LazyTextPane } from "../text-pane/index.ts";
 import { cellNames } from "./cell-texts.ts";
 import { FindingsList } from "./findings-list.tsx";
 import { focusField } from "./focus-field.ts";
+import { GestureNotes } from "./gesture-notes.tsx";
+import type { Tab } from "./head-tools.tsx";
+import { HeadTools } from "./head-tools.tsx";
 import { JointForm } from "./joint-form.tsx";
 import { ListEditor } from "./list-editor.tsx";
 import { PastedTableForm } from "./pasted-table-form.tsx";
 import { moveChoices, stepChoices, withNext } from "./row-choices.ts";
 import { RowDetails } from "./row-details.tsx";
+import { revealRow } from "./row-sight.ts";
 import type { Side } from "./row-tools.tsx";
 import { RowTools } from "./row-tools.tsx";
 import { HEADS, type TableRow, tableRows } from "./sheet-rows.ts";
@@ -51,7 +55,6 @@ import {
   SplitForm,
 } from "./side-forms.tsx";
 import { fieldChanges, useOffers } from "./step-details.tsx";
-import { Tool } from "./tool.tsx";
 import { UndoTools } from "./undo-tools.tsx";
 import { useAnswers } from "./use-answers.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
@@ -80,9 +83,6 @@ interface WriteViewProps {
   readonly saved: string | null;
 }
 
-const TABS = ["table", "timeline", "lists", "text"] as const;
-type Tab = (typeof TABS)[number];
-
 const TimelinePane = lazy(async () => ({ default: (await import("./timeline-pane.tsx")).TimelinePane }));
 
 /** The screen on which a procedure is written: the table or the lists, what is chosen beside it, and what it comes to. */
@@ -95,6 +95,8 @@ export function WriteView(props: WriteViewProps) {
   const answers = useAnswers({ text: manuscript.text, start, light, isDrawn: tab === "timeline" });
   const [side, setSide] = useState<Side>("details");
   const [lag, setLag] = useState("");
+  /** The step that was pointed at last, to come before the one that is selected. */
+  const [linked, setLinked] = useState<string | null>(null);
   const [table, setTable] = useState<PastedTable | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
   const onFresh = useCallback(() => setFresh(null), []);
@@ -121,6 +123,7 @@ export function WriteView(props: WriteViewProps) {
     pointed: side === "link" && step ? link : null,
     select: (keys) => {
       select(keys);
+      setLinked(null);
       if (side !== "findings" && side !== "joint") setSide("details");
     },
     edited: (key, column, value) => {
@@ -135,7 +138,7 @@ export function WriteView(props: WriteViewProps) {
       requestAnimationFrame(() => focusField(beside.current, column));
     },
     shift: (by) => void make("move", rowsShifted(file, selected, by)),
-    move: (moved, to) => void make("move", rowsMoved(file, moved, to)),
+    move: (moved, to, scroll) => void make("move", rowsMoved(file, moved, to), scroll),
     whyNotMoved: (moved, to) => rowsMoved(file, moved, to).problem,
     add: addStep,
     drop: () => void make("drop", rowsDropped(file, selected)),
@@ -143,7 +146,9 @@ export function WriteView(props: WriteViewProps) {
   };
   function link(to: string) {
     const time = parseDuration(lagOf(lag) ?? "");
-    if (step && time !== null && make("link", stepLinked(file, step.id, to, time))) setSide("details");
+    if (!step || time === null || !make("link", stepLinked(file, step.id, to, time))) return;
+    setSide("details");
+    setLinked(to);
   }
   const stepId = step?.id ?? null;
   const turn = useCallback(
@@ -179,12 +184,7 @@ export function WriteView(props: WriteViewProps) {
     const text = rowsCopied(file, selected);
     if (text !== "") navigator.clipboard?.writeText(text).catch(() => setSide("paste"));
   };
-  const reveal = (row: string) =>
-    requestAnimationFrame(() =>
-      open.shownIn.current
-        ?.querySelector(`.write-table [data-row="${CSS.escape(row)}"]`)
-        ?.scrollIntoView({ block: "center" }),
-    );
+  const reveal = (row: string) => requestAnimationFrame(() => revealRow(open.shownIn.current, row));
   const goToStep = (id: string) => {
     setTab("table");
     select([id]);
@@ -193,6 +193,8 @@ export function WriteView(props: WriteViewProps) {
   };
   const goToTab = (to: Tab) => {
     if (to === "table" && tab !== "table" && last) reveal(last);
+    // What is pointed at stands in the table and on the timeline.
+    if (to === "lists" || to === "text") setSide(side === "findings" || side === "save" ? side : "details");
     setTab(to);
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -212,26 +214,7 @@ export function WriteView(props: WriteViewProps) {
   const isOfRows = tab === "table" || tab === "timeline";
   return (
     <article ref={open.shownIn} className="write" onKeyDown={onKeyDown}>
-      <div className="write-bar" role="toolbar" aria-label={words("write/tools")}>
-        {TABS.map((one) => (
-          <button
-            key={one}
-            type="button"
-            className="plain-button"
-            aria-pressed={tab === one}
-            onClick={() => goToTab(one)}
-          >
-            {words(`write/tab-${one}`)}
-          </button>
-        ))}
-        <Tool
-          says={words("write/findings-count", { count: findings.length })}
-          isOff={false}
-          onTool={() => setSide("findings")}
-        />
-        <Tool says={words("write/save")} isOff={false} onTool={() => setSide("save")} />
-        <Tool says={words("write/save-file")} isOff={false} onTool={onSaveFile} />
-      </div>
+      <HeadTools tab={tab} count={findings.length} onTab={goToTab} onSide={setSide} onSaveFile={onSaveFile} />
       <Figures answers={answers} limit={file.limits?.elapsed} />
       <Notices open={open} saved={saved} />
       <div className="write-bar write-row-bar" role="toolbar" aria-label={words("write/row-tools")}>
@@ -252,6 +235,7 @@ export function WriteView(props: WriteViewProps) {
             onSide={(to) => {
               setLag("");
               setSide(to);
+              if (to === "joint" && last) reveal(last);
             }}
           />
         )}
@@ -301,11 +285,7 @@ export function WriteView(props: WriteViewProps) {
           )}
         </div>
         <div className="write-beside" ref={beside}>
-          {open.problem && (
-            <p role="alert" className="write-problem">
-              {inWords(open.problem)}
-            </p>
-          )}
+          <GestureNotes file={file} problem={open.problem} step={step} linked={linked} />
           {side === "findings" && (
             <FindingsList findings={answers.findings} onStep={goToStep} onMend={mend} />
           )}

@@ -71,7 +71,7 @@ describe("places on the map", () => {
 
   it("[WRT5] are measured by the way and straight, heights included", () => {
     shown(GIVEN);
-    expect(screen.getByRole("list", { name: "Ways from this place" }).textContent).toContain(
+    expect(screen.getByRole("list", { name: "Ways from “Hatch”" }).textContent).toContain(
       "Mast: 6 m by the way, 5.4 m straight",
     );
   });

@@ -82,8 +82,19 @@ describe("a row that is dragged by its handle", () => {
     expect(line()).toHaveTextContent("Behind 1.1");
     expect(acts.move).not.toHaveBeenCalled();
     letGo();
-    expect(acts.move.mock.calls).toEqual([[["d"], "a"]]);
+    expect(acts.move.mock.calls).toEqual([[["d"], "a", 0]]);
     expect(line()).toBeNull();
+  });
+
+  it("[WRT2] is dragged although a cell loses the focus to it", () => {
+    const { acts } = shown(["d"]);
+    grip("d", 325);
+    const cell = screen.getByText("Do a").closest("[role=gridcell]");
+    if (!cell) throw new Error("there is no cell");
+    fireEvent.blur(cell);
+    move(under(2));
+    letGo();
+    expect(acts.move.mock.calls).toEqual([[["d"], "a", 0]]);
   });
 
   it("[WRT2] takes along what is selected with it, and leaves another selection alone", () => {
@@ -91,11 +102,11 @@ describe("a row that is dragged by its handle", () => {
     grip("b", 175);
     move(under(6));
     letGo();
-    expect(acts.move).toHaveBeenLastCalledWith(["a", "b"], "d");
+    expect(acts.move).toHaveBeenLastCalledWith(["a", "b"], "d", 0);
     grip("c", 225);
     move(under(1));
     letGo();
-    expect(acts.move).toHaveBeenLastCalledWith(["c"], "task:one");
+    expect(acts.move).toHaveBeenLastCalledWith(["c"], "task:one", 0);
   });
 
   it("[WRT2] a tap on the handle does nothing, and neither does a pointer that hardly moved", () => {

@@ -6,7 +6,15 @@ export const helpOfWriteWords = {
   "guide/write-beside":
     "Beside the table stands everything about the row that is chosen. A field counts once you leave it or press Enter.",
   "guide/write-link":
-    "Link: choose a step, press Link, type how long must pass, and tap the step that comes before. Tap further people under “Who” for a joint step.",
+    "Link: choose a step, press Link, type how long must pass, and tap the step that comes before, in the table or on the timeline. By keys: go to it and press Enter, or choose it beside. Escape leaves it.",
+  "guide/write-joint":
+    "Joint step: choose a step, press Joint step, and tap the strands at its row, which say who takes part then or no longer. Pressing the call signs beside, or under “Who”, does the same.",
+  "guide/write-drag":
+    "The handle at the right of a row moves it, and what is selected with it: a line shows where it would go. Escape, or letting go beside the table, leaves everything as it was.",
+  "guide/write-timeline":
+    "Timeline shows the plan of what is written. A tap on a bar selects its step; while a step is linked, it is what comes before.",
+  "guide/write-map":
+    "Under Lists, the places have a map: move them, join two by a way, or put in a new one. A way's length is measured by the positions; its time is yours to say.",
   "guide/write-offers":
     "“Not held or at hand then” and “no way there” follow from the plan at the moment when the step begins. They can be chosen all the same, and are findings then.",
   "guide/write-undo":

@@ -14,7 +14,7 @@ export const writeMapWords = {
     "Tap a place to choose it, and a free spot to put it there. The buttons, and the arrow keys while one of them has the focus, move it. Heights are typed in its form.",
   "write/map-says":
     ".input {$count :integer} .match $count one {{A map of one place, from above.}} * {{A map of {$count} places, from above.}}",
-  "write/map-ways": "Ways from this place",
+  "write/map-ways": "Ways from “{$place}”",
   "write/map-way": "{$place}: {$length :metres} by the way, {$straight :metres} straight",
   "write/way-out": "Take out the way: {$one} – {$other}",
   "write/map-mode": "What a tap on the map does",
@@ -44,5 +44,5 @@ export const writeMapWords = {
   "write/no-picture": "This is no picture that a procedure can hold: PNG, JPEG, WebP or SVG.",
   "write/pictures-how":
     "PNG, JPEG, WebP or SVG, up to 400 kB each and 3 MB together. Steps name the pictures that are shown with them.",
-  "write/map-no-ways": "No way leads from this place.",
+  "write/map-no-ways": "No way leads from “{$place}”.",
 } as const;

@@ -129,6 +129,7 @@ export const writeScreenWords = {
   "write/hand-over-action": "Hand over {$item}",
   "write/link-how":
     "“{$action}” comes after the step that you tap in the table or on the timeline, or choose here.",
+  "write/linked": "“{$action}” comes after “{$other}” now.",
   "write/link-lag": "Minutes that must pass in between",
   "write/link-to": "Comes after",
   "write/link-do": "Link them",

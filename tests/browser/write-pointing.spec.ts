@@ -159,8 +159,17 @@ test("[WRT3] a step is linked by a tap on the timeline; what cannot be says why"
   await tool(page, "Timeline").click();
   await tool(page, "Link").click();
   expect(await violations(page, "body")).toEqual([]);
+  await page.getByLabel("Minutes that must pass in between").fill("2");
   await tapBar(first);
   await expect(page.getByRole("status").filter({ hasText: /comes after .* now\.$/ })).toBeVisible();
+  await tool(page, "Table").click();
+  await expect(after).toHaveText(new RegExp(`(^|, )${number} \\+ 2$`));
+  await tool(page, "Undo").click();
+  await expect(after).toHaveText(had ?? "");
+  // The lag of one link is not that of the next.
+  await tool(page, "Timeline").click();
+  await tool(page, "Link").click();
+  await tapBar(first);
   await tool(page, "Table").click();
   await expect(after).toHaveText(new RegExp(`(^|, )${number}$`));
   await tool(page, "Undo").click();

@@ -235,7 +235,9 @@ export function WriteView(props: WriteViewProps) {
             onSide={(to) => {
               setLag("");
               setSide(to);
-              if (to === "joint" && last) reveal(last);
+              if (to !== "joint" || !last) return;
+              setTab("table");
+              reveal(last);
             }}
           />
         )}

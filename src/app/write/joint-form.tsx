@@ -27,10 +27,10 @@ export function JointForm({ file, step, onTurn, onEnd }: JointFormProps) {
             {call}
           </button>
         ))}
+        <button type="button" className="main-button" onClick={onEnd}>
+          {words("write/joint-end")}
+        </button>
       </div>
-      <button type="button" className="plain-button" onClick={onEnd}>
-        {words("write/joint-end")}
-      </button>
     </section>
   );
 }

@@ -2,7 +2,7 @@ import type { PointerEvent as ReactPointerEvent, RefObject } from "react";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Message } from "../../words/index.ts";
 import type { DropPlace } from "./drop-place.ts";
-import { dropPlace } from "./drop-place.ts";
+import { dropPlace, rowsAlong } from "./drop-place.ts";
 import { scrollerOf } from "./page-scroll.ts";
 import type { Sight } from "./row-sight.ts";
 import { sightOf } from "./row-sight.ts";
@@ -10,7 +10,7 @@ import type { TableRow } from "./sheet-rows.ts";
 
 /** What is dragged, and where it would go. */
 export interface RowDrag {
-  /** The rows that are dragged, by key. */
+  /** The rows that move, by key: those that are dragged, and the steps of tasks among them. */
   readonly rows: readonly string[];
   /** `null` where letting go does nothing. */
   readonly place: DropPlace | null;
@@ -70,6 +70,7 @@ export function useRowDrag({ table, rows, selected, whyNotMoved, onMove }: RowDr
       const from = { x: event.clientX, y: event.clientY };
       const scroll = scrollerOf(shown).scrollTop;
       let at = from;
+      const along = [...rowsAlong(latest.current.rows, dragged)];
       let isDragging = false;
       let now: RowDrag | null = null;
       let frame = 0;
@@ -79,7 +80,7 @@ export function useRowDrag({ table, rows, selected, whyNotMoved, onMove }: RowDr
         const same = now?.place?.to === place?.to && now?.place?.under === place?.under;
         if (now && same) return;
         const problem = place && latest.current.whyNotMoved(dragged, place.to);
-        now = { rows: dragged, place, problem };
+        now = { rows: along, place, problem };
         setDrag(now);
       };
       const onFrame = () => {

@@ -149,6 +149,16 @@ describe("a row that is dragged by its handle", () => {
     expect(acts.move).not.toHaveBeenCalled();
   });
 
+  it("[WRT2] a task takes its steps along, which lie under a shade with it", () => {
+    const { acts } = shown();
+    grip("task:two", 275);
+    move(under(2));
+    expect(document.querySelectorAll(".write-dragged")).toHaveLength(2);
+    expect(line()).toHaveTextContent("Behind “Task one”");
+    letGo();
+    expect(acts.move).toHaveBeenLastCalledWith(["task:two"], "a", 0);
+  });
+
   it("[WRT2] where it cannot go, the line says why", () => {
     const { acts } = shown();
     acts.whyNotMoved.mockReturnValue(message("write/last-task"));

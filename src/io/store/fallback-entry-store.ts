@@ -1,10 +1,9 @@
 import type { Draft, Entry, EntryPage, TakenIn } from "../../core/log/index.ts";
 import { keyOf, likenessOf } from "../../core/log/index.ts";
-import type { Instant, WalkId } from "../../core/units/index.ts";
+import type { WalkId } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
 import { FallbackLinkStore } from "./fallback-link-store.ts";
-import type { FindPen } from "./find-pen.ts";
-import type { LinkRow } from "./link-row.ts";
+import type { FallbackParts } from "./fallback-parts.ts";
 import type { Changed } from "./link-store.ts";
 import { NothingReadError, NotLinkedError } from "./link-store.ts";
 import { MemoryEntryStore } from "./memory-entry-store.ts";
@@ -25,32 +24,6 @@ const MEMORY_OFFSETS = 2 ** 40;
 
 /** How long a disk in trouble is left alone before an entry tries it again, in ms. */
 const RETRY_AFTER = 20_000;
-
-/** What a page knows of a store that was deleted. */
-export interface KnownOfStore {
-  readonly entries: readonly Entry[];
-  readonly links: readonly LinkRow[];
-}
-
-/** What a fallback store is made of. */
-export interface FallbackParts {
-  /** `null` when there was no store on disk from the start. */
-  readonly durable: WalkStore | null;
-  /** Why there was none; ignored when there was one. */
-  readonly reason?: StoreTrouble;
-  /**
-   * The source for what is entered in memory. It must be one of its own: the numbers after the last on disk are given
-   * again after a restart, and two entries must never have the same source and id.
-   */
-  readonly memorySource: string;
-  readonly now: () => Instant;
-  /** Makes a store on disk that was deleted this device's again, with all that is known of it; rejects while it cannot. None unless given. */
-  readonly putBack?: (known: KnownOfStore) => Promise<void>;
-  /** Milliseconds of a clock that is never set; `performance.now()` unless given. */
-  readonly ticks?: () => number;
-  /** For what is entered in memory, which goes unsealed unless given. */
-  readonly findPen?: FindPen;
-}
 
 /** A store that keeps entries on disk while that works, and otherwise in memory, together with everything that was read and entered before. */
 export class FallbackEntryStore implements WalkStore {

@@ -1,7 +1,8 @@
 import { appliedOffset, deviceOf } from "../../core/log/index.ts";
 import type { DexieEntryStore } from "./dexie-entry-store.ts";
 import { ReplacedDatabaseError } from "./dexie-rows.ts";
-import type { FallbackEntryStore, KnownOfStore } from "./fallback-entry-store.ts";
+import type { FallbackEntryStore } from "./fallback-entry-store.ts";
+import type { KnownOfStore } from "./fallback-parts.ts";
 import { nextRound } from "./link-row.ts";
 import type { KeptKey } from "./signing-key.ts";
 import { byWalk } from "./walk-summary.ts";

@@ -36,7 +36,9 @@ const SHOWN: readonly Shown[] = ["evidence", "offered", "all"];
 export function LearnView({ outline, told, revision, renamed, onRenamed, onSave, onOpen }: LearnViewProps) {
   const { learned, compared } = told;
   const [taken, setTaken] = useState<ReadonlySet<StepId>>(new Set());
-  const [shown, setShown] = useState<Shown>("evidence");
+  const [shown, setShown] = useState<Shown>(() =>
+    learned.steps.some(({ offer }) => offer === "offered") ? "offered" : "evidence",
+  );
   const live = compared.walks.filter(({ mode }) => mode === "live").length;
   if (compared.walks.length === 0) {
     return (
@@ -58,7 +60,7 @@ export function LearnView({ outline, told, revision, renamed, onRenamed, onSave,
       ),
     });
   return (
-    <article className="learn">
+    <article className="of-walks learn">
       <p className="learn-from">
         {words("learn/told-by", { live, rehearsed: compared.walks.length - live })}
       </p>
@@ -88,7 +90,7 @@ export function LearnView({ outline, told, revision, renamed, onRenamed, onSave,
         ))}
       </fieldset>
       <StripLegend hasPlan />
-      <ul className="learned-steps" aria-label={words("learn/steps")}>
+      <ul className="of-walks-rows learned-steps" aria-label={words("learn/steps")}>
         {steps.map((step) => (
           <LearnedStepRow
             key={step.entry.step.id}

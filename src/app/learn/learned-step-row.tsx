@@ -26,7 +26,7 @@ export function LearnedStepRow({ outline, step, beganAt, isTaken, onTake, onOpen
   const { entry, planned, observations, band, plannedBand, isThin, offer, moved } = step;
   const hasEvidence = observations.length > 0;
   return (
-    <li className="learned-step" data-offer={offer}>
+    <li className="of-walks-row learned-step" data-offer={offer}>
       <div className="learned-name">
         <h3>
           <b>{entry.number}</b> {entry.step.do}

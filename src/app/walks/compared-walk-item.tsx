@@ -27,7 +27,7 @@ export function ComparedWalkItem({ outline, walk, end, isSecond, onSecond, onOpe
     }),
   );
   return (
-    <li className="compared-walk">
+    <li className="of-walks-row compared-walk">
       <div className="compared-walk-head">
         <h3>{words(`walks/of-${walk.mode}`, { at: walk.began })}</h3>
         <p>{finishWords(walk)}</p>

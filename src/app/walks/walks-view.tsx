@@ -42,12 +42,12 @@ export function WalksView({ outline, told, onOpen }: WalksViewProps) {
   const beganAt = new Map(walks.map(({ walk, began }) => [walk, began]));
   const performed = steps.filter(({ observations }) => observations.length > 0);
   return (
-    <article className="walks">
+    <article className="of-walks walks">
       <section className="walks-part" aria-labelledby="walks-all">
         <h2 id="walks-all">{words("walks/all", { count: walks.length })}</h2>
         <p className="hint">{words("walks/all-how")}</p>
         <TimeAxis end={end} ticks={trackTicks(end)} />
-        <ol className="compared-walks">
+        <ol className="of-walks-rows compared-walks">
           {drawn.map((walk) => (
             <ComparedWalkItem
               key={walk.walk}
@@ -74,9 +74,9 @@ export function WalksView({ outline, told, onOpen }: WalksViewProps) {
       <section className="walks-part" aria-labelledby="walks-steps">
         <h2 id="walks-steps">{words("walks/steps")}</h2>
         <StripLegend hasPlan={false} />
-        <ul className="compared-steps">
+        <ul className="of-walks-rows compared-steps">
           {performed.map((step) => (
-            <li key={step.entry.step.id} className="compared-step">
+            <li key={step.entry.step.id} className="of-walks-row compared-step">
               <div>
                 <h3>
                   <b>{step.entry.number}</b> {step.entry.step.do}

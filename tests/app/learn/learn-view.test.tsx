@@ -61,6 +61,9 @@ describe("learning from walks", () => {
     const { onSave, row, file } = show(slow);
     const save = screen.getByRole("button", { name: "Save as revision B" });
     expect(save).toBeDisabled();
+    // The steps with an offer stand first, and the others one tap away.
+    expect(screen.queryByRole("heading", { name: /Do stow/ })).toBeNull();
+    await userEvent.click(screen.getByRole("button", { name: "Steps with walks (2)" }));
     expect(within(row("Do stow")).queryByRole("checkbox")).toBeNull();
     await userEvent.click(within(row("Do turn")).getByRole("checkbox"));
     await userEvent.click(screen.getByRole("button", { name: "Save 1 time as revision B" }));

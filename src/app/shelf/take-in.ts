@@ -13,6 +13,8 @@ const MOST_LINES = 6;
  * each.
  */
 export async function takeIn(store: DeviceStore, files: readonly GivenFile[]): Promise<readonly string[]> {
+  // What is said of a file is no part of what the first load can say.
+  await wholeLanguage();
   if (files.length === 0) return [words("shelf/nothing-given")];
   const lines: string[] = [];
   for (const { name, text, problem } of files) {
@@ -31,20 +33,16 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
       return [
         words("shelf/log-taken-in", { added: log.added, known: log.known, walks: log.walks.length }),
         ...(log.conflicting.length ? [words("shelf/conflicting", { count: log.conflicting.length })] : []),
-        ...(await leftOutWords(log.problems)),
+        ...leftOutWords(log.problems),
         ...(log.problems.length > MOST_LINES
           ? [words("shelf/more-lines-left-out", { count: log.problems.length - MOST_LINES })]
           : []),
       ];
     }
-    case "remarks": {
-      await wholeLanguage();
+    case "remarks":
       return (await import("../remarks/index.ts")).takeInRemarks(store, text);
-    }
-    case "surprises": {
-      await wholeLanguage();
+    case "surprises":
       return (await import("../train/index.ts")).takeInSurprises(text);
-    }
     case "backup":
       return restoredWords(await restoreBackup(store, text));
     case "unknown":
@@ -52,23 +50,19 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
   }
 }
 
-async function restoredWords(
-  restored: Awaited<ReturnType<typeof restoreBackup>>,
-): Promise<readonly string[]> {
+function restoredWords(restored: Awaited<ReturnType<typeof restoreBackup>>): readonly string[] {
   const { problems } = restored;
   return [
     words("shelf/backup-taken-in", {
       procedures: restored.procedures.added,
       entries: restored.entries.added,
     }),
-    ...(await leftOutWords(problems)),
+    ...leftOutWords(problems),
   ];
 }
 
 /** Which lines were left out, and why: the first of them. */
-async function leftOutWords(problems: readonly LineProblem[]): Promise<readonly string[]> {
-  // What is found in a log or a backup is no part of what the first load can say.
-  if (problems.length > 0) await wholeLanguage();
+function leftOutWords(problems: readonly LineProblem[]): readonly string[] {
   return problems
     .slice(0, MOST_LINES)
     .map(({ line, problem }) => words("shelf/line-left-out", { line, why: inWords(problem) }));
@@ -84,8 +78,6 @@ async function takeInProcedure(store: DeviceStore, text: string): Promise<readon
     case "not-kept":
       return [inWords(troubleMessage(added.reason))];
     case "refused":
-      // The words for findings are not part of the first load.
-      await wholeLanguage();
       return [
         words("shelf/procedure-refused"),
         ...added.findings

@@ -56,6 +56,7 @@ import { splitWords } from "./split.ts";
 import { struckWords } from "./struck.ts";
 import { supplyWords } from "./supplies.ts";
 import { surpriseWords } from "./surprises.ts";
+import { takingInWords } from "./taking-in.ts";
 import { textPaneWords } from "./text-pane.ts";
 import { timelineWords } from "./timeline.ts";
 import { trainWords } from "./train.ts";
@@ -130,6 +131,7 @@ export const screenWords = {
   ...surpriseWords,
   ...textPaneWords,
   ...timelineWords,
+  ...takingInWords,
   ...trainWords,
   ...walkWords,
   ...pastedTableWords,

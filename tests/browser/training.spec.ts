@@ -166,6 +166,8 @@ test("[TRN2] a trainer fires by hand in a second tab of the tablet that plays th
   await expect(page.locator(".alert-strip")).toContainText("27", { timeout: 60_000 });
   await page.getByRole("button", { name: "Pause", exact: true }).click();
   expect(await page.locator("body").textContent()).not.toMatch(/surprise/i);
+  // Nothing has put this browser's copy of the app by, so that a page which was not opened before needs the network.
+  await context.setOffline(false);
   await page.getByRole("button", { name: "More", exact: true }).click();
   await page.getByRole("button", { name: "Review so far" }).click();
   await page.waitForURL(/\/review\//);

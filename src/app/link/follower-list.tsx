@@ -1,9 +1,11 @@
 import type { Follower } from "../../core/link/index.ts";
-import type { Instant } from "../../core/units/index.ts";
+import type { Instant, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { roleWords, seenWords } from "./link-words.ts";
+import { logWords } from "./log-words.ts";
 
 interface FollowerListProps {
+  readonly walk: WalkId;
   readonly followers: readonly Follower[];
   /** The id of this device. */
   readonly device: string;
@@ -14,7 +16,7 @@ interface FollowerListProps {
 }
 
 /** Everybody who joined the walk: who is connected, in which role, and how far each has read. */
-export function FollowerList({ followers, device, petZero, now, onWithdraw }: FollowerListProps) {
+export function FollowerList({ walk, followers, device, petZero, now, onWithdraw }: FollowerListProps) {
   if (followers.length === 0) return <p className="hint">{words("link/nobody-known")}</p>;
   const inOrder = followers.toSorted(
     (a, b) => Number(b.present) - Number(a.present) || (a.name < b.name ? -1 : 1),
@@ -32,11 +34,7 @@ export function FollowerList({ followers, device, petZero, now, onWithdraw }: Fo
             <button
               type="button"
               className="plain-button"
-              aria-label={
-                follower.name
-                  ? words("link/take-follower-off", { follower: follower.name })
-                  : words("link/take-unnamed-off")
-              }
+              aria-label={logWords(walk).takeOff(follower.name)}
               onClick={() => onWithdraw(follower.device)}
             >
               {words("link/take-off")}

@@ -9,8 +9,7 @@ import { QrCode } from "../qr-code/index.ts";
 import { useServices } from "../session/index.ts";
 import { codeText } from "./code-text.ts";
 import { InvitationList } from "./invitation-list.tsx";
-
-const OFFERED = ["marker", "watcher", "lead", "trainer"] as const satisfies readonly Role[];
+import { logWords } from "./log-words.ts";
 
 /** How long a code is valid, in minutes. */
 const MINUTES = 15;
@@ -21,7 +20,7 @@ const MOST_DEVICES = 50;
 /** Makes a code that lets another tablet join the walk in one role. */
 export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now: Instant }) {
   const { links } = useServices();
-  const [role, setRole] = useState<Role>("marker");
+  const [role, setRole] = useState<Role>(() => logWords(walk).offered[0] ?? "watcher");
   const [devices, setDevices] = useState(1);
   const [invitation, setInvitation] = useState<Invitation | null>(null);
   const [made, setMade] = useState(0);
@@ -42,7 +41,7 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
       <h3 id="invite">{words("link/invite")}</h3>
       <fieldset className="choices">
         <legend className="heard-only">{words("link/role")}</legend>
-        {OFFERED.map((offer) => (
+        {logWords(walk).offered.map((offer) => (
           <label key={offer} className="choice">
             <input
               type="radio"
@@ -54,7 +53,7 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
               }}
             />
             <span>
-              <b>{words(`link/offer-${offer}`)}</b> {words(`link/offer-${offer}-may`)}
+              <b>{words(`link/offer-${offer}`)}</b> {logWords(walk).mayWith(offer)}
             </span>
           </label>
         ))}
@@ -91,9 +90,7 @@ export function InviteForm({ walk, now }: { readonly walk: WalkId; readonly now:
             <p className="hint">
               {left > 0 ? words(`link/lets-in-as-${invitation.role}`, { left }) : words("link/code-expired")}
             </p>
-            <p className="hint">
-              {words("link/scan-or-open", { host: new URL(joinAddress(invitation)).host })}
-            </p>
+            <p className="hint">{logWords(walk).scanOrOpen(new URL(joinAddress(invitation)).host)}</p>
           </div>
         </div>
       )}

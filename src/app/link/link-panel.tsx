@@ -11,7 +11,8 @@ import { useServices } from "../session/index.ts";
 import { FollowerList } from "./follower-list.tsx";
 import { InviteForm } from "./invite-form.tsx";
 import "./link.css";
-import { beyondWords, entriesWords, heardWords, onlyHereWords } from "./link-words.ts";
+import { beyondWords, entriesWords, heardWords } from "./link-words.ts";
+import { logWords } from "./log-words.ts";
 import { ShareForm } from "./share-form.tsx";
 import { TakeAllOff } from "./take-all-off.tsx";
 
@@ -65,13 +66,13 @@ export function LinkPanel({ walk, link, petZero, now, code = null, onClose }: Li
         <Fact name={words("link/title")}>{words(`link/state-${kind}`)}</Fact>
         {hubName !== null && <Fact name={words("link/hub")}>{hubName}</Fact>}
         {role !== null && <Fact name={words("link/role-here")}>{words(`parts/role-${role}`)}</Fact>}
-        {key !== null && <Fact name={words("link/key-here")}>{words(`link/key-${key}`)}</Fact>}
+        {key !== null && <Fact name={words("link/key-here")}>{logWords(walk).key(key)}</Fact>}
         <Fact name={words("link/entries")}>{entriesWords(link)}</Fact>
         <Fact name={words("link/last-word")}>{heardWords(heardAt, deviceNow())}</Fact>
         {clock && <Fact name={words("link/clock-here")}>{clockWords(clock)}</Fact>}
       </dl>
       {said !== null && <p className="link-problem">{inWords(said)}</p>}
-      {onlyHere > 0 && <p className="link-problem">{onlyHereWords(onlyHere)}</p>}
+      {onlyHere > 0 && <p className="link-problem">{logWords(walk).onlyHere(onlyHere)}</p>}
       {beyond.length > 0 && (
         <>
           <h3>{words("link/beyond")}</h3>
@@ -84,6 +85,7 @@ export function LinkPanel({ walk, link, petZero, now, code = null, onClose }: Li
       )}
       <h3>{words("link/followers")}</h3>
       <FollowerList
+        walk={walk}
         followers={followers}
         device={device}
         petZero={petZero}

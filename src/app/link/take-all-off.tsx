@@ -3,6 +3,7 @@ import type { WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
 import { useServices } from "../session/index.ts";
+import { logWords } from "./log-words.ts";
 
 interface TakeAllOffProps {
   readonly walk: WalkId;
@@ -24,7 +25,7 @@ export function TakeAllOff({ walk, others, onTakenOff }: TakeAllOffProps) {
     setIsAsking(true);
     try {
       const count = await links.withdrawAll(walk);
-      setTold({ said: words("link/all-taken-off", { count }), isProblem: false });
+      setTold({ said: logWords(walk).allTakenOff(count), isProblem: false });
       setIsAsked(false);
       onTakenOff();
     } catch (error) {
@@ -36,8 +37,8 @@ export function TakeAllOff({ walk, others, onTakenOff }: TakeAllOffProps) {
     <>
       {isAsked ? (
         <fieldset className="take-all-off">
-          <legend>{words("link/take-all-off-question")}</legend>
-          <p className="hint">{words("link/take-all-off-how", { others })}</p>
+          <legend>{logWords(walk).takeAllOffQuestion()}</legend>
+          <p className="hint">{logWords(walk).takeAllOffHow(others)}</p>
           <div className="panel-acts">
             <button type="button" className="plain-button" disabled={isAsking} onClick={() => void takeOff()}>
               {words("link/take-all-off-now")}

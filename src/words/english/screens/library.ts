@@ -54,6 +54,28 @@ export const libraryWords = {
   "library/keep-nothing":
     "There is no procedure of your own on this device’s shelf. Save one first, or bring one in.",
   "library/keep-done": "{$name :message} is in the library.",
+  "library-link/lead-may": "keeps revisions in the library, and lets others in",
+  "library-link/reader-may": "takes revisions to its device, and keeps none",
+  "library-link/take-follower-off": "Take {$follower} off the library",
+  "library-link/take-unnamed-off": "Take this device off the library",
+  "library-link/take-all-off-question": "Take everybody else off this library?",
+  "library-link/take-all-off-how":
+    ".input {$others :integer} .match $others 0 {{For when a code or a device is in wrong hands. Nobody else is known to be in the library; all codes end. What was kept stays.}} one {{For when a code or a device is in wrong hands. {$others} other device or hub goes on alone, and nothing more comes from it until it has a new code; all codes end. What was kept stays.}} * {{For when a code or a device is in wrong hands. {$others} other devices or hubs go on alone, and nothing more comes from them until they have a new code; all codes end. What was kept stays.}}",
+  "library-link/all-taken-off":
+    ".input {$count :integer} .match $count 0 {{Nobody else was in the library. All its codes have ended.}} one {{{$count} device was taken off the library. All its codes have ended.}} * {{{$count} devices were taken off the library. All its codes have ended.}}",
+  "library-link/key-tied":
+    "kept on this tablet, where nobody can copy it: no other device can take this tablet’s place in the library",
+  "library-link/key-copyable":
+    "kept on this tablet as a number, since its browser keeps no keys: whoever gets at what the tablet keeps could copy it and take its place in the library",
+  "library-link/key-insecure":
+    "none, because this page was not opened over TLS: if this tablet leaves the library, it needs the hub’s owner to come in again",
+  "library-link/key-unsupported":
+    "none, because this browser cannot make one: if this tablet leaves the library, it needs the hub’s owner to come in again",
+  "library-link/key-not-kept":
+    "none, because this tablet could not keep one: if it leaves the library, it needs the hub’s owner to come in again",
+  "library-link/only-here":
+    ".input {$count :integer} .match $count one {{{$count} revision of another device is only on this one. To bring it to the hub, leave it and link the library again with the owner’s code.}} * {{{$count} revisions of other devices are only on this one. To bring them to the hub, leave it and link the library again with the owner’s code.}}",
+  "library-link/scan-or-open": "Scan it, or open {$host}, choose “Join a walk”, and there “Hub’s library”.",
   "guide/library": "Help: the hub’s library",
   "guide/library-take":
     "A revision that is taken lies on the shelf of this device, with who kept it and why. What is in the library does not change by that.",

@@ -113,7 +113,7 @@ describe("[WRT7] the hub’s library on a device", () => {
     expect(await screen.findByText("Vehicle hub: linked, watcher")).toBeVisible();
     expect(screen.getByText(/Only those who lead in this library keep revisions/)).toBeVisible();
     expect(button("Keep it in the library")).toBeNull();
-    expect(button(/^Take revision A/)).toBeVisible();
+    expect(await screen.findByRole("button", { name: /^Take revision A/ })).toBeVisible();
   });
 
   it("[LINK] goes on while the hub is away, and says what has not been sent", async () => {

@@ -243,7 +243,8 @@ const config = {
     },
     {
       name: "not-from-tools",
-      comment: "What ships rests on libraries, not on what builds and tests it. All but better-sqlite3 is built in, so that both stand in one list.",
+      comment:
+        "What ships rests on libraries, not on what builds and tests it. All but better-sqlite3 is built in, so that both stand in one list.",
       severity: "error",
       from: { path: "(^|/)src/" },
       to: {

@@ -41,16 +41,20 @@ export async function measureFollowers(
   const readers = await Readers.start();
   try {
     const posted = new Map<Side, number[]>(sides.map((side) => [side, []]));
-    const writers = new Map<Side, { readonly connection: WireConnection; readonly token: string }>();
+    const writing: (readonly [Side, string])[] = [];
     for (const side of sides) {
       const tokens: string[] = [];
       for (let number = 1; number <= plan.followers; number += 1)
         tokens.push(await side.watch(WALK, `/devices/follower-${number}`));
       const token = await side.join(WALK, DEVICE);
-      writers.set(side, { connection: await WireConnection.open(side.port), token });
+      writing.push([side, token]);
       await readers.ask({ kind: "open", side: side.name, port: side.port, path: side.path(WALK), tokens });
     }
     await wait(plan.settling);
+    // Only now: a hub closes connections on which nothing is asked.
+    const writers = new Map<Side, { readonly connection: WireConnection; readonly token: string }>();
+    for (const [side, token] of writing)
+      writers.set(side, { connection: await WireConnection.open(side.port), token });
     const memories = new Map<Side, number>();
     for (let round = 0; round < plan.warmUp + plan.rounds; round += 1) {
       // Nobody has always the same before it.

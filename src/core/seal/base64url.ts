@@ -10,8 +10,11 @@ export function base64urlOf(bytes: Uint8Array): string {
 export function bytesOf(text: unknown, length: number): Uint8Array | null {
   if (typeof text !== "string" || !/^[\w-]*$/.test(text)) return null;
   if (text.length !== Math.ceil((length * 4) / 3)) return null;
-  const bytes = Uint8Array.from(atob(text.replaceAll("-", "+").replaceAll("_", "/")), (letter) =>
-    letter.charCodeAt(0),
-  );
-  return base64urlOf(bytes) === text ? bytes : null;
+  const raw = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
+  const bytes = new Uint8Array(length);
+  for (let index = 0; index < length; index += 1) bytes[index] = raw.charCodeAt(index);
+  // Only the last letters can have bits to spare: those of the bytes behind the last three that four letters stand for.
+  const left = length % 3;
+  const isSpare = left > 0 && !text.endsWith(base64urlOf(bytes.subarray(length - left)));
+  return isSpare ? null : bytes;
 }

@@ -6,6 +6,7 @@ import { rowsWith } from "../../core/write/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import { choicesIn } from "./field-schema.ts";
+import { LineField } from "./line-field.tsx";
 import { typedDuration } from "./minutes-text.ts";
 
 /** A form whose button or Enter does one thing. */
@@ -33,24 +34,6 @@ function Form({
         {act}
       </button>
     </form>
-  );
-}
-
-function LineField({
-  label,
-  value,
-  onValue,
-}: {
-  readonly label: string;
-  readonly value: string;
-  readonly onValue: (text: string) => void;
-}) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input id={id} value={value} onChange={(event) => onValue(event.target.value)} />
-    </div>
   );
 }
 

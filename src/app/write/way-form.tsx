@@ -9,6 +9,7 @@ import { offeredTime } from "../../core/write/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import type { Choice } from "./field-schema.ts";
+import { LineField } from "./line-field.tsx";
 import { minutesText, typedDuration } from "./minutes-text.ts";
 
 /** The ends of a way as far as they are chosen; an empty text for one that is not. */
@@ -75,7 +76,8 @@ export function WayForm({ file, procedure, places, ends, onEnds, onWay }: WayFor
         value={other}
         onValue={(id) => onEnds([one, id])}
       />
-      <Line
+      <LineField
+        inputMode="decimal"
         label={words("write/way-length")}
         value={lengthText}
         onValue={(text) => setTyped({ ...own, length: text })}
@@ -90,7 +92,8 @@ export function WayForm({ file, procedure, places, ends, onEnds, onWay }: WayFor
       {measured !== null && length !== null && length < measured && (
         <p role="alert">{words("write/way-shorter")}</p>
       )}
-      <Line
+      <LineField
+        inputMode="decimal"
         label={words("write/way-time")}
         value={timeText}
         onValue={(text) => setTyped({ ...own, time: text })}
@@ -117,23 +120,5 @@ export function WayForm({ file, procedure, places, ends, onEnds, onWay }: WayFor
         </button>
       </div>
     </form>
-  );
-}
-
-function Line({
-  label,
-  value,
-  onValue,
-}: {
-  readonly label: string;
-  readonly value: string;
-  readonly onValue: (text: string) => void;
-}) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input id={id} inputMode="decimal" value={value} onChange={(event) => onValue(event.target.value)} />
-    </div>
   );
 }

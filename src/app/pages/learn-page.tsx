@@ -9,6 +9,7 @@ import { LearnView, type TakenOver, useRenamed, useWalksTold } from "../learn/in
 import { useServices } from "../session/index.ts";
 import { useProcedureText, useRevisions } from "../shelf/index.ts";
 import { freeRevision, saveAsRevision } from "../what-if/index.ts";
+import { reviewPath } from "./review-path.ts";
 import { ScreenPage } from "./screen-page.tsx";
 import { WalksTrouble } from "./walks-trouble.tsx";
 
@@ -36,8 +37,7 @@ export function LearnPage() {
     setSaved(words("plan/revision-kept", { revision: String(kept.revision) }));
     router.push(`/plan/${kept.key}`);
   };
-  const open = (walk: WalkId, step: StepId) =>
-    router.push(`/review/${encodeURIComponent(walk)}?step=${encodeURIComponent(step)}`);
+  const open = (walk: WalkId, step: StepId) => router.push(reviewPath(walk, step));
   return (
     <ScreenPage
       screen="learn"

@@ -7,6 +7,7 @@ import { words } from "../../words/index.ts";
 import { useWalksTold } from "../learn/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
 import { WalksView } from "../walks/index.ts";
+import { reviewPath } from "./review-path.ts";
 import { ScreenPage } from "./screen-page.tsx";
 import { WalksTrouble } from "./walks-trouble.tsx";
 
@@ -17,10 +18,7 @@ export function WalksPage() {
   const router = useIonRouter();
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
   const told = useWalksTold(read?.file ?? null);
-  const open = (walk: WalkId, step: StepId | null) =>
-    router.push(
-      `/review/${encodeURIComponent(walk)}${step === null ? "" : `?step=${encodeURIComponent(step)}`}`,
-    );
+  const open = (walk: WalkId, step: StepId | null) => router.push(reviewPath(walk, step));
   return (
     <ScreenPage
       screen="walks"

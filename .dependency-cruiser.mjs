@@ -196,6 +196,9 @@ const tableRules = Object.entries(importTable).map(([folder, allowed]) => ({
 const impurePackages =
   "node_modules/(react|react-dom|react-router|react-router-dom|@ionic|ionicons|dexie|dexie-react-hooks|@xstate/react|@capacitor|workbox-|commander)";
 
+/** Where the words of languages other than the source are. */
+const TRANSLATIONS = "(^|/)src/words/(french|german|japanese|arabic)/";
+
 const config = {
   forbidden: [
     ...tableRules,
@@ -213,11 +216,25 @@ const config = {
       name: "only-through-index",
       comment: "Another folder is imported through its index.ts; a lazily loaded file is its own entry.",
       severity: "error",
-      from: { path: "(^|/)src/(.+)/[^/]+$" },
+      from: { path: "(^|/)src/(.+)/[^/]+$", pathNot: TRANSLATIONS },
       to: {
         path: "(^|/)src/.+/[^/]+\\.(ts|tsx)$",
         pathNot: ["(^|/)src/$2/[^/]+$", "/index\\.ts$"],
         dependencyTypesNot: ["dynamic-import"],
+      },
+    },
+    {
+      name: "translations-by-english",
+      comment: "A translation is typed by the English file of its name, and knows nothing else.",
+      severity: "error",
+      from: { path: TRANSLATIONS },
+      to: {
+        path: "(^|/)src/",
+        pathNot: [
+          "(^|/)src/words/$2/",
+          "(^|/)src/words/english/",
+          "(^|/)src/words/(translated|language-in-use)\\.ts$",
+        ],
       },
     },
     {

@@ -62,7 +62,7 @@ const treeshake = {
   moduleSideEffects: [
     { test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false },
     // The core is pure, and these do nothing by being imported: whoever does not use them need not load them.
-    { test: /[\\/]src[\\/](core|words|app[\\/]session)[\\/]/, sideEffects: false },
+    { test: /[\\/]src[\\/](core|words|app[\\/](session|language))[\\/]/, sideEffects: false },
     {
       test: /node_modules[\\/](satellite\.js|astronomy-engine|fast-xml-parser|messageformat)[\\/]/,
       sideEffects: false,
@@ -103,13 +103,16 @@ export const app = defineConfig({
         codeSplitting: {
           groups: [
             { name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ },
-            // Every page needs it: in one file it packs better than in the several that pages and parts share differently.
-            { name: "react", test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
+            // Every page needs it: in one file it packs better than in the many that pages and parts share differently.
+            {
+              name: "frame",
+              test: /node_modules[\\/](react|react-dom|scheduler|react-router|react-router-dom|@remix-run|@ionic[\\/]react(-router)?)[\\/]/,
+            },
             { name: "procedure-form", test: /[\\/]core[\\/]procedure[\\/]schema\.ts$/ },
             // What many parts need of logs, each a few lines: in one file they pack better.
             {
               name: "log",
-              test: /[\\/]core[\\/](log[\\/](hybrid-clock|json-of|clock-offset|device-of|sequence-text)|units[\\/]listeners|link[\\/]cursor)\.ts$|[\\/](system-clock|said-error)\.ts$/,
+              test: /[\\/]core[\\/](log[\\/](hybrid-clock|json-of|clock-offset|device-of|sequence-text)|units[\\/]listeners|link[\\/]cursor)\.ts$|[\\/](system-clock|said-error|stored-choice)\.ts$/,
             },
             { name: "shared", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
           ],

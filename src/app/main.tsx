@@ -6,12 +6,12 @@ import { systemClock } from "../io/clock/index.ts";
 import { openLinks } from "../io/link/index.ts";
 import { openStore } from "../io/store/index.ts";
 import { App } from "./app.tsx";
-import { startLanguage } from "./language/index.ts";
+import { Spoken, startLanguage } from "./language/index.ts";
 import { MistakeBoundary } from "./parts/index.ts";
 import { ServicesContext } from "./session/index.ts";
 import { startTheme } from "./theme/index.ts";
 
-startLanguage();
+await startLanguage();
 startTheme();
 setupIonicReact({
   mode: "md",
@@ -29,7 +29,9 @@ root.render(
   <StrictMode>
     <ServicesContext value={{ store, links, now: systemClock }}>
       <MistakeBoundary>
-        <App />
+        <Spoken>
+          <App />
+        </Spoken>
       </MistakeBoundary>
     </ServicesContext>
   </StrictMode>,

@@ -37,6 +37,7 @@ import { UnusableProcedureError } from "./read-input.ts";
 import { rehearseCommand } from "./rehearse-command.ts";
 import { reviewCommand } from "./review-command.ts";
 import { type SchemaArguments, schemaCommand } from "./schema-command.ts";
+import { speakAsAsked } from "./speak-as-asked.ts";
 import { type SplitArguments, splitCommand } from "./split-command.ts";
 import { stateCommand } from "./state-command.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -67,10 +68,11 @@ export async function runCommandLine(
   speak(english, englishWords);
   const { terminal } = surroundings;
   let status: ExitStatus = EXIT.fine;
-  const program = programFor(surroundings, (ended) => {
-    status = ended;
-  });
   try {
+    await speakAsAsked(args);
+    const program = programFor(surroundings, (ended) => {
+      status = ended;
+    });
     await program.parseAsync([...args], { from: "user" });
     return status;
   } catch (error) {
@@ -110,6 +112,7 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
   const { terminal } = surroundings;
   const program = new Command("tetherline")
     .description(words("help/program"))
+    .option("--lang <language>", words("help/lang"))
     .exitOverride()
     .configureOutput({
       writeOut: (text) => terminal.out(text),

@@ -4,6 +4,8 @@ export { inMarkedWords, inWords, words } from "./in-words.ts";
 export type { Language } from "./language.ts";
 export type { Catalogue } from "./language-in-use.ts";
 export { addWords, speak } from "./language-in-use.ts";
+export type { LanguageTag, OfferedLanguage } from "./languages.ts";
+export { LANGUAGES, languageOf } from "./languages.ts";
 export { lengthText } from "./length-text.ts";
 export type { ArgumentsAfter, MessageArguments } from "./message.ts";
 export { message } from "./message.ts";

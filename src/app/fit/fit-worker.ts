@@ -1,9 +1,9 @@
-import { startLanguage } from "../language/index.ts";
+import { speakEnglish } from "../language/index.ts";
 import { fitAnswerTo } from "./fit-answer-to.ts";
 import type { FitRequest } from "./fit-request.ts";
 
 // A mend that the checker tries may add a step, whose text is worded here.
-startLanguage();
+speakEnglish();
 
 self.addEventListener("message", ({ data }: MessageEvent<FitRequest>) => {
   self.postMessage(fitAnswerTo(data));

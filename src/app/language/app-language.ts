@@ -1,26 +1,24 @@
 import { english, shellWords } from "../../words/english/shell/index.ts";
-import { addWords, speak } from "../../words/index.ts";
+import { speak } from "../../words/index.ts";
+import { languageChoice } from "./spoken-language.ts";
 
-/** Loads the app's language as far as the first screen needs it. Call it once, before the first paint. */
-export function startLanguage(): void {
+/** Speaks English as far as the first screen needs it: in a worker, which only words what goes into an author's file. */
+export function speakEnglish(): void {
   speak(english, shellWords);
 }
 
-let whole: Promise<void> | null = null;
-
 /**
- * Resolves once all words are loaded, including those about procedures and walks. Rejects when they cannot be loaded.
+ * Loads the language that was chosen on this device, as far as the first screen needs it: English where none was, or where the other one
+ * is not to be had now. Call it once, before the first paint.
  */
-export function wholeLanguage(): Promise<void> {
-  whole ??= load().catch((error: unknown) => {
-    // A later call tries again.
-    whole = null;
-    throw error;
-  });
-  return whole;
-}
-
-async function load(): Promise<void> {
-  const { screenWords } = await import("../../words/english/screens/index.ts");
-  addWords(screenWords);
+export async function startLanguage(): Promise<void> {
+  speakEnglish();
+  const tag = languageChoice.current();
+  if (tag === null) return;
+  try {
+    const { spokenAtStart } = await import("./choose-language.ts");
+    await spokenAtStart(tag);
+  } catch {
+    // English is there, and the field on the shelf says that it is in use.
+  }
 }

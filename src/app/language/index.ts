@@ -1,1 +1,4 @@
-export { startLanguage, wholeLanguage } from "./app-language.ts";
+export { speakEnglish, startLanguage } from "./app-language.ts";
+export { LanguageField } from "./language-field.tsx";
+export { Spoken } from "./spoken.tsx";
+export { wholeLanguage } from "./spoken-language.ts";

@@ -4,6 +4,7 @@ import { between } from "../../core/units/index.ts";
 import type { RevisionNote, WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
+import { LanguageField } from "../language/index.ts";
 import { ThemeField } from "../parts/index.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
 import type { Shelf } from "./use-shelf.ts";
@@ -77,6 +78,7 @@ export function ShelfView({
           <h1>{words("shelf/tetherline")}</h1>
           <p>{words("shelf/what-it-is-for")}</p>
         </div>
+        <LanguageField />
         <ThemeField />
         <HelpButton screen="shelf" />
       </header>

@@ -1,9 +1,9 @@
-import { startLanguage } from "../language/index.ts";
+import { speakEnglish } from "../language/index.ts";
 import { splitAnswersTo } from "./split-answers-to.ts";
 import type { SplitRequest } from "./split-request.ts";
 
 // A translation that is added has a text, in the language in use.
-startLanguage();
+speakEnglish();
 
 self.addEventListener("message", ({ data }: MessageEvent<SplitRequest>) => {
   for (const found of splitAnswersTo(data)) self.postMessage(found);

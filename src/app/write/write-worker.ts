@@ -1,10 +1,10 @@
 import { CheckMemory } from "../../core/check/index.ts";
-import { startLanguage } from "../language/index.ts";
+import { speakEnglish } from "../language/index.ts";
 import type { WriteRequest } from "./answers.ts";
 import { answersOn } from "./answers.ts";
 
 // A mend may add a step, whose text is worded here.
-startLanguage();
+speakEnglish();
 
 const memory = new CheckMemory();
 

@@ -55,6 +55,8 @@ export const partsWords = {
   "parts/limit-least-unit": "at least {$least :number} {$unit}",
   "parts/limit-most": "at most {$most :number}",
   "parts/limit-most-unit": "at most {$most :number} {$unit}",
+  "parts/language": "Language",
+  "parts/language-failed": "{$language} could not be loaded. Try again with a network.",
   "parts/colours": "Colours",
   "parts/theme-auto": "as the device is set",
   "parts/theme-day": "day",

@@ -1,0 +1,22 @@
+import type { LanguageTag } from "../../words/index.ts";
+import { LANGUAGES, languageOf } from "../../words/index.ts";
+import { LANGUAGE_PARTS } from "./other-languages.ts";
+import { goOver, languageChoice } from "./spoken-language.ts";
+
+/** Goes over to the language that was kept on the device, if it is one; the words of other screens come when they are needed. */
+export async function spokenAtStart(tag: string): Promise<void> {
+  const language = languageOf(tag);
+  if (!language) return;
+  const { shell, screens } = LANGUAGE_PARTS[language.tag];
+  goOver(language, await shell(), screens);
+}
+
+/** Goes over to a language at once, and keeps the choice ([WRD3]). Rejects, with nothing changed, where its words cannot be loaded. */
+export async function chooseLanguage(tag: LanguageTag): Promise<void> {
+  const language = LANGUAGES.find((one) => one.tag === tag);
+  if (!language) return;
+  const parts = LANGUAGE_PARTS[tag];
+  const [shell, screens] = await Promise.all([parts.shell(), parts.screens()]);
+  languageChoice.choose(tag);
+  goOver(language, { ...shell, ...screens }, null);
+}

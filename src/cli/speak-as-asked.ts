@@ -1,0 +1,23 @@
+import type { Catalogue, LanguageTag } from "../words/index.ts";
+import { languageOf, speak, words } from "../words/index.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
+
+const OPTION = "--lang";
+
+/** All words of each language but English, loaded when they are asked for. */
+const WORDS: Readonly<Record<Exclude<LanguageTag, "en-GB">, () => Promise<Catalogue>>> = {
+  fr: async () => (await import("../words/french/index.ts")).frenchWords,
+  de: async () => (await import("../words/german/index.ts")).germanWords,
+  ja: async () => (await import("../words/japanese/index.ts")).japaneseWords,
+  "ar-u-nu-latn": async () => (await import("../words/arabic/index.ts")).arabicWords,
+};
+
+/** Speaks the language that `--lang` asks for, wherever it stands; English stays where it is missing. Throws {@link UnusableInputError} where there is none such. */
+export async function speakAsAsked(args: readonly string[]): Promise<void> {
+  const at = args.findIndex((one) => one === OPTION || one.startsWith(`${OPTION}=`));
+  if (at < 0) return;
+  const tag = args[at] === OPTION ? (args[at + 1] ?? "") : (args[at] ?? "").slice(OPTION.length + 1);
+  const language = languageOf(tag);
+  if (!language) throw new UnusableInputError(words("cli/no-language", { tag }));
+  if (language.tag !== "en-GB") speak(language, await WORDS[language.tag]());
+}

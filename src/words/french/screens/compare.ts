@@ -1,0 +1,92 @@
+import type { compareWords as english } from "../../english/screens/compare.ts";
+import type { Translated } from "../../translated.ts";
+
+/** Two revisions beside one another, and three that are merged. */
+export const compareWords: Translated<typeof english> = {
+  "compare/title": "Comparer",
+  "compare/what": "Révisions comparées et fusionnées",
+  "compare/before": "Précédente",
+  "compare/after": "Suivante",
+  "compare/base": "Toutes deux issues de",
+  "compare/not-chosen": "– choisir –",
+  "compare/swap": "Échanger les deux",
+  "compare/from-file": "Comparer avec un fichier…",
+  "compare/choose": "Choisissez les deux révisions à comparer.",
+  "compare/one-only":
+    "C’est la seule révision de cette procédure sur cet appareil. Comparez-la avec un fichier, ou avec une autre procédure.",
+  "compare/is-gone":
+    "L’une des deux n’est plus sur cet appareil, ou le fichier importé a été fermé avec sa page. Choisissez de nouveau.",
+  "compare/cannot-be-read":
+    "« {$name} » ne peut pas être lu comme une procédure ; rien ne peut donc y être comparé.",
+  "compare/revision": "rév. {$revision} · {$title}",
+  "compare/no-revision": "sans révision · {$title}",
+  "compare/revision-at": "rév. {$revision} · {$title} · mise sur l’étagère le {$at :utc} UTC",
+  "compare/no-revision-at": "sans révision · {$title} · mise sur l’étagère le {$at :utc} UTC",
+  "compare/file": "{$name} (fichier)",
+  "compare/revisions": "Révisions sur l’étagère",
+  "compare/revision-column": "Révision",
+  "compare/who-column": "Qui",
+  "compare/when-column": "Sur l’étagère depuis",
+  "compare/why-column": "Pourquoi",
+  "compare/bundled": "fournie avec l’application",
+  "compare/at": "{$at :utc} UTC",
+  "compare/not-said": "non précisé",
+  "compare/same": "Les deux sont identiques.",
+  "compare/changes": "Ce qui a changé",
+  "compare/count":
+    ".input {$count :integer} .match $count one {{{$count} changement.}} * {{{$count} changements.}}",
+  "compare/outside": "En dehors des tâches",
+  "compare/effect": "Ce que cela donne",
+  "compare/finish": "Fin",
+  "compare/margin": "Marge",
+  "compare/within": "Dans la limite",
+  "compare/waits": "Attente, en tout",
+  "compare/steps": "Étapes",
+  "compare/pet": "PET {$at :finish}",
+  "compare/merged": "Fusionnée",
+  "compare/sampling": "tirage en cours",
+  "compare/no-plan": "pas de plan",
+  "compare/shifted":
+    ".input {$count :integer} .match $count one {{{$count} étape commence autrement ou a un autre battement}} * {{{$count} étapes commencent autrement ou ont un autre battement}}",
+  "compare/step-column": "Étape",
+  "compare/start-column": "Début",
+  "compare/slack-column": "Battement",
+  "compare/then-column": "alors",
+  "compare/clock": "{$at :clock}",
+  "compare/critical-changes": "Le chemin critique change",
+  "compare/critical": "Chemin critique : {$steps :list}",
+  "compare/critical-then": "Chemin critique alors : {$steps :list}",
+  "compare/timelines": "Les deux chronologies",
+  "compare/brief-both": "Les présenter côte à côte",
+  "compare/print": "Imprimer avec les traits de changement",
+  "compare/printed-changes": "Ce qui a changé par rapport à {$name}",
+  "compare/printed-bars":
+    "Un trait en marge accompagne chaque étape changée, avec la façon dont elle a changé. Ce qui a été retiré d’une tâche est barré là où il se trouvait.",
+  "merge/title": "Fusion à trois",
+  "merge/how":
+    "Quand toutes deux sont issues d’une même révision antérieure, ce que chacune a changé est réuni. Choisissez la révision dont toutes deux sont issues.",
+  "merge/from-file": "D’un fichier…",
+  "merge/nothing-chosen":
+    "Rien n’est choisi pour vous : là où les deux ont changé une même chose autrement, vous décidez.",
+  "merge/other-procedure":
+    "Les trois ne sont pas des révisions d’une même procédure. Elles peuvent être fusionnées malgré tout ; regardez de près ce qui en résulte.",
+  "merge/conflicts":
+    ".input {$count :integer} .match $count one {{{$count} point reste à décider.}} * {{{$count} points restent à décider.}}",
+  "merge/no-conflicts": "Les deux vont ensemble : il n’y a rien à décider.",
+  "merge/all-decided": "Tout est décidé.",
+  "merge/base-has": "Comme avant : {$name}",
+  "merge/is-absent": "absent",
+  "merge/undecided": "Pas encore décidé",
+  "merge/findings": "Ce que le vérificateur dit de la procédure fusionnée",
+  "merge/no-findings": "Le vérificateur n’a rien à dire de la procédure fusionnée.",
+  "merge/unreadable":
+    "La procédure fusionnée ne peut pas être lue telle quelle, et ne peut donc pas être enregistrée :",
+  "merge/against": "Ce que cela donne par rapport à {$name}",
+  "merge/who": "Qui l’enregistre",
+  "merge/why": "Pourquoi",
+  "merge/because": "{$ours} et {$theirs} fusionnées",
+  "merge/save": "Enregistrer comme révision {$revision}",
+  "merge/needs-who": "Dites qui l’enregistre et pourquoi.",
+  "merge/saved": "La révision {$revision} est sur l’étagère, à côté des autres.",
+  "merge/not-kept": "La révision fusionnée n’a pas pu être conservée sur cet appareil : {$why}",
+};

@@ -1,0 +1,57 @@
+import type { readWords as english } from "../../english/screens/read.ts";
+import type { Translated } from "../../translated.ts";
+
+/** A procedure as it is read on the screen. */
+export const readWords: Translated<typeof english> = {
+  "read/unreadable": "Cette procédure ne peut pas être lue",
+  "read/line-column": "Ligne {$line :integer}, colonne {$column :integer}.",
+  "read/level-error": "Erreur",
+  "read/level-caution": "À examiner",
+  "read/level-advice": "Conseil",
+  "read/setting": "Cadre",
+  "read/setting-not-said": "non précisé",
+  "read/planned-finish": "Fin planifiée",
+  "read/elapsed-limit": "Limite de durée",
+  "read/no-limit": "aucune",
+  "read/margin": "Marge",
+  "read/steps": "Étapes",
+  "read/steps-and-joint":
+    ".input {$joint :integer} .match $joint one {{{$steps :integer}, dont {$joint} commune}} * {{{$steps :integer}, dont {$joint} communes}}",
+  "read/items": "Objets",
+  "read/findings": "Constats",
+  "read/no-findings":
+    "Le vérificateur n’a rien à dire. Il vérifie l’ordre, les lieux, la garde des objets et la rédaction ; il ne vérifie pas le jugement.",
+  "read/more-findings":
+    ".input {$count :integer} .match $count one {{{$count} autre figure à l’étape qu’il concerne.}} * {{{$count} autres figurent aux étapes qu’ils concernent.}}",
+  "read/contingencies": "Procédures de secours, hors du plan",
+  "read/follows": "Il découle d’un autre constat et disparaît probablement avec lui.",
+  "read/line": "ligne {$line :integer}",
+  "read/waits": "{$crew} attend {$time :length}",
+  "read/waits-for-hold": "{$crew} attend {$time :length} la fin de la suspension",
+  "read/waits-for": "{$crew} attend {$what} pendant {$time :length}",
+  "read/waits-until":
+    "{$crew} attend {$time :length}, jusqu’à PET {$at :pet}, avant lequel l’étape ne commence pas",
+  "read/waits-after": "{$crew} attend {$time :length} après l’étape {$step}",
+  "read/get-ahead": "facultative : seulement si le temps le permet",
+  "read/closeout": "sur le chemin du retour, même tôt",
+  "read/not-in-plan": "hors du plan",
+  "read/critical": "critique",
+  "read/only-if": "Seulement si {$branches}",
+  "read/decision": "{$ask} {$outcomes :list of=any style=chained} ; attendu : {$expected}",
+  "read/needs": "Seulement tant que {$states :list style=chained}",
+  "read/sets": "Ensuite {$states :list style=chained}",
+  "read/not-before": "Pas avant PET {$at :clock}",
+  "read/done-by": "Faite à PET {$at :clock} au plus tard",
+  "read/check": "À pointer : {$entries :list style=chained}",
+  "read/or": "Pourrait aussi être faite par {$others :list of=any style=chained}",
+  "read/refs": "Voir {$refs :list style=chained}",
+  "read/record": "Noter {$record}",
+  "read/record-within": "Noter {$record} : {$limits}",
+  "read/confirms": "{$crew} confirme : {$text}",
+  "read/only-in": "Seulement dans {$windows :list style=chained}",
+  "read/after": "Après l’étape {$step}",
+  "read/after-and": "Après l’étape {$step} et {$lag :length}",
+  "read/after-within": "Commence au plus {$within :length} après la fin de l’étape {$step}",
+  "read/slack": "Battement {$time :margin}",
+  "read/printable": "Page imprimable",
+};

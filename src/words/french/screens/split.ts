@@ -1,0 +1,42 @@
+import type { splitWords as english } from "../../english/screens/split.ts";
+import type { Translated } from "../../translated.ts";
+
+/** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
+export const splitWords: Translated<typeof english> = {
+  "split/title": "Meilleure répartition",
+  "split/working": "Recherche d’une meilleure répartition…",
+  "split/failed":
+    "Une meilleure répartition n’a pas pu être recherchée ici. Fermez le volet et demandez de nouveau.",
+  "split/going-on": "Recherche en cours : ceci est la meilleure jusqu’ici.",
+  "split/stop": "Arrêter la recherche",
+  "split/now": "Le plan tel quel : fin {$finish :finish}.",
+  "split/proven":
+    "Meilleure prouvée : fin {$finish :finish}, {$by :advance} plus tôt. Aucune répartition de ce travail ne finit plus tôt.",
+  "split/best-found":
+    "Meilleure trouvée : fin {$finish :finish}, {$by :advance} plus tôt. Aucune répartition ne peut finir encore plus de {$over :length} plus tôt.",
+  "split/kept-proven": "Garder le plan : aucune répartition de ce travail ne finit plus tôt.",
+  "split/kept":
+    "Garder le plan : rien de mieux n’a été trouvé. Aucune répartition ne peut finir plus de {$over :length} plus tôt.",
+  "split/no-choice":
+    "Il n’y a rien à choisir : aucune étape ne dit qui d’autre pourrait la faire (or), et aucune tâche n’est libre de sa place (order).",
+  "split/no-plan": "Il n’y a aucun plan à améliorer : corrigez d’abord les erreurs de la procédure.",
+  "split/step-given": "L’étape {$step} « {$text} » est faite par {$crew :list} au lieu de {$old :list}.",
+  "split/steps-given":
+    "Les étapes {$steps :list} sont faites par {$crew :list} au lieu de {$old :list}, toutes ensemble, car quelque chose reste dans une même main de la première à la dernière.",
+  "split/task-first": "La tâche « {$task} » vient en premier.",
+  "split/task-behind": "La tâche « {$task} » vient derrière « {$behind} ».",
+  "split/gains": "Sans ce changement, le plan finirait {$time :advance} plus tard.",
+  "split/needed": "Les autres changements ne peuvent pas être faits sans celui-ci.",
+  "split/chain":
+    ".input {$count :integer} .match $count one {{La fin du plan dépend de l’étape {$first}, qui est soulagée.}} * {{La fin du plan dépend d’une chaîne de {$count} étapes, de {$first} à {$last}, qui est soulagée.}}",
+  "split/cost": "Ce que cela coûte",
+  "split/changed-hands":
+    ".input {$count :integer} .match $count 0 {{Aucune étape ne change de mains.}} one {{{$count} étape change de mains.}} * {{{$count} étapes changent de mains.}}",
+  "split/metres": "Tous ensemble parcourent {$after :metres} au lieu de {$before :metres}.",
+  "split/window-tighter":
+    "Dans « {$window} », il reste à l’étape la plus serrée {$after :advance} au lieu de {$before :advance}.",
+  "split/keep": "Garder le plan",
+  "split/save": "Enregistrer comme révision {$revision}",
+  "split/how":
+    "D’après les durées probables, sans tâches facultatives, décisions comme attendu. Seules changent de mains les étapes qui disent qui d’autre pourrait les faire, et seules sont déplacées les tâches libres de leur place ; le repli reste. Rien n’est changé tant que vous n’enregistrez pas de révision.",
+};

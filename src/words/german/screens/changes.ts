@@ -1,0 +1,56 @@
+import type { changesWords as english } from "../../english/screens/changes.ts";
+import type { Translated } from "../../translated.ts";
+
+/** What makes one procedure of another, change by change, and why a change cannot be made. */
+export const changesWords: Translated<typeof english> = {
+  "changes/one-of-contingencies": "Eventualfall",
+  "changes/one-of-tasks": "Aufgabe",
+  "changes/one-of-steps": "Schritt",
+  "changes/one-of-crew": "Crewmitglied",
+  "changes/one-of-places": "Ort",
+  "changes/one-of-routes": "Route",
+  "changes/one-of-items": "Gegenstand",
+  "changes/one-of-windows": "Zeitfenster",
+  "changes/one-of-supplies": "Vorrat",
+  "changes/one-of-watches": "Kontrolle",
+  "changes/one-of-states": "Zustand",
+  "changes/one-of-pictures": "Bild",
+  "changes/not-there": "{$kind :message} „{$id}“ gibt es nicht",
+  "changes/several": "{$kind :message} „{$id}“ gibt es mehr als einmal",
+  "changes/id-taken": "{$kind :message} „{$id}“ gibt es schon",
+  "changes/no-id": "{$kind :message}: eine id ist nötig",
+  "changes/behind-itself": "{$kind :message}: kann nicht hinter sich selbst stehen",
+  "changes/no-place": "{$kind :message}: es fehlt, wohinter das steht oder dass es am Anfang steht",
+  "changes/first-in-which-task": "es fehlt, in welcher Aufgabe der Schritt am Anfang steht",
+  "changes/wrong-first":
+    "{$kind :message}: der Anfang wird mit true angegeben, da es nur eine Liste davon gibt",
+  "changes/id-stays": "{$kind :message}: „{$id}“ wäre etwas anderes; das tut nur ein Umbenennen",
+  "changes/no-list": 'es ist weder eine Liste von Änderungen noch ein Objekt mit "changes"',
+  "changes/several-forms": "Änderung {$number :integer} nennt {$forms :list style=chained} zugleich",
+  "changes/no-form":
+    "Änderung {$number :integer} nennt keines von add, drop, move, change, rename, bring und head",
+  "changes/unknown-key":
+    "Änderung {$number :integer} ({$form}) hat den Schlüssel „{$key}“, der dort nicht bekannt ist",
+  "changes/no-position": 'Änderung {$number :integer} ({$form}) muss entweder "behind" oder "first" haben',
+  "changes/wrong-value": "Änderung {$number :integer} ({$form}) hat kein verwendbares „{$key}“",
+  "changes/at-behind": "hinter {$id}",
+  "changes/at-first": "am Anfang",
+  "changes/at-first-in-task": "am Anfang der Aufgabe {$id}",
+  "changes/at-first-in-contingency": "am Anfang des Eventualfalls {$id}",
+  "changes/field": "{$key} {$before} → {$after}",
+  "changes/head": "Kopf: {$fields :clauses}",
+  "changes/brought": "Eventualfall {$id}: hereingenommen hinter {$behind}",
+  "changes/added": "{$kind :message} {$id}: hinzugefügt {$where :message}",
+  "changes/added-saying": "{$kind :message} {$id}: hinzugefügt {$where :message}: {$text}",
+  "changes/dropped": "{$kind :message} {$id}: herausgenommen",
+  "changes/moved": "{$kind :message} {$id}: verschoben, {$where :message}",
+  "changes/renamed": "{$kind :message} {$id}: umbenannt in {$to}",
+  "changes/conflict-head": "Kopf: {$field}",
+  "changes/conflict-field": "{$kind :message} {$id}: {$field}",
+  "changes/conflict-order": "die Reihenfolge der Liste ({$kind :message})",
+  "changes/conflict-order-in": "die Reihenfolge der Liste ({$kind :message}) in {$id}",
+  "changes/conflict-added-twice": "{$kind :message} {$id}: auf beiden Seiten hinzugefügt, und nicht gleich",
+  "changes/conflict-dropped":
+    "{$kind :message} {$id}: auf einer Seite herausgenommen, auf der anderen verwendet oder geändert",
+  "changes/changed": "{$kind :message} {$id}: {$fields :clauses}",
+};

@@ -1,0 +1,43 @@
+import type { splitWords as english } from "../../english/screens/split.ts";
+import type { Translated } from "../../translated.ts";
+
+/** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
+export const splitWords: Translated<typeof english> = {
+  "split/title": "Beste Aufteilung",
+  "split/working": "Eine bessere Aufteilung wird gesucht …",
+  "split/failed":
+    "Eine bessere Aufteilung konnte hier nicht gesucht werden. Schließen Sie den Bereich, und fragen Sie noch einmal.",
+  "split/going-on": "Die Suche läuft noch: Dies ist das Beste bisher.",
+  "split/stop": "Suche beenden",
+  "split/now": "Der Plan, wie er ist: Ende {$finish :finish}.",
+  "split/proven":
+    "Nachweislich das Beste: Ende {$finish :finish}, {$by :advance} früher. Keine Aufteilung dieser Arbeit ist früher abgeschlossen.",
+  "split/best-found":
+    "Das Beste bisher: Ende {$finish :finish}, {$by :advance} früher. Keine Aufteilung kann noch mehr als {$over :length} früher abgeschlossen sein.",
+  "split/kept-proven": "Der Plan kann bleiben: Keine Aufteilung dieser Arbeit ist früher abgeschlossen.",
+  "split/kept":
+    "Der Plan kann bleiben: Nichts Besseres wurde gefunden. Keine Aufteilung kann mehr als {$over :length} früher abgeschlossen sein.",
+  "split/no-choice":
+    "Es gibt nichts zu wählen: Kein Schritt sagt, wer ihn sonst ausführen könnte (or), und keine Aufgabe ist in ihrem Platz frei (order).",
+  "split/no-plan":
+    "Es gibt keinen Plan, der sich verbessern ließe: Beheben Sie zuerst die Fehler der Prozedur.",
+  "split/step-given": "Schritt {$step} „{$text}“ wird von {$crew :list} ausgeführt statt von {$old :list}.",
+  "split/steps-given":
+    "Die Schritte {$steps :list} werden von {$crew :list} ausgeführt statt von {$old :list}, alle zusammen, da vom ersten bis zum letzten etwas in einer Hand ist.",
+  "split/task-first": "Aufgabe „{$task}“ kommt zuerst.",
+  "split/task-behind": "Aufgabe „{$task}“ kommt hinter „{$behind}“.",
+  "split/gains": "Ohne diese Änderung wäre der Plan {$time :advance} später abgeschlossen.",
+  "split/needed": "Ohne diese Änderung sind die anderen nicht möglich.",
+  "split/chain":
+    ".input {$count :integer} .match $count one {{Das Ende des Plans hängt an Schritt {$first}; er wird entlastet.}} * {{Das Ende des Plans hängt an einer Kette von {$count} Schritten von {$first} bis {$last}; sie wird entlastet.}}",
+  "split/cost": "Was es kostet",
+  "split/changed-hands":
+    ".input {$count :integer} .match $count 0 {{Kein Schritt wechselt die Ausführenden.}} one {{{$count} Schritt wechselt die Ausführenden.}} * {{{$count} Schritte wechseln die Ausführenden.}}",
+  "split/metres": "Alle zusammen gehen {$after :metres} statt {$before :metres}.",
+  "split/window-tighter":
+    "In „{$window}“ bleiben dem knappsten Schritt {$after :advance} statt {$before :advance}.",
+  "split/keep": "Plan behalten",
+  "split/save": "Als Revision {$revision} speichern",
+  "split/how":
+    "Nach wahrscheinlichen Zeiten, ohne Zusatzaufgaben, Entscheidungen wie erwartet. Nur Schritte, die sagen, wer sie sonst ausführen könnte, wechseln die Ausführenden, und nur Aufgaben mit freiem Platz werden verschoben; Abschlussarbeiten bleiben. Nichts wird geändert, bis Sie eine Revision speichern.",
+};

@@ -1,0 +1,10 @@
+import type { figuresWords as english } from "../../english/shell/figures.ts";
+import type { Translated } from "../../translated.ts";
+
+/** Bare figures with the words that go with them, and names in a row. */
+export const figuresWords: Translated<typeof english> = {
+  "figures/length": "{$time :length}",
+  "figures/chance": "{$share :chance}",
+  "figures/margin": "{$time :margin}",
+  "figures/list": "{$items :list}",
+};

@@ -1,0 +1,78 @@
+import type { findingsOfFileWords as english } from "../../english/screens/findings-file.ts";
+import type { Translated } from "../../translated.ts";
+
+/** What the checker says of a file that is no sound procedure: its JSON, the shape of its parts, its size. */
+export const findingsOfFileWords: Translated<typeof english> = {
+  "file/syntax-invalid-symbol": "正しいJSONではありません。JSONにない語があります。",
+  "file/syntax-invalid-number-format": "正しいJSONではありません。数値がJSONの書き方になっていません。",
+  "file/syntax-property-name-expected":
+    "正しいJSONではありません。ここには二重引用符で囲んだキーが必要です。",
+  "file/syntax-value-expected": "正しいJSONではありません。ここには値が必要です。",
+  "file/syntax-colon-expected": "正しいJSONではありません。ここにコロンがありません。",
+  "file/syntax-comma-expected": "正しいJSONではありません。ここにコンマがありません。",
+  "file/syntax-close-brace-expected": "正しいJSONではありません。ここに閉じ波括弧 \\} がありません。",
+  "file/syntax-close-bracket-expected": "正しいJSONではありません。ここに閉じ角括弧 ] がありません。",
+  "file/syntax-end-of-file-expected":
+    "正しいJSONではありません。JSONはここで終わっていますが、テキストが続いています。",
+  "file/syntax-comment": "正しいJSONではありません。JSONにコメントは書けません。",
+  "file/syntax-unexpected-end-of-string": "正しいJSONではありません。文字列が閉じられていません。",
+  "file/syntax-unexpected-end-of-number": "正しいJSONではありません。数値が途中で切れています。",
+  "file/syntax-invalid-unicode": "正しいJSONではありません。Unicodeエスケープの形になっていません。",
+  "file/syntax-invalid-escape-character": "正しいJSONではありません。JSONにないエスケープです。",
+  "file/syntax-invalid-character": "正しいJSONではありません。文字列の中に制御文字があります。",
+  "file/syntax-other": "正しいJSONではありません。JSONになっていません。",
+  "file/doubled-key": "キー「{$key}」が1つのオブジェクトに2つあります。有効なのは1つだけです。",
+  "file/empty": "ファイルが空です。",
+  "file/not-json": "正しいJSONではありません。",
+  "file/nested-too-deeply": "JSONの入れ子が深すぎ、手順書として読めません。",
+  "file/other-format": "「{$format}」はこのプログラムの手順書ではありません。読めるのは「{$read}」です。",
+  "file/newer-version":
+    "ファイルの形式の版は{$version}で、このプログラムより新しいものです。読めるのは版 {$read :integer}までです。プログラムを更新してください。",
+  "file/key-of-newer-format":
+    "キー「{$key}」は「{$newer}」のものですが、ファイルの形式は「{$older}」となっています。形式の行を「{$newer}」に変えてください。",
+  "file/too-many-bytes":
+    "ファイルは{$size :number minimumFractionDigits=1 maximumFractionDigits=1} MiBです。読めるのは{$most :number} MiBまでです。",
+  "file/too-many-steps": "手順書のステップは{$count :integer}件です。読めるのは{$most :integer}件までです。",
+  "file/too-many-crew": "手順書のクルーは{$count :integer}人です。読めるのは{$most :integer}人までです。",
+  "file/too-many-items": "手順書の物品は{$count :integer}点です。読めるのは{$most :integer}点までです。",
+  "file/too-many-decisions": "手順書の判断は{$count :integer}件です。読めるのは{$most :integer}件までです。",
+  "file/part-entry": "{$index :integer}番目の項目",
+  "file/part-key": "「{$key}」",
+  "file/part-file": "ファイル",
+  "file/missing-key": "キー{$part :message}がありません。",
+  "file/kind-string": "文字列",
+  "file/kind-number": "数値",
+  "file/kind-boolean": "trueまたはfalse",
+  "file/kind-list": "リスト",
+  "file/kind-object": "オブジェクト",
+  "file/kind-int": "整数",
+  "file/kind-null": "null",
+  "file/wrong-kind": "{$part :message}には{$kind :message}が必要ですが、{$found :message}になっています。",
+  "file/form-id": "英小文字、数字、ハイフンからなり、英小文字か数字で始まる文字列",
+  "file/form-duration": "ISO 8601の期間（日、時、分、秒。例：PT1H5M）",
+  "file/form-short-duration": "366日以内の期間",
+  "file/form-instant": "オフセットまたはZの付いたRFC 3339の日時",
+  "file/form-real-instant": "実在する日時",
+  "file/form-encoded-picture": "Base64の画像",
+  "file/form-location":
+    '位置（\\{"place": …\\}、\\{"crew": …\\}、\\{"crews": […]\\}、\\{"item": …\\}のいずれか）',
+  "file/form-stand": 'クルーのリスト、または\\{"by", "time"\\}',
+  "file/form-time": '"PT5M"のような期間、または\\{"low", "likely", "high"\\}',
+  "file/form-span":
+    '\\{"from", "to"\\}（両方とも"PT10M"のようなPET、または両方ともオフセットかZの付いた日時）',
+  "file/form-predecessor": 'ステップのid、または\\{"step", "lag", "within"\\}',
+  "file/must-be": "{$part :message}に必要な形：{$form :message}。",
+  "file/must-be-says": "{$part :message}に必要な形：{$form :message}（現在は「{$says}」）。",
+  "file/must-be-one-of": "{$part :message}に使える値：{$known :list of=any style=chained}。",
+  "file/must-be-one-of-says":
+    "{$part :message}に使える値：{$known :list of=any style=chained}（現在は「{$says}」）。",
+  "file/too-small": "{$part :message}は{$least :number}以上でなければなりません。",
+  "file/too-short": "{$part :message}の長さは{$least :number}以上でなければなりません。",
+  "file/must-not-be-empty": "{$part :message}を空にはできません。",
+  "file/too-big": "{$part :message}は{$most :number}以下でなければなりません。",
+  "file/too-long": "{$part :message}の長さが{$most :number}を超えています。",
+  "file/no-form": "{$part :message}が、認められるどの形にもなっていません。",
+  "file/not-valid": "{$part :message}が正しくありません：{$why}。",
+  "file/unknown-key": "キー「{$key}」はここでは使えません。",
+  "file/unknown-key-meant": "キー「{$key}」はここでは使えません。「{$meant}」ではありませんか。",
+};

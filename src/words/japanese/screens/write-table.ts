@@ -1,0 +1,46 @@
+import type { pastedTableWords as english } from "../../english/screens/write-table.ts";
+import type { Translated } from "../../translated.ts";
+
+/** A table pasted from a spreadsheet, and what became of it. */
+export const pastedTableWords: Translated<typeof english> = {
+  "write/row-without-action": "作業の記載がないため、ステップになりません。",
+  "write/row-without-performer": "この行にも上の行にも担当がないため、ステップになりません。",
+  "write/row-of-somebody": "「{$who}」はこの手順書のクルーにいないため、ステップになりません。",
+  "write/row-time-lost": "「{$written}」は時間として読み取れないため、ステップに時間は入りません。",
+  "write/row-place-lost": "「{$written}」はこの手順書の場所にないため、ステップに場所は入りません。",
+  "write/row-after-lost": "「{$written}」は表の行でも手順書のステップでもありません。",
+  "write/row-after-itself": "自分自身の後には置けません。",
+  "write/no-steps-in-table": "表に、ステップにできる行がありません。",
+  "write/headings-number": "番号|no|nr|number|項番|手順番号|ステップ番号|id|#|№|ｎｏ",
+  "write/headings-task": "タスク|大項目|グループ|区分|フェーズ|作業項目|task|group|phase",
+  "write/headings-who": "担当|担当者|実施者|作業者|クルー|誰が|who|by|crew|ev",
+  "write/headings-do": "作業|作業内容|内容|手順|ステップ|操作|動作|説明|実施内容|do|step|action|activity",
+  "write/headings-time":
+    "時間|所要時間|所要|作業時間|分|秒|時間（分）|時間（秒）|所要時間（分）|所要時間（秒）|見込み|見込み時間|time|duration|min|minutes|sec",
+  "write/headings-where": "場所|作業場所|位置|どこで|作業エリア|where|place|location",
+  "write/headings-after": "先行|先行条件|先行作業|先行ステップ|前提|after|predecessor",
+  "write/fragments-not-yet": "手順書にエラーの指摘がなくなると、定型手順を挿入できます。",
+  "write/table-title": "表からのステップ",
+  "write/table-how":
+    "各列がどの項目として扱われるかを確認し、推定が違う場合は変えてください。その前に挿入されるものはありません。",
+  "write/table-task": "貼り付けたステップ",
+  "write/table-column": "{$number :integer}列目",
+  "write/table-empty": "空",
+  "write/table-unit": "時間の数値の単位",
+  "write/unit-minutes": "分",
+  "write/unit-seconds": "秒",
+  "write/unit-hours": "時間",
+  "write/use-do": "作業内容",
+  "write/use-who": "担当",
+  "write/use-time": "所要時間",
+  "write/use-after": "先行する行またはステップ",
+  "write/use-where": "場所",
+  "write/use-task": "タスク",
+  "write/use-number": "番号",
+  "write/use-none": "使わない",
+  "write/table-taken": "{$of :integer}行中 {$taken :integer}行がステップになります。",
+  "write/table-lost": "取り込めなかったもの",
+  "write/table-row": "{$number :integer}行目",
+  "write/table-put": "{$count :integer}ステップを挿入",
+  "write/table-leave": "やめる",
+};

@@ -1,0 +1,44 @@
+import { expect, type Page, test } from "@playwright/test";
+import { arabicWords } from "../../src/words/arabic/index.ts";
+import { englishWords } from "../../src/words/english/index.ts";
+import { frenchWords } from "../../src/words/french/index.ts";
+import { violations } from "./axe-violations.ts";
+
+const choose = (page: Page, label: string, name: string) =>
+  page.getByRole("combobox", { name: label, exact: true }).selectOption({ label: name });
+const heading = (page: Page, name: string) => page.getByRole("heading", { name, exact: true });
+
+test("[WRD3] a language is chosen on the shelf, at once and for the next visits, offline too", async ({
+  page,
+  context,
+}) => {
+  await page.goto("/");
+  await choose(page, englishWords["parts/language"], "Français");
+  await expect(heading(page, frenchWords["shelf/procedures"] ?? "")).toBeVisible();
+  await expect(page.locator("html")).toHaveAttribute("lang", "fr");
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.reload();
+  await expect(heading(page, frenchWords["shelf/procedures"] ?? "")).toBeVisible();
+  await context.setOffline(true);
+  await page.reload();
+  await expect(heading(page, frenchWords["shelf/procedures"] ?? "")).toBeVisible();
+  await page.goto("/read/example-osier-ranging-head");
+  await expect(heading(page, frenchWords["read/findings"] ?? "")).toBeVisible();
+  await expect(page.locator("html")).toHaveAttribute("lang", "fr");
+  await page.goto("/");
+  await choose(page, frenchWords["parts/language"] ?? "", "English");
+  await expect(heading(page, englishWords["shelf/procedures"])).toBeVisible();
+});
+
+test("[WRD3] Arabic is read from right to left; what is chosen and nothing else is changed", async ({
+  page,
+}) => {
+  await page.goto("/");
+  await choose(page, englishWords["parts/language"], "العربية");
+  await expect(heading(page, arabicWords["shelf/procedures"] ?? "")).toBeVisible();
+  await expect(page.locator("html")).toHaveAttribute("dir", "rtl");
+  await expect(page.locator("html")).toHaveAttribute("lang", "ar");
+  const isWide = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
+  expect(isWide).toBe(false);
+  expect(await violations(page, ".shelf")).toEqual([]);
+});

@@ -1,10 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { factsOf } from "./src/app/shelf/procedure-facts.ts";
+import { japaneseWords } from "./src/words/japanese/index.ts";
 
 const checkout = fileURLToPath(new URL(".", import.meta.url));
 
@@ -52,6 +54,38 @@ const withBundledFacts = (): Plugin => ({
     return `export const bundledFacts = ${JSON.stringify(Object.fromEntries(facts))};`;
   },
 });
+
+type SubsetFont = (font: Buffer, text: string, options: { targetFormat: "woff2" }) => Promise<Buffer>;
+// The package declares no types.
+const subsetFont: SubsetFont = createRequire(import.meta.url)("subset-font");
+
+const JAPANESE_FACE = "virtual:japanese-face/";
+/** Kana and full-width forms, whichever of them are used today. */
+const KANA = Array.from({ length: 0x100 }, (_, at) => String.fromCharCode(0x3000 + at, 0xff00 + at)).join("");
+
+/** The Japanese characters that the app's own words use, cut out of a megabyte each of the two weights. */
+const withJapaneseFaces = (): Plugin => {
+  let isServed = false;
+  return {
+    name: "with-japanese-faces",
+    configResolved({ command }) {
+      isServed = command === "serve";
+    },
+    resolveId: (id) => (id.startsWith(JAPANESE_FACE) ? `\0${id}` : null),
+    async load(id) {
+      if (!id.startsWith(`\0${JAPANESE_FACE}`)) return null;
+      const file = `@fontsource/noto-sans-jp/files/noto-sans-jp-japanese-${id.slice(JAPANESE_FACE.length + 1)}-normal.woff2`;
+      // With hot reload nothing is cut.
+      if (isServed) return `export { default as url } from "${file}?url";`;
+      const whole = readFileSync(join(checkout, "node_modules", file));
+      const source = await subsetFont(whole, Object.values(japaneseWords).join("") + KANA, {
+        targetFormat: "woff2",
+      });
+      const made = this.emitFile({ type: "asset", name: "face-japanese.woff2", source });
+      return `export const url = import.meta.ROLLUP_FILE_URL_${made};`;
+    },
+  };
+};
 
 /** What the hub answers itself; everything else under its address is the app. */
 const HUB_PATHS = [/^\/api\//, /^\/metrics$/, /^\/tetherline-hub\.crt$/];
@@ -130,6 +164,7 @@ export const app = defineConfig({
     withoutWasm(),
     withOwnMessageFunctions(),
     withBundledFacts(),
+    withJapaneseFaces(),
     react(),
     VitePWA({
       registerType: "prompt",
@@ -154,6 +189,15 @@ export const app = defineConfig({
       },
       workbox: {
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,json}"],
+        // A face comes with its language, and stays from then on.
+        globIgnores: ["**/face-*", "**/noto-*"],
+        runtimeCaching: [
+          {
+            urlPattern: /\/(face|noto)-[^/]*\.woff2$/,
+            handler: "CacheFirst",
+            options: { cacheName: "faces" },
+          },
+        ],
         navigateFallback: "index.html",
         navigateFallbackDenylist: HUB_PATHS,
         // From the first visit on, pages opened later come from the store, so that losing the network does no harm.

@@ -2,17 +2,12 @@ import { english, shellWords } from "../../words/english/shell/index.ts";
 import { speak } from "../../words/index.ts";
 import { languageChoice } from "./spoken-language.ts";
 
-/** Speaks English as far as the first screen needs it: in a worker, which only words what goes into an author's file. */
-export function speakEnglish(): void {
-  speak(english, shellWords);
-}
-
 /**
  * Loads the language that was chosen on this device, as far as the first screen needs it: English where none was, or where the other one
  * is not to be had now. Call it once, before the first paint.
  */
 export async function startLanguage(): Promise<void> {
-  speakEnglish();
+  speak(english, shellWords);
   const tag = languageChoice.current();
   if (tag === null) return;
   try {

@@ -1,5 +1,6 @@
 import type { LanguageTag } from "../../words/index.ts";
 import { LANGUAGES, languageOf } from "../../words/index.ts";
+import { drawWithFaces } from "./draw-with-faces.ts";
 import { LANGUAGE_PARTS } from "./other-languages.ts";
 import { goOver, languageChoice } from "./spoken-language.ts";
 
@@ -9,6 +10,7 @@ export async function spokenAtStart(tag: string): Promise<void> {
   if (!language) return;
   const { shell, screens } = LANGUAGE_PARTS[language.tag];
   goOver(language, await shell(), screens);
+  void drawWithFaces(language.tag);
 }
 
 /** Goes over to a language at once, and keeps the choice ([WRD3]). Rejects, with nothing changed, where its words cannot be loaded. */
@@ -19,4 +21,5 @@ export async function chooseLanguage(tag: LanguageTag): Promise<void> {
   const [shell, screens] = await Promise.all([parts.shell(), parts.screens()]);
   languageChoice.choose(tag);
   goOver(language, { ...shell, ...screens }, null);
+  void drawWithFaces(tag);
 }

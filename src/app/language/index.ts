@@ -1,4 +1,4 @@
-export { speakEnglish, startLanguage } from "./app-language.ts";
+export { startLanguage } from "./app-language.ts";
 export { LanguageField } from "./language-field.tsx";
 export { Spoken } from "./spoken.tsx";
 export { wholeLanguage } from "./spoken-language.ts";

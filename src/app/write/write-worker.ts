@@ -1,10 +1,11 @@
 import { CheckMemory } from "../../core/check/index.ts";
-import { speakEnglish } from "../language/index.ts";
+import { english, shellWords } from "../../words/english/shell/index.ts";
+import { speak } from "../../words/index.ts";
 import type { WriteRequest } from "./answers.ts";
 import { answersOn } from "./answers.ts";
 
 // A mend may add a step, whose text is worded here.
-speakEnglish();
+speak(english, shellWords);
 
 const memory = new CheckMemory();
 

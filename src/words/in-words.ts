@@ -25,10 +25,22 @@ function compiledFor(key: MessageKey): MessageFormat<string> {
   const made = new MessageFormat<string>(language.tag, text, {
     // In text from left to right every argument of ours stands as it is; the other direction isolates them.
     bidiIsolation: language.direction === "ltr" ? "none" : "default",
-    functions: wordFunctions(language.tag, inWords),
+    functions: wordFunctions(language, inWords),
   });
   kept.set(key, made);
   return made;
+}
+
+/** What is left of an argument without text, so that a text is empty in every language or in none. */
+const NOTHING_ISOLATED = "\u2068\u2069";
+/** Tells whatever finds the direction of a text by its first letter that a sentence of ours runs from right to left, though it begin with `PET`. */
+const RIGHT_TO_LEFT_MARK = "\u200f";
+
+/** A whole text of the language in use: as it stands from left to right, with its direction in front in the other. */
+function directed(text: string): string {
+  if (languageInUse().language.direction === "ltr") return text;
+  const shown = text.replaceAll(NOTHING_ISOLATED, "");
+  return shown === "" ? "" : RIGHT_TO_LEFT_MARK + shown;
 }
 
 const fail = (key: MessageKey) => (cause: unknown) => {
@@ -42,7 +54,7 @@ const fail = (key: MessageKey) => (cause: unknown) => {
 export function inWords(said: Said): string {
   if (typeof said === "string") return said;
   const { key, arguments: values } = said;
-  return compiledFor(key).format(values, fail(key));
+  return directed(compiledFor(key).format(values, fail(key)));
 }
 
 /** The words of a message at once, for screens and the command line: `words("read/steps", { count: 3 })`. */
@@ -65,5 +77,6 @@ export function inMarkedWords({ key, arguments: values }: Message): MarkedWords 
       if (part.kind === "open") open.push(mark);
     } else if ("value" in part) last?.inside.push(String(part.value));
   }
-  return open[0]?.inside ?? [];
+  const row = open[0]?.inside ?? [];
+  return languageInUse().language.direction === "ltr" ? row : [RIGHT_TO_LEFT_MARK, ...row];
 }

@@ -3,7 +3,9 @@ import type { Duration, Instant } from "../core/units/index.ts";
 import { clockText, hourMinuteText } from "../core/units/index.ts";
 import type { Argument, Message } from "./argument.ts";
 import { chanceText } from "./chance-text.ts";
+import type { Language } from "./language.ts";
 import { lengthText, lengthToTheSecond, marginText } from "./length-text.ts";
+import { message } from "./message.ts";
 import { numberFunctions } from "./number-functions.ts";
 import { shown } from "./shown.ts";
 import { utcText } from "./utc-text.ts";
@@ -15,17 +17,21 @@ const chained = (format: Intl.ListFormat, names: readonly string[]): string =>
 /** A PET to the minute, or to the second when it does not fall on a whole minute. */
 const petText = (pet: Duration): string => (pet % 60_000 === 0 ? hourMinuteText(pet) : clockText(pet));
 
+/** Keeps the direction of what it holds from turning the order of the words around it (Unicode Standard Annex 9). */
+const isolated = (text: string): string => `\u2068${text}\u2069`;
+
 type Functions = Readonly<Record<string, MessageFunction<string>>>;
 
-const made = new Map<string, Functions>();
+const made = new WeakMap<Language, Functions>();
 
 /**
  * The functions that messages of a language call, by name; what they make of `Intl` is made once. `inWords` words a
  * message that stands in another as an argument.
  */
-export function wordFunctions(tag: string, inWords: (message: Message) => string): Functions {
-  const known = made.get(tag);
+export function wordFunctions(language: Language, inWords: (message: Message) => string): Functions {
+  const known = made.get(language);
   if (known) return known;
+  const { tag, direction } = language;
   const all = new Intl.ListFormat(tag, { type: "conjunction" });
   const any = new Intl.ListFormat(tag, { type: "disjunction" });
   const oneOf = (argument: Argument): string => {
@@ -53,12 +59,15 @@ export function wordFunctions(tag: string, inWords: (message: Message) => string
     mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
     list: shown((items, { of = "all", style = "comma" }) => {
       const format = String(of) === "any" ? any : all;
-      const names = (items as readonly Argument[]).map(oneOf);
+      const each = (items as readonly Argument[]).map(oneOf);
+      const names = direction === "ltr" ? each : each.map(isolated);
       return String(style) === "chained" ? chained(format, names) : format.format(names);
     }),
-    clauses: shown((items) => (items as readonly Argument[]).map(oneOf).join("; ")),
+    clauses: shown((items) =>
+      (items as readonly Argument[]).map(oneOf).join(inWords(message("figures/between-clauses"))),
+    ),
     message: shown((inner) => oneOf(inner as Argument)),
   };
-  made.set(tag, functions);
+  made.set(language, functions);
   return functions;
 }

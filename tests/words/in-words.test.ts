@@ -21,7 +21,7 @@ function saying(
   values: Message["arguments"] = {},
   language: { tag: string; direction: "ltr" | "rtl" } = { ...english },
 ): Message {
-  speak(language, { "figures/list": text });
+  speak(language, { "figures/list": text, "figures/between-clauses": "; " });
   return { key: "figures/list", arguments: values };
 }
 
@@ -85,7 +85,14 @@ describe("a message in words", () => {
     const of = (direction: "ltr" | "rtl") =>
       inWords(saying("[{$x}]", { x: "EV1" }, { tag: "ar", direction }));
     expect(of("ltr")).toBe("[EV1]");
-    expect(of("rtl")).toBe("[\u2068EV1\u2069]");
+    expect(of("rtl")).toBe("\u200f[\u2068EV1\u2069]");
+  });
+
+  it("[WRD3] isolates each name of a list, and leaves nothing of an argument without text", () => {
+    const of = (items: readonly string[]) =>
+      inWords(saying("{$items :list}", { items }, { tag: "ar", direction: "rtl" }));
+    expect(of(["EV1", "IV"])).toBe("\u200f\u2068\u2068EV1\u2069 و\u2068IV\u2069\u2069");
+    expect(of([])).toBe("");
   });
 
   it("[WRD1] keeps the marked stretches apart for a screen, and drops the marks in a text", () => {
@@ -167,7 +174,7 @@ describe("every text of English", () => {
         called.set(name, by ?? called.get(name));
       const values = Object.fromEntries([...called].map(([name, by]) => [name, argumentFor(by)]));
       const said = drawn(inMarkedWords({ key: key as MessageKey, arguments: values }));
-      expect(said.trim(), key).toBe(said);
+      if (!key.startsWith("figures/between")) expect(said.trim(), key).toBe(said);
       expect(said, key).not.toMatch(/\$|undefined|\[object| {2}/);
       expect(said, key).not.toBe("");
     }

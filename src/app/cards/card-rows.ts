@@ -108,7 +108,10 @@ function stepRows(
     ...rows("detail", details.join(" · ")),
     ...step.check.flatMap((counted) => rows("tick", counted)),
     ...step.records.flatMap((record) =>
-      rows("record", [record.label ?? record.id, limitWords(record)].filter(Boolean).join(", ")),
+      rows(
+        "record",
+        [record.label ?? record.id, limitWords(record)].filter(Boolean).join(words("figures/between")),
+      ),
     ),
     ...(step.confirm
       ? rows(

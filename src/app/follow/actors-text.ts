@@ -8,5 +8,5 @@ export function actorsText(
   const names = entered.map(
     ({ actor }) => crew.find(({ id }) => id === actor)?.call ?? actor ?? words("follow/another-device"),
   );
-  return [...new Set(names)].join(", ");
+  return [...new Set(names)].join(words("figures/between"));
 }

@@ -33,7 +33,7 @@ export function nextChange(outline: Outline, windows: WindowSpans, pet: Duration
       words: clockText(minus(next.time, at)),
       isKnown: true,
     };
-  const names = procedure.windows.map(({ id, label }) => label ?? id).join(", ");
+  const names = procedure.windows.map(({ id, label }) => label ?? id).join(words("figures/between"));
   return edges.length === 0
     ? { title: names, words: words("follow/window-times-unknown"), isKnown: false }
     : { title: names, words: words("follow/window-no-more"), isKnown: true };

@@ -24,7 +24,9 @@ export function StepFacts({ entry: { step }, state }: StepFactsProps) {
       <EndFact state={state} progress={progress} />
       {step.after.length > 0 && (
         <Fact name={words("panel/after")}>
-          {step.after.map(({ step: id, lag }) => afterWords(outline.step(id)?.number ?? id, lag)).join(", ")}
+          {step.after
+            .map(({ step: id, lag }) => afterWords(outline.step(id)?.number ?? id, lag))
+            .join(words("figures/between"))}
         </Fact>
       )}
       {step.within.length > 0 && (
@@ -93,7 +95,7 @@ function RecordFacts({ step, progress }: RecordFactsProps) {
             .map(({ value, outOfRange }) =>
               words(outOfRange ? "panel/outside-limits" : "panel/value", { value }),
             )
-            .join(", ") || words("panel/not-recorded")}
+            .join(words("figures/between")) || words("panel/not-recorded")}
           {limitWords(record) && ` · ${words("panel/allowed", { limits: limitWords(record) })}`}
         </Fact>
       ))}

@@ -125,7 +125,9 @@ function LineStep({
         {entry.step.do}
         {row.hangsOn !== null && (
           <span className="follow-tag">
-            {words("follow/only-if", { outcomes: Object.values(entry.step.when ?? {}).join(", ") })}
+            {words("follow/only-if", {
+              outcomes: Object.values(entry.step.when ?? {}).join(words("figures/between")),
+            })}
           </span>
         )}
         {row.outcome !== null && (

@@ -42,8 +42,9 @@ export function LightField({
       return;
     }
     const why =
-      read?.problems.map(({ field, reason: why }) => words("orbit/problem", { field, why })).join("; ") ??
-      file.problem;
+      read?.problems
+        .map(({ field, reason: why }) => words("orbit/problem", { field, why }))
+        .join(words("figures/between-clauses")) ?? file.problem;
     setProblem(words("light/refused", { file: file.name, why: why ?? "" }));
   };
   return (

@@ -144,7 +144,11 @@ function Limits({ outline, plan }: { readonly outline: Outline; readonly plan: P
         {listed.map(({ window, spans }) => (
           <div key={window.id} className="print-fact-pair">
             <dt>{window.label ?? window.id}</dt>
-            <dd>{spans.map(({ from, to }) => `${hourMinuteText(from)}–${hourMinuteText(to)}`).join(", ")}</dd>
+            <dd>
+              {spans
+                .map(({ from, to }) => `${hourMinuteText(from)}–${hourMinuteText(to)}`)
+                .join(words("figures/between"))}
+            </dd>
           </div>
         ))}
       </dl>

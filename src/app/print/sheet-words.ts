@@ -80,5 +80,5 @@ export function stationWords(outline: Outline, id: CrewId): string {
     const { length, anchor } = member.tether;
     facts.push(words("print/tether", { length, place: placeName(outline, anchor) }));
   }
-  return facts.join(", ");
+  return facts.join(words("figures/between"));
 }

@@ -52,7 +52,7 @@ export function StepRow(props: StepRowProps) {
         <StepPictures procedure={outline.procedure} step={step} />
         {(conditions.length > 0 || effects.length > 0) && (
           <p className="print-detail">
-            {conditions.length > 0 && <b>{[...conditions].join("; ")}</b>}
+            {conditions.length > 0 && <b>{[...conditions].join(words("figures/between-clauses"))}</b>}
             {conditions.length > 0 && effects.length > 0 && " · "}
             {effects.join(" · ")}
           </p>

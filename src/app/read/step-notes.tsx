@@ -25,7 +25,7 @@ export function StepNotes({ row, outline }: StepNotesProps) {
               .map(
                 ([decision, outcome]) => `${outline.decision(decision)?.decision.ask ?? decision} ${outcome}`,
               )
-              .join(", "),
+              .join(words("figures/between")),
           })}
         </li>
       )}

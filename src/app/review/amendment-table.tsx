@@ -56,5 +56,5 @@ function seenWords(review: Review, { seen }: AmendmentReview): string {
     .map(({ actor, at }) =>
       words("review/seen-at", { who: actorWords(review, actor), at: petOf(review, at) }),
     )
-    .join(", ");
+    .join(words("figures/between"));
 }

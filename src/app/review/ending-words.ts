@@ -31,13 +31,15 @@ export function endingWords(review: Review): {
   };
 }
 
+const inRow = (...texts: readonly string[]): string => texts.join(words("figures/between"));
+
 /** The end of a walk in which every planned step was done, with how far its finish was off the plan. */
 function wholeWords({ end, finishDifference }: Review): string {
   const ended = words(`review/end-${end ? end.end : "open"}`);
-  if (finishDifference === null) return `${ended}, –`;
-  if (isOnPlan(finishDifference)) return `${ended}, ${words("review/on-plan")}`;
+  if (finishDifference === null) return inRow(ended, "–");
+  if (isOnPlan(finishDifference)) return inRow(ended, words("review/on-plan"));
   const key = finishDifference > 0 ? "review/later-than-planned" : "review/earlier-than-planned";
-  return `${ended}, ${words(key, { time: finishDifference })}`;
+  return inRow(ended, words(key, { time: finishDifference }));
 }
 
 function endWords({ end }: Review): string {

@@ -47,7 +47,7 @@ export function LaneShares({ review }: { readonly review: Review }) {
                 <Share kind="waited" label={words("review/waited")} time={waitedTime(lane)}>
                   {lane.waited
                     .map(({ on, time }) => words("review/waited-on", { time, reason: waitedOn(outline, on) }))
-                    .join(", ")}
+                    .join(words("figures/between"))}
                 </Share>
                 <Share kind="idle" label={words("review/idle")} time={lane.idle} />
               </dl>

@@ -61,7 +61,7 @@ function stepRow(review: Review, step: StepReview) {
             reason: waitedFor(outline, on),
           }),
         )
-        .join("; ") || "–",
+        .join(words("figures/between-clauses")) || "–",
     ],
   };
 }

@@ -15,7 +15,7 @@ export function barLabel(outline: Outline, { entry, planned, flown }: LaneBar): 
       ? words("timeline/bar-planned", { start: planned.start, finish: planned.finish })
       : words("timeline/bar-not-planned"),
     ...(flown ? [flownWords(flown)] : []),
-  ].join(", ");
+  ].join(words("figures/between"));
 }
 
 function flownWords({ stage, start, finish }: NonNullable<LaneBar["flown"]>): string {

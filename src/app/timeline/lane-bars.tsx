@@ -1,4 +1,5 @@
 import type { StepId } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 import { barLabel } from "./bar-label.ts";
 import type { ChartFrame } from "./chart-frame.ts";
 import { laneTop } from "./chart-layout.ts";
@@ -37,7 +38,9 @@ export function LaneBars({ frame, lanes, chosen, reachable, marked = NONE }: Lan
               strand={strand}
               top={laneTop(layout, lane)}
               layout={layout.lane}
-              label={[barLabel(outline, bar), marked.get(entry.step.id) ?? []].flat().join(", ")}
+              label={[barLabel(outline, bar), marked.get(entry.step.id) ?? []]
+                .flat()
+                .join(words("figures/between"))}
               marked={marked.has(entry.step.id)}
               number={entry.number}
               action={entry.step.do}

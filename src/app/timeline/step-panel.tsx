@@ -60,7 +60,7 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
                     reason: waitReason(outline, on),
                   }),
                 )
-                .join("; ")}
+                .join(words("figures/between-clauses"))}
         </Fact>
         {slack && (
           <Fact name={words("timeline/slack")}>

@@ -92,7 +92,7 @@ export function TimelineTable({ outline, lanes, waits, live, start }: TimelineTa
                             reason: waitReason(outline, on),
                           }),
                         )
-                        .join("; ") || "–"}
+                        .join(words("figures/between-clauses")) || "–"}
                     </td>
                     <td>{slackWords(slack?.slack ?? null, onCriticalPath ?? false)}</td>
                   </tr>

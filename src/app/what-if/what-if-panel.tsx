@@ -307,7 +307,7 @@ function Changed({ outline, findings, trial, result }: WhatIfPanelProps) {
   );
   return (
     <div className="what-if-changes">
-      <p>{words("what-if/changes", { changes: tried.join("; ") })}</p>
+      <p>{words("what-if/changes", { changes: tried.join(words("figures/between-clauses")) })}</p>
       {change.new.length === 0 && change.gone.length === 0 && (
         <p className="hint">{words("what-if/no-finding-changes")}</p>
       )}

@@ -100,7 +100,7 @@ function PersonDetails({ moment, onChosen, id }: Asked<CrewId>) {
           {[
             words("map/anchored-at", { place: nameOfPlace(moment, line.anchor) }),
             left ? inWords(left.says) : words("map/left-unknown"),
-          ].join("; ")}
+          ].join(words("figures/between-clauses"))}
         </Fact>
       )}
       {sharing.map(({ between: [a, b], crew }) => (
@@ -136,7 +136,9 @@ function PlaceDetails({ moment, ground, onChosen, id }: Asked<PlaceId>) {
     <Details title={placeName(place)}>
       {place.refuge && <Fact name={words("map/refuge")}>{words("map/is-refuge")}</Fact>}
       <Fact name={words("map/people-here")}>
-        {here.length === 0 ? words("map/nobody") : here.map(({ call }) => call).join(", ")}
+        {here.length === 0
+          ? words("map/nobody")
+          : here.map(({ call }) => call).join(words("figures/between"))}
       </Fact>
       <Fact name={words("map/items-here")}>
         <Items moment={moment} ids={moment.itemsAt.get(id) ?? []} onChosen={onChosen} />

@@ -1,5 +1,6 @@
 import { memo } from "react";
 import type { GroundView, WorksiteScene } from "../../core/worksite/index.ts";
+import { words } from "../../words/index.ts";
 import type { Chosen } from "./map-choice.ts";
 
 /** How large the part of a place that takes a tap is, in px. */
@@ -20,7 +21,7 @@ export function MapSpots({ scene, onChosen }: MapSpotsProps) {
           key={crew}
           type="button"
           tabIndex={-1}
-          aria-label={card.lines.map(({ text }) => text).join(", ")}
+          aria-label={card.lines.map(({ text }) => text).join(words("figures/between"))}
           style={{ left: box.left, top: box.top, width: box.width, height: box.height }}
           onClick={() => onChosen({ kind: "crew", id: crew })}
         />

@@ -7,4 +7,6 @@ export const figuresWords: Translated<typeof english> = {
   "figures/chance": "{$share :chance}",
   "figures/margin": "{$time :margin}",
   "figures/list": "{$items :list}",
+  "figures/between": "، ",
+  "figures/between-clauses": "؛ ",
 };

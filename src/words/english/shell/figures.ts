@@ -4,4 +4,6 @@ export const figuresWords = {
   "figures/chance": "{$share :chance}",
   "figures/margin": "{$time :margin}",
   "figures/list": "{$items :list}",
+  "figures/between": ", ",
+  "figures/between-clauses": "; ",
 } as const;

@@ -6,11 +6,19 @@ import { goOver, languageChoice } from "./spoken-language.ts";
 
 /** Goes over to the language that was kept on the device, if it is one; the words of other screens come when they are needed. */
 export async function spokenAtStart(tag: string): Promise<void> {
+  if (tag === "en-XA") return speakPseudo();
   const language = languageOf(tag);
   if (!language) return;
   const { shell, screens } = LANGUAGE_PARTS[language.tag];
   goOver(language, await shell(), screens);
   void drawWithFaces(language.tag);
+}
+
+/** Goes over to the language by which tests see words that are not from the words' folder, or that do not fit. */
+async function speakPseudo(): Promise<void> {
+  const { PSEUDO_LANGUAGE, inPseudoLanguage } = await import("../../words/pseudo-language.ts");
+  const { shell, screens } = LANGUAGE_PARTS["en-GB"];
+  goOver(PSEUDO_LANGUAGE, inPseudoLanguage(await shell()), async () => inPseudoLanguage(await screens()));
 }
 
 /** Goes over to a language at once, and keeps the choice ([WRD3]). Rejects, with nothing changed, where its words cannot be loaded. */

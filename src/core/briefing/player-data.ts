@@ -1,6 +1,7 @@
 import type { Say } from "../../words/index.ts";
-import { waitsOf } from "../course/index.ts";
+import { eventsOf } from "../course/index.ts";
 import type { Duration } from "../units/index.ts";
+import { NO_TIME } from "../units/index.ts";
 import type { DrawnNode, WorksiteGround, WorksiteScene } from "../worksite/index.ts";
 import { drawingOf, momentOf, worksiteScene } from "../worksite/index.ts";
 import type { Briefing } from "./briefing.ts";
@@ -85,15 +86,7 @@ export function playerData(
 
 /** Every PET at which what is seen or said may change at once. */
 function changesOf({ course, finish }: Briefing): readonly Duration[] {
-  const spans = [...course.windows.values()].flatMap((window) => window ?? []);
-  const all = [
-    0 as Duration,
-    finish,
-    ...[...course.steps.values()].flatMap(({ start, finish: end }) => [start, end]),
-    ...waitsOf(course).flatMap(({ from, to }) => [from, to]),
-    ...course.corrections.map(({ at }) => at),
-    ...spans.flatMap(({ from, to }) => [from, to]),
-  ];
+  const all = [NO_TIME, finish, ...eventsOf(course)];
   return [...new Set(all)].filter((pet) => pet >= 0 && pet <= finish).toSorted((a, b) => a - b);
 }
 

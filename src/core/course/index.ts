@@ -7,5 +7,6 @@ export type { ClosedGate, CrewHoldUp, HoldUp, Situation } from "./hold-ups.ts";
 export { crewHoldUps, holdUpsOf } from "./hold-ups.ts";
 export type { CrewPlace, CrewPlaceInTime, Places, TetherLine } from "./places-at.ts";
 export { crewPlaceAt, placesAt } from "./places-at.ts";
+export { eventsOf, onceASpell, spellAt } from "./spell.ts";
 export { statesAt } from "./states-at.ts";
 export type { Stretch } from "./stretch.ts";

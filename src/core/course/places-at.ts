@@ -7,6 +7,7 @@ import type { CrewId, Duration, ItemId, Metres, PlaceId, StepId } from "../units
 import { minus } from "../units/index.ts";
 import type { Course, CourseStep } from "./course.ts";
 import { isCompleteBy, lanesInTime } from "./course.ts";
+import { onceASpell } from "./spell.ts";
 
 /**
  * Where a crew member is: at a place, or on the way from one place to another. `share` is the part of the way behind
@@ -45,25 +46,51 @@ export interface Places {
 
 /** Where everybody and everything is at a PET of a plan, a forecast or a walk as flown. */
 export function placesAt(course: Course, pet: Duration): Places {
-  const { outline } = course;
+  const { lanes, items, inWork } = placesInSpell(course, pet);
+  const ways = waysOf(course.outline.procedure);
   const crew = new Map<CrewId, CrewPlace>();
   const lines: TetherLine[] = [];
-  for (const [lane, steps] of lanesInTime(course).entries()) {
-    const member = outline.crew[lane];
-    if (!member) continue;
-    const begun = begunBy(steps, pet);
-    const place = placeOf(course, member, begun, pet);
-    if (place) crew.set(member.id, "place" in place ? place : withoutTime(place));
-    const line = lineOf(course, member, begun, pet);
-    if (line) lines.push(line);
+  for (const { member, standing, line } of lanes) {
+    if (standing) crew.set(member.id, "place" in standing ? standing : withoutTime(onTheWay(standing, pet)));
+    if (line) lines.push(lineAt(line, member, ways, pet));
   }
-  return {
-    crew,
-    lines,
-    items: itemsAt(course, pet),
-    inWork: [...course.steps.values()].flatMap((step) => (isInWork(course, step, pet) ? [step.step] : [])),
-  };
+  return { crew, lines, items, inWork };
 }
+
+/** Where a crew member is throughout a spell: at a place, or on the way of a step. */
+type Standing =
+  | Extract<CrewPlace, { readonly place: PlaceId }>
+  | { readonly from: PlaceId; readonly to: PlaceId; readonly by: CourseStep };
+
+/** A line throughout a spell: what is laid, and what is being walked from where. */
+interface LineInSpell {
+  readonly anchor: PlaceId;
+  readonly places: readonly PlaceId[];
+  /** The length of what is laid; `null` where no routes give it. */
+  readonly out: Metres | null;
+  readonly walked: {
+    readonly laid: readonly PlaceId[];
+    readonly to: PlaceId;
+    readonly by: CourseStep;
+  } | null;
+}
+
+const placesInSpell = onceASpell((course, pet) => ({
+  lanes: [...lanesInTime(course).entries()].flatMap(([lane, steps]) => {
+    const member = course.outline.crew[lane];
+    if (!member) return [];
+    const begun = begunBy(steps, pet);
+    return [
+      {
+        member,
+        standing: standingOf(course, member, begun, pet),
+        line: lineInSpell(course, member, begun, pet),
+      },
+    ];
+  }),
+  items: itemsAt(course, pet),
+  inWork: [...course.steps.values()].flatMap((step) => (isInWork(course, step, pet) ? [step.step] : [])),
+}));
 
 /** Where a crew member is. On a way, `gone` is the time since its start, and `time` the time it takes in all. */
 export type CrewPlaceInTime =
@@ -76,16 +103,24 @@ export type CrewPlaceInTime =
  */
 export function crewPlaceAt(course: Course, lane: number, pet: Duration): CrewPlaceInTime | null {
   const member = course.outline.crew[lane];
-  return member ? placeOf(course, member, begunBy(lanesInTime(course)[lane] ?? [], pet), pet) : null;
+  if (!member) return null;
+  const standing = standingOf(course, member, begunBy(lanesInTime(course)[lane] ?? [], pet), pet);
+  return standing && "by" in standing ? onTheWay(standing, pet) : standing;
 }
 
 const begunBy = (steps: readonly CourseStep[], pet: Duration) =>
   steps.filter(({ stage, start }) => stage !== "skipped" && start <= pet);
 
-const withoutTime = ({ from, to, share }: Exclude<CrewPlace, { readonly place: PlaceId }>): CrewPlace => ({
+type OnTheWay = Exclude<CrewPlaceInTime, { readonly place: PlaceId }>;
+
+const withoutTime = ({ from, to, share }: OnTheWay): CrewPlace => ({ from, to, share });
+
+const onTheWay = ({ from, to, by }: Extract<Standing, { by: CourseStep }>, pet: Duration): OnTheWay => ({
   from,
   to,
-  share,
+  share: shareOf(by, pet),
+  gone: minus(pet, by.start),
+  time: minus(by.finish, by.start),
 });
 
 function isInWork(course: Course, step: CourseStep, pet: Duration): boolean {
@@ -97,78 +132,75 @@ function shareOf({ start, finish }: CourseStep, pet: Duration): number {
   return finish > start ? Math.min(1, Math.max(0, (pet - start) / (finish - start))) : 0;
 }
 
-function placeOf(
+function standingOf(
   course: Course,
   { start }: CrewMember,
   begun: readonly CourseStep[],
   pet: Duration,
-): CrewPlaceInTime | null {
+): Standing | null {
   let place = start ?? null;
   for (const step of begun) {
     const { at, to } = course.outline.step(step.step)?.step ?? {};
     if (at !== undefined) place = at;
     if (to === undefined) continue;
-    if (place !== null && place !== to && !isCompleteBy(course, step, pet)) {
-      return {
-        from: place,
-        to,
-        share: shareOf(step, pet),
-        gone: minus(pet, step.start),
-        time: minus(step.finish, step.start),
-      };
-    }
-    if (isCompleteBy(course, step, pet)) place = to;
+    const isComplete = isCompleteBy(course, step, pet);
+    if (place !== null && place !== to && !isComplete) return { from: place, to, by: step };
+    if (isComplete) place = to;
   }
   return place === null ? null : { place };
 }
 
-function lineOf(
+function lineInSpell(
   course: Course,
-  { id, start, tether }: CrewMember,
+  { start, tether }: CrewMember,
   begun: readonly CourseStep[],
   pet: Duration,
-): TetherLine | null {
+): LineInSpell | null {
   const first =
     start ?? begun.map(({ step }) => course.outline.step(step)?.step.at).find((at) => at !== undefined);
   if (!tether || first === undefined) return null;
   const ways = waysOf(course.outline.procedure);
   const line = new LaidLine(ways);
   let anchor = tether.anchor;
-  let onTheWay: Metres | null = 0 as Metres;
+  let walked: LineInSpell["walked"] = null;
   line.runFrom(anchor, first);
   for (const step of begun) {
     const { at, to, anchor: moved } = course.outline.step(step.step)?.step ?? {};
     if (at !== undefined) line.walkTo(at);
     const isComplete = isCompleteBy(course, step, pet);
-    if (to !== undefined && !isComplete) onTheWay = partOfWay(line, to, shareOf(step, pet), ways);
+    if (to !== undefined && !isComplete) walked = { laid: [...line.places], to, by: step };
     else if (to !== undefined) line.walkTo(to);
     if (moved !== undefined && isComplete) {
       anchor = moved;
       line.runFrom(moved, line.end ?? moved);
     }
   }
-  const out = lengthOf(line.places, ways);
-  const used = out === null || onTheWay === null ? null : ((out + onTheWay) as Metres);
-  return {
-    crew: id,
-    anchor,
-    places: [...line.places],
-    used,
-    left: used === null ? null : ((tether.length - used) as Metres),
-  };
+  return { anchor, places: [...line.places], out: lengthOf(line.places, ways), walked };
+}
+
+function lineAt(
+  { anchor, places, out, walked }: LineInSpell,
+  { id, tether }: CrewMember,
+  ways: Ways,
+  pet: Duration,
+): TetherLine {
+  const part = walked ? partOfWay(walked.laid, walked.to, shareOf(walked.by, pet), ways) : 0;
+  const used = out === null || part === null ? null : ((out + part) as Metres);
+  const left = used === null || !tether ? null : ((tether.length - used) as Metres);
+  return { crew: id, anchor, places, used, left };
 }
 
 /**
  * The change in a line's length, below zero when it gets shorter, once `share` of the way to a place is walked. Returns
  * `null` where no routes lead there.
  */
-function partOfWay(line: LaidLine, to: PlaceId, share: number, ways: Ways): Metres | null {
-  const here = line.end;
+function partOfWay(line: readonly PlaceId[], to: PlaceId, share: number, ways: Ways): Metres | null {
+  const here = line.at(-1);
   if (here === to) return 0 as Metres;
-  const position = here === null ? null : positionOnWay(ways, here, to, share);
-  const before = lengthOf(line.places, ways);
+  const position = here === undefined ? null : positionOnWay(ways, here, to, share);
+  const before = lengthOf(line, ways);
   if (!position || before === null) return null;
-  const laid = position.passed.reduce<readonly PlaceId[]>(lineOver, line.places);
+  const laid = position.passed.reduce<readonly PlaceId[]>(lineOver, line);
   const passed = lengthOf(laid, ways);
   if (passed === null) return null;
   const onTheLeg = laid.at(-2) === position.to ? -position.walked : position.walked;

@@ -1,5 +1,5 @@
-import type { Course, CrewPlace, TetherLine, Wait } from "../course/index.ts";
-import { isCompleteBy, lanesInTime, placesAt, waitsOf } from "../course/index.ts";
+import type { Course, CrewPlace, Places, TetherLine, Wait } from "../course/index.ts";
+import { isCompleteBy, lanesInTime, onceASpell, placesAt, waitsOf } from "../course/index.ts";
 import { crewHolding, holderOf } from "../custody/index.ts";
 import type { Ways } from "../place/index.ts";
 import { lineOver, positionOnWay, waysOf } from "../place/index.ts";
@@ -35,8 +35,24 @@ export interface WorksiteMoment {
   readonly isDark: boolean | null;
 }
 
-/** Everything that the map shows of a plan, a forecast or a walk as flown at a PET. */
+/**
+ * Everything that the map shows of a plan, a forecast or a walk as flown at a PET. What stays the same for the whole spell of the
+ * course is the same object at each PET of it: whoever stands still, and everything else while nobody is under way.
+ */
 export function momentOf(course: Course, pet: Duration): WorksiteMoment {
+  const { moment, underWay } = momentInSpell(course, pet);
+  if (underWay.length === 0) return { ...moment, pet };
+  const { procedure } = course.outline;
+  const ways = waysOf(procedure);
+  const places = placesAt(course, pet);
+  const people = moment.people.map((person) =>
+    underWay.includes(person.crew) ? placed(person, places, ways) : person,
+  );
+  return { ...moment, pet, people, shared: sharedWays(people), home: farthestHome(procedure, people) };
+}
+
+/** The moment of a PET, and who is on a way then: in its spell nobody else and nothing else changes. */
+const momentInSpell = onceASpell((course, pet) => {
   const { outline } = course;
   const { procedure } = outline;
   const ways = waysOf(procedure);
@@ -55,14 +71,11 @@ export function momentOf(course: Course, pet: Duration): WorksiteMoment {
     const place = places.crew.get(id) ?? null;
     const steps = inWork.filter(({ by }) => by.includes(id));
     const wait = steps.length > 0 ? null : waitAt(course, id, pet);
-    const line = places.lines.find(({ crew }) => crew === id);
-    return {
+    const person = {
       crew: id,
       call,
       station,
       look: looks[lane] ?? 1,
-      place,
-      spot: place && spotOf(ways, place),
       doing:
         steps.length === 0
           ? wait
@@ -76,10 +89,10 @@ export function momentOf(course: Course, pet: Duration): WorksiteMoment {
       steps: steps.map((step) => step.id),
       wait,
       items: heldBy.get(id) ?? [],
-      line: line ? { ...line, over: overOf(ways, line, place) } : null,
-    };
+    } as const;
+    return placed(person, places, ways);
   });
-  return {
+  const moment: WorksiteMoment = {
     course,
     pet,
     people,
@@ -89,6 +102,20 @@ export function momentOf(course: Course, pet: Duration): WorksiteMoment {
     home: farthestHome(procedure, people),
     inWork: places.inWork,
     isDark: darkAt(course, pet),
+  };
+  const underWay = people.flatMap(({ crew, place }) => (place && "from" in place ? [crew] : []));
+  return { moment, underWay };
+});
+
+/** Somebody with where they and their line are. */
+function placed(person: Omit<PersonAt, "place" | "spot" | "line">, places: Places, ways: Ways): PersonAt {
+  const place = places.crew.get(person.crew) ?? null;
+  const line = places.lines.find(({ crew }) => crew === person.crew);
+  return {
+    ...person,
+    place,
+    spot: place && spotOf(ways, place),
+    line: line ? { ...line, over: overOf(ways, line, place) } : null,
   };
 }
 

@@ -6,30 +6,48 @@ const SQUARE = 128;
 
 /** Rectangles by where they lie, so that what one of them touches is found without looking at all. */
 export class Crowd {
-  readonly #squares = new Map<string, Rectangle[]>();
+  readonly #rows = new Map<number, Map<number, Rectangle[]>>();
+  readonly #under: Crowd | null;
+
+  /** Those of a crowd `under` it count as well; it is left as it is. */
+  constructor(under: Crowd | null = null) {
+    this.#under = under;
+  }
 
   add(one: Rectangle): void {
-    for (const square of squaresOf(one)) {
-      const known = this.#squares.get(square);
-      if (known) known.push(one);
-      else this.#squares.set(square, [one]);
+    const { left, top, right, bottom } = squaresOf(one);
+    for (let y = top; y <= bottom; y += 1) {
+      const row = this.#rows.get(y) ?? new Map<number, Rectangle[]>();
+      this.#rows.set(y, row);
+      for (let x = left; x <= right; x += 1) {
+        const known = row.get(x);
+        if (known) known.push(one);
+        else row.set(x, [one]);
+      }
     }
   }
 
   /** True when a rectangle overlaps one that was added; `except` does not count. */
   touches(one: Rectangle, except: Rectangle | null = null): boolean {
-    return squaresOf(one).some((square) =>
-      this.#squares.get(square)?.some((other) => other !== except && overlap(one, other)),
-    );
+    const { left, top, right, bottom } = squaresOf(one);
+    for (let y = top; y <= bottom; y += 1) {
+      const row = this.#rows.get(y);
+      if (!row) continue;
+      for (let x = left; x <= right; x += 1)
+        for (const other of row.get(x) ?? NONE) if (other !== except && overlap(one, other)) return true;
+    }
+    return this.#under?.touches(one, except) ?? false;
   }
 }
 
-function squaresOf({ left, top, width, height }: Rectangle): string[] {
-  const squares: string[] = [];
-  for (let x = Math.floor(left / SQUARE); x <= Math.floor((left + width) / SQUARE); x += 1) {
-    for (let y = Math.floor(top / SQUARE); y <= Math.floor((top + height) / SQUARE); y += 1) {
-      squares.push(`${x} ${y}`);
-    }
-  }
-  return squares;
+const NONE: readonly Rectangle[] = [];
+
+/** The first and the last of the squares that a rectangle lies in, each way. */
+function squaresOf({ left, top, width, height }: Rectangle) {
+  return {
+    left: Math.floor(left / SQUARE),
+    top: Math.floor(top / SQUARE),
+    right: Math.floor((left + width) / SQUARE),
+    bottom: Math.floor((top + height) / SQUARE),
+  };
 }

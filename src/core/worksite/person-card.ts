@@ -3,6 +3,7 @@ import { message } from "../../words/index.ts";
 import type { Course, WaitOn } from "../course/index.ts";
 import type { Metres } from "../units/index.ts";
 import { placeName } from "./frame.ts";
+import type { WorksiteGround } from "./ground.ts";
 import { TYPE } from "./ground.ts";
 import type { PersonAt } from "./person.ts";
 import { fitted, textWidth } from "./text-width.ts";
@@ -77,28 +78,69 @@ export function homeMessage({ metres }: WayHome): Message {
   return message("map/home", { metres: (Math.ceil(metres * 10 - 1e-6) / 10) as Metres });
 }
 
-/** Puts the card of a crew member together. `home` is the way home of the one who is farthest. */
-export function cardOf(
+/** One line of a card before it is worded: a message, or a name as it stands in the file. */
+interface CardSaying {
+  readonly said: Message | string;
+  readonly manner: CardLine["manner"];
+}
+
+/** What the card of a crew member is to say. `home` is the way home of the one who is farthest. */
+function sayingsOf(
   course: Course,
   person: PersonAt,
   home: WayHome | null,
-  { say, detail }: { readonly say: (message: Message) => string; readonly detail: CardDetail },
-): CardText {
-  const texts: CardLine[] = [{ text: person.call, manner: "call" }];
-  const add = (text: string, manner: CardLine["manner"] = "plain") => texts.push({ text, manner });
+  detail: CardDetail,
+): readonly CardSaying[] {
+  const sayings: CardSaying[] = [{ said: person.call, manner: "call" }];
+  const add = (said: Message | string, manner: CardLine["manner"] = "plain") =>
+    sayings.push({ said, manner });
   if (detail !== "call") {
-    add(say(doingMessage(course, person)));
+    add(doingMessage(course, person));
     const left = leftMessage(person);
-    if (left) add(say(left.says), left.isShort ? "wrong" : "plain");
-    if (home?.crew === person.crew) add(say(homeMessage(home)));
+    if (left) add(left.says, left.isShort ? "wrong" : "plain");
+    if (home?.crew === person.crew) add(homeMessage(home));
   }
   if (detail === "full") {
     const labels = person.items.map((id) => course.outline.item(id)?.label ?? id);
     const shown = labels.length > MOST_ITEMS + 1 ? labels.slice(0, MOST_ITEMS) : labels;
     for (const label of shown) add(`+ ${label}`);
     const rest = labels.length - shown.length;
-    if (rest > 0) add(say(message("map/more-items", { count: rest })));
+    if (rest > 0) add(message("map/more-items", { count: rest }));
   }
+  return sayings;
+}
+
+/** So many cards are kept for a ground; a long walk passes more, which are put together again. */
+const MOST_KEPT = 500;
+
+const keptCards = new WeakMap<WorksiteGround, Map<string, CardText>>();
+
+/**
+ * Puts the card of a crew member together. A card that says what another one said on the same ground is that one: a ground is
+ * worded in one language.
+ */
+export function cardOf(
+  ground: WorksiteGround,
+  course: Course,
+  person: PersonAt,
+  home: WayHome | null,
+  { say, detail }: { readonly say: (message: Message) => string; readonly detail: CardDetail },
+): CardText {
+  const kept = keptCards.get(ground) ?? new Map<string, CardText>();
+  keptCards.set(ground, kept);
+  const sayings = sayingsOf(course, person, home, detail);
+  const key = JSON.stringify(sayings);
+  const known = kept.get(key);
+  if (known) return known;
+  if (kept.size >= MOST_KEPT) kept.clear();
+  const card = laidOut(
+    sayings.map(({ said, manner }) => ({ text: typeof said === "string" ? said : say(said), manner })),
+  );
+  kept.set(key, card);
+  return card;
+}
+
+function laidOut(texts: readonly CardLine[]): CardText {
   const room = WIDEST - PADDING.before - PADDING.behind;
   const lines = texts.map((line) => ({ ...line, text: fitted(line.text.slice(0, 200), sizeOf(line), room) }));
   const width = Math.max(...lines.map((line) => textWidth(line.text, sizeOf(line), line.manner !== "plain")));

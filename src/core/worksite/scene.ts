@@ -13,6 +13,7 @@ import { legsOf } from "./moment.ts";
 import type { Doing, PersonAt, Spot } from "./person.ts";
 import type { CardDetail, CardText } from "./person-card.ts";
 import { cardOf } from "./person-card.ts";
+
 import type { DrawnPoint, Rectangle } from "./rectangle.ts";
 import { around, nearestIn } from "./rectangle.ts";
 import { textWidth } from "./text-width.ts";
@@ -78,6 +79,7 @@ export interface SceneWording {
 /**
  * Puts a moment on the ground of a map. The moment may be one of an earlier revision: what lies at a place that the
  * ground has not got is left out. The cards keep the slots that they have in the scene `before`, where there is one ([MAP7]).
+ * One ground is worded in one language: a card that says what it said on it is not worded again.
  */
 export function worksiteScene(
   ground: WorksiteGround,
@@ -137,7 +139,7 @@ function sceneView(
   const detail = view.view === "side" ? "call" : wording.detail;
   return {
     ground: view,
-    people: peopleIn(moment, view, pxAt, { ...wording, detail }, before),
+    people: peopleIn(moment, view, { ground, pxAt, wording: { ...wording, detail } }, before),
     lines: moment.people.flatMap((person) => lineIn(moment, person, pxOf, pxAt) ?? []),
     counts:
       view.view === "side"
@@ -204,23 +206,23 @@ function aside(a: DrawnPoint, b: DrawnPoint, off: number): DrawnPoint[] {
   ];
 }
 
+/** How the people of a view are drawn. */
+interface PeopleDrawing {
+  readonly ground: WorksiteGround;
+  readonly pxAt: (spot: Spot) => DrawnPoint;
+  readonly wording: SceneWording;
+}
+
 /** Beads where the people are, those at one spot side by side, and their cards where they cover nothing. */
 function peopleIn(
   moment: WorksiteMoment,
   view: GroundView,
-  pxAt: (spot: Spot) => DrawnPoint,
-  wording: SceneWording,
+  { ground, pxAt, wording }: PeopleDrawing,
   before: SceneView | null,
 ): readonly ScenePerson[] {
   const { course, people, home, itemsAt } = moment;
-  const taken = new Crowd();
-  const written: Rectangle[] = [];
-  if (view.caption !== null) taken.add(captionBox(view.part, view.caption));
-  for (const { at, place, label } of view.places) {
-    taken.add(markBox(at, view.view === "plan" && itemsAt.has(place)));
-    taken.add(label.box);
-    written.push(label.box);
-  }
+  const taken = new Crowd(crowdOn(view, itemsAt));
+  const written = view.places.map(({ label }) => label.box);
   const shown = people.flatMap((person) => (person.spot ? [{ person, spot: person.spot }] : []));
   const beads = shown.map(({ spot }, index) => {
     const isSame = (other: Spot) =>
@@ -236,7 +238,7 @@ function peopleIn(
       at: beads[index] as DrawnPoint,
       ahead: spot.from === spot.to ? [] : [0.5, 1].map((share) => pxAt({ ...spot, share })),
       detail: wording.detail,
-      cardWith: (detail) => cardOf(course, person, home, { ...wording, detail }),
+      cardWith: (detail) => cardOf(ground, course, person, home, { ...wording, detail }),
     }),
   );
   const placed = placedCards(wishes, { ...view, taken, written }, slotsOf(before));
@@ -244,6 +246,24 @@ function peopleIn(
     const { look, doing } = (shown[index] as (typeof shown)[number]).person;
     return { crew, look, doing, at, box, card, slot, lead: nearestIn(box, at) };
   });
+}
+
+const crowds = new WeakMap<GroundView, { readonly itemsAt: Items; readonly crowd: Crowd }>();
+
+type Items = WorksiteMoment["itemsAt"];
+
+/** What of a view is taken whoever is where: its words, labels and marks. Cached while the items lie where they lay. */
+function crowdOn(view: GroundView, itemsAt: Items): Crowd {
+  const known = crowds.get(view);
+  if (known?.itemsAt === itemsAt) return known.crowd;
+  const crowd = new Crowd();
+  if (view.caption !== null) crowd.add(captionBox(view.part, view.caption));
+  for (const { at, place, label } of view.places) {
+    crowd.add(markBox(at, view.view === "plan" && itemsAt.has(place)));
+    crowd.add(label.box);
+  }
+  crowds.set(view, { itemsAt, crowd });
+  return crowd;
 }
 
 /** The slots of the cards of a view. */

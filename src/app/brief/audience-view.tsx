@@ -1,12 +1,14 @@
 import { useMemo } from "react";
 import type { Briefing, BriefingKind } from "../../core/briefing/index.ts";
-import { captionGrain, captionPlayedAt, cueAt } from "../../core/briefing/index.ts";
-import { groundOf, momentOf } from "../../core/worksite/index.ts";
+import { captionGrain } from "../../core/briefing/index.ts";
+import { groundOf } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { Caption } from "./caption.tsx";
+import { Clock } from "./clock.tsx";
 import { SitePicture } from "./site-picture.tsx";
+import { useCalmPet } from "./use-calm-pet.ts";
+import { useCaption } from "./use-caption.ts";
 import { useAudience } from "./use-channel.ts";
-import { useIsCalm } from "./use-media.ts";
 import { usePlayback } from "./use-playback.ts";
 import "./brief.css";
 
@@ -22,12 +24,11 @@ interface AudienceViewProps {
 /** The window for the audience: a large map, the caption and the clock, kept in step by the presenter's window ([BRF2]). */
 export function AudienceView({ briefing, kind, name }: AudienceViewProps) {
   const { course, finish } = briefing;
-  const { pet, speed, isPlaying, follow } = usePlayback(briefing, () => finish);
+  const { shown: played, speed, isPlaying, follow } = usePlayback(briefing, () => finish);
   const { followed, hasClosed, hasOther, isSilent } = useAudience(name, follow);
-  const isCalm = useIsCalm();
-  const shown = isCalm && isPlaying ? (cueAt(briefing, pet)?.pet ?? pet) : pet;
+  const shown = useCalmPet(briefing, played, isPlaying);
   const ground = useMemo(() => groundOf(course.outline.procedure, MAP, inWords), [course]);
-  const moment = useMemo(() => momentOf(course, shown), [course, shown]);
+  const lines = useCaption(briefing, shown, captionGrain(speed));
   const trouble = hasClosed
     ? words("brief/presenter-closed")
     : isSilent
@@ -42,18 +43,19 @@ export function AudienceView({ briefing, kind, name }: AudienceViewProps) {
       <header>
         <h1>{course.outline.procedure.title}</h1>
         <p className="brief-kind">{words(`brief/of-${kind}`)}</p>
-        <b className="brief-clock">{words("brief/clock", { pet })}</b>
+        <Clock shown={played} />
       </header>
       <p role="status" className="brief-trouble">
         {trouble}
       </p>
       <SitePicture
         ground={ground}
-        moment={moment}
+        course={course}
+        shown={shown}
         name={words("brief/map-now")}
         isAsked={followed?.isAsked ?? false}
       />
-      <Caption lines={captionPlayedAt(briefing, shown, captionGrain(speed))} isPlaying={isPlaying} />
+      <Caption lines={lines} isPlaying={isPlaying} />
     </main>
   );
 }

@@ -4,7 +4,6 @@ import {
   briefingFile,
   captionGrain,
   captionPlayedAt,
-  cueAt,
   quizStops,
   SPEEDS,
   sideBySide,
@@ -16,17 +15,21 @@ import { saveFile } from "../../io/browser-files/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
+import { useReadAt } from "../worksite/index.ts";
 import { BesideView } from "./beside-view.tsx";
 import { Caption } from "./caption.tsx";
 import { ChapterList } from "./chapter-list.tsx";
+import { Clock } from "./clock.tsx";
 import { FilmForm } from "./film-form.tsx";
 import { PresenterPanel } from "./presenter-panel.tsx";
 import { QuizPanel } from "./quiz-panel.tsx";
 import { SitePicture } from "./site-picture.tsx";
 import { StripBar } from "./strip-bar.tsx";
 import { useBriefKeys } from "./use-brief-keys.ts";
+import { useCalmPet } from "./use-calm-pet.ts";
+import { useCaption } from "./use-caption.ts";
 import { usePresenter } from "./use-channel.ts";
-import { useIsCalm, useMedia } from "./use-media.ts";
+import { useMedia } from "./use-media.ts";
 import { usePlayback } from "./use-playback.ts";
 import { useLocalVoice, useSpokenCaption } from "./use-spoken-caption.ts";
 import "./brief.css";
@@ -69,21 +72,21 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
   );
   const play = usePlayback(whole, stopFrom);
   useBriefKeys(play);
-  const isCalm = useIsCalm();
-  const { pet, speed, isPlaying } = play;
-  // With less motion what is shown stays at the present cue until the next.
-  const shown = isCalm && isPlaying ? (cueAt(whole, pet)?.pet ?? pet) : pet;
+  const { shown: played, speed, isPlaying } = play;
+  const shown = useCalmPet(whole, played, isPlaying);
   const size = useMedia("(max-width: 640px)") ? MAP.narrow : MAP.wide;
   const ground = useMemo(() => groundOf(procedure, size, inWords), [procedure, size]);
-  const moment = useMemo(() => momentOf(course, shown), [course, shown]);
-  const stop = isQuiz && !isPlaying ? (stops.find((one) => one.pet === pet) ?? null) : null;
+  const stop = useReadAt(played, (pet) =>
+    isQuiz && !isPlaying ? (stops.find((one) => one.pet === pet) ?? null) : null,
+  );
   const isAsked = stop !== null && answered !== stop.pet;
-  const hasOther = usePresenter(name, { pet, speed, isPlaying, isAsked });
+  const hasOther = usePresenter(name, played, { speed, isPlaying, isAsked });
   const voice = useLocalVoice(document.documentElement.lang || "en");
-  const spoken = captionPlayedAt(briefing, shown, captionGrain(speed));
+  const spoken = useCaption(briefing, shown, captionGrain(speed));
   useSpokenCaption(spoken.map(({ said }) => inWords(said)).join(" "), isSpoken ? voice : null, isPlaying);
   // What is said need not be read as well.
-  const written = isSpoken && voice ? captionPlayedAt(briefing, shown, "task") : spoken;
+  const written = isSpoken && voice ? captionPlayedAt(briefing, shown.pet(), "task") : spoken;
+  const moment = momentOf(course, shown.pet());
   const goOn = () => {
     setAnswered(null);
     play.toggle();
@@ -101,7 +104,13 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
         {course.windows.size > 0 && moment.isDark === null && ` · ${words("brief/light-not-known")}`}
       </p>
       {hasOther && <p role="status">{words("brief/other-presenter")}</p>}
-      <SitePicture ground={ground} moment={moment} name={words("brief/map-now")} isAsked={isAsked} />
+      <SitePicture
+        ground={ground}
+        course={course}
+        shown={shown}
+        name={words("brief/map-now")}
+        isAsked={isAsked}
+      />
       <div className="brief-told">
         {stop ? (
           <QuizPanel
@@ -119,9 +128,9 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
           return step ? <StepPictures key={id} procedure={procedure} step={step} /> : null;
         })}
       </div>
-      {beside && <BesideView {...beside} pet={shown} speed={speed} isPlaying={isPlaying} size={size} />}
+      {beside && <BesideView {...beside} shown={shown} speed={speed} isPlaying={isPlaying} size={size} />}
       <div className="brief-controls">
-        <b className="brief-clock">{words("brief/clock", { pet })}</b>
+        <Clock shown={played} />
         <button type="button" className="plain-button" onClick={() => play.task("back")}>
           {words("brief/task-back")}
         </button>
@@ -148,11 +157,11 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
         briefing={briefing}
         beside={beside?.briefing ?? null}
         finish={finish}
-        pet={pet}
+        shown={played}
         onPet={play.go}
       />
-      {isPresenting && <PresenterPanel briefing={briefing} pet={pet} speed={speed} />}
-      <ChapterList chapters={chapters} pet={pet} onChapter={play.go} />
+      {isPresenting && <PresenterPanel briefing={briefing} shown={played} speed={speed} />}
+      <ChapterList chapters={chapters} shown={played} onChapter={play.go} />
       <div className="brief-more">
         <button
           type="button"

@@ -2,20 +2,22 @@ import { memo } from "react";
 import type { Chapter } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
+import type { ShownPet } from "../worksite/index.ts";
+import { useReadAt } from "../worksite/index.ts";
 
 interface ChapterListProps {
   readonly chapters: readonly Chapter[];
-  readonly pet: Duration;
+  readonly shown: ShownPet;
   readonly onChapter: (pet: Duration) => void;
 }
 
 /** The tasks as chapters, each of which can be gone to. The one that has begun last is the present one. */
-export function ChapterList({ chapters, pet, onChapter }: ChapterListProps) {
-  const present = chapters.findLast(({ start }) => start <= pet) ?? null;
+export function ChapterList({ chapters, shown, onChapter }: ChapterListProps) {
+  const present = useReadAt(shown, (pet) => chapters.findLast(({ start }) => start <= pet) ?? null);
   return <Chapters chapters={chapters} present={present} onChapter={onChapter} />;
 }
 
-interface ChaptersProps extends Omit<ChapterListProps, "pet"> {
+interface ChaptersProps extends Omit<ChapterListProps, "shown"> {
   readonly present: Chapter | null;
 }
 

@@ -3,17 +3,20 @@ import { captionGrain, presenterAt } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { Worded } from "../parts/index.ts";
+import type { ShownPet } from "../worksite/index.ts";
+import { useReadAt } from "../worksite/index.ts";
 
 /** What the presenter sees and the audience does not: notes, what comes next, the time left, the alerts ahead ([BRF2]). */
 export function PresenterPanel({
   briefing,
-  pet,
+  shown,
   speed,
 }: {
   readonly briefing: Briefing;
-  readonly pet: Duration;
+  readonly shown: ShownPet;
   readonly speed: Parameters<typeof captionGrain>[0];
 }) {
+  const pet = useReadAt(shown, (at) => at);
   const { notes, nextAt, nextCaption, left, alerts } = presenterAt(briefing, pet, captionGrain(speed));
   return (
     <aside className="brief-presenter" aria-label={words("brief/for-presenter")}>

@@ -7,6 +7,7 @@ import { groundOf } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { Worded } from "../parts/index.ts";
 import { StrandMarks } from "../print/index.ts";
+import { standingPet } from "../worksite/index.ts";
 import { SitePicture } from "./site-picture.tsx";
 import "./brief.css";
 import "./storyboard.css";
@@ -55,6 +56,7 @@ function FrameOnPaper({
   readonly ground: WorksiteGround;
 }) {
   const { course } = briefing;
+  const shown = useMemo(() => standingPet(frame.pet), [frame.pet]);
   const pictures = frame.pictures.flatMap(
     (id) => course.outline.procedure.pictures.find((one) => one.id === id) ?? [],
   );
@@ -63,7 +65,12 @@ function FrameOnPaper({
       <h2>{inWords(frameTitle(frame))}</h2>
       <p className="storyboard-time">{inWords(frameTime(briefing, frame))}</p>
       <div className="storyboard-seen">
-        <SitePicture ground={ground} moment={frame.moment} name={words("brief/map-at", { pet: frame.pet })} />
+        <SitePicture
+          ground={ground}
+          course={course}
+          shown={shown}
+          name={words("brief/map-at", { pet: frame.pet })}
+        />
       </div>
       <div className="storyboard-told">
         {frame.caption.map(({ said, kind, crew, step }) => (

@@ -3,13 +3,14 @@ import type { Briefing } from "../../core/briefing/index.ts";
 import { STRIP_STYLE, stripOf } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { DrawnLayer } from "../worksite/index.ts";
+import type { ShownPet } from "../worksite/index.ts";
+import { DrawnLayers, useWrittenAt } from "../worksite/index.ts";
 
 interface StripProps {
   readonly briefing: Briefing;
   /** Where the slider ends: the finish of the briefing, or of a longer one beside it. */
   readonly finish: Duration;
-  readonly pet: Duration;
+  readonly shown: ShownPet;
   readonly onPet: (pet: Duration) => void;
 }
 
@@ -19,25 +20,35 @@ interface StripBarProps extends StripProps {
 }
 
 /** The timeline as a strip, with a slider above it that goes to any moment and says its time; one more for what is beside it. */
-export function StripBar({ briefing, beside, finish, pet, onPet }: StripBarProps) {
+export function StripBar({ briefing, beside, finish, shown, onPet }: StripBarProps) {
   const { from, width } = useStrip(briefing, finish);
+  const slider = useWrittenAt(shown, writeSlider);
   return (
     <div className="brief-strip">
       <input
+        ref={slider}
         type="range"
         min={0}
         max={finish}
-        step={1000}
-        value={pet}
+        step={SECOND}
         aria-label={words("brief/scrubber")}
-        aria-valuetext={words("brief/pet", { pet })}
         style={{ marginLeft: `${(from / width) * 100 - 0.8}%` }}
         onChange={(event) => onPet(Number(event.target.value) as Duration)}
       />
-      <Strip briefing={briefing} finish={finish} pet={pet} onPet={onPet} />
-      {beside && <Strip briefing={beside} finish={finish} pet={pet} onPet={onPet} />}
+      <Strip briefing={briefing} finish={finish} shown={shown} onPet={onPet} />
+      {beside && <Strip briefing={beside} finish={finish} shown={shown} onPet={onPet} />}
     </div>
   );
+}
+
+const SECOND = 1000;
+
+/** Puts the slider where it stands to the second, as its steps are. */
+function writeSlider(slider: HTMLInputElement, pet: Duration): void {
+  const said = words("brief/pet", { pet });
+  if (slider.getAttribute("aria-valuetext") !== said) slider.setAttribute("aria-valuetext", said);
+  const value = String(Math.round(pet / SECOND) * SECOND);
+  if (slider.value !== value) slider.value = value;
 }
 
 /** The strip of a briefing, drawn up to a PET that may be later than its own finish. */
@@ -50,17 +61,17 @@ const StripNodes = memo(function StripNodes({ strip }: { readonly strip: ReturnT
   return (
     <>
       <style>{STRIP_STYLE}</style>
-      {strip.nodes.map((node, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the strip of a briefing never changes.
-        <DrawnLayer key={index} node={node} />
-      ))}
+      <DrawnLayers layers={strip.nodes} />
     </>
   );
 });
 
-function Strip({ briefing, finish, pet, onPet }: StripProps) {
+function Strip({ briefing, finish, shown, onPet }: StripProps) {
   const strip = useStrip(briefing, finish);
-  const x = strip.from + (strip.to - strip.from) * (finish > 0 ? pet / finish : 0);
+  const now = useWrittenAt<SVGLineElement>(shown, (line, pet) => {
+    const x = String(strip.from + (strip.to - strip.from) * (finish > 0 ? pet / finish : 0));
+    for (const end of ["x1", "x2"]) line.setAttribute(end, x);
+  });
   return (
     <svg
       className="strip"
@@ -73,7 +84,7 @@ function Strip({ briefing, finish, pet, onPet }: StripProps) {
       }}
     >
       <StripNodes strip={strip} />
-      <line className="strip-now" x1={x} x2={x} y1={0} y2={strip.height} />
+      <line ref={now} className="strip-now" y1={0} y2={strip.height} />
     </svg>
   );
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react";
+import type { ShownPet } from "../worksite/index.ts";
 import type { Audience, Presented, Said } from "./presenting.ts";
 import { channelOf, heard, NOBODY_YET, readSaid, SILENCE } from "./presenting.ts";
 
@@ -6,7 +7,11 @@ import { channelOf, heard, NOBODY_YET, readSaid, SILENCE } from "./presenting.ts
 const BEAT = 1_000;
 
 /** Tells the windows of the audience where this one stands. Returns true while another window presents the briefing too. */
-export function usePresenter(briefing: string, stands: Omit<Presented, "kind" | "presenter">): boolean {
+export function usePresenter(
+  briefing: string,
+  shown: ShownPet,
+  stands: Omit<Presented, "kind" | "presenter" | "pet">,
+): boolean {
   const [presenter] = useState(() => crypto.randomUUID());
   const [otherAt, setOtherAt] = useState<number | null>(null);
   const tell = useRef<() => void>(() => {});
@@ -15,7 +20,7 @@ export function usePresenter(briefing: string, stands: Omit<Presented, "kind" | 
   useEffect(() => {
     const channel = new BroadcastChannel(channelOf(briefing));
     const say = (said: Said) => channel.postMessage(said);
-    tell.current = () => say({ kind: "stands", presenter, ...latest.current });
+    tell.current = () => say({ kind: "stands", presenter, pet: shown.pet(), ...latest.current });
     channel.onmessage = ({ data }) => {
       const said = readSaid(data);
       if (said?.kind === "asks") tell.current();
@@ -35,12 +40,12 @@ export function usePresenter(briefing: string, stands: Omit<Presented, "kind" | 
       close();
       channel.close();
     };
-  }, [briefing, presenter]);
+  }, [briefing, presenter, shown]);
   const { speed, isPlaying, isAsked } = stands;
-  // While it plays, the others move by their own clocks; they are told of everything else at once.
-  const told = isPlaying ? "plays" : stands.pet;
   // biome-ignore lint/correctness/useExhaustiveDependencies: these are what is told.
-  useEffect(() => tell.current(), [speed, isPlaying, isAsked, told]);
+  useEffect(() => tell.current(), [speed, isPlaying, isAsked]);
+  // While it plays, the others move by their own clocks; they are told of everything else at once.
+  useEffect(() => (isPlaying ? undefined : shown.subscribe(() => tell.current())), [isPlaying, shown]);
   return otherAt !== null;
 }
 

@@ -15,10 +15,13 @@ import {
 } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { NO_TIME } from "../../core/units/index.ts";
+import type { ShownPet } from "../worksite/index.ts";
+import { MovingPet } from "../worksite/index.ts";
 
 /** A briefing that is played on a screen. */
 export interface Played {
-  readonly pet: Duration;
+  /** Where it stands, at each picture. */
+  readonly shown: ShownPet;
   readonly speed: Speed;
   readonly isPlaying: boolean;
   readonly toggle: () => void;
@@ -44,15 +47,15 @@ const clock = () => performance.now();
 export function usePlayback(briefing: Briefing, stopFrom: (pet: Duration) => Duration): Played {
   const { finish } = briefing;
   const [playback, setPlayback] = useState<Playback>(() => openedPlayback(finish));
-  const [pet, setPet] = useState<Duration>(NO_TIME);
+  const [shown] = useState(() => new MovingPet(NO_TIME));
   const [isMoving, setIsMoving] = useState(false);
   useEffect(() => {
     let frame = 0;
     const draw = () => {
       const now = clock();
       const moves = isPlaying(playback, now);
-      setPet(petOf(playback, now));
       setIsMoving(moves);
+      shown.move(petOf(playback, now));
       if (moves) frame = requestAnimationFrame(draw);
     };
     draw();
@@ -62,11 +65,11 @@ export function usePlayback(briefing: Briefing, stopFrom: (pet: Duration) => Dur
       cancelAnimationFrame(frame);
       document.removeEventListener("visibilitychange", draw);
     };
-  }, [playback]);
+  }, [playback, shown]);
   const go = useCallback((to: Duration) => setPlayback((was) => pausedAt(was, to, finish)), [finish]);
   const at = () => petOf(playback, clock());
   return {
-    pet,
+    shown,
     speed: playback.speed,
     isPlaying: isMoving,
     toggle: () => {

@@ -1,8 +1,9 @@
+import { useMemo } from "react";
 import type { Duration } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
-import { LazyWorksiteMap } from "../worksite/index.ts";
+import { LazyWorksiteMap, standingPet } from "../worksite/index.ts";
 
 interface MapBesideProps {
   readonly state: WalkState;
@@ -16,11 +17,13 @@ interface MapBesideProps {
  */
 export function MapBeside({ state, onHelp, onClose }: MapBesideProps) {
   const course = state.forecast ?? state.inForce;
+  const pet = state.pet ?? NOT_STARTED;
+  const shown = useMemo(() => standingPet(pet), [pet]);
   return (
     <div className="map-beside">
       <SidePanel title={words("map/title")} onClose={onClose}>
         {course ? (
-          <LazyWorksiteMap course={course} pet={state.pet ?? NOT_STARTED} onHelp={onHelp} />
+          <LazyWorksiteMap course={course} shown={shown} onHelp={onHelp} />
         ) : (
           <p>{words("map/no-plan")}</p>
         )}

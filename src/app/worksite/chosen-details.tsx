@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { useSyncExternalStore } from "react";
 import type { Location, Outline } from "../../core/procedure/index.ts";
 import type { CrewId, ItemId, PlaceId } from "../../core/units/index.ts";
 import type { WorksiteGround, WorksiteMoment } from "../../core/worksite/index.ts";
@@ -6,16 +7,18 @@ import { doingMessage, homeMessage, leftMessage, placeName } from "../../core/wo
 import { inWords, words } from "../../words/index.ts";
 import { callsOf, Fact, locationWords, stepWords } from "../parts/index.ts";
 import type { Chosen } from "./map-choice.ts";
+import type { ShownScene } from "./shown-scene.ts";
 
 interface ChosenProps {
-  readonly moment: WorksiteMoment;
+  readonly scene: ShownScene;
   readonly ground: WorksiteGround;
   readonly chosen: Chosen;
   readonly onChosen: (chosen: Chosen) => void;
 }
 
 /** All that is known of a crew member, a place or an item at the moment that the map shows. */
-export function ChosenDetails({ moment, ground, chosen, onChosen }: ChosenProps) {
+export function ChosenDetails({ scene, ground, chosen, onChosen }: ChosenProps) {
+  const { moment } = useSyncExternalStore(scene.subscribe, scene.scene);
   const asked = { moment, ground, onChosen };
   return (
     <div className="map-details" role="status">
@@ -26,7 +29,10 @@ export function ChosenDetails({ moment, ground, chosen, onChosen }: ChosenProps)
   );
 }
 
-type Asked<Id> = Omit<ChosenProps, "chosen"> & { readonly id: Id };
+type Asked<Id> = Omit<ChosenProps, "chosen" | "scene"> & {
+  readonly moment: WorksiteMoment;
+  readonly id: Id;
+};
 
 function Details({ title, children }: { readonly title: string; readonly children: ReactNode }) {
   return (
@@ -46,7 +52,7 @@ function Items({
   moment,
   ids,
   onChosen,
-}: Pick<ChosenProps, "moment" | "onChosen"> & { readonly ids: readonly ItemId[] }) {
+}: Pick<Asked<ItemId>, "moment" | "onChosen"> & { readonly ids: readonly ItemId[] }) {
   const { outline } = moment.course;
   if (ids.length === 0) return words("map/none");
   return (

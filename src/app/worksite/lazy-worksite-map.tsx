@@ -1,4 +1,4 @@
-import { lazy, Suspense } from "react";
+import { lazy, memo, Suspense } from "react";
 import { words } from "../../words/index.ts";
 import { MissingPart } from "../parts/index.ts";
 import type { WorksiteMapProps } from "./worksite-map.tsx";
@@ -9,7 +9,7 @@ const Loaded = lazy(async () => ({ default: (await import("./worksite-map.tsx"))
  * The map, loaded when it is first shown. Where it cannot be loaded or drawn it says so in its place, and the screen
  * around it goes on.
  */
-export function LazyWorksiteMap(props: WorksiteMapProps) {
+export const LazyWorksiteMap = memo(function LazyWorksiteMap(props: WorksiteMapProps) {
   return (
     <MissingPart said={words("map/missing")}>
       <Suspense fallback={<p role="status">{words("map/loading")}</p>}>
@@ -17,4 +17,4 @@ export function LazyWorksiteMap(props: WorksiteMapProps) {
       </Suspense>
     </MissingPart>
   );
-}
+});

@@ -1,9 +1,11 @@
-import { useState, useSyncExternalStore } from "react";
+import { useMemo, useState, useSyncExternalStore } from "react";
 import type { Course } from "../../core/course/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { LazyWorksiteMap } from "./lazy-worksite-map.tsx";
+import type { ShownPet } from "./shown-pet.ts";
+import { useReadAt } from "./shown-pet.ts";
 import type { TouchedMoment } from "./touched-moment.ts";
 import "./map-at-moment.css";
 
@@ -33,35 +35,62 @@ export function MapAtMoment({
   isOpened = false,
 }: MapAtMomentProps) {
   const [isOpen, setOpen] = useState(isOpened);
-  const touched = useSyncExternalStore(moment.subscribe, moment.pet);
+  const shown = useMemo(
+    (): ShownPet => ({ pet: () => moment.pet() ?? now ?? NO_TIME, subscribe: moment.subscribe }),
+    [moment, now],
+  );
   const end = Math.max(course.finish, planned?.finish ?? 0, now ?? 0);
-  const pet = touched ?? now ?? NO_TIME;
   return (
     <details className="map-at-moment" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{words("map/at-moment", { pet })}</summary>
+      <MomentSummary shown={shown} />
       {isOpen && (
         <>
-          <label className="field">
-            <span>{words("map/moment")}</span>
-            <input
-              type="range"
-              min={0}
-              max={Math.ceil(end / MINUTE) * MINUTE}
-              step={MINUTE}
-              value={pet}
-              aria-valuetext={words("map/moment-at", { clock: clockText(pet) })}
-              onChange={(event) => moment.touch(Number(event.target.value) as Duration)}
-            />
-          </label>
-          {now !== null && touched !== null && (
-            <button type="button" className="plain-button" onClick={() => moment.touch(null)}>
-              {words("map/to-now")}
-            </button>
-          )}
-          <LazyWorksiteMap course={course} pet={pet} planned={planned} onKeepLayout={onKeepLayout} />
+          <MomentField moment={moment} shown={shown} end={end} />
+          {now !== null && <BackToNow moment={moment} />}
+          <LazyWorksiteMap course={course} shown={shown} planned={planned} onKeepLayout={onKeepLayout} />
         </>
       )}
     </details>
+  );
+}
+
+function MomentSummary({ shown }: { readonly shown: ShownPet }) {
+  const pet = useReadAt(shown, (at) => at);
+  return <summary>{words("map/at-moment", { pet })}</summary>;
+}
+
+interface MomentFieldProps {
+  readonly moment: TouchedMoment;
+  readonly shown: ShownPet;
+  readonly end: number;
+}
+
+function MomentField({ moment, shown, end }: MomentFieldProps) {
+  const pet = useReadAt(shown, (at) => at);
+  return (
+    <label className="field">
+      <span>{words("map/moment")}</span>
+      <input
+        type="range"
+        min={0}
+        max={Math.ceil(end / MINUTE) * MINUTE}
+        step={MINUTE}
+        value={pet}
+        aria-valuetext={words("map/moment-at", { clock: clockText(pet) })}
+        onChange={(event) => moment.touch(Number(event.target.value) as Duration)}
+      />
+    </label>
+  );
+}
+
+/** Shown while another moment than the present is. */
+function BackToNow({ moment }: Pick<MomentFieldProps, "moment">) {
+  const isTouched = useSyncExternalStore(moment.subscribe, () => moment.pet() !== null);
+  if (!isTouched) return null;
+  return (
+    <button type="button" className="plain-button" onClick={() => moment.touch(null)}>
+      {words("map/to-now")}
+    </button>
   );
 }
 

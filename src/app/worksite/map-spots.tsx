@@ -1,19 +1,21 @@
-import { memo } from "react";
-import type { GroundView, WorksiteScene } from "../../core/worksite/index.ts";
+import { memo, useSyncExternalStore } from "react";
+import type { GroundView } from "../../core/worksite/index.ts";
 import { words } from "../../words/index.ts";
 import type { Chosen } from "./map-choice.ts";
+import type { ShownScene } from "./shown-scene.ts";
 
 /** How large the part of a place that takes a tap is, in px. */
 const TARGET = 48;
 
 interface MapSpotsProps {
-  readonly scene: WorksiteScene;
+  readonly scene: ShownScene;
   readonly onChosen: (chosen: Chosen) => void;
 }
 
 /** Takes the taps on places and people. The keyboard chooses them from a list below the map. */
-export function MapSpots({ scene, onChosen }: MapSpotsProps) {
-  return scene.views.map(({ ground, people }) => (
+export const MapSpots = memo(function MapSpots({ scene, onChosen }: MapSpotsProps) {
+  const { views } = useSyncExternalStore(scene.subscribe, scene.scene);
+  return views.map(({ ground, people }) => (
     <div key={ground.view} className="map-spots">
       <PlaceSpots ground={ground} onChosen={onChosen} />
       {people.map(({ crew, box, card }) => (
@@ -28,7 +30,7 @@ export function MapSpots({ scene, onChosen }: MapSpotsProps) {
       ))}
     </div>
   ));
-}
+});
 
 /** The places stay where they are from moment to moment, and are drawn once. */
 const PlaceSpots = memo(function PlaceSpots({

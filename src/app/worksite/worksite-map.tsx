@@ -1,23 +1,23 @@
 import { useMemo, useRef, useState } from "react";
 import type { Course } from "../../core/course/index.ts";
-import type { Duration } from "../../core/units/index.ts";
-import { drawingOf, momentOf, withGhost, worksiteScene } from "../../core/worksite/index.ts";
-import { inWords, words } from "../../words/index.ts";
+import { drawingOf, withGhost } from "../../core/worksite/index.ts";
+import { words } from "../../words/index.ts";
 import { ChosenDetails } from "./chosen-details.tsx";
-import { DrawnWorksite } from "./drawn-worksite.tsx";
+import { MovingWorksite } from "./drawn-worksite.tsx";
 import { MapButtons } from "./map-buttons.tsx";
 import type { Chosen } from "./map-choice.ts";
 import { MapChoice } from "./map-choice-field.tsx";
 import { MapSpots } from "./map-spots.tsx";
+import type { ShownPet } from "./shown-pet.ts";
+import { ShownScene, useShownScene } from "./shown-scene.ts";
 import { useMapFrame } from "./use-map-frame.ts";
 import { useMapGestures } from "./use-map-gestures.ts";
-import { useScene } from "./use-scene.ts";
 import "./worksite.css";
 
 /** What a map shows. */
 export interface WorksiteMapProps {
   readonly course: Course;
-  readonly pet: Duration;
+  readonly shown: ShownPet;
   /** What was planned, as a ghost under what was flown; absent for none. */
   readonly planned?: Course | null;
   /** Keeps the layout of a sketch in the file; absent where that cannot be done. */
@@ -31,10 +31,10 @@ const WIDE = 560;
 const STEP = 80;
 const TIMES = 1.5;
 
-/** The map of the worksite at one moment of a course, which can be moved, enlarged and asked ([MAP4], [MAP6]). */
+/** The map of the worksite at the PET that is shown of a course, which can be moved, enlarged and asked ([MAP4], [MAP6]). */
 export function WorksiteMap({
   course,
-  pet,
+  shown,
   planned = null,
   onKeepLayout = null,
   onHelp = null,
@@ -44,15 +44,14 @@ export function WorksiteMap({
   const stage = useRef<HTMLDivElement>(null);
   const { ground, view, room, settle, enlarge, pan, showWhole } = useMapFrame(viewport, procedure);
   const [chosen, setChosen] = useState<Chosen | null>(null);
-  const moment = useMemo(() => momentOf(course, pet), [course, pet]);
   const detail = room.width >= WIDE ? "full" : "brief";
-  const scene = useScene(ground, moment, detail);
+  const scene = useShownScene({ ground, course, shown, detail });
   const drawing = useMemo(() => {
-    const drawn = drawingOf(scene);
-    if (!planned) return drawn;
-    const ghost = worksiteScene(ground, momentOf(planned, pet), { say: inWords, detail: "call" });
-    return withGhost(drawn, ghost);
-  }, [scene, planned, pet, ground]);
+    const { subscribe } = scene;
+    if (!planned) return { subscribe, layers: () => drawingOf(scene.scene()).layers };
+    const ghost = new ShownScene({ ground, course: planned, shown, detail: "call" }, null);
+    return { subscribe, layers: () => withGhost(drawingOf(scene.scene()), ghost.scene()).layers };
+  }, [scene, planned, shown, ground]);
   const onKey = (key: string): boolean => {
     const move = MOVES[key];
     if (move) pan(...move);
@@ -82,12 +81,12 @@ export function WorksiteMap({
           ref={stage}
           className="map-stage"
           style={{
-            width: drawing.width,
-            height: drawing.height,
+            width: ground.frame.width,
+            height: ground.frame.height,
             transform: `translate(${view.x}px, ${view.y}px)`,
           }}
         >
-          <DrawnWorksite drawing={drawing} name={null} />
+          <MovingWorksite size={ground.frame} drawing={drawing} />
           <MapSpots scene={scene} onChosen={setChosen} />
         </div>
       </div>
@@ -109,7 +108,7 @@ export function WorksiteMap({
         </ol>
       )}
       <MapChoice procedure={procedure} chosen={chosen} onChosen={setChosen} />
-      {chosen && <ChosenDetails moment={moment} ground={ground} chosen={chosen} onChosen={setChosen} />}
+      {chosen && <ChosenDetails scene={scene} ground={ground} chosen={chosen} onChosen={setChosen} />}
       {onKeepLayout && ground.frame.layout.laidOut.size > 0 && (
         <p className="map-keep">
           {words("map/is-sketch")}{" "}

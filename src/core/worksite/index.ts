@@ -9,7 +9,7 @@ export { layoutOf, trueLength } from "./layout.ts";
 export { layoutChanges, placeMoved } from "./layout-changes.ts";
 export { measuredLength } from "./measured-length.ts";
 export type { SharedWay, WorksiteMoment } from "./moment.ts";
-export { momentOf } from "./moment.ts";
+export { looksTheSame, momentOf } from "./moment.ts";
 export type { Doing, PersonAt, Spot, WalkedLine } from "./person.ts";
 export type { CardDetail } from "./person-card.ts";
 export { doingMessage, homeMessage, leftMessage } from "./person-card.ts";

@@ -51,6 +51,15 @@ export function momentOf(course: Course, pet: Duration): WorksiteMoment {
   return { ...moment, pet, people, shared: sharedWays(people), home: farthestHome(procedure, people) };
 }
 
+/** True when nothing that the map shows of one moment differs from another one of the same course. */
+export function looksTheSame(one: WorksiteMoment, other: WorksiteMoment): boolean {
+  return (
+    one.itemsAt === other.itemsAt &&
+    one.isDark === other.isDark &&
+    one.people.every((person, place) => person === other.people[place])
+  );
+}
+
 /** The moment of a PET, and who is on a way then: in its spell nobody else and nothing else changes. */
 const momentInSpell = onceASpell((course, pet) => {
   const { outline } = course;

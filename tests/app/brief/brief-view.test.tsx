@@ -73,6 +73,37 @@ describe("the screen of a briefing", () => {
     expect(slider()).toHaveAttribute("aria-valuetext", "PET 0:22:00");
   });
 
+  it("[BRF1] shows while it is played what it shows of the same moment when it stands there", async () => {
+    vi.useFakeTimers({ toFake: ["requestAnimationFrame", "cancelAnimationFrame", "performance"] });
+    try {
+      const { container: played } = show("eight");
+      fireEvent.click(screen.getByRole("button", { name: "Play" }));
+      // At ten times the time, half a minute of pictures: five minutes of the walk, in which both are under way.
+      act(() => vi.advanceTimersByTime(30_000));
+      expect(screen.getByRole("button", { name: "Pause" })).toBeVisible();
+      const at = Number(slider().getAttribute("value") ?? (slider() as HTMLInputElement).value);
+      expect(at).toBeGreaterThan(4 * 60_000);
+      const seen = [".brief-map", ".brief-caption", ".brief-clock", ".strip", ".brief-chapters"].map(
+        (part) => played.querySelector(part)?.innerHTML,
+      );
+      const told = slider().getAttribute("aria-valuetext");
+      fireEvent.keyDown(document.body, { key: "k" });
+      fireEvent.change(slider(), { target: { value: String(at + 1000) } });
+      act(() => vi.advanceTimersByTime(50));
+      expect(played.querySelector(".brief-map")?.innerHTML).not.toBe(seen[0]);
+      fireEvent.change(slider(), { target: { value: String(at) } });
+      act(() => vi.advanceTimersByTime(50));
+      expect(slider()).toHaveAttribute("aria-valuetext", told);
+      expect(
+        [".brief-map", ".brief-caption", ".brief-clock", ".strip", ".brief-chapters"].map(
+          (part) => played.querySelector(part)?.innerHTML,
+        ),
+      ).toEqual(seen);
+    } finally {
+      vi.useRealTimers();
+    }
+  });
+
   it("[BRF2] has notes, what comes next, the time left and the alerts ahead beside a window for the audience", async () => {
     const open = vi.fn();
     vi.stubGlobal("open", open);

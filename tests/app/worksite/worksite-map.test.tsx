@@ -1,7 +1,7 @@
 import { fireEvent, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it, vi } from "vitest";
-import { SiteFigure, TouchedMoment } from "../../../src/app/worksite/index.ts";
+import { SiteFigure, standingPet, TouchedMoment } from "../../../src/app/worksite/index.ts";
 import { MapAtMoment } from "../../../src/app/worksite/map-at-moment.tsx";
 import { keepingInPlace, WHOLE, withinRoom } from "../../../src/app/worksite/map-view.ts";
 import { WorksiteMap } from "../../../src/app/worksite/worksite-map.tsx";
@@ -54,7 +54,7 @@ const stage = (container: HTMLElement) => {
 describe("the map on the screen", () => {
   it("[MAP4] tells all that is known of a person, a place and an item that is asked about", async () => {
     const user = userEvent.setup();
-    render(<WorksiteMap course={course} pet={minutes(12)} />);
+    render(<WorksiteMap course={course} shown={standingPet(minutes(12))} />);
     await user.click(screen.getByRole("button", { name: /^EV2, waits for EV1/ }));
     const details = screen.getByRole("status");
     expect(details).toHaveTextContent("waits for EV1");
@@ -72,7 +72,7 @@ describe("the map on the screen", () => {
 
   it("[MAP6] is enlarged, moved and shown whole by buttons, keys and the wheel, one pointer at a time", async () => {
     const user = userEvent.setup();
-    const { container } = render(<WorksiteMap course={course} pet={minutes(1)} />);
+    const { container } = render(<WorksiteMap course={course} shown={standingPet(minutes(1))} />);
     const room = screen.getByRole("group", { name: /^Map of the worksite/ });
     const whole = stage(container).style.width;
     expect(screen.queryByRole("button", { name: "Further up" })).toBeNull();
@@ -97,7 +97,7 @@ describe("the map on the screen", () => {
   });
 
   it("[MAP6] takes a drag for a move and not for a tap on what lies under it", () => {
-    const { container } = render(<WorksiteMap course={course} pet={minutes(1)} />);
+    const { container } = render(<WorksiteMap course={course} shown={standingPet(minutes(1))} />);
     const room = screen.getByRole("group", { name: /^Map of the worksite/ });
     fireEvent.click(screen.getByRole("button", { name: "Larger" }));
     const before = stage(container).style.transform;
@@ -115,15 +115,19 @@ describe("the map on the screen", () => {
   it("[MAP2] offers to keep the layout of a sketch, and only where that can be done", async () => {
     const user = userEvent.setup();
     const onKeepLayout = vi.fn();
-    const { rerender } = render(<WorksiteMap course={course} pet={minutes(1)} onKeepLayout={onKeepLayout} />);
+    const { rerender } = render(
+      <WorksiteMap course={course} shown={standingPet(minutes(1))} onKeepLayout={onKeepLayout} />,
+    );
     await user.click(screen.getByRole("button", { name: "Keep this layout in the file" }));
     expect(onKeepLayout).toHaveBeenCalledOnce();
-    rerender(<WorksiteMap course={course} pet={minutes(1)} />);
+    rerender(<WorksiteMap course={course} shown={standingPet(minutes(1))} />);
     expect(screen.queryByRole("button", { name: "Keep this layout in the file" })).toBeNull();
   });
 
   it("[MAP4] says that a procedure without places has no map", () => {
-    render(<WorksiteMap course={courseOf(fileWith([step("look", "iv", 5)]))} pet={minutes(1)} />);
+    render(
+      <WorksiteMap course={courseOf(fileWith([step("look", "iv", 5)]))} shown={standingPet(minutes(1))} />,
+    );
     expect(screen.getByText("The procedure names no places, so there is no map.")).toBeVisible();
   });
 

@@ -1,0 +1,63 @@
+import type { RefObject } from "react";
+import { useLayoutEffect, useRef, useSyncExternalStore } from "react";
+import type { Duration } from "../../core/units/index.ts";
+import { Listeners } from "../../core/units/index.ts";
+
+/**
+ * The PET that is shown, of whoever moves it. It is kept apart from the screen's state, so that what changes with each picture is
+ * written for itself and a screen is drawn anew only when something on it is another.
+ */
+export interface ShownPet {
+  readonly pet: () => Duration;
+  readonly subscribe: (onChange: () => void) => () => void;
+}
+
+/** A PET that stays. */
+export const standingPet = (pet: Duration): ShownPet => ({ pet: () => pet, subscribe: () => () => {} });
+
+/** A PET that is moved picture by picture. */
+export class MovingPet implements ShownPet {
+  readonly #listeners = new Listeners();
+  #pet: Duration;
+
+  constructor(pet: Duration) {
+    this.#pet = pet;
+  }
+
+  readonly pet = (): Duration => this.#pet;
+
+  readonly subscribe = (onChange: () => void): (() => void) => this.#listeners.add(onChange);
+
+  /** Tells those who show it, unless it is there already. */
+  readonly move = (pet: Duration): void => {
+    if (pet === this.#pet) return;
+    this.#pet = pet;
+    this.#listeners.tell();
+  };
+}
+
+/** What is read of the PET that is shown; who asks is drawn anew only when that is another. */
+export function useReadAt<Read>(shown: ShownPet, read: (pet: Duration) => Read): Read {
+  return useSyncExternalStore(shown.subscribe, () => read(shown.pet()));
+}
+
+/** An element of which `write` writes what hangs on the PET that is shown, whenever that or anything else changed. */
+export function useWrittenAt<Written extends Element>(
+  shown: ShownPet,
+  write: (element: Written, pet: Duration) => void,
+): RefObject<Written | null> {
+  const element = useRef<Written>(null);
+  const latest = useRef(write);
+  useLayoutEffect(() => {
+    latest.current = write;
+    if (element.current) write(element.current, shown.pet());
+  });
+  useLayoutEffect(
+    () =>
+      shown.subscribe(() => {
+        if (element.current) latest.current(element.current, shown.pet());
+      }),
+    [shown],
+  );
+  return element;
+}

@@ -59,10 +59,10 @@ function useStrip(briefing: Briefing, finish: Duration) {
 /** What of a strip stays the same while it is played; the hundreds of its bars are not even looked at meanwhile. */
 const StripNodes = memo(function StripNodes({ strip }: { readonly strip: ReturnType<typeof stripOf> }) {
   return (
-    <>
+    <svg className="strip" viewBox={`0 0 ${strip.width} ${strip.height}`} aria-hidden="true">
       <style>{STRIP_STYLE}</style>
       <DrawnLayers layers={strip.nodes} />
-    </>
+    </svg>
   );
 });
 
@@ -73,18 +73,20 @@ function Strip({ briefing, finish, shown, onPet }: StripProps) {
     for (const end of ["x1", "x2"]) line.setAttribute(end, x);
   });
   return (
-    <svg
-      className="strip"
-      viewBox={`0 0 ${strip.width} ${strip.height}`}
-      aria-hidden="true"
-      onPointerDown={(event) => {
-        const box = event.currentTarget.getBoundingClientRect();
-        const share = ((event.clientX - box.left) / box.width) * strip.width;
-        onPet(((finish * (share - strip.from)) / (strip.to - strip.from)) as Duration);
-      }}
-    >
+    <div className="brief-bars">
       <StripNodes strip={strip} />
-      <line ref={now} className="strip-now" y1={0} y2={strip.height} />
-    </svg>
+      <svg
+        className="strip"
+        viewBox={`0 0 ${strip.width} ${strip.height}`}
+        aria-hidden="true"
+        onPointerDown={(event) => {
+          const box = event.currentTarget.getBoundingClientRect();
+          const share = ((event.clientX - box.left) / box.width) * strip.width;
+          onPet(((finish * (share - strip.from)) / (strip.to - strip.from)) as Duration);
+        }}
+      >
+        <line ref={now} className="strip-now" y1={0} y2={strip.height} />
+      </svg>
+    </div>
   );
 }

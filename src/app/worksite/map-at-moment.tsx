@@ -5,7 +5,7 @@ import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { LazyWorksiteMap } from "./lazy-worksite-map.tsx";
 import type { ShownPet } from "./shown-pet.ts";
-import { useReadAt } from "./shown-pet.ts";
+import { useWrittenAt } from "./shown-pet.ts";
 import type { TouchedMoment } from "./touched-moment.ts";
 import "./map-at-moment.css";
 
@@ -55,8 +55,10 @@ export function MapAtMoment({
 }
 
 function MomentSummary({ shown }: { readonly shown: ShownPet }) {
-  const pet = useReadAt(shown, (at) => at);
-  return <summary>{words("map/at-moment", { pet })}</summary>;
+  const summary = useWrittenAt<HTMLElement>(shown, (element, pet) => {
+    element.textContent = words("map/at-moment", { pet });
+  });
+  return <summary ref={summary} />;
 }
 
 interface MomentFieldProps {
@@ -66,17 +68,19 @@ interface MomentFieldProps {
 }
 
 function MomentField({ moment, shown, end }: MomentFieldProps) {
-  const pet = useReadAt(shown, (at) => at);
+  const slider = useWrittenAt<HTMLInputElement>(shown, (element, pet) => {
+    element.value = String(pet);
+    element.setAttribute("aria-valuetext", words("map/moment-at", { clock: clockText(pet) }));
+  });
   return (
     <label className="field">
       <span>{words("map/moment")}</span>
       <input
+        ref={slider}
         type="range"
         min={0}
         max={Math.ceil(end / MINUTE) * MINUTE}
         step={MINUTE}
-        value={pet}
-        aria-valuetext={words("map/moment-at", { clock: clockText(pet) })}
         onChange={(event) => moment.touch(Number(event.target.value) as Duration)}
       />
     </label>

@@ -223,11 +223,7 @@ function slackPath(points: readonly DrawnPoint[]): string {
 }
 
 function peopleNodes({ people, counts }: SceneView): readonly DrawnNode[] {
-  return [
-    node("g", {}, counts.flatMap(countNodes)),
-    node("g", {}, people.map(leadNode)),
-    node("g", {}, people.map(personNode)),
-  ];
+  return [countsNode(counts), node("g", {}, people.map(leadNode)), node("g", {}, people.map(personNode))];
 }
 
 /** What is drawn as seen from a bead moves with it; only a card that goes to another slot moves against it, in a stage of its own. */
@@ -238,6 +234,15 @@ const seenFrom = (at: DrawnPoint, { x, y }: DrawnPoint): DrawnPoint => ({ x: x -
 function leadNode({ crew, at, lead }: ScenePerson): DrawnNode {
   const d = pathOf([{ x: 0, y: 0 }, seenFrom(at, lead)]);
   return node("path", { class: classes("lead", "card-lead"), transform: movedTo(at), d, "data-crew": crew });
+}
+
+const drawnCounts = new WeakMap<readonly SceneCount[], DrawnNode>();
+
+/** The counts of a view, the same object while they are the same. */
+function countsNode(counts: readonly SceneCount[]): DrawnNode {
+  const drawn = drawnCounts.get(counts) ?? node("g", {}, counts.flatMap(countNodes));
+  drawnCounts.set(counts, drawn);
+  return drawn;
 }
 
 function countNodes({ items, at }: SceneCount): readonly DrawnNode[] {

@@ -141,10 +141,7 @@ function sceneView(
     ground: view,
     people: peopleIn(moment, view, { ground, pxAt, wording: { ...wording, detail } }, before),
     lines: moment.people.flatMap((person) => lineIn(moment, person, pxOf, pxAt) ?? []),
-    counts:
-      view.view === "side"
-        ? []
-        : [...moment.itemsAt].map(([place, items]) => ({ place, items, at: pxOf(place) })),
+    counts: stillOn(view, moment.itemsAt).counts,
     shared: moment.shared.map(({ between: [a, b] }) => middle(pxOf(a), pxOf(b))),
     home: homeIn(moment, pxOf, pxAt),
   };
@@ -221,7 +218,7 @@ function peopleIn(
   before: SceneView | null,
 ): readonly ScenePerson[] {
   const { course, people, home, itemsAt } = moment;
-  const taken = new Crowd(crowdOn(view, itemsAt));
+  const taken = new Crowd(stillOn(view, itemsAt).crowd);
   const written = view.places.map(({ label }) => label.box);
   const shown = people.flatMap((person) => (person.spot ? [{ person, spot: person.spot }] : []));
   const beads = shown.map(({ spot }, index) => {
@@ -248,22 +245,37 @@ function peopleIn(
   });
 }
 
-const crowds = new WeakMap<GroundView, { readonly itemsAt: Items; readonly crowd: Crowd }>();
+/** What of a view is the same whoever is where, as long as the items lie where they lie. */
+interface Still {
+  readonly itemsAt: Items;
+  /** What its words, labels and marks take up. */
+  readonly crowd: Crowd;
+  readonly counts: readonly SceneCount[];
+}
 
 type Items = WorksiteMoment["itemsAt"];
 
-/** What of a view is taken whoever is where: its words, labels and marks. Cached while the items lie where they lay. */
-function crowdOn(view: GroundView, itemsAt: Items): Crowd {
-  const known = crowds.get(view);
-  if (known?.itemsAt === itemsAt) return known.crowd;
+const known = new WeakMap<GroundView, Still>();
+
+function stillOn(view: GroundView, itemsAt: Items): Still {
+  const kept = known.get(view);
+  if (kept?.itemsAt === itemsAt) return kept;
   const crowd = new Crowd();
   if (view.caption !== null) crowd.add(captionBox(view.part, view.caption));
   for (const { at, place, label } of view.places) {
     crowd.add(markBox(at, view.view === "plan" && itemsAt.has(place)));
     crowd.add(label.box);
   }
-  crowds.set(view, { itemsAt, crowd });
-  return crowd;
+  const counts =
+    view.view === "side"
+      ? []
+      : [...itemsAt].flatMap(([place, items]) => {
+          const at = view.places.find((one) => one.place === place)?.at;
+          return at ? [{ place, items, at }] : [];
+        });
+  const still = { itemsAt, crowd, counts };
+  known.set(view, still);
+  return still;
 }
 
 /** The slots of the cards of a view. */

@@ -83,7 +83,7 @@ describe("the screen of a briefing", () => {
       expect(screen.getByRole("button", { name: "Pause" })).toBeVisible();
       const at = Number(slider().getAttribute("value") ?? (slider() as HTMLInputElement).value);
       expect(at).toBeGreaterThan(4 * 60_000);
-      const seen = [".brief-map", ".brief-caption", ".brief-clock", ".strip", ".brief-chapters"].map(
+      const seen = [".brief-map", ".brief-caption", ".brief-clock", ".brief-bars", ".brief-chapters"].map(
         (part) => played.querySelector(part)?.innerHTML,
       );
       const told = slider().getAttribute("aria-valuetext");
@@ -95,7 +95,7 @@ describe("the screen of a briefing", () => {
       act(() => vi.advanceTimersByTime(50));
       expect(slider()).toHaveAttribute("aria-valuetext", told);
       expect(
-        [".brief-map", ".brief-caption", ".brief-clock", ".strip", ".brief-chapters"].map(
+        [".brief-map", ".brief-caption", ".brief-clock", ".brief-bars", ".brief-chapters"].map(
           (part) => played.querySelector(part)?.innerHTML,
         ),
       ).toEqual(seen);

@@ -1,5 +1,5 @@
 import type { RefObject } from "react";
-import { createContext, useCallback, useContext, useEffect, useState } from "react";
+import { createContext, useCallback, useContext, useEffect, useRef, useState } from "react";
 import type { TapPoint, TapRefusal } from "./tap-guard.ts";
 import { TapGuard } from "./tap-guard.ts";
 
@@ -27,18 +27,28 @@ export function useTapGuard(
   const look = useCallback(() => {
     if (screen.current) guard.look(screen.current.querySelectorAll(GUARDED));
   }, [guard, screen]);
+  const asked = useRef<number | null>(null);
+  // Once a picture, when it is laid out anyway. What was tapped before is refused all the same: it is not known there.
+  const lookSoon = useCallback(() => {
+    asked.current ??= requestAnimationFrame(() => {
+      asked.current = null;
+      look();
+    });
+  }, [look]);
   // What is drawn anew may be elsewhere, and so may what stands below it.
-  useEffect(look);
+  useEffect(lookSoon);
   useEffect(() => {
     const element = screen.current;
     if (!element) return;
-    element.addEventListener("scroll", look, { passive: true, capture: true });
-    window.addEventListener("resize", look);
+    element.addEventListener("scroll", lookSoon, { passive: true, capture: true });
+    window.addEventListener("resize", lookSoon);
     return () => {
-      element.removeEventListener("scroll", look, { capture: true });
-      window.removeEventListener("resize", look);
+      element.removeEventListener("scroll", lookSoon, { capture: true });
+      window.removeEventListener("resize", lookSoon);
+      if (asked.current !== null) cancelAnimationFrame(asked.current);
+      asked.current = null;
     };
-  }, [screen, look]);
+  }, [screen, lookSoon]);
   return useCallback(
     (control, point) => {
       const refusal = guard.judge(control, point);

@@ -1,18 +1,12 @@
 import { IonContent, IonPage, useIonRouter } from "@ionic/react";
 import { useEffect, useMemo, useState } from "react";
-import type { ProcedureFile } from "../../core/procedure/index.ts";
-import type { WalkId } from "../../core/units/index.ts";
 import type { GivenFile } from "../../io/browser-files/index.ts";
-import { pickFiles, readTransfer, saveFile } from "../../io/browser-files/index.ts";
-import { newWalkId } from "../../io/device/index.ts";
-import { troubleMessage } from "../../io/store/index.ts";
-import { inWords, words } from "../../words/index.ts";
+import { pickFiles, readTransfer } from "../../io/browser-files/index.ts";
+import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
-import { contactSites, isLightOff, lightChoice, useServices, withSites } from "../session/index.ts";
+import { useServices } from "../session/index.ts";
 import {
-  bundledLight,
   Drafts,
-  procedureText,
   type ShelfActions,
   ShelfView,
   type TakenOff,
@@ -21,45 +15,22 @@ import {
   useStorageWords,
 } from "../shelf/index.ts";
 
-const LOG_TYPE = "application/jsonl";
-
-/** What writes logs and backups, loaded only when one is asked for. */
-const backup = () => import("../../io/backup/index.ts");
+/** What is done with walks and procedures, loaded only when something of it is asked for. */
+const deeds = () => import("./shelf-deeds.ts");
 
 /** The page with the shelf of this device. */
 export function ShelfPage() {
-  const { store, links, now } = useServices();
+  const services = useServices();
+  const { store, now } = services;
   const shelf = useShelf();
   const storage = useStorageWords();
   const router = useIonRouter();
   const [message, setMessage] = useState<readonly string[]>([]);
   const [takenOff, setTakenOff] = useState<TakenOff | null>(null);
   const actions = useMemo((): ShelfActions => {
-    const saveLog = async (walk: WalkId) => {
-      const { exportWalk, walkFileName } = await backup();
-      return saveFile(walkFileName(walk), await exportWalk(store.log, walk), LOG_TYPE);
-    };
-    const saveAll = async () => {
-      const { backupFileName, writeBackup } = await backup();
-      await saveFile(backupFileName(now()), await writeBackup(store, now()), LOG_TYPE);
-    };
     const open = async (key: string, mode: "live" | "rehearsal") => {
-      const text = await procedureText(store, key);
-      if (text === null) return;
-      const file = JSON.parse(text) as ProcedureFile;
-      const at = now();
-      const walk = newWalkId(at);
-      const bundled = isLightOff(file.id) ? null : await bundledLight(file.id).catch(() => null);
-      const light = withSites(lightChoice.current() ?? bundled?.light ?? null, contactSites.current());
-      await store.log.append(walk, [
-        {
-          name: "walk.opened",
-          data: { procedure: file, mode, ...(light ? { light } : {}) },
-          at,
-          actor: "follower",
-        },
-      ]);
-      router.push(`/follow/${walk}`);
+      const walk = await (await deeds()).openedWalk(services, key, mode);
+      if (walk !== null) router.push(`/follow/${walk}`);
     };
     const told = (work: Promise<unknown>) => {
       work.catch((error: unknown) => setMessage([words("parts/did-not-work", { why: errorWords(error) })]));
@@ -72,41 +43,24 @@ export function ShelfPage() {
       compare: ({ key }) => router.push(`/compare?after=${key}`),
       removeProcedure: ({ key, title }) => {
         const takeOff = async () => {
-          const kept = await store.shelf.procedure(key);
-          await store.shelf.removeProcedure(key);
+          const taken = await (await deeds()).takeOff(store, key, title);
           setMessage([]);
-          setTakenOff(
-            kept && {
-              title,
-              text: kept.text,
-              importedAt: kept.importedAt,
-              ...(kept.saved && { saved: kept.saved }),
-            },
-          );
+          setTakenOff(taken);
         };
         told(takeOff());
       },
-      putBack: ({ text, importedAt, saved, title }) => {
+      putBack: (procedure) => {
         const putBack = async () => {
-          const added = await store.shelf.addProcedure(text, importedAt, saved);
-          if (added.kind === "not-kept") return setMessage([inWords(troubleMessage(added.reason))]);
-          setTakenOff(null);
-          setMessage([words("shelf/put-back", { title })]);
+          const { isBack, said } = await (await deeds()).putBack(store, procedure);
+          if (isBack) setTakenOff(null);
+          setMessage([said]);
         };
         told(putBack());
       },
       goOn: ({ walk }) => router.push(`/follow/${walk}`),
       review: ({ walk }) => router.push(`/review/${walk}`),
-      exportWalk: ({ walk }) => told(saveLog(walk)),
-      removeWalk: ({ walk }) =>
-        told(
-          saveLog(walk).then(async (saved) => {
-            // Nothing is removed from the device before the reader has saved it.
-            if (saved === "cancelled") return;
-            if (links.status(walk).kind !== "alone") await links.leave(walk);
-            await store.log.removeWalk(walk);
-          }),
-        ),
+      exportWalk: ({ walk }) => told(deeds().then(({ saveLog }) => saveLog(store, walk))),
+      removeWalk: ({ walk }) => told(deeds().then(({ removeWalk }) => removeWalk(services, walk))),
       join: () => router.push("/join"),
       pick: () =>
         told(
@@ -115,9 +69,9 @@ export function ShelfPage() {
           }),
         ),
       drop: (transfer) => told(take(readTransfer(transfer))),
-      backUp: () => told(saveAll()),
+      backUp: () => told(deeds().then(({ saveAll }) => saveAll(store, now()))),
     };
-  }, [store, links, now, router]);
+  }, [services, store, now, router]);
   useEffect(() => {
     const paste = (event: ClipboardEvent) => {
       const isTyping = event.target instanceof HTMLElement && event.target.matches("input, textarea, select");

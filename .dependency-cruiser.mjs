@@ -151,6 +151,7 @@ export const importTable = {
   ],
   "core/fragment": ["core/changes", "core/procedure", "core/units", "words"],
   "core/remarks": ["core/changes", "core/log", "core/procedure", "core/units", "words"],
+  "core/practice": ["core/walk", "core/procedure", "core/units", "words"],
   "core/briefing": ["core/course", "core/worksite", "core/procedure", "core/units", "words"],
   "core/worksite": [
     "core/course",

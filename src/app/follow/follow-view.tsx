@@ -1,11 +1,13 @@
 import type { ReactNode } from "react";
 import { useCallback, useMemo, useRef, useState } from "react";
+import { isPracticeWalk } from "../../core/practice/index.ts";
 import type { CrewId, Duration, Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger, WalkPhase } from "../../core/walk/index.ts";
 import { lastUndoable, outstandingOf, walkMay } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { AmendmentStrip, amendmentKey, NO_DRAFT, wishesOf } from "../amend/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
+import { PracticeGuide } from "../practice/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import type { WalkSession } from "../session/index.ts";
 import { AlertStrip } from "./alert-strip.tsx";
@@ -85,6 +87,7 @@ export function FollowView({
 }: FollowViewProps) {
   const { outline } = ledger.inForce;
   const { mode } = ledger.opened;
+  const isPractice = isPracticeWalk(ledger);
   const { now, at, state, rehearsal } = useWalkNow({ session, folded, ledger, clock, playsHere });
   const entering = useEntering({ session, ledger, now, clockOffset });
   const actions = may.mark ? entering.actions : null;
@@ -156,7 +159,9 @@ export function FollowView({
         />
         <NoticeStrip notices={notices} onPutAway={onPutAway} />
         {beyond(clock())}
-        {mode === "rehearsal" && playsHere && <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />}
+        {mode === "rehearsal" && playsHere && !isPractice && (
+          <RehearsalStrip rehearsal={rehearsal} phase={state.phase} />
+        )}
         {live && alerts.length === 0 && <WatchStrip state={state} />}
         <div className="follow-main" data-map={isMapOpen || undefined}>
           <main className="follow-scroll" ref={scroller} {...doneFocus}>
@@ -207,18 +212,21 @@ export function FollowView({
             linkPanel={(onClose) => linkPanel(clock(), onClose)}
           />
         </div>
-        <FollowTools
-          phase={state.phase}
-          entering={entering}
-          last={last}
-          may={may}
-          onPanel={setPanel}
-          onMap={() => {
-            setPanel(null);
-            setMapOpen(!isMapOpen);
-          }}
-          toNow={following || nowRow === null ? null : toNow}
-        />
+        <div className="follow-foot">
+          {isPractice && playsHere && <PracticeGuide state={state} walk={session.walk} />}
+          <FollowTools
+            phase={state.phase}
+            entering={entering}
+            last={last}
+            may={may}
+            onPanel={setPanel}
+            onMap={() => {
+              setPanel(null);
+              setMapOpen(!isMapOpen);
+            }}
+            toNow={following || nowRow === null ? null : toNow}
+          />
+        </div>
       </div>
     </TapGuardContext>
   );

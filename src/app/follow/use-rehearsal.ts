@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useState } from "react";
+import { isPracticeWalk } from "../../core/practice/index.ts";
 import { surprisedCrew } from "../../core/training/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
@@ -76,6 +77,9 @@ export function useRehearsal(
     return () => clearInterval(timer);
   }, [playing, session, clock, times]);
 
+  const isByHand = ledger !== null && isPracticeWalk(ledger);
+  useClockByHand(clock, isByHand && (ledger.phase === "running" || ledger.phase === "held"), lastAt);
+
   const now = useCallback(() => clock.now(), [clock]);
   const isRehearsal = ledger?.opened.mode === "rehearsal";
   useEffect(
@@ -95,4 +99,22 @@ export function useRehearsal(
       setPaceShown(next);
     },
   };
+}
+
+/** Lets the clock of a practice walk go on at the pace of the day while the screen is looked at ([PRA1]). */
+function useClockByHand(clock: PacedClock, isOn: boolean, lastAt: Instant | null): void {
+  useEffect(() => {
+    if (isOn && lastAt !== null) clock.catchUp(lastAt);
+  }, [clock, isOn, lastAt]);
+  useEffect(() => {
+    if (!isOn) return;
+    clock.setPace(PACES[0]);
+    const look = () => clock.run(!document.hidden);
+    look();
+    document.addEventListener("visibilitychange", look);
+    return () => {
+      document.removeEventListener("visibilitychange", look);
+      clock.run(false);
+    };
+  }, [clock, isOn]);
 }

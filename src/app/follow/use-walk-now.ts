@@ -1,4 +1,5 @@
 import { useCallback, useMemo } from "react";
+import { isPracticeWalk } from "../../core/practice/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Folded, Ledger, WalkState } from "../../core/walk/index.ts";
 import { walkStateAt } from "../../core/walk/index.ts";
@@ -50,7 +51,8 @@ export function useWalkNow({ session, folded, ledger, clock, playsHere }: WalkNo
   const second = useSeconds(seconds);
   // An entry that was just made may be a little later than the last tick. The state must not be computed for a time
   // before it.
-  const isJustMade = lastAt !== null && mode === "live" && lastAt > second && lastAt - second < JUST_MADE;
+  const isByHand = mode === "live" || isPracticeWalk(ledger);
+  const isJustMade = lastAt !== null && isByHand && lastAt > second && lastAt - second < JUST_MADE;
   const at = isJustMade ? lastAt : second;
   const state = useMemo(() => walkStateAt(ledger, at), [ledger, at]);
   return { now, at, state, rehearsal };

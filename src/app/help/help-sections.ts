@@ -28,6 +28,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
     sections: [
       section(
         DOING,
+        line(message("guide/shelf-first")),
         line(message("guide/shelf-walk")),
         line(message("guide/shelf-follow")),
         line(message("guide/shelf-read")),
@@ -153,6 +154,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/follow-step")),
         line(message("guide/follow-branches")),
         line(message("guide/follow-away")),
+        line(message("guide/follow-practice")),
       ),
       section(
         FIGURES,

@@ -8,6 +8,7 @@ import { foldLog } from "../../core/walk/index.ts";
 import { exportWalk, walkFileName } from "../../io/backup/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
+import { PracticeReview } from "../practice/index.ts";
 import { LazySealSection } from "../seal/index.ts";
 import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
 import { ClockTable } from "./clock-table.tsx";
@@ -64,39 +65,42 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
     ]);
   };
   return (
-    <ReviewView
-      review={review}
-      sought={sought}
-      map={
-        folded.ledger && (
-          <FlownMap
-            ledger={folded.ledger}
-            at={folded.lastAt ?? now()}
-            sought={review.steps.find(({ step }) => step === sought)?.actual?.start ?? null}
+    <>
+      {live.ledger && <PracticeReview ledger={live.ledger} />}
+      <ReviewView
+        review={review}
+        sought={sought}
+        map={
+          folded.ledger && (
+            <FlownMap
+              ledger={folded.ledger}
+              at={folded.lastAt ?? now()}
+              sought={review.steps.find(({ step }) => step === sought)?.actual?.start ?? null}
+            />
+          )
+        }
+        verdict={record.found?.verdict ?? null}
+        record={
+          <LazySealSection
+            entries={live.entries}
+            readLog={readLog}
+            tasks={tasksOf(review)}
+            onKnown={setRecord}
+            onSaveExtract={(text) => void saveFile(`${name}.extract.jsonl`, text, "application/jsonl")}
           />
-        )
-      }
-      verdict={record.found?.verdict ?? null}
-      record={
-        <LazySealSection
-          entries={live.entries}
-          readLog={readLog}
-          tasks={tasksOf(review)}
-          onKnown={setRecord}
-          onSaveExtract={(text) => void saveFile(`${name}.extract.jsonl`, text, "application/jsonl")}
-        />
-      }
-      clocks={
-        <ClockTable
-          readings={folded.clocks}
-          petZero={review.petZero}
-          asEntered={asEntered}
-          onAsEntered={setAsEntered}
-        />
-      }
-      onComment={role === null || mayMark(role) ? comment : null}
-      onExport={(kind) => void give(kind)}
-    />
+        }
+        clocks={
+          <ClockTable
+            readings={folded.clocks}
+            petZero={review.petZero}
+            asEntered={asEntered}
+            onAsEntered={setAsEntered}
+          />
+        }
+        onComment={role === null || mayMark(role) ? comment : null}
+        onExport={(kind) => void give(kind)}
+      />
+    </>
   );
 }
 

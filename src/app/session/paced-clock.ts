@@ -43,6 +43,12 @@ export class PacedClock {
     this.#pace = pace;
   }
 
+  /** Puts the clock on to a time that it has not reached; it never goes back. */
+  catchUp(to: Instant): void {
+    this.#rebase();
+    if (this.#base < to) this.#base = to;
+  }
+
   #rebase(): void {
     this.#base = this.now();
     this.#since = this.#wall();

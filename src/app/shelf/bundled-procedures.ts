@@ -10,6 +10,9 @@ const addresses = import.meta.glob<string>("../../../procedures/*.procedure.json
 
 const PREFIX = "example-";
 
+/** Identifies the procedure to learn by in addresses of the app. */
+export const PRACTICE_KEY = `${PREFIX}practice`;
+
 const nameOf = (path: string) => path.replace(/^.*\//, "").replace(".procedure.json", "");
 
 /** A procedure that comes with the app. */

@@ -6,6 +6,7 @@ import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { LanguageField } from "../language/index.ts";
 import { ThemeField } from "../parts/index.ts";
+import { PRACTICE_KEY } from "./bundled-procedures.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
 import type { Shelf } from "./use-shelf.ts";
 import "./shelf.css";
@@ -101,6 +102,10 @@ export function ShelfView({
         {problem !== null && <p className="shelf-message">{words("shelf/not-read", { why: problem })}</p>}
       </div>
 
+      {walks?.length === 0 && (
+        <FirstWalk practice={procedures?.find(({ key }) => key === PRACTICE_KEY)} onOpen={actions.follow} />
+      )}
+
       {walks && (
         <section aria-labelledby="walks">
           <h2 id="walks">{words("shelf/walks")}</h2>
@@ -156,6 +161,26 @@ export function ShelfView({
         ))}
         <p>{words("shelf/advises")} </p>
       </footer>
+    </section>
+  );
+}
+
+/** What the shelf offers first to whoever has no walk yet: the one to learn by ([PRA4]). */
+function FirstWalk({
+  practice,
+  onOpen,
+}: {
+  readonly practice: ProcedureSummary | undefined;
+  readonly onOpen: ShelfActions["follow"];
+}) {
+  if (!practice) return null;
+  return (
+    <section aria-labelledby="first" className="shelf-first">
+      <h2 id="first">{words("shelf/first")}</h2>
+      <p>{practice.summary}</p>
+      <button type="button" className="main-button" onClick={() => onOpen(practice, "rehearsal")}>
+        {words("shelf/first-open")}
+      </button>
     </section>
   );
 }

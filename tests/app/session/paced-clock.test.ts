@@ -46,3 +46,15 @@ test.prop([
     ({ pace, running } = change);
   }
 });
+
+it("[PRA1] is taken along by what was entered later elsewhere, and never back", () => {
+  const { wall, now } = wallClock();
+  const clock = new PacedClock(now, 5000 as Instant, 1);
+  clock.run(true);
+  wall.at += 1000;
+  clock.catchUp(9000 as Instant);
+  expect(clock.now()).toBe(9000);
+  wall.at += 1000;
+  clock.catchUp(9500 as Instant);
+  expect(clock.now()).toBe(10_000);
+});

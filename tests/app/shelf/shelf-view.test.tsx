@@ -1,6 +1,7 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { expect, it, vi } from "vitest";
+import { PRACTICE_KEY } from "../../../src/app/shelf/bundled-procedures.ts";
 import {
   type ProcedureSummary,
   type ShelfActions,
@@ -9,6 +10,7 @@ import {
 } from "../../../src/app/shelf/index.ts";
 import { factsOf } from "../../../src/app/shelf/procedure-facts.ts";
 import { summaryOf } from "../../../src/app/shelf/procedure-summary.ts";
+import { PRACTICE } from "../../../src/core/practice/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
 import type { WalkCard } from "../../../src/io/store/index.ts";
 import { fileWith, step } from "../../core/procedure-builder.ts";
@@ -120,4 +122,21 @@ it("offers to put back what was taken off, as it was", async () => {
   expect(screen.getByRole("status")).toHaveTextContent("“Trial” was taken off.");
   await userEvent.click(screen.getByRole("button", { name: "Put it back" }));
   expect(actions.putBack).toHaveBeenCalledWith(takenOff);
+});
+
+it("[PRA4] offers the practice walk first to whoever has no walk, as a rehearsal, and to nobody else", async () => {
+  const practice = { ...summary(sound), key: PRACTICE_KEY, title: "Practice" };
+  const actions = draw({ procedures: [summary(sound), practice] });
+  expect(screen.getAllByRole("heading", { level: 2 })[0]).toHaveTextContent("Start here");
+  await userEvent.click(screen.getByRole("button", { name: "Open the practice walk" }));
+  expect(actions.follow).toHaveBeenCalledExactlyOnceWith(practice, "rehearsal");
+  expect(PRACTICE_KEY).toBe(`example-${PRACTICE}`);
+});
+
+it("[PRA4] no longer offers it once there is a walk, or while it is not known", () => {
+  const practice = { ...summary(sound), key: PRACTICE_KEY, title: "Practice" };
+  draw({ procedures: [practice], walks: [walkCard({ phase: "closed" })] });
+  expect(screen.queryByRole("heading", { name: "Start here" })).toBeNull();
+  draw({ procedures: [summary(sound)], walks: [] });
+  expect(screen.queryByRole("heading", { name: "Start here" })).toBeNull();
 });

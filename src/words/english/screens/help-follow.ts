@@ -20,6 +20,8 @@ export const helpOfFollowWords = {
     "A step that decides says under its outcomes what each would lead to by likely times, from here; so does its panel at any time. Whoever decides chooses.",
   "guide/follow-away":
     "The list follows the walk. Scrolled away, it stays where it is, and “Back to now” leads back.",
+  "guide/follow-practice":
+    "Beside a rehearsal of the practice walk a guide says what to do next. It can be put away and brought back, and enters nothing itself. The clock of that walk runs while its screen is looked at.",
   "guide/follow-pet":
     "PET is the time since the clock was started, by this device’s clock, corrected by the hub’s where there is one.",
   "guide/follow-margin":

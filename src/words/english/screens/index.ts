@@ -46,6 +46,7 @@ import { paperWords } from "./paper.ts";
 import { picturesWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { posterWords } from "./poster.ts";
+import { practiceWords } from "./practice.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
 import { remarkWords } from "./remarks.ts";
@@ -118,6 +119,7 @@ export const screenWords = {
   ...picturesWords,
   ...planWords,
   ...posterWords,
+  ...practiceWords,
   ...printWords,
   ...readWords,
   ...remarkWords,

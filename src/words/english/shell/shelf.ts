@@ -4,6 +4,8 @@ export const shelfWords = {
   "shelf/tetherline": "Tetherline",
   "shelf/what-it-is-for": "Prepare, follow and review a walk of two outside.",
   "shelf/not-read": "The shelf could not be read: {$why}. Load the page again.",
+  "shelf/first": "Start here",
+  "shelf/first-open": "Open the practice walk",
   "shelf/walks": "Walks",
   "shelf/join": "Join a walk",
   "shelf/join-how": "Somebody else leads it, and shows you a code.",

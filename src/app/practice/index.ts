@@ -1,0 +1,2 @@
+export { PracticeGuide } from "./practice-guide.tsx";
+export { PracticeReview } from "./practice-review.tsx";

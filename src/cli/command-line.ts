@@ -33,6 +33,7 @@ import { type LearnArguments, learnCommand } from "./learn-command.ts";
 import { mergeCommand } from "./merge-command.ts";
 import { passesCommand } from "./passes-command.ts";
 import { planCommand } from "./plan-command.ts";
+import { programVersion } from "./program-version.ts";
 import { UnusableProcedureError } from "./read-input.ts";
 import { rehearseCommand } from "./rehearse-command.ts";
 import { reviewCommand } from "./review-command.ts";
@@ -113,6 +114,7 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
   const program = new Command("tetherline")
     .description(words("help/program"))
     .option("--lang <language>", words("help/lang"))
+    .version(programVersion(), "--version", words("help/version"))
     .exitOverride()
     .configureOutput({
       writeOut: (text) => terminal.out(text),

@@ -1,5 +1,5 @@
 import { type ChildProcess, execFileSync, spawn } from "node:child_process";
-import { cpSync, mkdirSync, readdirSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { buildState } from "../../src/build-state.mjs";
@@ -46,6 +46,8 @@ describe.skipIf(!isBuilt)(
       const file = join(packed, "procedures/osier-ranging-head.procedure.json");
       expect(run("plan", file)).toContain("Finish");
       expect(run("--help")).toContain("tetherline");
+      const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
+      expect(run("--version")).toBe(`${version}\n`);
     });
 
     it("runs a hub that serves the app", { timeout: 60_000 }, async () => {

@@ -67,14 +67,20 @@ const pictures: readonly Picture[] = [
     theme: "day",
     width: 1180,
     height: 820,
-    show: (page) => openImported(page, whole, "review"),
+    show: async (page) => {
+      await openImported(page, whole, "review");
+      await page.locator(".review").waitFor();
+    },
   },
   {
     name: "timeline-day",
     theme: "day",
     width: 1180,
     height: 820,
-    show: (page) => openImported(page, midway, "timeline"),
+    show: async (page) => {
+      await openImported(page, midway, "timeline");
+      await page.locator(".timeline-bar").waitFor();
+    },
   },
   {
     name: "map-night",
@@ -103,6 +109,24 @@ const pictures: readonly Picture[] = [
       // To the exchange of the head, and on to the step at which both pull it off.
       for (const key of ["PageDown", "PageDown", "PageDown", ...Array<string>(9).fill("ArrowRight")])
         await page.keyboard.press(key);
+    },
+  },
+  {
+    name: "first-walk-day",
+    theme: "day",
+    width: 1180,
+    height: 820,
+    show: async (page) => {
+      await page.goto("/");
+      await page.getByRole("button", { name: "Open the practice walk" }).click();
+      await page.getByRole("button", { name: "Start the rehearsal clock" }).click();
+      for (const step of ["iv-door", "ev1-mast"]) {
+        const done = page.locator(`[data-row="${step}"] .done-button`);
+        await done.waitFor();
+        // A button that has only just come takes no tap.
+        await page.waitForTimeout(1500);
+        await done.click();
+      }
     },
   },
   {

@@ -13,24 +13,26 @@ import { typedDuration } from "./minutes-text.ts";
 function Form({
   title,
   act,
+  isReady = true,
   onAct,
   children,
 }: {
   readonly title: string;
   readonly act: string;
+  readonly isReady?: boolean;
   readonly onAct: () => void;
   readonly children: React.ReactNode;
 }) {
   const heading = useId();
   const send = (event: FormEvent) => {
     event.preventDefault();
-    onAct();
+    if (isReady) onAct();
   };
   return (
     <form className="write-form" aria-labelledby={heading} onSubmit={send}>
       <h2 id={heading}>{title}</h2>
       {children}
-      <button type="submit" className="main-button">
+      <button type="submit" className="main-button" disabled={!isReady}>
         {act}
       </button>
     </form>
@@ -42,11 +44,14 @@ export function HandOverForm({
   file,
   behind,
   offers,
+  isReady,
   onHandOver,
 }: {
   readonly file: ProcedureFile;
   readonly behind: string;
   readonly offers: readonly CrewOffers[] | null;
+  /** Whether the offers are of what is written now: before that it cannot be told whether the giver holds the item. */
+  readonly isReady: boolean;
   readonly onHandOver: (what: HandOver) => void;
 }) {
   const crew = choicesIn(file, "crew");
@@ -66,6 +71,7 @@ export function HandOverForm({
     <Form
       title={words("write/hand-over")}
       act={words("write/hand-over-do")}
+      isReady={isReady}
       onAct={() =>
         onHandOver({
           item,

@@ -1,14 +1,11 @@
-import { useDeferredValue, useMemo } from "react";
-import { planOf } from "../../core/plan/index.ts";
+import { useMemo } from "react";
 import type { Change, Fields, ListName, ProcedureFile } from "../../core/procedure/index.ts";
-import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
-import type { StepId } from "../../core/units/index.ts";
 import type { CrewOffers, FileStep, FileTask } from "../../core/write/index.ts";
-import { offersAt } from "../../core/write/index.ts";
 import { words } from "../../words/index.ts";
 import { choicesIn, memberSchema } from "./field-schema.ts";
 import { MemberFields } from "./schema-fields.tsx";
 import type { FieldChoices, FormContext } from "./typed-fields.tsx";
+import type { Answers } from "./use-answers.ts";
 
 /** The changes that set a field of a member, or take it out with `undefined`. */
 export const fieldChanges = (list: ListName, id: string, key: string, value: unknown): readonly Change[] => {
@@ -18,20 +15,6 @@ export const fieldChanges = (list: ListName, id: string, key: string, value: unk
     value === undefined ? { change: id, ...of, unset: [key] } : { change: id, ...of, set: { [key]: value } },
   ];
 };
-
-/** What everybody can do when a step begins, by the plan of the file; `null` where that cannot be told. */
-export function useOffers(file: ProcedureFile, step: string | null): readonly CrewOffers[] | null {
-  // The plan takes longer than a gesture may: the fields are drawn before it is there.
-  const settled = useDeferredValue(file);
-  const timeline = useMemo(() => {
-    const { procedure } = parseProcedure(settled);
-    return procedure && planOf(outlineOf(procedure)).timeline;
-  }, [settled]);
-  return useMemo(
-    () => (timeline && step !== null ? offersAt(timeline, step as StepId) : null),
-    [timeline, step],
-  );
-}
 
 function possibleFor(
   step: FileStep,
@@ -52,21 +35,25 @@ interface StepDetailsProps {
   readonly file: ProcedureFile;
   readonly step: FileStep;
   readonly number: string;
+  readonly offers: Answers["offers"];
   readonly onField: (key: string, value: unknown) => void;
 }
 
-/** All fields of a step, beside the table. What is not possible when it begins is offered last, and says so ([WRT3]). */
-export function StepDetails({ file, step, number, onField }: StepDetailsProps) {
-  const offers = useOffers(file, step.id);
+/**
+ * All fields of a step, beside the table. What is not possible when it begins is offered last, and says so once that is known of what is
+ * written now ([WRT3]).
+ */
+export function StepDetails({ file, step, number, offers, onField }: StepDetailsProps) {
   const context = useMemo((): FormContext => {
     const choicesOf = (list: ListName, path: readonly string[]): FieldChoices => {
-      const possible = possibleFor(step, offers, list, path);
+      const possible = possibleFor(step, offers?.value ?? null, list, path);
       const choices = choicesIn(file, list).filter(({ id }) => list !== "steps" || id !== step.id);
       return {
         choices: possible
           ? choices.toSorted((a, b) => Number(possible.has(b.id)) - Number(possible.has(a.id)))
           : choices,
-        possible,
+        // The order stays meanwhile, so that a list that is open does not change twice.
+        possible: offers?.isOld === false ? possible : null,
       };
     };
     return { list: "steps", choicesOf };

@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import type { RiskModel } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
-import type { WriteAnswer, WriteRequest, WrittenPlan } from "./answers.ts";
+import type { CrewOffers } from "../../core/write/index.ts";
+import type { OffersAnswer, OffersRequest, WriteAnswer, WriteRequest, WrittenPlan } from "./answers.ts";
 
 /** Something that is known of a manuscript. */
 export interface Answer<Value> {
@@ -17,6 +18,11 @@ export interface Answers {
   readonly findings: Answer<readonly Finding[]> | null;
   /** The share of samples within the limit; `null` without a limit or a plan. */
   readonly within: Answer<number | null> | null;
+  /**
+   * What everybody can do when the step that was asked about begins, by the plan; of `null` where that cannot be told. `null` until the
+   * first answer about that step.
+   */
+  readonly offers: Answer<readonly CrewOffers[] | null> | null;
   /** True while something is of an earlier state of the manuscript, or mends are still being tried. */
   readonly isBehind: boolean;
   /** True when they cannot be had on this device. */
@@ -39,14 +45,18 @@ interface Known {
   readonly plan: { readonly of: number; readonly value: WrittenPlan } | null;
   readonly findings: { readonly of: number; readonly value: readonly Finding[] } | null;
   readonly within: { readonly of: number; readonly value: number | null } | null;
+  readonly offers: OffersAnswer | null;
   /** The last question of which the mends were tried. */
   readonly tried: number;
 }
 
-const NOTHING: Known = { plan: null, findings: null, within: null, tried: 0 };
+const NOTHING: Known = { plan: null, findings: null, within: null, offers: null, tried: 0 };
 
-function taken(known: Known, answer: WriteAnswer | ChanceAnswer): Known {
+type AnyAnswer = WriteAnswer | OffersAnswer | ChanceAnswer;
+
+function taken(known: Known, answer: AnyAnswer): Known {
   const { number: of } = answer;
+  if ("offers" in answer) return { ...known, offers: answer };
   if ("within" in answer) {
     // A later text may have been told to have no chance meanwhile.
     const isLate = known.within !== null && known.within.of > of;
@@ -64,7 +74,7 @@ function taken(known: Known, answer: WriteAnswer | ChanceAnswer): Known {
 type WorkerName = "writing" | "chance";
 
 interface Told {
-  readonly onAnswer: (answer: WriteAnswer | ChanceAnswer) => void;
+  readonly onAnswer: (answer: AnyAnswer) => void;
   /** Called with `false` when a worker has answered, with `true` when it has failed. */
   readonly onFailing: (worker: WorkerName, isFailing: boolean) => void;
 }
@@ -81,7 +91,7 @@ function startWorkers({ onAnswer, onFailing }: Told) {
     chance.postMessage(waiting);
     waiting = null;
   };
-  writing.addEventListener("message", ({ data }: MessageEvent<WriteAnswer>) => {
+  writing.addEventListener("message", ({ data }: MessageEvent<WriteAnswer | OffersAnswer>) => {
     onFailing("writing", false);
     onAnswer(data);
     if (!("plan" in data)) return;
@@ -101,7 +111,7 @@ function startWorkers({ onAnswer, onFailing }: Told) {
     sample();
   });
   return {
-    ask: (request: WriteRequest) => writing.postMessage(request),
+    ask: (request: WriteRequest | OffersRequest) => writing.postMessage(request),
     end: () => {
       writing.terminate();
       chance.terminate();
@@ -109,16 +119,24 @@ function startWorkers({ onAnswer, onFailing }: Told) {
   };
 }
 
+/** What is asked about a manuscript. */
+interface Asked extends Omit<WriteRequest, "number"> {
+  /** The step of which it is asked what everybody can do when it begins; `null` for none. */
+  readonly step: string | null;
+}
+
 /**
  * Asks workers about a manuscript after every gesture ([WRT4]). Each part is told as it comes; a question that comes while one is being
  * answered takes its place.
  */
-export function useAnswers({ text, start, light, isDrawn }: Omit<WriteRequest, "number">): Answers {
+export function useAnswers({ text, start, light, isDrawn, step }: Asked): Answers {
   const [known, setKnown] = useState(NOTHING);
   const [failing, setFailing] = useState(NONE_FAILING);
   const asked = useRef(0);
   const workers = useRef<ReturnType<typeof startWorkers> | null>(null);
-  const [latest, setLatest] = useState(0);
+  const question = useMemo(() => ({ text, start, light, isDrawn }), [text, start, light, isDrawn]);
+  // One that has no number yet has no answer either: what is known is of before from its first drawing on.
+  const numbers = useRef(new WeakMap<typeof question, number>());
 
   useEffect(() => {
     const started = startWorkers({
@@ -135,18 +153,27 @@ export function useAnswers({ text, start, light, isDrawn }: Omit<WriteRequest, "
 
   useEffect(() => {
     asked.current += 1;
-    setLatest(asked.current);
-    workers.current?.ask({ number: asked.current, text, start, light, isDrawn });
-  }, [text, start, light, isDrawn]);
+    numbers.current.set(question, asked.current);
+    workers.current?.ask({ number: asked.current, ...question });
+  }, [question]);
 
+  useEffect(() => {
+    const of = numbers.current.get(question);
+    if (step !== null && of !== undefined) workers.current?.ask({ number: of, step });
+  }, [question, step]);
+
+  const latest = numbers.current.get(question);
   const answer = <Value>(part: { readonly of: number; readonly value: Value } | null): Answer<Value> | null =>
     part && { value: part.value, isOld: part.of !== latest };
   const [plan, findings, within] = [answer(known.plan), answer(known.findings), answer(known.within)];
+  const offers =
+    known.offers?.step === step ? answer({ of: known.offers.number, value: known.offers.offers }) : null;
   const isOld = (part: Answer<unknown> | null) => part === null || part.isOld;
   return {
     plan,
     findings,
     within,
+    offers,
     isBehind: isOld(plan) || isOld(findings) || isOld(within) || known.tried !== latest,
     isBroken: failing.writing || failing.chance,
   };

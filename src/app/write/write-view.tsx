@@ -54,7 +54,7 @@ import {
   SaveForm,
   SplitForm,
 } from "./side-forms.tsx";
-import { fieldChanges, useOffers } from "./step-details.tsx";
+import { fieldChanges } from "./step-details.tsx";
 import { UndoTools } from "./undo-tools.tsx";
 import { useAnswers } from "./use-answers.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
@@ -92,7 +92,6 @@ export function WriteView(props: WriteViewProps) {
   const { file } = manuscript;
   const router = useIonRouter();
   const [tab, setTab] = useState<Tab>("table");
-  const answers = useAnswers({ text: manuscript.text, start, light, isDrawn: tab === "timeline" });
   const [side, setSide] = useState<Side>("details");
   const [lag, setLag] = useState("");
   /** The step that was pointed at last, to come before the one that is selected. */
@@ -111,7 +110,15 @@ export function WriteView(props: WriteViewProps) {
   const last = selected.at(-1) ?? null;
   const at = rows.find(({ key }) => key === last)?.row ?? null;
   const step = at?.kind === "step" ? at.step : null;
-  const offers = useOffers(file, side === "hand-over" ? (step?.id ?? null) : null);
+  const stepId = step?.id ?? null;
+  const answers = useAnswers({
+    text: manuscript.text,
+    start,
+    light,
+    isDrawn: tab === "timeline",
+    step: side === "details" || side === "hand-over" ? stepId : null,
+  });
+  const { offers, isBroken } = answers;
 
   const where = () => last ?? rows.findLast(({ row }) => row?.kind !== "contingency" && row)?.key ?? HEADS;
   const add = (name: GestureName, proposal: Proposal) => {
@@ -150,7 +157,6 @@ export function WriteView(props: WriteViewProps) {
     setSide("details");
     setLinked(to);
   }
-  const stepId = step?.id ?? null;
   const turn = useCallback(
     (crew: string) => {
       if (stepId !== null) make("joint", performerTurned(file, stepId, crew));
@@ -263,7 +269,7 @@ export function WriteView(props: WriteViewProps) {
               <TimelinePane
                 timeline={answers.plan?.value.timeline ?? null}
                 isBehind={answers.plan?.isOld !== false}
-                isBroken={answers.isBroken}
+                isBroken={isBroken}
                 selected={last}
                 isLinking={side === "link" && step !== null}
                 onSelect={(id) => acts.select([id])}
@@ -348,9 +354,10 @@ export function WriteView(props: WriteViewProps) {
             <HandOverForm
               file={file}
               behind={step.id}
-              offers={offers}
+              offers={offers?.value ?? null}
+              isReady={isBroken || offers?.isOld === false}
               onHandOver={(what) => {
-                if (make("hand-over", handedOver(file, what, offers))) setSide("details");
+                if (make("hand-over", handedOver(file, what, offers?.value ?? null))) setSide("details");
               }}
             />
           )}
@@ -361,6 +368,7 @@ export function WriteView(props: WriteViewProps) {
             <RowDetails
               file={file}
               row={at}
+              offers={offers}
               onField={(changes, renamed) =>
                 make(renamed === null ? "set" : "rename", {
                   changes,

@@ -6,7 +6,7 @@ import type { RiskModel } from "../../../src/core/plan/index.ts";
 /** A worker of which the test says what it answers. */
 class StandInWorker extends EventTarget {
   static all: StandInWorker[] = [];
-  readonly asked: { readonly number: number }[] = [];
+  readonly asked: { readonly number: number; readonly step?: string }[] = [];
   isOver = false;
 
   constructor() {
@@ -14,7 +14,7 @@ class StandInWorker extends EventTarget {
     StandInWorker.all.push(this);
   }
 
-  postMessage(data: { readonly number: number }): void {
+  postMessage(data: { readonly number: number; readonly step?: string }): void {
     this.asked.push(data);
   }
 
@@ -46,9 +46,10 @@ const plan = (number: number, finish: number, model: RiskModel | null = MODEL) =
 const findings = (number: number, isTried = true) => ({ number, findings: [], isTried });
 
 function asking() {
-  const hook = renderHook(({ text }) => useAnswers({ text, start: null, light: null, isDrawn: false }), {
-    initialProps: { text: "one" },
-  });
+  const hook = renderHook(
+    ({ text, step = null }) => useAnswers({ text, start: null, light: null, isDrawn: false, step }),
+    { initialProps: { text: "one" } as { text: string; step?: string | null } },
+  );
   const [writing, chance] = StandInWorker.all;
   if (!writing || !chance) throw new Error("no workers");
   return { ...hook, writing, chance };
@@ -115,4 +116,36 @@ it("[WRT4] says that answers are not to be had, and takes it back when they are"
   expect(result.current.isBroken).toBe(false);
   unmount();
   expect([writing.isOver, chance.isOver]).toEqual([true, true]);
+});
+
+it("[WRT3] asks what is possible at the step that is looked at, and says which answers are of another text or step", () => {
+  const { result, rerender, writing } = asking();
+  expect(writing.asked.at(-1)).not.toHaveProperty("step");
+  rerender({ text: "one", step: "a" });
+  expect(writing.asked.at(-1)).toEqual({ number: 1, step: "a" });
+  expect(result.current.offers).toBeNull();
+  writing.say({ number: 1, step: "a", offers: [] });
+  expect(result.current.offers).toEqual({ value: [], isOld: false });
+  rerender({ text: "two", step: "a" });
+  expect(writing.asked.at(-1)).toEqual({ number: 2, step: "a" });
+  expect(result.current.offers).toEqual({ value: [], isOld: true });
+  rerender({ text: "two", step: "b" });
+  expect(result.current.offers).toBeNull();
+  writing.say({ number: 2, step: "b", offers: null });
+  expect(result.current.offers).toEqual({ value: null, isOld: false });
+});
+
+it("[WRT4] nothing of the text before is ever drawn as of the one that is written now", () => {
+  const drawn: { readonly text: string; readonly isOld: boolean | undefined }[] = [];
+  const { rerender } = renderHook(
+    ({ text }) => {
+      const { plan } = useAnswers({ text, start: null, light: null, isDrawn: false, step: null });
+      drawn.push({ text, isOld: plan?.isOld });
+    },
+    { initialProps: { text: "one" } },
+  );
+  StandInWorker.all[0]?.say(plan(1, 10));
+  rerender({ text: "two" });
+  expect(drawn.filter(({ text }) => text === "two").map(({ isOld }) => isOld)).not.toContain(false);
+  expect(drawn).toContainEqual({ text: "one", isOld: false });
 });

@@ -44,12 +44,13 @@ function whereTo(names: CellNames, to: FileLocation): string {
 }
 
 /** What stands in the cells of a step that are no action and no time. */
-export function cellTexts(
-  step: FileStep,
-  names: CellNames,
-): Readonly<Record<"where" | "after" | "moves" | "within", string>> {
+export type CellTexts = Readonly<Record<"who" | "where" | "after" | "moves" | "within", string>>;
+
+/** The texts of a step's cells, with what the file calls the ids that it names. */
+export function cellTexts(step: FileStep, names: CellNames): CellTexts {
   const [at, to] = [step.at, step.to].map((id) => (id === undefined ? null : name(names.place, id)));
   return {
+    who: step.by.map((id) => name(names.crew, id)).join(" + "),
     where: to === null || to === undefined ? (at ?? "") : words("write/to-place", { place: to }),
     after: (step.after ?? [])
       .map((one) =>

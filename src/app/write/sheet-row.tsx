@@ -2,8 +2,8 @@ import { memo, useEffect, useRef, useState } from "react";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers } from "../parts/index.ts";
-import type { CellNames, Column } from "./cell-texts.ts";
-import { COLUMNS, cellTexts } from "./cell-texts.ts";
+import type { Column } from "./cell-texts.ts";
+import { COLUMNS } from "./cell-texts.ts";
 import { timeText, typedTime } from "./minutes-text.ts";
 import { RowHandle } from "./row-handle.tsx";
 import type { TableRow } from "./sheet-rows.ts";
@@ -11,7 +11,6 @@ import type { TableRow } from "./sheet-rows.ts";
 interface SheetRowProps {
   readonly row: TableRow;
   readonly strands: readonly Strand[];
-  readonly names: CellNames;
   readonly isSelected: boolean;
   /** The column whose cell is the tab stop of the table; `null` for none in this row. */
   readonly stop: Column | null;
@@ -36,7 +35,7 @@ const cell = (column: Column, isStop: boolean) => ({
 
 /** A row of the table ([WRT2]): the heads of the columns, a contingency, a task, or a step. It is drawn again only when it changes. */
 export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
-  const { row, isSelected, stop, editing, findings, strands, names, onEdited, onLeft } = props;
+  const { row, isSelected, stop, editing, findings, strands, onEdited, onLeft } = props;
   const sheet = row.row;
   if (sheet === null)
     return (
@@ -90,7 +89,6 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
     );
   }
   const { step, number } = sheet;
-  const texts = cellTexts(step, names);
   return (
     <li {...about} className="write-step">
       <span {...cell("do", stop === "do")} data-bead>
@@ -108,11 +106,7 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
         {mark}
       </span>
       <span {...cell("who", stop === "who")}>
-        {row.lanes.length > 0 ? (
-          <Performers lanes={row.lanes} strands={strands} />
-        ) : (
-          step.by.map((id) => names.crew.get(id) ?? id).join(" + ")
-        )}
+        {row.lanes.length > 0 ? <Performers lanes={row.lanes} strands={strands} /> : row.texts?.who}
       </span>
       <span {...cell("time", stop === "time")}>
         {editing === "time" ? (
@@ -129,7 +123,7 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
       </span>
       {(["where", "after", "moves", "within"] as const).map((column) => (
         <span key={column} {...cell(column, stop === column)}>
-          {texts[column]}
+          {row.texts?.[column]}
         </span>
       ))}
       <RowHandle />

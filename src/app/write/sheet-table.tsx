@@ -5,7 +5,7 @@ import type { Message } from "../../words/index.ts";
 import { words } from "../../words/index.ts";
 import type { BraidPlaces, Strand } from "../braid/index.ts";
 import { BraidedList } from "../braid/index.ts";
-import type { CellNames, Column } from "./cell-texts.ts";
+import type { Column } from "./cell-texts.ts";
 import { COLUMNS } from "./cell-texts.ts";
 import { DragMark } from "./drag-mark.tsx";
 import { SheetRowItem } from "./sheet-row.tsx";
@@ -37,7 +37,6 @@ export interface SheetActs {
 interface SheetTableProps {
   readonly rows: readonly TableRow[];
   readonly strands: readonly Strand[];
-  readonly names: CellNames;
   readonly selected: readonly string[];
   readonly findings: readonly Finding[];
   /** True while the findings are of the text before. */
@@ -66,7 +65,6 @@ interface Stop {
 export function SheetTable({
   rows,
   strands,
-  names,
   selected,
   findings,
   isOld,
@@ -222,7 +220,6 @@ export function SheetTable({
         key={row.key}
         row={row}
         strands={strands}
-        names={names}
         isSelected={chosen.has(row.key)}
         stop={stopRow === row.key ? stopColumn : null}
         editing={editing?.row === row.key ? editing.column : null}
@@ -231,7 +228,7 @@ export function SheetTable({
         onLeft={onLeft}
       />
     ),
-    [strands, names, chosen, stopRow, stopColumn, editing, concerned, onEdited, onLeft],
+    [strands, chosen, stopRow, stopColumn, editing, concerned, onEdited, onLeft],
   );
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the tree grid within is what takes keys and taps.

@@ -27,7 +27,6 @@ import {
 import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { LazyTextPane } from "../text-pane/index.ts";
-import { cellNames } from "./cell-texts.ts";
 import { FindingsList } from "./findings-list.tsx";
 import { focusField } from "./focus-field.ts";
 import { GestureNotes } from "./gesture-notes.tsx";
@@ -106,7 +105,6 @@ export function WriteView(props: WriteViewProps) {
     return before.current;
   }, [file]);
   const strands = useMemo(() => strandsOf(file.crew), [file.crew]);
-  const names = useMemo(() => cellNames(file), [file]);
   const last = selected.at(-1) ?? null;
   const at = rows.find(({ key }) => key === last)?.row ?? null;
   const step = at?.kind === "step" ? at.step : null;
@@ -254,7 +252,6 @@ export function WriteView(props: WriteViewProps) {
             <SheetTable
               rows={rows}
               strands={strands}
-              names={names}
               selected={selected}
               findings={findings}
               isOld={answers.findings?.isOld === true}

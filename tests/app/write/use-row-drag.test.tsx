@@ -1,7 +1,6 @@
 import { act, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { strandsOf } from "../../../src/app/braid/index.ts";
-import { cellNames } from "../../../src/app/write/cell-texts.ts";
 import { tableRows } from "../../../src/app/write/sheet-rows.ts";
 import type { SheetActs } from "../../../src/app/write/sheet-table.tsx";
 import { SheetTable } from "../../../src/app/write/sheet-table.tsx";
@@ -48,7 +47,6 @@ function shown(selected: readonly string[] = [], file = FILE) {
     <SheetTable
       rows={tableRows(of, [])}
       strands={strandsOf(of.crew)}
-      names={cellNames(of)}
       selected={selected}
       findings={[]}
       isOld={false}

@@ -1,5 +1,6 @@
 import type { RefObject } from "react";
 import { useCallback, useEffect, useRef, useState } from "react";
+import { TextMemory } from "../../core/changes/index.ts";
 import type { Change } from "../../core/procedure/index.ts";
 import type { GestureName, Manuscript, Proposal, Stepped } from "../../core/write/index.ts";
 import { gestureOn, manuscriptFrom, manuscriptOf, redone, typedOn, undone } from "../../core/write/index.ts";
@@ -56,6 +57,7 @@ export function useManuscript(key: string): Opening {
   const [keeping, setKeeping] = useState<Keeping>({ kind: "kept" });
   const keeper = useRef<ManuscriptKeeper | null>(null);
   const shownIn = useRef<HTMLElement | null>(null);
+  const memory = useRef(new TextMemory());
   // The state as it is now, for handlers that run before the next drawing.
   const now = useRef<State | null>(null);
 
@@ -104,7 +106,7 @@ export function useManuscript(key: string): Opening {
         before: { rows: before.rows, scroll: from ?? scroll },
         after: { rows: proposal.rows, scroll },
       };
-      const written = gestureOn(before.manuscript, proposal.changes, about);
+      const written = gestureOn(before.manuscript, proposal.changes, about, memory.current);
       if (written.problem) {
         show({ ...before, problem: written.problem }, false);
         return false;

@@ -1,8 +1,9 @@
-import { parseTree } from "jsonc-parser";
+import type { Node } from "jsonc-parser";
 import type { Change, ProcedureFile } from "../procedure/index.ts";
 import { applyChanges } from "./apply-changes.ts";
 import type { ChangeProblem } from "./change-problem.ts";
 import { TextRewriting } from "./text-rewriting.ts";
+import { treeAfter, treeOf } from "./tree-after.ts";
 
 const BYTE_ORDER_MARK = "\uFEFF";
 
@@ -12,18 +13,53 @@ export class UneditableTextError extends Error {
 }
 
 /**
- * The text of a procedure file, written over so that it reads as `file` ([CHG6]): only the lines whose content differs are
- * changed, and a member that moves keeps its text. Layout, key order, line ends, a byte order mark and final blanks stay.
- * Throws {@link UneditableTextError} when the text is not JSON.
+ * Remembers the tree of the text that was written last, for whoever writes over one text again and again: only what differs is read
+ * anew.
  */
-export function writtenOver(text: string, file: ProcedureFile): string {
+export class TextMemory {
+  #json = "";
+  #root: Node | null = null;
+  /** What the text holds, where that is known without reading it. */
+  #held: unknown;
+
+  /** The tree of a text, and what it holds; `null` for a text that is not JSON. */
+  read(json: string): { readonly root: Node; readonly value: unknown } | null {
+    const isSame = this.#root !== null && this.#json === json;
+    if (!isSame) {
+      this.#root = (this.#root && treeAfter(this.#root, this.#json, json)) ?? treeOf(json);
+      this.#json = json;
+      this.#held = undefined;
+    }
+    if (!this.#root) return null;
+    this.#held ??= JSON.parse(json);
+    return { root: this.#root, value: this.#held };
+  }
+
+  /** Notes a text that was written so that it reads as `value`. */
+  note(json: string, value: unknown): void {
+    if (this.read(json)) this.#held = value;
+  }
+}
+
+/**
+ * The text of a procedure file, written over so that it reads as `file` ([CHG6]): only the lines whose content differs are
+ * changed, and a member that moves keeps its text. Layout, key order, line ends, a byte order mark and final blanks stay. `memory`
+ * spares reading what is as it was when it last wrote. Throws {@link UneditableTextError} when the text is not JSON.
+ */
+export function writtenOver(
+  text: string,
+  file: ProcedureFile,
+  memory: TextMemory = new TextMemory(),
+): string {
   const mark = text.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
   const json = text.slice(mark.length);
-  const root = parseTree(json);
-  if (!root) throw new UneditableTextError("the text is not JSON");
-  const value: unknown = JSON.parse(json);
+  const read = memory.read(json);
+  if (!read) throw new UneditableTextError("the text is not JSON");
+  const { root, value } = read;
   const body = new TextRewriting(json, root, value).over(root, value, file, "file");
-  return mark + json.slice(0, root.offset) + body + json.slice(root.offset + root.length);
+  const written = json.slice(0, root.offset) + body + json.slice(root.offset + root.length);
+  memory.note(written, file);
+  return mark + written;
 }
 
 /** The text of a procedure file after changes, or the first change that cannot be applied. */

@@ -1,6 +1,8 @@
-import type { Change, ProcedureFile } from "../procedure/index.ts";
+import type { Change, FieldChange, ProcedureFile } from "../procedure/index.ts";
 import { applyChanges } from "./apply-changes.ts";
-import { changesBetween } from "./changes-between.ts";
+import { changesBetween, fieldsBetween } from "./changes-between.ts";
+import { findMember } from "./find-member.ts";
+import { heldBy } from "./list-table.ts";
 import { sameJson } from "./same-json.ts";
 
 /** Thrown when asked to invert changes that cannot be applied to the file, and so never were. */
@@ -25,8 +27,30 @@ function runsOf(changes: readonly Change[]): Change[][] {
   return runs;
 }
 
+/** The inverse of one change of fields, without a look at all the rest; `null` where more may have come of it than these fields. */
+function inverseOfFields(before: ProcedureFile, change: FieldChange, next: ProcedureFile): Change[] | null {
+  const { list = "steps", set = {}, unset = [] } = change;
+  const held = heldBy(list);
+  if (before.format !== next.format) return null;
+  if (held !== null && (Object.hasOwn(set, held) || unset.includes(held))) return null;
+  const [was, is] = [findMember(before, list, change.change), findMember(next, list, change.change)];
+  if (was.problem || is.problem) return null;
+  const back = fieldsBetween(is.member, was.member);
+  if (!back) return [];
+  return [
+    {
+      change: change.change,
+      ...(change.list ? { list: change.list } : {}),
+      ...(Object.keys(back.set).length > 0 ? { set: back.set } : {}),
+      ...(back.unset.length > 0 ? { unset: back.unset } : {}),
+    },
+  ];
+}
+
 function inverseOfRun(before: ProcedureFile, run: readonly Change[], next: ProcedureFile): Change[] {
   const [change] = run;
+  const ofFields = run.length === 1 && change && "change" in change && inverseOfFields(before, change, next);
+  if (ofFields) return ofFields;
   if (!change || !("rename" in change)) return changesBetween(next, before);
   const { rename, to, list } = change;
   const back: Change = { rename: to, ...(list ? { list } : {}), to: rename };

@@ -37,17 +37,31 @@ const keyIn = (list: ListName | null) =>
 /** Writes a value over a JSON text, with as much of the text as it can keep. */
 export class TextRewriting {
   readonly #text: string;
-  readonly #style: TextStyle;
-  readonly #standing = new Map<string, Standing>();
+  readonly #root: Standing;
+  #knownStyle: TextStyle | null = null;
+  #known: Map<string, Standing> | null = null;
 
   constructor(text: string, root: Node, value: unknown) {
     this.#text = text;
-    this.#style = textStyleOf(text);
-    this.#note(root, value, "file");
+    this.#root = { node: root, value };
+  }
+
+  // Both take a look at the whole text, which most edits do without.
+  get #style(): TextStyle {
+    this.#knownStyle ??= textStyleOf(this.#text);
+    return this.#knownStyle;
+  }
+
+  get #standing(): Map<string, Standing> {
+    if (!this.#known) {
+      this.#known = new Map();
+      this.#note(this.#known, this.#root.node, this.#root.value, "file");
+    }
+    return this.#known;
   }
 
   /** Notes where each member stands, so that one that goes elsewhere takes its text with it. */
-  #note(node: Node, value: unknown, context: Context): void {
+  #note(standing: Map<string, Standing>, node: Node, value: unknown, context: Context): void {
     if (!isFields(value)) return;
     for (const property of node.children ?? []) {
       const [key, entries] = property.children ?? [];
@@ -58,8 +72,8 @@ export class TextRewriting {
         const child = entries?.children?.[index];
         const name = memberKey(list, member);
         if (!child || name === null) continue;
-        this.#standing.set(name, { node: child, value: member });
-        this.#note(child, member, list);
+        standing.set(name, { node: child, value: member });
+        this.#note(standing, child, member, list);
       }
     }
   }
@@ -93,6 +107,11 @@ export class TextRewriting {
     return this.#fresh(value, indent, column, { context: of });
   }
 
+  #assembled(node: Node, parts: readonly Part[]): string {
+    const isOld = parts.every(({ was }) => was !== "new");
+    return assembled(this.#text, node, parts, isOld ? "" : this.#style.comma);
+  }
+
   #object(node: Node, old: Fields, value: Fields, context: Context): string {
     const parts = partsOf(this.#text, node);
     const seen = new Set<string>();
@@ -115,7 +134,7 @@ export class TextRewriting {
         : onOneLine(child, this.#style);
       return [{ lead: "", body: head + body, trail: "", was: "new" }];
     });
-    return assembled(this.#text, node, [...kept, ...added], this.#style.comma);
+    return this.#assembled(node, [...kept, ...added]);
   }
 
   #array(node: Node, old: readonly unknown[], value: readonly unknown[], list: ListName | null): string {
@@ -136,7 +155,7 @@ export class TextRewriting {
       const body = isSpread ? this.#member(entry, indent, list, areAllSpread) : onOneLine(entry, this.#style);
       return { lead: "", body, trail: "", was: "new" };
     });
-    return assembled(this.#text, node, next, this.#style.comma);
+    return this.#assembled(node, next);
   }
 
   /** A member that is new to its array: with its own text where it stood elsewhere before. */
@@ -162,10 +181,11 @@ export class TextRewriting {
       readonly isSpread?: boolean;
     },
   ): string {
+    if (typeof value !== "object" || value === null) return JSON.stringify(value);
     const { width, isOneLine, lineEnd, colon, indent: level } = this.#style;
     const { list = null, context = null, isSpread = false } = parts;
     const inline = onOneLine(value, this.#style);
-    const isEmpty = typeof value !== "object" || value === null || Object.keys(value).length === 0;
+    const isEmpty = Object.keys(value).length === 0;
     // Tasks and steps stand on lines of their own however short they are.
     const isWide = isSpread || (list !== null && (heldBy(list) !== null || list === "steps"));
     if (isEmpty || isOneLine || (!isWide && width !== null && column + inline.length < width)) return inline;

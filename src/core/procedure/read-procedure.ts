@@ -3,6 +3,7 @@ import type { Finding } from "./finding.ts";
 import { finding, hasErrors } from "./finding.ts";
 import { formatKeyFindings } from "./format-keys.ts";
 import { readJsonText } from "./json-text.ts";
+import { withoutKnown } from "./known-parts.ts";
 import { referenceFindings } from "./reference-findings.ts";
 import type { Procedure, ProcedureFile } from "./schema.ts";
 import { FORMAT, procedureSchema } from "./schema.ts";
@@ -71,12 +72,14 @@ export function parseProcedure(value: unknown): Parsed {
 
 /**
  * Returns a JSON value as a procedure file when its shape is right, even if it refers to things that do not exist. Such
- * a file can be changed, though not planned. Returns `null` for any other shape.
+ * a file can be changed, though not planned. Returns `null` for any other shape. What it shares with a file that is `known` to be right is
+ * not looked at again.
  */
-export function procedureFileOf(value: unknown): ProcedureFile | null {
+export function procedureFileOf(value: unknown, known: ProcedureFile | null = null): ProcedureFile | null {
   if (formatFinding(value) || sizeFindings(value).length > 0) return null;
   if (formatKeyFindings(value).length > 0) return null;
-  return procedureSchema.safeParse(value).success ? (value as ProcedureFile) : null;
+  const unknown = known ? withoutKnown(value, known) : value;
+  return procedureSchema.safeParse(unknown).success ? (value as ProcedureFile) : null;
 }
 
 /** Reads a procedure from the text of its file. Every finding has its line and column. Never throws. */

@@ -6,6 +6,7 @@ import {
   changesBetween,
   inverseOf,
   sameJson,
+  TextMemory,
   writtenOver,
 } from "../changes/index.ts";
 import type { Change, ProcedureFile } from "../procedure/index.ts";
@@ -38,18 +39,24 @@ function afterGesture(
  * Makes a gesture on a manuscript ([WRT1]): all of its changes, or none and why. The text keeps the lines that hold nothing changed
  * ([CHG6]). A gesture that would leave something that has not the shape of a procedure is refused with the first finding of its
  * reading; one that leaves dangling references is made, and its reading has findings. Changes that change nothing are no gesture.
+ * `memory` spares reading the text anew for one gesture after another.
  */
-export function gestureOn(manuscript: Manuscript, changes: readonly Change[], about: About): Written {
+export function gestureOn(
+  manuscript: Manuscript,
+  changes: readonly Change[],
+  about: About,
+  memory: TextMemory = new TextMemory(),
+): Written {
   const applied = applyChanges(manuscript.file, changes);
   if (applied.problem) return { manuscript: null, problem: changeProblemMessage(applied.problem) };
   const { file } = applied;
   if (sameJson(file, manuscript.file)) return { manuscript, problem: null };
-  if (!procedureFileOf(file)) {
+  if (!procedureFileOf(file, manuscript.file)) {
     const [first] = parseProcedure(file).findings;
     return { manuscript: null, problem: first?.message ?? message("write/no-procedure") };
   }
   const inverse = inverseOf(manuscript.file, changes);
-  const text = writtenOver(manuscript.text, file);
+  const text = writtenOver(manuscript.text, file, memory);
   return { manuscript: afterGesture(manuscript, { text, file }, { changes, inverse, about }), problem: null };
 }
 

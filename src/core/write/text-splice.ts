@@ -1,3 +1,5 @@
+import { replacedBetween } from "../changes/index.ts";
+
 /** A part of a text that became another one. */
 export interface TextSplice {
   /** Where it begins, in UTF-16 units from the beginning of the text. */
@@ -8,16 +10,8 @@ export interface TextSplice {
 
 /** The smallest part of a text that must be replaced to make another text of it. */
 export function spliceBetween(before: string, after: string): TextSplice {
-  const most = Math.min(before.length, after.length);
-  let at = 0;
-  while (at < most && before.charCodeAt(at) === after.charCodeAt(at)) at += 1;
-  let same = 0;
-  while (
-    same < most - at &&
-    before.charCodeAt(before.length - 1 - same) === after.charCodeAt(after.length - 1 - same)
-  )
-    same += 1;
-  return { at, was: before.slice(at, before.length - same), is: after.slice(at, after.length - same) };
+  const { at, length, growth } = replacedBetween(before, after);
+  return { at, was: before.slice(at, at + length), is: after.slice(at, at + length + growth) };
 }
 
 /** The text after a splice. */

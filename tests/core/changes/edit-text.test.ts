@@ -1,7 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { applyChanges, editText, UneditableTextError, writtenOver } from "../../../src/core/changes/index.ts";
+import {
+  applyChanges,
+  editText,
+  TextMemory,
+  UneditableTextError,
+  writtenOver,
+} from "../../../src/core/changes/index.ts";
 import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { readProcedure } from "../../../src/core/procedure/index.ts";
 import { fileWith, step, task } from "../procedure-builder.ts";
@@ -60,6 +66,35 @@ describe("editing the text of a file", () => {
       expect(editText(layout(file), file, []).text).toBe(layout(file));
     },
   );
+
+  test.prop([procedureFiles, layouts, fc.array(fc.oneof(anyChange, procedureFiles), { maxLength: 8 })], {
+    numRuns: 300,
+  })("[CHG6] [WRT4] writes the same bytes where it remembers the text before", (file, layout, wanted) => {
+    const memory = new TextMemory();
+    let [text, now] = [layout(file), file];
+    for (const next of wanted) {
+      // Small changes, others that leave nothing as it was, and between them a text that it did not write.
+      const after = "format" in next ? next : applyChanges(now, [next]).file;
+      if (!after) continue;
+      const before = text;
+      text = writtenOver(before, after, memory);
+      expect(text).toBe(writtenOver(before, after));
+      expect(writtenOver(before, now, memory)).toBe(before);
+      now = after;
+    }
+  });
+
+  it("[CHG6] [WRT4] remembers right where a text was typed in between, which is no JSON for a while", () => {
+    const memory = new TextMemory();
+    const file = fileOf(RANGING_HEAD);
+    expect(writtenOver(RANGING_HEAD, file, memory)).toBe(RANGING_HEAD);
+    const broken = RANGING_HEAD.replace('"steps": [', '"steps": ["');
+    expect(() => writtenOver(broken, file, memory)).toThrow(UneditableTextError);
+    const typed = RANGING_HEAD.replace("\n", "\n\n").replace('"steps": [', '"steps":   [');
+    expect(writtenOver(typed, file, memory)).toBe(typed);
+    const changed = applyChanges(file, [{ head: { title: "Another" } }]).file ?? file;
+    expect(writtenOver(typed, changed, memory)).toBe(writtenOver(typed, changed));
+  });
 
   it.each(BUNDLED)(
     "[CHG6] %s is the same bytes without an edit, and again once an edit is undone",

@@ -5,19 +5,19 @@ const rowOf = (page: Page, text: string) => page.getByRole("row").filter({ hasTe
 const table = (page: Page) => page.getByRole("treegrid", { name: "Tasks and steps" });
 const beside = (page: Page) => page.locator(".write-beside");
 
-/** Adds a step behind the chosen row: its text is typed at once, its time in its cell, by keys alone. */
+/** Adds a step behind the chosen row: its text, and then its time, each ended by Enter, which begins the next step. */
 async function addStep(page: Page, action: string, minutes: string): Promise<void> {
   await tool(page, "Add a step").click();
   await expect(table(page).getByRole("textbox", { name: "Do" })).toBeFocused();
   await page.keyboard.type(action);
   await page.keyboard.press("Enter");
   await expect(rowOf(page, action)).toHaveAttribute("aria-selected", "true");
-  await page.keyboard.press("ArrowRight");
-  await page.keyboard.press("ArrowRight");
-  await page.keyboard.press("Enter");
   await expect(table(page).getByRole("textbox", { name: "Time, min" })).toBeFocused();
   await page.keyboard.type(minutes);
   await page.keyboard.press("Enter");
+  await expect(page.locator(".write-draft").getByRole("textbox", { name: "Do" })).toBeFocused();
+  await page.keyboard.press("Escape");
+  await expect(page.locator(".write-draft")).toHaveCount(0);
   await expect(rowOf(page, action).locator('[data-column="time"]')).toHaveText(minutes);
 }
 

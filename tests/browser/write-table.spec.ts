@@ -23,6 +23,7 @@ async function written(page: Page, title: string, steps: readonly string[]): Pro
     await page.keyboard.type(step);
     await page.keyboard.press("Enter");
     await expect(rowOf(page, step)).toBeVisible();
+    await page.keyboard.press("Escape");
   }
   await expect(page.getByText("On this device.")).toBeVisible();
 }
@@ -42,6 +43,7 @@ test("[WRT2] the table goes by keys alone, with one tab stop", async ({ page }) 
   await expect(rowOf(page, "Three")).toHaveAttribute("aria-selected", "true");
 
   // Escape leaves a text as it was, Enter takes it.
+  await page.keyboard.press("Home");
   await page.keyboard.press("Enter");
   await page.keyboard.type("Never");
   await page.keyboard.press("Escape");
@@ -59,6 +61,78 @@ test("[WRT2] the table goes by keys alone, with one tab stop", async ({ page }) 
   await expect.poll(() => actions(page)).toEqual(["Third", "One", "Two"]);
   expect(await page.locator('[role="treegrid"] [tabindex="0"]').count()).toBe(1);
   await expect(page.locator('[role="treegrid"] [tabindex="0"]')).toBeFocused();
+});
+
+test("[WRT2] steps are written one after the other by keys alone: text, who, time, what they come after", async ({
+  page,
+}) => {
+  await written(page, "At speed", ["One"]);
+  const draft = page.locator(".write-draft").getByRole("textbox", { name: "Do" });
+  const cell = (text: string, column: string) => rowOf(page, text).locator(`[data-column="${column}"]`);
+  await page.keyboard.press("Insert");
+  await expect(draft).toBeFocused();
+  await page.keyboard.type("Two");
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("ev2+iv");
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("1.5");
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("1.1 + 2");
+  await page.keyboard.press("Enter");
+  await expect(draft).toBeFocused();
+  await expect(cell("Two", "who")).toHaveText(/EV2.*IV/);
+  await expect(cell("Two", "time")).toHaveText("1.5");
+  await expect(cell("Two", "after")).toHaveText("1.1 + 2");
+  // Who does the next one is taken over; what names nobody is not taken, and its cell stays open.
+  await page.keyboard.type("Three");
+  await page.keyboard.press("Tab");
+  const who = page.getByRole("treegrid").getByRole("textbox", { name: "Who" });
+  await page.keyboard.type("nobody");
+  await page.keyboard.press("Enter");
+  await expect(who).toHaveAttribute("aria-invalid", "true");
+  await page.keyboard.press("Escape");
+  await expect(cell("Three", "who")).toHaveText(/EV2.*IV/);
+  // A step and a task that are begun and left make nothing, and cost no undo.
+  await page.keyboard.press("Insert");
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Shift+Insert");
+  await page.keyboard.press("Escape");
+  await expect.poll(() => actions(page)).toEqual(["One", "Two", "Three"]);
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => actions(page)).toEqual(["One", "Two"]);
+  await rowOf(page, "Two").click();
+  await page.keyboard.press("Shift+Insert");
+  await page.keyboard.type("Way back");
+  await page.keyboard.press("Enter");
+  await page.keyboard.type("Four");
+  await page.keyboard.press("Enter");
+  await expect(rowOf(page, "Four")).toContainText("2.1");
+});
+
+test("[WRT2] who does the step that is being written is tapped meanwhile, and its text stays", async ({
+  page,
+}) => {
+  await written(page, "Tapped", ["One"]);
+  await tool(page, "Add a step").click();
+  await page.keyboard.type("Tw");
+  const who = (call: string) =>
+    page.locator(".write-beside").getByRole("button", { name: call, exact: true });
+  await expect(who("EV1")).toHaveAttribute("aria-pressed", "true");
+  await who("EV2").click();
+  await expect(who("EV1")).toHaveAttribute("aria-pressed", "false");
+  await who("IV").click();
+  await page.keyboard.type("o");
+  await page.keyboard.press("Enter");
+  await expect(rowOf(page, "Two").locator('[data-column="who"]')).toHaveText(/EV2.*IV/);
+  // What was typed counts when another row is tapped; a step without a text is none.
+  await page.keyboard.type("4");
+  await rowOf(page, "One").click();
+  await expect(rowOf(page, "Two").locator('[data-column="time"]')).toHaveText("4");
+  await tool(page, "Add a step").click();
+  await rowOf(page, "Two").click();
+  await expect(rowOf(page, "Two")).toHaveAttribute("aria-selected", "true");
+  await expect(page.locator(".write-draft")).toHaveCount(0);
+  await expect.poll(() => actions(page)).toEqual(["One", "Two"]);
 });
 
 test("[WRT4] a finding leads to its step with one tap", async ({ page }) => {
@@ -112,6 +186,8 @@ test("[WRT1] of two pages that write one manuscript the later one is told", asyn
   await page.keyboard.press("Enter");
   await expect(page.getByText("On this device.")).toBeVisible();
   await tool(other, "Add a step").click();
+  await other.keyboard.type("Of the other");
+  await other.keyboard.press("Enter");
   const told = other
     .getByRole("alert")
     .filter({ hasText: "Another page of this device wrote this manuscript" });

@@ -1,27 +1,38 @@
 import type { Duration } from "../../core/units/index.ts";
-import { formatDuration, inMinutes, parseDuration } from "../../core/units/index.ts";
+import { formatDuration, inMinutes, inSeconds, parseDuration } from "../../core/units/index.ts";
+import { readTime } from "../../core/write/index.ts";
 
-const MINUTE = 60_000;
 /** More is taken for a mistake: ten days. */
-const LONGEST = 10 * 24 * 60;
+const LONGEST = 10 * 24 * 60 * 60_000;
 
-/** A duration of the file as minutes, as it is typed: `3`, `1.5`; hours with a colon from one hour on: `1:05`. The text itself where it is none. */
+const twoDigits = (number: number) => String(number).padStart(2, "0");
+
+/**
+ * A duration of the file as it is typed: minutes, `3` or `1.5`; with colons, hours first, from one hour on and where its seconds are no
+ * twentieth of a minute: `1:05`, `0:01:20`. The text itself where it is none.
+ */
 export function minutesText(written: string): string {
   const duration = parseDuration(written);
   if (duration === null) return written;
-  const minutes = inMinutes(duration);
-  if (minutes < 60 || !Number.isInteger(minutes)) return String(minutes);
-  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+  const seconds = inSeconds(duration);
+  if (!Number.isInteger(seconds)) return written;
+  const clock = `${Math.floor(seconds / 3600)}:${twoDigits(Math.floor(seconds / 60) % 60)}`;
+  if (seconds % 60 === 0) return seconds < 3600 ? String(seconds / 60) : clock;
+  return seconds < 3600 && seconds % 3 === 0
+    ? String(inMinutes(duration))
+    : `${clock}:${twoDigits(seconds % 60)}`;
 }
 
-/** A duration that was typed as minutes, as hours and minutes with a colon, or as in the file; `null` for what is none. */
+/**
+ * A duration that was typed as minutes, as hours, minutes and seconds with colons, with units (`90 s`), or as in the file; `null` for what
+ * is none. Rounded to the second.
+ */
 export function typedDuration(text: string): string | null {
-  const typed = text.trim().replace(",", ".");
+  const typed = text.trim();
   if (parseDuration(typed) !== null) return typed;
-  const [, hours, minutes] = /^(\d{1,3}):([0-5]\d(?:\.\d+)?)$/.exec(typed) ?? [];
-  const total = hours === undefined ? Number(typed) : Number(hours) * 60 + Number(minutes);
-  if (typed === "" || !Number.isFinite(total) || total < 0 || total > LONGEST) return null;
-  return formatDuration((Math.round((total * MINUTE) / 1000) * 1000) as Duration);
+  const time = readTime(typed, "minutes");
+  if (time === null || time > LONGEST) return null;
+  return formatDuration((Math.round(time / 1000) * 1000) as Duration);
 }
 
 type FileTime = string | { readonly low: string; readonly likely: string; readonly high: string };

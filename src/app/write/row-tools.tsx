@@ -45,7 +45,7 @@ export function RowTools({ count, isStep, side, acts, onSide }: RowToolsProps) {
   const turn = (mode: "link" | "joint") => onSide(side === mode ? "details" : mode);
   return (
     <>
-      <Tool says={words("write/add-step")} isOff={false} onTool={acts.add} />
+      <Tool says={words("write/add-step")} isOff={false} onTool={() => acts.add()} />
       <Tool says={words("write/add-task")} isOff={false} onTool={acts.addTask} />
       <Tool says={words("write/up")} isOff={none} onTool={() => acts.shift("up")} />
       <Tool says={words("write/down")} isOff={none} onTool={() => acts.shift("down")} />

@@ -1,12 +1,15 @@
-import { memo, useEffect, useRef, useState } from "react";
+import { memo } from "react";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers } from "../parts/index.ts";
+import type { Left } from "./cell-editor.tsx";
+import { CellEditor } from "./cell-editor.tsx";
 import type { Column } from "./cell-texts.ts";
 import { COLUMNS } from "./cell-texts.ts";
-import { timeText, typedTime } from "./minutes-text.ts";
+import { timeText } from "./minutes-text.ts";
 import { RowHandle } from "./row-handle.tsx";
 import type { TableRow } from "./sheet-rows.ts";
+import { isDraft } from "./sheet-rows.ts";
 
 interface SheetRowProps {
   readonly row: TableRow;
@@ -18,13 +21,17 @@ interface SheetRowProps {
   readonly editing: Column | null;
   /** How many findings concern it. */
   readonly findings: number;
+  /** The value of what is typed in a cell; `null` for what is none. */
+  readonly onRead: (key: string, column: Column, text: string) => unknown;
   readonly onEdited: (key: string, column: Column, value: unknown) => void;
-  readonly onLeft: () => void;
+  readonly onLeft: (key: string, column: Column, how: Left) => void;
 }
 
 /** The list is a tree grid, whose rows are its entries so that the braid runs beside them. */
 const HEAD_ROW = { role: "row" };
 const HEAD_CELL = { role: "columnheader" };
+
+const DRAFT_ROW = { role: "row", "aria-level": 2, "aria-selected": true };
 
 /** What a cell of a row stands on: its column, for whoever looks for it on the page. */
 const cell = (column: Column, isStop: boolean) => ({
@@ -35,8 +42,27 @@ const cell = (column: Column, isStop: boolean) => ({
 
 /** A row of the table ([WRT2]): the heads of the columns, a contingency, a task, or a step. It is drawn again only when it changes. */
 export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
-  const { row, isSelected, stop, editing, findings, strands, onEdited, onLeft } = props;
+  const { row, isSelected, editing, findings, strands, onRead, onEdited, onLeft } = props;
+  // While a cell is edited, its text is what Tab and taps find there.
+  const stop = editing === null ? props.stop : null;
   const sheet = row.row;
+  const editor = (column: Column, text: string) => (
+    <CellEditor
+      label={words(`write/column-${column}`)}
+      text={text}
+      read={(typed) => onRead(row.key, column, typed)}
+      onText={(value) => onEdited(row.key, column, value)}
+      onLeft={(how) => onLeft(row.key, column, how)}
+    />
+  );
+  if (isDraft(row.key))
+    return (
+      <li {...DRAFT_ROW} className="write-step write-draft">
+        <span {...cell("do", false)} data-bead>
+          <span className="hint">+</span> {editor("do", "")}
+        </span>
+      </li>
+    );
   if (sheet === null)
     return (
       <li {...HEAD_ROW} className="write-heads">
@@ -63,17 +89,7 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
         <span {...cell("do", stop !== null)} data-bead>
           {sheet.kind === "task" ? (
             <>
-              <span className="hint">{sheet.number}</span>{" "}
-              {editing ? (
-                <CellEditor
-                  label={words("write/column-do")}
-                  text={title}
-                  onText={(text) => onEdited(row.key, "do", text)}
-                  onLeft={onLeft}
-                />
-              ) : (
-                <b>{title}</b>
-              )}
+              <span className="hint">{sheet.number}</span> {editing ? editor("do", title) : <b>{title}</b>}
               {sheet.task.priority === "get-ahead" && (
                 <span className="hint"> {words("read/get-ahead")}</span>
               )}
@@ -93,90 +109,26 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
     <li {...about} className="write-step">
       <span {...cell("do", stop === "do")} data-bead>
         <span className="hint">{number}</span>{" "}
-        {editing === "do" ? (
-          <CellEditor
-            label={words("write/column-do")}
-            text={step.do}
-            onText={(text) => onEdited(row.key, "do", text)}
-            onLeft={onLeft}
-          />
-        ) : (
-          <span className="write-do">{step.do}</span>
-        )}{" "}
-        {mark}
+        {editing === "do" ? editor("do", step.do) : <span className="write-do">{step.do}</span>} {mark}
       </span>
       <span {...cell("who", stop === "who")}>
-        {row.lanes.length > 0 ? <Performers lanes={row.lanes} strands={strands} /> : row.texts?.who}
+        {editing === "who" ? (
+          editor("who", row.texts?.who ?? "")
+        ) : row.lanes.length > 0 ? (
+          <Performers lanes={row.lanes} strands={strands} />
+        ) : (
+          row.texts?.who
+        )}
       </span>
       <span {...cell("time", stop === "time")}>
-        {editing === "time" ? (
-          <CellEditor
-            label={words("write/column-time")}
-            text={timeText(step.time)}
-            read={typedTime}
-            onText={(value) => onEdited(row.key, "time", value)}
-            onLeft={onLeft}
-          />
-        ) : (
-          timeText(step.time)
-        )}
+        {editing === "time" ? editor("time", timeText(step.time)) : timeText(step.time)}
       </span>
       {(["where", "after", "moves", "within"] as const).map((column) => (
         <span key={column} {...cell(column, stop === column)}>
-          {row.texts?.[column]}
+          {editing === column ? editor(column, row.texts?.[column] ?? "") : row.texts?.[column]}
         </span>
       ))}
       <RowHandle />
     </li>
   );
 });
-
-/** The text of a cell while it is edited: Enter takes it, Escape leaves it as it was, leaving the cell takes it. */
-function CellEditor({
-  label,
-  text,
-  read = (typed) => (typed.trim() === "" ? null : typed),
-  onText,
-  onLeft,
-}: {
-  readonly label: string;
-  readonly text: string;
-  /** The value of a text; `null` for what is none. */
-  readonly read?: (text: string) => unknown;
-  readonly onText: (value: unknown) => void;
-  readonly onLeft: () => void;
-}) {
-  const [typed, setTyped] = useState(text);
-  const input = useRef<HTMLInputElement>(null);
-  const isOver = useRef(false);
-  useEffect(() => {
-    input.current?.focus();
-    input.current?.select();
-  }, []);
-  const value = read(typed);
-  const take = () => {
-    if (isOver.current) return;
-    isOver.current = true;
-    if (typed !== text && value !== null) onText(value);
-    onLeft();
-  };
-  return (
-    <input
-      ref={input}
-      aria-label={label}
-      className="write-editor"
-      value={typed}
-      aria-invalid={typed.trim() !== "" && value === null}
-      onChange={(event) => setTyped(event.target.value)}
-      onBlur={take}
-      onKeyDown={(event) => {
-        event.stopPropagation();
-        if (event.key === "Enter" && (value !== null || typed === text)) take();
-        if (event.key === "Escape") {
-          isOver.current = true;
-          onLeft();
-        }
-      }}
-    />
-  );
-}

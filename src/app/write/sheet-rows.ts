@@ -16,6 +16,26 @@ export interface TableRow extends BraidRow {
 /** The key of the row that holds the heads of the columns: no id has a colon. */
 export const HEADS = "heads:";
 
+/** What the key of a row begins with that is being written, and is no step or task yet. */
+const DRAFT = "draft:";
+
+/** A row that is being written: nothing is made before it has a text. */
+export interface Draft {
+  /** Tells it from the drafts before it. */
+  readonly number: number;
+  readonly kind: "step" | "task";
+  /** The row behind which it is put. */
+  readonly behind: string;
+  /** Who was chosen to do it; `null` while that is taken over from the step beside it. */
+  readonly by: readonly string[] | null;
+}
+
+/** Whether a key is that of a row that is being written. */
+export const isDraft = (key: string): boolean => key.startsWith(DRAFT);
+
+/** The key of a row that is being written. */
+export const draftKey = ({ number }: Draft): string => `${DRAFT}${number}`;
+
 const HEAD_ROW: TableRow = { key: HEADS, lanes: [], stage: "later", row: null, texts: null };
 
 /** Two rows that are drawn the same, and say the same of what they are about to whoever reads them. */
@@ -58,4 +78,14 @@ export function tableRows(file: ProcedureFile, before: readonly TableRow[]): rea
     };
   });
   return [HEAD_ROW, ...rows];
+}
+
+/** Rows with one that is being written in its place: a step behind its row, a task behind the task there. */
+export function withDraft(rows: readonly TableRow[], draft: Draft | null): readonly TableRow[] {
+  const at = draft ? rows.findIndex(({ key }) => key === draft.behind) : -1;
+  if (!draft || at === -1) return rows;
+  const next = rows.findIndex(({ row }, index) => index > at && row?.kind !== "step");
+  const place = draft.kind === "step" ? at + 1 : next === -1 ? rows.length : next;
+  const row: TableRow = { key: draftKey(draft), lanes: [], stage: "later", row: null, texts: null };
+  return rows.toSpliced(place, 0, row);
 }

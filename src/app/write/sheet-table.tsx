@@ -5,12 +5,13 @@ import type { Message } from "../../words/index.ts";
 import { words } from "../../words/index.ts";
 import type { BraidPlaces, Strand } from "../braid/index.ts";
 import { BraidedList } from "../braid/index.ts";
+import type { Left } from "./cell-editor.tsx";
 import type { Column } from "./cell-texts.ts";
 import { COLUMNS } from "./cell-texts.ts";
 import { DragMark } from "./drag-mark.tsx";
 import { SheetRowItem } from "./sheet-row.tsx";
-import type { TableRow } from "./sheet-rows.ts";
-import { HEADS } from "./sheet-rows.ts";
+import type { Draft, TableRow } from "./sheet-rows.ts";
+import { draftKey, isDraft, withDraft } from "./sheet-rows.ts";
 import { useRowDrag } from "./use-row-drag.ts";
 
 /** What the keys and taps of the table ask for. */
@@ -21,6 +22,8 @@ export interface SheetActs {
    */
   readonly pointed: ((row: string) => void) | null;
   readonly select: (rows: readonly string[]) => void;
+  /** The value of what is typed in a cell, `undefined` for what takes it out; `null` for what is none. */
+  readonly read: (key: string, column: Column, text: string) => unknown;
   readonly edited: (key: string, column: Column, value: unknown) => void;
   /** Opens the details beside at the field of a column. */
   readonly details: (column: Column) => void;
@@ -29,7 +32,14 @@ export interface SheetActs {
   readonly move: (rows: readonly string[], to: string | null, scroll: number) => void;
   /** Why they cannot be moved there; `null` where they can be. */
   readonly whyNotMoved: (rows: readonly string[], to: string | null) => Message | null;
-  readonly add: () => void;
+  /** Begins to write a step behind a row, else behind the last one that is selected. */
+  readonly add: (behind?: string) => void;
+  /** Begins to write a task behind that of the last row that is selected. */
+  readonly addTask: () => void;
+  /** Makes what is being written, with its text; returns its row, or `null` where it cannot be made. */
+  readonly written: (text: string) => string | null;
+  /** Ends what is being written without making anything. */
+  readonly unwritten: (key: string, isAway: boolean) => void;
   readonly drop: () => void;
   readonly duplicate: () => void;
 }
@@ -44,14 +54,12 @@ interface SheetTableProps {
   readonly acts: SheetActs;
   /** What is laid over the braid to be tapped, a stable function; `null` for nothing. */
   readonly overBraid: ((places: BraidPlaces) => ReactNode) | null;
-  /** The row whose text is to be typed at once, since it was just added; `null` for none. */
-  readonly fresh: string | null;
-  /** Called once it is typed. */
-  readonly onFresh: () => void;
+  /** The row that is being written; `null` for none. */
+  readonly draft: Draft | null;
 }
 
-/** The cells that are typed in place; the others are edited beside the table. */
-const IN_PLACE: ReadonlySet<Column> = new Set(["do", "time"]);
+/** The cells that are typed in place, in the order in which Tab goes through them; the others are edited beside the table. */
+const IN_PLACE: readonly Column[] = ["do", "who", "time", "after"];
 
 interface Stop {
   readonly row: string;
@@ -60,20 +68,21 @@ interface Stop {
 
 /**
  * The table in which a procedure is written ([WRT2]): one tab stop, arrow keys from cell to cell, Enter to edit and Escape to leave,
- * Shift with up or down to select more, Alt with up or down to move, Insert and Delete.
+ * Shift with up or down to select more, Alt with up or down to move, Insert and Delete. While a step is written Enter goes on to its time,
+ * and from there to the next step.
  */
 export function SheetTable({
-  rows,
+  rows: made,
   strands,
   selected,
   findings,
   isOld,
   acts,
   overBraid,
-  fresh,
-  onFresh,
+  draft,
 }: SheetTableProps) {
-  const keys = useMemo(() => rows.flatMap(({ key }) => (key === HEADS ? [] : [key])), [rows]);
+  const rows = useMemo(() => withDraft(made, draft), [made, draft]);
+  const keys = useMemo(() => made.flatMap(({ key, row }) => (row === null ? [] : [key])), [made]);
   const [wanted, setWanted] = useState<Stop | null>(null);
   const [editing, setEditing] = useState<Stop | null>(null);
   const table = useRef<HTMLDivElement>(null);
@@ -83,12 +92,13 @@ export function SheetTable({
     column: wanted?.column ?? "do",
   };
 
+  // The step that was just written: Enter in its cells goes on to the next one.
+  const writing = useRef<string | null>(null);
+
+  const drafted = draft && draftKey(draft);
   useEffect(() => {
-    if (fresh === null) return;
-    setWanted({ row: fresh, column: "do" });
-    setEditing({ row: fresh, column: "do" });
-    onFresh();
-  }, [fresh, onFresh]);
+    if (drafted !== null) setEditing({ row: drafted, column: "do" });
+  }, [drafted]);
 
   const focusCell = useCallback(({ row, column }: Stop) => {
     const shown = table.current?.querySelector(`[data-row="${CSS.escape(row)}"]`);
@@ -104,8 +114,8 @@ export function SheetTable({
     if (!follows.current) return;
     follows.current = false;
     // The text of a cell that is edited has the focus itself.
-    if (editing === null) focusCell(stop);
-  }, [rows, stop.row, stop.column, editing]);
+    if (editing === null && draft === null) focusCell(stop);
+  }, [rows, stop.row, stop.column, editing, draft]);
 
   const goTo = (row: string, column: Column, isMore: boolean) => {
     setWanted({ row, column });
@@ -120,7 +130,7 @@ export function SheetTable({
 
   const edit = () => {
     if (acts.pointed) return acts.pointed(stop.row);
-    if (IN_PLACE.has(stop.column) || !isStep(rows, stop.row)) setEditing(stop);
+    if (IN_PLACE.includes(stop.column) || !isStep(rows, stop.row)) setEditing(stop);
     else acts.details(stop.column);
   };
 
@@ -156,7 +166,7 @@ export function SheetTable({
         case "F2":
           return edit();
         case "Insert":
-          return acts.add();
+          return event.shiftKey ? acts.addTask() : acts.add();
         case "Delete":
           return acts.drop();
         default:
@@ -183,7 +193,7 @@ export function SheetTable({
     if (event.shiftKey) return goTo(row, column, true);
     acts.select([row]);
     // A second tap on the same cell edits it, as Enter does.
-    if (isAgain && IN_PLACE.has(column)) setEditing({ row, column });
+    if (isAgain && IN_PLACE.includes(column)) setEditing({ row, column });
   };
 
   const { drag, onPointerDown } = useRowDrag({
@@ -206,12 +216,35 @@ export function SheetTable({
   const chosen = useMemo(() => new Set(selected), [selected]);
   const latest = useRef(acts);
   latest.current = acts;
+  const onRead = useCallback(
+    (key: string, column: Column, text: string) => latest.current.read(key, column, text),
+    [],
+  );
+  const written = useRef<string | null>(null);
   const onEdited = useCallback((key: string, column: Column, value: unknown) => {
-    latest.current.edited(key, column, value);
+    if (isDraft(key)) written.current = latest.current.written(String(value));
+    else latest.current.edited(key, column, value);
   }, []);
-  const onLeft = useCallback(() => {
-    follows.current = true;
-    setEditing(null);
+  const onLeft = useCallback((key: string, column: Column, how: Left) => {
+    // What was pressed elsewhere keeps the focus.
+    follows.current = how !== "away";
+    const row = isDraft(key) ? written.current : key;
+    written.current = null;
+    const goOn = (to: Stop | null) => {
+      writing.current = to && (row === writing.current || isDraft(key)) ? to.row : null;
+      if (to) setWanted(to);
+      setEditing(to);
+    };
+    if (row === null) {
+      goOn(null);
+      return latest.current.unwritten(key, how === "away");
+    }
+    if (how === "escape" || how === "away") return goOn(null);
+    const isNew = isDraft(key) || row === writing.current;
+    const next = nextColumn(column, how, isTask(row));
+    if (next !== null && (isNew || how !== "enter")) return goOn({ row, column: next });
+    goOn(null);
+    if (isNew && how !== "back") latest.current.add(row);
   }, []);
   const { row: stopRow, column: stopColumn } = stop;
   const renderRow = useCallback(
@@ -224,11 +257,12 @@ export function SheetTable({
         stop={stopRow === row.key ? stopColumn : null}
         editing={editing?.row === row.key ? editing.column : null}
         findings={concerned.get(row.key) ?? 0}
+        onRead={onRead}
         onEdited={onEdited}
         onLeft={onLeft}
       />
     ),
-    [strands, chosen, stopRow, stopColumn, editing, concerned, onEdited, onLeft],
+    [strands, chosen, stopRow, stopColumn, editing, concerned, onRead, onEdited, onLeft],
   );
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the tree grid within is what takes keys and taps.
@@ -257,6 +291,15 @@ export function SheetTable({
 }
 
 const NO_MARKERS: readonly never[] = [];
+
+/** The cell that comes next where one was left: Enter leaves out who does it, which is as before; `null` for none in this row. */
+function nextColumn(column: Column, how: Left, isOfTask: boolean): Column | null {
+  if (isOfTask) return null;
+  if (how === "enter") return column === "do" || column === "who" ? "time" : null;
+  return IN_PLACE[IN_PLACE.indexOf(column) + (how === "back" ? -1 : 1)] ?? null;
+}
+
+const isTask = (key: string) => key.includes(":");
 
 const isStep = (rows: readonly TableRow[], key: string) =>
   rows.find((row) => row.key === key)?.row?.kind === "step";

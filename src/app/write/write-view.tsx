@@ -4,11 +4,12 @@ import { lazy, Suspense, useCallback, useMemo, useRef, useState } from "react";
 import type { PlanOptions } from "../../core/plan/index.ts";
 import type { Finding } from "../../core/procedure/index.ts";
 import { parseDuration } from "../../core/units/index.ts";
-import type { GestureName, PastedTable, Proposal } from "../../core/write/index.ts";
+import type { FileStep, PastedTable } from "../../core/write/index.ts";
 import {
   handedOver,
   headingNames,
   pastedTable,
+  performersIn,
   performerTurned,
   placedStep,
   rowsCopied,
@@ -23,10 +24,13 @@ import {
   taskAdded,
   textPasted,
   textReplaced,
+  waitsIn,
+  waitsSet,
 } from "../../core/write/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { LazyTextPane } from "../text-pane/index.ts";
+import { DraftForm } from "./draft-form.tsx";
 import { FindingsList } from "./findings-list.tsx";
 import { focusField } from "./focus-field.ts";
 import { GestureNotes } from "./gesture-notes.tsx";
@@ -34,13 +38,15 @@ import type { Tab } from "./head-tools.tsx";
 import { HeadTools } from "./head-tools.tsx";
 import { JointForm } from "./joint-form.tsx";
 import { ListEditor } from "./list-editor.tsx";
+import { typedTime } from "./minutes-text.ts";
 import { PastedTableForm } from "./pasted-table-form.tsx";
 import { moveChoices, stepChoices, withNext } from "./row-choices.ts";
 import { RowDetails } from "./row-details.tsx";
 import { revealRow } from "./row-sight.ts";
 import type { Side } from "./row-tools.tsx";
 import { RowTools } from "./row-tools.tsx";
-import { HEADS, type TableRow, tableRows } from "./sheet-rows.ts";
+import type { Draft, TableRow } from "./sheet-rows.ts";
+import { draftKey, HEADS, tableRows } from "./sheet-rows.ts";
 import type { SheetActs } from "./sheet-table.tsx";
 import { SheetTable } from "./sheet-table.tsx";
 import {
@@ -93,11 +99,11 @@ export function WriteView(props: WriteViewProps) {
   const [tab, setTab] = useState<Tab>("table");
   const [side, setSide] = useState<Side>("details");
   const [lag, setLag] = useState("");
+  const [draft, setDraft] = useState<Draft | null>(null);
+  const drafts = useRef(0);
   /** The step that was pointed at last, to come before the one that is selected. */
   const [linked, setLinked] = useState<string | null>(null);
   const [table, setTable] = useState<PastedTable | null>(null);
-  const [fresh, setFresh] = useState<string | null>(null);
-  const onFresh = useCallback(() => setFresh(null), []);
   const beside = useRef<HTMLDivElement>(null);
   const before = useRef<readonly TableRow[]>([]);
   const rows = useMemo(() => {
@@ -119,11 +125,32 @@ export function WriteView(props: WriteViewProps) {
   const { offers, isBroken } = answers;
 
   const where = () => last ?? rows.findLast(({ row }) => row?.kind !== "contingency" && row)?.key ?? HEADS;
-  const add = (name: GestureName, proposal: Proposal) => {
-    if (make(name, proposal)) setFresh(proposal.rows?.[0] ?? null);
+  const begin = (kind: Draft["kind"], behind = where()) => {
+    drafts.current += 1;
+    setDraft({ number: drafts.current, kind, behind, by: null });
+    setTab("table");
+    setSide("details");
+    setLinked(null);
   };
-  const addStep = () => add("add", stepAdded(file, where(), words("write/new-step")));
-  const addTask = () => add("add", taskAdded(file, where(), words("write/new-task")));
+  const written = (text: string) => {
+    if (!draft) return null;
+    const { kind, behind, by } = draft;
+    const proposal = kind === "step" ? stepAdded(file, behind, text, by) : taskAdded(file, behind, text);
+    setDraft(null);
+    return make("add", proposal) ? (proposal.rows?.[0] ?? null) : null;
+  };
+  const unwritten = (key: string, isAway: boolean) => {
+    const end = () => setDraft((now) => (now && draftKey(now) === key ? null : now));
+    if (!isAway) return end();
+    // What was pressed elsewhere keeps its place under the pointer until it was let go.
+    const over = new AbortController();
+    const onOver = () => {
+      over.abort();
+      setTimeout(end, 100);
+    };
+    for (const name of ["pointerup", "keydown"])
+      window.addEventListener(name, onOver, { signal: over.signal });
+  };
   const acts: SheetActs = {
     pointed: side === "link" && step ? link : null,
     select: (keys) => {
@@ -131,8 +158,17 @@ export function WriteView(props: WriteViewProps) {
       setLinked(null);
       if (side !== "findings" && side !== "joint") setSide("details");
     },
+    read: (key, column, text) => {
+      const of = placedStep(file, key)?.step;
+      if (column === "who") return performersIn(text, file);
+      if (column === "after") return of ? waitsIn(text, file, of) : null;
+      if (column === "time") return text.trim() === "" ? undefined : typedTime(text);
+      return text.trim() === "" || text.length > MOST_LETTERS ? null : text;
+    },
     edited: (key, column, value) => {
-      if (placedStep(file, key)) change("set", fieldChanges("steps", key, column, value));
+      if (column === "after") make("link", waitsSet(file, key, value as NonNullable<FileStep["after"]>));
+      else if (placedStep(file, key))
+        change("set", fieldChanges("steps", key, column === "who" ? "by" : column, value));
       else {
         const task = rows.find((row) => row.key === key)?.row;
         if (task?.kind === "task") change("set", fieldChanges("tasks", task.task.id, "title", value));
@@ -145,7 +181,10 @@ export function WriteView(props: WriteViewProps) {
     shift: (by) => void make("move", rowsShifted(file, selected, by)),
     move: (moved, to, scroll) => void make("move", rowsMoved(file, moved, to), scroll),
     whyNotMoved: (moved, to) => rowsMoved(file, moved, to).problem,
-    add: addStep,
+    add: (behind) => begin("step", behind),
+    addTask: () => begin("task"),
+    written,
+    unwritten,
     drop: () => void make("drop", rowsDropped(file, selected)),
     duplicate: () => void make("duplicate", rowsDuplicated(file, selected)),
   };
@@ -230,7 +269,6 @@ export function WriteView(props: WriteViewProps) {
             side={side}
             acts={{
               ...acts,
-              addTask,
               copy,
               paste: askPaste,
               join: () => void make("join", stepsJoined(file, selected)),
@@ -257,8 +295,7 @@ export function WriteView(props: WriteViewProps) {
               isOld={answers.findings?.isOld === true}
               acts={acts}
               overBraid={overBraid}
-              fresh={fresh}
-              onFresh={onFresh}
+              draft={draft}
             />
           )}
           {tab === "timeline" && (
@@ -361,7 +398,10 @@ export function WriteView(props: WriteViewProps) {
           {side === "joint" && step && (
             <JointForm file={file} step={step} onTurn={turn} onEnd={() => setSide("details")} />
           )}
-          {side === "details" && isOfRows && (
+          {side === "details" && isOfRows && draft && (
+            <DraftForm file={file} draft={draft} onBy={(by) => setDraft({ ...draft, by })} />
+          )}
+          {side === "details" && isOfRows && !draft && (
             <RowDetails
               file={file}
               row={at}
@@ -385,5 +425,8 @@ export function WriteView(props: WriteViewProps) {
     </article>
   );
 }
+
+/** As long as a text of a procedure may be. */
+const MOST_LETTERS = 4000;
 
 const NO_FINDINGS: readonly Finding[] = [];

@@ -79,17 +79,32 @@ function neighbourOf(file: ProcedureFile, place: RowPlace): FileStep | null {
   return tasks[at]?.steps[0] ?? before?.steps.at(-1) ?? null;
 }
 
-/** A new step beside a row ([WRT2]). It takes over who and where from its neighbour, and from one on a condition that too. */
-export function stepAdded(file: ProcedureFile, row: string, action: string): Proposal {
+/** Who does a new step beside a row, where nobody says otherwise ([WRT2]): who does its neighbour, else the first one outside. */
+export function performersBeside(file: ProcedureFile, row: string): readonly string[] {
+  const place = placeAt(file, row);
+  const neighbour = place && neighbourOf(file, place);
+  const first = file.crew.find(({ station }) => station === "outside") ?? file.crew[0];
+  return neighbour?.by ?? (first ? [first.id] : []);
+}
+
+/**
+ * A new step beside a row ([WRT2]). It takes over who and where from its neighbour, and from one on a condition that too; `by` are others
+ * who do it.
+ */
+export function stepAdded(
+  file: ProcedureFile,
+  row: string,
+  action: string,
+  by: readonly string[] | null = null,
+): Proposal {
   const place = placeAt(file, row);
   if (!place) return impossible(NO_ROW);
   const neighbour = neighbourOf(file, place);
-  const first = file.crew.find(({ station }) => station === "outside") ?? file.crew[0];
   const at = neighbour?.to ?? neighbour?.at;
   const id = freeIdsIn(file, "steps").next(action);
   const add: Fields = {
     id,
-    by: neighbour ? [...neighbour.by] : first ? [first.id] : [],
+    by: [...(by ?? performersBeside(file, row))],
     do: action,
     ...(at === undefined ? {} : { at }),
     ...(neighbour?.when && "behind" in place ? { when: neighbour.when } : {}),

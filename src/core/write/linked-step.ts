@@ -7,6 +7,7 @@ import type { Duration } from "../units/index.ts";
 import { formatDuration, NO_TIME } from "../units/index.ts";
 import type { Proposal } from "./proposal.ts";
 import { impossible, proposed } from "./proposal.ts";
+import type { FileStep } from "./sheet.ts";
 import { placedStep } from "./sheet.ts";
 
 /** Whether everybody would wait for somebody else; false too where it cannot be told, which the reading says. */
@@ -18,28 +19,40 @@ function isRing(file: ProcedureFile, changes: readonly Change[]): boolean {
   return networkOf(outline, activityOf(outline, AS_EXPECTED, true)).ring.length > 0;
 }
 
+/** Lets a step come after others, and after nothing else ([WRT3]). */
+export function waitsSet(file: ProcedureFile, row: string, waits: NonNullable<FileStep["after"]>): Proposal {
+  const placed = placedStep(file, row);
+  if (!placed) return impossible(message("write/link-steps"));
+  const changes: readonly Change[] =
+    waits.length > 0 ? [{ change: row, set: { after: waits } }] : [{ change: row, unset: ["after"] }];
+  if (waits.length > 0 && !isRing(file, []) && isRing(file, changes)) {
+    const there = new Set(placed.step.after?.map(idOfWait));
+    const added = waits.map(idOfWait).find((id) => !there.has(id)) ?? row;
+    const other = placedStep(file, added)?.step.do ?? added;
+    return impossible(message("write/link-ring", { step: placed.step.do, other }));
+  }
+  return proposed(changes, [row]);
+}
+
+/** The step that a wait is for. */
+export const idOfWait = (wait: NonNullable<FileStep["after"]>[number]): string =>
+  typeof wait === "string" ? wait : wait.step;
+
 /** Lets a step come after another one, with a time that must pass in between ([WRT3]); again with another time sets that. */
 export function stepLinked(file: ProcedureFile, row: string, to: string, lag: Duration = NO_TIME): Proposal {
   const [placed, other] = [placedStep(file, row), placedStep(file, to)];
   if (!placed || !other) return impossible(message("write/link-steps"));
   if (row === to) return impossible(message("write/link-itself"));
-  const waits = (placed.step.after ?? []).filter((one) => (typeof one === "string" ? one : one.step) !== to);
-  const wait = lag > 0 ? { step: to, lag: formatDuration(lag) } : to;
-  const changes: readonly Change[] = [{ change: row, set: { after: [...waits, wait] } }];
-  if (!isRing(file, []) && isRing(file, changes))
-    return impossible(message("write/link-ring", { step: placed.step.do, other: other.step.do }));
-  return proposed(changes, [row]);
+  const waits = (placed.step.after ?? []).filter((one) => idOfWait(one) !== to);
+  return waitsSet(file, row, [...waits, lag > 0 ? { step: to, lag: formatDuration(lag) } : to]);
 }
 
 /** Lets a step no longer come after another one. */
 export function stepUnlinked(file: ProcedureFile, row: string, to: string): Proposal {
   const placed = placedStep(file, row);
-  const waits = placed?.step.after?.filter((one) => (typeof one === "string" ? one : one.step) !== to) ?? [];
+  const waits = placed?.step.after?.filter((one) => idOfWait(one) !== to) ?? [];
   if (!placed || waits.length === placed.step.after?.length) return impossible(message("write/link-steps"));
-  return proposed(
-    [waits.length > 0 ? { change: row, set: { after: waits } } : { change: row, unset: ["after"] }],
-    [row],
-  );
+  return waitsSet(file, row, waits);
 }
 
 /** Lets a crew member take part in a step, or no longer ([WRT3]). Somebody must do it. */

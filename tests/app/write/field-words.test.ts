@@ -9,6 +9,7 @@ import {
 } from "../../../src/app/write/field-schema.ts";
 import { FIELD_NAMES, fieldWords } from "../../../src/app/write/field-words.ts";
 import { minutesText, timeText, typedDuration, typedTime } from "../../../src/app/write/minutes-text.ts";
+import { parseDuration } from "../../../src/core/units/index.ts";
 
 /** Never shown as a field: what the file says of itself, and lists of the table or with a form of their own. */
 const NOT_SHOWN = new Set(
@@ -78,6 +79,9 @@ describe("times as they are typed", () => {
     ["1.5", "PT1M30S"],
     ["1,5", "PT1M30S"],
     ["1:05", "PT1H5M"],
+    ["0:01:20", "PT1M20S"],
+    ["90 s", "PT1M30S"],
+    ["1 h 5 min", "PT1H5M"],
     ["0", "PT0S"],
     ["PT90S", "PT90S"],
   ])("[WRT2] %s is %s", (typed, written) => expect(typedDuration(typed)).toBe(written));
@@ -88,6 +92,9 @@ describe("times as they are typed", () => {
 
   it("[WRT2] are shown as they can be typed", () => {
     expect(["PT3M", "PT90S", "PT1H5M", "never"].map(minutesText)).toEqual(["3", "1.5", "1:05", "never"]);
+    expect(["PT20S", "PT1M20S", "PT1H30S"].map(minutesText)).toEqual(["0:00:20", "0:01:20", "1:00:30"]);
+    for (const written of ["PT20S", "PT1M6S", "PT1H0M30S", "PT0.5S", "P1DT1S"])
+      expect(parseDuration(typedDuration(minutesText(written)) ?? "")).toBe(parseDuration(written));
     const time = { low: "PT2M", likely: "PT3M", high: "PT1H" };
     expect(timeText(time)).toBe("2/3/1:00");
     expect(typedTime("2/3/1:00")).toEqual(time);

@@ -34,12 +34,16 @@ function shown(selected: readonly string[] = [], file = FILE) {
   const acts = {
     pointed: null,
     select: vi.fn<SheetActs["select"]>(),
+    read: vi.fn<SheetActs["read"]>(),
+    written: vi.fn<SheetActs["written"]>(() => null),
+    unwritten: vi.fn<SheetActs["unwritten"]>(),
     edited: vi.fn<SheetActs["edited"]>(),
     details: vi.fn<SheetActs["details"]>(),
     shift: vi.fn<SheetActs["shift"]>(),
     move: vi.fn<SheetActs["move"]>(),
     whyNotMoved: vi.fn<SheetActs["whyNotMoved"]>(() => null),
     add: vi.fn(),
+    addTask: vi.fn(),
     drop: vi.fn(),
     duplicate: vi.fn(),
   };
@@ -52,8 +56,7 @@ function shown(selected: readonly string[] = [], file = FILE) {
       isOld={false}
       acts={acts}
       overBraid={null}
-      fresh={null}
-      onFresh={() => {}}
+      draft={null}
     />
   );
   const { rerender, container } = render(table(file));

@@ -2,7 +2,7 @@
 export const helpOfWriteWords = {
   "guide/write": "Help: writing a procedure",
   "guide/write-table":
-    "The table has tasks and steps in reading order. Arrow keys go from cell to cell, Enter edits, Escape leaves it as it was. Alt with up or down moves the row, Shift with up or down selects more, Insert adds, Delete takes out. Buttons do the same.",
+    "The table has tasks and steps in reading order. Arrow keys go from cell to cell, Enter edits, Escape leaves it as it was. Insert begins a step, Shift with Insert a task: Enter goes on to its time and then to the next step, Tab goes through who, time and what it comes after, such as 1.3 + 5. Alt with up or down moves the row, Shift with up or down selects more, Delete takes out. Buttons do the same.",
   "guide/write-beside":
     "Beside the table stands everything about the row that is chosen. A field counts once you leave it or press Enter.",
   "guide/write-link":

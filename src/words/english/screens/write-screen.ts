@@ -39,6 +39,10 @@ export const writeScreenWords = {
   "write/add-task": "Add a task",
   "write/new-step": "New step",
   "write/new-task": "New task",
+  "write/draft-taken-over": "Taken over from the step beside it: the first tap chooses anew.",
+  "write/draft-how":
+    "Enter goes on to its time, and from there to the next step. Tab goes through who, time and what it comes after. Escape ends.",
+  "write/draft-task-how": "Enter goes on to its first step. Escape ends.",
   "write/up": "Move up",
   "write/down": "Move down",
   "write/link": "Link",

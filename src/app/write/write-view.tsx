@@ -9,7 +9,6 @@ import {
   handedOver,
   headingNames,
   pastedTable,
-  performersIn,
   performerTurned,
   placedStep,
   rowsCopied,
@@ -17,14 +16,11 @@ import {
   rowsDuplicated,
   rowsMoved,
   rowsShifted,
-  stepAdded,
   stepLinked,
   stepSplit,
   stepsJoined,
-  taskAdded,
   textPasted,
   textReplaced,
-  waitsIn,
   waitsSet,
 } from "../../core/write/index.ts";
 import { inWords, words } from "../../words/index.ts";
@@ -38,15 +34,15 @@ import type { Tab } from "./head-tools.tsx";
 import { HeadTools } from "./head-tools.tsx";
 import { JointForm } from "./joint-form.tsx";
 import { ListEditor } from "./list-editor.tsx";
-import { typedTime } from "./minutes-text.ts";
 import { PastedTableForm } from "./pasted-table-form.tsx";
+import { readCell } from "./read-cell.ts";
 import { moveChoices, stepChoices, withNext } from "./row-choices.ts";
 import { RowDetails } from "./row-details.tsx";
 import { revealRow } from "./row-sight.ts";
 import type { Side } from "./row-tools.tsx";
 import { RowTools } from "./row-tools.tsx";
 import type { Draft, TableRow } from "./sheet-rows.ts";
-import { draftKey, HEADS, tableRows } from "./sheet-rows.ts";
+import { HEADS, tableRows } from "./sheet-rows.ts";
 import type { SheetActs } from "./sheet-table.tsx";
 import { SheetTable } from "./sheet-table.tsx";
 import {
@@ -62,6 +58,7 @@ import {
 import { fieldChanges } from "./step-details.tsx";
 import { UndoTools } from "./undo-tools.tsx";
 import { useAnswers } from "./use-answers.ts";
+import { useDraft } from "./use-draft.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
 import { useStrandTargets } from "./use-strand-targets.tsx";
 import { useTypedText } from "./use-typed-text.ts";
@@ -99,8 +96,7 @@ export function WriteView(props: WriteViewProps) {
   const [tab, setTab] = useState<Tab>("table");
   const [side, setSide] = useState<Side>("details");
   const [lag, setLag] = useState("");
-  const [draft, setDraft] = useState<Draft | null>(null);
-  const drafts = useRef(0);
+  const { draft, beginDraft, written, unwritten, choose } = useDraft(file, make);
   /** The step that was pointed at last, to come before the one that is selected. */
   const [linked, setLinked] = useState<string | null>(null);
   const [table, setTable] = useState<PastedTable | null>(null);
@@ -126,30 +122,10 @@ export function WriteView(props: WriteViewProps) {
 
   const where = () => last ?? rows.findLast(({ row }) => row?.kind !== "contingency" && row)?.key ?? HEADS;
   const begin = (kind: Draft["kind"], behind = where()) => {
-    drafts.current += 1;
-    setDraft({ number: drafts.current, kind, behind, by: null });
+    beginDraft(kind, behind);
     setTab("table");
     setSide("details");
     setLinked(null);
-  };
-  const written = (text: string) => {
-    if (!draft) return null;
-    const { kind, behind, by } = draft;
-    const proposal = kind === "step" ? stepAdded(file, behind, text, by) : taskAdded(file, behind, text);
-    setDraft(null);
-    return make("add", proposal) ? (proposal.rows?.[0] ?? null) : null;
-  };
-  const unwritten = (key: string, isAway: boolean) => {
-    const end = () => setDraft((now) => (now && draftKey(now) === key ? null : now));
-    if (!isAway) return end();
-    // What was pressed elsewhere keeps its place under the pointer until it was let go.
-    const over = new AbortController();
-    const onOver = () => {
-      over.abort();
-      setTimeout(end, 100);
-    };
-    for (const name of ["pointerup", "keydown"])
-      window.addEventListener(name, onOver, { signal: over.signal });
   };
   const acts: SheetActs = {
     pointed: side === "link" && step ? link : null,
@@ -158,13 +134,7 @@ export function WriteView(props: WriteViewProps) {
       setLinked(null);
       if (side !== "findings" && side !== "joint") setSide("details");
     },
-    read: (key, column, text) => {
-      const of = placedStep(file, key)?.step;
-      if (column === "who") return performersIn(text, file);
-      if (column === "after") return of ? waitsIn(text, file, of) : null;
-      if (column === "time") return text.trim() === "" ? undefined : typedTime(text);
-      return text.trim() === "" || text.length > MOST_LETTERS ? null : text;
-    },
+    read: (key, column, text) => readCell(file, key, column, text),
     edited: (key, column, value) => {
       if (column === "after") make("link", waitsSet(file, key, value as NonNullable<FileStep["after"]>));
       else if (placedStep(file, key))
@@ -398,9 +368,7 @@ export function WriteView(props: WriteViewProps) {
           {side === "joint" && step && (
             <JointForm file={file} step={step} onTurn={turn} onEnd={() => setSide("details")} />
           )}
-          {side === "details" && isOfRows && draft && (
-            <DraftForm file={file} draft={draft} onBy={(by) => setDraft({ ...draft, by })} />
-          )}
+          {side === "details" && isOfRows && draft && <DraftForm file={file} draft={draft} onBy={choose} />}
           {side === "details" && isOfRows && !draft && (
             <RowDetails
               file={file}
@@ -425,8 +393,5 @@ export function WriteView(props: WriteViewProps) {
     </article>
   );
 }
-
-/** As long as a text of a procedure may be. */
-const MOST_LETTERS = 4000;
 
 const NO_FINDINGS: readonly Finding[] = [];

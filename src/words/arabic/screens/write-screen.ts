@@ -41,6 +41,10 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/add-task": "إضافة مهمة",
   "write/new-step": "خطوة جديدة",
   "write/new-task": "مهمة جديدة",
+  "write/draft-taken-over": "مأخوذ من الخطوة المجاورة: أول نقرة تختار من جديد.",
+  "write/draft-how":
+    "ينقل Enter إلى وقتها، ثم إلى الخطوة التالية. ويمر Tab بمن ينفذها ووقتها وما تليه. وEscape يُنهي.",
+  "write/draft-task-how": "ينقل Enter إلى خطوتها الأولى. وEscape يُنهي.",
   "write/up": "نقل لأعلى",
   "write/down": "نقل لأسفل",
   "write/link": "ربط",

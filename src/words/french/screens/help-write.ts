@@ -5,7 +5,7 @@ import type { Translated } from "../../translated.ts";
 export const helpOfWriteWords: Translated<typeof english> = {
   "guide/write": "Aide : rédiger une procédure",
   "guide/write-table":
-    "Le tableau contient tâches et étapes dans l’ordre de lecture. Les flèches vont de cellule en cellule, Entrée modifie, Échap laisse comme avant. Alt avec haut ou bas déplace la ligne, Maj avec haut ou bas étend la sélection, Inser ajoute, Suppr retire. Les boutons font de même.",
+    "Le tableau contient tâches et étapes dans l’ordre de lecture. Les flèches vont de cellule en cellule, Entrée modifie, Échap laisse comme avant. Inser commence une étape, Maj avec Inser une tâche : Entrée passe à sa durée puis à l’étape suivante, Tab passe par qui, durée et ce qu’elle suit, comme 1.3 + 5. Alt avec haut ou bas déplace la ligne, Maj avec haut ou bas étend la sélection, Suppr retire. Les boutons font de même.",
   "guide/write-beside":
     "À côté du tableau figure tout ce qui concerne la ligne choisie. Un champ compte quand vous le quittez ou pressez Entrée.",
   "guide/write-link":

@@ -42,6 +42,10 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/add-task": "Ajouter une tâche",
   "write/new-step": "Nouvelle étape",
   "write/new-task": "Nouvelle tâche",
+  "write/draft-taken-over": "Repris de l’étape voisine : le premier appui choisit à nouveau.",
+  "write/draft-how":
+    "Entrée passe à sa durée, puis à l’étape suivante. Tab passe par qui, durée et ce qu’elle suit. Échap termine.",
+  "write/draft-task-how": "Entrée passe à sa première étape. Échap termine.",
   "write/up": "Monter",
   "write/down": "Descendre",
   "write/link": "Lier",

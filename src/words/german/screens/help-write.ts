@@ -5,7 +5,7 @@ import type { Translated } from "../../translated.ts";
 export const helpOfWriteWords: Translated<typeof english> = {
   "guide/write": "Hilfe: eine Prozedur schreiben",
   "guide/write-table":
-    "Die Tabelle hat Aufgaben und Schritte in Lesereihenfolge. Pfeiltasten gehen von Zelle zu Zelle, die Eingabetaste bearbeitet, Esc lässt alles, wie es war. Alt mit Pfeil nach oben oder unten verschiebt die Zeile, die Umschalttaste mit Pfeil nach oben oder unten wählt mehr aus, Einfg fügt hinzu, Entf nimmt heraus. Schaltflächen tun dasselbe.",
+    "Die Tabelle hat Aufgaben und Schritte in Lesereihenfolge. Pfeiltasten gehen von Zelle zu Zelle, die Eingabetaste bearbeitet, Esc lässt alles, wie es war. Einfg beginnt einen Schritt, Umschalt mit Einfg eine Aufgabe: die Eingabetaste geht weiter zu seiner Zeit und dann zum nächsten Schritt, Tab geht durch Wer, Zeit und das, worauf er folgt, etwa 1.3 + 5. Alt mit Pfeil nach oben oder unten verschiebt die Zeile, die Umschalttaste mit Pfeil nach oben oder unten wählt mehr aus, Entf nimmt heraus. Schaltflächen tun dasselbe.",
   "guide/write-beside":
     "Neben der Tabelle steht alles über die gewählte Zeile. Ein Feld zählt, sobald Sie es verlassen oder die Eingabetaste drücken.",
   "guide/write-link":

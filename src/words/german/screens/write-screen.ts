@@ -42,6 +42,10 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/add-task": "Aufgabe hinzufügen",
   "write/new-step": "Neuer Schritt",
   "write/new-task": "Neue Aufgabe",
+  "write/draft-taken-over": "Vom Schritt daneben übernommen: das erste Antippen wählt neu.",
+  "write/draft-how":
+    "Die Eingabetaste geht weiter zu seiner Zeit und von dort zum nächsten Schritt. Tab geht durch Wer, Zeit und das, worauf er folgt. Esc beendet.",
+  "write/draft-task-how": "Die Eingabetaste geht weiter zu ihrem ersten Schritt. Esc beendet.",
   "write/up": "Nach oben",
   "write/down": "Nach unten",
   "write/link": "Verknüpfen",

@@ -5,7 +5,7 @@ import type { Translated } from "../../translated.ts";
 export const helpOfWriteWords: Translated<typeof english> = {
   "guide/write": "ヘルプ：手順書の作成",
   "guide/write-table":
-    "表には、タスクとステップが記載順に並びます。矢印キーでセルを移り、Enterで編集し、Escで元に戻します。Alt+上下で行の移動、Shift+上下で選択の拡張、Insertで追加、Deleteで外します。ボタンでも同じ操作ができます。",
+    "表には、タスクとステップが記載順に並びます。矢印キーでセルを移り、Enterで編集し、Escで元に戻します。Insertでステップ、Shift+Insertでタスクを書き始めます。Enterで時間へ、続いて次のステップへ進み、Tabで担当、時間、先行ステップ（例：1.3 + 5）を移ります。Alt+上下で行の移動、Shift+上下で選択の拡張、Deleteで外します。ボタンでも同じ操作ができます。",
   "guide/write-beside":
     "表の横に、選んだ行の全項目が表示されます。入力は、項目を離れるかEnterを押すと反映されます。",
   "guide/write-link":

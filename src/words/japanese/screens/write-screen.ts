@@ -40,6 +40,10 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/add-task": "タスクを追加",
   "write/new-step": "新しいステップ",
   "write/new-task": "新しいタスク",
+  "write/draft-taken-over": "隣のステップから引き継いだ値です。最初のタップで選び直します。",
+  "write/draft-how":
+    "Enterで時間へ、続いて次のステップへ進みます。Tabで担当、時間、先行ステップを移ります。Escで終わります。",
+  "write/draft-task-how": "Enterで最初のステップへ進みます。Escで終わります。",
   "write/up": "上へ移動",
   "write/down": "下へ移動",
   "write/link": "リンク",

@@ -7,7 +7,7 @@ interface Faces {
 }
 
 /** As the tokens of the theme call the face of the script in use, behind the Latin one. */
-const FAMILY = "Script in use";
+const FAMILY = "script-in-use";
 
 /** The faces of languages whose script the app's Latin face has not got. */
 const FACES: Partial<Record<LanguageTag, () => Promise<Faces>>> = {

@@ -48,6 +48,7 @@ import { paperWords } from "./paper.ts";
 import { picturesWords } from "./pictures.ts";
 import { planWords } from "./plan.ts";
 import { posterWords } from "./poster.ts";
+import { practiceWords } from "./practice.ts";
 import { printWords } from "./print.ts";
 import { readWords } from "./read.ts";
 import { remarkWords } from "./remarks.ts";
@@ -120,6 +121,7 @@ export const screenWords: Translated<typeof english> = {
   ...picturesWords,
   ...planWords,
   ...posterWords,
+  ...practiceWords,
   ...printWords,
   ...readWords,
   ...remarkWords,

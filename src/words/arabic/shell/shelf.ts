@@ -69,4 +69,6 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/does-not-say": "لا يبيّن هذا المتصفح مدى حفظه لما يُدخل هنا: صدّر ما يهم.",
   "shelf/room": "المستخدَم {$used :mebibytes}، والمتبقي نحو {$left :mebibytes}.",
   "shelf/message-unknown": "غير معروف",
+  "shelf/first": "ابدأ هنا",
+  "shelf/first-open": "فتح نشاط التدريب",
 };

@@ -132,4 +132,5 @@ export const helpWords: Translated<typeof english> = {
   "help/merge-ours": "une révision, dont le texte est gardé là où rien ne change",
   "help/merge-theirs": "l’autre révision",
   "help/merge-json": "imprimer un seul document JSON : la procédure fusionnée, ou les conflits",
+  "help/version": "afficher la version du programme",
 };

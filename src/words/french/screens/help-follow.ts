@@ -49,4 +49,6 @@ export const helpOfFollowWords: Translated<typeof english> = {
     "Sans la liaison, la sortie continue ici, et ce qui est saisi est envoyé quand la liaison revient. Si deux personnes marquent la même étape, cela ne nuit pas : la première compte.",
   "guide/follow-gone":
     "Si l’écran tombe en panne, continuez avec la procédure imprimée, et rouvrez la sortie depuis l’étagère : chaque marque confirmée y est. Ce qui a été fait entre-temps se saisit avec ses heures : « Plus », « Saisir depuis le papier ».",
+  "guide/follow-practice":
+    "À côté d’une répétition de la sortie d’entraînement, un guide dit quoi faire ensuite. Il peut être rangé et rappelé, et ne saisit rien lui-même. L’horloge de cette sortie tourne tant que son écran est regardé.",
 };

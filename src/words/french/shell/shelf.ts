@@ -69,4 +69,6 @@ export const shelfWords: Translated<typeof english> = {
     "Ce navigateur n’indique pas s’il conserve bien ce qui est saisi ici : exportez ce qui compte.",
   "shelf/room": "{$used :mebibytes} utilisés, environ {$left :mebibytes} libres.",
   "shelf/message-unknown": "inconnu",
+  "shelf/first": "Commencer ici",
+  "shelf/first-open": "Ouvrir la sortie d’entraînement",
 };

@@ -127,4 +127,5 @@ export const helpWords: Translated<typeof english> = {
   "help/merge-ours": "die eine Revision, deren Text bleibt, wo sich nichts ändert",
   "help/merge-theirs": "die andere Revision",
   "help/merge-json": "ein JSON-Dokument ausgeben: die zusammengeführte Prozedur oder die Konflikte",
+  "help/version": "die Version des Programms ausgeben",
 };

@@ -26,4 +26,6 @@ export const helpOfShelfWords: Translated<typeof english> = {
     "Ein Außeneinsatz, der hier fehlt, ist vielleicht auf einem anderen Gerät: Lesen Sie sein exportiertes Protokoll ein, oder treten Sie ihm über seinen Hub bei. Nichts wird von selbst irgendwohin gesendet.",
   "guide/shelf-remove":
     "„Exportieren und vom Gerät entfernen“ speichert zuerst das Protokoll und entfernt nichts, wenn das Speichern abgebrochen wird. Sichern Sie alles, bevor Sie das Gerät wechseln.",
+  "guide/shelf-first":
+    "„Hier beginnen“ öffnet den Übungseinsatz mit einem Führer daneben; angeboten wird er, solange kein Einsatz auf diesem Gerät ist. Später öffnet „Proben“ beim selben Ablauf einen weiteren.",
 };

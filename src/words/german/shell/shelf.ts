@@ -69,4 +69,6 @@ export const shelfWords: Translated<typeof english> = {
     "Dieser Browser sagt nicht, wie sicher er behält, was hier eingetragen wird: Exportieren Sie, was wichtig ist.",
   "shelf/room": "{$used :mebibytes} belegt, noch etwa {$left :mebibytes} frei.",
   "shelf/message-unknown": "unbekannt",
+  "shelf/first": "Hier beginnen",
+  "shelf/first-open": "Übungseinsatz öffnen",
 };

@@ -110,4 +110,5 @@ export const helpWords: Translated<typeof english> = {
   "help/merge-ours": "一方の改訂版。変更のない部分はこのテキストを残す",
   "help/merge-theirs": "もう一方の改訂版",
   "help/merge-json": "1つのJSON文書を出力する：統合した手順書、または競合",
+  "help/version": "プログラムの版を表示する",
 };

@@ -68,4 +68,6 @@ export const shelfWords: Translated<typeof english> = {
     "このブラウザーは、ここに入力されたものをどの程度保持するかを示しません。大切なものは書き出してください。",
   "shelf/room": "使用量 {$used :mebibytes}、残り約 {$left :mebibytes}。",
   "shelf/message-unknown": "不明",
+  "shelf/first": "ここから始める",
+  "shelf/first-open": "練習の船外活動を開く",
 };

@@ -186,7 +186,7 @@ describe("the storyboard", () => {
     const all = [...briefing.course.steps.keys()].flatMap((id) =>
       (outline.step(id)?.step.alerts ?? []).map(({ text }) => `${id} ${text}`),
     );
-    expect(all.length).toBeGreaterThan(3);
+    expect(all.length).toBeGreaterThan(0);
     expect(shown.toSorted()).toEqual(all.toSorted());
   });
 });

@@ -108,5 +108,5 @@ export const helpWords: Translated<typeof english> = {
   "help/merge-ours": "إصدار يبقى نصه حيث لا يتغير شيء",
   "help/merge-theirs": "الإصدار الآخر",
   "help/merge-json": "طباعة مستند JSON واحد: الإجراء المدمج، أو التعارضات",
-  "help/version": "طباعة إصدار البرنامج",
+  "help/version": "طباعة نسخة البرنامج",
 };

@@ -50,5 +50,5 @@ export const helpOfFollowWords: Translated<typeof english> = {
   "guide/follow-gone":
     "Wenn die Anzeige ausfällt, machen Sie mit der gedruckten Prozedur weiter und öffnen den Außeneinsatz wieder aus der Ablage: Jede bestätigte Markierung ist da. Was inzwischen erledigt wurde, wird mit seinen Zeiten eingetragen: „Mehr“, „Von Papier eintragen“.",
   "guide/follow-practice":
-    "Neben einer Probe des Übungseinsatzes sagt ein Führer, was als Nächstes zu tun ist. Er lässt sich weglegen und zurückholen und trägt selbst nichts ein. Die Uhr dieses Einsatzes läuft, solange sein Bildschirm angesehen wird.",
+    "Neben einer Probe des Übungseinsatzes sagt eine Anleitung, was als Nächstes zu tun ist. Sie lässt sich ausblenden und wieder zeigen und trägt selbst nichts ein. Die Uhr dieses Einsatzes läuft, solange sein Bildschirm angesehen wird.",
 };

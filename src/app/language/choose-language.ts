@@ -21,12 +21,17 @@ async function speakPseudo(): Promise<void> {
   goOver(PSEUDO_LANGUAGE, inPseudoLanguage(await shell()), async () => inPseudoLanguage(await screens()));
 }
 
+/** The choice that was made last; one before it, whose words come later, does nothing any more. */
+let latest: LanguageTag | null = null;
+
 /** Goes over to a language at once, and keeps the choice ([WRD3]). Rejects, with nothing changed, where its words cannot be loaded. */
 export async function chooseLanguage(tag: LanguageTag): Promise<void> {
   const language = LANGUAGES.find((one) => one.tag === tag);
   if (!language) return;
+  latest = tag;
   const parts = LANGUAGE_PARTS[tag];
   const [shell, screens] = await Promise.all([parts.shell(), parts.screens()]);
+  if (latest !== tag) return;
   languageChoice.choose(tag);
   goOver(language, { ...shell, ...screens }, null);
   void drawWithFaces(tag);

@@ -34,6 +34,16 @@ it("[WRD3] is kept on the device, and begins with the words of the first screen 
   expect(words("write/undo")).toBe("Rückgängig");
 });
 
+it("[WRD3] of two choices the later one holds, though the words of the first come last", async () => {
+  await chooseLanguage("de");
+  // Japanese was not loaded before, and German was.
+  const first = chooseLanguage("ja");
+  await chooseLanguage("de");
+  await first;
+  expect(document.documentElement.lang).toBe("de");
+  expect(localStorage.getItem("tetherline.language")).toBe('"de"');
+});
+
 it("[WRD3] begins in English where nothing was kept, or what is no language", async () => {
   localStorage.setItem("tetherline.language", '"tlh"');
   await startLanguage();

@@ -2,7 +2,7 @@
 export const helpOfShelfWords = {
   "guide/shelf": "Help: the shelf",
   "guide/shelf-first":
-    "“Start here” opens the practice walk, with a guide beside it; it is offered while there is no walk on this device. Later, “Rehearse” at the same procedure opens another one.",
+    "“Open the practice walk” opens the practice walk, with a guide beside it; it is offered while there is no walk on this device. Later, “Rehearse” at the same procedure opens another one.",
   "guide/shelf-walk":
     "A walk is one performance of a procedure, or a rehearsal of one. The running one comes first; “Go on” opens it where it was.",
   "guide/shelf-follow":

@@ -27,5 +27,5 @@ export const helpOfShelfWords: Translated<typeof english> = {
   "guide/shelf-remove":
     "« Exporter et retirer » enregistre d’abord le journal, et ne retire rien si l’enregistrement est annulé. Faites une sauvegarde de tout avant de changer d’appareil.",
   "guide/shelf-first":
-    "« Commencer ici » ouvre la sortie d’entraînement, avec un guide à côté ; c’est proposé tant qu’il n’y a aucune sortie sur cet appareil. Plus tard, « Répéter » à la même procédure en ouvre une autre.",
+    "« Ouvrir la sortie d’entraînement » ouvre la sortie d’entraînement, avec un guide à côté ; c’est proposé tant qu’il n’y a aucune sortie sur cet appareil. Plus tard, « Répéter » à la même procédure en ouvre une autre.",
 };

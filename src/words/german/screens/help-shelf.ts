@@ -27,5 +27,5 @@ export const helpOfShelfWords: Translated<typeof english> = {
   "guide/shelf-remove":
     "„Exportieren und vom Gerät entfernen“ speichert zuerst das Protokoll und entfernt nichts, wenn das Speichern abgebrochen wird. Sichern Sie alles, bevor Sie das Gerät wechseln.",
   "guide/shelf-first":
-    "„Hier beginnen“ öffnet den Übungseinsatz mit einer Anleitung daneben; angeboten wird er, solange kein Einsatz auf diesem Gerät ist. Später öffnet „Proben“ bei derselben Prozedur einen weiteren.",
+    "„Übungseinsatz öffnen“ öffnet den Übungseinsatz mit einer Anleitung daneben; angeboten wird er, solange kein Einsatz auf diesem Gerät ist. Später öffnet „Proben“ bei derselben Prozedur einen weiteren.",
 };

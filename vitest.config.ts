@@ -75,6 +75,7 @@ const config = defineConfig({
           isolate,
         },
       },
+      { test: { name: "engines", include: ["tests/engines/**/*.test.ts"], setupFiles, globalSetup } },
       {
         test: {
           name: "truth",

@@ -3,7 +3,8 @@ import { expect, type Locator, type Page, test } from "@playwright/test";
 import { STEADY_FOR } from "../../src/app/follow/tap-guard.ts";
 import { type Duration, type Instant, later } from "../../src/core/units/index.ts";
 import { openImported } from "./imported-walk.ts";
-import { doneCount, ORBIT_WALK, steady } from "./walk-by-tapping.ts";
+import { ORBIT_WALK } from "./orbit-walk.ts";
+import { doneCount, steady } from "./walk-by-tapping.ts";
 import { bundledText, playedLog, procedureFile, WrittenWalk } from "./written-walk.ts";
 
 /** Moves with Tab, or back with Shift+Tab, until an element has the focus, seeing to it that the focus is always on something and always visible. */

@@ -1,8 +1,6 @@
 import { expect, type Locator, type Page } from "@playwright/test";
 import { STEADY_FOR } from "../../src/app/follow/tap-guard.ts";
-
-/** The orbit walk that comes with the app. */
-export const ORBIT_WALK = "Ranging head exchange and fin shunt";
+import { ORBIT_WALK } from "./orbit-walk.ts";
 
 /** Opens the shelf and starts following a procedure; the clock is not started yet. */
 export async function openWalk(page: Page, title: string = ORBIT_WALK): Promise<void> {

@@ -1,12 +1,13 @@
-import { spawnSync } from "node:child_process";
+import { execFile, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { promisify } from "node:util";
 import { chromiumVersion, NoChromiumError, obtainChromium } from "./find-chromium.ts";
 import { freePort } from "./free-port.ts";
 import { type Counts, laterTries, playwrightCounts, ReportError, vitestCounts } from "./test-counts.ts";
 
-/** Runs every check in order, stops at the first that fails, and ends with the line `N passed, N failed`. */
+/** Runs every stage in order, stops at the first that fails, and ends with the line `N passed, N failed`. */
 interface Stage {
   readonly title: string;
   readonly command: readonly [string, ...string[]];
@@ -19,12 +20,16 @@ const reports = mkdtempSync(join(tmpdir(), "tetherline-reports-"));
 const unitReport = join(reports, "unit.json");
 const browserReport = join(reports, "browser.json");
 
-const stages: readonly Stage[] = [
+/** What only reads the sources, and runs side by side. */
+const checks: readonly Stage[] = [
   { title: "Types", command: ["npm", "run", "-s", "types"] },
   { title: "Lint and format", command: ["npm", "run", "-s", "lint"] },
   { title: "Unused code and packages", command: ["npm", "run", "-s", "unused"] },
   { title: "Imports between folders", command: ["npm", "run", "-s", "imports"] },
   { title: "Build", command: ["npm", "run", "-s", "build"] },
+];
+
+const stages: readonly Stage[] = [
   {
     title: "Unit, property, truth, house and component tests",
     command: [
@@ -51,6 +56,19 @@ const stages: readonly Stage[] = [
     report: [browserReport, playwrightCounts],
   },
 ];
+
+/** Runs one check and prints what it said once it is over; resolves to whether it passed. */
+async function check({ title, command: [program, ...rest] }: Stage): Promise<boolean> {
+  let hasPassed = true;
+  const { stdout, stderr } = await promisify(execFile)(program, rest, { maxBuffer: 2 ** 26 }).catch(
+    (failure: unknown) => {
+      hasPassed = false;
+      return failure as { readonly stdout: string; readonly stderr: string };
+    },
+  );
+  console.log(`\n== ${title} ==\n${stdout}${stderr}`.trimEnd());
+  return hasPassed;
+}
 
 /** Runs one stage; a stage that fails without a count of its own counts as one failure. */
 async function run({ title, command, environment, report }: Stage): Promise<Counts> {
@@ -82,8 +100,11 @@ function tellLaterTries(): void {
 }
 
 let passed = 0;
-let failed = 0;
-for (const stage of stages) {
+const checked = await Promise.all(checks.map(check));
+const wrong = checks.filter((_, index) => !checked[index]);
+let failed = wrong.length;
+if (failed > 0) console.log(`\nStopped at: ${wrong.map(({ title }) => title).join(", ")}.`);
+for (const stage of failed > 0 ? [] : stages) {
   const counts = await run(stage);
   passed += counts.passed;
   failed += counts.failed;

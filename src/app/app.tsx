@@ -18,6 +18,7 @@ const TimelinePage = fromLater("timeline");
 const TrainPage = fromLater("train");
 const ReviewPage = fromLater("review");
 const LearnPage = fromLater("learn");
+const MarksPage = fromLater("marks");
 const WalksPage = fromLater("walks");
 const ComparePage = fromLater("compare");
 const LibraryPage = fromLater("library");
@@ -78,6 +79,7 @@ export function App() {
             <Route path="/walks/:procedure" element={<WalksPage />} />
             <Route path="/brief/:of/:id" element={<BriefPage />} />
             <Route path="/compare" element={<ComparePage />} />
+            <Route path="/marks" element={<MarksPage />} />
             <Route path="/library" element={<LibraryPage />} />
             <Route path="/join" element={<JoinPage />} />
             <Route path="/join/:code" element={<JoinPage />} />

@@ -191,7 +191,9 @@ test("axe finds nothing on help and on what is entered from paper", async ({ pag
   await page.getByRole("button", { name: "Help", exact: true }).click();
   await expect(page.getByRole("dialog", { name: "Help: the shelf" })).toBeVisible();
   await expectClean(page, "help of the shelf", ".side-panel");
-  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "All marks" }).click();
+  await expect(page.getByRole("img", { name: /worksite/i })).toBeVisible();
+  await expectClean(page, "all marks", ".marks");
   await openImported(page, atSuitCheck());
   for (const name of ["Help", "Enter from paper"]) {
     await page.getByRole("button", { name: "More", exact: true }).click();

@@ -1,5 +1,5 @@
 import type { Message } from "../../words/index.ts";
-import type { HelpMarkName } from "./help-mark.tsx";
+import type { BraidSampleName } from "../braid/index.ts";
 
 /** A screen that explains itself ([HLP1]). The timeline of a plan and that of a walk share one page. */
 export type HelpScreen =
@@ -17,12 +17,13 @@ export type HelpScreen =
   | "join"
   | "library"
   | "map"
+  | "marks"
   | "write";
 
 /** One thing that is explained, with the mark it is about where there is one. */
 export interface HelpLine {
   readonly text: Message;
-  readonly mark: HelpMarkName | null;
+  readonly mark: BraidSampleName | null;
 }
 
 /** A heading with what is explained under it. */
@@ -38,6 +39,6 @@ export interface HelpContents {
 }
 
 /** A line of help, with its mark where it has one. */
-export const line = (text: Message, mark: HelpMarkName | null = null): HelpLine => ({ text, mark });
+export const line = (text: Message, mark: BraidSampleName | null = null): HelpLine => ({ text, mark });
 /** A section of help under its heading. */
 export const section = (title: Message, ...lines: readonly HelpLine[]): HelpSection => ({ title, lines });

@@ -1,7 +1,8 @@
-import { inWords } from "../../words/index.ts";
+import { useIonRouter } from "@ionic/react";
+import { inWords, words } from "../../words/index.ts";
+import { BraidSample } from "../braid/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import type { HelpScreen } from "./help-contents.ts";
-import { HelpMark } from "./help-mark.tsx";
 import { HELP } from "./help-sections.ts";
 
 export interface HelpPageProps {
@@ -12,6 +13,7 @@ export interface HelpPageProps {
 /** The page of help of a screen, in a panel. It is a chunk of its own, with the words it needs. */
 export function HelpPage({ screen, onClose }: HelpPageProps) {
   const { title, sections } = HELP[screen];
+  const router = useIonRouter();
   return (
     <SidePanel title={inWords(title)} onClose={onClose}>
       {sections.map((section) => (
@@ -20,13 +22,25 @@ export function HelpPage({ screen, onClose }: HelpPageProps) {
           <ul className="plain-list">
             {section.lines.map(({ text, mark }) => (
               <li key={text.key} className="help-line">
-                {mark !== null && <HelpMark name={mark} />}
+                {mark !== null && <BraidSample name={mark} />}
                 <p>{inWords(text)}</p>
               </li>
             ))}
           </ul>
         </section>
       ))}
+      {screen !== "marks" && (
+        <button
+          type="button"
+          className="plain-button"
+          onClick={() => {
+            onClose();
+            router.push("/marks");
+          }}
+        >
+          {words("marks/title")}
+        </button>
+      )}
     </SidePanel>
   );
 }

@@ -247,6 +247,19 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
       ADVICE,
     ],
   },
+  marks: {
+    title: message("guide/marks-title"),
+    sections: [
+      section(
+        MARKS,
+        line(message("guide/marks-page")),
+        line(message("guide/marks-hue")),
+        line(message("guide/marks-themes")),
+      ),
+      section(TROUBLE, line(message("guide/marks-sample")), line(message("guide/marks-words"))),
+      ADVICE,
+    ],
+  },
   map: {
     title: message("guide/map"),
     sections: [

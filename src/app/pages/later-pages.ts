@@ -13,6 +13,7 @@ const PAGES = {
   review: async () => (await import("./review-page.tsx")).ReviewPage,
   learn: async () => (await import("./learn-page.tsx")).LearnPage,
   walks: async () => (await import("./walks-page.tsx")).WalksPage,
+  marks: async () => (await import("./marks-page.tsx")).MarksPage,
   compare: async () => (await import("./compare-page.tsx")).ComparePage,
   library: async () => (await import("./library-page.tsx")).LibraryPage,
   "print-compare": async () => (await import("./print-compare-page.tsx")).PrintComparePage,

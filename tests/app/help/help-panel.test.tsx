@@ -1,6 +1,6 @@
 import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeAll, describe, expect, it, vi } from "vitest";
 import type { HelpScreen } from "../../../src/app/help/help-contents.ts";
 import { HELP } from "../../../src/app/help/help-sections.ts";
 import { HelpButton, HelpPanel } from "../../../src/app/help/index.ts";
@@ -11,6 +11,9 @@ vi.mock(import("../../../src/app/language/index.ts"), async (original) => {
   const module = await original();
   return { ...module, wholeLanguage: vi.fn(module.wholeLanguage) };
 });
+
+// The page is loaded when it is asked for; here that must not count as time.
+beforeAll(() => import("../../../src/app/help/help-page.tsx"), 30_000);
 
 afterEach(() => {
   vi.mocked(language.wholeLanguage).mockReset();

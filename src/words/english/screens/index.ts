@@ -40,6 +40,7 @@ import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
 import { mapWords } from "./map.ts";
+import { marksWords } from "./marks.ts";
 import { outlookWords } from "./outlook.ts";
 import { outstandingWords } from "./outstanding.ts";
 import { paperWords } from "./paper.ts";
@@ -114,6 +115,7 @@ export const screenWords = {
   ...linkStateWords,
   ...mapWords,
   ...outstandingWords,
+  ...marksWords,
   ...outlookWords,
   ...paperWords,
   ...picturesWords,

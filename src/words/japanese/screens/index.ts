@@ -42,6 +42,7 @@ import { lightSourceWords } from "./light-source.ts";
 import { linkWords } from "./link.ts";
 import { linkStateWords } from "./link-state.ts";
 import { mapWords } from "./map.ts";
+import { marksWords } from "./marks.ts";
 import { outlookWords } from "./outlook.ts";
 import { outstandingWords } from "./outstanding.ts";
 import { paperWords } from "./paper.ts";
@@ -116,6 +117,7 @@ export const screenWords: Translated<typeof english> = {
   ...linkStateWords,
   ...mapWords,
   ...outstandingWords,
+  ...marksWords,
   ...outlookWords,
   ...paperWords,
   ...picturesWords,

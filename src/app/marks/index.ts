@@ -1,0 +1,1 @@
+export { MarksView } from "./marks-view.tsx";

@@ -44,11 +44,10 @@ export class DexieEntryStore implements WalkStore {
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
     const found = await this.#findPen();
     return this.rows.write(["entries", "walks", "links"], async () => {
-      const [before, link] = await Promise.all([
-        this.rows.summaryToFollow(walk, this.#now()),
-        found && this.rows.linkOf(walk),
-      ]);
-      const pen = penFor(found, link);
+      const before = found
+        ? await this.rows.tied(await this.rows.summaryToFollow(walk, this.#now()))
+        : await this.rows.summaryToFollow(walk, this.#now());
+      const pen = penFor(found, { deviceKey: before.tied ?? null });
       const end = pen && (await this.rows.chainEnd(before, pen));
       const making = { source: this.source, now: this.#now, pen, end };
       const { entries, summary } = stampInOrder(before, drafts, making);

@@ -43,9 +43,9 @@ export class DexieLinkStore implements LinkStore {
   }
 
   join(joining: NewLink): Promise<LinkRow> {
-    return this.#rows.write(["links"], async () => {
+    return this.#rows.write(["links", "walks"], async () => {
       const row = joinedRow(await this.#rows.linkOf(joining.walk), joining);
-      await this.#rows.putLink(row);
+      await this.#rows.putTied(row);
       return row;
     });
   }
@@ -53,15 +53,16 @@ export class DexieLinkStore implements LinkStore {
   leave(walk: WalkId): Promise<void> {
     return this.#rows.write(["links", "walks"], async () => {
       await this.#links.delete(walk);
+      await this.#rows.untie(walk);
       const { clockOffset, ...row } = await this.#rows.summaryOf(walk);
       if (clockOffset !== undefined) await this.#rows.putSummary(row);
     });
   }
 
   change(walk: WalkId, change: (row: LinkRow) => LinkRow): Promise<void> {
-    return this.#rows.write(["links"], async () => {
+    return this.#rows.write(["links", "walks"], async () => {
       const row = await this.#rows.linkOf(walk);
-      if (row) await this.#rows.putLink(change(row));
+      if (row) await this.#rows.putTied(change(row));
     });
   }
 

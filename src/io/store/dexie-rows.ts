@@ -10,7 +10,7 @@ import type { LinkRow } from "./link-row.ts";
 import type { SealPen } from "./seal-pen.ts";
 import { linkRowOf, storedLinkRow, storedWalkSummary, walkSummaryOf } from "./stored-rows.ts";
 import type { WalkSummary } from "./walk-summary.ts";
-import { emptySummary, isPoisoned, keptEnd } from "./walk-summary.ts";
+import { emptySummary, isPoisoned, keptEnd, untied } from "./walk-summary.ts";
 
 /** The database was wiped since this store was opened on it: what it holds is not what was kept, and its sequence numbers start anew. */
 export class ReplacedDatabaseError extends Error {
@@ -79,8 +79,27 @@ export class DexieRows {
     return stored ? linkRowOf(stored) : null;
   }
 
+  /** Keeps the row of a link that ties the device as it did; see {@link putTied} for another one. */
   async putLink(row: LinkRow): Promise<void> {
     await this.database.links.put(storedLinkRow(row));
+  }
+
+  /** Keeps the row of a link that may tie the device to another key, and that the summary no longer knows to which. */
+  async putTied(row: LinkRow): Promise<void> {
+    await this.putLink(row);
+    await this.untie(row.walk);
+  }
+
+  /** Keeps that it is to be looked up to which key the device is tied in a walk. */
+  async untie(walk: WalkId): Promise<void> {
+    const summary = await this.summaryOf(walk);
+    if (summary.tied !== undefined) await this.putSummary(untied(summary));
+  }
+
+  /** A summary that knows to which key the device is tied. */
+  async tied(summary: WalkSummary): Promise<WalkSummary> {
+    if (summary.tied !== undefined) return summary;
+    return { ...summary, tied: (await this.linkOf(summary.walk))?.deviceKey ?? null };
   }
 
   /** The rows of all links, in no order. */

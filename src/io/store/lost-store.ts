@@ -47,7 +47,7 @@ export async function putBack(
   await rows.write(["links", "walks"], async () => {
     for (const row of links) {
       if (await rows.linkOf(row.walk)) continue;
-      await rows.putLink({ ...row, cursor: null, pushed: 0, round: nextRound(row) });
+      await rows.putTied({ ...row, cursor: null, pushed: 0, round: nextRound(row) });
       if (!row.clock) continue;
       await rows.putSummary({ ...(await rows.summaryOf(row.walk)), clockOffset: appliedOffset(row.clock) });
     }

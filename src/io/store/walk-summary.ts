@@ -30,6 +30,11 @@ export interface WalkSummary {
   readonly chain?: ChainEnd;
   /** Keys of entries that wait for their seals; missing for none. */
   readonly unsealed?: readonly string[];
+  /**
+   * The key that the walk's hub tied the device to, `null` for none, as its link has it, so that an entry is made without a look at the
+   * link; missing when it is to be looked up there. Whoever ties the device anew takes it out.
+   */
+  readonly tied?: string | null;
 }
 
 /** The summary of a walk that has no entries. */
@@ -141,6 +146,11 @@ export function keptEnd({ made, chain }: WalkSummary): ChainEnd | null | undefin
 /** The summary after entries of the own source were put behind its chain, which wait for their seals now. */
 export function withChained(summary: WalkSummary, chain: ChainEnd, entries: readonly Entry[]): WalkSummary {
   return withUnsealed({ ...summary, chain }, entries);
+}
+
+/** The summary when the device was tied to another key, or to none. */
+export function untied({ tied: _, ...summary }: WalkSummary): WalkSummary {
+  return summary;
 }
 
 /** The summary after entries were found to wait for their seals. */

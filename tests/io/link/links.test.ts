@@ -397,7 +397,9 @@ describe("[LINK] what goes wrong is said in words", () => {
 });
 
 describe("[LINK] the history of a walk", () => {
-  it("that came from elsewhere goes to the hub whole, and is not doubled by sharing again", async () => {
+  it("that came from elsewhere goes to the hub whole, and is not doubled by sharing again", {
+    timeout: 90_000,
+  }, async () => {
     const lead = await tablet();
     await lead.append(WALK, opened("Ring exchange"));
     // More than go over at once.

@@ -132,6 +132,27 @@ describe.each(OPENED)("a store %s", (_, open) => {
     expect((await store.links.outbox(walk, 10)).entries).toHaveLength(1);
   });
 
+  it("[SEL3] goes by the key that the hub ties the device to now, however often that is another one", async () => {
+    const pen = await newPen();
+    const store = await open(pen);
+    const isChained = async (text: string) => {
+      const [entry] = await store.append(walk, [note(text)]);
+      return entry?.wire["prior"] !== undefined || entry?.wire["sealkey"] !== undefined;
+    };
+    expect(await isChained("before it is linked")).toBe(true);
+    await store.links.join({ ...joining, deviceKey: "another" });
+    expect(await isChained("tied to another key")).toBe(false);
+    await store.links.join({ ...joining, deviceKey: pen.publicKey });
+    expect(await isChained("tied to its own")).toBe(true);
+    await store.links.change(walk, (row) => ({ ...row, deviceKey: "another" }));
+    expect(await isChained("tied anew")).toBe(false);
+    await store.links.leave(walk);
+    expect(await isChained("left")).toBe(true);
+    await store.links.join({ ...joining, deviceKey: "another" });
+    await store.removeWalk(walk);
+    expect(await isChained("removed")).toBe(true);
+  });
+
   it("[SEL2] goes on behind entries that went unsealed, naming the key again", async () => {
     const pen = await newPen();
     const store = await open(pen);

@@ -8,3 +8,4 @@ export {
 } from "./split-messages.ts";
 export type { MovedStep, SplitAnswer, SplitCost, SplitOptions, Suggestion } from "./split-of.ts";
 export { splitOf } from "./split-of.ts";
+export { walkSplitCase } from "./walk-split-case.ts";

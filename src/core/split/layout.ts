@@ -36,6 +36,8 @@ export class Layout {
   readonly neededTo: Float64Array;
   readonly changedBy: Int32Array;
   readonly neededBy: Int32Array;
+  /** For each lane the steps that have begun and are not laid out yet. */
+  readonly begunLeft: Int32Array;
   /** PET at which all that is laid out is complete. */
   end = 0;
   /** By how much deadlines are missed, in ms together. */
@@ -59,17 +61,18 @@ export class Layout {
     this.neededTo = new Float64Array(held.length);
     this.changedBy = new Int32Array(held.length);
     this.neededBy = new Int32Array(held.length);
+    this.begunLeft = new Int32Array(laneCount);
     this.#blocked = new Uint8Array(laneCount);
     this.reset();
   }
 
   /** Nothing is laid out, and everybody is at their start. */
   reset(): void {
-    const { starts, tethers, held } = this.#model;
+    const { starts, tethers, held, now, begunIn } = this.#model;
     this.finish.fill(NOT_YET);
     this.start.fill(NOT_YET);
     this.because.fill(-1);
-    this.laneReady.fill(0);
+    this.laneReady.fill(now);
     this.laneLast.fill(-1);
     this.lanePlace.set(starts);
     for (let lane = 0; lane < tethers.length; lane += 1) this.laneAnchor[lane] = tethers[lane]?.anchor ?? -1;
@@ -78,6 +81,7 @@ export class Layout {
     this.neededTo.fill(0);
     this.changedBy.fill(-1);
     this.neededBy.fill(-1);
+    this.begunLeft.set(begunIn);
     this.end = 0;
     this.late = 0;
   }
@@ -96,6 +100,7 @@ export class Layout {
     this.neededTo.set(other.neededTo);
     this.changedBy.set(other.changedBy);
     this.neededBy.set(other.neededBy);
+    this.begunLeft.set(other.begunLeft);
     this.end = other.end;
     this.late = other.late;
   }
@@ -130,7 +135,7 @@ export class Layout {
         const own = steps[step] as ModelStep;
         const waits =
           lanes.some((lane) => this.#blocked[lane] === 1) ||
-          own.after.some((from) => this.finish[from] === NOT_YET);
+          (own.past === null && own.after.some((from) => this.finish[from] === NOT_YET));
         if (!waits) {
           if (!this.append(step, choice)) return IMPOSSIBLE;
           continue;
@@ -157,6 +162,16 @@ export class Layout {
     const model = this.#model;
     const own = model.steps[step] as ModelStep;
     const { lanes, needs, time, uses } = this.#standOf(step, choice);
+    if (own.hasBegun) this.#takeUp(lanes);
+    else for (const lane of lanes) if (this.#wouldComeBefore(own, lane)) return false;
+    if (own.past) {
+      const { start, finish } = own.past;
+      this.start[step] = start;
+      this.finish[step] = finish;
+      if (finish > this.end) this.end = finish;
+      this.#leave(step, { lanes, needs, uses, done: finish, own });
+      return true;
+    }
     const { travel, reach, placeCount, tethers } = model;
     let begins = own.notBefore;
     let because = -1;
@@ -225,6 +240,16 @@ export class Layout {
     return true;
   }
 
+  /** Counts off a step that has begun. */
+  #takeUp(lanes: Int32Array): void {
+    for (const lane of lanes) this.begunLeft[lane] = (this.begunLeft[lane] as number) - 1;
+  }
+
+  /** Whether a step would come before one that has begun in a lane, and does not in the file ([WLK6]). */
+  #wouldComeBefore({ ahead }: ModelStep, lane: number): boolean {
+    return (this.begunLeft[lane] as number) > (ahead[lane] as number);
+  }
+
   /** Notes where everybody and everything is when a step is complete. */
   #leave(
     step: number,
@@ -241,7 +266,8 @@ export class Layout {
   ): void {
     for (let seat = 0; seat < lanes.length; seat += 1) {
       const lane = lanes[seat] as number;
-      this.laneReady[lane] = done;
+      // What was done out of order lets nobody go before what is still to come.
+      if (done > (this.laneReady[lane] as number)) this.laneReady[lane] = done;
       this.laneLast[lane] = step;
       if ((needs[seat] as number) >= 0) this.lanePlace[lane] = needs[seat] as number;
       // Whoever's place is not followed is nowhere, also when the others go somewhere.

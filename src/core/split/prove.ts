@@ -49,12 +49,13 @@ export function proveSplit(rules: ProofRules): Proof {
   const { steps, tasks, groups, groupOf, stays, hasForward } = model;
   const isMonotone =
     !hasForward && steps.every(({ within }) => within.every((time) => time === Number.POSITIVE_INFINITY));
+  const left = steps.filter(({ past }) => !past).length;
   let { cost } = rules;
   if (cost <= bound) return { isProven: true, cost, looked: 0 };
-  if (!isMonotone || parts === 0 || steps.length > MOST_STEPS) return { isProven: false, cost, looked: 0 };
+  if (!isMonotone || parts === 0 || left > MOST_STEPS) return { isProven: false, cost, looked: 0 };
   const count = tasks.length;
   // A bound on many steps takes longer: it is looked at fewer parts of them.
-  const most = Math.ceil(parts * Math.min(1, (QUICK / steps.length) ** 2));
+  const most = Math.ceil(parts * Math.min(1, (QUICK / left) ** 2));
   const layouts = Array.from({ length: steps.length + 1 }, () => new Layout(model));
   const choice = new Int32Array(groups.length).fill(-1);
   const placed = new Uint8Array(count);
@@ -160,6 +161,7 @@ function canGoByStart({ tasks, steps, stays }: SplitModel): boolean {
   return tasks.every(
     (task, other) =>
       task.steps.length === 1 &&
+      !task.steps.some((step) => steps[step]?.past) &&
       tasks.every((before, one) => {
         if (stays[one * count + other] === 0) return true;
         const [earlier = -1] = before.steps;
@@ -211,8 +213,9 @@ function boundsOver(model: SplitModel, network: Network): (layout: Layout) => nu
     for (const at of order) {
       const step = model.steps[at] as ModelStep;
       if ((layout.finish[at] as number) >= 0) continue;
-      let begins = Math.max(times.head[at] as number, soonest(step, layout));
-      for (let link = 0; link < step.after.length; link += 1) {
+      let begins = times.head[at] as number;
+      if (!step.past) begins = Math.max(begins, soonest(step, layout));
+      for (let link = 0; link < step.after.length && !step.past; link += 1) {
         const from = step.after[link] as number;
         const done = layout.finish[from] as number;
         const over = done >= 0 ? done : (head[from] as number) + (least[from] as number);

@@ -9,7 +9,7 @@ import type {
   Step,
   StepTime,
 } from "../procedure/index.ts";
-import { AS_EXPECTED, activityOf, outlineOf, parseProcedure } from "../procedure/index.ts";
+import { activityOf, outlineOf, parseProcedure } from "../procedure/index.ts";
 import type { CrewId, PlaceId } from "../units/index.ts";
 import { formatDuration } from "../units/index.ts";
 import type { Layout, Split } from "./layout.ts";
@@ -62,7 +62,7 @@ export function rearrangedFile(
   });
   const laid = withTranslations(splitCase, model, tasks);
   const next: ProcedureFile = { ...file, tasks: laid };
-  return withWaits(next, model, split, layout);
+  return withWaits(next, splitCase, { model, split, layout });
 }
 
 /** The stands that are not the file's, by the reading order index of their steps. */
@@ -129,11 +129,12 @@ interface PlacedTask {
 
 /** The tasks with the translations that are to be laid: some of the file's that still lead on, and new ones where one is missing. */
 function withTranslations(
-  { outline }: SplitCase,
+  splitCase: SplitCase,
   { relaid, needOf }: SplitModel,
   tasks: readonly PlacedTask[],
 ): FileTask[] {
-  const activities = activitiesOf(outline);
+  const { outline, begun } = splitCase;
+  const activities = activitiesOf(splitCase);
   const dropped = new Set<number>();
   const before = new Map<number, FileStep[]>();
   const taken = stepIdsOf(outline);
@@ -156,8 +157,11 @@ function withTranslations(
       if (dropped.has(entry.index)) continue;
       const need = relaid.has(entry.index) ? null : needAt(placed, lane);
       const isAt = (index: number) => activities[index]?.[entry.index] !== true;
+      // Whoever has begun a step got there.
       const goes =
-        need !== null && places.some((place, index) => !isAt(index) && place !== null && place !== need);
+        need !== null &&
+        !begun.has(entry.step.id) &&
+        places.some((place, index) => !isAt(index) && place !== null && place !== need);
       if (goes) {
         const going = translationStep(outline, taken, { member, to: need, when: entry.step.when });
         taken.add(going.id);
@@ -187,19 +191,18 @@ function withTranslations(
  */
 function withWaits(
   file: ProcedureFile,
-  model: SplitModel,
-  split: Split,
-  layout: Layout,
+  { outcomes, begun }: SplitCase,
+  { model, split, layout }: { readonly model: SplitModel; readonly split: Split; readonly layout: Layout },
 ): ProcedureFile | null {
   const { procedure } = parseProcedure(file);
   if (!procedure) return null;
   const outline = outlineOf(procedure);
-  const order = happensBefore(networkOf(outline, activityOf(outline, AS_EXPECTED, false)));
+  const order = happensBefore(networkOf(outline, activityOf(outline, outcomes, false)));
   const added = new Map<string, string[]>();
   for (const [from, to] of handedOn(model, split, layout)) {
     const [earlier, later] = [model.steps[from], model.steps[to]];
     const [a, b] = [earlier && outline.step(earlier.id), later && outline.step(later.id)];
-    if (!a || !b || order.before(a.index, b.index)) continue;
+    if (!a || !b || begun.has(b.step.id) || order.before(a.index, b.index)) continue;
     added.set(b.step.id, [...(added.get(b.step.id) ?? []), a.step.id]);
   }
   if (added.size === 0) return file;

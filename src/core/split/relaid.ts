@@ -1,7 +1,8 @@
 import { isPlaced } from "../place/index.ts";
-import type { Outline, OutlineStep } from "../procedure/index.ts";
+import type { OutlineStep } from "../procedure/index.ts";
 import { activityOf, scenariosOf } from "../procedure/index.ts";
-import type { PlaceId, StepId } from "../units/index.ts";
+import type { PlaceId } from "../units/index.ts";
+import type { SplitCase } from "./split-case.ts";
 
 /** Where somebody has to be when a step begins, by the seat of a performer; `null` where it does not matter. */
 export type NeedOf = (entry: OutlineStep, seat: number) => PlaceId | null;
@@ -9,13 +10,18 @@ export type NeedOf = (entry: OutlineStep, seat: number) => PlaceId | null;
 /** The most scenarios for which translations are laid; the checker looks at all. */
 const MOST_LAID = 16;
 
-/** Which steps are done, by reading order index: without get-aheads and with all of them, as expected and in other scenarios. */
-export function activitiesOf(outline: Outline): readonly (readonly boolean[])[] {
-  return [false, true].flatMap((getAheads) =>
+/**
+ * Which steps are done, by reading order index: without get-aheads and with all of them, as expected and in other
+ * scenarios. In a walk the first is its own, in which a get-ahead may be done in part.
+ */
+export function activitiesOf({ outline, laid, begun }: SplitCase): readonly (readonly boolean[])[] {
+  const own = laid && begun.size > 0 ? [laid.course.network.activity.active] : [];
+  const others = [false, true].flatMap((getAheads) =>
     scenariosOf(outline)
       .outcomes.slice(0, MOST_LAID)
       .map((outcomes) => activityOf(outline, outcomes, getAheads).active),
   );
+  return [...own, ...others];
 }
 
 /**
@@ -23,11 +29,8 @@ export function activitiesOf(outline: Outline): readonly (readonly boolean[])[] 
  * where, and behind which their performer does something at the place that they lead to, whatever else is done. Any other translation, such as
  * one with a time or an alert of its own, is a step like others.
  */
-export function relaidSteps(
-  outline: Outline,
-  needOf: NeedOf,
-  kept: ReadonlySet<StepId>,
-): ReadonlySet<number> {
+export function relaidSteps(splitCase: SplitCase, needOf: NeedOf): ReadonlySet<number> {
+  const { outline, pinned } = splitCase;
   const named = new Set<string>([
     ...outline.steps.flatMap(({ step }) => step.after.map(({ step: id }) => id)),
     ...outline.procedure.watches.flatMap(({ from, until }) => [from ?? "", until ?? ""]),
@@ -40,7 +43,7 @@ export function relaidSteps(
       member !== undefined &&
       isPlaced(member) &&
       !task.closeout &&
-      !kept.has(step.id) &&
+      !pinned.has(step.id) &&
       !named.has(step.id) &&
       // Whatever else the schema comes to know of a step makes it a step like others.
       Object.entries(step).every(
@@ -54,7 +57,7 @@ export function relaidSteps(
   };
   const plain = new Set(outline.steps.filter(isPlain).map(({ index }) => index));
   const relaid = new Set(plain);
-  for (const active of activitiesOf(outline)) {
+  for (const active of activitiesOf(splitCase)) {
     const next = new Map<number, PlaceId | null>();
     for (const entry of outline.steps.toReversed()) {
       if (!active[entry.index]) continue;

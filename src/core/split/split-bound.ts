@@ -39,10 +39,11 @@ export function laneSets(count: number): readonly (readonly number[])[] {
   return Array.from({ length: 2 ** count - 1 }, (_, bits) => all.filter((lane) => ((bits + 1) >> lane) & 1));
 }
 
-export function loadsOf({ steps }: SplitModel, lanes: readonly number[]): readonly Load[] {
-  return steps.flatMap(({ stands }, step) => {
+export function loadsOf({ steps, now }: SplitModel, lanes: readonly number[]): readonly Load[] {
+  return steps.flatMap(({ stands, past }, step) => {
     const seats = stands.map((stand) => stand.lanes.filter((lane) => lanes.includes(lane)).length);
-    if (seats.includes(0)) return [];
+    if (seats.includes(0) || past?.isOver) return [];
+    if (past) return [{ step, time: Math.max(0, past.finish - now) * (seats[0] ?? 0) }];
     const time = Math.min(...stands.map((stand, index) => Math.max(0, stand.time) * (seats[index] ?? 0)));
     return [{ step, time }];
   });
@@ -105,7 +106,8 @@ function tourBound(
   lanes: readonly number[],
   loads: readonly Load[],
 ): number {
-  if (loads.length === 0) return 0;
+  // Ways are counted from the starts.
+  if (loads.length === 0 || model.steps.some(({ past }) => past)) return 0;
   const from = lanes.map((lane) => model.starts[lane] ?? -1);
   const [base = -1] = from;
   if (base < 0 || from.some((place) => place !== base)) return 0;

@@ -1,31 +1,33 @@
+import type { Course, CourseStep } from "../course/index.ts";
 import { isPlaced, waysOf } from "../place/index.ts";
 import { notBeforeOf } from "../plan/index.ts";
 import type { OutlineStep } from "../procedure/index.ts";
-import type { PlaceId } from "../units/index.ts";
+import type { PlaceId, StepId } from "../units/index.ts";
 import { optionsOf } from "./group-options.ts";
 import { placesNeeded } from "./places-needed.ts";
 import { relaidSteps } from "./relaid.ts";
 import type { SplitCase } from "./split-case.ts";
-import type { ModelStand, ModelStep, ModelTask, SplitModel } from "./split-model.ts";
+import type { ModelStand, ModelStep, ModelTask, Past, SplitModel } from "./split-model.ts";
 import type { Use } from "./stand.ts";
 import { heldKey, lanesIn, substitutionFor, usesOf } from "./stand.ts";
 import { standsOf } from "./stands-of.ts";
 import { taskOrderOf } from "./task-order.ts";
 
-/** The model of a case. */
-export function splitModelOf(splitCase: SplitCase): SplitModel {
-  const { outline, plan, pinned } = splitCase;
+/** The model of a case that is laid out as `course`. */
+export function splitModelOf(splitCase: SplitCase, course: Course): SplitModel {
+  const { outline, outcomes, now, standing, begun, pinned } = splitCase;
   const { procedure } = outline;
-  const needOf = placesNeeded(plan);
-  const relaid = relaidSteps(outline, needOf, pinned);
-  const { active } = plan.network.activity;
-  const entries = outline.steps.filter(({ index }) => active[index] && !relaid.has(index));
+  const needOf = placesNeeded(course, outcomes);
+  const relaid = relaidSteps(splitCase, needOf);
+  const isLaid = ({ step }: OutlineStep) => course.steps.has(step.id);
+  const entries = outline.steps.filter((entry) => isLaid(entry) && !relaid.has(entry.index));
   const local = new Map(entries.map(({ step }, index): [string, number] => [step.id, index]));
   const places = procedure.places.map(({ id }) => id);
   const placeIndex = new Map<string, number>(places.map((id, index) => [id, index]));
   const placeOf = (id: PlaceId | null | undefined) => (id == null ? -1 : (placeIndex.get(id) ?? -1));
-  const found = usesOf(plan.network);
-  const isSettled = settledUses(plan.network.order, found.uses);
+  const order = orderToCome(course);
+  const found = usesOf(outline, order, standing);
+  const isSettled = settledUses(order, found.uses);
   const things = new Map<string, number>();
   const values = new Map<string, number>();
   const numbered = (map: Map<string, number>, key: string) => {
@@ -40,7 +42,8 @@ export function splitModelOf(splitCase: SplitCase): SplitModel {
     entry.task.closeout ||
     pinned.has(entry.step.id) ||
     (found.uses.get(entry.index) ?? []).some(({ of }) => !isSettled(of));
-  const steps = entries.map((entry): ModelStep => {
+  const { begunBehind, begunIn } = begunByLane(splitCase, entries);
+  const steps = entries.map((entry, position): ModelStep => {
     const { step, index } = entry;
     const uses = usesFor(entry);
     const written = standsOf(outline, entry, { isFixed: isFixed(entry), needOf });
@@ -74,12 +77,15 @@ export function splitModelOf(splitCase: SplitCase): SplitModel {
       writtenStands: written,
       to: placeOf(step.to),
       anchor: placeOf(step.anchor),
-      notBefore: notBeforeOf(entry),
+      notBefore: Math.max(notBeforeOf(entry), now),
       doneBy: step.doneBy ?? Number.POSITIVE_INFINITY,
       after: Int32Array.from(after, ({ from }) => from),
       lags: Float64Array.from(after, ({ lag }) => lag),
       within: Float64Array.from(after, ({ within }) => within),
       windows: step.within,
+      past: pastOf(course.steps.get(step.id)),
+      hasBegun: begun.has(step.id),
+      ahead: begunBehind[position] as Int32Array,
     };
   });
   const tasks = procedure.tasks.map((task, number): ModelTask => {
@@ -91,7 +97,7 @@ export function splitModelOf(splitCase: SplitCase): SplitModel {
         own.length > 0 &&
         !task.steps.some(({ id }) => {
           const entry = outline.step(id);
-          return entry !== null && active[entry.index] && isFixed(entry);
+          return entry !== null && isLaid(entry) && isFixed(entry);
         }),
     };
   });
@@ -109,8 +115,6 @@ export function splitModelOf(splitCase: SplitCase): SplitModel {
       places.flatMap((a) => places.map((b) => (a === b ? 0 : (cost(a, b) ?? Number.POSITIVE_INFINITY)))),
     );
   const keep = (crew: string) => crew as never;
-  // A line that is too short in the file already is no reason to refuse what leaves it so.
-  const isShort = splitCase.findings.some(({ code }) => code.startsWith("tether/"));
   return {
     steps,
     tasks,
@@ -118,10 +122,13 @@ export function splitModelOf(splitCase: SplitCase): SplitModel {
     groupOf,
     seatOf,
     laneCount: outline.crew.length,
+    now,
+    begunIn,
     starts: Int32Array.from(outline.crew, (member) => (isPlaced(member) ? placeOf(member.start) : -1)),
     isPlaced: Uint8Array.from(outline.crew, (member) => (isPlaced(member) ? 1 : 0)),
+    // A line that is too short in the file already is no reason to refuse what leaves it so.
     tethers: outline.crew.map(({ tether }) =>
-      tether && !isShort ? { anchor: placeOf(tether.anchor), length: tether.length } : null,
+      tether && !splitCase.hasShortTether ? { anchor: placeOf(tether.anchor), length: tether.length } : null,
     ),
     placeCount: places.length,
     travel: matrix((a, b) => ways.quickest(a, b)?.cost),
@@ -130,11 +137,33 @@ export function splitModelOf(splitCase: SplitCase): SplitModel {
       const start = found.start.get(of);
       return start ? numbered(values, heldKey(start, keep) ?? "") : -1;
     }),
-    spans: plan.windows,
+    spans: course.windows,
     ...taskOrderOf(outline, tasks),
     relaid,
     needOf,
   };
+}
+
+/** The steps that may still change what everything is, those in work first: a skipped or complete step has done so. */
+function orderToCome({ outline, network, steps }: Course): readonly number[] {
+  const stageOf = (index: number) => steps.get(outline.steps[index]?.step.id as StepId)?.stage;
+  return ["in-work", "planned"].flatMap((stage) => network.order.filter((index) => stageOf(index) === stage));
+}
+
+const pastOf = (step: CourseStep | undefined): Past | null =>
+  step === undefined || step.stage === "planned"
+    ? null
+    : { start: step.start, finish: step.finish, isOver: step.stage !== "in-work" };
+
+/** The steps of each lane that have begun: all, and for each step those that stand behind it in lanes of its own. */
+function begunByLane({ outline, begun }: SplitCase, entries: readonly OutlineStep[]) {
+  const begunIn = new Int32Array(outline.crew.length);
+  const begunBehind = entries.map(() => begunIn);
+  for (const [position, { step, performers }] of [...entries.entries()].reverse()) {
+    begunBehind[position] = begunIn.map((count, lane) => (performers.includes(lane) ? count : 0));
+    if (begun.has(step.id)) for (const lane of performers) begunIn[lane] = (begunIn[lane] ?? 0) + 1;
+  }
+  return { begunBehind, begunIn };
 }
 
 /** Whether the steps use a thing in reading order, so that it can be followed from one to the next. */

@@ -14,6 +14,15 @@ export interface ModelStand {
   readonly uses: Int32Array;
 }
 
+/** When a step began that has begun, in ms of PET. */
+export interface Past {
+  readonly start: number;
+  /** When it was complete, or is expected to be. */
+  readonly finish: number;
+  /** False while it is in work. */
+  readonly isOver: boolean;
+}
+
 /** A step of the plan by indices. Places are −1 where there is none. */
 export interface ModelStep {
   /** Reading order index in the outline. */
@@ -32,6 +41,12 @@ export interface ModelStep {
   readonly lags: Float64Array;
   readonly within: Float64Array;
   readonly windows: readonly WindowId[];
+  /** `null` for a step to come. */
+  readonly past: Past | null;
+  /** True for a step that nothing new may come before in a lane ([WLK6]). */
+  readonly hasBegun: boolean;
+  /** For each lane that it is in in the file: the steps that have begun and stand behind it there. */
+  readonly ahead: Int32Array;
 }
 
 /** Steps that change hands together, since what they hold passes between them. */
@@ -63,6 +78,10 @@ export interface SplitModel {
   readonly groupOf: Int32Array;
   readonly seatOf: Int32Array;
   readonly laneCount: number;
+  /** PET in ms before which nothing more begins. */
+  readonly now: number;
+  /** For each lane the steps that have begun. */
+  readonly begunIn: Int32Array;
   /** Where each lane is at PET 0; −1 where that is not known. */
   readonly starts: Int32Array;
   /** 1 for each lane whose place is followed. */

@@ -1,6 +1,6 @@
 import { changesBetween } from "../changes/index.ts";
+import type { Course } from "../course/index.ts";
 import { waysOf } from "../place/index.ts";
-import type { Plan } from "../plan/index.ts";
 import { windowMargins } from "../plan/index.ts";
 import type { Change } from "../procedure/index.ts";
 import type { CrewId, Duration, Metres, PlaceId, StepId, TaskId, WindowId } from "../units/index.ts";
@@ -12,7 +12,7 @@ import { proveSplit } from "./prove.ts";
 import { departuresOf, reduced, without } from "./reduced.ts";
 import { searchSplits } from "./search.ts";
 import { splitBound } from "./split-bound.ts";
-import type { SplitCase } from "./split-case.ts";
+import type { Laid, SplitCase } from "./split-case.ts";
 import type { SplitModel } from "./split-model.ts";
 import { splitModelOf } from "./split-model-of.ts";
 
@@ -115,37 +115,37 @@ const NOTHING = {
  * procedure, and keeps the fewest changes. The same seed gives the same answer; more tries never give a worse one.
  */
 export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptions): SplitAnswer {
-  const { plan } = splitCase;
-  const before = plan.timeline?.course.finish ?? null;
-  const path = plan.timeline?.criticalPath ?? [];
-  if (before === null)
+  const { laid } = splitCase;
+  if (!laid)
     return {
       ...NOTHING,
       status: "no-plan",
       isProven: false,
-      before,
+      before: null,
       finish: null,
       bound: null,
       gap: 0,
       tried: 0,
       looked: 0,
       hasNoChoice: false,
-      criticalPath: { before: path, after: [] },
+      criticalPath: { before: [], after: [] },
     };
-  const model = splitModelOf(splitCase);
+  const { course, criticalPath: path } = laid;
+  const before = course.finish;
+  const model = splitModelOf(splitCase, course);
   const criticalPath = { before: path, after: path };
   if (model.groups.every(({ options }) => options.length < 2) && !model.tasks.some(({ isFree }) => isFree)) {
     const only = { before, finish: before, bound: before, gap: 0, tried: 0, looked: 0 };
     return { ...NOTHING, ...only, status: "unchanged", isProven: true, hasNoChoice: true, criticalPath };
   }
   const layout = new Layout(model);
-  const least = splitBound(model, plan.network);
+  const least = splitBound(model, course.network);
   const offer = (split: Split) => offered(splitCase, model, split, layout);
   const searched = searchSplits({ model, seed, tries, bound: least, offer });
   let best = searched.best;
   const proof = proveSplit({
     model,
-    network: plan.network,
+    network: course.network,
     cost: searched.cost,
     bound: least,
     parts,
@@ -171,8 +171,8 @@ export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptio
     tried: searched.tried,
     looked: proof.looked,
     hasNoChoice: false,
-    ...(better ? described(splitCase, model, better) : {}),
-    criticalPath: { ...criticalPath, after: better?.plan.timeline?.criticalPath ?? path },
+    ...(better ? described(splitCase, model, better, laid) : {}),
+    criticalPath: { ...criticalPath, after: better?.laid.criticalPath ?? path },
   };
 }
 
@@ -183,8 +183,12 @@ function withFewest(best: Offered, model: SplitModel, offer: (split: Split) => O
 }
 
 /** What an offer changes, why, and at what cost. */
-function described(splitCase: SplitCase, model: SplitModel, { split, file, plan, outline }: Offered) {
-  const { outline: old, plan: oldPlan } = splitCase;
+function described(
+  splitCase: SplitCase,
+  model: SplitModel,
+  { split, file, laid: { outline, course } }: Offered,
+  { outline: old, course: oldCourse, criticalPath }: Laid,
+) {
   const layout = new Layout(model);
   const cost = layout.costOf(split);
   const suggestions = departuresOf(model, split).map((departure): Suggestion => {
@@ -213,9 +217,9 @@ function described(splitCase: SplitCase, model: SplitModel, { split, file, plan,
       to: first ? (outline.step(first.id)?.step.by ?? []) : [],
     };
   });
-  const path = new Set(oldPlan.timeline?.criticalPath ?? []);
-  const moved = [...(plan.timeline?.course.steps.values() ?? [])].flatMap(({ step, start }): MovedStep[] => {
-    const was = oldPlan.timeline?.course.steps.get(step);
+  const path = new Set(criticalPath);
+  const moved = [...course.steps.values()].flatMap(({ step, start }): MovedStep[] => {
+    const was = oldCourse.steps.get(step);
     const [from, to] = [old.step(step)?.step.by, outline.step(step)?.step.by];
     if (!was || !from || !to || (was.start === start && from.join(" ") === to.join(" "))) return [];
     return [{ step, from, to, before: was.start, start, wasCritical: path.has(step) }];
@@ -226,14 +230,14 @@ function described(splitCase: SplitCase, model: SplitModel, { split, file, plan,
     moved,
     cost: {
       changedHands: moved.filter(({ from, to }) => from.join(" ") !== to.join(" ")).length,
-      metres: { before: metresOf(oldPlan), after: metresOf(plan) },
-      tighter: tighterWindows(oldPlan, plan),
+      metres: { before: metresOf(oldCourse), after: metresOf(course) },
+      tighter: tighterWindows(oldCourse, course),
     },
   };
 }
 
 /** The metres that everybody goes in a plan, along the quickest ways. */
-function metresOf({ outline, network, whereabouts }: Plan): Metres {
+function metresOf({ outline, network, whereabouts }: Course): Metres {
   const ways = waysOf(outline.procedure);
   const lengthOf = (from: PlaceId, to: PlaceId) => {
     const places = (ways.quickest(from, to) ?? ways.shortest(from, to))?.places ?? [];
@@ -248,9 +252,12 @@ function metresOf({ outline, network, whereabouts }: Plan): Metres {
   }, 0) as Metres;
 }
 
-function tighterWindows(before: Plan, after: Plan): SplitCost["tighter"] {
-  const marginsOf = ({ outline, windows, timeline }: Plan) =>
-    windowMargins(outline, windows, ({ step }) => timeline?.course.steps.get(step.id) ?? null);
+function tighterWindows(before: Course, after: Course): SplitCost["tighter"] {
+  const marginsOf = ({ outline, windows, steps }: Course) =>
+    windowMargins(outline, windows, ({ step }) => {
+      const one = steps.get(step.id);
+      return one?.stage === "planned" ? one : null;
+    });
   const old = new Map(marginsOf(before).map(({ window, margin }) => [window, margin]));
   return marginsOf(after).flatMap(({ window, margin }) => {
     const was = old.get(window);

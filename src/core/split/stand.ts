@@ -1,7 +1,6 @@
-import { custodyAtStart } from "../custody/index.ts";
-import type { Network } from "../order/index.ts";
 import type { Location, Outline, OutlineStep, Step, StepTime } from "../procedure/index.ts";
 import type { CrewId, ItemId, StateId } from "../units/index.ts";
+import type { Standing } from "./split-case.ts";
 
 /** Who does a step, and in what time: one entry of its `or`, or as the file has it. */
 export interface Stand {
@@ -51,15 +50,19 @@ export function heldKey({ crew, value }: Held, substitution: Substitution): stri
 }
 
 /**
- * What the steps of a network use, by reading order index, and what each thing is before any step. The values are those
- * that the steps find in one order that the network allows.
+ * What steps use, by reading order index, and what each thing is before any of them. The values are those that the steps
+ * find in an order of theirs; `order` has their reading order indices.
  */
-export function usesOf({ outline, order }: Network): {
+export function usesOf(
+  outline: Outline,
+  order: readonly number[],
+  standing: Standing,
+): {
   readonly uses: ReadonlyMap<number, readonly Use[]>;
   readonly start: ReadonlyMap<string, Held>;
 } {
-  const items = new Map<ItemId, Location>(custodyAtStart(outline.procedure));
-  const states = new Map<StateId, string>(outline.procedure.states.map(({ id, start }) => [id, start]));
+  const items = new Map<ItemId, Location>(standing.items);
+  const states = new Map<StateId, string>(standing.states);
   const isOfCrew = new Set<string>(
     outline.procedure.states.flatMap(({ id, values }) => (values === "crew" ? [id] : [])),
   );

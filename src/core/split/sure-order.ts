@@ -1,6 +1,6 @@
 import type { Network } from "../order/index.ts";
 import { IMPOSSIBLE } from "./layout.ts";
-import type { ModelStand, ModelStep, SplitModel } from "./split-model.ts";
+import type { ModelStand, ModelStep, Past, SplitModel } from "./split-model.ts";
 
 /** What holds of the steps in every split: times in ms, by index. */
 export interface SureTimes {
@@ -15,8 +15,42 @@ export interface SureTimes {
 const MOST_LINKED = 600;
 const FEW_LINKS = 8;
 
-/** The least time of a step; zero for a translation that takes as long as the way, which its head has. */
-const leastOf = ({ stands }: ModelStep) => Math.min(...stands.map(({ time }) => Math.max(0, time)));
+/** The least time of a step to come; zero for a translation that takes as long as the way, which its head has. */
+const leastTime = ({ stands }: ModelStep) => Math.min(...stands.map(({ time }) => Math.max(0, time)));
+
+/** From when on a step that has begun takes time that is left: a complete one takes none. */
+const leftFrom = ({ finish, isOver }: Past, now: number) => (isOver ? finish : Math.min(now, finish));
+
+/** Where somebody is, and when they are free, by what they have begun. */
+interface Present {
+  /** −1 where that is not sure. */
+  readonly place: number;
+  readonly ready: number;
+}
+
+/**
+ * Where everybody is once what has begun is complete. Nobody's place is sure who has something to do yet in front of what they have begun, nor
+ * are the ways between.
+ */
+function presentIn({ steps, starts, isPlaced, laneCount, now }: SplitModel): readonly Present[] {
+  return Array.from({ length: laneCount }, (_, lane): Present => {
+    let [place, ready, isSure, isOpen] = [starts[lane] ?? -1, now, true, false];
+    for (const { past, stands, to } of steps) {
+      const [stand] = stands;
+      if (!past || !stand) {
+        isOpen ||= stands.some(({ lanes }) => lanes.includes(lane));
+        continue;
+      }
+      const seat = stand.lanes.indexOf(lane);
+      if (seat === -1) continue;
+      isSure &&= !isOpen;
+      const need = stand.needs[seat] ?? -1;
+      place = to >= 0 && isPlaced[lane] === 1 ? to : need >= 0 ? need : place;
+      ready = Math.max(ready, past.finish);
+    }
+    return { place: isSure ? place : -1, ready };
+  });
+}
 
 /** Which tasks stand before which in every split: the pairs that must, and what follows from them. Row by row. */
 export function sureTasks({ tasks, stays }: Pick<SplitModel, "tasks" | "stays">): Uint8Array {
@@ -49,9 +83,15 @@ export function* standsTogether(
  * The least time from the completion of one step to the start of another behind it in the same lane, in every pair of
  * stands; `null` when they may be in lanes of their own. No way with a stop between is quicker than those of `travel`.
  */
-function laneGap(model: SplitModel, travel: Float64Array, one: number, other: number): number | null {
+function laneGap(
+  model: SplitModel,
+  travel: Float64Array,
+  [one, other]: readonly [number, number],
+  isSure: (lane: number) => boolean,
+): number | null {
   const { placeCount, steps } = model;
   const [a, b] = [steps[one], steps[other]];
+  const isPast = a?.past != null;
   let least = IMPOSSIBLE;
   for (const [first, second] of standsTogether(model, one, other)) {
     let gap = -1;
@@ -61,7 +101,8 @@ function laneGap(model: SplitModel, travel: Float64Array, one: number, other: nu
       const from =
         model.isPlaced[lane] === 1 && (a?.to ?? -1) >= 0 ? (a?.to ?? -1) : (first.needs[seat] ?? -1);
       const need = second.needs[next] ?? -1;
-      const to = need >= 0 ? need : second.time < 0 ? (b?.to ?? -1) : -1;
+      // Of what has begun only the last place counts, which the heads have.
+      const to = isPast || !isSure(lane) ? -1 : need >= 0 ? need : second.time < 0 ? (b?.to ?? -1) : -1;
       gap = Math.max(gap, from >= 0 && to >= 0 ? (travel[from * placeCount + to] as number) : 0);
     }
     if (gap < 0) return null;
@@ -75,7 +116,9 @@ function laneGap(model: SplitModel, travel: Float64Array, one: number, other: nu
  * and steps of one lane whose order cannot change. A translation by the way counts as complete with its head.
  */
 export function sureTimes(model: SplitModel, network: Network): SureTimes {
-  const { steps, tasks, placeCount, starts } = model;
+  const { steps, tasks, placeCount, now, starts } = model;
+  const present = presentIn(model);
+  const isSure = (lane: number) => (starts[lane] ?? -1) < 0 || (present[lane]?.place ?? -1) >= 0;
   const travel = givenWays(model, (time) => time);
   const count = steps.length;
   const local = new Map(steps.map(({ index }, at) => [index, at]));
@@ -88,14 +131,15 @@ export function sureTimes(model: SplitModel, network: Network): SureTimes {
   };
   const links: { from: number; to: number; gap: number }[] = [];
   for (const [at, step] of steps.entries())
-    for (const [link, from] of step.after.entries()) links.push({ from, to: at, gap: step.lags[link] ?? 0 });
+    for (const [link, from] of step.past ? [] : step.after.entries())
+      links.push({ from, to: at, gap: step.lags[link] ?? 0 });
   // Of many steps each has links to the next ones only: fewer links make a bound no wrong one.
   const most = count > MOST_LINKED ? FEW_LINKS : count;
   for (const one of steps.keys()) {
     let own = 0;
     for (let other = 0; other < count && own < most; other += 1) {
-      if (!isBefore(one, other)) continue;
-      const gap = laneGap(model, travel, one, other);
+      if (steps[other]?.past || !isBefore(one, other)) continue;
+      const gap = laneGap(model, travel, [one, other], isSure);
       if (gap === null) continue;
       links.push({ from: one, to: other, gap });
       own += 1;
@@ -107,12 +151,15 @@ export function sureTimes(model: SplitModel, network: Network): SureTimes {
     before[link.to]?.push(link);
     behind[link.from]?.push(link);
   }
-  const least = Float64Array.from(steps, leastOf);
-  const head = new Float64Array(count);
+  const least = Float64Array.from(steps, (step) =>
+    step.past ? step.past.finish - leftFrom(step.past, now) : leastTime(step),
+  );
+  const head = Float64Array.from(steps, ({ past }) => (past ? leftFrom(past, now) : 0));
   const tail = new Float64Array(count);
   for (const at of order) {
     const step = steps[at] as ModelStep;
-    let begins = Math.max(step.notBefore, Math.min(...step.stands.map(fromStart(step))));
+    if (step.past) continue;
+    let begins = Math.max(step.notBefore, Math.min(...step.stands.map(fromPresent(step))));
     for (const { from, gap } of before[at] ?? [])
       begins = Math.max(begins, (head[from] as number) + (least[from] as number) + gap);
     head[at] = begins;
@@ -122,16 +169,16 @@ export function sureTimes(model: SplitModel, network: Network): SureTimes {
       tail[at] = Math.max(tail[at] as number, gap + (least[to] as number) + (tail[to] as number));
   return { head, least, tail };
 
-  /** The time that those of a stand need from their starts at least. */
-  function fromStart(step: ModelStep) {
+  /** When those of a stand can be there at the earliest from where they are. */
+  function fromPresent(step: ModelStep) {
     return ({ lanes, needs, time }: ModelStand) =>
       Math.max(
         0,
         ...[...lanes].map((lane, seat) => {
           const need = needs[seat] ?? -1;
           const to = need >= 0 ? need : time < 0 ? step.to : -1;
-          const from = starts[lane] ?? -1;
-          return from >= 0 && to >= 0 ? (travel[from * placeCount + to] as number) : 0;
+          const { place: from, ready } = present[lane] as Present;
+          return ready + (from >= 0 && to >= 0 ? (travel[from * placeCount + to] as number) : 0);
         }),
       );
   }

@@ -2,44 +2,30 @@ import { fc, test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
 import { applyChanges } from "../../../src/core/changes/index.ts";
 import { checkOutline } from "../../../src/core/check/index.ts";
-import { planOf, seededSource } from "../../../src/core/plan/index.ts";
+import { planOf } from "../../../src/core/plan/index.ts";
+import type { Finding } from "../../../src/core/procedure/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import type { SplitCase } from "../../../src/core/split/index.ts";
 import { splitOf } from "../../../src/core/split/index.ts";
-import type { Split } from "../../../src/core/split/layout.ts";
 import { Layout, splitAsWritten } from "../../../src/core/split/layout.ts";
 import { proveSplit } from "../../../src/core/split/prove.ts";
 import { rearrangedFile } from "../../../src/core/split/rearranged-file.ts";
 import { splitBound } from "../../../src/core/split/split-bound.ts";
-import type { SplitModel } from "../../../src/core/split/split-model.ts";
 import { splitModelOf } from "../../../src/core/split/split-model-of.ts";
 import { procedureOf } from "../procedure-builder.ts";
 import { caseOf, randomFile, seedsArb } from "./random-procedure.ts";
+import { splitByChance } from "./split-by-chance.ts";
 
 const NO_LIGHT = { start: null, light: null };
 
-/** A split that the model allows, by chance. */
-function splitByChance({ tasks, groups, stays }: SplitModel, seed: number): Split {
-  const random = seededSource(seed);
-  const left = new Set(tasks.keys());
-  const order: number[] = [];
-  while (left.size > 0) {
-    const open = [...left].filter((one) =>
-      [...left].every((other) => stays[other * tasks.length + one] === 0),
-    );
-    const next = open[Math.floor(random() * open.length)] ?? -1;
-    left.delete(next);
-    order.push(next);
-  }
-  return {
-    order: Int32Array.from(order),
-    choice: Int32Array.from(groups, ({ options }) => Math.floor(random() * options.length)),
-  };
-}
-
 /** The model of a case, and `null` where the file has no plan at all. */
 function modelOf(splitCase: SplitCase) {
-  return splitCase.plan.timeline ? splitModelOf(splitCase) : null;
+  return (
+    splitCase.laid && {
+      model: splitModelOf(splitCase, splitCase.laid.course),
+      network: splitCase.laid.course.network,
+    }
+  );
 }
 
 /** A get-ahead stands behind a step in whose place it is done, and that step may be given to somebody else. */
@@ -71,8 +57,9 @@ describe("the best split of any procedure", () => {
     "[FIT3] the search lays a split out as the plan of its procedure does",
     (seeds, seed) => {
       const splitCase = caseOf(randomFile(seeds));
-      const model = modelOf(splitCase);
-      if (!model) return;
+      const found = modelOf(splitCase);
+      if (!found) return;
+      const { model } = found;
       const layout = new Layout(model);
       for (const split of [
         splitAsWritten(model),
@@ -96,14 +83,15 @@ describe("the best split of any procedure", () => {
     "[FIT3] no split is complete before the bound, and the proof finds the best of all",
     (seeds, seed) => {
       const splitCase = caseOf(randomFile(seeds));
-      const model = modelOf(splitCase);
-      if (!model) return;
+      const found = modelOf(splitCase);
+      if (!found) return;
+      const { model, network } = found;
       const layout = new Layout(model);
-      const bound = splitBound(model, splitCase.plan.network);
+      const bound = splitBound(model, network);
       const cost = layout.costOf(splitAsWritten(model));
       const proof = proveSplit({
         model,
-        network: splitCase.plan.network,
+        network,
         cost,
         bound,
         parts: 20_000,
@@ -132,9 +120,9 @@ describe("the best split of any procedure", () => {
       if (!applied.file) throw new Error("not applied");
       const outline = outlineOf(procedureOf(applied.file));
       expect(planOf(outline).timeline?.course.finish).toBe(answer.finish);
-      const errorsOf = (of: SplitCase["findings"]) =>
+      const errorsOf = (of: readonly Finding[]) =>
         new Set(of.filter(({ level }) => level === "error").map(({ code, things }) => `${code} ${things}`));
-      const old = errorsOf(splitCase.findings);
+      const old = errorsOf(checkOutline(splitCase.outline, NO_LIGHT));
       expect([...errorsOf(checkOutline(outline, NO_LIGHT))].filter((one) => !old.has(one))).toEqual([]);
       const still = file.tasks.filter(({ order }) => order !== "free").map(({ id }) => id);
       expect(applied.file.tasks.filter(({ order }) => order !== "free").map(({ id }) => id)).toEqual(still);

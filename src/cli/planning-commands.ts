@@ -74,7 +74,8 @@ export function addPlanning(program: Command, { terminal }: Surroundings, ended:
   program
     .command("split")
     .description(words("help/split"))
-    .argument("<file>", words("help/file"))
+    .argument("<file>", words("help/fit-file"))
+    .option("--at <instant>", words("help/fit-at"), instantValue)
     .option("--start <instant>", words("help/start"), instantValue)
     .option("--orbit <file>", words("help/orbit"))
     .option("--tries <n>", words("help/split-tries"), countValue, 20_000)

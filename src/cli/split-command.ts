@@ -1,5 +1,5 @@
-import type { Outline } from "../core/procedure/index.ts";
-import type { SplitAnswer } from "../core/split/index.ts";
+import { readLines } from "../core/log/index.ts";
+import type { SplitAnswer, SplitCase } from "../core/split/index.ts";
 import {
   splitCase,
   splitChainMessage,
@@ -7,19 +7,25 @@ import {
   splitOf,
   splitVerdict,
   suggestionMessages,
+  walkSplitCase,
 } from "../core/split/index.ts";
 import type { Instant } from "../core/units/index.ts";
+import { readText } from "../io/files/index.ts";
 import type { Message } from "../words/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { lightFromFile } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
-import { procedureFile } from "./read-input.ts";
+import { foldedFile, procedureFile } from "./read-input.ts";
 import { splitDocument } from "./split-document.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
+import { UnusableInputError } from "./unusable-input-error.ts";
 
 /** The options of `split`. */
 export interface SplitArguments {
+  /** For a log: the instant from which it is asked. */
+  readonly at?: Instant;
+  /** For a procedure: the instant of PET 0. */
   readonly start?: Instant;
   readonly orbit?: string;
   readonly tries: number;
@@ -31,22 +37,39 @@ export interface SplitArguments {
 /** How many parts of splits are looked at for a proof: usually a second, and a minute when one is asked for. */
 const PARTS = { usual: 50_000, asked: 3_000_000 };
 
-/** `split`: who should do what, and in which order, for the earliest finish. */
+/** `split`: who should do what, and in which order, for the earliest finish; for a procedure or the rest of a walk. */
 export async function splitCommand(
   file: string,
   said: SplitArguments,
   terminal: Terminal,
 ): Promise<ExitStatus> {
-  const { outline, read } = await procedureFile(file);
-  const light = await lightFromFile(said.orbit, said.start);
-  if (!read.file) throw new NoFileError();
-  const answer = splitOf(splitCase({ file: read.file, outline }, { start: said.start ?? null, light }), {
+  const isLog = readLines(await readText(file)).entries.length > 0;
+  const asked = isLog ? await walkIn(file, said) : await planIn(file, said);
+  const answer = splitOf(asked, {
     tries: said.tries,
     seed: said.seed,
     parts: said.proof ? PARTS.asked : PARTS.usual,
   });
-  terminal.out(said.json ? `${JSON.stringify(splitDocument(answer), null, 2)}\n` : inLines(outline, answer));
+  terminal.out(
+    said.json ? `${JSON.stringify(splitDocument(answer), null, 2)}\n` : inLines(asked, isLog, answer),
+  );
   return answer.status === "no-plan" ? EXIT.findings : EXIT.fine;
+}
+
+async function planIn(file: string, said: SplitArguments): Promise<SplitCase> {
+  const { outline, read } = await procedureFile(file);
+  if (said.at !== undefined) throw new UnusableInputError(words("cli/fit-at-needs-log"));
+  const light = await lightFromFile(said.orbit, said.start);
+  if (!read.file) throw new NoFileError();
+  return splitCase({ file: read.file, outline }, { start: said.start ?? null, light });
+}
+
+async function walkIn(file: string, said: SplitArguments): Promise<SplitCase> {
+  if (said.start !== undefined || said.orbit !== undefined) {
+    throw new UnusableInputError(words("cli/fit-log-has-start"));
+  }
+  const { folded, ledger } = await foldedFile(file, said.at);
+  return walkSplitCase(ledger, said.at ?? folded.lastAt ?? ledger.opened.at);
 }
 
 /** A procedure that was read has a file: that it has none is a mistake of our own. */
@@ -54,11 +77,12 @@ class NoFileError extends Error {}
 
 const line = (message: Message) => `${plainText(inWords(message))}\n`;
 
-function inLines(outline: Outline, answer: SplitAnswer): string {
+function inLines({ outline, now }: SplitCase, isLog: boolean, answer: SplitAnswer): string {
   const { suggestions, cost, before, tried, looked } = answer;
   const chain = splitChainMessage(outline, answer);
   return [
     `${plainText(outline.procedure.title)}\n`,
+    isLog ? `${words("split/as-of", { now })}\n` : "",
     before === null ? "" : `${words("split/now", { finish: before })}\n`,
     `\n${line(splitVerdict(answer))}`,
     chain ? line(chain) : "",

@@ -71,6 +71,46 @@ describe("split", () => {
     );
     const { status, out } = await tetherline("split", ring);
     expect(status).toBe(1);
-    expect(out).toContain("mend the errors of the procedure first");
+    expect(out).toContain("mend first what keeps it from being made");
+  });
+
+  it("[FIT3] asks for the rest of a walk at an instant, and leaves what is in work where it is", async () => {
+    const log = scratch.path("walk.walk.jsonl");
+    await tetherline("rehearse", file, "--seed", "3", "--start", "2031-04-02T09:00:00Z", "--out", log);
+    const at = ["--at", "2031-04-02T09:05:00Z"];
+    const { status, out } = await tetherline("split", log, ...at, "--json");
+    expect(status).toBe(0);
+    // Washing is in work and stays, although another could do it.
+    expect(JSON.parse(out)).toMatchObject({
+      before: 3_300,
+      finish: 2_400,
+      bound: 2_400,
+      proven: true,
+      changes: [{ change: "wiring", set: { by: ["ev2"], or: [["ev1"]] } }],
+      moved: [
+        { step: "wiring", from: ["ev1"], to: ["ev2"], before: 1_200, start: 300 },
+        { step: "end", before: 3_000, start: 2_100 },
+      ],
+    });
+    const told = await tetherline("split", log, ...at);
+    expect(told.out).toContain("The walk as it was at PET 0:05:00.");
+    expect(told.out).toContain("Proven best: finish 0:40, 15 min earlier.");
+  });
+
+  it.each([
+    [["--at", "2031-04-02T09:00:00Z"], "--at is for the log of a walk; a procedure is asked from PET 0."],
+    [["--at", "soon"], "an instant"],
+  ])("refuses %j of a procedure in one sentence", async (args, sentence) => {
+    const { status, out, err } = await tetherline("split", file, ...args);
+    expect([status, out]).toEqual([2, ""]);
+    expect(err).toContain(sentence);
+  });
+
+  it("refuses a start for a log, which has its own", async () => {
+    const log = scratch.path("again.walk.jsonl");
+    await tetherline("rehearse", file, "--seed", "3", "--start", "2031-04-02T09:00:00Z", "--out", log);
+    const { status, err } = await tetherline("split", log, "--start", "2031-04-02T09:00:00Z");
+    expect(status).toBe(2);
+    expect(err).toBe("--start and --orbit are for a procedure; a log has its own.\n");
   });
 });

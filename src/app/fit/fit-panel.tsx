@@ -16,6 +16,8 @@ interface FitPanelProps {
   readonly essential: readonly Task[];
   /** Asks again with what has happened since; `null` where nothing happens. */
   readonly onAgain: (() => void) | null;
+  /** Goes on to who could do the rest in less time; `null` where that is asked elsewhere. */
+  readonly onSplit?: (() => void) | null;
   /** Amends the plan so that get-aheads are kept and tasks are left out; `null` where it may not be amended. */
   readonly onAmend?: OnAmend | null;
   readonly onClose: () => void;
@@ -28,7 +30,15 @@ const NINE_IN_TEN = 0.9;
  * What still fits under the elapsed limit: sets of get-aheads, best first. Essential work is left out only where the
  * reader ticks it, and nothing is changed by any of it ([FIT1], [FIT2], [FIT4]).
  */
-export function FitPanel({ outline, subject, essential, onAgain, onAmend = null, onClose }: FitPanelProps) {
+export function FitPanel({
+  outline,
+  subject,
+  essential,
+  onAgain,
+  onSplit = null,
+  onAmend = null,
+  onClose,
+}: FitPanelProps) {
   const limit = outline.procedure.limits.elapsed ?? null;
   const [chance, setChance] = useState<number | null>(limit === null ? null : NINE_IN_TEN);
   const [leftOut, setLeftOut] = useState<readonly TaskId[]>([]);
@@ -44,10 +54,19 @@ export function FitPanel({ outline, subject, essential, onAgain, onAmend = null,
         limit={limit}
         onAmend={onAmend && (({ keep, out }) => onAmend({ keep, out: [...out, ...leftOut] }))}
       />
-      {onAgain && (
-        <button type="button" className="plain-button" onClick={onAgain}>
-          {words("fit/again")}
-        </button>
+      {(onAgain || onSplit) && (
+        <div className="panel-acts">
+          {onAgain && (
+            <button type="button" className="plain-button" onClick={onAgain}>
+              {words("fit/again")}
+            </button>
+          )}
+          {onSplit && (
+            <button type="button" className="plain-button" onClick={onSplit}>
+              {words("split/rest")}
+            </button>
+          )}
+        </div>
       )}
       {essential.length > 0 && limit !== null && (
         <details className="fit-essential" open={leftOut.length > 0 || undefined}>

@@ -13,6 +13,7 @@ import {
   fitted,
   mayBeAmended,
   NO_DRAFT,
+  wishesOf,
 } from "../amend/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { HelpPanel } from "../help/index.ts";
@@ -31,6 +32,7 @@ import { OutstandingPanel } from "./outstanding-panel.tsx";
 import { PaperPanel } from "./paper-panel.tsx";
 import { ReadingsPanel } from "./readings-panel.tsx";
 import { ReopenPanel } from "./reopen-panel.tsx";
+import { SplitRestPanel } from "./split-rest-panel.tsx";
 import { StepPanel } from "./step-panel.tsx";
 
 /** The panel that is open beside the list; `null` for none. */
@@ -44,6 +46,7 @@ export type Panel =
   | "link"
   | "figures"
   | "fit"
+  | "split"
   | "contingencies"
   | "outstanding"
   | "alerts"
@@ -155,6 +158,17 @@ export function FollowPanels(props: FollowPanelsProps) {
         folded={props.folded}
         now={now}
         onAmend={onAmend && ((tasks) => onAmend({ wishes: fitted(ledger.inForce.outline, tasks) }))}
+        onSplit={() => onPanel("split")}
+        onClose={onClose}
+      />
+    );
+  if (panel === "split")
+    return (
+      <SplitRestPanel
+        state={state}
+        folded={props.folded}
+        now={now}
+        onAmend={onAmend && ((changes) => onAmend({ wishes: wishesOf(changes) }))}
         onClose={onClose}
       />
     );

@@ -50,10 +50,7 @@ export function PlanPage() {
     () => (read?.file ? { kind: "plan", file: read.file, ...options } : null),
     [read, options],
   );
-  const request = useMemo<SplitRequest | null>(
-    () => (read?.file ? { file: read.file, ...options } : null),
-    [read, options],
-  );
+  const request = useMemo<SplitRequest | null>(() => subject && { subject }, [subject]);
   const taken = useRevisions(read?.procedure?.id ?? null);
   const revision = freeRevision(read?.procedure?.revision, taken);
   const save = async (changed: ProcedureFile) => {
@@ -178,9 +175,10 @@ export function PlanPage() {
             <BesidePage>
               <SplitPanel
                 outline={plan.outline}
+                title={words("split/title")}
                 request={request}
-                revision={revision}
-                onSave={saveChanges}
+                takeUp={{ says: words("split/save", { revision }), onTake: saveChanges }}
+                how={words("split/how")}
                 onClose={() => setAsks(null)}
               />
             </BesidePage>

@@ -8,20 +8,26 @@ import {
 } from "../../core/split/index.ts";
 import { inWords, words } from "../../words/index.ts";
 
+/** What becomes of an answer that somebody takes up. */
+export interface TakeUp {
+  /** What the button says. */
+  readonly says: string;
+  readonly onTake: (changes: readonly Change[]) => void;
+}
+
 interface SplitAnswerViewProps {
   readonly outline: Outline;
   readonly answer: SplitAnswer;
   /** True when it is looked no further. */
   readonly isLast: boolean;
-  readonly revision: string;
+  readonly takeUp: TakeUp | null;
   readonly onStop: () => void;
   readonly onKeep: () => void;
-  readonly onSave: (changes: readonly Change[]) => void;
 }
 
 /** The answer: the plan as it is, how good a better one is, what it changes and what that costs. Keeping the plan comes first. */
 export function SplitAnswerView(props: SplitAnswerViewProps) {
-  const { outline, answer, isLast, revision, onStop, onKeep, onSave } = props;
+  const { outline, answer, isLast, takeUp, onStop, onKeep } = props;
   const { before, suggestions, changes, cost } = answer;
   const chain = splitChainMessage(outline, answer);
   return (
@@ -66,9 +72,11 @@ export function SplitAnswerView(props: SplitAnswerViewProps) {
               </ul>
             </>
           )}
-          <button type="button" className="plain-button" onClick={() => onSave(changes)}>
-            {words("split/save", { revision })}
-          </button>
+          {takeUp && (
+            <button type="button" className="plain-button" onClick={() => takeUp.onTake(changes)}>
+              {takeUp.says}
+            </button>
+          )}
         </>
       )}
     </div>

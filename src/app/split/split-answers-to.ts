@@ -1,5 +1,9 @@
+import { readLines } from "../../core/log/index.ts";
 import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
-import { splitCase, splitOf } from "../../core/split/index.ts";
+import type { SplitCase } from "../../core/split/index.ts";
+import { splitCase, splitOf, walkSplitCase } from "../../core/split/index.ts";
+import { NO_TIME } from "../../core/units/index.ts";
+import { foldLog } from "../../core/walk/index.ts";
 import type { SplitFound, SplitRequest } from "./split-request.ts";
 
 /** How long it looks, by the count of tries: the first answer is there in a second, and none is worse than the one before. */
@@ -11,19 +15,29 @@ const ROUNDS = [
 
 const SEED = 1;
 
-/** Answers a question again and again, each time better or better proven. */
-export function* splitAnswersTo({ file, start, light }: SplitRequest): Generator<SplitFound> {
+function caseOf({ subject }: SplitRequest): SplitCase | null {
+  if (subject.kind === "walk") {
+    const { ledger } = foldLog(readLines(subject.lines).entries);
+    return ledger && walkSplitCase(ledger, subject.at);
+  }
+  const { file, start, light } = subject;
   const { procedure } = parseProcedure(file);
-  if (!procedure) {
-    yield { answer: null, isLast: true };
+  return procedure && splitCase({ file, outline: outlineOf(procedure) }, { start, light });
+}
+
+/** Answers a question again and again, each time better or better proven. */
+export function* splitAnswersTo(request: SplitRequest): Generator<SplitFound> {
+  const asked = caseOf(request);
+  if (!asked) {
+    yield { answer: null, now: NO_TIME, isLast: true };
     return;
   }
-  const asked = splitCase({ file, outline: outlineOf(procedure) }, { start, light });
+  const { now } = asked;
   for (const [round, { tries, parts }] of ROUNDS.entries()) {
     const answer = splitOf(asked, { tries, parts, seed: SEED });
     const isLast =
       round === ROUNDS.length - 1 || answer.isProven || answer.hasNoChoice || answer.status === "no-plan";
-    yield { answer, isLast };
+    yield { answer, now, isLast };
     if (isLast) return;
   }
 }

@@ -1,30 +1,36 @@
-import type { Change, Outline } from "../../core/procedure/index.ts";
+import type { ReactNode } from "react";
+import type { Outline } from "../../core/procedure/index.ts";
+import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
+import type { TakeUp } from "./split-answer-view.tsx";
 import { SplitAnswerView } from "./split-answer-view.tsx";
 import type { SplitRequest } from "./split-request.ts";
 import { useSplit } from "./use-split.ts";
 import "./split.css";
 
 interface SplitPanelProps {
+  readonly title: string;
   readonly outline: Outline;
   readonly request: SplitRequest;
-  /** The revision as which the changes would be saved. */
-  readonly revision: string;
-  /** Saves the procedure with these changes as that revision. */
-  readonly onSave: (changes: readonly Change[]) => void;
+  /** What becomes of the answer when somebody takes it up; `null` for whoever may only look. */
+  readonly takeUp: TakeUp | null;
+  /** By what the answer goes, and when anything is changed. */
+  readonly how: string;
+  /** Stands above an answer that holds from a PET on. */
+  readonly asOf?: (now: Duration) => ReactNode;
   readonly onClose: () => void;
 }
 
 /**
  * Who should do what, and in which order, for the earliest finish ([FIT3]): each change with why and what it costs. The
- * plan stays as it is until the reader saves a revision ([FIT4]).
+ * plan stays as it is until the reader takes the answer up ([FIT4]).
  */
-export function SplitPanel({ outline, request, revision, onSave, onClose }: SplitPanelProps) {
+export function SplitPanel({ title, outline, request, takeUp, how, asOf, onClose }: SplitPanelProps) {
   const { looked, stop } = useSplit(request);
   const found = typeof looked === "object" && looked.answer !== null ? looked : null;
   return (
-    <SidePanel title={words("split/title")} onClose={onClose}>
+    <SidePanel title={title} onClose={onClose}>
       {looked === "working" && (
         <p role="status" className="page-message">
           {words("split/working")}
@@ -35,18 +41,18 @@ export function SplitPanel({ outline, request, revision, onSave, onClose }: Spli
           {words("split/failed")}
         </p>
       )}
+      {found && asOf?.(found.now)}
       {found?.answer && (
         <SplitAnswerView
           outline={outline}
           answer={found.answer}
           isLast={found.isLast}
-          revision={revision}
+          takeUp={takeUp}
           onStop={stop}
           onKeep={onClose}
-          onSave={onSave}
         />
       )}
-      <p className="hint">{words("split/how")}</p>
+      <p className="hint">{how}</p>
       <p className="hint">{words("follow/advises")}</p>
     </SidePanel>
   );

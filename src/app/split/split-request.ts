@@ -1,16 +1,18 @@
-import type { PlanOptions } from "../../core/plan/index.ts";
-import type { ProcedureFile } from "../../core/procedure/index.ts";
 import type { SplitAnswer } from "../../core/split/index.ts";
+import type { Duration } from "../../core/units/index.ts";
+import type { FitSubject } from "../fit/index.ts";
 
-/** A question to the worker: a procedure, with the start and the light that it is planned with. */
-export interface SplitRequest extends Required<Pick<PlanOptions, "start" | "light">> {
-  readonly file: ProcedureFile;
+/** A question to the worker: a procedure, or what is left of a walk. */
+export interface SplitRequest {
+  readonly subject: FitSubject;
 }
 
 /** What the worker has found so far. */
 export interface SplitFound {
-  /** `null` when the file is no procedure. */
+  /** `null` when there is no procedure or walk to ask about. */
   readonly answer: SplitAnswer | null;
+  /** The PET from which on it holds. */
+  readonly now: Duration;
   /** True when it looks no further. */
   readonly isLast: boolean;
 }

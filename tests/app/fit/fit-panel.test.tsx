@@ -109,12 +109,14 @@ describe("what still fits", () => {
 describe("what still fits in a walk", () => {
   it("[FIT1] is asked from the moment at which the panel is opened, and again when the reader wants", async () => {
     const log = LogWriter.started(FILE).done(["a", 10]);
+    const onSplit = vi.fn();
     const at = (minutes: number) => (
       <FitsPanel
         state={walkStateAt(log.ledger, minute(minutes))}
         folded={log.folded}
         now={minute(minutes)}
         onAmend={null}
+        onSplit={onSplit}
         onClose={vi.fn()}
       />
     );
@@ -125,6 +127,8 @@ describe("what still fits in a walk", () => {
     await userEvent.click(screen.getByRole("button", { name: "Ask again from now" }));
     expect(await screen.findByText("From PET 0:40:00, limit 0:30:00.")).toBeVisible();
     expect(screen.getByText(/^Does not fit: the essential work alone is short by/)).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "Best split of the rest" }));
+    expect(onSplit).toHaveBeenCalledOnce();
   });
 
   it("[FIT1] a log with no walk in it gives no answer, and says so", async () => {

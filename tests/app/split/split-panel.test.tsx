@@ -1,6 +1,7 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
+import { SplitRestPanel } from "../../../src/app/follow/split-rest-panel.tsx";
 import { SplitPanel } from "../../../src/app/split/index.ts";
 import { splitAnswersTo } from "../../../src/app/split/split-answers-to.ts";
 import type { SplitFound, SplitRequest } from "../../../src/app/split/split-request.ts";
@@ -8,6 +9,8 @@ import { applyChanges } from "../../../src/core/changes/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
 import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
+import { walkStateAt } from "../../../src/core/walk/index.ts";
+import { LogWriter, minute } from "../../core/log-writer.ts";
 import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.ts";
 
 /** What the worker answers, in this process; `null` for a worker that cannot be loaded. */
@@ -48,9 +51,10 @@ const show = (file: ProcedureFile = FILE) => {
   render(
     <SplitPanel
       outline={outlineOf(procedureOf(file))}
-      request={{ file, start: null, light: null }}
-      revision="B"
-      onSave={onSave}
+      title="Best split"
+      request={{ subject: { kind: "plan", file, start: null, light: null } }}
+      takeUp={{ says: "Save as revision B", onTake: onSave }}
+      how="By likely times."
       onClose={onClose}
     />,
   );
@@ -111,5 +115,61 @@ describe("the best split", () => {
     show();
     expect(within(screen.getByRole("dialog")).queryByRole("status")).not.toBeNull();
     expect(await screen.findByRole("alert")).toHaveTextContent("could not be looked for here");
+  });
+});
+
+describe("the best split of the rest of a walk", () => {
+  const walk = () => {
+    const log = LogWriter.started(FILE);
+    const onAmend = vi.fn<(changes: readonly Change[]) => void>();
+    const onClose = vi.fn();
+    const panel = (minutes: number, mayAmend = true) => (
+      <SplitRestPanel
+        state={walkStateAt(log.ledger, minute(minutes))}
+        folded={log.folded}
+        now={minute(minutes)}
+        onAmend={mayAmend ? onAmend : null}
+        onClose={onClose}
+      />
+    );
+    return { log, onAmend, onClose, panel };
+  };
+
+  it("[FIT3] [FIT4] holds as of when it was asked, offers to keep the plan first, and opens an amendment when taken up", async () => {
+    const { onAmend, onClose, panel } = walk();
+    render(panel(6));
+    expect(await screen.findByText("The walk as it was at PET 0:06:00.")).toBeVisible();
+    expect(await screen.findByText(/^Proven best: finish 0:41, 14 min earlier/)).toBeVisible();
+    const keep = screen.getByRole("button", { name: "Keep the plan" });
+    const take = screen.getByRole("button", { name: "See what the plan would come to with this" });
+    expect(keep.compareDocumentPosition(take)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+    expect(onAmend).not.toHaveBeenCalled();
+    await userEvent.click(take);
+    expect(onAmend).toHaveBeenCalledWith([{ change: "wiring", set: { by: ["ev2"], or: [["ev1"]] } }]);
+    await userEvent.click(keep);
+    expect(onClose).toHaveBeenCalledOnce();
+  });
+
+  it("[FIT4] shows the answer to whoever may not amend, and offers no amendment", async () => {
+    const { panel } = walk();
+    render(panel(6, false));
+    expect(await screen.findByText(/^Proven best/)).toBeVisible();
+    expect(screen.queryByRole("button", { name: /^See what/ })).toBeNull();
+  });
+
+  it("[FIT3] says when the walk has gone on meanwhile, and looks again with one tap", async () => {
+    const { log, panel } = walk();
+    const { rerender } = render(panel(6));
+    expect(await screen.findByText(/^Proven best/)).toBeVisible();
+    expect(screen.queryByText(/^Something has been entered since/)).toBeNull();
+    log.done(["washing", 9]);
+    rerender(panel(10));
+    expect(screen.getByText("The walk as it was at PET 0:06:00.")).toBeVisible();
+    expect(screen.getByText(/^Something has been entered since/)).toBeVisible();
+    await userEvent.click(screen.getByRole("button", { name: "Ask again from now" }));
+    expect(await screen.findByText("The walk as it was at PET 0:10:00.")).toBeVisible();
+    expect(screen.queryByText(/^Something has been entered since/)).toBeNull();
+    // By now the other step is in work as well.
+    expect(await screen.findByText(/^There is nothing to choose/)).toBeVisible();
   });
 });

@@ -4,6 +4,9 @@ import type { Translated } from "../../translated.ts";
 /** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
 export const splitWords: Translated<typeof english> = {
   "split/title": "أفضل توزيع",
+  "split/rest": "أفضل توزيع لما بقي",
+  "split/as-of": "كما كان النشاط عند PET {$now :clock}.",
+  "split/moved-on": "سُجّل شيء منذ ذلك الحين. اسأل من جديد قبل أن تأخذ به.",
   "split/working": "جارٍ البحث عن توزيع أفضل…",
   "split/failed": "تعذّر هنا البحث عن توزيع أفضل. أغلق اللوحة واسأل من جديد.",
   "split/going-on": "ما زال البحث جاريًا: هذا أفضل ما وُجد حتى الآن.",
@@ -17,7 +20,7 @@ export const splitWords: Translated<typeof english> = {
   "split/kept": "إبقاء الخطة: لم يوجد أفضل منها. لا يمكن أن يكتمل أي توزيع قبلها بأكثر من {$over :length}.",
   "split/no-choice":
     "لا شيء للاختيار: لا خطوة تذكر من يمكن أن ينفذها غير منفذها (or)، ولا مهمة حرة الموضع (order).",
-  "split/no-plan": "لا توجد خطة يمكن تحسينها: أصلح أولًا أخطاء الإجراء.",
+  "split/no-plan": "لا توجد خطة يمكن تحسينها: أصلح أولًا ما يمنع وضعها.",
   "split/step-given": "الخطوة {$step} «{$text}» ينفذها {$crew :list} بدلًا من {$old :list}.",
   "split/steps-given":
     "الخطوات {$steps :list} ينفذها {$crew :list} بدلًا من {$old :list}، كلها معًا، لأن شيئًا يبقى في يد واحدة من الأولى إلى الأخيرة.",
@@ -34,6 +37,8 @@ export const splitWords: Translated<typeof english> = {
   "split/window-tighter": "في «{$window}» يبقى لأضيق خطوة {$after :advance} بدلًا من {$before :advance}.",
   "split/keep": "إبقاء الخطة",
   "split/save": "الحفظ بوصفه الإصدار {$revision}",
+  "split/how-rest":
+    "بالمدد المرجحة من ذلك الوقت، بلا مهام إضافية لم يبدأها أحد. ما اكتمل وما هو جارٍ يبقى، وكذلك الختام. ولا يتغير شيء إلى أن يسجل القائد تعديلًا.",
   "split/how":
     "بالمدد المرجحة، بلا مهام إضافية، والقرارات كما هو متوقع. لا يتغير إلا منفذو الخطوات التي تذكر من يمكن أن ينفذها غيرهم، ولا تُنقل إلا المهام الحرة الموضع؛ ويبقى الختام. ولا يتغير شيء إلى أن تحفظ إصدارًا.",
 };

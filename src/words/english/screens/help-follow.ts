@@ -27,7 +27,7 @@ export const helpOfFollowWords = {
   "guide/follow-margin":
     "Margin is the limit of the procedure less the forecast finish: what is left, by likely times, from where everybody is.",
   "guide/follow-fit":
-    "“Late?”, or a tap on “Against plan”, says what still fits: which get-aheads can be done by the limit, how sure that is, and by how much the essential work is short when it does not fit. It changes nothing.",
+    "“Late?”, or a tap on “Against plan”, says what still fits: which get-aheads can be done by the limit, how sure that is, and by how much the essential work is short when it does not fit. “Best split of the rest” beside it looks for who should do what of the rest, and in which order, to be complete earlier. Neither changes anything.",
   "guide/follow-amend":
     "A lead amends the plan under “More”, at a step, from “Late?” or by bringing a contingency in. What it would come to is shown first; what is done or in work stays. The others are told until they tap “Seen”, and “behind” is then measured against the plan as amended.",
   "guide/follow-turn-back":

@@ -1,6 +1,9 @@
 /** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
 export const splitWords = {
   "split/title": "Best split",
+  "split/rest": "Best split of the rest",
+  "split/as-of": "The walk as it was at PET {$now :clock}.",
+  "split/moved-on": "Something has been entered since. Ask again before you take it up.",
   "split/working": "Looking for a better split …",
   "split/failed": "A better split could not be looked for here. Close the panel and ask again.",
   "split/going-on": "Still looking: this is the best so far.",
@@ -15,7 +18,7 @@ export const splitWords = {
     "Keep the plan: nothing better was found. No split can be complete more than {$over :length} earlier.",
   "split/no-choice":
     "There is nothing to choose: no step says who else could do it (or), and no task is free in its place (order).",
-  "split/no-plan": "There is no plan that could be made better: mend the errors of the procedure first.",
+  "split/no-plan": "There is no plan that could be made better: mend first what keeps it from being made.",
   "split/step-given": "Step {$step} “{$text}” is done by {$crew :list} instead of {$old :list}.",
   "split/steps-given":
     "Steps {$steps :list} are done by {$crew :list} instead of {$old :list}, all together, since something is in one hand from the first to the last.",
@@ -33,6 +36,8 @@ export const splitWords = {
     "In “{$window}” the tightest step has {$after :advance} left instead of {$before :advance}.",
   "split/keep": "Keep the plan",
   "split/save": "Save as revision {$revision}",
+  "split/how-rest":
+    "By likely times from then on, without get-aheads that nobody has begun. What is complete or in work stays, and so does closeout. Nothing is changed until a lead enters an amendment.",
   "split/how":
     "By likely times, without get-aheads, decisions as expected. Only steps that say who else could do them change hands, and only tasks that are free in their place are moved; closeout stays. Nothing is changed until you save a revision.",
 } as const;

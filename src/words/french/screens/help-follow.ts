@@ -28,7 +28,7 @@ export const helpOfFollowWords: Translated<typeof english> = {
   "guide/follow-margin":
     "La marge est la limite de la procédure moins la fin selon la prévision : ce qui reste, d’après les durées probables, depuis là où chacun se trouve.",
   "guide/follow-fit":
-    "« Retard ? », ou un appui sur « Écart au plan », dit ce qui tient encore : quelles tâches facultatives peuvent être faites avant la limite, avec quelle probabilité, et de combien le travail essentiel dépasse quand il ne tient pas. Cela ne change rien.",
+    "« Retard ? », ou un appui sur « Écart au plan », dit ce qui tient encore : quelles tâches facultatives peuvent être faites avant la limite, avec quelle probabilité, et de combien le travail essentiel dépasse quand il ne tient pas. À côté, « Meilleure répartition du reste » cherche qui devrait faire quoi du reste, et dans quel ordre, pour finir plus tôt. Ni l’un ni l’autre ne change rien.",
   "guide/follow-amend":
     "Un responsable modifie le plan sous « Plus », à une étape, depuis « Retard ? » ou en engageant une procédure de secours. Ce que cela donnerait est montré d’abord ; ce qui est fait ou en cours reste. Les autres en sont avertis jusqu’à ce qu’ils touchent « Vu », et le retard se mesure alors par rapport au plan modifié.",
   "guide/follow-turn-back":

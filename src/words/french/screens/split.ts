@@ -4,6 +4,9 @@ import type { Translated } from "../../translated.ts";
 /** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
 export const splitWords: Translated<typeof english> = {
   "split/title": "Meilleure répartition",
+  "split/rest": "Meilleure répartition du reste",
+  "split/as-of": "La sortie telle qu’elle était à PET {$now :clock}.",
+  "split/moved-on": "Quelque chose a été saisi depuis. Redemandez avant de l’adopter.",
   "split/working": "Recherche d’une meilleure répartition…",
   "split/failed":
     "Une meilleure répartition n’a pas pu être recherchée ici. Fermez le volet et demandez de nouveau.",
@@ -19,7 +22,7 @@ export const splitWords: Translated<typeof english> = {
     "Garder le plan : rien de mieux n’a été trouvé. Aucune répartition ne peut finir plus de {$over :length} plus tôt.",
   "split/no-choice":
     "Il n’y a rien à choisir : aucune étape ne dit qui d’autre pourrait la faire (or), et aucune tâche n’est libre de sa place (order).",
-  "split/no-plan": "Il n’y a aucun plan à améliorer : corrigez d’abord les erreurs de la procédure.",
+  "split/no-plan": "Il n’y a aucun plan à améliorer : corrigez d’abord ce qui l’empêche d’être établi.",
   "split/step-given": "L’étape {$step} « {$text} » est faite par {$crew :list} au lieu de {$old :list}.",
   "split/steps-given":
     "Les étapes {$steps :list} sont faites par {$crew :list} au lieu de {$old :list}, toutes ensemble, car quelque chose reste dans une même main de la première à la dernière.",
@@ -37,6 +40,8 @@ export const splitWords: Translated<typeof english> = {
     "Dans « {$window} », il reste à l’étape la plus serrée {$after :advance} au lieu de {$before :advance}.",
   "split/keep": "Garder le plan",
   "split/save": "Enregistrer comme révision {$revision}",
+  "split/how-rest":
+    "D’après les durées probables à partir de ce moment, sans tâches facultatives que personne n’a commencées. Ce qui est achevé ou en cours reste, le repli aussi. Rien n’est changé tant qu’un responsable ne saisit pas de modification.",
   "split/how":
     "D’après les durées probables, sans tâches facultatives, décisions comme attendu. Seules changent de mains les étapes qui disent qui d’autre pourrait les faire, et seules sont déplacées les tâches libres de leur place ; le repli reste. Rien n’est changé tant que vous n’enregistrez pas de révision.",
 };

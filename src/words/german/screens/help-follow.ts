@@ -28,7 +28,7 @@ export const helpOfFollowWords: Translated<typeof english> = {
   "guide/follow-margin":
     "Reserve ist das Zeitlimit der Prozedur weniger das Ende nach der Prognose: was übrig bleibt, nach wahrscheinlichen Zeiten und von da aus, wo alle sind.",
   "guide/follow-fit":
-    "„Spät dran?“ oder ein Tippen auf „Zum Plan“ sagt, was noch passt: welche Zusatzaufgaben bis zum Zeitlimit möglich sind, wie sicher das ist, und um wie viel die unverzichtbare Arbeit zu lang ist, wenn sie nicht passt. Es ändert nichts.",
+    "„Spät dran?“ oder ein Tippen auf „Zum Plan“ sagt, was noch passt: welche Zusatzaufgaben bis zum Zeitlimit möglich sind, wie sicher das ist, und um wie viel die unverzichtbare Arbeit zu lang ist, wenn sie nicht passt. Daneben sucht „Beste Aufteilung des Rests“, wer vom Rest was in welcher Reihenfolge tun sollte, damit er früher fertig ist. Beides ändert nichts.",
   "guide/follow-amend":
     "Die Leitung ändert den Plan unter „Mehr“, bei einem Schritt, von „Spät dran?“ aus oder indem sie einen Eventualfall hereinnimmt. Was das ergäbe, wird zuerst gezeigt; was erledigt oder in Arbeit ist, bleibt. Die anderen werden darauf hingewiesen, bis sie „Gesehen“ antippen; der Rückstand wird dann am geänderten Plan gemessen.",
   "guide/follow-turn-back":

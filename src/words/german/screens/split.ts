@@ -4,6 +4,9 @@ import type { Translated } from "../../translated.ts";
 /** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
 export const splitWords: Translated<typeof english> = {
   "split/title": "Beste Aufteilung",
+  "split/rest": "Beste Aufteilung des Rests",
+  "split/as-of": "Der Außeneinsatz, wie er bei PET {$now :clock} war.",
+  "split/moved-on": "Seitdem wurde etwas eingetragen. Fragen Sie neu, bevor Sie es übernehmen.",
   "split/working": "Eine bessere Aufteilung wird gesucht …",
   "split/failed":
     "Eine bessere Aufteilung konnte hier nicht gesucht werden. Schließen Sie den Bereich, und fragen Sie noch einmal.",
@@ -19,8 +22,7 @@ export const splitWords: Translated<typeof english> = {
     "Der Plan kann bleiben: Nichts Besseres wurde gefunden. Keine Aufteilung kann mehr als {$over :length} früher abgeschlossen sein.",
   "split/no-choice":
     "Es gibt nichts zu wählen: Kein Schritt sagt, wer ihn sonst ausführen könnte (or), und keine Aufgabe ist in ihrem Platz frei (order).",
-  "split/no-plan":
-    "Es gibt keinen Plan, der sich verbessern ließe: Beheben Sie zuerst die Fehler der Prozedur.",
+  "split/no-plan": "Es gibt keinen Plan, der sich verbessern ließe: Beheben Sie zuerst, was ihn verhindert.",
   "split/step-given": "Schritt {$step} „{$text}“ wird von {$crew :list} ausgeführt statt von {$old :list}.",
   "split/steps-given":
     "Die Schritte {$steps :list} werden von {$crew :list} ausgeführt statt von {$old :list}, alle zusammen, da vom ersten bis zum letzten etwas in einer Hand ist.",
@@ -38,6 +40,8 @@ export const splitWords: Translated<typeof english> = {
     "In „{$window}“ bleiben dem knappsten Schritt {$after :advance} statt {$before :advance}.",
   "split/keep": "Plan behalten",
   "split/save": "Als Revision {$revision} speichern",
+  "split/how-rest":
+    "Nach wahrscheinlichen Zeiten von da an, ohne Zusatzaufgaben, die niemand begonnen hat. Was fertig oder in Arbeit ist, bleibt, und die Abschlussarbeiten auch. Nichts wird geändert, bis die Leitung eine Änderung einträgt.",
   "split/how":
     "Nach wahrscheinlichen Zeiten, ohne Zusatzaufgaben, Entscheidungen wie erwartet. Nur Schritte, die sagen, wer sie sonst ausführen könnte, wechseln die Ausführenden, und nur Aufgaben mit freiem Platz werden verschoben; Abschlussarbeiten bleiben. Nichts wird geändert, bis Sie eine Revision speichern.",
 };

@@ -4,6 +4,9 @@ import type { Translated } from "../../translated.ts";
 /** Who does what and in which order: the panel on the timeline of a plan, and `split` on the command line. */
 export const splitWords: Translated<typeof english> = {
   "split/title": "最適な分担",
+  "split/rest": "残りの最適な分担",
+  "split/as-of": "PET {$now :clock}時点の状態です。",
+  "split/moved-on": "その後に記録がありました。採用する前に再計算してください。",
   "split/working": "より良い分担を探しています …",
   "split/failed": "ここでは、より良い分担を探せませんでした。パネルを閉じて、もう一度実行してください。",
   "split/going-on": "探索中：現時点の最良です。",
@@ -18,7 +21,7 @@ export const splitWords: Translated<typeof english> = {
     "計画を維持：より良い分担は見つかりませんでした。{$over :length}を超えて早く済む分担はありません。",
   "split/no-choice":
     "選べるものがありません。ほかの担当候補（or）を持つステップも、順序の自由なタスク（order）もありません。",
-  "split/no-plan": "改善できる計画がありません。先に手順書のエラーを修正してください。",
+  "split/no-plan": "改善できる計画がありません。先に計画を妨げている問題を修正してください。",
   "split/step-given": "ステップ {$step}「{$text}」の担当を{$old :list}から{$crew :list}に変更。",
   "split/steps-given":
     "ステップ {$steps :list}の担当を{$old :list}から{$crew :list}にまとめて変更。最初から最後まで同じ人が持ち続けるものがあるためです。",
@@ -36,6 +39,8 @@ export const splitWords: Translated<typeof english> = {
     "「{$window}」で最も余裕の少ないステップの残りが、{$before :advance}から{$after :advance}になります。",
   "split/keep": "計画を維持",
   "split/save": "改訂 {$revision}として保存",
+  "split/how-rest":
+    "その時点からの見込み時間により、着手していない余裕時タスクを除きます。完了・作業中のステップと撤収作業は動きません。責任者が変更を記録するまで、何も変わりません。",
   "split/how":
     "見込み時間により、余裕時タスクを除き、判断は想定どおりとします。担当が変わるのはほかの担当候補を持つステップだけ、移るのは順序の自由なタスクだけで、撤収作業は動きません。改訂版を保存するまで、何も変わりません。",
 };

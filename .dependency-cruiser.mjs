@@ -177,7 +177,7 @@ export const importTable = {
   ],
   io: ["core", "words"],
   hub: ["core/link", "core/log", "core/seal", "core/units", "words"],
-  cli: ["core", "io/files", "words"],
+  cli: ["core", "io/files", "io/solver", "words"],
   app: ["core", "io", "words"],
 };
 

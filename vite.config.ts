@@ -104,9 +104,18 @@ const treeshake = {
   ],
 };
 
+/** The solver of the second proof lies beside the program, which reads it when it is asked for a proof. */
+const withSolver = (): Plugin => ({
+  name: "with-solver",
+  generateBundle() {
+    const path = createRequire(import.meta.url).resolve("highs/runtime");
+    this.emitFile({ type: "asset", fileName: "highs.wasm", source: readFileSync(path) });
+  },
+});
+
 /** The command line with the hub, for Node; one file can then be started without a compiler. */
 const program = defineConfig({
-  plugins: [withoutWasm()],
+  plugins: [withoutWasm(), withSolver()],
   // What has no JavaScript to bundle is found among the installed packages.
   ssr: { noExternal: true, external: ["better-sqlite3"] },
   build: {

@@ -1,6 +1,7 @@
 import { readLines } from "../core/log/index.ts";
 import type { SplitAnswer, SplitCase } from "../core/split/index.ts";
 import {
+  secondProofMessage,
   splitCase,
   splitChainMessage,
   splitCostMessages,
@@ -9,10 +10,11 @@ import {
   suggestionMessages,
   walkSplitCase,
 } from "../core/split/index.ts";
-import type { Instant } from "../core/units/index.ts";
+import type { Duration, Instant } from "../core/units/index.ts";
 import { readText } from "../io/files/index.ts";
 import type { Message } from "../words/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { loadSolver } from "./load-solver.ts";
 import { lightFromFile } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import { foldedFile, procedureFile } from "./read-input.ts";
@@ -37,6 +39,9 @@ export interface SplitArguments {
 /** How many parts of splits are looked at for a proof: usually a second, and a minute when one is asked for. */
 const PARTS = { usual: 50_000, asked: 3_000_000 };
 
+/** After so many nodes of its search a second proof ends. */
+const NODES = 20_000;
+
 /** `split`: who should do what, and in which order, for the earliest finish; for a procedure or the rest of a walk. */
 export async function splitCommand(
   file: string,
@@ -45,16 +50,24 @@ export async function splitCommand(
 ): Promise<ExitStatus> {
   const isLog = readLines(await readText(file)).entries.length > 0;
   const asked = isLog ? await walkIn(file, said) : await planIn(file, said);
-  const answer = splitOf(asked, {
-    tries: said.tries,
-    seed: said.seed,
-    parts: said.proof ? PARTS.asked : PARTS.usual,
-  });
+  const answer = await answerTo(asked, said);
   terminal.out(
     said.json ? `${JSON.stringify(splitDocument(answer), null, 2)}\n` : inLines(asked, isLog, answer),
   );
   return answer.status === "no-plan" ? EXIT.findings : EXIT.fine;
 }
+
+/** The answer; where a proof is asked for and the first one leaves it open, a second one is tried, and then more of the first. */
+async function answerTo(asked: SplitCase, { tries, seed, proof }: SplitArguments): Promise<SplitAnswer> {
+  const second = proof ? { solver: await loadSolver(), nodes: NODES } : null;
+  const usual = splitOf(asked, { tries, seed, parts: PARTS.usual, second });
+  if (!proof || usual.isProven || usual.status === "no-plan") return usual;
+  const longer = splitOf(asked, { tries, seed, parts: PARTS.asked });
+  return longer.isProven || isBefore(longer.finish, usual.finish) ? longer : usual;
+}
+
+const isBefore = (one: Duration | null, other: Duration | null) =>
+  one !== null && other !== null && one < other;
 
 async function planIn(file: string, said: SplitArguments): Promise<SplitCase> {
   const { outline, read } = await procedureFile(file);
@@ -78,7 +91,7 @@ class NoFileError extends Error {}
 const line = (message: Message) => `${plainText(inWords(message))}\n`;
 
 function inLines({ outline, now }: SplitCase, isLog: boolean, answer: SplitAnswer): string {
-  const { suggestions, cost, before, tried, looked } = answer;
+  const { suggestions, cost, before, tried, looked, second } = answer;
   const chain = splitChainMessage(outline, answer);
   return [
     `${plainText(outline.procedure.title)}\n`,
@@ -96,6 +109,7 @@ function inLines({ outline, now }: SplitCase, isLog: boolean, answer: SplitAnswe
           .join("")}`
       : "",
     before === null ? "" : `\n${words("cli/split-tried", { tried, looked })}\n`,
+    second ? line(secondProofMessage(second)) : "",
     `${words("cli/split-how")}\n${words("cli/caution")}\n`,
   ].join("");
 }

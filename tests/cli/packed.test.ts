@@ -3,6 +3,7 @@ import { cpSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { buildState } from "../../src/build-state.mjs";
+import { fileWith, step, task } from "../core/procedure-builder.ts";
 import { Scratch } from "./run-tetherline.ts";
 
 /** What the program finds among installed packages, since it holds compiled code; everything else is built into it. */
@@ -48,6 +49,21 @@ describe.skipIf(!isBuilt)(
       expect(run("--help")).toContain("tetherline");
       const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
       expect(run("--version")).toBe(`${version}\n`);
+    });
+
+    it("[FIT3] has the solver of the second proof with it", () => {
+      // Ten pieces of work for three people, which the first proof leaves open.
+      const tasks = [41, 37, 33, 29, 27, 23, 19, 17, 13, 11].map((time, number) =>
+        task(`task-${number}`, [step(`work-${number}`, "ev1", time, { or: [["ev2"], ["iv"]] })], {
+          order: "free",
+        }),
+      );
+      const file = scratch.write(
+        "open.procedure.json",
+        JSON.stringify(fileWith(tasks, { format: "tetherline.procedure/2" })),
+      );
+      const { second } = JSON.parse(run("split", file, "--tries", "2000", "--proof", "--json"));
+      expect(second).toMatchObject({ status: "proven" });
     });
 
     it("runs a hub that serves the app", { timeout: 60_000 }, async () => {

@@ -113,4 +113,34 @@ describe("split", () => {
     expect(status).toBe(2);
     expect(err).toBe("--start and --orbit are for a procedure; a log has its own.\n");
   });
+
+  it("[FIT3] proves a second time what the first proof leaves open, and says so", async () => {
+    // Ten pieces of work in three lanes, any of them in any, and each a task of its own that is free in its place.
+    const times = [41, 37, 33, 29, 27, 23, 19, 17, 13, 11];
+    const crew = ["ev1", "ev2", "iv"];
+    const open = fileWith(
+      times.map((time, number) =>
+        task(
+          `task-${number}`,
+          [step(`work-${number}`, "ev1", time, { or: crew.slice(1).map((one) => [one]) })],
+          { order: "free" },
+        ),
+      ),
+      { format: "tetherline.procedure/2" },
+    );
+    const path = scratch.write("open.procedure.json", JSON.stringify(open));
+    const { status, out } = await tetherline("split", path, "--proof", "--json");
+    expect(status).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({
+      finish: 84 * 60,
+      bound: 84 * 60,
+      proven: true,
+      second: { status: "proven" },
+    });
+    expect(JSON.parse((await tetherline("split", path, "--json")).out)).toMatchObject({
+      finish: 84 * 60,
+      proven: false,
+      second: null,
+    });
+  });
 });

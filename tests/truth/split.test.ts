@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { loadSolver } from "../../src/cli/load-solver.ts";
 import { outlineOf } from "../../src/core/procedure/index.ts";
 import type { SplitAnswer, SplitOptions } from "../../src/core/split/index.ts";
 import { splitCase, splitOf } from "../../src/core/split/index.ts";
@@ -22,6 +23,13 @@ const caseOf = <Data, Expected>(id: string) => {
 
 const SECONDS = 1_000;
 const ALL: SplitOptions = { tries: 20_000, seed: 1, parts: 200_000 };
+
+/** No part is looked at by the first proof, so that the second one shows everything. */
+const BY_PROGRAM: SplitOptions = {
+  ...ALL,
+  parts: 0,
+  second: { solver: await loadSolver(), nodes: 2_000 },
+};
 
 /** One operation that may be done in one of several lanes. */
 interface Operation {
@@ -272,6 +280,16 @@ function unitsFile({ lanes, travel, units, tasks, steps }: Units): unknown {
   };
 }
 
+const shopFile = (id: string) => {
+  const { data } = caseOf<Shop, never>(id);
+  return fileOf(data.machines, operationsOf(flexible(data)));
+};
+
+const flexibleFile = (id: string) => {
+  const { data } = caseOf<FlexibleShop, never>(id);
+  return fileOf(data.machines, operationsOf(data));
+};
+
 describe.skipIf(cases.length === 0)("the best split, against published and enumerated answers", () => {
   it.each([
     ["jsp-small-8ops", "small job shop"],
@@ -374,6 +392,34 @@ describe.skipIf(cases.length === 0)("the best split, against published and enume
       expect(answer.isProven).toBe(true);
     },
   );
+
+  it.each([
+    ["jsp-ft06", () => shopFile("jsp-ft06")],
+    ["fjsp-sfjs08", () => flexibleFile("fjsp-sfjs08")],
+    ["fjsp-mfjs01", () => flexibleFile("fjsp-mfjs01")],
+    ["split-2lanes-16steps", () => unitsFile(caseOf<Units, never>("split-2lanes-16steps").data)],
+  ])("[FIT3] the second proof shows the published optimum alone (%s)", (id, fileOfCase) => {
+    const { expected } = caseOf<never, { makespan?: number; finish?: number }>(id);
+    const optimum = (expected.makespan ?? expected.finish ?? 0) * SECONDS;
+    const file = fileOfCase();
+    expect(answerTo(file, { ...ALL, parts: 0 }).isProven).toBe(false);
+    expect(answerTo(file, BY_PROGRAM)).toMatchObject({
+      finish: optimum,
+      bound: optimum,
+      isProven: true,
+      second: { status: "proven" },
+    });
+  });
+
+  it.each([
+    ["fjsp-mfjs01", () => flexibleFile("fjsp-mfjs01")],
+    ["tw-rc202.2", () => roundFile(caseOf<Travelling, never>("tw-rc202.2").data, 10)],
+  ])("[FIT3] the second proof shows what the first leaves open after 50,000 parts (%s)", (_, fileOfCase) => {
+    const file = fileOfCase();
+    expect(answerTo(file, { ...ALL, parts: 50_000 }).isProven).toBe(false);
+    const answer = answerTo(file, { ...BY_PROGRAM, parts: 50_000 });
+    expect(answer).toMatchObject({ isProven: true, second: { status: "proven" } });
+  });
 
   it("[FIT3] keeps a kit in one hand, windows and joint steps (16 steps in two lanes, by another branch and bound)", () => {
     const { data, expected } = caseOf<Units, { finish: number; simpleLowerBound: number }>(

@@ -1,6 +1,8 @@
+export type { MixedProgram, ProgramAnswer, ProgramRow, ProgramSolver } from "./mixed-program.ts";
 export type { SplitCase } from "./split-case.ts";
 export { splitCase } from "./split-case.ts";
 export {
+  secondProofMessage,
   splitChainMessage,
   splitCostMessages,
   splitVerdict,

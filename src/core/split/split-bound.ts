@@ -1,8 +1,9 @@
 import type { Network } from "../order/index.ts";
+import { givenWays } from "./lane-ways.ts";
 import { leastTree, shortestTour } from "./shortest-tour.ts";
 import type { ModelStep, SplitModel } from "./split-model.ts";
 import type { SureTimes } from "./sure-order.ts";
-import { givenWays, sureTimes } from "./sure-order.ts";
+import { sureTimes } from "./sure-order.ts";
 
 /** With more lanes than this only one lane at a time and all together are looked at. */
 const MOST_LANES = 5;

@@ -18,6 +18,11 @@ export function splitVerdict({ status, isProven, hasNoChoice, bound, before, fin
     : message("split/best-found", { finish, by, over: minus(finish, bound) });
 }
 
+/** What became of a second proof, in a sentence. */
+export function secondProofMessage({ status, choices }: NonNullable<SplitAnswer["second"]>): Message {
+  return message(`split/second-${status}`, { choices });
+}
+
 /** What one suggestion changes, and why, in a sentence each. `outline` is that of the file. */
 export function suggestionMessages(
   outline: Outline,

@@ -6,15 +6,24 @@ import type { Change } from "../procedure/index.ts";
 import type { CrewId, Duration, Metres, PlaceId, StepId, TaskId, WindowId } from "../units/index.ts";
 import type { Split } from "./layout.ts";
 import { Layout, splitAsWritten } from "./layout.ts";
+import type { ProgramSolver } from "./mixed-program.ts";
 import type { Offered } from "./offered.ts";
 import { offered } from "./offered.ts";
 import { proveSplit } from "./prove.ts";
+import type { ProgramProof } from "./prove-by-program.ts";
+import { proveByProgram } from "./prove-by-program.ts";
 import { departuresOf, reduced, without } from "./reduced.ts";
 import { searchSplits } from "./search.ts";
 import { splitBound } from "./split-bound.ts";
 import type { Laid, SplitCase } from "./split-case.ts";
 import type { SplitModel } from "./split-model.ts";
 import { splitModelOf } from "./split-model-of.ts";
+
+/** What proves by a program, and after how many nodes of its search it stops. */
+export interface SecondProof {
+  readonly solver: ProgramSolver;
+  readonly nodes: number;
+}
 
 /** How a split is asked for. */
 export interface SplitOptions {
@@ -23,6 +32,8 @@ export interface SplitOptions {
   readonly seed: number;
   /** How many parts of splits are looked at for a proof; none when zero. */
   readonly parts: number;
+  /** Proves by a program what is left open by then; `null` or absent to leave it open. */
+  readonly second?: SecondProof | null;
 }
 
 /** One thing that a suggestion changes, and why. */
@@ -93,6 +104,8 @@ export interface SplitAnswer {
   /** How many splits were laid out, and how many parts of splits were looked at for a proof. */
   readonly tried: number;
   readonly looked: number;
+  /** What became of a second proof, and how many yes-or-no choices it had; `null` where none was asked for or needed. */
+  readonly second: Pick<ProgramProof, "status" | "choices"> | null;
   /** True when the file leaves nothing to choose. */
   readonly hasNoChoice: boolean;
   readonly changes: readonly Change[];
@@ -107,6 +120,7 @@ const NOTHING = {
   suggestions: [],
   moved: [],
   cost: null,
+  second: null,
 } satisfies Partial<SplitAnswer>;
 
 /**
@@ -114,7 +128,10 @@ const NOTHING = {
  * tasks say that they may change. Nothing is applied ([FIT4]). What is offered was planned and checked like any other
  * procedure, and keeps the fewest changes. The same seed gives the same answer; more tries never give a worse one.
  */
-export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptions): SplitAnswer {
+export function splitOf(
+  splitCase: SplitCase,
+  { tries, seed, parts, second = null }: SplitOptions,
+): SplitAnswer {
   const { laid } = splitCase;
   if (!laid)
     return {
@@ -143,23 +160,24 @@ export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptio
   const offer = (split: Split) => offered(splitCase, model, split, layout);
   const searched = searchSplits({ model, seed, tries, bound: least, offer });
   let best = searched.best;
-  const proof = proveSplit({
-    model,
-    network: course.network,
-    cost: searched.cost,
-    bound: least,
-    parts,
-    isSound: (split) => {
-      const one = offer(split);
-      if (one) best = one;
-      return one !== null;
-    },
-  });
+  const isSound = (split: Split) => {
+    const one = offer(split);
+    if (one) best = one;
+    return one !== null;
+  };
+  const { network } = course;
+  const proof = proveSplit({ model, network, cost: searched.cost, bound: least, parts, isSound });
+  // A deadline that is missed already is no rule that a program could keep.
+  const isWritten = second !== null && !proof.isProven && Number.isFinite(proof.cost) && !isLate(model, best);
+  const program = isWritten
+    ? proveByProgram({ ...second, model, network, cost: proof.cost, bound: least, isSound })
+    : null;
+  const known = Math.max(least, program?.bound ?? 0);
   const better = best && best.finish < before ? withFewest(best, model, offer) : null;
   const finish = better?.finish ?? before;
   const isExact = better?.isExact ?? layout.costOf(splitAsWritten(model)) === before;
-  const isProven = finish <= least || (proof.isProven && isExact);
-  const bound = (isProven ? finish : Math.min(least, finish)) as Duration;
+  const isProven = finish <= least || ((proof.isProven || program?.status === "proven") && isExact);
+  const bound = (isProven ? finish : Math.min(known, finish)) as Duration;
   return {
     ...NOTHING,
     status: better ? (isProven ? "proven" : "best-found") : "unchanged",
@@ -170,10 +188,18 @@ export function splitOf(splitCase: SplitCase, { tries, seed, parts }: SplitOptio
     gap: bound > 0 ? (finish - bound) / bound : 0,
     tried: searched.tried,
     looked: proof.looked,
+    second: program && { status: program.status, choices: program.choices },
     hasNoChoice: false,
     ...(better ? described(splitCase, model, better, laid) : {}),
     criticalPath: { ...criticalPath, after: better?.laid.criticalPath ?? path },
   };
+}
+
+/** Whether the best that is known misses a deadline. */
+function isLate(model: SplitModel, best: Offered | null): boolean {
+  const layout = new Layout(model);
+  layout.costOf(best?.split ?? splitAsWritten(model));
+  return layout.late > 0;
 }
 
 /** The same finish with the fewest changes. */

@@ -11,6 +11,14 @@ export const splitWords: Translated<typeof english> = {
   "split/failed": "تعذّر هنا البحث عن توزيع أفضل. أغلق اللوحة واسأل من جديد.",
   "split/going-on": "ما زال البحث جاريًا: هذا أفضل ما وُجد حتى الآن.",
   "split/stop": "وقف البحث",
+  "split/prove": "إثبات ذلك",
+  "split/proving": "جارٍ البحث عن إثبات…",
+  "split/no-solver":
+    "يحتاج الإثبات إلى جزء من التطبيق ليس على هذا الجهاز بعد. اسأل من جديد مع وصلة إلى مصدر التطبيق.",
+  "split/second-proven": "أُثبت مرة ثانية ببرنامج رياضي (الاختيارات بنعم أو لا: {$choices :integer}).",
+  "split/second-open":
+    "لم يحسم برنامج رياضي الأمر في البحث المسموح به (الاختيارات بنعم أو لا: {$choices :integer}).",
+  "split/second-too-large": "أكبر من أن يُكتب برنامجًا رياضيًا (الاختيارات بنعم أو لا: {$choices :integer}).",
   "split/now": "الخطة كما هي: الانتهاء {$finish :finish}.",
   "split/proven":
     "الأفضل بإثبات: الانتهاء {$finish :finish}، متقدم {$by :advance}. لا توزيع لهذا العمل يكتمل قبل ذلك.",

@@ -8,6 +8,15 @@ export const splitWords = {
   "split/failed": "A better split could not be looked for here. Close the panel and ask again.",
   "split/going-on": "Still looking: this is the best so far.",
   "split/stop": "Stop looking",
+  "split/prove": "Prove it",
+  "split/proving": "Looking for a proof …",
+  "split/no-solver":
+    "The proof needs a part of the app that is not on this device yet. With a link to where the app comes from, ask again.",
+  "split/second-proven": "Shown a second time by a program (yes-or-no choices: {$choices :integer}).",
+  "split/second-open":
+    "A program could not settle it within the search that it was allowed (yes-or-no choices: {$choices :integer}).",
+  "split/second-too-large":
+    "It is too large to be written down as a program (yes-or-no choices: {$choices :integer}).",
   "split/now": "The plan as it is: finish {$finish :finish}.",
   "split/proven":
     "Proven best: finish {$finish :finish}, {$by :advance} earlier. No split of this work is complete earlier.",

@@ -12,6 +12,16 @@ export const splitWords: Translated<typeof english> = {
     "Une meilleure répartition n’a pas pu être recherchée ici. Fermez le volet et demandez de nouveau.",
   "split/going-on": "Recherche en cours : ceci est la meilleure jusqu’ici.",
   "split/stop": "Arrêter la recherche",
+  "split/prove": "Le démontrer",
+  "split/proving": "Recherche d’une démonstration…",
+  "split/no-solver":
+    "La démonstration demande une partie de l’application qui n’est pas encore sur cet appareil. Redemandez avec une liaison vers l’origine de l’application.",
+  "split/second-proven":
+    "Démontré une seconde fois par un programme (choix par oui ou non : {$choices :integer}).",
+  "split/second-open":
+    "Un programme n’a pas pu trancher dans la recherche permise (choix par oui ou non : {$choices :integer}).",
+  "split/second-too-large":
+    "C’est trop grand pour être écrit comme programme (choix par oui ou non : {$choices :integer}).",
   "split/now": "Le plan tel quel : fin {$finish :finish}.",
   "split/proven":
     "Meilleure prouvée : fin {$finish :finish}, {$by :advance} plus tôt. Aucune répartition de ce travail ne finit plus tôt.",

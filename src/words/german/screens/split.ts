@@ -12,6 +12,16 @@ export const splitWords: Translated<typeof english> = {
     "Eine bessere Aufteilung konnte hier nicht gesucht werden. Schließen Sie den Bereich, und fragen Sie noch einmal.",
   "split/going-on": "Die Suche läuft noch: Dies ist das Beste bisher.",
   "split/stop": "Suche beenden",
+  "split/prove": "Beweisen",
+  "split/proving": "Ein Beweis wird gesucht …",
+  "split/no-solver":
+    "Der Beweis braucht einen Teil der App, der noch nicht auf diesem Gerät ist. Fragen Sie mit einer Verbindung zur Herkunft der App neu.",
+  "split/second-proven":
+    "Ein zweites Mal durch ein Programm gezeigt (Ja-Nein-Entscheidungen: {$choices :integer}).",
+  "split/second-open":
+    "Ein Programm konnte es in der erlaubten Suche nicht klären (Ja-Nein-Entscheidungen: {$choices :integer}).",
+  "split/second-too-large":
+    "Es ist zu groß, um als Programm aufgeschrieben zu werden (Ja-Nein-Entscheidungen: {$choices :integer}).",
   "split/now": "Der Plan, wie er ist: Ende {$finish :finish}.",
   "split/proven":
     "Nachweislich das Beste: Ende {$finish :finish}, {$by :advance} früher. Keine Aufteilung dieser Arbeit ist früher abgeschlossen.",

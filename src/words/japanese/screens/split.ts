@@ -11,6 +11,14 @@ export const splitWords: Translated<typeof english> = {
   "split/failed": "ここでは、より良い分担を探せませんでした。パネルを閉じて、もう一度実行してください。",
   "split/going-on": "探索中：現時点の最良です。",
   "split/stop": "探索を中止",
+  "split/prove": "証明する",
+  "split/proving": "証明を探しています …",
+  "split/no-solver":
+    "証明に必要なアプリの一部がまだこの端末にありません。アプリの配信元に接続して、もう一度実行してください。",
+  "split/second-proven": "数理計画でも証明されました（二者択一の数：{$choices :integer}）。",
+  "split/second-open":
+    "数理計画では、許された探索の範囲で決まりませんでした（二者択一の数：{$choices :integer}）。",
+  "split/second-too-large": "数理計画として書き表すには大きすぎます（二者択一の数：{$choices :integer}）。",
   "split/now": "現在の計画：終了 {$finish :finish}。",
   "split/proven":
     "最適と証明済み：終了 {$finish :finish}、{$by :advance}早い。この作業でこれより早く済む分担はありません。",

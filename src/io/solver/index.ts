@@ -1,0 +1,1 @@
+export { solverFrom } from "./solver-from.ts";

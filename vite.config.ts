@@ -199,12 +199,18 @@ export const app = defineConfig({
       workbox: {
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,json}"],
         // A face comes with its language, and stays from then on.
-        globIgnores: ["**/face-*", "**/noto-*"],
+        globIgnores: ["**/face-*", "**/noto-*", "**/solver-*", "**/proof-worker-*"],
         runtimeCaching: [
           {
             urlPattern: /\/(face|noto)-[^/]*\.woff2$/,
             handler: "CacheFirst",
             options: { cacheName: "faces" },
+          },
+          // So does what proves a best split a second time, once that was asked for.
+          {
+            urlPattern: /\/(highs|solver|proof-worker)-[^/]*\.(wasm|js)$/,
+            handler: "CacheFirst",
+            options: { cacheName: "solver" },
           },
         ],
         navigateFallback: "index.html",

@@ -21,6 +21,7 @@ beforeAll(async () => {
   writeFileSync(join(app, "index.html"), "<!doctype html><title>app</title>");
   writeFileSync(join(app, "sw.js"), "// worker");
   writeFileSync(join(app, "assets", "index-abc123.js"), "// code");
+  writeFileSync(join(app, "assets", "proof-worker-abc123.js"), "// code");
   hub = await TestHub.open({ app });
   port = Number(new URL(await hub.listen()).port);
 });
@@ -93,6 +94,16 @@ describe("[HUB] the app is served", () => {
     expect(headers["x-content-type-options"]).toBe("nosniff");
     expect(headers).not.toHaveProperty("strict-transport-security");
     expect(headers).not.toHaveProperty("access-control-allow-origin");
+  });
+
+  it("under a policy that lets one worker alone compile, and evaluate nothing", async () => {
+    const policyOf = async (url: string) =>
+      String((await hub.ask("GET", url)).headers["content-security-policy"]);
+    const others = await policyOf("/assets/index-abc123.js");
+    expect(others).toContain("script-src 'self';");
+    expect(await policyOf("/assets/proof-worker-abc123.js")).toBe(
+      others.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'"),
+    );
   });
 
   const climbing = [

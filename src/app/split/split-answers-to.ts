@@ -1,6 +1,6 @@
 import { readLines } from "../../core/log/index.ts";
 import { outlineOf, parseProcedure } from "../../core/procedure/index.ts";
-import type { SplitCase } from "../../core/split/index.ts";
+import type { ProgramSolver, SplitCase } from "../../core/split/index.ts";
 import { splitCase, splitOf, walkSplitCase } from "../../core/split/index.ts";
 import { NO_TIME } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
@@ -13,6 +13,9 @@ const ROUNDS = [
   { tries: 60_000, parts: 300_000 },
 ];
 
+/** What is looked at before a second proof, no less than in the last round, and the nodes after which that one stops. */
+const PROOF = { tries: 60_000, parts: 5_000, nodes: 20_000 };
+
 const SEED = 1;
 
 function caseOf({ subject }: SplitRequest): SplitCase | null {
@@ -23,6 +26,17 @@ function caseOf({ subject }: SplitRequest): SplitCase | null {
   const { file, start, light } = subject;
   const { procedure } = parseProcedure(file);
   return procedure && splitCase({ file, outline: outlineOf(procedure) }, { start, light });
+}
+
+/** Answers a question with a second proof of what the first one leaves open. */
+export function provenAnswerTo(request: SplitRequest, solver: ProgramSolver): SplitFound {
+  const asked = caseOf(request);
+  const { tries, parts, nodes } = PROOF;
+  return {
+    answer: asked && splitOf(asked, { tries, parts, seed: SEED, second: { solver, nodes } }),
+    now: asked?.now ?? NO_TIME,
+    isLast: true,
+  };
 }
 
 /** Answers a question again and again, each time better or better proven. */

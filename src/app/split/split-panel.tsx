@@ -3,10 +3,11 @@ import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
+import { ProofOf } from "./proof-of.tsx";
 import type { TakeUp } from "./split-answer-view.tsx";
 import { SplitAnswerView } from "./split-answer-view.tsx";
 import type { SplitRequest } from "./split-request.ts";
-import { useSplit } from "./use-split.ts";
+import { useProof, useSplit } from "./use-split.ts";
 import "./split.css";
 
 interface SplitPanelProps {
@@ -28,7 +29,11 @@ interface SplitPanelProps {
  */
 export function SplitPanel({ title, outline, request, takeUp, how, asOf, onClose }: SplitPanelProps) {
   const { looked, stop } = useSplit(request);
-  const found = typeof looked === "object" && looked.answer !== null ? looked : null;
+  const proof = useProof(request);
+  const isProving = proof.looked === "working";
+  const proven = typeof proof.looked === "object" ? proof.looked : null;
+  const searched = typeof looked === "object" ? looked : null;
+  const found = proven?.answer ? proven : searched?.answer ? searched : null;
   return (
     <SidePanel title={title} onClose={onClose}>
       {looked === "working" && (
@@ -50,6 +55,16 @@ export function SplitPanel({ title, outline, request, takeUp, how, asOf, onClose
           takeUp={takeUp}
           onStop={stop}
           onKeep={onClose}
+        />
+      )}
+      {found?.answer && (
+        <ProofOf
+          answer={found.answer}
+          isLast={found.isLast}
+          isProving={isProving}
+          isMissing={proof.looked === "no-solver" || proof.looked === "failed"}
+          onProve={proof.prove}
+          onStop={proof.stop}
         />
       )}
       <p className="hint">{how}</p>

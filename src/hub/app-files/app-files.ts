@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { join, sep } from "node:path";
+import { basename, join, sep } from "node:path";
 import fastifyStatic from "@fastify/static";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 
@@ -19,6 +19,9 @@ export function asksForPage({ method, url, headers }: FastifyRequest): boolean {
   );
 }
 
+/** How the file of the worker begins that proves a best split. */
+const PROVES = "proof-worker-";
+
 /** Serves the files of a built app, and nothing beside its folder. */
 export async function serveApp(app: FastifyInstance, folder: string): Promise<void> {
   await app.register(fastifyStatic, {
@@ -29,6 +32,13 @@ export async function serveApp(app: FastifyInstance, folder: string): Promise<vo
       // Names under assets change with their content; everything else is asked for anew.
       const lasts = path.startsWith(join(folder, "assets") + sep);
       reply.setHeader("cache-control", lasts ? "public, max-age=31536000, immutable" : "no-cache");
+      // The one worker that compiles the solver may do so; pages and all other workers may compile nothing.
+      const policy = reply.getHeader("content-security-policy");
+      if (lasts && basename(path).startsWith(PROVES) && typeof policy === "string")
+        reply.setHeader(
+          "content-security-policy",
+          policy.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'"),
+        );
     },
   });
 }

@@ -3,8 +3,9 @@ import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { SplitRestPanel } from "../../../src/app/follow/split-rest-panel.tsx";
 import { SplitPanel } from "../../../src/app/split/index.ts";
-import { splitAnswersTo } from "../../../src/app/split/split-answers-to.ts";
+import { provenAnswerTo, splitAnswersTo } from "../../../src/app/split/split-answers-to.ts";
 import type { SplitFound, SplitRequest } from "../../../src/app/split/split-request.ts";
+import { loadSolver } from "../../../src/cli/load-solver.ts";
 import { applyChanges } from "../../../src/core/changes/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
 import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts";
@@ -16,8 +17,20 @@ import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.
 /** What the worker answers, in this process; `null` for a worker that cannot be loaded. */
 let answersTo: ((request: SplitRequest) => Iterable<SplitFound>) | null = splitAnswersTo;
 let ended = 0;
+/** What the worker says that proves; `null` while it is at it. */
+let proves: ((request: SplitRequest) => SplitFound | "no-solver") | null = null;
 class WorkerInProcess extends EventTarget {
+  readonly #isProof: boolean;
+  constructor(address: URL) {
+    super();
+    this.#isProof = address.href.includes("proof-worker");
+  }
   postMessage(request: SplitRequest): void {
+    if (this.#isProof) {
+      const said = proves?.(structuredClone(request));
+      if (said) queueMicrotask(() => this.dispatchEvent(new MessageEvent("message", { data: said })));
+      return;
+    }
     const answers = answersTo;
     queueMicrotask(() => {
       if (!answers) this.dispatchEvent(new Event("error"));
@@ -32,6 +45,7 @@ class WorkerInProcess extends EventTarget {
 }
 beforeEach(() => {
   answersTo = splitAnswersTo;
+  proves = null;
   ended = 0;
   vi.stubGlobal("Worker", WorkerInProcess);
 });
@@ -108,6 +122,53 @@ describe("the best split", () => {
     expect(await screen.findByText(/^There is nothing to choose/)).toBeVisible();
     expect(screen.queryByRole("button", { name: /^Save/ })).toBeNull();
     expect(screen.queryByRole("list")).toBeNull();
+  });
+
+  describe("that is not proven", () => {
+    /** The answer with a finish that nobody has shown to be the best. */
+    const open = (found: SplitFound): SplitFound => ({
+      ...found,
+      isLast: true,
+      answer: found.answer && { ...found.answer, status: "best-found", isProven: false },
+    });
+    beforeEach(() => {
+      answersTo = (request) => [...splitAnswersTo(request)].map(open);
+    });
+
+    it("[FIT3] is proven a second time when that is asked for", async () => {
+      const solver = await loadSolver();
+      proves = (request) => {
+        const found = provenAnswerTo(request, solver);
+        return {
+          ...found,
+          answer: found.answer && { ...found.answer, second: { status: "proven", choices: 3 } },
+        };
+      };
+      show();
+      await userEvent.click(await screen.findByRole("button", { name: "Prove it" }));
+      expect(await screen.findByText(/^Proven best: finish 0:35/)).toBeVisible();
+      expect(screen.getByText("Shown a second time by a program (yes-or-no choices: 3).")).toBeVisible();
+      expect(screen.queryByRole("button", { name: "Prove it" })).toBeNull();
+    });
+
+    it("[FIT3] keeps what was found while it is being proven, and when that is given up", async () => {
+      show();
+      await userEvent.click(await screen.findByRole("button", { name: "Prove it" }));
+      expect(screen.getByText("Looking for a proof …")).toBeVisible();
+      expect(screen.getByText(/^Best found: finish 0:35/)).toBeVisible();
+      await userEvent.click(screen.getByRole("button", { name: "Stop looking" }));
+      expect(ended).toBe(1);
+      expect(screen.getByRole("button", { name: "Prove it" })).toBeVisible();
+      expect(screen.getByText(/^Best found: finish 0:35/)).toBeVisible();
+    });
+
+    it("[FIT3] says when what proves it is not on the device, and may be asked again", async () => {
+      proves = () => "no-solver";
+      show();
+      await userEvent.click(await screen.findByRole("button", { name: "Prove it" }));
+      expect(await screen.findByText(/^The proof needs a part of the app/)).toBeVisible();
+      expect(screen.getByRole("button", { name: "Prove it" })).toBeVisible();
+    });
   });
 
   it("says so when it cannot look", async () => {

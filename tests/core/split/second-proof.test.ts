@@ -1,4 +1,4 @@
-import { fc, test } from "@fast-check/vitest";
+import { test } from "@fast-check/vitest";
 import { describe, expect } from "vitest";
 import { loadSolver } from "../../../src/cli/load-solver.ts";
 import type { SplitCase } from "../../../src/core/split/index.ts";
@@ -59,5 +59,4 @@ describe("the second proof of a best split", () => {
       agree(walkSplitCase(ledger, at));
     },
   );
-  void fc;
 });

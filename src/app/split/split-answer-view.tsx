@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Change, Outline } from "../../core/procedure/index.ts";
 import type { SplitAnswer } from "../../core/split/index.ts";
 import {
@@ -23,11 +24,13 @@ interface SplitAnswerViewProps {
   readonly takeUp: TakeUp | null;
   readonly onStop: () => void;
   readonly onKeep: () => void;
+  /** Stands behind how good the answer is. */
+  readonly children?: ReactNode;
 }
 
 /** The answer: the plan as it is, how good a better one is, what it changes and what that costs. Keeping the plan comes first. */
 export function SplitAnswerView(props: SplitAnswerViewProps) {
-  const { outline, answer, isLast, takeUp, onStop, onKeep } = props;
+  const { outline, answer, isLast, takeUp, onStop, onKeep, children } = props;
   const { before, suggestions, changes, cost } = answer;
   const chain = splitChainMessage(outline, answer);
   return (
@@ -44,6 +47,7 @@ export function SplitAnswerView(props: SplitAnswerViewProps) {
           </button>
         </div>
       )}
+      {children}
       {suggestions.length > 0 && (
         <>
           <button type="button" className="main-button" onClick={onKeep}>

@@ -30,7 +30,6 @@ interface SplitPanelProps {
 export function SplitPanel({ title, outline, request, takeUp, how, asOf, onClose }: SplitPanelProps) {
   const { looked, stop } = useSplit(request);
   const proof = useProof(request);
-  const isProving = proof.looked === "working";
   const proven = typeof proof.looked === "object" ? proof.looked : null;
   const searched = typeof looked === "object" ? looked : null;
   const found = proven?.answer ? proven : searched?.answer ? searched : null;
@@ -55,17 +54,16 @@ export function SplitPanel({ title, outline, request, takeUp, how, asOf, onClose
           takeUp={takeUp}
           onStop={stop}
           onKeep={onClose}
-        />
-      )}
-      {found?.answer && (
-        <ProofOf
-          answer={found.answer}
-          isLast={found.isLast}
-          isProving={isProving}
-          isMissing={proof.looked === "no-solver" || proof.looked === "failed"}
-          onProve={proof.prove}
-          onStop={proof.stop}
-        />
+        >
+          <ProofOf
+            answer={found.answer}
+            isLast={found.isLast}
+            isProving={proof.looked === "working"}
+            isMissing={proof.looked === "no-solver" || proof.looked === "failed"}
+            onProve={proof.prove}
+            onStop={proof.stop}
+          />
+        </SplitAnswerView>
       )}
       <p className="hint">{how}</p>
       <p className="hint">{words("follow/advises")}</p>

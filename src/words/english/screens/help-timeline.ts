@@ -20,7 +20,7 @@ export const helpOfTimelineWords = {
   "guide/timeline-what-if":
     "A trial changes nothing until it is saved; saved, it is another revision on the shelf. The file it came from stays as it is.",
   "guide/timeline-split":
-    "“Best split” looks for who should do what, and in which order, for the earliest finish, where the procedure leaves a choice. The plan stays as it is until you save what it offers as a revision.",
+    "“Best split” looks for who should do what, and in which order, for the earliest finish, where the procedure leaves a choice. The plan stays as it is until you save what it offers as a revision. “Prove it” looks for a proof of it, by a part of the app that is fetched then and stays.",
   "guide/timeline-leaves":
     "“Take the plan along” gives the plan as a table, as a workbook with a grid of crew by time and a list, and as a poster on A3 or tabloid. What is changed in them does not come back into the procedure.",
   "guide/timeline-fragments":

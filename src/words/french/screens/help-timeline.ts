@@ -23,7 +23,7 @@ export const helpOfTimelineWords: Translated<typeof english> = {
   "guide/timeline-what-if":
     "Un essai ne change rien tant qu’il n’est pas enregistré ; enregistré, c’est une autre révision sur l’étagère. Le fichier d’origine reste tel quel.",
   "guide/timeline-split":
-    "« Meilleure répartition » cherche qui devrait faire quoi, et dans quel ordre, pour la fin la plus proche, là où la procédure laisse un choix. Le plan reste tel quel jusqu’à ce que vous enregistriez la proposition comme révision.",
+    "« Meilleure répartition » cherche qui devrait faire quoi, et dans quel ordre, pour la fin la plus proche, là où la procédure laisse un choix. Le plan reste tel quel jusqu’à ce que vous enregistriez la proposition comme révision. « Le démontrer » en cherche la démonstration, par une partie de l’application qui est chargée à ce moment et qui reste.",
   "guide/timeline-leaves":
     "« Emporter le plan » donne le plan en tableau, en classeur avec une grille de l’équipage par heure et une liste, et en affiche A3 ou tabloïd. Ce qui y est changé ne revient pas dans la procédure.",
   "guide/timeline-fragments":

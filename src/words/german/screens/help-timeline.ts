@@ -23,7 +23,7 @@ export const helpOfTimelineWords: Translated<typeof english> = {
   "guide/timeline-what-if":
     "Ein Versuch ändert nichts, bis er gespeichert ist; gespeichert ist er eine weitere Revision in der Ablage. Die Datei, aus der er kam, bleibt, wie sie ist.",
   "guide/timeline-split":
-    "„Beste Aufteilung“ sucht, wer was in welcher Reihenfolge tun sollte, damit das Ende am frühesten kommt, soweit die Prozedur eine Wahl lässt. Der Plan bleibt, wie er ist, bis Sie das Angebotene als Revision speichern.",
+    "„Beste Aufteilung“ sucht, wer was in welcher Reihenfolge tun sollte, damit das Ende am frühesten kommt, soweit die Prozedur eine Wahl lässt. Der Plan bleibt, wie er ist, bis Sie das Angebotene als Revision speichern. „Beweisen“ sucht einen Beweis dafür, mit einem Teil der App, der dann geladen wird und bleibt.",
   "guide/timeline-leaves":
     "„Plan mitnehmen“ gibt den Plan als Tabelle, als Arbeitsmappe mit einem Raster aus Crew und Zeit und einer Liste, und als Poster auf A3 oder Tabloid aus. Was darin geändert wird, kommt nicht in die Prozedur zurück.",
   "guide/timeline-fragments":

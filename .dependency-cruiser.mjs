@@ -5,8 +5,9 @@
  */
 export const importTable = {
   "core/units": [],
+  "core/quantity": [],
   "core/statistics": [],
-  words: ["core/units"],
+  words: ["core/units", "core/quantity"],
   "core/procedure": ["core/units", "words"],
   "core/changes": ["core/procedure", "core/units", "words"],
   "core/order": ["core/procedure", "core/units", "words"],
@@ -36,6 +37,7 @@ export const importTable = {
   ],
   "core/workbook": ["core/course", "core/plan", "core/procedure", "core/units", "words"],
   "core/check": [
+    "core/quantity",
     "core/changes",
     "core/units",
     "core/procedure",
@@ -64,6 +66,7 @@ export const importTable = {
   "core/library": ["core/log", "core/seal", "core/units"],
   "core/link": ["core/log", "core/units", "words"],
   "core/walk": [
+    "core/quantity",
     "core/changes",
     "core/course",
     "core/window",
@@ -78,6 +81,7 @@ export const importTable = {
     "words",
   ],
   "core/training": [
+    "core/quantity",
     "core/course",
     "core/log",
     "core/plan",
@@ -269,7 +273,7 @@ const config = {
       severity: "error",
       from: { path: "(^|/)src/" },
       to: {
-        path: "node_modules/(@axe-core|@biomejs|@capacitor/cli|@fast-check|@playwright|@testing-library|@typescript|@vitejs|@vitest|dependency-cruiser|fake-indexeddb|fast-check|fast-json-patch|fflate|jsdom|knip|tsx|typescript|vite|vite-plugin-pwa|vitest|yjs)/",
+        path: "node_modules/(@atomic-ehr|@axe-core|@biomejs|@capacitor/cli|@fast-check|@playwright|@testing-library|@typescript|@vitejs|@vitest|dependency-cruiser|fake-indexeddb|fast-check|fast-json-patch|fflate|jsdom|knip|tsx|typescript|vite|vite-plugin-pwa|vitest|yjs)/",
         dependencyTypesNot: ["type-only"],
       },
     },

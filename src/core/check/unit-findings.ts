@@ -1,7 +1,7 @@
 import { message } from "../../words/index.ts";
 import type { Finding, Mend, Outline } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
-import { isUnitCode, nearestUnitCode } from "./unit-codes.ts";
+import { isUnitCode, nearestUnitCode } from "../quantity/index.ts";
 import type { WrittenStep } from "./written-steps.ts";
 
 /** Returns an error for each unit of a supply or record that is no UCUM code, with the nearest one ([PRO19]). */

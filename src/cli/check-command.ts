@@ -5,6 +5,7 @@ import { readSurprises } from "../core/training/index.ts";
 import type { Instant } from "../core/units/index.ts";
 import { readText, UnusableFileError, watchFiles } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { documentText } from "./document-text.ts";
 import { mendOf, patchFor } from "./mend.ts";
 import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
@@ -42,7 +43,8 @@ async function printMend(
 ): Promise<ExitStatus> {
   const [file] = files;
   if (file === undefined || files.length > 1) throw new UnusableInputError(words("cli/mend-one-file"));
-  terminal.out(`${JSON.stringify(mendOf(await checkedFile(file, options), number), null, 2)}\n`);
+  const checked = await checkedFile(file, options);
+  terminal.out(documentText(() => mendOf(checked, number)));
   return EXIT.fine;
 }
 
@@ -78,7 +80,7 @@ export async function checkCommand(
     }
   }
   if (!json) terminal.out(checked.map(inLines).join("\n"));
-  else if (checked.length > 0) terminal.out(`${JSON.stringify({ files: checked.map(inJson) }, null, 2)}\n`);
+  else if (checked.length > 0) terminal.out(documentText(() => ({ files: checked.map(inJson) })));
   return status;
 }
 

@@ -10,6 +10,7 @@ import { addRevising } from "./revising-commands.ts";
 import { type SchemaArguments, schemaCommand } from "./schema-command.ts";
 import { speakAsAsked } from "./speak-as-asked.ts";
 import type { Ended, Surroundings } from "./surroundings.ts";
+import { tellAsAsked } from "./tell-as-asked.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
@@ -28,6 +29,7 @@ export async function runCommandLine(
   let status: ExitStatus = EXIT.fine;
   try {
     await speakAsAsked(args);
+    tellAsAsked(args);
     const program = programFor(surroundings, (ended) => {
       status = ended;
     });
@@ -69,6 +71,7 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
   const program = new Command("tetherline")
     .description(words("help/program"))
     .option("--lang <language>", words("help/lang"))
+    .option("--units <system>", words("help/units"))
     .version(programVersion(), "--version", words("help/version"))
     .exitOverride()
     .configureOutput({

@@ -8,6 +8,7 @@ import type { Instant } from "../core/units/index.ts";
 import { clockText } from "../core/units/index.ts";
 import { inWords, lengthText, words } from "../words/index.ts";
 import { compareDocument } from "./compare-document.ts";
+import { documentText } from "./document-text.ts";
 import { marginText } from "./margin-text.ts";
 import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
@@ -42,7 +43,7 @@ export async function compareCommand(
   const effect = effectOf(before.outline, after.outline, { start: start ?? null, light, ...SAMPLING });
   terminal.out(
     json
-      ? `${JSON.stringify(compareDocument(changes, effect), null, 2)}\n`
+      ? documentText(() => compareDocument(changes, effect))
       : `${changesInWords(before, after, changes)}\n${effectInWords(effect)}\n${words("cli/caution")}\n`,
   );
   tellContact(files.after, after.outline.procedure, light, terminal);

@@ -8,6 +8,7 @@ import { clockText } from "../core/units/index.ts";
 import { readText } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { taskNamed } from "./argument-values.ts";
+import { documentText } from "./document-text.ts";
 import { fitDocument } from "./fit-document.ts";
 import { marginText } from "./margin-text.ts";
 import { lightFromFile } from "./orbit-file.ts";
@@ -46,7 +47,7 @@ export async function fitCommand(file: string, said: FitArguments, terminal: Ter
   const fit = fitOf(fitCase, { limit, chance: said.chance ?? null, samples, seed, tries });
   terminal.out(
     said.json
-      ? `${JSON.stringify(fitDocument(fit), null, 2)}\n`
+      ? documentText(() => fitDocument(fit))
       : inLines(fitCase, fit, { limit, chance: said.chance ?? null }),
   );
   return fit.verdict === "does-not-fit" ? EXIT.findings : EXIT.fine;

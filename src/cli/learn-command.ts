@@ -6,6 +6,7 @@ import { clockText } from "../core/units/index.ts";
 import type { ForecastScores } from "../core/walks-compared/index.ts";
 import { forecastScores, forecastsOf } from "../core/walks-compared/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { documentText } from "./document-text.ts";
 import { forecastLines } from "./forecast-lines.ts";
 import { learnDocument } from "./learn-document.ts";
 import { plainText } from "./plain-text.ts";
@@ -32,9 +33,7 @@ export async function learnCommand(
   const learned = learnFrom(records, outline, renamedSteps(outline, renamed));
   const scores = forecastScores(records.map(forecastsOf));
   terminal.out(
-    json
-      ? `${JSON.stringify(learnDocument(records, learned, scores), null, 2)}\n`
-      : inLines(records, learned, scores),
+    json ? documentText(() => learnDocument(records, learned, scores)) : inLines(records, learned, scores),
   );
   return status;
 }

@@ -1,6 +1,7 @@
 import type { Conflict } from "../core/changes/index.ts";
 import { conflictMessage, mergeChanges, writtenOver } from "../core/changes/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { documentText } from "./document-text.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { soundProcedure } from "./procedure-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -27,13 +28,13 @@ export async function mergeCommand(
   const theirs = await soundProcedure(files.theirs);
   const { file, conflicts } = mergeChanges(base.file, ours.file, theirs.file);
   if (!file) {
-    if (json) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
+    if (json) terminal.out(documentText(() => ({ conflicts })));
     else terminal.err(conflictsText(conflicts));
     return EXIT.findings;
   }
   const status = await writeProcedure(writtenOver(ours.text, file), { out, terminal });
   // With --json there is exactly one document on standard output, even when the file is written elsewhere.
-  if (json && out !== undefined) terminal.out(`${JSON.stringify({ conflicts }, null, 2)}\n`);
+  if (json && out !== undefined) terminal.out(documentText(() => ({ conflicts })));
   return status;
 }
 

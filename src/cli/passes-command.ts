@@ -3,6 +3,7 @@ import { contactSpansOf, lightFor, lightMessage, mergedSpans, orbitOf } from "..
 import type { Duration, Instant } from "../core/units/index.ts";
 import { formatInstant } from "../core/units/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { documentText } from "./document-text.ts";
 import { orbitFile } from "./orbit-file.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -43,7 +44,7 @@ export async function passesCommand(
     ...named("darkness", spans.darkness),
     ...named("contact", contact),
   ].sort((a, b) => a.start - b.start || a.end - b.end);
-  terminal.out(json ? `${JSON.stringify({ spans: all.map(inJson) }, null, 2)}\n` : inTable(light, all));
+  terminal.out(json ? documentText(() => ({ spans: all.map(inJson) })) : inTable(light, all));
   if (light.isOld) terminal.err(`${words("cli/of-light", { file, what: inWords(lightMessage(light)) })}\n`);
   return EXIT.fine;
 }

@@ -9,8 +9,9 @@ import { clockText, formatInstant, minus, ofSeconds } from "../core/units/index.
 import { contactMessage } from "../core/window/index.ts";
 import { planCsv, planSheets, workbookFile } from "../core/workbook/index.ts";
 import { writeBytes } from "../io/files/index.ts";
-import { inWords, words } from "../words/index.ts";
+import { forMachines, inWords, words } from "../words/index.ts";
 import { getAheadsFrom, outcomesFrom } from "./argument-values.ts";
+import { documentText } from "./document-text.ts";
 import { lightFromFile, tellContact } from "./orbit-file.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { planDocument } from "./plan-document.ts";
@@ -69,21 +70,21 @@ export async function planCommand(
   const contact = light && contactMessage(outline.procedure, light);
   const { timeline } = plan;
   if (said.xlsx !== undefined && timeline) {
-    const workbook = await workbookFile(planSheets(plan, timeline, inWords));
+    const workbook = await workbookFile(forMachines(() => planSheets(plan, timeline, inWords)));
     const bytes = new Uint8Array(await workbook.arrayBuffer());
     await writeBytes(said.xlsx, bytes);
     terminal.err(`${words("cli/written", { file: said.xlsx, bytes: bytes.length })}\n`);
   }
   if (csv) {
-    if (timeline) terminal.out(planCsv(plan, timeline, inWords));
+    if (timeline) terminal.out(forMachines(() => planCsv(plan, timeline, inWords)));
   } else {
     const risk = riskDocument(plan, samples, seed);
-    const document = {
+    const document = () => ({
       ...planDocument(plan, findings),
       ...(contact ? { contact: inWords(contact) } : {}),
       risk,
-    };
-    terminal.out(json ? `${JSON.stringify(document, null, 2)}\n` : planInWords(plan, risk));
+    });
+    terminal.out(json ? documentText(document) : planInWords(plan, risk));
   }
   if (!timeline && (csv || said.xlsx !== undefined)) terminal.err(`${words("cli/no-plan")}\n`);
   tellContact(file, outline.procedure, light, terminal);

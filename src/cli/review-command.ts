@@ -6,8 +6,9 @@ import { verifyLog } from "../core/seal/index.ts";
 import type { Duration } from "../core/units/index.ts";
 import { clockText, minus } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
-import { inWords, words } from "../words/index.ts";
+import { forMachines, inWords, words } from "../words/index.ts";
 import { amendmentLines } from "./amendment-lines.ts";
+import { documentText } from "./document-text.ts";
 import { machineFits } from "./machine-fits.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
@@ -39,11 +40,8 @@ export async function reviewCommand(
   const log = await foldedFile(file);
   const review = reviewOf(log.folded, log.folded.lastAt ?? log.ledger.opened.at);
   if (!review) throw new UnusableInputError(words("cli/no-walk", { file }));
-  if (json)
-    terminal.out(
-      `${JSON.stringify(reviewDocument(review, inWords, recordOf(log.entries, keys)), null, 2)}\n`,
-    );
-  else if (csv) terminal.out(reviewCsv(review, inWords));
+  if (json) terminal.out(documentText(() => reviewDocument(review, inWords, recordOf(log.entries, keys))));
+  else if (csv) terminal.out(forMachines(() => reviewCsv(review, inWords)));
   else if (xes) terminal.out(reviewXes(review, recordOf(log.entries, keys)));
   else terminal.out(inTables(review));
   return reportUncleanLog(file, log, terminal);

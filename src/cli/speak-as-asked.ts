@@ -1,8 +1,7 @@
 import type { Catalogue, LanguageTag } from "../words/index.ts";
 import { languageOf, speak, words } from "../words/index.ts";
+import { givenFor } from "./given-for.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
-
-const OPTION = "--lang";
 
 /** All words of each language but English, loaded when they are asked for. */
 const WORDS: Readonly<Record<Exclude<LanguageTag, "en-GB">, () => Promise<Catalogue>>> = {
@@ -14,9 +13,8 @@ const WORDS: Readonly<Record<Exclude<LanguageTag, "en-GB">, () => Promise<Catalo
 
 /** Speaks the language that `--lang` asks for, wherever it stands; English stays where it is missing. Throws {@link UnusableInputError} where there is none such. */
 export async function speakAsAsked(args: readonly string[]): Promise<void> {
-  const at = args.findIndex((one) => one === OPTION || one.startsWith(`${OPTION}=`));
-  if (at < 0) return;
-  const tag = args[at] === OPTION ? (args[at + 1] ?? "") : (args[at] ?? "").slice(OPTION.length + 1);
+  const tag = givenFor("--lang", args);
+  if (tag === null) return;
   const language = languageOf(tag);
   if (!language) throw new UnusableInputError(words("cli/no-language", { tag }));
   if (language.tag !== "en-GB") speak(language, await WORDS[language.tag]());

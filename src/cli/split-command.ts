@@ -14,6 +14,7 @@ import type { Duration, Instant } from "../core/units/index.ts";
 import { readText } from "../io/files/index.ts";
 import type { Message } from "../words/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { documentText } from "./document-text.ts";
 import { loadSolver } from "./load-solver.ts";
 import { lightFromFile } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
@@ -51,9 +52,7 @@ export async function splitCommand(
   const isLog = readLines(await readText(file)).entries.length > 0;
   const asked = isLog ? await walkIn(file, said) : await planIn(file, said);
   const answer = await answerTo(asked, said);
-  terminal.out(
-    said.json ? `${JSON.stringify(splitDocument(answer), null, 2)}\n` : inLines(asked, isLog, answer),
-  );
+  terminal.out(said.json ? documentText(() => splitDocument(answer)) : inLines(asked, isLog, answer));
   return answer.status === "no-plan" ? EXIT.findings : EXIT.fine;
 }
 

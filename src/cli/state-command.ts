@@ -15,6 +15,7 @@ import {
 } from "../core/walk/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { amendmentLines } from "./amendment-lines.ts";
+import { documentText } from "./document-text.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
@@ -31,7 +32,7 @@ export async function stateCommand(
   const instant = at ?? log.folded.lastAt ?? log.ledger.opened.at;
   terminal.out(
     json
-      ? `${JSON.stringify(stateDocument(log.folded, instant, inWords), null, 2)}\n`
+      ? documentText(() => stateDocument(log.folded, instant, inWords))
       : inLines(log, walkStateAt(log.ledger, instant), instant),
   );
   return reportUncleanLog(file, log, terminal);

@@ -33,9 +33,8 @@ export function surpriseLines(outline: Outline, reviews: readonly SurpriseReview
           `  ${words("cli/surprise-supply", {
             supply: supply.label ?? supply.id,
             crew: expectedCall(outline, supply.crew),
-            before: String(before),
-            after: String(after),
-            unit: supply.unit,
+            before: { value: before, unit: supply.unit },
+            after: { value: after, unit: supply.unit },
           })}`,
       ),
     ];

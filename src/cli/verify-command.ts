@@ -10,6 +10,7 @@ import type {
 import { heardCode, readExtract, spelled, verifyExtract, verifyLog } from "../core/seal/index.ts";
 import { readText } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
+import { documentText } from "./document-text.ts";
 import { machineFits } from "./machine-fits.ts";
 import { plainText } from "./plain-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -46,7 +47,7 @@ export async function verifyCommand(
   tellUnread(file, problems, terminal);
   terminal.out(
     json
-      ? `${JSON.stringify({ ...found, ...(heard && { heard: { code, ...heard } }) }, null, 2)}\n`
+      ? documentText(() => ({ ...found, ...(heard && { heard: { code, ...heard } }) }))
       : inLines(found, heard),
   );
   return statusOf(found);
@@ -71,7 +72,7 @@ function ofExtract(
   const heard = code === undefined || !checkpoint ? null : heardBy({ ...checkpoint, checkpoints: [] }, code);
   terminal.out(
     json
-      ? `${JSON.stringify({ ...found, ...(heard && { heard: { code, ...heard } }) }, null, 2)}\n`
+      ? documentText(() => ({ ...found, ...(heard && { heard: { code, ...heard } }) }))
       : extractInLines(found, heard),
   );
   return statusOf(found);

@@ -4,6 +4,7 @@ import { clockText } from "../core/units/index.ts";
 import type { ComparedStep, ComparedWalk, ComparedWalks } from "../core/walks-compared/index.ts";
 import { compareWalks, forecastScores, forecastsOf, groupDifferences } from "../core/walks-compared/index.ts";
 import { words } from "../words/index.ts";
+import { documentText } from "./document-text.ts";
 import { forecastLines } from "./forecast-lines.ts";
 import { plainText } from "./plain-text.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
@@ -35,7 +36,7 @@ export async function walksCommand(
   const scores = forecastScores(records.map(forecastsOf));
   terminal.out(
     json
-      ? `${JSON.stringify(walksDocument(compared, groups, scores), null, 2)}\n`
+      ? documentText(() => walksDocument(compared, groups, scores))
       : [
           inLines(compared, groups),
           ...forecastLines(scores),

@@ -1,5 +1,7 @@
+import type { Quantity } from "../core/quantity/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
 import type { Argument, Message } from "./argument.ts";
+import type { QuantityRange } from "./quantity-range.ts";
 
 /** What each function of our own, and each of the standard, takes as its argument. */
 interface FunctionArguments {
@@ -15,6 +17,8 @@ interface FunctionArguments {
   readonly "hour-minute": Duration;
   readonly pet: Duration;
   readonly utc: Instant;
+  readonly quantity: Quantity;
+  readonly range: QuantityRange;
   readonly metres: number;
   readonly mebibytes: number;
   readonly list: readonly Argument[];

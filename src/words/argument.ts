@@ -1,10 +1,12 @@
+import type { Quantity } from "../core/quantity/index.ts";
 import type { englishWords } from "./english/index.ts";
+import type { QuantityRange } from "./quantity-range.ts";
 
 /** The names of all messages. */
 export type MessageKey = keyof typeof englishWords;
 
-/** What a message carries for one of its placeholders: a text, a number, a time, another message, or a list of them. */
-export type Argument = string | number | Message | readonly Argument[];
+/** What a message carries for one of its placeholders: a text, a number, a time, a quantity, another message, or a list of them. */
+export type Argument = string | number | Quantity | QuantityRange | Message | readonly Argument[];
 
 /** What is to be said, without the words: data that core, hub and io return, and that a reader's language words. */
 export interface Message {

@@ -9,4 +9,8 @@ export { LANGUAGES, languageOf } from "./languages.ts";
 export { lengthText } from "./length-text.ts";
 export type { ArgumentsAfter, MessageArguments } from "./message.ts";
 export { message } from "./message.ts";
+export type { QuantityRange } from "./quantity-range.ts";
 export { SaidError, saidBy } from "./said-error.ts";
+export type { InReadersUnits } from "./telling.ts";
+export { forMachines, showUnits } from "./telling.ts";
+export { unitText } from "./unit-text.ts";

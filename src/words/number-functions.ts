@@ -10,14 +10,10 @@ const digits = (option: unknown, fallback: number): number =>
   option === undefined ? fallback : Number(String(option));
 
 /**
- * `:integer` and `:number` for a language: digits without grouping, as many as the number has unless
- * `minimumFractionDigits` and `maximumFractionDigits` say otherwise, and selection by the number itself, then by its
- * plural category. The standard's own make an `Intl` object at each use, which takes 30 times as long.
+ * Words a number in a language: digits without grouping, as many after the point as it has unless `least` and `most` say otherwise. The
+ * standard's own functions make an `Intl` object at each use, which takes 30 times as long.
  */
-export function numberFunctions(
-  tag: string,
-): Readonly<Record<"integer" | "number", MessageFunction<string>>> {
-  const plural = new Intl.PluralRules(tag);
+export function numberText(tag: string): (value: number, least?: number, most?: number) => string {
   const formats = new Map<string, Intl.NumberFormat>();
   const formatOf = (least: number, most: number) => {
     const kept =
@@ -30,13 +26,25 @@ export function numberFunctions(
     formats.set(`${least} ${most}`, kept);
     return kept;
   };
+  // Cut as `toFixed` does, by the exact value: `Intl` goes by the shortest decimal that stands for it.
+  return (value, least = 0, most = MOST_DIGITS) =>
+    formatOf(least, most).format(most === MOST_DIGITS ? value : Number(value.toFixed(most)));
+}
+
+/**
+ * `:integer` and `:number` for a language: {@link numberText} with the digits of `minimumFractionDigits` and `maximumFractionDigits`, and
+ * selection by the number itself, then by its plural category.
+ */
+export function numberFunctions(
+  tag: string,
+): Readonly<Record<"integer" | "number", MessageFunction<string>>> {
+  const plural = new Intl.PluralRules(tag);
+  const worded = numberText(tag);
   const counted: MessageFunction<string> = (_, options, operand) => {
     const value = typeof operand === "object" && operand !== null ? operand.valueOf() : operand;
     if (typeof value !== "number") throw new NoNumberError(`${String(value)} is no number`);
-    const most = digits(options["maximumFractionDigits"], MOST_DIGITS);
-    const format = formatOf(digits(options["minimumFractionDigits"], 0), most);
-    // Cut as `toFixed` does, by the exact value: `Intl` goes by the shortest decimal that stands for it.
-    const text = () => format.format(most === MOST_DIGITS ? value : Number(value.toFixed(most)));
+    const least = digits(options["minimumFractionDigits"], 0);
+    const text = () => worded(value, least, digits(options["maximumFractionDigits"], MOST_DIGITS));
     return {
       type: "number",
       selectKey: (keys) => {

@@ -7,6 +7,7 @@ import type { Language } from "./language.ts";
 import { lengthText, lengthToTheSecond, marginText } from "./length-text.ts";
 import { message } from "./message.ts";
 import { numberFunctions } from "./number-functions.ts";
+import { quantityFunctions } from "./quantity-functions.ts";
 import { shown } from "./shown.ts";
 import { utcText } from "./utc-text.ts";
 
@@ -40,6 +41,7 @@ export function wordFunctions(language: Language, inWords: (message: Message) =>
   };
   const functions: Functions = {
     ...numberFunctions(tag),
+    ...quantityFunctions(tag, inWords),
     length: shown((time, { form = "minute" }) =>
       String(form) === "second" ? lengthToTheSecond(time as Duration) : lengthText(time as Duration),
     ),
@@ -55,7 +57,6 @@ export function wordFunctions(language: Language, inWords: (message: Message) =>
     "hour-minute": shown((time) => hourMinuteText(time as Duration)),
     pet: shown((time) => petText(time as Duration)),
     utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form))),
-    metres: shown((metres) => `${Math.round(Number(metres) * 10) / 10} m`),
     mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
     list: shown((items, { of = "all", style = "comma" }) => {
       const format = String(of) === "any" ? any : all;

@@ -82,7 +82,8 @@ describe("the words", () => {
 });
 
 describe("the keys of the words", () => {
-  const files = sourceFiles().filter(({ path }) => !isUnder(path, "src/words"));
+  // The functions of messages use some themselves; the languages only define them.
+  const files = sourceFiles().filter(({ path }) => !/^src\/words\/[a-z]+\//.test(path));
   const keys = Object.keys(englishWords);
   const literal = (text: string) =>
     new Set([...text.matchAll(/"([a-z-]+\/[a-z0-9-]+)"/g)].map(([, key]) => key ?? ""));

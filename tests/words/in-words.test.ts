@@ -121,7 +121,7 @@ describe("a message in words", () => {
     fc.assert(
       fc.property(fc.double({ min: -1e15, max: 1e15, noNaN: true }), (value) => {
         fc.pre(value === 0 || Math.abs(value) > 1e-4);
-        const shown = words("parts/limit-exact", { value: value || 0 });
+        const shown = words("figures/quantity", { quantity: { value: value || 0, unit: "1" } });
         expect(Number(shown)).toBe(value || 0);
         expect(shown).not.toContain(",");
       }),
@@ -160,6 +160,9 @@ describe("every text of English", () => {
   /** An argument of the kind that a function takes. */
   const argumentFor = (called: string | undefined) => {
     if (called === "list" || called === "clauses") return ["EV1", "EV2"];
+    const quantity = { value: 3, unit: "kPa" };
+    if (called === "quantity") return quantity;
+    if (called === "range") return { least: quantity, most: quantity };
     return called === undefined || called === "string" || called === "message" ? "EV1" : 3;
   };
 

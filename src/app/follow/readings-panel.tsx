@@ -7,9 +7,8 @@ import { impossibleReading } from "../../core/supply/index.ts";
 import { between } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
-import { inWords, words } from "../../words/index.ts";
+import { inWords, unitText, words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
-import { unitText } from "../parts/index.ts";
 import { TurnBackWords } from "./turn-back-words.tsx";
 import type { WalkPanelProps } from "./walk-panel-props.ts";
 
@@ -111,13 +110,18 @@ function SupplyReadings({ supply, call, forecast, readings, now, actions }: Supp
         </p>
       )}
       <p className="hint">
-        {words(last ? "panel/full-and-redline" : "panel/no-reading", { full, redline })}
+        {words(last ? "panel/full-and-redline" : "panel/no-reading", {
+          full: { value: full, unit },
+          redline: { value: redline, unit, limit: "min" },
+        })}
         {forecast !== null && ` · ${headingWords(forecast)}`}
       </p>
       <ul className="plain-list">
         {readings.slice(0, LISTED).map(({ entry, value: read }) => (
           <li key={`${entry.wire.source} ${entry.wire.id}`} className="outstanding">
-            <span>{words("panel/read-ago", { value: read, ago: between(entry.at, now) })}</span>
+            <span>
+              {words("panel/read-ago", { value: { value: read, unit }, ago: between(entry.at, now) })}
+            </span>
             <button type="button" className="plain-button" onClick={() => void actions.undo([entry])}>
               {words("panel/strike-reading")}
             </button>

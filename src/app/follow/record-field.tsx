@@ -1,9 +1,10 @@
 import { useEffect, useId, useRef, useState } from "react";
 import type { StepRecord } from "../../core/procedure/index.ts";
+import { measuredAgainst } from "../../core/quantity/index.ts";
 import type { StepId } from "../../core/units/index.ts";
 import type { TakenRecord } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
-import { limitWords, unitText } from "../parts/index.ts";
+import { unitText, words } from "../../words/index.ts";
+import { limitWords } from "../parts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
 interface RecordFieldProps {
@@ -66,7 +67,7 @@ export function RecordField({ step, record, taken, actions }: RecordFieldProps) 
       </span>
       {last?.outOfRange && (
         <span className="record-outside" role="status">
-          {words("follow/outside-limits", { value: last.value })}
+          {words("follow/outside-limits", { value: measuredAgainst(record, last.value) })}
         </span>
       )}
     </label>

@@ -37,6 +37,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
       ),
       section(
         FIGURES,
+        line(message("guide/shelf-units")),
         line(message("guide/shelf-facts")),
         line(message("guide/shelf-findings")),
         line(message("guide/shelf-room")),

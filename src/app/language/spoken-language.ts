@@ -1,13 +1,12 @@
-import { Listeners } from "../../core/units/index.ts";
 import { english } from "../../words/english/shell/index.ts";
 import type { Catalogue, Language } from "../../words/index.ts";
 import { addWords, speak } from "../../words/index.ts";
 import { StoredChoice } from "../session/index.ts";
+import { retelling } from "./retelling.ts";
 
 /** The tag of the language that was chosen on this device; `null` for none. */
 export const languageChoice = new StoredChoice<string | null>("tetherline.language", null);
 
-const listeners = new Listeners();
 let spoken: Language = english;
 let screens: () => Promise<Catalogue> = async () =>
   (await import("../../words/english/screens/index.ts")).screenWords;
@@ -26,14 +25,11 @@ export function goOver(
   const { documentElement: page } = document;
   page.lang = language.tag.replace(/-u-.*$/, "");
   page.dir = language.direction;
-  listeners.tell();
+  retelling.tell();
 }
 
 /** The tag of the language in use. */
 export const spokenTag = (): string => spoken.tag;
-
-/** Calls back after each change of {@link spokenTag}; returns a function that ends it. */
-export const watchLanguage = listeners.add;
 
 /**
  * Resolves once all words of the language in use are loaded, including those about procedures and walks. Rejects when they cannot be

@@ -1,9 +1,13 @@
 import type { ReactNode } from "react";
 import { Fragment, useSyncExternalStore } from "react";
-import { spokenTag, watchLanguage } from "./spoken-language.ts";
+import { retelling } from "./retelling.ts";
+import { spokenTag } from "./spoken-language.ts";
+import { unitsInForce } from "./units-in-force.ts";
 
-/** Draws what it holds anew when another language is chosen, so that no word of the one before is left. */
+const told = () => `${spokenTag()} ${unitsInForce()}`;
+
+/** Draws what it holds anew when it is told otherwise, in another language or other units, so that nothing is left of the way before. */
 export function Spoken({ children }: { readonly children: ReactNode }) {
-  const tag = useSyncExternalStore(watchLanguage, spokenTag);
-  return <Fragment key={tag}>{children}</Fragment>;
+  const key = useSyncExternalStore(retelling.add, told);
+  return <Fragment key={key}>{children}</Fragment>;
 }

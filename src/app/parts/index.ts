@@ -15,10 +15,10 @@ export {
   callsOf,
   limitWords,
   locationWords,
+  quantityWords,
   spanText,
   stateWords,
   stepWords,
-  unitText,
   waitWords,
 } from "./step-words.ts";
 export { ThemeField } from "./theme-field.tsx";

@@ -1,7 +1,9 @@
 import type { HoldUp } from "../../core/course/index.ts";
 import { crewHolding } from "../../core/custody/index.ts";
-import type { Location, Outline, StateValues, StepRecord } from "../../core/procedure/index.ts";
+import type { Location, Outline, StateValues } from "../../core/procedure/index.ts";
 import { stateLabel, valueLabel } from "../../core/procedure/index.ts";
+import type { Limits, Quantity } from "../../core/quantity/index.ts";
+import { limitsOf } from "../../core/quantity/index.ts";
 import type { CrewId, Duration, Instant, StateId, StepId } from "../../core/units/index.ts";
 import { hourMinuteText, later } from "../../core/units/index.ts";
 import type { Message } from "../../words/index.ts";
@@ -93,35 +95,20 @@ export function stepWords(outline: Outline, id: StepId | null): string {
   return entry ? `${entry.number} ${entry.step.do}` : id;
 }
 
-/** A UCUM code as people write it. The code for a plain number gives an empty text. */
-export function unitText(unit: string): string {
-  return (
-    ({ "1": "", Cel: "°C", "N.m": "N·m", "%": "%" } as Record<string, string>)[unit] ??
-    unit.replaceAll(/[[\]{}]/g, "")
-  );
+/** A quantity as it was written, and in the reader's units beside that ([WRD5]): `4.3 psi (29.6 kPa)`. */
+export function quantityWords(quantity: Quantity): string {
+  return words("figures/quantity", { quantity });
 }
 
-/** The limits of a record: `6 to 7`, `at least 4`, `at most 40 kPa`; empty without limits. */
-export function limitWords({ min, max, unit: code }: StepRecord): string {
-  const unit = unitText(code);
-  if (min !== undefined && max !== undefined) {
-    if (min === max)
-      return unit
-        ? words("parts/limit-exact-unit", { value: min, unit })
-        : words("parts/limit-exact", { value: min });
-    const [least, most] = [min, max];
-    return unit
-      ? words("parts/limit-range-unit", { least, most, unit })
-      : words("parts/limit-range", { least, most });
-  }
-  if (min !== undefined)
-    return unit
-      ? words("parts/limit-least-unit", { least: min, unit })
-      : words("parts/limit-least", { least: min });
-  if (max === undefined) return "";
-  return unit
-    ? words("parts/limit-most-unit", { most: max, unit })
-    : words("parts/limit-most", { most: max });
+/** The limits of a record: `6 to 7`, `at least 4`, `at most 40 kPa (5.8 psi)`; empty without limits. */
+export function limitWords(record: Limits): string {
+  const { min: least, max: most } = limitsOf(record);
+  if (least && most)
+    return least.value === most.value
+      ? quantityWords(least)
+      : words("parts/limit-range", { limits: { least, most } });
+  if (least) return words("parts/limit-least", { least });
+  return most ? words("parts/limit-most", { most }) : "";
 }
 
 /** A span to the minute; a single time when both ends are the same. */

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { Plan, Timeline } from "../../core/plan/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
-import { inWords, words } from "../../words/index.ts";
+import { forMachines, inWords, words } from "../../words/index.ts";
 import "./poster.css";
 
 interface PlanLeavesProps {
@@ -20,8 +20,13 @@ export function PlanLeaves({ plan, timeline, poster }: PlanLeavesProps) {
     const workbook = await writers();
     if (!workbook) return setProblem(words("poster/not-written"));
     const { planCsv, planSheets, workbookFile } = workbook;
-    if (kind === "csv") await saveFile(`${id}.plan.csv`, planCsv(plan, timeline, inWords), "text/csv");
-    else await saveFile(`${id}.plan.xlsx`, await workbookFile(planSheets(plan, timeline, inWords)), WORKBOOK);
+    if (kind === "csv") {
+      const csv = forMachines(() => planCsv(plan, timeline, inWords));
+      await saveFile(`${id}.plan.csv`, csv, "text/csv");
+      return;
+    }
+    const sheets = forMachines(() => planSheets(plan, timeline, inWords));
+    await saveFile(`${id}.plan.xlsx`, await workbookFile(sheets), WORKBOOK);
   };
   return (
     <fieldset className="plan-leaves">

@@ -4,7 +4,7 @@ import type { WalkState } from "../../core/walk/index.ts";
 import { readingsOf } from "../../core/walk/index.ts";
 import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
-import { callsOf, unitText, Worded } from "../parts/index.ts";
+import { callsOf, quantityWords, Worded } from "../parts/index.ts";
 import { SiteFigure } from "../worksite/index.ts";
 import { ItemChecklist } from "./item-checklist.tsx";
 import type { PrintedPlan } from "./printed-plan.ts";
@@ -210,17 +210,11 @@ function SupplyTable({ outline, state }: { readonly outline: Outline; readonly s
               <tr key={`${crew} ${id}`}>
                 <td>{callsOf(outline, [crew])}</td>
                 <th scope="row">{label ?? id}</th>
+                <td>{quantityWords({ value: full, unit })}</td>
                 <td>
-                  {full} {unitText(unit)}
+                  <b>{quantityWords({ value: redline, unit, limit: "min" })}</b>
                 </td>
-                <td>
-                  <b>
-                    {redline} {unitText(unit)}
-                  </b>
-                </td>
-                <td>
-                  {perHour} {unitText(unit)}
-                </td>
+                <td>{quantityWords({ value: perHour, unit, isDifference: true })}</td>
                 {["zero", "first", "second", "third", "fourth"].map((reading, place) => (
                   <td key={reading}>
                     <span className="print-blank print-blank-time">{filled[place]}</span>

@@ -1,7 +1,7 @@
 import type { Handover } from "../../core/review/index.ts";
 import type { SupplyState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
-import { callsOf, unitText } from "../parts/index.ts";
+import { callsOf } from "../parts/index.ts";
 
 /** Each supply with its last reading, how old that is, and when its redline is met by the forecast. */
 export function HandoverSupplies({ handover: { supplies, state } }: { readonly handover: Handover }) {
@@ -40,5 +40,5 @@ export function HandoverSupplies({ handover: { supplies, state } }: { readonly h
 function readWords(unit: string, { last, age }: SupplyState["forecast"]): string {
   return last === null || age === null
     ? words("handover/never-read")
-    : words("handover/read", { value: last.value, unit: unitText(unit), age });
+    : words("handover/read", { value: { value: last.value, unit }, age });
 }

@@ -78,7 +78,9 @@ export function stationWords(outline: Outline, id: CrewId): string {
   if (member.start) facts.push(words("print/starts-at", { place: placeName(outline, member.start) }));
   if (member.tether) {
     const { length, anchor } = member.tether;
-    facts.push(words("print/tether", { length, place: placeName(outline, anchor) }));
+    facts.push(
+      words("print/tether", { length: { value: length, unit: "m" }, place: placeName(outline, anchor) }),
+    );
   }
   return facts.join(words("figures/between"));
 }

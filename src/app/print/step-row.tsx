@@ -1,8 +1,9 @@
 import type { CourseStep } from "../../core/course/index.ts";
 import type { Outline, OutlineStep, Step, StepRecord } from "../../core/procedure/index.ts";
+import { measuredAgainst } from "../../core/quantity/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
-import { callsOf, limitWords, spanText, unitText } from "../parts/index.ts";
+import { callsOf, limitWords, quantityWords, spanText } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
 import { AlertRow } from "./alert-row.tsx";
 import { PrintedBox } from "./printed-box.tsx";
@@ -110,9 +111,9 @@ export function StepRow(props: StepRowProps) {
 }
 
 /** The latest value that was taken for a record; empty when none was. */
-function takenWords({ id, unit }: StepRecord, standing: StepStanding | null): string {
-  const last = standing?.progress.records.findLast(({ record }) => record === id);
-  return last ? words("review/taken", { value: last.value, unit: unitText(unit) }) : "";
+function takenWords(record: StepRecord, standing: StepStanding | null): string {
+  const last = standing?.progress.records.findLast((one) => one.record === record.id);
+  return last ? quantityWords(measuredAgainst(record, last.value)) : "";
 }
 
 /** Names a step that was skipped or is not performed, and what is outstanding of one that was done. */

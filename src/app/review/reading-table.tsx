@@ -1,6 +1,6 @@
 import type { ReadingReview, Review } from "../../core/review/index.ts";
 import { inWords, words } from "../../words/index.ts";
-import { callsOf, unitText } from "../parts/index.ts";
+import { callsOf, quantityWords } from "../parts/index.ts";
 import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
 import { petOf } from "./review-words.ts";
@@ -37,7 +37,7 @@ function readingCells(review: Review, { crew, supply: id, at, value, impossible 
     callsOf(outline, [crew]),
     supply?.label ?? id,
     petOf(review, at),
-    <b key="value">{words("review/taken", { value, unit: unitText(supply?.unit ?? "1") })}</b>,
+    <b key="value">{quantityWords({ value, unit: supply?.unit ?? "1" })}</b>,
     impossible === null
       ? words("review/counts")
       : words("review/does-not-count", { why: inWords(impossible) }),

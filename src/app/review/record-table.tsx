@@ -1,6 +1,8 @@
+import type { Quantity } from "../../core/quantity/index.ts";
+import { measuredAgainst } from "../../core/quantity/index.ts";
 import type { Review, StepReview } from "../../core/review/index.ts";
 import { words } from "../../words/index.ts";
-import { limitWords, unitText } from "../parts/index.ts";
+import { limitWords, quantityWords } from "../parts/index.ts";
 import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
 import { petOf } from "./review-words.ts";
@@ -36,7 +38,6 @@ function recordRows(review: Review, { step, ending, records }: StepReview) {
     const definition = entry.step.records.find(({ id }) => id === record.record);
     const allowed = (definition && limitWords(definition)) || words("review/no-limits");
     const name = `${entry.number} ${entry.step.do}`;
-    const unit = unitText(record.unit);
     if (record.taken.length === 0)
       return [
         {
@@ -49,10 +50,15 @@ function recordRows(review: Review, { step, ending, records }: StepReview) {
       cells: [
         name,
         record.label,
-        <b key="value">{words(outOfRange ? "review/taken-outside" : "review/taken", { value, unit })}</b>,
+        <b key="value">
+          {takenWords(measuredAgainst(definition ?? { unit: record.unit }, value), outOfRange)}
+        </b>,
         allowed,
         petOf(review, at),
       ],
     }));
   });
 }
+
+const takenWords = (value: Quantity, isOutside: boolean): string =>
+  isOutside ? words("review/taken-outside", { value }) : quantityWords(value);

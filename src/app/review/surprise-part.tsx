@@ -4,7 +4,7 @@ import { effectMessage } from "../../core/training/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText, minus } from "../../core/units/index.ts";
 import { inWords, words } from "../../words/index.ts";
-import { callsOf, unitText } from "../parts/index.ts";
+import { callsOf } from "../parts/index.ts";
 import { actorWords } from "./review-words.ts";
 
 /**
@@ -137,9 +137,8 @@ function Cost({
           </dt>
           <dd>
             {words("review/surprise-left", {
-              before: before,
-              after: after,
-              unit: unitText(supply.unit),
+              before: { value: before, unit: supply.unit },
+              after: { value: after, unit: supply.unit },
             })}
           </dd>
         </div>

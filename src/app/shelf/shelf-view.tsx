@@ -1,13 +1,13 @@
 import type { ReactNode } from "react";
+import { useState } from "react";
 import type { Instant } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
 import type { RevisionNote, WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
-import { LanguageField } from "../language/index.ts";
-import { ThemeField } from "../parts/index.ts";
 import { PRACTICE_KEY } from "./bundled-procedures.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
+import { CHOICES, ReaderChoices } from "./reader-choices.tsx";
 import type { Shelf } from "./use-shelf.ts";
 import "./shelf.css";
 
@@ -63,6 +63,7 @@ export function ShelfView({
   drafts,
 }: ShelfViewProps) {
   const { walks, procedures, problem } = shelf;
+  const [isChoosing, setIsChoosing] = useIsChoosing();
   return (
     <section
       className="shelf"
@@ -79,9 +80,19 @@ export function ShelfView({
           <h1>{words("shelf/tetherline")}</h1>
           <p>{words("shelf/what-it-is-for")}</p>
         </div>
-        <LanguageField />
-        <ThemeField />
-        <HelpButton screen="shelf" />
+        <div className="shelf-tools">
+          <button
+            type="button"
+            className="plain-button"
+            aria-expanded={isChoosing}
+            aria-controls={isChoosing ? CHOICES : undefined}
+            onClick={() => setIsChoosing(!isChoosing)}
+          >
+            <Globe /> {words("shelf/choices")}
+          </button>
+          <HelpButton screen="shelf" />
+        </div>
+        {isChoosing && <ReaderChoices />}
       </header>
       <div role="status">
         {takenOff && (
@@ -325,6 +336,27 @@ function ProcedureItem({
         )}
       </div>
     </li>
+  );
+}
+
+/** Whether the choices are shown: still so when all is drawn anew after one of them was made. */
+function useIsChoosing(): readonly [boolean, (isChoosing: boolean) => void] {
+  const [isChoosing, setIsChoosing] = useState(wasChoosing);
+  const set = (now: boolean) => {
+    wasChoosing = now;
+    setIsChoosing(now);
+  };
+  return [isChoosing, set];
+}
+
+let wasChoosing = false;
+
+/** Tells where the language is chosen to somebody who cannot read the one in use. */
+function Globe() {
+  return (
+    <svg className="shelf-globe" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
+      <path d="M10 1.5 A8.5 8.5 0 1 0 10 18.5 A8.5 8.5 0 1 0 10 1.5 Z M1.5 10 H18.5 M10 1.5 C4.5 6.5 4.5 13.5 10 18.5 C15.5 13.5 15.5 6.5 10 1.5" />
+    </svg>
   );
 }
 

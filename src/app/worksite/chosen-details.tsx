@@ -5,7 +5,7 @@ import type { CrewId, ItemId, PlaceId } from "../../core/units/index.ts";
 import type { WorksiteGround, WorksiteMoment } from "../../core/worksite/index.ts";
 import { doingMessage, homeMessage, leftMessage, placeName } from "../../core/worksite/index.ts";
 import { inWords, words } from "../../words/index.ts";
-import { callsOf, Fact, locationWords, stepWords } from "../parts/index.ts";
+import { callsOf, Fact, locationWords, quantityWords, stepWords } from "../parts/index.ts";
 import type { Chosen } from "./map-choice.ts";
 import type { ShownScene } from "./shown-scene.ts";
 
@@ -158,7 +158,7 @@ function PlaceDetails({ moment, ground, onChosen, id }: Asked<PlaceId>) {
         );
       })}
       {place.z !== undefined && (
-        <Fact name={words("map/height")}>{words("map/metres-exactly", { metres: place.z })}</Fact>
+        <Fact name={words("map/height")}>{quantityWords({ value: place.z, unit: "m" })}</Fact>
       )}
       {isLaidOut && <Fact name={words("map/position")}>{words("map/position-laid-out")}</Fact>}
     </Details>
@@ -177,7 +177,7 @@ function ItemDetails({ moment, id }: Asked<ItemId>) {
         <Fact name={words("map/hands")}>{words("map/takes-hands", { count: item.hands })}</Fact>
       )}
       {item.mass !== undefined && (
-        <Fact name={words("map/mass")}>{words("map/kilograms", { mass: item.mass })}</Fact>
+        <Fact name={words("map/mass")}>{quantityWords({ value: item.mass, unit: "kg" })}</Fact>
       )}
       {item.size !== undefined && <Fact name={words("map/size")}>{item.size}</Fact>}
     </Details>

@@ -92,7 +92,8 @@ function lessonOnValue(state: WalkState): Lesson | null {
     };
   const other = outsideValue(record);
   if (taken.outOfRange || other === null || hasSeenOutside(ledger)) return null;
-  const next = { record: label, value: other, unit: record.unit, else: goingOn(state) };
+  const value = { value: other, unit: record.unit };
+  const next = { record: label, value, else: goingOn(state) };
   return { ...about, next: message("practice/within", next) };
 }
 
@@ -113,13 +114,14 @@ function lessonOnStep(state: WalkState): Lesson | null {
   const [record] = step.records;
   if (record && lastOf(record, progress) === null) {
     const outside = hasSeenOutside(ledger) ? null : outsideValue(record);
-    const asked = { step: number, record: record.label ?? record.id, unit: record.unit };
+    const asked = { step: number, record: record.label ?? record.id };
+    const { unit } = record;
     return {
       ...about,
       next:
         outside === null
-          ? message("practice/value", { ...asked, value: withinValue(record) })
-          : message("practice/value-outside", { ...asked, value: outside }),
+          ? message("practice/value", { ...asked, value: { value: withinValue(record), unit } })
+          : message("practice/value-outside", { ...asked, value: { value: outside, unit } }),
     };
   }
   if (step.confirm && !progress.confirmed && step.by.length > 1)

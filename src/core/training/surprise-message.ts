@@ -1,6 +1,7 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Outline } from "../procedure/index.ts";
+import { measuredAgainst } from "../quantity/index.ts";
 import type { Surprise } from "./surprises-file.ts";
 
 const callOf = (outline: Outline, crew: string) => outline.crew[outline.lane(crew)]?.call ?? crew;
@@ -21,11 +22,10 @@ export function effectMessage(outline: Outline, { does }: Surprise): Message {
       });
     case "record": {
       const record = outline.step(does.step)?.step.records.find(({ id }) => id === does.record);
-      const unit = record && record.unit !== "1" ? ` ${record.unit}` : "";
       return message("surprise/record", {
         step: stepNamed(outline, does.step),
         record: record?.label ?? does.record,
-        value: `${does.value}${unit}`,
+        value: record ? measuredAgainst(record, does.value) : { value: does.value, unit: "1" },
       });
     }
     case "missing":

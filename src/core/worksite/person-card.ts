@@ -67,15 +67,16 @@ export function leftMessage({
   line,
 }: PersonAt): { readonly says: Message; readonly isShort: boolean } | null {
   if (line?.left == null) return null;
-  const left = Math.floor(line.left * 10 + 1e-6) / 10;
-  return left < 0
+  const { left } = line;
+  // Less than a ten-millionth of a metre is what reckoning leaves.
+  return left < -1e-7
     ? { says: message("map/too-short", { metres: -left as Metres }), isShort: true }
-    : { says: message("map/left", { metres: left as Metres }), isShort: false };
+    : { says: message("map/left", { metres: Math.max(0, left) as Metres }), isShort: false };
 }
 
 /** The way home, never rounded down. */
 export function homeMessage({ metres }: WayHome): Message {
-  return message("map/home", { metres: (Math.ceil(metres * 10 - 1e-6) / 10) as Metres });
+  return message("map/home", { metres });
 }
 
 /** One line of a card before it is worded: a message, or a name as it stands in the file. */

@@ -117,8 +117,8 @@ describe("[OFF7] readings", () => {
     const { readSupply, undo } = drawReadings(log);
     const lines = screen.getAllByRole("listitem");
     expect(lines.map((line) => line.textContent)).toEqual([
-      expect.stringMatching(/^700 read 10 min ago/),
-      expect.stringMatching(/^5900 read 18 min ago/),
+      expect.stringMatching(/^700 kPa read 10 min ago/),
+      expect.stringMatching(/^5900 kPa read 18 min ago/),
     ]);
     await userEvent.click(within(lines[0] as HTMLElement).getByRole("button", { name: "Strike it" }));
     expect(undo).toHaveBeenCalledExactlyOnceWith([log.entries[3]]);

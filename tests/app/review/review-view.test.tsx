@@ -79,7 +79,7 @@ describe("the review of a walk that was flown to its end", () => {
   it("lists every deviation, record, note and misplaced item", () => {
     show(closed());
     expect(part(/^Deviations 1/)).toHaveTextContent("record outside its limits");
-    expect(part(/^Records 1/)).toHaveTextContent("12 , outside8 to 100:13:00");
+    expect(part(/^Records 1/)).toHaveTextContent("12, outside8 to 100:13:00");
     expect(part(/^Notes 1/)).toHaveTextContent("0:14:00IVGlare2.1 Do both");
     expect(part(/^Items not at their end 1/)).toHaveTextContent("Tool bagat Airlockwith EV1");
     expect(part(/^Steps 3/)).toHaveTextContent("0:00:00–0:04:00on plan");
@@ -141,7 +141,7 @@ describe("what the review tells besides", () => {
   it("[REV6] lists readings and whether they count, reopenings, and corrected items with the reason", () => {
     show(eventful());
     expect(part(/^Supplies over time 2/)).toHaveTextContent("EV1Gas0:01:00880 kPayes");
-    expect(part(/^Supplies over time 2/)).toHaveTextContent("0:02:00-3 kPano: -3 is below zero");
+    expect(part(/^Supplies over time 2/)).toHaveTextContent("0:02:00-3 kPano: -3 kPa is below zero");
     expect(part(/^Opened again 1/)).toHaveTextContent("0:14:301.1 Do ventlooked again");
     expect(part(/^Items found elsewhere 1/)).toHaveTextContent("0:06:00Keywith EV2IVhanded over");
   });

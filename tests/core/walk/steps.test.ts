@@ -201,7 +201,7 @@ describe("records and confirmations", () => {
     ]);
     expect(log.deviations.map(({ kind, step: id, text }) => [kind, id, text])).toEqual([
       ["record-out-of-range", "a", "Turns: 8 is above 7"],
-      ["record-out-of-range", "a", "torque: 9.5 N.m is below 10 N.m"],
+      ["record-out-of-range", "a", "torque: 9.5 N·m is below 10 N·m"],
     ]);
   });
 

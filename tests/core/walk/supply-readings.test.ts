@@ -42,10 +42,10 @@ const read = (log: LogWriter, value: number, at: number) =>
 
 describe("readings that cannot be true", () => {
   it.each([
-    [-0.1, "-0.1 is below zero, which no gauge can show"],
+    [-0.1, "-0.1 kPa is below zero, which no gauge can show"],
     [0, null],
     [6600, null],
-    [6601, "6601 is more than a tenth above full, which is 6000"],
+    [6601, "6601 kPa is more than a tenth above full, which is 6000 kPa"],
   ])("[OFF7] %s of 6000: %s", (value, why) => {
     const found = impossibleReading(OXYGEN, value);
     expect(found && inWords(found)).toBe(why);

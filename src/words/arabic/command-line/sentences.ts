@@ -4,6 +4,7 @@ import type { Translated } from "../../translated.ts";
 /** What the command line prints. */
 export const sentenceWords: Translated<typeof english> = {
   "cli/no-language": "لا توجد لغة «{$tag}»: الموجود en وfr وde وja وar.",
+  "cli/no-units": "لا توجد وحدات «{$units}»: الموجود si وus.",
   "cli/caution": "للمشورة فقط: القرار لقواعد الطيران السارية وللمسؤولين عن النشاط.",
   "cli/own-mistake": "حدث في Tetherline خطأ داخلي فتوقف: {$what}",
   "cli/none": "لا شيء",

@@ -16,6 +16,6 @@ export const surpriseSentences: Translated<typeof english> = {
     ".input {$way :string} .match $way earlier {{كان الانتهاء المتوقع بعدها متقدمًا {$time :length form=second}.}} * {{كان الانتهاء المتوقع بعدها متأخرًا {$time :length form=second}.}}",
   "cli/surprise-margin": "تغيّر الهامش من {$before :margin} إلى {$after :margin}.",
   "cli/surprise-supply":
-    "تغيّر المتبقي في النهاية من {$supply} لدى {$crew} من {$before} إلى ⁦{$after} {$unit}⁩.",
+    "تغيّر المتبقي في النهاية من {$supply} لدى {$crew} من {$before :quantity} إلى {$after :quantity}.",
   "cli/surprises-alone": "في {$file} مفاجآت: اذكر بجانبه ملف الإجراء «{$procedure}» أيضًا.",
 };

@@ -30,5 +30,5 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "time/started-late-bound":
     "يجب أن تبدأ «{$step}» خلال {$within :length} بعد «{$after}»، وهي في الخطة تبدأ متأخرة بمقدار {$over :length}. آخر ما يتيح بدءها هو {$crew :list} في «{$other}».",
   "place/too-far-apart":
-    "يبعد {$one} عن {$other} مسافة {$metres :metres} عبر الطرق عند نهاية «{$step}»، PET {$at :clock}: بزيادة {$over :metres} على المسموح به وهو {$apart :metres}.",
+    "يبعد {$one} عن {$other} مسافة {$metres :metres} عبر الطرق عند نهاية «{$step}»، PET {$at :clock}: بزيادة {$over :metres round=up} على المسموح به وهو {$apart :metres}.",
 };

@@ -112,7 +112,7 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/reach-not-known":
     "لا طرق تؤدي من {$anchor}، نقطة تثبيت حبل {$crew}، إلى {$place}، فلا يُعرف هل يصل الحبل في «{$step}».",
   "tether/out-of-reach":
-    "في «{$step}» {$crew} عند {$place}، على بعد {$way :metres} بأقصر طريق من {$anchor}، نقطة تثبيت حبل {$crew}. طول الحبل {$length :metres}: أقصر من اللازم بمقدار {$short :metres}. انقل نقطة التثبيت إلى موضع أقرب أولًا.",
+    "في «{$step}» {$crew} عند {$place}، على بعد {$way :metres} بأقصر طريق من {$anchor}، نقطة تثبيت حبل {$crew}. طول الحبل {$length :metres}: أقصر من اللازم بمقدار {$short :metres round=up}. انقل نقطة التثبيت إلى موضع أقرب أولًا.",
   "tether/anchor-not-there":
     "في «{$step}» تُنقل نقطة تثبيت حبل {$crew} إلى {$anchor}، لكن {$crew} عند {$place}.",
   "tether/shared-route":

@@ -61,7 +61,7 @@ export const followWords: Translated<typeof english> = {
   "follow/window-no-more": "لا مزيد معروفًا",
   "follow/allowed": "المسموح به {$limits}",
   "follow/not-a-number": "المطلوب عدد",
-  "follow/outside-limits": "{$value :number} خارج الحدود. تُحفظ القيمة وتُعلَّم؛ ويمكن إدخال قيمة جديدة.",
+  "follow/outside-limits": "{$value :quantity} خارج الحدود. تُحفظ القيمة وتُعلَّم؛ ويمكن إدخال قيمة جديدة.",
   "follow/count-off": "الجرد: {$count :integer} من {$all :integer}",
   "follow/counted": "✓ {$what}",
   "follow/to-count": "{$what}",

@@ -59,7 +59,7 @@ export const handoverWords: Translated<typeof english> = {
   "handover/column-supply": "الإمداد",
   "handover/column-read": "آخر قراءة",
   "handover/column-redline": "الحد الأحمر بحسب التوقّع",
-  "handover/read": "⁦{$value :number} {$unit}⁩، عمرها {$age :length}",
+  "handover/read": "{$value :quantity}، عمرها {$age :length}",
   "handover/never-read": "لم يُقرأ قط؛ مخطَّط من الممتلئ",
   "handover/redline-at": "PET {$at :clock}",
   "handover/no-redline": "لا شيء لاحقًا",

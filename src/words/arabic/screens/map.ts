@@ -5,8 +5,8 @@ import type { Translated } from "../../translated.ts";
 export const mapWords: Translated<typeof english> = {
   "map/metres": "{$metres :metres}",
   "map/sketch": "رسم تخطيطي بلا مقياس",
-  "map/left": "المتبقي من الحبل {$metres :metres}",
-  "map/too-short": "الحبل أقصر بمقدار {$metres :metres}",
+  "map/left": "المتبقي من الحبل {$metres :metres form=short round=down}",
+  "map/too-short": "الحبل أقصر بمقدار {$metres :metres form=short round=up}",
   "map/works-on": "يعمل على {$steps :list}",
   "map/moves": "في الطريق إلى {$place}",
   "map/waits-for": "في انتظار {$crew :list}",
@@ -17,7 +17,7 @@ export const mapWords: Translated<typeof english> = {
   "map/ready": "جاهز",
   "map/finished": "أنهى",
   "map/more-items": "وأيضًا {$count :integer}",
-  "map/home": "إلى ملاذ {$metres :metres}",
+  "map/home": "إلى ملاذ {$metres :metres form=short round=up}",
   "map/night": "ليل",
   "map/day": "نهار",
   "map/seen-from-above": "من أعلى",
@@ -74,7 +74,6 @@ export const mapWords: Translated<typeof english> = {
   "map/items-here": "الأغراض هنا",
   "map/way-to": "الطريق إلى {$place}",
   "map/height": "الارتفاع",
-  "map/metres-exactly": "⁦{$metres :number} m⁩",
   "map/position": "الموضع",
   "map/position-laid-out": "مرتَّب بحسب أطوال الطرق؛ وليس في الملف",
   "map/belongs": "في النهاية",
@@ -82,6 +81,5 @@ export const mapWords: Translated<typeof english> = {
   "map/takes-hands":
     ".input {$count :integer} .match $count zero {{يحتاج إلى {$count} يد}} one {{يحتاج إلى يد واحدة}} two {{يحتاج إلى يدين}} few {{يحتاج إلى {$count} أيدٍ}} many {{يحتاج إلى {$count} يدًا}} * {{يحتاج إلى {$count} يد}}",
   "map/mass": "الكتلة",
-  "map/kilograms": "⁦{$mass :number} kg⁩",
   "map/size": "الحجم",
 };

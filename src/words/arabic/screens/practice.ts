@@ -28,12 +28,12 @@ export const practiceWords: Translated<typeof english> = {
   "practice/joint-confirm":
     "{$crew :list} كلاهما عند الخطوة {$step}، حيث تجمع عقدة خيطيهما. يلزم هنا تأكيد: انقر «تأكيد» ثم «تم»، فتُسجَّل لكليهما.",
   "practice/value-outside":
-    "تطلب الخطوة {$step} «{$record}». لترى كيف يكون الإنذار، أدخل ⁦{$value :number} {$unit}⁩، وهي خارج الحدود المبيَّنة بجانب الحقل.",
-  "practice/value": "تطلب الخطوة {$step} «{$record}» من جديد. أدخل ⁦{$value :number} {$unit}⁩، ثم انقر «تم».",
+    "تطلب الخطوة {$step} «{$record}». لترى كيف يكون الإنذار، أدخل {$value :quantity}، وهي خارج الحدود المبيَّنة بجانب الحقل.",
+  "practice/value": "تطلب الخطوة {$step} «{$record}» من جديد. أدخل {$value :quantity}، ثم انقر «تم».",
   "practice/owed":
     "أُنجزت الخطوة {$step} من دون «{$record}»، وهذا القياس الآن غير مستوفى كما يبيّن الشريط أعلاه. افتح الخطوة في القائمة لإدخاله؛ أو تابع، فيبقى غير مستوفى.",
   "practice/within":
-    "هذه القيمة ضمن الحدود، فلا إنذار. لترى إنذارًا، أدخل ⁦{$value :number} {$unit}⁩ بدلًا منها في «{$record}». {$else :message}",
+    "هذه القيمة ضمن الحدود، فلا إنذار. لترى إنذارًا، أدخل {$value :quantity} بدلًا منها في «{$record}». {$else :message}",
   "practice/outside":
     "القيمة خارج حدودها: يبيّن ذلك إنذار تحت الساعة. انقر في الأسفل «خطط الطوارئ»، ثم «{$contingency}»، ثم «تفعيلها: عرض ما تؤدي إليه»، ثم «إدخال التعديل». {$else :message}",
   "practice/or-go-on": "أو تابع بالخطوة {$step} لدى {$crew :list}.",

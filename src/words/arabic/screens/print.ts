@@ -90,7 +90,7 @@ export const printWords: Translated<typeof english> = {
   "print/station-inside": "في الداخل",
   "print/station-ground": "الأرض",
   "print/starts-at": "يبدأ عند {$place}",
-  "print/tether": "حبل طوله ⁦{$length :number} m⁩ مثبَّت عند {$place}",
+  "print/tether": "حبل طوله {$length :quantity} مثبَّت عند {$place}",
   "print/no-limits": "بلا حدود",
   "print/confirms": "تأكيد {$crew}: {$text}",
   "print/expected": "(متوقعة)",

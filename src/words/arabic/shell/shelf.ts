@@ -6,6 +6,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/name": "الرف",
   "shelf/tetherline": "Tetherline",
   "shelf/what-it-is-for": "إعداد نشاط لشخصين خارج المركبة ومتابعته ومراجعته.",
+  "shelf/choices": "اللغة والعرض",
   "shelf/not-read": "تعذّرت قراءة الرف: {$why}. أعد تحميل الصفحة.",
   "shelf/walks": "الأنشطة",
   "shelf/join": "الانضمام إلى نشاط",

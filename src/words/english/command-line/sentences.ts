@@ -1,6 +1,7 @@
 /** What the command line prints. */
 export const sentenceWords = {
   "cli/no-language": "There is no language “{$tag}”: en, fr, de, ja and ar are there.",
+  "cli/no-units": "There are no units “{$units}”: si and us are there.",
   "cli/caution": "Advice only: the flight rules in force and the people responsible for the walk decide.",
   "cli/own-mistake": "Tetherline met a mistake of its own and stopped: {$what}",
   "cli/none": "none",

@@ -12,7 +12,8 @@ export const surpriseSentences = {
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{The finish was forecast {$time :length form=second} earlier after it.}} * {{The finish was forecast {$time :length form=second} later after it.}}",
   "cli/surprise-margin": "The margin went from {$before :margin} to {$after :margin}.",
-  "cli/surprise-supply": "{$supply} of {$crew} at the end went from {$before} to {$after} {$unit}.",
+  "cli/surprise-supply":
+    "{$supply} of {$crew} at the end went from {$before :quantity} to {$after :quantity}.",
   "cli/surprises-alone":
     '{$file} holds surprises: name the file of the procedure "{$procedure}" beside it, too.',
 } as const;

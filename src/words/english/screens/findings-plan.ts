@@ -29,5 +29,5 @@ export const findingsOfPlanWords = {
   "time/started-late-bound":
     '"{$step}" must start within {$within :length} after "{$after}", and in the plan it starts {$over :length} too late. {$crew :list} with "{$other}" lets it start last.',
   "place/too-far-apart":
-    '{$one} and {$other} are {$metres :metres} apart by the ways at the end of "{$step}", PET {$at :clock}: {$over :metres} more than the {$apart :metres} that are allowed.',
+    '{$one} and {$other} are {$metres :metres} apart by the ways at the end of "{$step}", PET {$at :clock}: {$over :metres round=up} more than the {$apart :metres} that are allowed.',
 } as const;

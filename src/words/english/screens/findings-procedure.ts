@@ -121,7 +121,7 @@ export const findingsOfProcedureWords = {
   "tether/reach-not-known":
     'No routes lead from {$anchor}, where {$crew}’s tether is anchored, to {$place}, so it cannot be told whether the tether reaches in "{$step}".',
   "tether/out-of-reach":
-    'In "{$step}" {$crew} is at {$place}, {$way :metres} by the shortest way from {$anchor}, where {$crew}’s tether is anchored. The tether is {$length :metres} long: {$short :metres} too short. Move the anchor nearer first.',
+    'In "{$step}" {$crew} is at {$place}, {$way :metres} by the shortest way from {$anchor}, where {$crew}’s tether is anchored. The tether is {$length :metres} long: {$short :metres round=up} too short. Move the anchor nearer first.',
   "tether/anchor-not-there":
     'In "{$step}" the anchor of {$crew}’s tether is moved to {$anchor}, but {$crew} is at {$place}.',
   "tether/shared-route":

@@ -59,7 +59,7 @@ export const followWords = {
   "follow/allowed": "allowed {$limits}",
   "follow/not-a-number": "a number, please",
   "follow/outside-limits":
-    "{$value :number} is outside the limits. It is kept and flagged; a new value can be entered.",
+    "{$value :quantity} is outside the limits. It is kept and flagged; a new value can be entered.",
   "follow/count-off": "Count off: {$count :integer} of {$all :integer}",
   "follow/counted": "✓ {$what}",
   "follow/to-count": "{$what}",

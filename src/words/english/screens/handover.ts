@@ -56,7 +56,7 @@ export const handoverWords = {
   "handover/column-supply": "Supply",
   "handover/column-read": "Last reading",
   "handover/column-redline": "Redline by the forecast",
-  "handover/read": "{$value :number} {$unit}, {$age :length} old",
+  "handover/read": "{$value :quantity}, {$age :length} old",
   "handover/never-read": "never read; planned from full",
   "handover/redline-at": "PET {$at :clock}",
   "handover/no-redline": "none ahead",

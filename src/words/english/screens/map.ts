@@ -2,8 +2,8 @@
 export const mapWords = {
   "map/metres": "{$metres :metres}",
   "map/sketch": "A sketch, not to scale",
-  "map/left": "{$metres :metres} of line left",
-  "map/too-short": "line {$metres :metres} too short",
+  "map/left": "{$metres :metres form=short round=down} of line left",
+  "map/too-short": "line {$metres :metres form=short round=up} too short",
   "map/works-on": "working on {$steps :list}",
   "map/moves": "on the way to {$place}",
   "map/waits-for": "waits for {$crew :list}",
@@ -14,7 +14,7 @@ export const mapWords = {
   "map/ready": "ready",
   "map/finished": "finished",
   "map/more-items": "and {$count :integer} more",
-  "map/home": "{$metres :metres} to a refuge",
+  "map/home": "{$metres :metres form=short round=up} to a refuge",
   "map/night": "Night",
   "map/day": "Day",
   "map/seen-from-above": "From above",
@@ -73,7 +73,6 @@ export const mapWords = {
   "map/items-here": "Items here",
   "map/way-to": "Way to {$place}",
   "map/height": "Height",
-  "map/metres-exactly": "{$metres :number} m",
   "map/position": "Position",
   "map/position-laid-out": "laid out by the lengths of the ways; not in the file",
   "map/belongs": "At the end",
@@ -81,6 +80,5 @@ export const mapWords = {
   "map/takes-hands":
     ".input {$count :integer} .match $count one {{takes one hand}} * {{takes {$count} hands}}",
   "map/mass": "Mass",
-  "map/kilograms": "{$mass :number} kg",
   "map/size": "Size",
 } as const;

@@ -25,12 +25,12 @@ export const practiceWords = {
   "practice/joint-confirm":
     "{$crew :list} are both at step {$step}, where a knot draws their strands together. Somebody confirms here: tap “Confirmed”, then “Done”, which marks it for both.",
   "practice/value-outside":
-    "Step {$step} wants “{$record}”. To see what an alert is like, enter {$value :number} {$unit}, which is outside the limits beside the field.",
-  "practice/value": "Step {$step} wants “{$record}” again. Enter {$value :number} {$unit}, then tap “Done”.",
+    "Step {$step} wants “{$record}”. To see what an alert is like, enter {$value :quantity}, which is outside the limits beside the field.",
+  "practice/value": "Step {$step} wants “{$record}” again. Enter {$value :quantity}, then tap “Done”.",
   "practice/owed":
     "Step {$step} is done without “{$record}”, which is outstanding now, as the bar above says. Open the step in the list to enter it; or go on, and it stays owed.",
   "practice/within":
-    "That lies within the limits, so nothing is raised. To see an alert, enter {$value :number} {$unit} for “{$record}” instead. {$else :message}",
+    "That lies within the limits, so nothing is raised. To see an alert, enter {$value :quantity} for “{$record}” instead. {$else :message}",
   "practice/outside":
     "The value lies outside its limits: an alert says so under the clock. Tap “Contingencies” at the foot, “{$contingency}”, then “Bring it in”, and “Enter the amendment”. {$else :message}",
   "practice/or-go-on": "Or go on with step {$step} of {$crew :list}.",

@@ -88,7 +88,7 @@ export const printWords = {
   "print/station-inside": "inside",
   "print/station-ground": "ground",
   "print/starts-at": "starts at {$place}",
-  "print/tether": "tether of {$length :number} m anchored at {$place}",
+  "print/tether": "tether of {$length :quantity} anchored at {$place}",
   "print/no-limits": "no limits",
   "print/confirms": "{$crew} confirms: {$text}",
   "print/expected": "(expected)",

@@ -3,6 +3,7 @@ export const shelfWords = {
   "shelf/name": "Shelf",
   "shelf/tetherline": "Tetherline",
   "shelf/what-it-is-for": "Prepare, follow and review a walk of two outside.",
+  "shelf/choices": "Language and display",
   "shelf/not-read": "The shelf could not be read: {$why}. Load the page again.",
   "shelf/first": "Start here",
   "shelf/first-open": "Open the practice walk",

@@ -4,6 +4,7 @@ import type { Translated } from "../../translated.ts";
 /** What the command line prints. */
 export const sentenceWords: Translated<typeof english> = {
   "cli/no-language": "Il n’y a pas de langue « {$tag} » : il y a en, fr, de, ja et ar.",
+  "cli/no-units": "Il n’y a pas d’unités « {$units} » : il y a si et us.",
   "cli/caution": "Simple conseil : les règles de vol en vigueur et les responsables de la sortie décident.",
   "cli/own-mistake": "Tetherline a rencontré une erreur interne et s’est arrêté : {$what}",
   "cli/none": "néant",

@@ -15,7 +15,8 @@ export const surpriseSentences: Translated<typeof english> = {
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{Après lui, la fin selon la prévision était {$time :length form=second} plus tôt.}} * {{Après lui, la fin selon la prévision était {$time :length form=second} plus tard.}}",
   "cli/surprise-margin": "La marge est passée de {$before :margin} à {$after :margin}.",
-  "cli/surprise-supply": "{$supply}, {$crew} : le reste à la fin est passé de {$before} à {$after} {$unit}.",
+  "cli/surprise-supply":
+    "{$supply}, {$crew} : le reste à la fin est passé de {$before :quantity} à {$after :quantity}.",
   "cli/surprises-alone":
     "{$file} contient des imprévus : nommez aussi à côté le fichier de la procédure « {$procedure} ».",
 };

@@ -32,5 +32,5 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "time/started-late-bound":
     "« {$step} » doit commencer au plus {$within :length} après « {$after} », et dans le plan elle commence {$over :length} trop tard. Elle attend en dernier {$crew :list}, avec « {$other} ».",
   "place/too-far-apart":
-    "{$one} et {$other} sont à {$metres :metres} l’un de l’autre par les chemins à la fin de « {$step} », PET {$at :clock} : {$over :metres} de plus que les {$apart :metres} admis.",
+    "{$one} et {$other} sont à {$metres :metres} l’un de l’autre par les chemins à la fin de « {$step} », PET {$at :clock} : {$over :metres round=up} de plus que les {$apart :metres} admis.",
 };

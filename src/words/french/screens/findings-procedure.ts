@@ -129,7 +129,7 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/reach-not-known":
     "Aucun chemin ne mène depuis {$anchor}, où {$crew} a l’ancrage de sa longe, à {$place} ; on ne peut donc pas dire si la longe suffit dans « {$step} ».",
   "tether/out-of-reach":
-    "Dans « {$step} », {$crew} est à {$place}, à {$way :metres} par le plus court chemin depuis {$anchor}, où {$crew} a l’ancrage de sa longe. La longe mesure {$length :metres} : {$short :metres} de trop peu. Rapprochez d’abord l’ancrage.",
+    "Dans « {$step} », {$crew} est à {$place}, à {$way :metres} par le plus court chemin depuis {$anchor}, où {$crew} a l’ancrage de sa longe. La longe mesure {$length :metres} : {$short :metres round=up} de trop peu. Rapprochez d’abord l’ancrage.",
   "tether/anchor-not-there":
     "Dans « {$step} », {$crew} voit l’ancrage de sa longe déplacé à {$anchor}, mais {$crew} est à {$place}.",
   "tether/shared-route":

@@ -98,12 +98,12 @@ export const followPanelWords: Translated<typeof english> = {
   "panel/no-supplies": "Cette procédure ne liste aucun consommable.",
   "panel/share": "part",
   "panel/enter": "Saisir",
-  "panel/read-ago": "{$value :number} relevé il y a {$ago :length}",
-  "panel/full-and-redline": "plein {$full :number}, seuil rouge {$redline :number}",
+  "panel/read-ago": "{$value :quantity} relevé il y a {$ago :length}",
+  "panel/full-and-redline": "plein {$full :quantity}, seuil rouge {$redline :quantity}",
   "panel/enter-anyway": "Saisir quand même",
   "panel/reading-doubtful": "{$why}. Regardez de nouveau l’indicateur.",
   "panel/strike-reading": "L’annuler",
-  "panel/no-reading": "pas encore de relevé · plein {$full :number}, seuil rouge {$redline :number}",
+  "panel/no-reading": "pas encore de relevé · plein {$full :quantity}, seuil rouge {$redline :quantity}",
   "panel/redlines-how":
     "Les seuils rouges et la conduite à tenir sont dans les règles de vol ; ces chiffres viennent de la procédure.",
   "panel/no-redline-fitted":

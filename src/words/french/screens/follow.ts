@@ -62,7 +62,7 @@ export const followWords: Translated<typeof english> = {
   "follow/allowed": "admis : {$limits}",
   "follow/not-a-number": "nombre attendu",
   "follow/outside-limits":
-    "{$value :number} est hors des limites. La valeur est conservée et signalée ; une nouvelle valeur peut être saisie.",
+    "{$value :quantity} est hors des limites. La valeur est conservée et signalée ; une nouvelle valeur peut être saisie.",
   "follow/count-off": "À pointer : {$count :integer} sur {$all :integer}",
   "follow/counted": "✓ {$what}",
   "follow/to-count": "{$what}",

@@ -59,7 +59,7 @@ export const handoverWords: Translated<typeof english> = {
   "handover/column-supply": "Consommable",
   "handover/column-read": "Dernier relevé",
   "handover/column-redline": "Seuil rouge selon la prévision",
-  "handover/read": "{$value :number} {$unit}, il y a {$age :length}",
+  "handover/read": "{$value :quantity}, il y a {$age :length}",
   "handover/never-read": "jamais relevé ; planifié depuis plein",
   "handover/redline-at": "PET {$at :clock}",
   "handover/no-redline": "aucun à venir",

@@ -5,8 +5,8 @@ import type { Translated } from "../../translated.ts";
 export const mapWords: Translated<typeof english> = {
   "map/metres": "{$metres :metres}",
   "map/sketch": "Croquis, sans échelle",
-  "map/left": "reste {$metres :metres} de longe",
-  "map/too-short": "longe trop courte de {$metres :metres}",
+  "map/left": "reste {$metres :metres form=short round=down} de longe",
+  "map/too-short": "longe trop courte de {$metres :metres form=short round=up}",
   "map/works-on": "en cours : {$steps :list}",
   "map/moves": "en chemin vers {$place}",
   "map/waits-for": "attend {$crew :list}",
@@ -18,7 +18,7 @@ export const mapWords: Translated<typeof english> = {
   "map/finished": "a terminé",
   "map/more-items":
     ".input {$count :integer} .match $count one {{et {$count} autre}} * {{et {$count} autres}}",
-  "map/home": "{$metres :metres} jusqu’à un refuge",
+  "map/home": "{$metres :metres form=short round=up} jusqu’à un refuge",
   "map/night": "Nuit",
   "map/day": "Jour",
   "map/seen-from-above": "Vue de dessus",
@@ -77,7 +77,6 @@ export const mapWords: Translated<typeof english> = {
   "map/items-here": "Objets ici",
   "map/way-to": "Chemin vers {$place}",
   "map/height": "Hauteur",
-  "map/metres-exactly": "{$metres :number} m",
   "map/position": "Position",
   "map/position-laid-out": "placée d’après les longueurs des chemins ; pas dans le fichier",
   "map/belongs": "À la fin",
@@ -85,6 +84,5 @@ export const mapWords: Translated<typeof english> = {
   "map/takes-hands":
     ".input {$count :integer} .match $count one {{occupe {$count} main}} * {{occupe {$count} mains}}",
   "map/mass": "Masse",
-  "map/kilograms": "{$mass :number} kg",
   "map/size": "Taille",
 };

@@ -29,13 +29,13 @@ export const practiceWords: Translated<typeof english> = {
   "practice/joint-confirm":
     "{$crew :list} sont tous deux à l’étape {$step}, où un nœud réunit leurs brins. Quelqu’un confirme ici : touchez « Confirmé », puis « Fait », ce qui la marque pour les deux.",
   "practice/value-outside":
-    "L’étape {$step} demande « {$record} ». Pour voir ce qu’est une alerte, saisissez {$value :number} {$unit}, hors des limites indiquées à côté du champ.",
+    "L’étape {$step} demande « {$record} ». Pour voir ce qu’est une alerte, saisissez {$value :quantity}, hors des limites indiquées à côté du champ.",
   "practice/value":
-    "L’étape {$step} demande de nouveau « {$record} ». Saisissez {$value :number} {$unit}, puis touchez « Fait ».",
+    "L’étape {$step} demande de nouveau « {$record} ». Saisissez {$value :quantity}, puis touchez « Fait ».",
   "practice/owed":
     "L’étape {$step} est faite sans « {$record} », qui est maintenant à compléter, comme le dit la barre au-dessus. Ouvrez l’étape dans la liste pour saisir la valeur ; ou continuez, et elle restera à compléter.",
   "practice/within":
-    "Cette valeur est dans les limites ; aucune alerte ne vient donc. Pour en voir une, saisissez plutôt {$value :number} {$unit} pour « {$record} ». {$else :message}",
+    "Cette valeur est dans les limites ; aucune alerte ne vient donc. Pour en voir une, saisissez plutôt {$value :quantity} pour « {$record} ». {$else :message}",
   "practice/outside":
     "La valeur est hors de ses limites : une alerte le dit sous l’horloge. Touchez « Secours » en bas, « {$contingency} », puis « L’engager : voir ce que cela donnerait », et « Saisir la modification ». {$else :message}",
   "practice/or-go-on": "Ou continuez avec l’étape {$step} de {$crew :list}.",

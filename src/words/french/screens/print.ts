@@ -92,7 +92,7 @@ export const printWords: Translated<typeof english> = {
   "print/station-inside": "intérieur",
   "print/station-ground": "sol",
   "print/starts-at": "part de {$place}",
-  "print/tether": "longe de {$length :number} m ancrée à {$place}",
+  "print/tether": "longe de {$length :quantity} ancrée à {$place}",
   "print/no-limits": "pas de limites",
   "print/confirms": "{$crew} confirme : {$text}",
   "print/expected": "(attendue)",

@@ -3,6 +3,6 @@ import type { Translated } from "../../translated.ts";
 
 /** What is said of readings of supplies. */
 export const supplyWords: Translated<typeof english> = {
-  "supply/below-zero": "{$value :number} est inférieur à zéro, ce qu’aucun indicateur ne peut montrer",
-  "supply/above-full": "{$value :number} dépasse de plus d’un dixième le plein, qui est {$full :number}",
+  "supply/below-zero": "{$value :quantity} est inférieur à zéro, ce qu’aucun indicateur ne peut montrer",
+  "supply/above-full": "{$value :quantity} dépasse de plus d’un dixième le plein, qui est {$full :quantity}",
 };

@@ -6,6 +6,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/name": "Étagère",
   "shelf/tetherline": "Tetherline",
   "shelf/what-it-is-for": "Préparer, suivre et examiner une sortie à deux.",
+  "shelf/choices": "Langue et affichage",
   "shelf/not-read": "L’étagère n’a pas pu être lue : {$why}. Rechargez la page.",
   "shelf/walks": "Sorties",
   "shelf/join": "Rejoindre une sortie",

@@ -4,6 +4,7 @@ import type { Translated } from "../../translated.ts";
 /** What the command line prints. */
 export const sentenceWords: Translated<typeof english> = {
   "cli/no-language": "Es gibt keine Sprache „{$tag}“: Es gibt en, fr, de, ja und ar.",
+  "cli/no-units": "Es gibt keine Einheiten „{$units}“: Es gibt si und us.",
   "cli/caution":
     "Nur Beratung: Die geltenden Flugregeln und die für den Außeneinsatz Verantwortlichen entscheiden.",
   "cli/own-mistake": "In Tetherline ist ein Programmfehler aufgetreten; das Programm wurde beendet: {$what}",

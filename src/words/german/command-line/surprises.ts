@@ -15,7 +15,7 @@ export const surpriseSentences: Translated<typeof english> = {
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{Danach lag das Ende nach der Prognose {$time :length form=second} früher.}} * {{Danach lag das Ende nach der Prognose {$time :length form=second} später.}}",
   "cli/surprise-margin": "Die Reserve ging von {$before :margin} auf {$after :margin}.",
-  "cli/surprise-supply": "{$supply} von {$crew} am Ende ging von {$before} auf {$after} {$unit}.",
+  "cli/surprise-supply": "{$supply} von {$crew} am Ende ging von {$before :quantity} auf {$after :quantity}.",
   "cli/surprises-alone":
     "{$file} enthält Überraschungen: Nennen Sie daneben auch die Datei der Prozedur „{$procedure}“.",
 };

@@ -32,5 +32,5 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "time/started-late-bound":
     "„{$step}“ muss innerhalb von {$within :length} nach „{$after}“ beginnen, und im Plan beginnt es {$over :length} zu spät. Zuletzt wird der Beginn möglich durch {$crew :list} mit „{$other}“.",
   "place/too-far-apart":
-    "{$one} und {$other} sind am Ende von „{$step}“, PET {$at :clock}, auf den Wegen {$metres :metres} auseinander: {$over :metres} mehr als die zulässigen {$apart :metres}.",
+    "{$one} und {$other} sind am Ende von „{$step}“, PET {$at :clock}, auf den Wegen {$metres :metres} auseinander: {$over :metres round=up} mehr als die zulässigen {$apart :metres}.",
 };

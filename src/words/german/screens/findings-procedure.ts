@@ -130,7 +130,7 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/reach-not-known":
     "Von {$anchor}, wo die Sicherungsleine von {$crew} befestigt ist, führen keine Routen zu {$place}; daher lässt sich nicht sagen, ob die Sicherungsleine in „{$step}“ reicht.",
   "tether/out-of-reach":
-    "In „{$step}“ ist {$crew} bei {$place}, auf dem kürzesten Weg {$way :metres} von {$anchor}, wo die Sicherungsleine von {$crew} befestigt ist. Die Sicherungsleine ist {$length :metres} lang: {$short :metres} zu kurz. Verlegen Sie zuerst den Anschlagpunkt näher heran.",
+    "In „{$step}“ ist {$crew} bei {$place}, auf dem kürzesten Weg {$way :metres} von {$anchor}, wo die Sicherungsleine von {$crew} befestigt ist. Die Sicherungsleine ist {$length :metres} lang: {$short :metres round=up} zu kurz. Verlegen Sie zuerst den Anschlagpunkt näher heran.",
   "tether/anchor-not-there":
     "In „{$step}“ wird der Anschlagpunkt der Sicherungsleine von {$crew} nach {$anchor} verlegt, aber {$crew} ist bei {$place}.",
   "tether/shared-route":

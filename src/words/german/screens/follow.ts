@@ -62,7 +62,7 @@ export const followWords: Translated<typeof english> = {
   "follow/allowed": "zulässig: {$limits}",
   "follow/not-a-number": "bitte eine Zahl",
   "follow/outside-limits":
-    "{$value :number} liegt außerhalb der Grenzwerte. Der Wert wird behalten und gekennzeichnet; ein neuer Wert kann eingetragen werden.",
+    "{$value :quantity} liegt außerhalb der Grenzwerte. Der Wert wird behalten und gekennzeichnet; ein neuer Wert kann eingetragen werden.",
   "follow/count-off": "Abzählen: {$count :integer} von {$all :integer}",
   "follow/counted": "✓ {$what}",
   "follow/to-count": "{$what}",

@@ -59,7 +59,7 @@ export const handoverWords: Translated<typeof english> = {
   "handover/column-supply": "Vorrat",
   "handover/column-read": "Letzte Ablesung",
   "handover/column-redline": "Mindeststand nach der Prognose",
-  "handover/read": "{$value :number} {$unit}, {$age :length} alt",
+  "handover/read": "{$value :quantity}, {$age :length} alt",
   "handover/never-read": "nie abgelesen; von voll an geplant",
   "handover/redline-at": "PET {$at :clock}",
   "handover/no-redline": "nicht in Sicht",

@@ -5,8 +5,8 @@ import type { Translated } from "../../translated.ts";
 export const mapWords: Translated<typeof english> = {
   "map/metres": "{$metres :metres}",
   "map/sketch": "Skizze, nicht maßstäblich",
-  "map/left": "{$metres :metres} Leine übrig",
-  "map/too-short": "Leine {$metres :metres} zu kurz",
+  "map/left": "{$metres :metres form=short round=down} Leine übrig",
+  "map/too-short": "Leine {$metres :metres form=short round=up} zu kurz",
   "map/works-on": "arbeitet an {$steps :list}",
   "map/moves": "unterwegs zu {$place}",
   "map/waits-for": "wartet auf {$crew :list}",
@@ -17,7 +17,7 @@ export const mapWords: Translated<typeof english> = {
   "map/ready": "bereit",
   "map/finished": "fertig",
   "map/more-items": "und {$count :integer} mehr",
-  "map/home": "{$metres :metres} bis zum Zufluchtsort",
+  "map/home": "{$metres :metres form=short round=up} bis zum Zufluchtsort",
   "map/night": "Nacht",
   "map/day": "Tag",
   "map/seen-from-above": "Von oben",
@@ -76,7 +76,6 @@ export const mapWords: Translated<typeof english> = {
   "map/items-here": "Gegenstände hier",
   "map/way-to": "Weg zu {$place}",
   "map/height": "Höhe",
-  "map/metres-exactly": "{$metres :number} m",
   "map/position": "Lage",
   "map/position-laid-out": "nach den Längen der Wege angeordnet; nicht in der Datei",
   "map/belongs": "Am Ende",
@@ -84,6 +83,5 @@ export const mapWords: Translated<typeof english> = {
   "map/takes-hands":
     ".input {$count :integer} .match $count one {{braucht eine Hand}} * {{braucht {$count} Hände}}",
   "map/mass": "Masse",
-  "map/kilograms": "{$mass :number} kg",
   "map/size": "Größe",
 };

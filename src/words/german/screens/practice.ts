@@ -29,13 +29,13 @@ export const practiceWords: Translated<typeof english> = {
   "practice/joint-confirm":
     "{$crew :list} sind beide bei Schritt {$step}, wo ein Knoten ihre Stränge zusammenzieht. Hier bestätigt jemand: Tippen Sie auf „Bestätigt“, dann auf „Erledigt“; das markiert den Schritt für beide.",
   "practice/value-outside":
-    "Schritt {$step} verlangt „{$record}“. Um eine Meldung zu sehen, tragen Sie {$value :number} {$unit} ein; das liegt außerhalb der Grenzwerte neben dem Feld.",
+    "Schritt {$step} verlangt „{$record}“. Um eine Meldung zu sehen, tragen Sie {$value :quantity} ein; das liegt außerhalb der Grenzwerte neben dem Feld.",
   "practice/value":
-    "Schritt {$step} verlangt wieder „{$record}“. Tragen Sie {$value :number} {$unit} ein, und tippen Sie dann auf „Erledigt“.",
+    "Schritt {$step} verlangt wieder „{$record}“. Tragen Sie {$value :quantity} ein, und tippen Sie dann auf „Erledigt“.",
   "practice/owed":
     "Schritt {$step} ist ohne „{$record}“ erledigt; der Wert ist nun ausstehend, wie die Leiste oben sagt. Öffnen Sie den Schritt in der Liste, um den Wert einzutragen; oder machen Sie weiter, dann bleibt der Wert ausstehend.",
   "practice/within":
-    "Das liegt innerhalb der Grenzwerte, daher kommt keine Meldung. Um eine Meldung zu sehen, tragen Sie für „{$record}“ stattdessen {$value :number} {$unit} ein. {$else :message}",
+    "Das liegt innerhalb der Grenzwerte, daher kommt keine Meldung. Um eine Meldung zu sehen, tragen Sie für „{$record}“ stattdessen {$value :quantity} ein. {$else :message}",
   "practice/outside":
     "Der Wert liegt außerhalb seiner Grenzwerte: Eine Meldung unter der Uhr sagt es. Tippen Sie unten auf „Eventualfälle“, auf „{$contingency}“, dann auf „Hereinnehmen: ansehen, was das ergäbe“ und auf „Planänderung eintragen“. {$else :message}",
   "practice/or-go-on": "Oder machen Sie mit Schritt {$step} von {$crew :list} weiter.",

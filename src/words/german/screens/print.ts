@@ -91,7 +91,7 @@ export const printWords: Translated<typeof english> = {
   "print/station-inside": "innen",
   "print/station-ground": "Boden",
   "print/starts-at": "beginnt bei {$place}",
-  "print/tether": "Sicherungsleine von {$length :number} m, befestigt bei {$place}",
+  "print/tether": "Sicherungsleine von {$length :quantity}, befestigt bei {$place}",
   "print/no-limits": "keine Grenzwerte",
   "print/confirms": "{$crew} bestätigt: {$text}",
   "print/expected": "(erwartet)",

@@ -3,6 +3,6 @@ import type { Translated } from "../../translated.ts";
 
 /** What is said of readings of supplies. */
 export const supplyWords: Translated<typeof english> = {
-  "supply/below-zero": "{$value :number} liegt unter null; das kann keine Anzeige zeigen",
-  "supply/above-full": "{$value :number} liegt mehr als ein Zehntel über voll; voll ist {$full :number}",
+  "supply/below-zero": "{$value :quantity} liegt unter null; das kann keine Anzeige zeigen",
+  "supply/above-full": "{$value :quantity} liegt mehr als ein Zehntel über voll; voll ist {$full :quantity}",
 };

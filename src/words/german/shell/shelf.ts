@@ -6,6 +6,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/name": "Ablage",
   "shelf/tetherline": "Tetherline",
   "shelf/what-it-is-for": "Außeneinsätze zu zweit vorbereiten, begleiten und auswerten.",
+  "shelf/choices": "Sprache und Anzeige",
   "shelf/not-read": "Die Ablage konnte nicht gelesen werden: {$why}. Laden Sie die Seite neu.",
   "shelf/walks": "Außeneinsätze",
   "shelf/join": "Einsatz beitreten",

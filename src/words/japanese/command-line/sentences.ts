@@ -4,6 +4,7 @@ import type { Translated } from "../../translated.ts";
 /** What the command line prints. */
 export const sentenceWords: Translated<typeof english> = {
   "cli/no-language": "言語「{$tag}」はありません。使えるのはen、fr、de、ja、arです。",
+  "cli/no-units": "単位系「{$units}」はありません。使えるのはsi、usです。",
   "cli/caution": "助言のみ：判断は、有効な飛行規則と、船外活動の運用責任者によります。",
   "cli/own-mistake": "Tetherlineに内部エラーが起き、停止しました：{$what}",
   "cli/none": "なし",

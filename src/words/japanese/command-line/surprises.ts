@@ -15,7 +15,8 @@ export const surpriseSentences: Translated<typeof english> = {
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{その後、予測の終了は{$time :length form=second}早くなりました。}} * {{その後、予測の終了は{$time :length form=second}遅くなりました。}}",
   "cli/surprise-margin": "余裕は{$before :margin}から{$after :margin}になりました。",
-  "cli/surprise-supply": "{$crew}の{$supply}の最終残量は{$before}から{$after} {$unit}になりました。",
+  "cli/surprise-supply":
+    "{$crew}の{$supply}の最終残量は{$before :quantity}から{$after :quantity}になりました。",
   "cli/surprises-alone":
     "{$file}は想定外事象のファイルです。手順書「{$procedure}」のファイルも一緒に指定してください。",
 };

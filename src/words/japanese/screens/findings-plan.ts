@@ -31,5 +31,5 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "time/started-late-bound":
     "「{$step}」は「{$after}」の後{$within :length}以内に開始する必要がありますが、計画では{$over :length}遅れて開始します。開始を最後に決めているのは、{$crew :list}の「{$other}」です。",
   "place/too-far-apart":
-    "「{$step}」の終わり、PET {$at :clock}に、{$one}と{$other}は経路で{$metres :metres}離れます。許容される{$apart :metres}を{$over :metres}超えています。",
+    "「{$step}」の終わり、PET {$at :clock}に、{$one}と{$other}は経路で{$metres :metres}離れます。許容される{$apart :metres}を{$over :metres round=up}超えています。",
 };

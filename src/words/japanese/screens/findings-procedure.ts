@@ -126,7 +126,7 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/reach-not-known":
     "{$crew}のテザーの固定点{$anchor}から{$place}への経路がないため、「{$step}」でテザーが届くか判断できません。",
   "tether/out-of-reach":
-    "「{$step}」で{$crew}は{$place}にいます。{$crew}のテザーの固定点{$anchor}からは最短の経路で{$way :metres}ですが、テザーの長さは{$length :metres}で、{$short :metres}足りません。先に固定点を近くへ移してください。",
+    "「{$step}」で{$crew}は{$place}にいます。{$crew}のテザーの固定点{$anchor}からは最短の経路で{$way :metres}ですが、テザーの長さは{$length :metres}で、{$short :metres round=up}足りません。先に固定点を近くへ移してください。",
   "tether/anchor-not-there":
     "「{$step}」で{$crew}のテザーの固定点を{$anchor}に移しますが、{$crew}は{$place}にいます。",
   "tether/shared-route":

@@ -62,7 +62,7 @@ export const followWords: Translated<typeof english> = {
   "follow/allowed": "許容範囲 {$limits}",
   "follow/not-a-number": "数値を入力してください",
   "follow/outside-limits":
-    "{$value :number}は許容範囲外です。保存し、印を付けました。新しい値も入力できます。",
+    "{$value :quantity}は許容範囲外です。保存し、印を付けました。新しい値も入力できます。",
   "follow/count-off": "照合：{$count :integer}／{$all :integer}",
   "follow/counted": "✓ {$what}",
   "follow/to-count": "{$what}",

@@ -59,7 +59,7 @@ export const handoverWords: Translated<typeof english> = {
   "handover/column-supply": "消耗品",
   "handover/column-read": "最後の読み値",
   "handover/column-redline": "予測のレッドライン",
-  "handover/read": "{$value :number} {$unit}、{$age :length}前",
+  "handover/read": "{$value :quantity}、{$age :length}前",
   "handover/never-read": "読み値なし。満量から計画",
   "handover/redline-at": "PET {$at :clock}",
   "handover/no-redline": "この先なし",

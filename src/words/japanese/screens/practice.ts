@@ -29,13 +29,13 @@ export const practiceWords: Translated<typeof english> = {
   "practice/joint-confirm":
     "{$crew :list}はともにステップ {$step}にいて、結び目が2人のひもを引き寄せています。ここでは確認があります。「確認した」、続いて「完了」をタップすると、2人分が入力されます。",
   "practice/value-outside":
-    "ステップ {$step}では「{$record}」の記録が必要です。アラートを見るには、{$value :number} {$unit}を入力してください。入力欄の横にある許容範囲を外れた値です。",
+    "ステップ {$step}では「{$record}」の記録が必要です。アラートを見るには、{$value :quantity}を入力してください。入力欄の横にある許容範囲を外れた値です。",
   "practice/value":
-    "ステップ {$step}では「{$record}」の記録がもう一度必要です。{$value :number} {$unit}を入力し、「完了」をタップしてください。",
+    "ステップ {$step}では「{$record}」の記録がもう一度必要です。{$value :quantity}を入力し、「完了」をタップしてください。",
   "practice/owed":
     "ステップ {$step}は「{$record}」の記録なしで完了しました。上のバーのとおり、記録は未了です。一覧でステップを開いて入力するか、そのまま続けてください。続けた場合は未了のままです。",
   "practice/within":
-    "許容範囲内の値なので、アラートは出ません。アラートを見るには、代わりに「{$record}」に{$value :number} {$unit}を入力してください。{$else :message}",
+    "許容範囲内の値なので、アラートは出ません。アラートを見るには、代わりに「{$record}」に{$value :quantity}を入力してください。{$else :message}",
   "practice/outside":
     "値が許容範囲外で、時計の下のアラートがそれを示しています。下の「異常時手順」、「{$contingency}」、「組み込みの影響を見る」、「計画変更を入力」の順にタップしてください。{$else :message}",
   "practice/or-go-on": "または{$crew :list}のステップ {$step}を続けてください。",

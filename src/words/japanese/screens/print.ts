@@ -90,7 +90,7 @@ export const printWords: Translated<typeof english> = {
   "print/station-inside": "船内",
   "print/station-ground": "地上",
   "print/starts-at": "開始時 {$place}",
-  "print/tether": "テザー{$length :number} m、固定点 {$place}",
+  "print/tether": "テザー{$length :quantity}、固定点 {$place}",
   "print/no-limits": "許容範囲なし",
   "print/confirms": "{$crew}が確認：{$text}",
   "print/expected": "（想定）",

@@ -3,6 +3,6 @@ import type { Translated } from "../../translated.ts";
 
 /** What is said of readings of supplies. */
 export const supplyWords: Translated<typeof english> = {
-  "supply/below-zero": "{$value :number}はゼロ未満で、計器が示すことのない値です",
-  "supply/above-full": "{$value :number}は満量の{$full :number}を1割以上超えています",
+  "supply/below-zero": "{$value :quantity}はゼロ未満で、計器が示すことのない値です",
+  "supply/above-full": "{$value :quantity}は満量の{$full :quantity}を1割以上超えています",
 };

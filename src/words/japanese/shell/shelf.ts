@@ -6,6 +6,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/name": "棚",
   "shelf/tetherline": "Tetherline",
   "shelf/what-it-is-for": "2人の船外活動を準備し、進行を追い、振り返るためのアプリです。",
+  "shelf/choices": "言語と表示",
   "shelf/not-read": "棚を読み出せませんでした：{$why}。ページを再読み込みしてください。",
   "shelf/walks": "船外活動",
   "shelf/join": "船外活動に参加",

@@ -1,0 +1,4 @@
+import { Listeners } from "../../core/units/index.ts";
+
+/** Hear of each change of the way in which things are told to the reader: the language, the units. */
+export const retelling = new Listeners();

@@ -6,11 +6,12 @@ import { systemClock } from "../io/clock/index.ts";
 import { openLinks } from "../io/link/index.ts";
 import { openStore } from "../io/store/index.ts";
 import { App } from "./app.tsx";
-import { Spoken, startLanguage, startUnits } from "./language/index.ts";
+import { Spoken, startLanguage, startUnits, startUtc } from "./language/index.ts";
 import { MistakeBoundary } from "./parts/index.ts";
 import { ServicesContext } from "./session/index.ts";
 import { startTheme } from "./theme/index.ts";
 
+startUtc();
 await Promise.all([startLanguage(), startUnits()]);
 startTheme();
 setupIonicReact({

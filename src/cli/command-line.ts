@@ -72,6 +72,7 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
     .description(words("help/program"))
     .option("--lang <language>", words("help/lang"))
     .option("--units <system>", words("help/units"))
+    .option("--utc <style>", words("help/utc"))
     .version(programVersion(), "--version", words("help/version"))
     .exitOverride()
     .configureOutput({

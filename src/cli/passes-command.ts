@@ -64,8 +64,8 @@ function inTable(light: Light, spans: readonly NamedSpan[]): string {
       { heading: words("cli/spans-what") },
     ],
     spans.map(({ kind, start, end }) => [
-      formatInstant(start).slice(0, 21).replace("T", " "),
-      formatInstant(end).slice(0, 21).replace("T", " "),
+      words("cli/spans-at", { at: start }),
+      words("cli/spans-at", { at: end }),
       words("figures/length", { time: (end - start) as Duration }),
       words(`cli/spans-${kind}`),
     ]),

@@ -5,7 +5,7 @@ import type { Plan, Timeline } from "../core/plan/index.ts";
 import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { clockText, formatInstant, minus, ofSeconds } from "../core/units/index.ts";
+import { clockText, minus, ofSeconds } from "../core/units/index.ts";
 import { contactMessage } from "../core/window/index.ts";
 import { planCsv, planSheets, workbookFile } from "../core/workbook/index.ts";
 import { writeBytes } from "../io/files/index.ts";
@@ -105,7 +105,7 @@ function planInWords(plan: Plan, risk: RiskDocument | null): string {
   const { course } = timeline;
   const steps = [...course.steps.values()];
   const facts = [
-    start === null ? words("cli/pet-zero-nowhere") : words("cli/pet-zero", { at: formatInstant(start) }),
+    start === null ? words("cli/pet-zero-nowhere") : words("cli/pet-zero", { at: start }),
     words("cli/steps", { count: steps.length }),
     words("cli/finish", { finish: course.finish }),
     ...(margin === null ? [] : [words(margin < 0 ? "cli/over-limit" : "cli/within-limit", { time: margin })]),

@@ -3,7 +3,7 @@ import { marginOf } from "../core/course/index.ts";
 import type { Outline } from "../core/procedure/index.ts";
 import { amendmentsReviewed } from "../core/review/index.ts";
 import type { Duration, Instant } from "../core/units/index.ts";
-import { clockText, formatInstant } from "../core/units/index.ts";
+import { clockText } from "../core/units/index.ts";
 import type { LaneState, WalkState } from "../core/walk/index.ts";
 import {
   alertsOf,
@@ -43,7 +43,7 @@ function inLines({ folded }: FoldedFile, state: WalkState, instant: Instant): st
   const { outline } = inForce;
   const { forecast } = state;
   const title = plainText(outline.procedure.title);
-  const now = { phase: words(`cli/phase-${state.phase}`), at: formatInstant(instant) };
+  const now = { phase: words(`cli/phase-${state.phase}`), at: instant };
   const lanes = textTable(
     [
       { heading: words("cli/column-crew") },

@@ -12,5 +12,7 @@ export { message } from "./message.ts";
 export type { QuantityRange } from "./quantity-range.ts";
 export { SaidError, saidBy } from "./said-error.ts";
 export type { InReadersUnits } from "./telling.ts";
-export { forMachines, showUnits } from "./telling.ts";
+export { forMachines, showUnits, showUtc } from "./telling.ts";
 export { unitText } from "./unit-text.ts";
+export type { UtcStyle } from "./utc-text.ts";
+export { UTC_STYLES } from "./utc-text.ts";

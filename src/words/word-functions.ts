@@ -9,6 +9,7 @@ import { message } from "./message.ts";
 import { numberFunctions } from "./number-functions.ts";
 import { quantityFunctions } from "./quantity-functions.ts";
 import { shown } from "./shown.ts";
+import { telling } from "./telling.ts";
 import { utcText } from "./utc-text.ts";
 
 /** Names with the same word between all of them: `A and B and C`. */
@@ -56,7 +57,7 @@ export function wordFunctions(language: Language, inWords: (message: Message) =>
     clock: shown((time) => clockText(time as Duration)),
     "hour-minute": shown((time) => hourMinuteText(time as Duration)),
     pet: shown((time) => petText(time as Duration)),
-    utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form))),
+    utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form), telling().utc)),
     mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
     list: shown((items, { of = "all", style = "comma" }) => {
       const format = String(of) === "any" ? any : all;

@@ -3,7 +3,6 @@ import type { Outcome, RecordedLight, Risk } from "../../core/plan/index.ts";
 import { lightFrom, outlookOf } from "../../core/plan/index.ts";
 import type { Procedure } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
-import { formatInstant } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
 import { contactMessage } from "../../core/window/index.ts";
@@ -47,11 +46,9 @@ export function FiguresPanel({ state, now, risk, change, onReadings, onLight, on
     <SidePanel title={words("panel/figures")} onClose={onClose}>
       <h3>{words("panel/clock")}</h3>
       <dl className="facts">
-        <Fact name={words("follow/utc")}>{formatInstant(now).slice(0, 19).replace("T", " ")}</Fact>
+        <Fact name={words("follow/utc")}>{words("figures/utc", { at: now })}</Fact>
         {ledger.petZero !== null && (
-          <Fact name={words("panel/pet-zero")}>
-            {formatInstant(ledger.petZero).slice(0, 19).replace("T", " ")}
-          </Fact>
+          <Fact name={words("panel/pet-zero")}>{words("figures/utc", { at: ledger.petZero })}</Fact>
         )}
       </dl>
       <h3>{words("panel/finish-and-margin")}</h3>

@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import { marginOf } from "../../core/course/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { clockText, formatInstant, minus } from "../../core/units/index.ts";
+import { clockText, minus } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { turnBackState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
@@ -85,7 +85,7 @@ export function FollowBar({
         <span className="follow-pet">{pet === null ? "–:––:––" : clockText(pet)}</span>
         <span className="follow-key follow-utc">
           {words(mode === "rehearsal" ? "follow/utc-rehearsed" : "follow/utc")}{" "}
-          <b>{formatInstant(now).slice(11, 19)}</b>
+          <b>{words("figures/utc-time", { at: now })}</b>
         </span>
       </div>
       <button

@@ -4,3 +4,5 @@ export { Spoken } from "./spoken.tsx";
 export { wholeLanguage } from "./spoken-language.ts";
 export { UnitsField } from "./units-field.tsx";
 export { startUnits } from "./units-in-force.ts";
+export { UtcField } from "./utc-field.tsx";
+export { startUtc, utcInForce } from "./utc-in-force.ts";

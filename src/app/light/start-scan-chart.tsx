@@ -5,7 +5,7 @@ import type { StartScan, StartTried } from "../../core/plan/index.ts";
 import { startChances } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { formatInstant, hourMinuteText } from "../../core/units/index.ts";
+import { hourMinuteText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import "./light.css";
@@ -29,7 +29,7 @@ const FOOT = 24;
 const CURVE_EVERY = 15;
 const HOUR = 3_600_000;
 
-const clock = (instant: number) => formatInstant(instant as Instant).slice(11, 16);
+const clock = (instant: number) => words("figures/utc-minute", { at: instant as Instant });
 
 /**
  * The finish for every start within a day and the chance by start, with darkness in the background. A start is chosen by a tap or with the

@@ -4,6 +4,7 @@ import type { Plan, Timeline } from "../../core/plan/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
+import { utcInForce } from "../language/index.ts";
 import { ChartDrawing } from "./chart-drawing.tsx";
 import { endOf, flagsOfPlan } from "./chart-ends.ts";
 import { chartLayoutOf, laneTop } from "./chart-layout.ts";
@@ -51,7 +52,7 @@ export function DrawnStrips({ plan, timeline, shape }: DrawnStripsProps) {
     });
     const count = Math.max(1, Math.floor((WIDEST * shape) / layout.height));
     const length = (Math.ceil(end / count / QUARTER) * QUARTER) as Duration;
-    const scale = timeScaleOf(end, WIDEST - HEADS, length, start !== null);
+    const scale = timeScaleOf(end, WIDEST - HEADS, length, start === null ? null : utcInForce());
     const strips = Array.from({ length: Math.ceil(end / length) }, (_, index) => index * length);
     return { lanes, windows, tasks, flags: placeFlags(flags, scale), layout, length, scale, strips };
   }, [outline, plan, timeline, start, shape]);

@@ -6,6 +6,7 @@ import { clockText } from "../../core/units/index.ts";
 import type { Span } from "../../core/window/index.ts";
 import { words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
+import { utcInForce } from "../language/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import { ChartDrawing } from "./chart-drawing.tsx";
 import { chartLayoutOf } from "./chart-layout.ts";
@@ -65,7 +66,8 @@ export function TimeChart(props: TimeChartProps) {
   const visible = useVisibleWidth(scroller);
   const hatch = useId();
   const strands = useMemo(() => strandsOf(outline.crew), [outline]);
-  const scale = useMemo(() => timeScaleOf(end, visible, zoom, start !== null), [end, visible, zoom, start]);
+  const utc = start === null ? null : utcInForce();
+  const scale = useMemo(() => timeScaleOf(end, visible, zoom, utc), [end, visible, zoom, utc]);
   const { following, seenFrom, backToNow, onScroll, reveal } = useTimeScroll(scroller, scale, now);
   // What is seen changes when another bar is chosen, not when one is drawn elsewhere.
   const shown = useRef<string | null>(null);

@@ -1,13 +1,13 @@
 import { range } from "d3-array";
 import { scaleLinear } from "d3-scale";
 import type { Duration } from "../../core/units/index.ts";
-import type { MessageKey } from "../../words/index.ts";
+import type { MessageKey, UtcStyle } from "../../words/index.ts";
 
 const MINUTE = 60_000;
 const TICK_STEPS = [1, 2, 5, 10, 15, 30, 60, 120, 240].map((minutes) => minutes * MINUTE);
 const CLOSEST_TICKS = 64;
-/** With the UTC beside the PET. */
-const CLOSEST_TICKS_UTC = 118;
+/** With the UTC beside the PET, by its style. */
+const CLOSEST_TICKS_UTC: Readonly<Record<UtcStyle, number>> = { plain: 118, day: 158 };
 const LEFT = 10;
 const RIGHT = 14;
 
@@ -34,13 +34,18 @@ export interface TimeScale {
   readonly pet: (x: number) => number;
 }
 
-/** The scale from PET 0 to `end` for a chart of which `visible` px are seen at once; `utc` leaves room for it at the ticks. */
-export function timeScaleOf(end: Duration, visible: number, zoom: Zoom, utc = false): TimeScale {
+/** The scale from PET 0 to `end` for a chart of which `visible` px are seen at once; `utc` leaves room for it, in its style, at the ticks. */
+export function timeScaleOf(
+  end: Duration,
+  visible: number,
+  zoom: Zoom,
+  utc: UtcStyle | null = null,
+): TimeScale {
   const shown = zoom === "whole" ? end : Math.min(zoom, end);
   const room = Math.max(120, visible - LEFT - RIGHT);
   const length = (room * end) / shown;
   const scale = scaleLinear([0, end], [LEFT, LEFT + length]);
-  const closest = utc ? CLOSEST_TICKS_UTC : CLOSEST_TICKS;
+  const closest = utc === null ? CLOSEST_TICKS : CLOSEST_TICKS_UTC[utc];
   const step = TICK_STEPS.find((one) => (one * length) / end >= closest) ?? 480 * MINUTE;
   return {
     width: Math.round(LEFT + length + RIGHT),

@@ -60,7 +60,7 @@ export function TimelineTable({ outline, lanes, waits, live, start }: TimelineTa
                     {start !== null && (
                       <td className="timeline-figures">
                         {(flown ?? planned)
-                          ? words("timeline/utc-second", {
+                          ? words("figures/utc-time", {
                               at: later(start, (flown ?? planned)?.start ?? NO_TIME),
                             })
                           : "–"}

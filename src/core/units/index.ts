@@ -33,5 +33,5 @@ export type {
 } from "./ids.ts";
 export { ID_PATTERN } from "./ids.ts";
 export type { Instant } from "./instant.ts";
-export { between, formatInstant, INSTANT_PATTERN, later, parseInstant } from "./instant.ts";
+export { between, dayOfYear, formatInstant, INSTANT_PATTERN, later, parseInstant } from "./instant.ts";
 export { Listeners } from "./listeners.ts";

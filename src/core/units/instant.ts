@@ -81,6 +81,13 @@ export function formatInstant(instant: Instant): string {
   return new Date(instant).toISOString();
 }
 
+/** The day of the year in UTC, from 1 on 1 January to 365, or 366 in a leap year, on 31 December. */
+export function dayOfYear(instant: Instant): number {
+  const date = new Date(instant);
+  const day = date.setUTCHours(0, 0, 0, 0);
+  return (day - date.setUTCMonth(0, 1)) / 86_400_000 + 1;
+}
+
 /** The instant that is `by` later than `instant`. */
 export function later(instant: Instant, by: Duration): Instant {
   return (instant + by) as Instant;

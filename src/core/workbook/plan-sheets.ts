@@ -4,7 +4,7 @@ import { causeMessage } from "../course/index.ts";
 import type { Plan, Timeline } from "../plan/index.ts";
 import { finishMessage } from "../plan/index.ts";
 import type { PlaceId } from "../units/index.ts";
-import { formatInstant, later, minus } from "../units/index.ts";
+import { later, minus } from "../units/index.ts";
 import { laneBlocks, rowLength } from "./lane-blocks.ts";
 import { plannedRows } from "./planned-row.ts";
 import type { Cell, Sheet } from "./sheet.ts";
@@ -32,15 +32,7 @@ function headOf({ outline, start }: Plan, { course }: Timeline, say: Say): reado
         ),
       ),
     ],
-    [
-      textCell(
-        say(
-          start === null
-            ? message("workbook/no-start")
-            : message("workbook/start", { at: formatInstant(start) }),
-        ),
-      ),
-    ],
+    [textCell(say(start === null ? message("workbook/no-start") : message("workbook/start", { at: start })))],
     [textCell(say(finishMessage(course)))],
     [textCell(say(message("workbook/caution")))],
   ];

@@ -1,7 +1,14 @@
 import { fc, test } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import type { Instant } from "../../../src/core/units/index.ts";
-import { between, formatInstant, later, ofSeconds, parseInstant } from "../../../src/core/units/index.ts";
+import {
+  between,
+  dayOfYear,
+  formatInstant,
+  later,
+  ofSeconds,
+  parseInstant,
+} from "../../../src/core/units/index.ts";
 
 describe("an instant", () => {
   it.each([
@@ -47,4 +54,29 @@ describe("an instant", () => {
     expect(() => formatInstant(1e15 as Instant)).toThrow(RangeError);
     expect(() => formatInstant(-1e14 as Instant)).toThrow(RangeError);
   });
+});
+
+describe("the day of the year", () => {
+  const day = (text: string) => dayOfYear(parseInstant(text) as Instant);
+
+  it("[WRD6] counts from 1, with the last of February in a leap year alone, by UTC whatever the offset", () => {
+    expect(["2031-01-01T00:00:00Z", "2031-04-02T23:59:59.999Z", "2031-12-31T00:00:00Z"].map(day)).toEqual([
+      1, 92, 365,
+    ]);
+    expect(["2028-02-29T12:00:00Z", "2028-03-01T00:00:00Z", "2028-12-31T23:59:59Z"].map(day)).toEqual([
+      60, 61, 366,
+    ]);
+    expect(["2100-03-01T00:00:00Z", "2000-03-01T00:00:00Z"].map(day)).toEqual([60, 61]);
+    expect(day("2031-01-01T01:00:00+02:00")).toBe(365);
+  });
+
+  test.prop([fc.date({ min: new Date("0001-01-01"), max: new Date("9999-12-31"), noInvalidDate: true })])(
+    "[WRD6] is the one that gives the date again",
+    (date) => {
+      const number = dayOfYear(date.getTime() as Instant);
+      const again = new Date(date);
+      again.setUTCMonth(0, number);
+      expect(again.toISOString().slice(0, 10)).toBe(date.toISOString().slice(0, 10));
+    },
+  );
 });

@@ -72,7 +72,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/column-step": "الخطوة",
   "timeline/column-start-utc": "البدء، UTC",
   "timeline/at-utc": "({$at :utc form=time-second} UTC)",
-  "timeline/utc-second": "{$at :utc form=time-second}",
   "timeline/utc-minute": "⁦{$at :utc form=time-minute}Z⁩",
   "timeline/column-done": "المنجز أو المتوقع",
   "timeline/cell-not-planned": "غير مخطَّطة",

@@ -11,7 +11,7 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/of-procedure": "الإجراء {$procedure}، كما خُطط",
   "workbook/of-revision": "الإجراء {$procedure}، الإصدار {$revision}، كما خُطط",
   "workbook/no-start": "PET 0 بلا لحظة معيّنة.",
-  "workbook/start": "PET 0 عند {$at}",
+  "workbook/start": "PET 0 عند {$at :utc form=second} UTC",
   "workbook/caution":
     "الخطة للمشورة؛ والقرار لقواعد الطيران واللوائح المحلية والمسؤولين. والتغييرات في هذه الورقة لا تصل إلى الإجراء.",
   "workbook/step-line": "{$start :clock} · {$number} {$action} ({$length :length})",

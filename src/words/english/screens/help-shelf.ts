@@ -14,7 +14,7 @@ export const helpOfShelfWords = {
   "guide/shelf-bring":
     "Files are chosen, dropped on the shelf or pasted as text. A log or a backup that is taken in twice does no harm: entries that are known already are left as they are.",
   "guide/shelf-units":
-    "“Language and display” holds the language, the colours and the units. “Units” shows quantities in metric or US customary units behind the written ones. Enter a value in the unit that its field names; what was written is what counts.",
+    "“Language and display” holds the language, the colours, the units and whether UTC has a date or the day of the year. “Units” shows quantities in metric or US customary units behind the written ones. Enter a value in the unit that its field names; what was written is what counts.",
   "guide/shelf-facts":
     "Steps, crew and planned finish beside a procedure are worked out on this device from its file, without an orbit and with nothing that has happened.",
   "guide/shelf-findings":

@@ -69,7 +69,6 @@ export const timelineWords = {
   "timeline/column-step": "Step",
   "timeline/column-start-utc": "Start, UTC",
   "timeline/at-utc": "({$at :utc form=time-second} UTC)",
-  "timeline/utc-second": "{$at :utc form=time-second}",
   "timeline/utc-minute": "{$at :utc form=time-minute}Z",
   "timeline/column-done": "Done or forecast",
   "timeline/cell-not-planned": "not planned",

@@ -8,7 +8,7 @@ export const workbookWords = {
   "workbook/of-procedure": "Procedure {$procedure}, as planned",
   "workbook/of-revision": "Procedure {$procedure}, revision {$revision}, as planned",
   "workbook/no-start": "PET 0 is at no given instant.",
-  "workbook/start": "PET 0 at {$at}",
+  "workbook/start": "PET 0 at {$at :utc form=second} UTC",
   "workbook/caution":
     "A plan advises; flight rules, local codes and those in charge decide. Changes made in this sheet do not reach the procedure.",
   "workbook/step-line": "{$start :clock} · {$number} {$action} ({$length :length})",

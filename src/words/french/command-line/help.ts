@@ -7,6 +7,7 @@ export const helpWords: Translated<typeof english> = {
     "Préparer, suivre et examiner une sortie hors d’un véhicule. Ne fait que conseiller et s’en remet aux règles de vol.",
   "help/lang": "parler cette langue : en, fr, de, ja ou ar",
   "help/units": "donner aussi les grandeurs dans ces unités : si ou us",
+  "help/utc": "donner l’UTC avec la date ou le jour de l’année : plain ou day",
   "help/check": "dire ce qui ne va pas dans des procédures",
   "help/files": "fichiers de procédure",
   "help/file": "fichier de procédure",

@@ -15,7 +15,7 @@ export const helpOfShelfWords: Translated<typeof english> = {
   "guide/shelf-bring":
     "Les fichiers sont choisis, déposés sur l’étagère ou collés comme texte. Un journal ou une sauvegarde importés deux fois ne nuisent pas : les entrées déjà connues sont laissées telles quelles.",
   "guide/shelf-units":
-    "« Langue et affichage » contient la langue, les couleurs et les unités. « Unités » donne les grandeurs en unités métriques ou américaines derrière celles qui sont écrites. Saisissez une valeur dans l’unité que nomme son champ ; ce qui est écrit fait foi.",
+    "« Langue et affichage » contient la langue, les couleurs, les unités et le choix de l’UTC avec la date ou le jour de l’année. « Unités » donne les grandeurs en unités métriques ou américaines derrière celles qui sont écrites. Saisissez une valeur dans l’unité que nomme son champ ; ce qui est écrit fait foi.",
   "guide/shelf-facts":
     "Les étapes, l’équipage et la fin planifiée à côté d’une procédure sont calculés sur cet appareil à partir de son fichier, sans orbite et sans rien de ce qui s’est passé.",
   "guide/shelf-findings":

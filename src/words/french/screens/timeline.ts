@@ -73,7 +73,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/column-step": "Étape",
   "timeline/column-start-utc": "Début, UTC",
   "timeline/at-utc": "({$at :utc form=time-second} UTC)",
-  "timeline/utc-second": "{$at :utc form=time-second}",
   "timeline/utc-minute": "{$at :utc form=time-minute}Z",
   "timeline/column-done": "Fait ou prévision",
   "timeline/cell-not-planned": "non planifiée",

@@ -11,7 +11,7 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/of-procedure": "Procédure {$procedure}, telle que planifiée",
   "workbook/of-revision": "Procédure {$procedure}, révision {$revision}, telle que planifiée",
   "workbook/no-start": "PET 0 n’est à aucun instant donné.",
-  "workbook/start": "PET 0 le {$at}",
+  "workbook/start": "PET 0 le {$at :utc form=second} UTC",
   "workbook/caution":
     "Un plan conseille ; les règles de vol, les règlements locaux et les responsables décident. Les changements faits dans cette feuille n’atteignent pas la procédure.",
   "workbook/step-line": "{$start :clock} · {$number} {$action} ({$length :length})",

@@ -7,6 +7,7 @@ export const helpWords: Translated<typeof english> = {
     "Einen Außeneinsatz an einem Fahrzeug vorbereiten, begleiten und auswerten. Das Programm berät nur; Flugregeln gehen vor.",
   "help/lang": "in dieser Sprache: en, fr, de, ja oder ar",
   "help/units": "Größen auch in diesen Einheiten zeigen: si oder us",
+  "help/utc": "UTC mit Datum oder Tag des Jahres nennen: plain oder day",
   "help/check": "sagen, was an Prozeduren nicht stimmt",
   "help/files": "Dateien von Prozeduren",
   "help/file": "Datei einer Prozedur",

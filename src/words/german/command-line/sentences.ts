@@ -5,6 +5,7 @@ import type { Translated } from "../../translated.ts";
 export const sentenceWords: Translated<typeof english> = {
   "cli/no-language": "Es gibt keine Sprache „{$tag}“: Es gibt en, fr, de, ja und ar.",
   "cli/no-units": "Es gibt keine Einheiten „{$units}“: Es gibt si und us.",
+  "cli/no-utc": "Es gibt keine Art „{$utc}“, UTC zu nennen: Es gibt plain und day.",
   "cli/caution":
     "Nur Beratung: Die geltenden Flugregeln und die für den Außeneinsatz Verantwortlichen entscheiden.",
   "cli/own-mistake": "In Tetherline ist ein Programmfehler aufgetreten; das Programm wurde beendet: {$what}",
@@ -131,6 +132,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/orbit-decays":
     "{$file}: Nach ihren Bahnelementen zerfällt die Umlaufbahn innerhalb der gefragten Zeit.",
   "cli/of-light": "{$file}: Vorsicht: {$what}",
+  "cli/spans-at": "{$at :utc form=tenth}",
   "cli/spans-from": "Von (UTC)",
   "cli/spans-to": "Bis (UTC)",
   "cli/spans-last": "Dauer",
@@ -148,7 +150,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/plan-title-revision": "{$title} ({$id}, Revision {$revision})",
   "cli/no-plan": "Kein Plan möglich.",
   "cli/pet-zero-nowhere": "PET 0 zu keinem angegebenen Zeitpunkt",
-  "cli/pet-zero": "PET 0 um {$at}",
+  "cli/pet-zero": "PET 0 um {$at :utc form=second} UTC",
   "cli/steps": ".input {$count :integer} .match $count one {{{$count} Schritt}} * {{{$count} Schritte}}",
   "cli/finish": "Ende {$finish :finish form=second}",
   "cli/over-limit": "{$time :length} über dem Zeitlimit",
@@ -304,8 +306,8 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/ending-out-of-order": "{$ending}, außer der Reihe",
   "cli/waited-for": "{$who} {$time :length}: {$what}",
   "cli/state-title": "{$title}, Außeneinsatz {$walk} ({$mode})",
-  "cli/state-clock": "{$phase}, PET {$pet :clock}, {$at}",
-  "cli/state-no-clock": "{$phase}, Uhr nicht gestartet, {$at}",
+  "cli/state-clock": "{$phase}, PET {$pet :clock}, {$at :utc form=second} UTC",
+  "cli/state-no-clock": "{$phase}, Uhr nicht gestartet, {$at :utc form=second} UTC",
   "cli/phase-prepared": "vorbereitet",
   "cli/phase-running": "läuft",
   "cli/phase-held": "angehalten",

@@ -15,7 +15,7 @@ export const helpOfShelfWords: Translated<typeof english> = {
   "guide/shelf-bring":
     "Dateien werden ausgewählt, auf der Ablage fallen gelassen oder als Text eingefügt. Ein Protokoll oder eine Sicherung zweimal einzulesen, schadet nicht: Schon bekannte Einträge bleiben, wie sie sind.",
   "guide/shelf-units":
-    "„Sprache und Anzeige“ enthält Sprache, Farben und Einheiten. „Einheiten“ zeigt Größen hinter den geschriebenen auch in metrischen oder US-amerikanischen Einheiten. Tragen Sie einen Wert in der Einheit ein, die sein Feld nennt; es gilt, was geschrieben ist.",
+    "„Sprache und Anzeige“ enthält Sprache, Farben, Einheiten und die Wahl, ob UTC mit Datum oder mit dem Tag des Jahres steht. „Einheiten“ zeigt Größen hinter den geschriebenen auch in metrischen oder US-amerikanischen Einheiten. Tragen Sie einen Wert in der Einheit ein, die sein Feld nennt; es gilt, was geschrieben ist.",
   "guide/shelf-facts":
     "Schritte, Crew und geplantes Ende bei einer Prozedur werden auf diesem Gerät aus ihrer Datei berechnet, ohne Umlaufbahn und ohne etwas, das geschehen ist.",
   "guide/shelf-findings":

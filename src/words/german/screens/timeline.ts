@@ -73,7 +73,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/column-step": "Schritt",
   "timeline/column-start-utc": "Beginn, UTC",
   "timeline/at-utc": "({$at :utc form=time-second} UTC)",
-  "timeline/utc-second": "{$at :utc form=time-second}",
   "timeline/utc-minute": "{$at :utc form=time-minute}Z",
   "timeline/column-done": "Erledigt oder Prognose",
   "timeline/cell-not-planned": "nicht geplant",

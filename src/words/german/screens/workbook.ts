@@ -11,7 +11,7 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/of-procedure": "Prozedur {$procedure}, wie geplant",
   "workbook/of-revision": "Prozedur {$procedure}, Revision {$revision}, wie geplant",
   "workbook/no-start": "Für PET 0 ist kein Zeitpunkt angegeben.",
-  "workbook/start": "PET 0 um {$at}",
+  "workbook/start": "PET 0 um {$at :utc form=second} UTC",
   "workbook/caution":
     "Ein Plan berät; Flugregeln, örtliche Vorschriften und die Verantwortlichen entscheiden. Änderungen in dieser Tabelle erreichen die Prozedur nicht.",
   "workbook/step-line": "{$start :clock} · {$number} {$action} ({$length :length})",

@@ -72,7 +72,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/column-step": "ステップ",
   "timeline/column-start-utc": "開始、UTC",
   "timeline/at-utc": "（{$at :utc form=time-second} UTC）",
-  "timeline/utc-second": "{$at :utc form=time-second}",
   "timeline/utc-minute": "{$at :utc form=time-minute}Z",
   "timeline/column-done": "完了または予測",
   "timeline/cell-not-planned": "計画外",

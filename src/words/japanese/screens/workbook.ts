@@ -11,7 +11,7 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/of-procedure": "手順書 {$procedure}、計画",
   "workbook/of-revision": "手順書 {$procedure}、改訂 {$revision}、計画",
   "workbook/no-start": "PET 0の日時の指定はありません。",
-  "workbook/start": "PET 0 {$at}",
+  "workbook/start": "PET 0 {$at :utc form=second} UTC",
   "workbook/caution":
     "計画は助言であり、判断は飛行規則、現地の規則、運用責任者によります。この表での変更は、手順書に反映されません。",
   "workbook/step-line": "{$start :clock}・{$number} {$action}（{$length :length}）",

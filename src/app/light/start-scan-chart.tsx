@@ -6,7 +6,9 @@ import { startChances } from "../../core/plan/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { hourMinuteText } from "../../core/units/index.ts";
+import type { UtcStyle } from "../../words/index.ts";
 import { words } from "../../words/index.ts";
+import { utcInForce } from "../language/index.ts";
 import { useVisibleWidth } from "../measure/index.ts";
 import "./light.css";
 import { CURVE_SAMPLES, useChanceCurve } from "./use-chance-curve.ts";
@@ -29,6 +31,10 @@ const FOOT = 24;
 const CURVE_EVERY = 15;
 const HOUR = 3_600_000;
 
+/** How many hours may lie between two that are named, and the least room for one in px, by the style of UTC. */
+const EVERY = [3, 6, 12];
+const CLOSEST_HOURS: Readonly<Record<UtcStyle, number>> = { plain: 44, day: 84 };
+
 const clock = (instant: number) => words("figures/utc-minute", { at: instant as Instant });
 
 /**
@@ -47,6 +53,8 @@ export function StartScanChart({ outline, scan, light, limit, start, onStart }: 
   const [least, most] = [Math.min(...bounds), Math.max(...bounds)];
   const right = Math.max(LEFT + 100, width - RIGHT);
   const x = scaleLinear([first, last], [LEFT, right]);
+  const every =
+    EVERY.find((hours) => x(first + hours * HOUR) - x(first) >= CLOSEST_HOURS[utcInForce()]) ?? 24;
   const share = scaleLinear([0, 1], [HEIGHT - FOOT, 8]);
   const starts = useMemo(
     () => tried.flatMap(({ start: at }, place) => (place % CURVE_EVERY === 0 ? [at] : [])),
@@ -99,7 +107,7 @@ export function StartScanChart({ outline, scan, light, limit, start, onStart }: 
                 height={HEIGHT - FOOT - 8}
               />
             ))}
-          {hoursBetween(first, last).map((hour) => (
+          {hoursBetween(first, last, every).map((hour) => (
             <text key={hour} className="start-scan-tick" x={x(hour)} y={HEIGHT - 6} textAnchor="middle">
               {clock(hour)}
             </text>
@@ -222,8 +230,9 @@ function startWords(at: Instant, finish: Duration | null, waits: Duration, margi
 }
 
 /** Every third hour between two instants. */
-function hoursBetween(first: number, last: number): number[] {
+function hoursBetween(first: number, last: number, every: number): number[] {
+  const step = every * HOUR;
   const hours: number[] = [];
-  for (let hour = Math.ceil(first / (3 * HOUR)) * 3 * HOUR; hour <= last; hour += 3 * HOUR) hours.push(hour);
+  for (let hour = Math.ceil(first / step) * step; hour <= last; hour += step) hours.push(hour);
   return hours;
 }

@@ -1,13 +1,13 @@
 import type { ReactNode } from "react";
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import type { Instant } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
 import type { RevisionNote, WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
+import { MissingPart } from "../parts/index.ts";
 import { PRACTICE_KEY } from "./bundled-procedures.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
-import { CHOICES, ReaderChoices } from "./reader-choices.tsx";
 import type { Shelf } from "./use-shelf.ts";
 import "./shelf.css";
 
@@ -52,6 +52,12 @@ interface ShelfViewProps {
   readonly drafts?: ReactNode;
 }
 
+/** The id of the choices, for the button that shows them. */
+const CHOICES = "reader-choices";
+
+/** What is chosen seldom is loaded when it is asked for. */
+const ReaderChoices = lazy(async () => ({ default: (await import("./reader-choices.tsx")).ReaderChoices }));
+
 /** The first screen: walks, with the running one first, then procedures. Each can be followed after one tap. */
 export function ShelfView({
   shelf,
@@ -92,7 +98,13 @@ export function ShelfView({
           </button>
           <HelpButton screen="shelf" />
         </div>
-        {isChoosing && <ReaderChoices />}
+        {isChoosing && (
+          <MissingPart said={words("parts/choice-failed", { choice: words("shelf/choices") })}>
+            <Suspense fallback={null}>
+              <ReaderChoices id={CHOICES} />
+            </Suspense>
+          </MissingPart>
+        )}
       </header>
       <div role="status">
         {takenOff && (

@@ -7,7 +7,7 @@ const MINUTE = 60_000;
 const TICK_STEPS = [1, 2, 5, 10, 15, 30, 60, 120, 240].map((minutes) => minutes * MINUTE);
 const CLOSEST_TICKS = 64;
 /** With the UTC beside the PET, by its style. */
-const CLOSEST_TICKS_UTC: Readonly<Record<UtcStyle, number>> = { plain: 118, day: 158 };
+const CLOSEST_TICKS_UTC: Readonly<Record<UtcStyle, number>> = { plain: 118, day: 190 };
 const LEFT = 10;
 const RIGHT = 14;
 

@@ -22,6 +22,7 @@ it("[WRD3] [WRD5] [WRD6] what a reader may choose is behind one button, and stay
   expect(button()).toHaveAttribute("aria-expanded", "false");
   expect(screen.queryByLabelText("Units")).toBeNull();
   await userEvent.click(button());
+  await screen.findByLabelText("Units");
   for (const field of ["Language", "Colours", "Units", "UTC"])
     expect(screen.getByLabelText(field)).toBeVisible();
   for (const [name, units] of [

@@ -17,7 +17,10 @@ describe("the procedures that properties are tried on", () => {
       files.some((file) => test(file as never));
     for (const list of CHANGE_LISTS) {
       if (list === "steps" || list === "pictures") continue;
-      const length = (file: Record<string, unknown>) => (file[list] as unknown[] | undefined)?.length;
+      const length = (file: Record<string, unknown>) => {
+        const members = file[list];
+        return members === undefined ? undefined : Object.keys(members as object).length;
+      };
       expect([list, has((file) => (length(file) ?? 0) > 1)]).toEqual([list, true]);
       if (list === "crew" || list === "tasks") continue;
       expect([list, has((file) => length(file) === 0), has((file) => length(file) === undefined)]).toEqual([
@@ -44,6 +47,7 @@ describe("the procedures that properties are tried on", () => {
     const expected = ["add", "drop", "move", "change"].flatMap((form) =>
       lists.map((list) => `${form} ${list}`),
     );
-    expect(expected.filter((one) => !seen.has(one))).toEqual([]);
+    // Words have no order.
+    expect(expected.filter((one) => !seen.has(one))).toEqual(["move words"]);
   });
 });

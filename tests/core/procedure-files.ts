@@ -249,8 +249,51 @@ function listsOf(known: Known, inPlan: readonly string[]) {
       ),
     ),
     contingencies: fc.constantFrom<[] | undefined>(undefined, []),
+    language: maybe(fc.constantFrom("en", "sv")),
+    words: wordsIn,
   };
 }
+
+/** Keys of words: ids of several lists, some with their list in front, the head, and what no file has. */
+const WORDS_KEYS = [
+  ".",
+  "a",
+  "b",
+  "steps c",
+  "on-a",
+  "t1",
+  "tear",
+  "ev1",
+  "hatch",
+  "places boom",
+  "bag",
+  "power",
+  "ev1 oxygen",
+  "gloves",
+  "nothing",
+] as const;
+
+const texts = fc
+  .record({
+    do: maybe(words),
+    label: maybe(words),
+    title: maybe(words),
+    confirm: maybe(words),
+    alerts: maybe(fc.constantFrom([], ["Kant"], [null, "Kant"])),
+  })
+  .map(present);
+
+const wordsIn = maybe(
+  fc.dictionary(
+    fc.constantFrom("fr", "ar", "pt-BR"),
+    fc.dictionary(
+      fc.constantFrom(...WORDS_KEYS),
+      fc.tuple(texts, maybe(texts)).map(([own, of]) => present({ ...own, of })),
+      { maxKeys: 5, noNullPrototype: true },
+    ),
+    { maxKeys: 2, noNullPrototype: true },
+  ),
+);
 
 /** Procedures that parse, with members in every list and with lists left out or empty; two of them share most of their ids. */
 export const procedureFiles: fc.Arbitrary<ProcedureFile> = files;
@@ -311,6 +354,16 @@ export const anyChange: fc.Arbitrary<Change> = fc.oneof(
   anyMember.chain(({ list, id }) =>
     place(list, id).map((where): Change => ({ move: id, ...named(list), ...where })),
   ),
+  fc
+    .tuple(fc.constantFrom("fr", "ar"), fc.constantFrom(...WORDS_KEYS), words)
+    .chain(([language, key, text]) =>
+      fc.constantFrom<Change>(
+        { add: { id: `${language} ${key}`, do: text, "of do": "Turn it" }, list: "words", first: true },
+        { change: `${language} ${key}`, list: "words", set: { do: text, "of do": "Hold it" } },
+        { change: `${language} ${key}`, list: "words", set: { label: text }, unset: ["of do"] },
+        { drop: `${language} ${key}`, list: "words" },
+      ),
+    ),
   stepIds.chain((id) =>
     place("steps", id).map(
       (where): Change => ({ add: { id, by: ["ev1"], do: "Do it", time: "PT1M" }, ...where }),

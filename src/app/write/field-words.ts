@@ -105,6 +105,7 @@ export const FIELD_NAMES = [
   "use",
   "part",
   "blanks",
+  "language",
 ] as const;
 
 type FieldName = (typeof FIELD_NAMES)[number];

@@ -32,7 +32,7 @@ const LISTS = [
 type EditedList = (typeof LISTS)[number];
 
 /** What stands at the head of the file and in no list. */
-const OF_HEAD = ["title", "summary", "setting", "limits"] as const;
+const OF_HEAD = ["title", "summary", "setting", "limits", "language"] as const;
 const NOT_OF_HEAD: ReadonlySet<string> = new Set(
   Object.keys(headSchema.properties ?? {}).filter((key) => !(OF_HEAD as readonly string[]).includes(key)),
 );

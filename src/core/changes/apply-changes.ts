@@ -16,8 +16,9 @@ import type { Applied, ChangeProblem } from "./change-problem.ts";
 import { doubledId, findMember, idsWithin, isThere } from "./find-member.ts";
 import { FILE_LISTS, heldBy, homesOf, idOf, keyFor, withId } from "./list-table.ts";
 import type { Holder } from "./members.ts";
-import { holdersOf, replacedAt, rollOf } from "./members.ts";
+import { asListed, holdersOf, replacedAt, rollOf } from "./members.ts";
 import { withoutSteps, withRenamed } from "./references.ts";
+import { withoutWordsOfGone } from "./words-that-follow.ts";
 
 /** A file after one change, or why it cannot be made. */
 type Result =
@@ -29,7 +30,7 @@ const refused = (problem: ChangeProblem): Result => ({ root: null, problem });
 
 /** The file with the members of one holder replaced. */
 const withMembers = (root: Fields, { path }: Holder, members: readonly Fields[]): Fields =>
-  replacedAt(root, path, () => members) as Fields;
+  replacedAt(root, path, () => asListed(path[0], members)) as Fields;
 
 const without = (root: Fields, { holder, index }: { holder: Holder; index: number }): Fields =>
   withMembers(root, holder, holder.members.toSpliced(index, 1));
@@ -72,7 +73,7 @@ function dropped(root: Fields, { drop, list = "steps" }: DropChange): Result {
   const found = findMember(root, list, drop);
   if (found.problem) return refused(found.problem);
   const gone = idsWithin(list, found.member).flatMap(([in_, id]) => (in_ === "steps" && id ? id : []));
-  const left = without(root, found);
+  const left = withoutWordsOfGone(without(root, found), root);
   return done(gone.length > 0 ? withoutSteps(left, new Set(gone)) : left);
 }
 
@@ -113,7 +114,8 @@ function renamed(root: Fields, { rename, list = "steps", to }: RenameChange): Re
   const { holder, index, member } = found;
   const from = idOf(list, member) ?? rename;
   const next = withId(list, member, to);
-  const id = idOf(list, next) ?? to;
+  const id = idOf(list, next);
+  if (id === null) return refused({ code: "no-id", list });
   if (keyFor(list, id) !== keyFor(list, from) && rollOf(root, list).members.has(keyFor(list, id)))
     return refused({ code: "id-taken", list, id });
   return done(withRenamed(withMembers(root, holder, holder.members.with(index, next)), list, from, id));
@@ -132,7 +134,7 @@ function brought(root: Fields, { bring, behind }: BringChange): Result {
     0,
     ...((tasks ?? []) as readonly Fields[]),
   );
-  return done({ ...without(root, contingency), tasks: plan });
+  return done(withoutWordsOfGone({ ...without(root, contingency), tasks: plan }, root));
 }
 
 function headChanged(root: Fields, { head, unset = [] }: HeadChange): Result {

@@ -1,4 +1,5 @@
 import type { Change, Fields, ListName, ProcedureFile } from "../procedure/index.ts";
+import { applyChanges } from "./apply-changes.ts";
 import { keptInOrder } from "./kept-order.ts";
 import { FILE_LISTS, heldBy, homesOf, idOf, keyFor, LISTS } from "./list-table.ts";
 import type { Placed, Roll } from "./members.ts";
@@ -150,7 +151,8 @@ function headChange(before: Fields, after: Fields, rolls: Rolls): Change[] {
   return [{ head: set, ...(unset.length > 0 ? { unset } : {}) }];
 }
 
-const isEmpty = (value: unknown) => value === undefined || (Array.isArray(value) && value.length === 0);
+const isEmpty = (value: unknown) =>
+  value === undefined || (typeof value === "object" && value !== null && Object.keys(value).length === 0);
 
 /**
  * The changes that make `after` of `before` ([CHG3]): none only when they are equal, the order of keys aside. What keeps its order is
@@ -161,15 +163,29 @@ export function changesBetween(before: ProcedureFile, after: ProcedureFile): Cha
   if (before === after) return [];
   const rolls = rollsOf(before, after);
   const steps = sidesOf(rolls, "steps");
+  const lists = LISTS.filter((list) => list !== "words");
   const gone = new Set([...steps.before.members.keys()].filter((key) => !steps.after.members.has(key)));
-  const inTurn = LISTS.toReversed();
+  const inTurn = lists.toReversed();
   // Drop before reordering, except for holders, which may still contain a member that stays.
   const holders = LISTS.filter((list) => heldBy(list) !== null);
-  return [
+  const changes = [
     ...inTurn.filter((list) => !holders.includes(list)).flatMap((list) => drops(rolls, list)),
-    ...LISTS.flatMap((list) => placements(rolls, list)),
+    ...lists.flatMap((list) => placements(rolls, list)),
     ...holders.toReversed().flatMap((list) => drops(rolls, list)),
-    ...LISTS.flatMap((list) => fieldChanges(rolls, list, gone)),
-    ...headChange(before, after, rolls),
+    ...lists.flatMap((list) => fieldChanges(rolls, list, gone)),
+  ];
+  return [...changes, ...wordChanges(before, after, changes), ...headChange(before, after, rolls)];
+}
+
+/** The changes of the words in other languages, once the changes before them were made: what is dropped takes its words along. */
+function wordChanges(before: ProcedureFile, after: ProcedureFile, changes: readonly Change[]): Change[] {
+  const isLess = before.words !== undefined && changes.some((change) => "drop" in change);
+  const left = (isLess ? applyChanges(before, changes).file : null) ?? before;
+  const sides = { before: rollOf(left, "words"), after: rollOf(after, "words") };
+  const rolls: Rolls = new Map([["words", sides]]);
+  return [
+    ...drops(rolls, "words"),
+    ...placements(rolls, "words"),
+    ...fieldChanges(rolls, "words", new Set()),
   ];
 }

@@ -21,6 +21,12 @@ const routeId = ({ between }: Fields) => (Array.isArray(between) ? between.join(
 const supplyId = ({ crew, id }: Fields) =>
   typeof crew === "string" && typeof id === "string" ? `${crew} ${id}` : null;
 
+/** Of the words of a member the language and the key; of a language that has none yet the language alone. */
+function wordsId({ id, ...texts }: Fields): string | null {
+  if (typeof id !== "string") return null;
+  return id.includes(" ") || Object.keys(texts).length === 0 ? id : null;
+}
+
 function renamedSupply(member: Fields, id: string): Fields {
   const [first = "", second] = id.split(BETWEEN_IDS);
   return second === undefined ? { ...member, id: first } : { ...member, crew: first, id: second };
@@ -49,6 +55,7 @@ const LIST_TABLE: Readonly<Record<ListName, ListRow>> = {
   watches: { within: IN_FILE },
   states: { within: IN_FILE },
   pictures: { within: IN_FILE },
+  words: { within: IN_FILE, idOf: wordsId },
 };
 
 /** The lists whose members hold other lists come before those they hold. */

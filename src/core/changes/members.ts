@@ -1,5 +1,6 @@
 import type { Fields, ListName, PathPart } from "../procedure/index.ts";
 import { heldBy, homesOf, idOf, keyFor } from "./list-table.ts";
+import { wordsMembers, wordsOf } from "./words-members.ts";
 
 /** Whether a JSON value is an object, and no list. */
 export const isFields = (value: unknown): value is Fields =>
@@ -23,6 +24,7 @@ const listIn = (fields: Fields, list: ListName): readonly Fields[] => {
 /** Every array in which members of a list stand, in reading order, contingencies last. */
 export function holdersOf(root: Fields, list: ListName): Holder[] {
   return homesOf(list).flatMap((home): Holder[] => {
+    if (list === "words") return [{ path: [list], id: null, members: wordsMembers(root[list]) }];
     if (home === "file") return [{ path: [list], id: null, members: listIn(root, list) }];
     return holdersOf(root, home).flatMap(({ path, members }) =>
       members.map((member, index) => ({
@@ -33,6 +35,10 @@ export function holdersOf(root: Fields, list: ListName): Holder[] {
     );
   });
 }
+
+/** What stands in the file where these are the members of a list: the words stand in objects, all others in the list itself. */
+export const asListed = (list: unknown, members: readonly Fields[]): unknown =>
+  list === "words" ? wordsOf(members) : members;
 
 /** A member with where it stands. */
 export interface Placed {

@@ -2,7 +2,7 @@ import type { Fields, Finding, ListName, ProcedureFile } from "../procedure/inde
 import { parseProcedure } from "../procedure/index.ts";
 import { FILE_LISTS, heldBy, homesOf, LISTS } from "./list-table.ts";
 import type { Placed, Roll } from "./members.ts";
-import { ownFields, rollOf } from "./members.ts";
+import { asListed, ownFields, rollOf } from "./members.ts";
 import type { MergeSide, Three } from "./merge-fields.ts";
 import { ABSENT, each, mergedFields, mergedValue, shown } from "./merge-fields.ts";
 import { mergedOrder, orderAfter } from "./merge-order.ts";
@@ -43,6 +43,11 @@ interface MergedMember {
   readonly holder: string | null;
 }
 
+/** Words that both sides added, with a base that has none of them yet: two who translate different texts of a step do not get in each other's way. */
+function fromNone({ base, ours, theirs }: Three<Placed | null>): Three<Placed | null> {
+  return { base: base ?? (ours && theirs && { ...ours, member: { id: ours.id } }), ours, theirs };
+}
+
 /** The merge of one procedure: collects what cannot be decided. */
 class Merge {
   readonly conflicts: Conflict[] = [];
@@ -72,7 +77,9 @@ class Merge {
       if (this.#whole.has(list)) return [];
       const members = this.#ordered(list, null);
       const isListed = mergedValue(each(this.#files, (file) => Object.hasOwn(file, list)));
-      return members.length > 0 || (isListed !== "undecided" && isListed.value) ? [[list, members]] : [];
+      return members.length > 0 || (isListed !== "undecided" && isListed.value)
+        ? [[list, asListed(list, members)]]
+        : [];
     });
     return { ...this.#head(), ...Object.fromEntries(lists) } as ProcedureFile;
   }
@@ -123,7 +130,7 @@ class Merge {
     const keys = [rolls.base, rolls.ours, rolls.theirs].flatMap(({ members }) => [...members.keys()]);
     for (const key of new Set(keys)) {
       const placed = each(rolls, ({ members }) => members.get(key) ?? null);
-      const member = this.#mergedMember(list, placed, gone);
+      const member = this.#mergedMember(list, list === "words" ? fromNone(placed) : placed, gone);
       if (member) merged.set(key, member);
     }
     this.#members.set(list, merged);

@@ -1,6 +1,7 @@
 import type { Fields, ListName } from "../procedure/index.ts";
 import { CHANGE_LISTS } from "../procedure/index.ts";
 import { holdersOf, isFields, replacedAt } from "./members.ts";
+import { withRenamedWords } from "./words-that-follow.ts";
 
 /** At the end of a path: the keys of the object there are the names. */
 const OF_KEYS = "{keys}";
@@ -65,6 +66,7 @@ const REFERENCE_TABLE: Readonly<Record<ListName, readonly Reference[]>> = {
     { in: "routes", path: ["needs", OF_KEYS] },
   ],
   pictures: [{ in: "steps", path: ["pictures", "*"] }],
+  words: [],
 };
 
 /** A value with the text at the path put through `replace`; the value itself where nothing comes out otherwise. */
@@ -153,8 +155,12 @@ export function withoutSteps(root: Fields, gone: ReadonlySet<string>): Fields {
   return eachMember(root, naming("steps"), (list, member) => lettingGo(list, member, gone));
 }
 
-/** A file in which everything that named a member of a list by `from` names it by `to`. */
+/** A file in which everything that named a member of a list by `from` names it by `to`, its words in other languages included. */
 export function withRenamed(root: Fields, of: ListName, from: string, to: string): Fields {
+  return withRenamedWords(withRenamedReferences(root, of, from, to), of, from, to);
+}
+
+function withRenamedReferences(root: Fields, of: ListName, from: string, to: string): Fields {
   const replace = (text: string) => (text === from ? to : text);
   const named = eachMember(
     root,

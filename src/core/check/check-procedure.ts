@@ -3,6 +3,7 @@ import type { Finding, Outline, ReadProcedure } from "../procedure/index.ts";
 import { finding, outlineOf, parseProcedure, readProcedure, scenariosOf } from "../procedure/index.ts";
 import type { CheckMemory } from "./check-memory.ts";
 import { inListOrder, withCauses } from "./following.ts";
+import { languageFindings } from "./language-findings.ts";
 import { procedureFindings } from "./procedure-findings.ts";
 import type { CheckOptions } from "./scenario-check.ts";
 import { scenarioCheck } from "./scenario-check.ts";
@@ -39,6 +40,7 @@ export function checkOutline(
       ...textFindings(outline, written),
       ...unitFindings(outline, written),
       ...sizeFindings(written),
+      ...languageFindings(outline.procedure),
       ...(performed ? [] : [notAllScenarios(count)]),
     ]),
   );

@@ -1,7 +1,7 @@
 import { message } from "../../words/index.ts";
 import { crewHolding, custodyAtStart, holderOf } from "../custody/index.ts";
 import type { Finding, Outline, Step } from "../procedure/index.ts";
-import { finding } from "../procedure/index.ts";
+import { finding, mayBeEnglish } from "../procedure/index.ts";
 import type { CrewId } from "../units/index.ts";
 import type { WrittenStep } from "./written-steps.ts";
 
@@ -23,9 +23,10 @@ const SEVERAL = /(?:;\s*|\.\s+(?=[A-Z])|,?\s+(?:and )?then\s+)\S/;
 const SECOND_VERB =
   /\band (?:attach|close|connect|detach|disconnect|demate|inspect|insert|install|loosen|mate|open|pull|push|release|remove|retrieve|stow|take|tighten|translate|undo|unlock|unscrew|verify) [\w"“]/i;
 
-/** Returns advice on the wording of steps ([CHK3]). */
+/** Returns advice on the wording of steps ([CHK3]); what looks at English words does so only where the author may write English ([WRD4]). */
 export function textFindings(outline: Outline, steps: readonly WrittenStep[]): Finding[] {
   // In reading order, which is near enough for wording: where an item comes from tells a hand-over from a step that takes it up.
+  const isEnglish = mayBeEnglish(outline.procedure.language);
   const custody = new Map(custodyAtStart(outline.procedure));
   return steps.flatMap((entry) => {
     const passed = entry.step.moves.filter(({ item, to }) => {
@@ -34,10 +35,10 @@ export function textFindings(outline: Outline, steps: readonly WrittenStep[]): F
       return holder !== null && isHandOver(entry.step, crewHolding(holder), crewHolding(to));
     });
     return [
-      ...wording(entry),
+      ...(isEnglish ? wording(entry) : []),
       ...receiver(outline, entry, passed),
       ...selfConfirmed(outline, entry),
-      ...unconfirmed(outline, entry, passed),
+      ...unconfirmed(outline, entry, passed, isEnglish),
     ];
   });
 }
@@ -67,7 +68,12 @@ function selfConfirmed(outline: Outline, { step, pointer }: WrittenStep): Findin
 const MATES = /^(?:mate|connect|plug in|couple|dock|berth)\b/i;
 
 /** Returns advice for a hand-over or a mate that nobody confirms ([CHK3]). */
-function unconfirmed(outline: Outline, { step, pointer }: WrittenStep, [passed]: Passed): Finding[] {
+function unconfirmed(
+  outline: Outline,
+  { step, pointer }: WrittenStep,
+  [passed]: Passed,
+  isEnglish: boolean,
+): Finding[] {
   if (step.confirm) return [];
   const concerned = { steps: [step.id] };
   if (passed) {
@@ -75,7 +81,7 @@ function unconfirmed(outline: Outline, { step, pointer }: WrittenStep, [passed]:
     const said = message("text/hand-over-not-confirmed", { step: step.id, item });
     return [finding("advice", "text/not-confirmed", pointer, said, { ...concerned, things: [passed.item] })];
   }
-  if (!MATES.test(step.do)) return [];
+  if (!isEnglish || !MATES.test(step.do)) return [];
   const said = message("text/mate-not-confirmed", { step: step.id });
   return [finding("advice", "text/not-confirmed", pointer, said, concerned)];
 }

@@ -14,6 +14,7 @@ export const CHANGE_LISTS = [
   "states",
   "contingencies",
   "pictures",
+  "words",
 ] as const;
 
 /** The name of a list whose members a change can name. */

@@ -39,6 +39,8 @@ const KEYS_OF_2: readonly KeyPath[] = [
   ["states"],
   ["pictures"],
   ["site"],
+  ["language"],
+  ["words"],
   ["limits", "apart"],
   ["routes", "*", "needs"],
   ...["hands", "mass", "size"].map((key) => ["items", "*", key]),

@@ -20,9 +20,11 @@ export function withoutKnown(value: unknown, known: ProcedureFile): unknown {
   if (!isFields(value)) return value;
   const steps = new Set<unknown>(known.tasks.flatMap((task) => task.steps));
   const tasks = unknownOf(value["tasks"], new Set<unknown>(known.tasks));
-  const rest = Object.entries(value).map(([key, one]) => {
+  const rest = Object.entries(value).flatMap(([key, one]) => {
     const old = (known as Fields)[key];
-    return [key, Array.isArray(old) ? unknownOf(one, new Set<unknown>(old)) : one];
+    // The texts in other languages may be left out as a whole.
+    if (key === "words" && one === old) return [];
+    return [[key, Array.isArray(old) ? unknownOf(one, new Set<unknown>(old)) : one]];
   });
   return {
     ...Object.fromEntries(rest),

@@ -9,6 +9,7 @@ import type { Procedure, ProcedureFile } from "./schema.ts";
 import { FORMAT, procedureSchema } from "./schema.ts";
 import { schemaFindings } from "./schema-findings.ts";
 import { SIZE_LIMITS, sizeFindings } from "./size-findings.ts";
+import { wordsInShownOrder } from "./words-in-shown-order.ts";
 
 /** The result of reading a procedure. */
 export interface ReadProcedure {
@@ -64,7 +65,7 @@ export function parseProcedure(value: unknown): Parsed {
   ];
   const isSound = parsed.success && !hasErrors(findings);
   return {
-    procedure: isSound ? parsed.data : null,
+    procedure: isSound ? wordsInShownOrder(parsed.data, value as ProcedureFile) : null,
     file: isSound ? (value as ProcedureFile) : null,
     findings,
   };

@@ -19,6 +19,7 @@ import {
   windowId,
 } from "./schema-values.ts";
 import { taskSchema } from "./step-schema.ts";
+import { wordsSchema } from "./words-schema.ts";
 
 /** The formats that are read, oldest first. A file stays in its own until something of a newer one is used ([PRO11]). */
 export const FORMATS = ["tetherline.procedure/1", "tetherline.procedure/2"] as const;
@@ -168,6 +169,8 @@ export const procedureSchema = z.strictObject({
   watches: z.array(watch).default([]),
   pictures: z.array(picture).default([]),
   site: site.optional().describe("A picture that lies under the map"),
+  language: z.string().optional().describe("The author's language as a BCP 47 tag: en"),
+  words: wordsSchema.optional(),
 });
 
 /** A procedure as read: durations in ms, lists present even when empty, alerts sorted. */

@@ -2,7 +2,7 @@ import { message } from "../../words/index.ts";
 import type { Finding } from "./finding.ts";
 import { finding } from "./finding.ts";
 import type { RawPart } from "./raw-file.ts";
-import { entries, member } from "./raw-file.ts";
+import { entries, member, members } from "./raw-file.ts";
 
 /** The limits on the size of a procedure that is read ([PRO12]). */
 export const SIZE_LIMITS = {
@@ -10,6 +10,7 @@ export const SIZE_LIMITS = {
   crew: 200,
   items: 2000,
   decisions: 20,
+  languages: 40,
   bytes: 10 * 1024 * 1024,
 } as const;
 
@@ -28,6 +29,7 @@ export function sizeFindings(file: unknown): Finding[] {
     crew: listOf(root, "crew").length,
     items: listOf(root, "items").length,
     decisions: steps.filter((step) => member(step, "decide").value !== undefined).length,
+    languages: members(member(root, "words")).length,
   };
   return Object.entries(counts).flatMap(([what, count]) => {
     const list = what as keyof typeof counts;

@@ -13,7 +13,7 @@ import { parseDuration } from "../../../src/core/units/index.ts";
 
 /** Never shown as a field: what the file says of itself, and lists of the table or with a form of their own. */
 const NOT_SHOWN = new Set(
-  "$schema format places routes items states windows supplies tasks contingencies watches pictures steps type data".split(
+  "$schema format places routes items states windows supplies tasks contingencies watches pictures words steps type data".split(
     " ",
   ),
 );

@@ -216,7 +216,8 @@ describe("the inverse of changes", () => {
   test.prop([procedureFiles], { numRuns: 100 })(
     "[CHG1] [CHG4] of a rename of any member is the rename back, and nothing is left that names the old id",
     (file) => {
-      for (const list of CHANGE_LISTS.filter((one) => one !== "routes" && one !== "pictures")) {
+      const lists = CHANGE_LISTS.filter((one) => one !== "routes" && one !== "pictures" && one !== "words");
+      for (const list of lists) {
         for (const { id } of rollOf(file, list).members.values()) {
           const rename: Change = { rename: id, ...(list === "steps" ? {} : { list }), to: "fresh" };
           const renamed = applied(file, [rename]);

@@ -49,4 +49,5 @@ export const changesWords: Translated<typeof english> = {
   "changes/conflict-added-twice": "{$kind :message} {$id}: إضافة من الجانبين مع اختلاف",
   "changes/conflict-dropped": "{$kind :message} {$id}: إزالة من جانب، واستخدام أو تغيير من الجانب الآخر",
   "changes/changed": "{$kind :message} {$id}: {$fields :clauses}",
+  "changes/one-of-words": "نص مترجم",
 };

@@ -71,4 +71,8 @@ export const findingsOfFileWords: Translated<typeof english> = {
   "file/not-valid": "{$part :message}: غير صالح: {$why}.",
   "file/unknown-key": "المفتاح «{$key}» غير معروف هنا.",
   "file/unknown-key-meant": "المفتاح «{$key}» غير معروف هنا. هل المقصود «{$meant}»؟",
+  "file/no-language": "«{$tag}» ليس وسم لغة (BCP 47) مثل fr أو pt-BR.",
+  "file/no-language-meant": "يُكتب وسم اللغة «{$tag}» هكذا: «{$meant}» (BCP 47).",
+  "file/too-many-languages":
+    "للإجراء نصوص بعدد {$count :integer} من اللغات الأخرى؛ ويُقرأ منها {$most :integer} على الأكثر.",
 };

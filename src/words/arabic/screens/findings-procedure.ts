@@ -142,4 +142,13 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "custody/where-ground": "على الأرض",
   "custody/where-place": "عند {$place}",
   "custody/where-item": "داخل {$item}",
+  "words/no-member": "في نصوص {$language}، ‏«{$key}» ليس معرّف شيء له نص.",
+  "words/no-text": "في نصوص {$language}، لدى «{$key}» حقل «{$field}» ليس له نص عند المؤلف.",
+  "words/several":
+    "في نصوص {$language}، قد يعني «{$key}» أكثر من شيء له «{$field}». اكتب اسم القائمة قبل المعرّف، مثل «places {$key}».",
+  "words/too-many": "في نصوص {$language}، لدى «{$key}» تحت «{$field}» أكثر مما كتبه المؤلف.",
+  "words/older":
+    "نص {$language} للحقل «{$field}» في «{$key}» أقدم من النص الذي يترجمه: كان «{$was}» وصار «{$is}».",
+  "words/missing":
+    ".input {$count :integer} .match $count zero {{لا نصوص بلا ترجمة إلى {$language}.}} one {{نص واحد ليست له ترجمة إلى {$language} بعد، ويُعرض بنص المؤلف.}} two {{نصان ليست لهما ترجمة إلى {$language} بعد، ويُعرضان بنص المؤلف.}} few {{{$count} نصوص ليست لها ترجمة إلى {$language} بعد، وتُعرض بنص المؤلف.}} many {{{$count} نصًا ليست له ترجمة إلى {$language} بعد، ويُعرض بنص المؤلف.}} * {{{$count} نص ليست له ترجمة إلى {$language} بعد، ويُعرض بنص المؤلف.}}",
 };

@@ -106,4 +106,5 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/essential": "أساسية",
   "write-field/get-ahead": "إضافية",
   "write-field/free": "حرة بين المهام",
+  "write-field/language": "اللغة",
 };

@@ -46,4 +46,5 @@ export const changesWords = {
   "changes/conflict-added-twice": "{$kind :message} {$id}: added on both sides, and not the same",
   "changes/conflict-dropped": "{$kind :message} {$id}: dropped on one side, and used or changed on the other",
   "changes/changed": "{$kind :message} {$id}: {$fields :clauses}",
+  "changes/one-of-words": "translated text",
 } as const;

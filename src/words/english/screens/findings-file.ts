@@ -70,4 +70,8 @@ export const findingsOfFileWords = {
   "file/not-valid": "{$part :message} is not valid: {$why}.",
   "file/unknown-key": 'The key "{$key}" is not known here.',
   "file/unknown-key-meant": 'The key "{$key}" is not known here. Did you mean "{$meant}"?',
+  "file/no-language": '"{$tag}" is no language tag (BCP 47), such as fr or pt-BR.',
+  "file/no-language-meant": 'The language tag "{$tag}" is written "{$meant}" (BCP 47).',
+  "file/too-many-languages":
+    "The procedure has texts in {$count :integer} further languages; at most {$most :integer} are read.",
 } as const;

@@ -154,4 +154,14 @@ export const findingsOfProcedureWords = {
   "custody/where-ground": "on the ground",
   "custody/where-place": "at {$place}",
   "custody/where-item": "in {$item}",
+  "words/no-member": 'In the words for {$language}, "{$key}" is the id of nothing that has a text.',
+  "words/no-text":
+    'In the words for {$language}, "{$key}" has a "{$field}" for which the author has no text.',
+  "words/several":
+    'In the words for {$language}, "{$key}" could mean several things that have a "{$field}". Write the list in front of the id, such as "places {$key}".',
+  "words/too-many": 'In the words for {$language}, "{$key}" has more under "{$field}" than the author wrote.',
+  "words/older":
+    'The text for {$language} of "{$field}" in "{$key}" is older than the text it translates: that was "{$was}" and is "{$is}".',
+  "words/missing":
+    ".input {$count :integer} .match $count one {{One text has no words for {$language} yet; there the author’s is shown.}} * {{{$count} texts have no words for {$language} yet; there the author’s are shown.}}",
 } as const;

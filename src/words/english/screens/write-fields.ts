@@ -103,4 +103,5 @@ export const writeFieldWords = {
   "write-field/essential": "essential",
   "write-field/get-ahead": "get-ahead",
   "write-field/free": "free among the tasks",
+  "write-field/language": "Language",
 } as const;

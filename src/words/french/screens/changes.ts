@@ -52,4 +52,5 @@ export const changesWords: Translated<typeof english> = {
   "changes/conflict-added-twice": "{$kind :message} {$id} : ajout des deux côtés, mais différent",
   "changes/conflict-dropped": "{$kind :message} {$id} : retrait d’un côté, emploi ou changement de l’autre",
   "changes/changed": "{$kind :message} {$id} : {$fields :clauses}",
+  "changes/one-of-words": "texte traduit",
 };

@@ -106,4 +106,5 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/essential": "essentielle",
   "write-field/get-ahead": "facultative",
   "write-field/free": "libre parmi les tâches",
+  "write-field/language": "Langue",
 };

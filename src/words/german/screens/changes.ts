@@ -53,4 +53,5 @@ export const changesWords: Translated<typeof english> = {
   "changes/conflict-dropped":
     "{$kind :message} {$id}: auf einer Seite herausgenommen, auf der anderen verwendet oder geändert",
   "changes/changed": "{$kind :message} {$id}: {$fields :clauses}",
+  "changes/one-of-words": "übersetzter Text",
 };

@@ -78,4 +78,8 @@ export const findingsOfFileWords: Translated<typeof english> = {
   "file/not-valid": "{$part :message} ist nicht gültig: {$why}.",
   "file/unknown-key": "Der Schlüssel „{$key}“ ist hier nicht bekannt.",
   "file/unknown-key-meant": "Der Schlüssel „{$key}“ ist hier nicht bekannt. Ist „{$meant}“ gemeint?",
+  "file/no-language": "„{$tag}“ ist kein Sprachkürzel (BCP 47) wie fr oder pt-BR.",
+  "file/no-language-meant": "Das Sprachkürzel „{$tag}“ wird „{$meant}“ geschrieben (BCP 47).",
+  "file/too-many-languages":
+    "Die Prozedur hat Texte in {$count :integer} weiteren Sprachen; höchstens {$most :integer} werden gelesen.",
 };

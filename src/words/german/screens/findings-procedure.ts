@@ -164,4 +164,15 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "custody/where-ground": "am Boden",
   "custody/where-place": "bei {$place}",
   "custody/where-item": "in {$item}",
+  "words/no-member": "In den Texten für {$language} ist „{$key}“ die Kennung von nichts, was einen Text hat.",
+  "words/no-text":
+    "In den Texten für {$language} hat „{$key}“ ein „{$field}“, zu dem der Verfasser keinen Text hat.",
+  "words/several":
+    "In den Texten für {$language} kann „{$key}“ mehreres meinen, was ein „{$field}“ hat. Schreiben Sie die Liste vor die Kennung, etwa „places {$key}“.",
+  "words/too-many":
+    "In den Texten für {$language} hat „{$key}“ unter „{$field}“ mehr, als der Verfasser geschrieben hat.",
+  "words/older":
+    "Der Text für {$language} von „{$field}“ in „{$key}“ ist älter als der Text, den er übersetzt: Dieser war „{$was}“ und ist „{$is}“.",
+  "words/missing":
+    ".input {$count :integer} .match $count one {{Ein Text hat noch keine Übersetzung für {$language}; dort steht der des Verfassers.}} * {{{$count} Texte haben noch keine Übersetzung für {$language}; dort stehen die des Verfassers.}}",
 };

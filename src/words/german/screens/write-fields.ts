@@ -106,4 +106,5 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/essential": "unverzichtbar",
   "write-field/get-ahead": "Zusatzaufgabe",
   "write-field/free": "frei unter den Aufgaben",
+  "write-field/language": "Sprache",
 };

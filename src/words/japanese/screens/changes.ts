@@ -50,4 +50,5 @@ export const changesWords: Translated<typeof english> = {
   "changes/conflict-added-twice": "{$kind :message} {$id}：両方で追加され、内容が異なる",
   "changes/conflict-dropped": "{$kind :message} {$id}：一方で外され、他方で使用または変更されている",
   "changes/changed": "{$kind :message} {$id}：{$fields :clauses}",
+  "changes/one-of-words": "訳文",
 };

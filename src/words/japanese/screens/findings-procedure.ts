@@ -160,4 +160,13 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "custody/where-ground": "地上",
   "custody/where-place": "{$place}",
   "custody/where-item": "{$item}の中",
+  "words/no-member": "{$language}の訳文にある「{$key}」というidで文のあるものはありません。",
+  "words/no-text": "{$language}の訳文で「{$key}」に「{$field}」がありますが、作成者の原文がありません。",
+  "words/several":
+    "{$language}の訳文の「{$key}」は、「{$field}」のある複数のものを指し得ます。「places {$key}」のように、idの前にリスト名を書いてください。",
+  "words/too-many": "{$language}の訳文で「{$key}」の「{$field}」は、作成者の原文より数が多くなっています。",
+  "words/older":
+    "「{$key}」の「{$field}」の{$language}の訳文は、元の文より古くなっています。元の文は「{$was}」から「{$is}」に変わりました。",
+  "words/missing":
+    ".input {$count :integer} .match $count * {{{$language}の訳文がまだないものが{$count}件あります。そこでは作成者の原文を表示します。}}",
 };

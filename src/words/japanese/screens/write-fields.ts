@@ -106,4 +106,5 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/essential": "必須",
   "write-field/get-ahead": "余裕時タスク",
   "write-field/free": "タスク間で順序自由",
+  "write-field/language": "言語",
 };

@@ -1,0 +1,108 @@
+import type { Fields } from "./change.ts";
+import type { Procedure } from "./schema.ts";
+import type { TextField, TextList, TextPart } from "./shown-texts.ts";
+import { listedKey, withTexts } from "./shown-texts.ts";
+import type { LanguageText, TextStanding } from "./texts-in-language.ts";
+import { textsInLanguage } from "./texts-in-language.ts";
+
+/** A procedure with its texts in one language, and how each text stands in it. */
+export interface InLanguage {
+  /** The same procedure, id by id and in the same order: only texts differ. */
+  readonly procedure: Procedure;
+  /** The tag of the language; `null` for the author's. */
+  readonly language: string | null;
+  /** How the texts of a field stand: the worst of its parts counts, or of the one part that is named. */
+  standing(list: TextList, id: string, field: TextField, part?: TextPart): TextStanding;
+}
+
+/** The languages in which a procedure carries texts beside the author's, in the order of its file. */
+export const languagesOf = (procedure: Pick<Procedure, "words">): readonly string[] =>
+  Object.keys(procedure.words ?? {});
+
+const AS_WRITTEN: InLanguage["standing"] = () => "there";
+
+/**
+ * A procedure with the texts that it carries in a language ([WRD4]); where one is missing, the author's stands. With `null`, or a language that it does not
+ * carry, it is the same object, as written.
+ */
+export function inLanguage(procedure: Procedure, language: string | null): InLanguage {
+  if (language === null || !languagesOf(procedure).includes(language))
+    return { procedure, language: null, standing: AS_WRITTEN };
+  const { texts } = textsInLanguage(procedure, language);
+  const byMember = new Map<string, LanguageText[]>();
+  for (const text of texts) {
+    const name = listedKey(text);
+    const known = byMember.get(name);
+    if (known) known.push(text);
+    else byMember.set(name, [text]);
+  }
+  return {
+    procedure: inWordsOf(procedure, byMember),
+    language,
+    standing: (list, id, field, part) =>
+      worstOf(
+        (byMember.get(listedKey({ list, id })) ?? []).filter(
+          (one) => one.field === field && (part === undefined || one.part === part),
+        ),
+      ),
+  };
+}
+
+const STANDINGS: readonly TextStanding[] = ["missing", "older", "there"];
+
+const worstOf = (texts: readonly LanguageText[]): TextStanding =>
+  STANDINGS.find((standing) => texts.some((one) => one.standing === standing)) ?? "there";
+
+/** A member with its texts in another language; the same object where it has none. */
+function inOtherWords<Member extends object>(
+  list: TextList,
+  id: string,
+  member: Member,
+  byMember: ReadonlyMap<string, readonly LanguageText[]>,
+): Member {
+  const texts = (byMember.get(listedKey({ list, id })) ?? []).filter((one) => one.text !== null);
+  const fields = new Set(texts.map(({ field }) => field));
+  return [...fields].reduce<Fields>(
+    (next, field) =>
+      withTexts(
+        next,
+        field,
+        (part) => texts.find((one) => one.field === field && one.part === part)?.text ?? null,
+      ),
+    member as Fields,
+  ) as Member;
+}
+
+function inWordsOf(procedure: Procedure, byMember: ReadonlyMap<string, readonly LanguageText[]>): Procedure {
+  const each = <Member extends { readonly id: string }>(
+    list: TextList,
+    members: readonly Member[],
+  ): Member[] => members.map((member) => inOtherWords(list, member.id, member, byMember));
+  const tasks = (members: Procedure["tasks"]): Procedure["tasks"] =>
+    each("tasks", members).map((task) => ({
+      ...task,
+      steps: each("steps", task.steps).map((step) =>
+        step.decide
+          ? { ...step, decide: inOtherWords("decisions", step.decide.id, step.decide, byMember) }
+          : step,
+      ),
+    }));
+  return {
+    ...inOtherWords("head", ".", procedure, byMember),
+    tasks: tasks(procedure.tasks),
+    contingencies: each("contingencies", procedure.contingencies).map((one) => ({
+      ...one,
+      tasks: tasks(one.tasks),
+    })),
+    crew: each("crew", procedure.crew),
+    places: each("places", procedure.places),
+    items: each("items", procedure.items),
+    states: each("states", procedure.states),
+    windows: each("windows", procedure.windows),
+    supplies: procedure.supplies.map((supply) =>
+      inOtherWords("supplies", `${supply.crew} ${supply.id}`, supply, byMember),
+    ),
+    watches: each("watches", procedure.watches),
+    pictures: each("pictures", procedure.pictures),
+  };
+}

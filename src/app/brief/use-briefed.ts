@@ -11,6 +11,7 @@ import { useProcedureLight } from "../light/index.ts";
 import { useMissingWalk } from "../link/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
+import { markedInText, useTexts } from "../texts/index.ts";
 
 /** What there is to be briefed, or why there is nothing. */
 export interface Briefed {
@@ -25,12 +26,14 @@ export interface Briefed {
 export function useBriefedPlan(procedure: string, start: Instant | null): Briefed {
   const { id, text, isRead } = useProcedureText(procedure);
   const { choice } = useProcedureLight(id);
-  const plan = useMemo(() => {
-    const outline = text === null ? null : checkProcedureText(text).outline;
-    return (
-      outline && planOf(outline, { start, light: choice && start !== null ? lightFrom(choice, start) : null })
-    );
-  }, [text, start, choice]);
+  const written = useMemo(() => (text === null ? null : checkProcedureText(text).outline), [text]);
+  const outline = useTexts(written, markedInText)?.outline ?? null;
+  const plan = useMemo(
+    () =>
+      outline &&
+      planOf(outline, { start, light: choice && start !== null ? lightFrom(choice, start) : null }),
+    [outline, start, choice],
+  );
   const briefing = useMemo(
     () => (plan?.timeline ? briefingOf(plan.timeline.course, plan.start) : null),
     [plan],

@@ -1,6 +1,7 @@
 import type { Step } from "../../core/procedure/index.ts";
 import type { StepProgress } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
+import { TextMark } from "../texts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
 interface CheckListProps {
@@ -30,6 +31,7 @@ export function CheckList({ step, progress, actions }: CheckListProps) {
             onClick={() => void actions?.countOff(step.id, place)}
           >
             {words(isCounted ? "follow/counted" : "follow/to-count", { what })}
+            <TextMark list="steps" id={step.id} field="check" part={place} />
           </button>
         );
       })}

@@ -4,7 +4,8 @@ import type { WalkState } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { SidePanel } from "../panel/index.ts";
-import { AlertBox, Performers } from "../parts/index.ts";
+import { Performers } from "../parts/index.ts";
+import { StepAlerts, TextInLanguage } from "../texts/index.ts";
 import { ContingencyFigures } from "./contingency-figures.tsx";
 
 interface ContingenciesPanelProps {
@@ -52,7 +53,9 @@ export function ContingenciesPanel({
         {contingencies.map((contingency) => (
           <li key={contingency.id} className="contingency">
             <button type="button" className="plain-button" onClick={() => setOpen(contingency.id)}>
-              {contingency.title}
+              <TextInLanguage list="contingencies" id={contingency.id} field="title">
+                {contingency.title}
+              </TextInLanguage>{" "}
             </button>
             <ContingencyFigures state={state} contingency={contingency} />
           </li>
@@ -73,15 +76,21 @@ function ContingencySteps({
     <>
       {contingency.tasks.map((task) => (
         <section key={task.id}>
-          <h3>{task.title}</h3>
+          <h3>
+            <TextInLanguage list="tasks" id={task.id} field="title">
+              {task.title}
+            </TextInLanguage>
+          </h3>
           <ol className="contingency-steps">
             {task.steps.map((step) => (
               <li key={step.id}>
                 <Performers lanes={step.by.map((crew) => outline.lane(crew))} strands={strands} />
-                {step.alerts.map((alert) => (
-                  <AlertBox key={alert.text} alert={alert} />
-                ))}
-                <p className="contingency-do">{step.do}</p>
+                <StepAlerts step={step} />
+                <p className="contingency-do">
+                  <TextInLanguage list="steps" id={step.id} field="do">
+                    {step.do}
+                  </TextInLanguage>
+                </p>
               </li>
             ))}
           </ol>

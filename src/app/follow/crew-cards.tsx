@@ -7,6 +7,7 @@ import { askedAgainFor, isShown } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { behindTone, behindWords, waitWords } from "../parts/index.ts";
+import { TextInLanguage } from "../texts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
 
 interface CrewCardsProps {
@@ -129,11 +130,17 @@ function CrewCard({
           </span>
         )}
         <span className="crew-step">
-          {step
-            ? lane.status === "waiting"
-              ? words("follow/next", { step: step.do })
-              : step.do
-            : words("follow/no-step-left")}
+          {step ? (
+            lane.status === "waiting" ? (
+              words("follow/next", { step: step.do })
+            ) : (
+              <TextInLanguage list="steps" id={step.id} field="do" isMarked={false}>
+                {step.do}
+              </TextInLanguage>
+            )
+          ) : (
+            words("follow/no-step-left")
+          )}
         </span>
         <span className="crew-place">
           {about && <b>{about}</b>}

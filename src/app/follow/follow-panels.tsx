@@ -86,7 +86,9 @@ interface FollowPanelsProps {
 
 /** Opens an amendment that brings a contingency in behind the step in hand, with its title as the reason. */
 function bringsIn({ ledger }: WalkState, now: Instant, onAmend: (draft: Partial<AmendmentDraft>) => void) {
-  return (contingency: Contingency) => {
+  return ({ id }: Contingency) => {
+    const contingency = ledger.inForce.outline.procedure.contingencies.find((one) => one.id === id);
+    if (!contingency) return;
     const wish = bringing(ledger, contingency, now);
     onAmend({ wishes: wish ? [wish] : [], reason: contingency.title });
   };
@@ -104,7 +106,9 @@ export function FollowPanels(props: FollowPanelsProps) {
     actions && props.may.close && mayBeAmended(ledger)
       ? (draft: Partial<AmendmentDraft>) => onPanel({ amend: { ...NO_DRAFT, ...draft } })
       : null;
-  const onBring = onAmend && bringsIn(state, now, onAmend);
+  // What is entered is told of the procedure as written, in whatever language it is read.
+  const written = props.folded.ledger ? { ...state, ledger: props.folded.ledger } : state;
+  const onBring = onAmend && bringsIn(written, now, onAmend);
   if (typeof panel === "object" && "contingency" in panel)
     return (
       <ContingenciesPanel
@@ -119,7 +123,7 @@ export function FollowPanels(props: FollowPanelsProps) {
   if (typeof panel === "object" && "amend" in panel)
     return actions && onAmend ? (
       <AmendPanel
-        state={state}
+        state={written}
         now={now}
         risk={props.risk}
         first={panel.amend}

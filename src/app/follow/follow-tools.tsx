@@ -2,6 +2,7 @@ import type { Entry } from "../../core/log/index.ts";
 import type { WalkPhase } from "../../core/walk/index.ts";
 import { walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
+import { TextsTurn } from "../texts/index.ts";
 import type { Panel } from "./follow-panels.tsx";
 import type { Entering } from "./use-entering.ts";
 
@@ -63,6 +64,7 @@ export function FollowTools({ phase, entering, last, may, onPanel, onMap, toNow 
             {words("fit/tool")}
           </Tool>
         )}
+        <TextsTurn />
         <Tool onPress={() => onPanel("more")}>{words("follow/more")}</Tool>
       </nav>
     </footer>

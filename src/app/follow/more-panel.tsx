@@ -2,6 +2,7 @@ import type { IgnoredEntry, Ledger } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { ThemeField } from "../parts/index.ts";
+import { TextsField } from "../texts/index.ts";
 
 interface MorePanelProps {
   readonly ledger: Ledger;
@@ -113,6 +114,7 @@ export function MorePanel({
           <option value="follower">{words("panel/another-follower")}</option>
         </select>
       </label>
+      <TextsField />
       <ThemeField />
       <h3>{words("panel/without-effect")}</h3>
       {ignored.length === 0 ? (

@@ -1,5 +1,6 @@
 import type { Contingency } from "../../core/procedure/index.ts";
 import { words } from "../../words/index.ts";
+import { TextInLanguage } from "../texts/index.ts";
 
 interface NamedContingenciesProps {
   readonly contingencies: readonly Contingency[];
@@ -15,7 +16,9 @@ export function NamedContingencies({ contingencies, onOpen }: NamedContingencies
       {contingencies.map(({ id, title, when }) => (
         <li key={id} className="contingency">
           <button type="button" className="plain-button" onClick={() => onOpen(id)}>
-            {title}
+            <TextInLanguage list="contingencies" id={id} field="title">
+              {title}
+            </TextInLanguage>{" "}
           </button>
           {when !== undefined && (
             <p className="contingency-when">{words("panel/contingency-when", { when })}</p>

@@ -5,8 +5,9 @@ import { contingenciesNamedBy, stateLabel, valueLabel } from "../../core/procedu
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
-import { AlertBox, callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
+import { callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
+import { StepAlerts, TextInLanguage, TextMark } from "../texts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
 import { AmendedTag } from "./amended-tag.tsx";
 import { askedAgainWords } from "./asked-again-words.ts";
@@ -68,10 +69,12 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
       </div>
       <div className="open-body">
         <div className="open-text">
-          {step.alerts.map((alert) => (
-            <AlertBox key={alert.text} alert={alert} />
-          ))}
-          <p className="open-do">{step.do}</p>
+          <StepAlerts step={step} />
+          <p className="open-do">
+            <TextInLanguage list="steps" id={step.id} field="do">
+              {step.do}
+            </TextInLanguage>
+          </p>
           <StepPictures procedure={outline.procedure} step={step} />
           {contingenciesNamedBy(outline.procedure, step).map(
             ({ id, title, when }) =>
@@ -121,6 +124,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
                   crew: callsOf(outline, [step.confirm.by]),
                   text: step.confirm.text,
                 })}
+                <TextMark list="steps" id={step.id} field="confirm" />
               </span>
               {progress.confirmed ? (
                 <b>{words("follow/is-confirmed")}</b>
@@ -224,7 +228,11 @@ function DoneButtons({
   }
   return (
     <fieldset className="done-outcomes">
-      <legend>{decide.ask}</legend>
+      <legend>
+        <TextInLanguage list="decisions" id={decide.id} field="ask">
+          {decide.ask}
+        </TextInLanguage>
+      </legend>
       {decide.outcomes.map((outcome) => (
         <DoneButton
           key={outcome}

@@ -5,6 +5,7 @@ import type { StepId } from "../../core/units/index.ts";
 import type { TakenRecord } from "../../core/walk/index.ts";
 import { unitText, words } from "../../words/index.ts";
 import { limitWords } from "../parts/index.ts";
+import { TextInLanguage } from "../texts/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 
 interface RecordFieldProps {
@@ -46,7 +47,11 @@ export function RecordField({ step, record, taken, actions }: RecordFieldProps) 
   };
   return (
     <label className="record-field" htmlFor={id}>
-      <span>{record.label ?? record.id}</span>
+      <span>
+        <TextInLanguage list="steps" id={step} field="records" part={record.id}>
+          {record.label ?? record.id}
+        </TextInLanguage>
+      </span>
       <input
         id={id}
         inputMode="decimal"

@@ -6,8 +6,9 @@ import type { WalkState } from "../../core/walk/index.ts";
 import { walkMay } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
-import { AlertBox, callsOf } from "../parts/index.ts";
+import { callsOf } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
+import { StepAlerts, TextInLanguage } from "../texts/index.ts";
 import { BranchList } from "./branch-list.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { NamedContingencies } from "./named-contingencies.tsx";
@@ -49,10 +50,12 @@ export function StepPanel({
   const crew = callsOf(state.ledger.inForce.outline, step.by);
   return (
     <SidePanel title={words("panel/step", { number: entry.number, crew })} onClose={onClose}>
-      {step.alerts.map((alert) => (
-        <AlertBox key={alert.text} alert={alert} />
-      ))}
-      <p className="open-do">{step.do}</p>
+      <StepAlerts step={step} />
+      <p className="open-do">
+        <TextInLanguage list="steps" id={step.id} field="do">
+          {step.do}
+        </TextInLanguage>
+      </p>
       <StepPictures procedure={state.ledger.inForce.outline.procedure} step={step} />
       {named.length > 0 && (
         <section aria-label={words("panel/contingency-named")}>

@@ -5,6 +5,7 @@ import { clockText } from "../../core/units/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
+import { TextInLanguage } from "../texts/index.ts";
 import { actorsText } from "./actors-text.ts";
 import { AlertMark } from "./alert-mark.tsx";
 import { AmendedTag } from "./amended-tag.tsx";
@@ -37,7 +38,10 @@ export const FollowListRow = memo(function FollowListRow({
     return (
       <li data-row={row.key} className="follow-row follow-task">
         <h2>
-          {row.number} {row.task.title}
+          {row.number}{" "}
+          <TextInLanguage list="tasks" id={row.task.id} field="title">
+            {row.task.title}
+          </TextInLanguage>{" "}
         </h2>
         {row.task.priority === "get-ahead" && <span className="follow-tag">{words("follow/get-ahead")}</span>}
         {row.task.closeout && <span className="follow-tag">{words("follow/closeout")}</span>}
@@ -122,7 +126,9 @@ function LineStep({
       </span>
       <Performers lanes={entry.performers} strands={strands} />
       <span className="follow-do">
-        {entry.step.do}
+        <TextInLanguage list="steps" id={entry.step.id} field="do">
+          {entry.step.do}
+        </TextInLanguage>
         {row.hangsOn !== null && (
           <span className="follow-tag">
             {words("follow/only-if", {

@@ -1,5 +1,5 @@
 import { IonPage, useIonRouter } from "@ionic/react";
-import { useCallback, useEffect } from "react";
+import { useCallback, useEffect, useMemo } from "react";
 import { useParams } from "react-router-dom";
 import { mayLead, mayMark } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
@@ -18,6 +18,7 @@ import {
   useStoreStatus,
   useWalkSession,
 } from "../session/index.ts";
+import { TextsContext, useTexts } from "../texts/index.ts";
 import { mayFire, playsHere } from "./plays-here.ts";
 
 /** The page that follows one walk. */
@@ -43,43 +44,51 @@ export function FollowPage() {
   const clock = useCallback(() => later(now(), clockOffset), [now, clockOffset]);
   const readLog = useCallback(() => exportWalk(store.log, walk), [store, walk]);
   const petZero = folded.ledger?.petZero ?? null;
+  const { ledger } = folded;
+  const texts = useTexts(ledger?.inForce.outline ?? null);
+  const inWords = useMemo(
+    () => ledger && texts && { ...ledger, inForce: { ...ledger.inForce, outline: texts.outline } },
+    [ledger, texts],
+  );
   return (
     <IonPage>
       {folded.ledger ? (
-        <FollowView
-          session={session}
-          folded={folded}
-          ledger={folded.ledger}
-          clock={clock}
-          clockOffset={clockOffset}
-          device={link.device}
-          kept={() => linkWords(link, status, now())}
-          may={{
-            mark: mayEnter,
-            close: link.role === null || mayLead(link.role),
-            surprise: mayFire(folded, link),
-          }}
-          playsHere={playsHere(folded, link)}
-          notices={notices}
-          onPutAway={putAway}
-          beyond={(at) => <BeyondStrip link={link} petZero={petZero} now={at} />}
-          linkPanel={(at, close) => (
-            <LinkPanel
-              walk={walk}
-              link={link}
-              petZero={petZero}
-              now={at}
-              code={<LazyWalkCode entries={folded.entries} readLog={readLog} />}
-              onClose={close}
-            />
-          )}
-          onGo={(to) => {
-            // The handover is a document outside the pages, so that it prints in full.
-            if (to === "handover") window.location.assign(`/handover/${encodeURIComponent(walk)}`);
-            else router.push(to === "shelf" ? "/" : `/${to}/${walk}`);
-          }}
-          onExport={async () => saveFile(walkFileName(walk), await readLog(), "application/jsonl")}
-        />
+        <TextsContext value={texts}>
+          <FollowView
+            session={session}
+            folded={folded}
+            ledger={inWords ?? folded.ledger}
+            clock={clock}
+            clockOffset={clockOffset}
+            device={link.device}
+            kept={() => linkWords(link, status, now())}
+            may={{
+              mark: mayEnter,
+              close: link.role === null || mayLead(link.role),
+              surprise: mayFire(folded, link),
+            }}
+            playsHere={playsHere(folded, link)}
+            notices={notices}
+            onPutAway={putAway}
+            beyond={(at) => <BeyondStrip link={link} petZero={petZero} now={at} />}
+            linkPanel={(at, close) => (
+              <LinkPanel
+                walk={walk}
+                link={link}
+                petZero={petZero}
+                now={at}
+                code={<LazyWalkCode entries={folded.entries} readLog={readLog} />}
+                onClose={close}
+              />
+            )}
+            onGo={(to) => {
+              // The handover is a document outside the pages, so that it prints in full.
+              if (to === "handover") window.location.assign(`/handover/${encodeURIComponent(walk)}`);
+              else router.push(to === "shelf" ? "/" : `/${to}/${walk}`);
+            }}
+            onExport={async () => saveFile(walkFileName(walk), await readLog(), "application/jsonl")}
+          />
+        </TextsContext>
       ) : (
         <main className="page-message" role="status">
           <p>{missing.said}</p>

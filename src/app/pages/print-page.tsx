@@ -7,6 +7,7 @@ import { PrintSheet } from "../print/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { startInQuery, useServices } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
+import { markedInText, TextsContext, useTexts } from "../texts/index.ts";
 
 const WristCards = lazy(async () => ({ default: (await import("../cards/index.ts")).WristCards }));
 
@@ -30,19 +31,15 @@ export function PrintPage({ procedure, as }: PrintPageProps) {
     [start, choice],
   );
   const checked = useMemo(() => (text === null ? null : checkProcedureText(text, options)), [text, options]);
-  const plan = useMemo(
-    () => (checked?.outline ? planOf(checked.outline, options) : null),
-    [checked, options],
-  );
-  if (checked?.outline && plan) {
+  // A sheet has room for marks beside its texts; cards and the poster have them within.
+  const texts = useTexts(checked?.outline ?? null, as === "print" ? null : markedInText);
+  const outline = texts?.outline ?? null;
+  const plan = useMemo(() => (outline ? planOf(outline, options) : null), [outline, options]);
+  if (checked && outline && plan) {
     if (as === "cards") {
       return (
         <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
-          <WristCards
-            outline={checked.outline}
-            course={plan.timeline?.course ?? null}
-            printedAt={printedAt}
-          />
+          <WristCards outline={outline} course={plan.timeline?.course ?? null} printedAt={printedAt} />
         </Suspense>
       );
     }
@@ -54,7 +51,9 @@ export function PrintPage({ procedure, as }: PrintPageProps) {
       );
     }
     return (
-      <PrintSheet outline={checked.outline} plan={plan} findings={checked.findings} printedAt={printedAt} />
+      <TextsContext value={texts}>
+        <PrintSheet outline={outline} plan={plan} findings={checked.findings} printedAt={printedAt} />
+      </TextsContext>
     );
   }
   return (

@@ -12,6 +12,7 @@ import { FindingsOfUnreadable, ReadView } from "../read/index.ts";
 import { RemarksPanel, useRemarks } from "../remarks/index.ts";
 import { printAddress, useStartChoice } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
+import { TextsContext, useTexts } from "../texts/index.ts";
 
 /** The page for reading one procedure as prepared. */
 export function ReadPage() {
@@ -29,6 +30,7 @@ export function ReadPage() {
     () => (checked?.outline ? planOf(checked.outline, options) : null),
     [checked, options],
   );
+  const texts = useTexts(checked?.outline ?? null);
   const here = useRemarks(id, text);
   const [isRemarking, setIsRemarking] = useState(false);
   const findings = useMemo(
@@ -48,63 +50,65 @@ export function ReadPage() {
       <IonContent>
         <main>
           {checked?.outline && plan ? (
-            <ReadView outline={checked.outline} plan={plan} findings={findings}>
-              {back}
-              <button
-                type="button"
-                className="plain-button"
-                onClick={() => router.push(`/plan/${procedure}`)}
-              >
-                {words("parts/timeline")}
-              </button>
-              <button
-                type="button"
-                className="plain-button"
-                onClick={() => router.push(`/brief/plan/${procedure}`)}
-              >
-                {words("brief/brief")}
-              </button>
-              <button
-                type="button"
-                className="plain-button"
-                onClick={() => router.push(`/walks/${procedure}`)}
-              >
-                {words("walks/title")}
-              </button>
-              <button
-                type="button"
-                className="plain-button"
-                onClick={() => router.push(`/compare?after=${procedure}`)}
-              >
-                {words("parts/compare")}
-              </button>
-              <button
-                type="button"
-                className="plain-button"
-                onClick={() => router.push(`/write/${procedure}`)}
-              >
-                {words("shelf/edit")}
-              </button>
-              <a className="plain-button" href={printAddress(procedure, start)}>
-                {words("read/printable")}
-              </a>
-              <a className="plain-button" href={printAddress(procedure, start, "cards")}>
-                {words("cards/wrist-cards")}
-              </a>
-              {here && (
+            <TextsContext value={texts}>
+              <ReadView outline={texts?.outline ?? checked.outline} plan={plan} findings={findings}>
+                {back}
                 <button
                   type="button"
                   className="plain-button"
-                  aria-expanded={isRemarking}
-                  onClick={() => setIsRemarking(!isRemarking)}
+                  onClick={() => router.push(`/plan/${procedure}`)}
                 >
-                  {words("remarks/button", {
-                    count: here.folded.comments.filter(({ resolvedBy }) => resolvedBy.length === 0).length,
-                  })}
+                  {words("parts/timeline")}
                 </button>
-              )}
-              <HelpButton screen="read" />
-            </ReadView>
+                <button
+                  type="button"
+                  className="plain-button"
+                  onClick={() => router.push(`/brief/plan/${procedure}`)}
+                >
+                  {words("brief/brief")}
+                </button>
+                <button
+                  type="button"
+                  className="plain-button"
+                  onClick={() => router.push(`/walks/${procedure}`)}
+                >
+                  {words("walks/title")}
+                </button>
+                <button
+                  type="button"
+                  className="plain-button"
+                  onClick={() => router.push(`/compare?after=${procedure}`)}
+                >
+                  {words("parts/compare")}
+                </button>
+                <button
+                  type="button"
+                  className="plain-button"
+                  onClick={() => router.push(`/write/${procedure}`)}
+                >
+                  {words("shelf/edit")}
+                </button>
+                <a className="plain-button" href={printAddress(procedure, start)}>
+                  {words("read/printable")}
+                </a>
+                <a className="plain-button" href={printAddress(procedure, start, "cards")}>
+                  {words("cards/wrist-cards")}
+                </a>
+                {here && (
+                  <button
+                    type="button"
+                    className="plain-button"
+                    aria-expanded={isRemarking}
+                    onClick={() => setIsRemarking(!isRemarking)}
+                  >
+                    {words("remarks/button", {
+                      count: here.folded.comments.filter(({ resolvedBy }) => resolvedBy.length === 0).length,
+                    })}
+                  </button>
+                )}
+                <HelpButton screen="read" />
+              </ReadView>
+            </TextsContext>
           ) : (
             <div className="page-message" role="status">
               {checked && <FindingsOfUnreadable findings={checked.findings} />}

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Alert } from "../../core/procedure/index.ts";
 import { words } from "../../words/index.ts";
 
@@ -9,14 +10,21 @@ const SHAPES: Readonly<Record<Alert["level"], string>> = {
 };
 
 /** An alert as printed, with the shape, word and edge of its level. */
-export function AlertRow({ alert: { level, text } }: { readonly alert: Alert }) {
+export function AlertRow({
+  level,
+  children,
+}: {
+  readonly level: Alert["level"];
+  /** Its text. */
+  readonly children: ReactNode;
+}) {
   return (
     <p className={`print-alert print-alert-${level}`}>
       <svg width="22" height="22" viewBox="0 0 22 22" aria-hidden="true">
         <path d={SHAPES[level]} />
         <path d={level === "note" ? "M11 9v7M11 5v2" : "M11 8v6M11 16v2"} />
       </svg>
-      <b>{words(`parts/alert-${level}`)}</b> <span>{text}</span>
+      <b>{words(`parts/alert-${level}`)}</b> <span>{children}</span>
     </p>
   );
 }

@@ -5,6 +5,7 @@ import type { Instant, StepId } from "../../core/units/index.ts";
 import type { WalkState } from "../../core/walk/index.ts";
 import { inMarkedWords, message, words } from "../../words/index.ts";
 import { spanText } from "../parts/index.ts";
+import { TextInLanguage } from "../texts/index.ts";
 import { FrontMatter } from "./front-matter.tsx";
 import type { PrintedPlan } from "./printed-plan.ts";
 import { printedPlanOf } from "./printed-plan.ts";
@@ -64,7 +65,11 @@ export function PrintSheet(props: PrintSheetProps) {
       </p>
       <header>
         <p className="print-kind">{words("print/kind")}</p>
-        <h1>{title}</h1>
+        <h1>
+          <TextInLanguage list="head" id={"."} field="title">
+            {title}
+          </TextInLanguage>
+        </h1>
         <p className="print-identity">
           <b>{id}</b> · {revision}
           {procedure.setting && ` · ${words(`print/setting-${procedure.setting}`)}`} ·{" "}
@@ -72,7 +77,13 @@ export function PrintSheet(props: PrintSheetProps) {
           {plan.start !== null && ` · ${words("print/planned-from", { at: plan.start })}`}
         </p>
         {walk && <p className="print-standing">{standingWords(walk, at)}</p>}
-        {procedure.summary && <p>{procedure.summary}</p>}
+        {procedure.summary && (
+          <p>
+            <TextInLanguage list="head" id={"."} field="summary">
+              {procedure.summary}
+            </TextInLanguage>
+          </p>
+        )}
       </header>
       {children}
       <FrontMatter outline={outline} plan={printed} findings={findings} state={walk?.state ?? null} />
@@ -82,7 +93,14 @@ export function PrintSheet(props: PrintSheetProps) {
         {procedure.tasks.map((task, index) => (
           <TaskTable
             key={task.id}
-            title={`${index + 1} ${task.title}`}
+            title={
+              <>
+                {index + 1}{" "}
+                <TextInLanguage list="tasks" id={task.id} field="title">
+                  {task.title}
+                </TextInLanguage>
+              </>
+            }
             remark={taskRemark(outline, printed, task)}
           >
             {dropped?.({ firstOf: task.id })}
@@ -113,7 +131,14 @@ export function PrintSheet(props: PrintSheetProps) {
             return contingency.tasks.map((task, taskIndex) => (
               <TaskTable
                 key={`${contingency.id} ${task.id}`}
-                title={`${letter} ${contingency.title}`}
+                title={
+                  <>
+                    {letter}{" "}
+                    <TextInLanguage list="contingencies" id={contingency.id} field="title">
+                      {contingency.title}
+                    </TextInLanguage>
+                  </>
+                }
                 remark={
                   contingency.when === undefined
                     ? task.title

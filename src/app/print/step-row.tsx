@@ -5,6 +5,7 @@ import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { callsOf, limitWords, quantityWords, spanText } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
+import { TextInLanguage, TextMark } from "../texts/index.ts";
 import { AlertRow } from "./alert-row.tsx";
 import { PrintedBox } from "./printed-box.tsx";
 import { branchWords, conditionWords, effectWords } from "./sheet-words.ts";
@@ -46,10 +47,18 @@ export function StepRow(props: StepRowProps) {
       <td className="print-action">
         {changed !== null && <p className="print-changed">{changed}</p>}
         {branch && <p className="print-when">{branch}</p>}
-        {step.alerts.map((alert) => (
-          <AlertRow key={`${alert.level} ${alert.text}`} alert={alert} />
+        {step.alerts.map(({ level, text }, place) => (
+          <AlertRow key={`${level} ${text}`} level={level}>
+            <TextInLanguage list="steps" id={step.id} field="alerts" part={place}>
+              {text}
+            </TextInLanguage>
+          </AlertRow>
         ))}
-        <p className="print-do">{step.do}</p>
+        <p className="print-do">
+          <TextInLanguage list="steps" id={step.id} field="do">
+            {step.do}
+          </TextInLanguage>
+        </p>
         <StepPictures procedure={outline.procedure} step={step} />
         {(conditions.length > 0 || effects.length > 0) && (
           <p className="print-detail">
@@ -62,7 +71,10 @@ export function StepRow(props: StepRowProps) {
           <p className="print-line">
             {step.check.map((counted, place) => (
               <span key={counted} className="print-outcome">
-                <PrintedBox isTicked={standing?.progress.counted.includes(place) ?? false} /> {counted}
+                <PrintedBox isTicked={standing?.progress.counted.includes(place) ?? false} />{" "}
+                <TextInLanguage list="steps" id={step.id} field="check" part={place}>
+                  {counted}
+                </TextInLanguage>
               </span>
             ))}
           </p>
@@ -70,7 +82,10 @@ export function StepRow(props: StepRowProps) {
         {step.refs.length > 0 && <p className="print-detail">{words("read/refs", { refs: step.refs })}</p>}
         {step.records.map((record) => (
           <p key={record.id} className="print-line">
-            {record.label ?? record.id} <span className="print-blank">{takenWords(record, standing)}</span>
+            <TextInLanguage list="steps" id={step.id} field="records" part={record.id}>
+              {record.label ?? record.id}
+            </TextInLanguage>{" "}
+            <span className="print-blank">{takenWords(record, standing)}</span>
             <span className="print-limits">{limitWords(record) || words("print/no-limits")}</span>
           </p>
         ))}
@@ -81,11 +96,16 @@ export function StepRow(props: StepRowProps) {
               crew: callsOf(outline, [step.confirm.by]),
               text: step.confirm.text,
             })}
+            <TextMark list="steps" id={step.id} field="confirm" />
           </p>
         )}
         {step.decide && (
           <p className="print-line">
-            <b>{step.decide.ask}</b>
+            <b>
+              <TextInLanguage list="decisions" id={step.decide.id} field="ask">
+                {step.decide.ask}
+              </TextInLanguage>
+            </b>
             {step.decide.outcomes.map((outcome) => (
               <span key={outcome} className="print-outcome">
                 <PrintedBox isTicked={standing?.outcome === outcome} /> {outcome}

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { words } from "../../words/index.ts";
 
 interface TaskTableProps {
-  readonly title: string;
+  readonly title: ReactNode;
   /** Shown beside the title of the task: its times, and whether it may be left out. */
   readonly remark: string;
   readonly children: ReactNode;

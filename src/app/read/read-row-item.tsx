@@ -2,8 +2,9 @@ import type { Outline } from "../../core/procedure/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
-import { AlertBox, Performers } from "../parts/index.ts";
+import { Performers } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
+import { StepAlerts, TextInLanguage } from "../texts/index.ts";
 import type { ReadRow } from "./read-rows.ts";
 import { StepNotes } from "./step-notes.tsx";
 
@@ -19,7 +20,10 @@ export function ReadRowItem({ row, outline, strands }: ReadRowProps) {
     return (
       <li data-row={row.key} className="read-task">
         <h2>
-          {row.number} {row.task.title}
+          {row.number}{" "}
+          <TextInLanguage list="tasks" id={row.task.id} field="title">
+            {row.task.title}
+          </TextInLanguage>{" "}
         </h2>
         {row.task.priority === "get-ahead" && <span className="hint">{words("read/get-ahead")}</span>}
         {row.task.closeout && <span className="hint">{words("read/closeout")}</span>}
@@ -30,13 +34,15 @@ export function ReadRowItem({ row, outline, strands }: ReadRowProps) {
   const { planned, slack } = row;
   return (
     <li data-row={row.key} className="read-step">
-      {step.alerts.map((alert) => (
-        <AlertBox key={alert.text} alert={alert} />
-      ))}
+      <StepAlerts step={step} />
       <div className="read-line" data-bead>
         <span className="hint">{number}</span>
         <Performers lanes={performers} strands={strands} />
-        <span className="read-do">{step.do}</span>
+        <span className="read-do">
+          <TextInLanguage list="steps" id={step.id} field="do">
+            {step.do}
+          </TextInLanguage>
+        </span>
         <span className="read-times">
           {planned ? `${clockText(planned.start)} – ${clockText(planned.finish)}` : words("read/not-in-plan")}
           {slack?.critical && ` · ${words("read/critical")}`}

@@ -4,7 +4,8 @@ import type { Finding, Outline } from "../../core/procedure/index.ts";
 import { hourMinuteText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
-import { AlertBox, callsOf, Fact } from "../parts/index.ts";
+import { callsOf, Fact } from "../parts/index.ts";
+import { StepAlerts, TextInLanguage, TextsField, TextsTurn } from "../texts/index.ts";
 import { FindingItem } from "./finding-item.tsx";
 import { ReadRowItem } from "./read-row-item.tsx";
 import type { ReadRow } from "./read-rows.ts";
@@ -34,7 +35,9 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
     <article className="read">
       <header className="read-head">
         <h1>
-          {procedure.title}
+          <TextInLanguage list="head" id={"."} field="title">
+            {procedure.title}
+          </TextInLanguage>{" "}
           {procedure.revision !== undefined && (
             <span className="read-revision">
               {" "}
@@ -42,7 +45,13 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
             </span>
           )}
         </h1>
-        {procedure.summary !== undefined && <p>{procedure.summary}</p>}
+        {procedure.summary !== undefined && (
+          <p>
+            <TextInLanguage list="head" id={"."} field="summary">
+              {procedure.summary}
+            </TextInLanguage>
+          </p>
+        )}
         <dl className="read-facts">
           <Fact name={words("read/setting")}>
             {procedure.setting ? words(`shelf/setting-${procedure.setting}`) : words("read/setting-not-said")}
@@ -64,7 +73,11 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
           </Fact>
           <Fact name={words("read/items")}>{procedure.items.length}</Fact>
         </dl>
-        <div className="panel-acts">{children}</div>
+        <div className="panel-acts">
+          {children}
+          <TextsTurn />
+        </div>
+        <TextsField />
         <section className="read-findings" aria-labelledby="findings">
           <h2 id="findings">{words("read/findings")}</h2>
           {findings.length === 0 ? (
@@ -91,7 +104,11 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
           <h2 id="contingencies">{words("read/contingencies")}</h2>
           {procedure.contingencies.map((contingency) => (
             <section key={contingency.id}>
-              <h3>{contingency.title}</h3>
+              <h3>
+                <TextInLanguage list="contingencies" id={contingency.id} field="title">
+                  {contingency.title}
+                </TextInLanguage>
+              </h3>
               {contingency.when !== undefined && (
                 <p>{words("panel/contingency-when", { when: contingency.when })}</p>
               )}
@@ -100,10 +117,11 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
                   .flatMap(({ steps }) => steps)
                   .map((step) => (
                     <li key={step.id}>
-                      {step.alerts.map((alert) => (
-                        <AlertBox key={alert.text} alert={alert} />
-                      ))}
-                      <b>{callsOf(outline, step.by)}</b> {step.do}
+                      <StepAlerts step={step} />
+                      <b>{callsOf(outline, step.by)}</b>{" "}
+                      <TextInLanguage list="steps" id={step.id} field="do">
+                        {step.do}
+                      </TextInLanguage>
                     </li>
                   ))}
               </ol>

@@ -3,6 +3,7 @@ import type { Outline } from "../../core/procedure/index.ts";
 import { minus } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { callsOf, limitWords, locationWords, stateWords } from "../parts/index.ts";
+import { TextMark } from "../texts/index.ts";
 import { FindingItem } from "./finding-item.tsx";
 import type { PreparedStep } from "./read-rows.ts";
 
@@ -36,13 +37,19 @@ export function StepNotes({ row, outline }: StepNotesProps) {
             outcomes: step.decide.outcomes,
             expected: step.decide.expect,
           })}
+          <TextMark list="decisions" id={step.decide.id} field="ask" />
         </li>
       )}
       {step.needs && <li>{words("read/needs", { states: stateWords(outline, step.needs) })}</li>}
       {step.sets && <li>{words("read/sets", { states: stateWords(outline, step.sets) })}</li>}
       {step.notBefore !== undefined && <li>{words("read/not-before", { at: step.notBefore })}</li>}
       {step.doneBy !== undefined && <li>{words("read/done-by", { at: step.doneBy })}</li>}
-      {step.check.length > 0 && <li>{words("read/check", { entries: step.check })}</li>}
+      {step.check.length > 0 && (
+        <li>
+          {words("read/check", { entries: step.check })}
+          <TextMark list="steps" id={step.id} field="check" />
+        </li>
+      )}
       {step.or.length > 0 && (
         <li>{words("read/or", { others: step.or.map(({ by }) => callsOf(outline, by)) })}</li>
       )}
@@ -55,6 +62,7 @@ export function StepNotes({ row, outline }: StepNotesProps) {
                 limits: limitWords(record),
               })
             : words("read/record", { record: record.label ?? record.id })}
+          <TextMark list="steps" id={step.id} field="records" part={record.id} />
         </li>
       ))}
       {step.confirm && (
@@ -63,6 +71,7 @@ export function StepNotes({ row, outline }: StepNotesProps) {
             crew: callsOf(outline, [step.confirm.by]),
             text: step.confirm.text,
           })}
+          <TextMark list="steps" id={step.id} field="confirm" />
         </li>
       )}
       {step.moves.map(({ item, to }) => (

@@ -11,6 +11,9 @@ export interface InLanguage {
   readonly procedure: Procedure;
   /** The tag of the language; `null` for the author's. */
   readonly language: string | null;
+  /** How many texts are the author's for want of others, and how many are older than the texts they translate. */
+  readonly missing: number;
+  readonly older: number;
   /** How the texts of a field stand: the worst of its parts counts, or of the one part that is named. */
   standing(list: TextList, id: string, field: TextField, part?: TextPart): TextStanding;
 }
@@ -23,14 +26,19 @@ const AS_WRITTEN: InLanguage["standing"] = () => "there";
 
 /**
  * A procedure with the texts that it carries in a language ([WRD4]); where one is missing, the author's stands. With `null`, or a language that it does not
- * carry, it is the same object, as written.
+ * carry, it is the same object, as written. `marking` puts marks into the texts themselves, labels aside.
  */
-export function inLanguage(procedure: Procedure, language: string | null): InLanguage {
+export function inLanguage(
+  procedure: Procedure,
+  language: string | null,
+  marking: Marking | null = null,
+): InLanguage {
   if (language === null || !languagesOf(procedure).includes(language))
-    return { procedure, language: null, standing: AS_WRITTEN };
+    return { procedure, language: null, missing: 0, older: 0, standing: AS_WRITTEN };
   const { texts } = textsInLanguage(procedure, language);
   const byMember = new Map<string, LanguageText[]>();
-  for (const text of texts) {
+  for (const one of texts) {
+    const text = marking && one.standing !== "there" && !UNMARKED.has(one.field) ? marked(one, marking) : one;
     const name = listedKey(text);
     const known = byMember.get(name);
     if (known) known.push(text);
@@ -39,6 +47,8 @@ export function inLanguage(procedure: Procedure, language: string | null): InLan
   return {
     procedure: inWordsOf(procedure, byMember),
     language,
+    missing: texts.filter((one) => one.standing === "missing").length,
+    older: texts.filter((one) => one.standing === "older").length,
     standing: (list, id, field, part) =>
       worstOf(
         (byMember.get(listedKey({ list, id })) ?? []).filter(
@@ -48,10 +58,21 @@ export function inLanguage(procedure: Procedure, language: string | null): InLan
   };
 }
 
+const marked = (one: LanguageText, marking: Marking): LanguageText => ({
+  ...one,
+  text: marking(one.text ?? one.author, one.standing),
+});
+
 const STANDINGS: readonly TextStanding[] = ["missing", "older", "there"];
 
 const worstOf = (texts: readonly LanguageText[]): TextStanding =>
   STANDINGS.find((standing) => texts.some((one) => one.standing === standing)) ?? "there";
+
+/** How a text is told that stands where no mark can stand beside it: with the mark in it. */
+export type Marking = (text: string, standing: TextStanding) => string;
+
+/** Labels stand within sentences and on the map, where a mark would be taken for a part of the name. */
+const UNMARKED: ReadonlySet<TextField> = new Set(["label", "call", "size", "records"]);
 
 /** A member with its texts in another language; the same object where it has none. */
 function inOtherWords<Member extends object>(

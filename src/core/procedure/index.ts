@@ -14,7 +14,7 @@ export { CHANGE_LISTS, changeForms, changeSchema } from "./change.ts";
 export type { Cause, FilePosition, Finding, FindingLevel, Mend, PatchOperation } from "./finding.ts";
 export { finding, hasErrors } from "./finding.ts";
 export { inFormatOfItsKeys } from "./format-keys.ts";
-export type { InLanguage } from "./in-language.ts";
+export type { InLanguage, Marking } from "./in-language.ts";
 export { inLanguage, languagesOf } from "./in-language.ts";
 export type { PathPart } from "./json-pointer.ts";
 export { jsonPointer, pointerParts } from "./json-pointer.ts";

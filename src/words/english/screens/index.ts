@@ -60,6 +60,7 @@ import { supplyWords } from "./supplies.ts";
 import { surpriseWords } from "./surprises.ts";
 import { takingInWords } from "./taking-in.ts";
 import { textPaneWords } from "./text-pane.ts";
+import { textsWords } from "./texts.ts";
 import { timelineWords } from "./timeline.ts";
 import { trainWords } from "./train.ts";
 import { walkWords } from "./walk.ts";
@@ -134,6 +135,7 @@ export const screenWords = {
   ...supplyWords,
   ...surpriseWords,
   ...textPaneWords,
+  ...textsWords,
   ...timelineWords,
   ...takingInWords,
   ...trainWords,

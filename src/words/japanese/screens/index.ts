@@ -62,6 +62,7 @@ import { supplyWords } from "./supplies.ts";
 import { surpriseWords } from "./surprises.ts";
 import { takingInWords } from "./taking-in.ts";
 import { textPaneWords } from "./text-pane.ts";
+import { textsWords } from "./texts.ts";
 import { timelineWords } from "./timeline.ts";
 import { trainWords } from "./train.ts";
 import { walkWords } from "./walk.ts";
@@ -137,6 +138,7 @@ export const screenWords: Translated<typeof english> = {
   ...surpriseWords,
   ...takingInWords,
   ...textPaneWords,
+  ...textsWords,
   ...timelineWords,
   ...trainWords,
   ...walkWords,

@@ -1,0 +1,5 @@
+export { StepAlerts } from "./step-alerts.tsx";
+export { TextInLanguage, TextMark } from "./text-in-language.tsx";
+export { TextsField, TextsTurn } from "./texts-field.tsx";
+export type { Texts } from "./use-texts.ts";
+export { markedInText, TextsContext, useShownTexts, useTexts } from "./use-texts.ts";

@@ -1,0 +1,80 @@
+import { createContext, useContext, useMemo, useState, useSyncExternalStore } from "react";
+import type { InLanguage, Marking, Outline } from "../../core/procedure/index.ts";
+import { inLanguage, languagesOf, outlineOf } from "../../core/procedure/index.ts";
+import { words } from "../../words/index.ts";
+import { spokenTag } from "../language/index.ts";
+import { AS_WRITTEN, languageShown, textChoice } from "./text-choice.ts";
+
+/** The texts of a procedure as a screen shows them ([WRD4]). */
+export interface Texts {
+  /** The outline with its texts in the language that is shown. */
+  readonly outline: Outline;
+  /** The language that is shown; `null` for the author's texts. */
+  readonly language: string | null;
+  /** The language that is wanted, also while the author's texts are looked at; `null` where the author's are wanted. */
+  readonly wanted: string | null;
+  /** The languages that the procedure carries beside the author's. */
+  readonly languages: readonly string[];
+  /** The author's language; `null` where it is not said. */
+  readonly author: string | null;
+  readonly standing: InLanguage["standing"];
+  /** How many texts are missing in the language shown, and how many are older than the author's. */
+  readonly missing: number;
+  readonly older: number;
+  /** Goes over to another language, and keeps the choice; `null` for the author's texts. */
+  readonly choose: (language: string | null) => void;
+  /** Shows the author's texts, or those in the language that is wanted again. */
+  readonly turn: () => void;
+}
+
+/** The texts of the screen; `null` where nothing was chosen among languages. */
+export const TextsContext = createContext<Texts | null>(null);
+
+/** The texts that the screen shows; `null` without a provider. */
+export const useShownTexts = (): Texts | null => useContext(TextsContext);
+
+/**
+ * The texts of a procedure in the language that its reader wants, with what changes that; `null` without a procedure. `marking` is for what shows plain
+ * texts alone, such as cards; it must be the same function each time.
+ */
+export function useTexts(outline: Outline | null, marking: Marking | null = null): Texts | null {
+  const chosen = useSyncExternalStore(textChoice.watch, textChoice.current);
+  const [isTurned, setIsTurned] = useState(false);
+  const spoken = spokenTag();
+  const procedure = outline?.procedure ?? null;
+  const wanted = procedure && languageShown(procedure, chosen, spoken);
+  const language = isTurned ? null : wanted;
+  const shown = useMemo(
+    () => procedure && inLanguage(procedure, language, marking),
+    [procedure, language, marking],
+  );
+  const inWords = useMemo(
+    () =>
+      !outline || !shown || shown.procedure === outline.procedure ? outline : outlineOf(shown.procedure),
+    [outline, shown],
+  );
+  return useMemo(
+    () =>
+      inWords &&
+      shown && {
+        outline: inWords,
+        language: shown.language,
+        wanted,
+        languages: languagesOf(inWords.procedure),
+        author: inWords.procedure.language ?? null,
+        standing: shown.standing,
+        missing: shown.missing,
+        older: shown.older,
+        choose: (next) => {
+          setIsTurned(false);
+          textChoice.choose(next ?? AS_WRITTEN);
+        },
+        turn: () => setIsTurned((was) => !was),
+      },
+    [inWords, shown, wanted],
+  );
+}
+
+/** Puts the mark of a text into it, in brackets. */
+export const markedInText: Marking = (text, standing) =>
+  words("texts/marked", { text, mark: words(standing === "older" ? "texts/older" : "texts/missing") });

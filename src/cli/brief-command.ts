@@ -8,6 +8,7 @@ import { readText, writeText } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { lightFromFile } from "./orbit-file.ts";
 import { findingSentence, foldedFile, procedureFile, reportUncleanLog } from "./read-input.ts";
+import { inLanguageAsked, ledgerAsked } from "./speak-as-asked.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
@@ -38,7 +39,7 @@ async function briefPlan(
 ): Promise<ExitStatus> {
   const { outline, read } = await procedureFile(file);
   const light = await lightFromFile(orbit, start);
-  const plan = planOf(outline, { start: start ?? null, light });
+  const plan = planOf(inLanguageAsked(outline), { start: start ?? null, light });
   for (const one of read.locate(plan.findings)) {
     terminal.err(`${words(`cli/of-finding-${one.level}`, { file, finding: findingSentence(one) })}\n`);
   }
@@ -60,7 +61,7 @@ async function briefWalk(
   }
   const log = await foldedFile(file);
   const { folded, ledger } = log;
-  const course = flownCourseOf(ledger, folded.lastAt ?? ledger.opened.at);
+  const course = flownCourseOf(ledgerAsked(ledger), folded.lastAt ?? ledger.opened.at);
   if (course.steps.size === 0) {
     terminal.err(`${words("cli/brief-nothing-done", { file })}\n`);
     return EXIT.findings;

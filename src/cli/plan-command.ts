@@ -18,6 +18,7 @@ import { planDocument } from "./plan-document.ts";
 import { findingSentence, procedureFile } from "./read-input.ts";
 import type { RiskDocument } from "./risk-document.ts";
 import { riskDocument } from "./risk-document.ts";
+import { inLanguageAsked } from "./speak-as-asked.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
@@ -61,7 +62,8 @@ export async function planCommand(
     csv = false,
   } = said;
   if (json && csv) throw new UnusableInputError(words("cli/one-form-of-two"));
-  const { outline, read } = await procedureFile(file);
+  const { outline: written, read } = await procedureFile(file);
+  const outline = inLanguageAsked(written);
   const outcomes = outcomesFrom(outline, decide);
   const getAheads = getAheadsFrom(outline, all, getAhead);
   const light = await lightFromFile(orbit, start, site);

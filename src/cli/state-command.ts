@@ -19,6 +19,7 @@ import { documentText } from "./document-text.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import type { FoldedFile } from "./read-input.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
+import { ledgerAsked } from "./speak-as-asked.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 
@@ -33,7 +34,7 @@ export async function stateCommand(
   terminal.out(
     json
       ? documentText(() => stateDocument(log.folded, instant, inWords))
-      : inLines(log, walkStateAt(log.ledger, instant), instant),
+      : inLines(log, walkStateAt(ledgerAsked(log.ledger), instant), instant),
   );
   return reportUncleanLog(file, log, terminal);
 }

@@ -12,7 +12,9 @@ export function CardRowView({ row: { kind, text, isFirst, isLast, level } }: { r
     >
       {kind === "tick" && (isFirst ? <PrintedBox /> : <span className="card-indent" />)}
       {level !== null && isFirst && <b className="card-level">{words(`parts/alert-${level}`)}</b>}
-      <span className="card-text" dir="auto">{text}</span>
+      <span className="card-text" dir="auto">
+        {text}
+      </span>
       {kind === "record" && isLast && <span className="card-blank" />}
     </p>
   );

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { rollOf } from "../../core/changes/index.ts";
 import type { Change, Fields, ListName, ProcedureFile } from "../../core/procedure/index.ts";
 import { pictureSource } from "../../core/procedure/index.ts";
@@ -14,6 +14,8 @@ import { SiteForm } from "./site-form.tsx";
 import { fieldChanges } from "./step-details.tsx";
 import type { FormContext } from "./typed-fields.tsx";
 
+const LanguageTexts = lazy(async () => ({ default: (await import("./language-texts.tsx")).LanguageTexts }));
+
 /** The lists that have forms of their own, the head of the file first ([WRT5]). */
 const LISTS = [
   "head",
@@ -27,6 +29,7 @@ const LISTS = [
   "states",
   "contingencies",
   "pictures",
+  "words",
 ] as const;
 
 type EditedList = (typeof LISTS)[number];
@@ -79,6 +82,10 @@ export function ListEditor({ file, onChanges }: ListEditorProps) {
             }
           />
         </div>
+      ) : list === "words" ? (
+        <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
+          <LanguageTexts file={file} onChanges={onChanges} />
+        </Suspense>
       ) : (
         <Members key={list} file={file} list={list} context={context} onChanges={onChanges} />
       )}
@@ -87,7 +94,7 @@ export function ListEditor({ file, onChanges }: ListEditorProps) {
 }
 
 interface MembersProps extends ListEditorProps {
-  readonly list: Exclude<EditedList, "head">;
+  readonly list: Exclude<EditedList, "head" | "words">;
   readonly context: FormContext;
 }
 
@@ -185,7 +192,7 @@ function memberName(file: ProcedureFile, list: ListName, id: string, member: Fie
 /** A new member with the least that it needs; `null` where there is nothing yet that it could name. */
 function newMember(
   file: ProcedureFile,
-  list: Exclude<EditedList, "head">,
+  list: Exclude<EditedList, "head" | "words">,
   context: FormContext,
 ): Fields | null {
   const named = (path: readonly string[]) => {

@@ -1,15 +1,6 @@
 import { message } from "../../words/index.ts";
 import type { Finding, LanguageText, Procedure, StrayWords } from "../procedure/index.ts";
-import {
-  finding,
-  holdersByKey,
-  jsonPointer,
-  languagesOf,
-  listedKey,
-  textHolders,
-  textsInLanguage,
-  wordsKey,
-} from "../procedure/index.ts";
+import { finding, jsonPointer, languagesOf, textsInLanguage } from "../procedure/index.ts";
 import type { StepId } from "../units/index.ts";
 
 /** The longest piece of a text that a finding repeats. */
@@ -23,19 +14,13 @@ const short = (text: string) => (text.length > MOST_LETTERS ? `${text.slice(0, M
 export function languageFindings(procedure: Procedure): Finding[] {
   const languages = languagesOf(procedure);
   if (languages.length === 0) return [];
-  const byKey = holdersByKey(textHolders(procedure));
   return languages.flatMap((language) => {
     const { texts, stray } = textsInLanguage(procedure, language);
     const older = texts.filter(({ standing }) => standing === "older");
     const missing = texts.filter(({ standing }) => standing === "missing").length;
-    const keyOf = (text: LanguageText) => {
-      const words = procedure.words?.[language] ?? {};
-      const listed = listedKey(text);
-      return Object.hasOwn(words, listed) ? listed : wordsKey(text, byKey);
-    };
     return [
       ...stray.map((one) => strayFinding(language, one)),
-      ...older.map((text) => olderFinding(language, keyOf(text), text)),
+      ...older.map((text) => olderFinding(language, text)),
       ...(missing > 0
         ? [
             finding(
@@ -60,8 +45,9 @@ function strayFinding(language: string, { code, key, field }: StrayWords): Findi
   return finding("caution", `words/${code}`, pointer, said, { things: [language, key] });
 }
 
-function olderFinding(language: string, key: string, text: LanguageText): Finding {
+function olderFinding(language: string, text: LanguageText): Finding {
   const { list, id, field, author, of } = text;
+  const key = text.key ?? id;
   const said = message("words/older", {
     language,
     key,

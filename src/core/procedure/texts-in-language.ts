@@ -18,6 +18,14 @@ export interface LanguageText {
   readonly of: string | null;
   /** `older` where the author's text is another one than the one that was translated. */
   readonly standing: TextStanding;
+  /** The key under which the words of the field stand in the file; `null` where there are none. */
+  readonly key: string | null;
+}
+
+/** The words of a member, with the key that they stand under. */
+interface Given {
+  readonly words: MemberWords;
+  readonly key: string;
 }
 
 /** How a text stands in another language. */
@@ -76,7 +84,7 @@ export function textsInLanguage(procedure: Procedure | ProcedureFile, language: 
   const byKey = holdersByKey(holders);
   const all = procedure.words ?? {};
   const words = Object.hasOwn(all, language) ? (all[language] ?? {}) : {};
-  const given = new Map<TextHolder, Map<string, MemberWords>>();
+  const given = new Map<TextHolder, Map<string, Given>>();
   const stray: StrayWords[] = [];
   // What names its list counts before what may be meant for several.
   const entries = Object.entries(words).sort(([a], [b]) => Number(b.includes(" ")) - Number(a.includes(" ")));
@@ -93,8 +101,8 @@ export function textsInLanguage(procedure: Procedure | ProcedureFile, language: 
       if (!holder) stray.push({ code: "no-text", key, field });
       else if (other) stray.push({ code: "several", key, field });
       else {
-        const known = given.get(holder) ?? new Map<string, MemberWords>();
-        given.set(holder, known.set(field, member));
+        const known = given.get(holder) ?? new Map<string, Given>();
+        given.set(holder, known.set(field, { words: member, key }));
         if (exceeds(member, field as TextField, holder)) stray.push({ code: "too-many", key, field });
       }
     }
@@ -102,11 +110,11 @@ export function textsInLanguage(procedure: Procedure | ProcedureFile, language: 
   const texts = holders.flatMap((holder) =>
     TEXT_FIELDS[holder.list].flatMap((field) =>
       textsOfField(field, holder.member).map(([part, author]): LanguageText => {
-        const words = given.get(holder)?.get(field);
+        const { words, key = null } = given.get(holder)?.get(field) ?? {};
         const text = partOf(words?.[field], part);
         const of = partOf(words?.of?.[field], part);
         const standing = text === null ? "missing" : of !== null && of !== author ? "older" : "there";
-        return { list: holder.list, id: holder.id, field, part, author, text, of, standing };
+        return { list: holder.list, id: holder.id, field, part, author, text, of, standing, key };
       }),
     ),
   );

@@ -9,6 +9,14 @@ export type { Stepped, Written } from "./gesture-on.ts";
 export { gestureOn, redone, typedOn, undone } from "./gesture-on.ts";
 export type { OfferedTime, PlacePair } from "./joined-places.ts";
 export { offeredTime, placeAdded, placesJoined, placesParted } from "./joined-places.ts";
+export type { TextPlace } from "./language-text.ts";
+export {
+  languageAdded,
+  languageDropped,
+  languageTextChanges,
+  openTexts,
+  placeName,
+} from "./language-text.ts";
 export { performerTurned, stepLinked, stepUnlinked, waitsSet } from "./linked-step.ts";
 export type { About, Anchor, GestureName, KeptManuscript, Manuscript } from "./manuscript.ts";
 export { keptOf, MOST_GESTURES, manuscriptFrom, manuscriptOf } from "./manuscript.ts";

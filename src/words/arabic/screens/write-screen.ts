@@ -205,4 +205,5 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/new-inside": "من في الداخل (رمز النداء)",
   "write/new-begin": "بدء",
   "write/new-needs": "أعطه عنوانًا ومن ينفذه.",
+  "write/list-words": "اللغات",
 };

@@ -34,6 +34,7 @@ import { helpOfReviewWords } from "./help-review.ts";
 import { helpOfShelfWords } from "./help-shelf.ts";
 import { helpOfTimelineWords } from "./help-timeline.ts";
 import { helpOfWriteWords } from "./help-write.ts";
+import { languagesWords } from "./languages.ts";
 import { learnWords } from "./learn.ts";
 import { libraryWords } from "./library.ts";
 import { lightSourceWords } from "./light-source.ts";
@@ -110,6 +111,7 @@ export const screenWords = {
   ...helpOfTimelineWords,
   ...helpOfWriteWords,
   ...handoverWords,
+  ...languagesWords,
   ...learnWords,
   ...lightSourceWords,
   ...linkWords,

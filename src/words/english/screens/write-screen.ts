@@ -207,4 +207,5 @@ export const writeScreenWords = {
   "write/new-inside": "The one inside (call sign)",
   "write/new-begin": "Begin",
   "write/new-needs": "Give it a title and somebody who does it.",
+  "write/list-words": "Languages",
 } as const;

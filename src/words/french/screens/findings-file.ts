@@ -77,8 +77,8 @@ export const findingsOfFileWords: Translated<typeof english> = {
   "file/not-valid": "{$part :message} n’est pas valide : {$why}.",
   "file/unknown-key": "La clé « {$key} » n’est pas connue ici.",
   "file/unknown-key-meant": "La clé « {$key} » n’est pas connue ici. S’agit-il de « {$meant} » ?",
-  "file/no-language": "« {$tag} » n’est pas une étiquette de langue (BCP 47), comme fr ou pt-BR.",
-  "file/no-language-meant": "L’étiquette de langue « {$tag} » s’écrit « {$meant} » (BCP 47).",
+  "file/no-language": "« {$tag} » n’est pas une étiquette de langue (BCP 47), comme fr ou pt-BR.",
+  "file/no-language-meant": "L’étiquette de langue « {$tag} » s’écrit « {$meant} » (BCP 47).",
   "file/too-many-languages":
-    "La procédure a des textes dans {$count :integer} autres langues ; {$most :integer} au plus sont lues.",
+    "La procédure a des textes dans {$count :integer} autres langues ; {$most :integer} au plus sont lues.",
 };

@@ -163,15 +163,15 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "custody/where-place": "à {$place}",
   "custody/where-item": "dans {$item}",
   "words/no-member":
-    "Dans les textes en {$language}, « {$key} » n’est l’identifiant de rien qui ait un texte.",
+    "Dans les textes en {$language}, « {$key} » n’est l’identifiant de rien qui ait un texte.",
   "words/no-text":
-    "Dans les textes en {$language}, « {$key} » a un « {$field} » pour lequel l’auteur n’a pas de texte.",
+    "Dans les textes en {$language}, « {$key} » a un « {$field} » pour lequel l’auteur n’a pas de texte.",
   "words/several":
-    "Dans les textes en {$language}, « {$key} » peut désigner plusieurs choses qui ont un « {$field} ». Écrivez la liste devant l’identifiant, comme « places {$key} ».",
+    "Dans les textes en {$language}, « {$key} » peut désigner plusieurs choses qui ont un « {$field} ». Écrivez la liste devant l’identifiant, comme « places {$key} ».",
   "words/too-many":
-    "Dans les textes en {$language}, « {$key} » a plus de textes sous « {$field} » que l’auteur n’en a écrits.",
+    "Dans les textes en {$language}, « {$key} » a plus de textes sous « {$field} » que l’auteur n’en a écrits.",
   "words/older":
-    "Le texte en {$language} de « {$field} » dans « {$key} » est plus ancien que le texte qu’il traduit : celui-ci était « {$was} » et est « {$is} ».",
+    "Le texte en {$language} de « {$field} » dans « {$key} » est plus ancien que le texte qu’il traduit : celui-ci était « {$was} » et est « {$is} ».",
   "words/missing":
-    ".input {$count :integer} .match $count one {{{$count} texte n’est pas encore traduit en {$language} ; celui de l’auteur est affiché.}} many {{{$count} de textes ne sont pas encore traduits en {$language} ; ceux de l’auteur sont affichés.}} * {{{$count} textes ne sont pas encore traduits en {$language} ; ceux de l’auteur sont affichés.}}",
+    ".input {$count :integer} .match $count one {{{$count} texte n’est pas encore traduit en {$language} ; celui de l’auteur est affiché.}} many {{{$count} de textes ne sont pas encore traduits en {$language} ; ceux de l’auteur sont affichés.}} * {{{$count} textes ne sont pas encore traduits en {$language} ; ceux de l’auteur sont affichés.}}",
 };

@@ -10,5 +10,5 @@ export const textsWords: Translated<typeof english> = {
   "texts/older": "texte plus ancien",
   "texts/marked": "{$text} ({$mark})",
   "texts/older-count":
-    ".input {$count :integer} .match $count one {{{$count} texte est plus ancien que celui de l’auteur ; il est signalé.}} many {{{$count} de textes sont plus anciens que ceux de l’auteur ; ils sont signalés.}} * {{{$count} textes sont plus anciens que ceux de l’auteur ; ils sont signalés.}}",
+    ".input {$count :integer} .match $count one {{{$count} texte est plus ancien que celui de l’auteur ; il est signalé.}} many {{{$count} de textes sont plus anciens que ceux de l’auteur ; ils sont signalés.}} * {{{$count} textes sont plus anciens que ceux de l’auteur ; ils sont signalés.}}",
 };

@@ -212,4 +212,5 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/new-inside": "Personne à l’intérieur (indicatif)",
   "write/new-begin": "Commencer",
   "write/new-needs": "Donnez-lui un titre et quelqu’un qui l’exécute.",
+  "write/list-words": "Langues",
 };

@@ -36,6 +36,7 @@ import { helpOfReviewWords } from "./help-review.ts";
 import { helpOfShelfWords } from "./help-shelf.ts";
 import { helpOfTimelineWords } from "./help-timeline.ts";
 import { helpOfWriteWords } from "./help-write.ts";
+import { languagesWords } from "./languages.ts";
 import { learnWords } from "./learn.ts";
 import { libraryWords } from "./library.ts";
 import { lightSourceWords } from "./light-source.ts";
@@ -112,6 +113,7 @@ export const screenWords: Translated<typeof english> = {
   ...helpOfTimelineWords,
   ...helpOfWriteWords,
   ...handoverWords,
+  ...languagesWords,
   ...learnWords,
   ...lightSourceWords,
   ...linkWords,

@@ -213,4 +213,5 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/new-inside": "Person innen (Rufzeichen)",
   "write/new-begin": "Beginnen",
   "write/new-needs": "Nötig sind ein Titel und jemand, der sie ausführt.",
+  "write/list-words": "Sprachen",
 };

@@ -75,8 +75,8 @@ export const findingsOfFileWords: Translated<typeof english> = {
   "file/not-valid": "{$part :message}が正しくありません：{$why}。",
   "file/unknown-key": "キー「{$key}」はここでは使えません。",
   "file/unknown-key-meant": "キー「{$key}」はここでは使えません。「{$meant}」ではありませんか。",
-  "file/no-language": "「{$tag}」は言語タグ(BCP 47)ではありません。frやpt-BRのように書きます。",
-  "file/no-language-meant": "言語タグ「{$tag}」は「{$meant}」と書きます(BCP 47)。",
+  "file/no-language": "「{$tag}」は言語タグ（BCP 47）ではありません。frやpt-BRのように書きます。",
+  "file/no-language-meant": "言語タグ「{$tag}」は「{$meant}」と書きます（BCP 47）。",
   "file/too-many-languages":
     "手順書の訳文は{$count :integer}言語分です。読めるのは{$most :integer}言語までです。",
 };

@@ -204,4 +204,5 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/new-inside": "船内の1人（コールサイン）",
   "write/new-begin": "作成開始",
   "write/new-needs": "題名と、担当する人を入力してください。",
+  "write/list-words": "言語",
 };

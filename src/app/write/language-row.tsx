@@ -14,9 +14,10 @@ interface LanguageRowProps {
 }
 
 /** What a text is called: its member and its field, with the place of one in a list. */
-const nameOf = ({ id, field, part }: LanguageText): string => {
+const nameOf = ({ list, id, field, part }: LanguageText): string => {
   const place = typeof part === "number" ? part + 1 : (part ?? "");
-  return `${id} · ${fieldWords(field)} ${place}`.trim();
+  const name = `${fieldWords(field)} ${place}`.trim();
+  return list === "head" ? name : `${id} · ${name}`;
 };
 
 /** A text of the author beside the one in another language. Enter takes what is typed and goes on to the next, Escape leaves it as it was. */

@@ -1,4 +1,5 @@
 import type { Fields } from "./change.ts";
+import { directionOf } from "./language-tag.ts";
 import type { Procedure } from "./schema.ts";
 import type { TextField, TextList, TextPart } from "./shown-texts.ts";
 import { listedKey, withTexts } from "./shown-texts.ts";
@@ -37,8 +38,10 @@ export function inLanguage(
     return { procedure, language: null, missing: 0, older: 0, standing: AS_WRITTEN };
   const { texts } = textsInLanguage(procedure, language);
   const byMember = new Map<string, LanguageText[]>();
+  const isolates = directionOf(language) === "rtl";
   for (const one of texts) {
-    const text = marking && one.standing !== "there" && !UNMARKED.has(one.field) ? marked(one, marking) : one;
+    const own = isolates && one.text !== null ? { ...one, text: isolated(one.text) } : one;
+    const text = marking && one.standing !== "there" && !UNMARKED.has(one.field) ? marked(own, marking) : own;
     const name = listedKey(text);
     const known = byMember.get(name);
     if (known) known.push(text);
@@ -62,6 +65,12 @@ const marked = (one: LanguageText, marking: Marking): LanguageText => ({
   ...one,
   text: marking(one.text ?? one.author, one.standing),
 });
+
+/**
+ * A text from right to left as it stands in a sentence of another language: isolated (UAX #9), so that it does not turn the order of the
+ * figures beside it.
+ */
+const isolated = (text: string): string => `\u2068${text}\u2069`;
 
 const STANDINGS: readonly TextStanding[] = ["missing", "older", "there"];
 

@@ -134,7 +134,7 @@ describe("a procedure in another language", () => {
         const shown = inLanguage(procedure, language);
         const after = textsInLanguage(shown.procedure, language).texts;
         for (const [index, text] of texts.entries()) {
-          expect(after[index]?.author).toBe(text.text ?? text.author);
+          expect(after[index]?.author.replaceAll(/[\u2068\u2069]/g, "")).toBe(text.text ?? text.author);
           expect(text.standing === "missing").toBe(text.text === null);
           expect(shown.standing(text.list, text.id, text.field, text.part)).toBe(text.standing);
         }
@@ -224,6 +224,26 @@ describe("a procedure in another language", () => {
       ["places", "f place"],
       ["items", "f item"],
     ]);
+  });
+
+  it("[WRD4] [WRD3] isolates texts from right to left, so that they do not turn the figures beside them", () => {
+    const words = { ar: { open: { do: "افتح" } }, fr: { open: { do: "Ouvrir" } } };
+    const first = (language: string) =>
+      inLanguage(procedureOf(whole(words)), language).procedure.tasks[0]?.steps[0];
+    expect(first("ar")?.do).toBe("\u2068افتح\u2069");
+    expect(first("ar")?.brief).toBe("Slowly");
+    expect(first("fr")?.do).toBe("Ouvrir");
+  });
+
+  it("[WRD4] puts marks into texts that stand where no mark can stand beside them, labels aside", () => {
+    const { procedure } = inLanguage(
+      procedureOf(whole({ fr: { open: { do: "f open", of: { do: "Open it" } } } })),
+      "fr",
+      (text, standing) => `${text} [${standing}]`,
+    );
+    expect(procedure.tasks[0]?.steps[0]?.do).toBe("f open [older]");
+    expect(procedure.title).toBe("Trial [missing]");
+    expect(procedure.places[0]?.label).toBe("Mast");
   });
 
   it("[WRD4] is found by a tag of the same language", () => {

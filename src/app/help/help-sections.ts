@@ -64,6 +64,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/write-drag")),
         line(message("guide/write-timeline")),
         line(message("guide/write-map")),
+        line(message("guide/write-languages")),
         line(message("guide/write-undo")),
       ),
       section(FIGURES, line(message("guide/write-figures")), line(message("guide/write-offers"))),
@@ -87,6 +88,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/read-finding")),
         line(message("guide/read-conditions")),
         line(message("guide/read-branch")),
+        line(message("guide/texts")),
       ),
       section(
         FIGURES,
@@ -155,6 +157,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/follow-step")),
         line(message("guide/follow-branches")),
         line(message("guide/follow-away")),
+        line(message("guide/texts")),
         line(message("guide/follow-practice")),
       ),
       section(

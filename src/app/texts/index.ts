@@ -3,4 +3,4 @@ export { languageName } from "./text-choice.ts";
 export { TextInLanguage, TextMark } from "./text-in-language.tsx";
 export { TextsField, TextsTurn } from "./texts-field.tsx";
 export type { Texts } from "./use-texts.ts";
-export { markedInText, TextsContext, useShownTexts, useTexts } from "./use-texts.ts";
+export { markedInText, TextsContext, useTexts } from "./use-texts.ts";

@@ -57,7 +57,7 @@ export type {
 export { FORMAT, FORMATS, MOST_PICTURE_BYTES } from "./schema.ts";
 export { duration as durationSchema, idDescribedAs, locationSchema } from "./schema-values.ts";
 export type { TextField, TextHolder, TextList, TextPart } from "./shown-texts.ts";
-export { HEAD_KEY, listedKey, TEXT_FIELDS, textHolders } from "./shown-texts.ts";
+export { listedKey, TEXT_FIELDS, textHolders } from "./shown-texts.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";
 export { stateLabel, valueLabel } from "./state-labels.ts";
 export { strandLooks } from "./strand-look.ts";

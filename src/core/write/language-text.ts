@@ -1,6 +1,9 @@
 import type { Change, LanguageText, ProcedureFile, TextField, TextList } from "../procedure/index.ts";
 import { holdersByKey, textHolders, textsInLanguage, wordsKey } from "../procedure/index.ts";
 
+/** The field by which a change names the author's text that was translated. */
+const ofField = (field: string): string => ["of", field].join(" ");
+
 /** A text of a procedure, as the one that is put into another language. */
 export type TextPlace = Pick<LanguageText, "list" | "id" | "field" | "part">;
 
@@ -28,7 +31,7 @@ export function languageTextChanges(
   };
   const entry = ownEntry(file, language, key);
   if (!entry) return Object.keys(set).length > 0 ? [{ add: { id, ...set }, list: "words", first: true }] : [];
-  const fields = [place.field, `of ${place.field}`].filter((field) => isIn(entry, field));
+  const fields = [place.field, ofField(place.field)].filter((field) => isIn(entry, field));
   const unset = fields.filter((field) => !Object.hasOwn(set, field));
   const others = Object.keys(entry).some((field) => field !== "of" && field !== place.field);
   if (Object.keys(set).length === 0 && !others) return [{ drop: id, list: "words" }];
@@ -83,7 +86,7 @@ function asField(
 }
 
 const prefixed = (fields: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> =>
-  Object.fromEntries(Object.entries(fields).map(([field, value]) => [`of ${field}`, value]));
+  Object.fromEntries(Object.entries(fields).map(([field, value]) => [ofField(field), value]));
 
 /** The texts of a file in a language that still want one, or whose author's text has changed since. */
 export const openTexts = (texts: readonly LanguageText[]): readonly LanguageText[] =>

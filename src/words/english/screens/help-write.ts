@@ -27,4 +27,6 @@ export const helpOfWriteWords = {
     "Where the same manuscript is open on two pages, the one that writes later is told; nothing is written over until somebody decides.",
   "guide/write-lost":
     "“Not kept” means that the device's store cannot be used: save the file before you leave the page.",
+  "guide/write-languages":
+    "“Languages” among the lists puts each text beside its text in another language. Enter takes what is typed and goes on to the next row; “It still holds” says of an older text that it need not be changed.",
 } as const;

@@ -18,4 +18,6 @@ export const helpOfReadWords: Translated<typeof english> = {
     "Là où il n’y a pas d’heure planifiée, la procédure ne peut pas être planifiée telle quelle, ou l’étape dépend d’une décision. Les constats disent pourquoi.",
   "guide/read-mend":
     "Modifier mène au tableau, où un constat se corrige ; ou corrigez le fichier dans un éditeur et réimportez-le comme autre révision.",
+  "guide/texts":
+    "Une procédure peut porter ses textes en plusieurs langues : « Textes de la procédure » en choisit une, ici et sous Plus pendant une sortie, et un bouton affiche le texte d’origine puis y revient. « Texte d’origine » à côté d’un texte dit qu’il manque dans cette langue, « texte plus ancien » que l’auteur a changé le sien depuis.",
 };

@@ -30,4 +30,6 @@ export const helpOfWriteWords: Translated<typeof english> = {
     "Quand le même manuscrit est ouvert sur deux pages, celle qui écrit en second en est avertie ; rien n’est écrasé tant que personne n’a décidé.",
   "guide/write-lost":
     "« Non conservé » signifie que le stockage de l’appareil est inutilisable : enregistrez le fichier avant de quitter la page.",
+  "guide/write-languages":
+    "« Langues », parmi les listes, met chaque texte à côté de son texte dans une autre langue. Entrée prend ce qui est saisi et passe à la ligne suivante ; « Il reste valable » dit d’un texte plus ancien qu’il n’a pas à changer.",
 };

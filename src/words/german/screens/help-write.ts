@@ -30,4 +30,6 @@ export const helpOfWriteWords: Translated<typeof english> = {
     "Wo dasselbe Manuskript auf zwei Seiten offen ist, wird die später schreibende darauf hingewiesen; nichts wird überschrieben, bis jemand entscheidet.",
   "guide/write-lost":
     "„Auf diesem Gerät nicht gespeichert“ bedeutet, dass der Speicher des Geräts nicht verwendbar ist: Speichern Sie die Datei, bevor Sie die Seite verlassen.",
+  "guide/write-languages":
+    "„Sprachen“ bei den Listen stellt jeden Text neben seinen Text in einer anderen Sprache. Die Eingabetaste übernimmt das Getippte und geht zur nächsten Zeile; „Er gilt noch“ sagt von einem älteren Text, dass er bleiben kann.",
 };

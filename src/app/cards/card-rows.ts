@@ -132,7 +132,7 @@ function rowsOf(
   letters: number,
   level: Alert["level"] | null = null,
 ): CardRow[] {
-  const pieces = piecesOf(text, letters);
+  const pieces = isolatedEach(piecesOf(text, letters));
   return pieces.map((piece, index) => ({
     kind,
     text: piece,
@@ -140,6 +140,17 @@ function rowsOf(
     isLast: index === pieces.length - 1,
     level,
   }));
+}
+
+/** Pieces of a text in which what was isolated in the whole is isolated in each: a row is a paragraph of its own. */
+function isolatedEach(pieces: readonly string[]): string[] {
+  let open = 0;
+  return pieces.map((piece) => {
+    const before = "\u2068".repeat(open);
+    open += (piece.match(/[\u2066-\u2068]/g) ?? []).length - (piece.match(/\u2069/g) ?? []).length;
+    open = Math.max(0, open);
+    return before + piece + "\u2069".repeat(open);
+  });
 }
 
 /** A text in pieces of at most so many letters, broken between words where it can be. Empty text gives none. */

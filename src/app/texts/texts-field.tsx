@@ -48,7 +48,7 @@ export function TextsTurn() {
       {texts.language === null ? (
         <span lang={texts.wanted}>{languageName(texts.wanted)}</span>
       ) : (
-        asWritten(texts.author)
+        words("texts/as-written")
       )}
     </button>
   );

@@ -66,11 +66,14 @@ const marked = (one: LanguageText, marking: Marking): LanguageText => ({
   text: marking(one.text ?? one.author, one.standing),
 });
 
+/** Letters of the scripts from right to left; a call sign such as EV1 has none. */
+const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/;
+
 /**
  * A text from right to left as it stands in a sentence of another language: isolated (UAX #9), so that it does not turn the order of the
  * figures beside it.
  */
-const isolated = (text: string): string => `\u2068${text}\u2069`;
+const isolated = (text: string): string => (!RIGHT_TO_LEFT.test(text) ? text : `\u2068${text}\u2069`);
 
 const STANDINGS: readonly TextStanding[] = ["missing", "older", "there"];
 

@@ -85,7 +85,7 @@ describe("the texts of a procedure", () => {
   it("[WRD4] are the author's by one tap, and the others by one more", async () => {
     render(<Shown outline={outlineWith(WORDS)} />);
     await choose("français");
-    await userEvent.click(screen.getByRole("button", { name: "As written (English)" }));
+    await userEvent.click(screen.getByRole("button", { name: "As written" }));
     expect(told("Open the door")).toBeVisible();
     expect(screen.getByTestId("go")).toHaveTextContent("Go out");
     await userEvent.click(screen.getByRole("button", { name: "français" }));

@@ -227,10 +227,11 @@ describe("a procedure in another language", () => {
   });
 
   it("[WRD4] [WRD3] isolates texts from right to left, so that they do not turn the figures beside them", () => {
-    const words = { ar: { open: { do: "افتح" } }, fr: { open: { do: "Ouvrir" } } };
+    const words = { ar: { open: { do: "افتح" }, ev1: { call: "EV1" } }, fr: { open: { do: "Ouvrir" } } };
     const first = (language: string) =>
       inLanguage(procedureOf(whole(words)), language).procedure.tasks[0]?.steps[0];
     expect(first("ar")?.do).toBe("\u2068افتح\u2069");
+    expect(inLanguage(procedureOf(whole(words)), "ar").procedure.crew[0]?.call).toBe("EV1");
     expect(first("ar")?.brief).toBe("Slowly");
     expect(first("fr")?.do).toBe("Ouvrir");
   });

@@ -11,7 +11,7 @@ import { TimelineLegend } from "../timeline/index.ts";
 import { SiteFigure } from "../worksite/index.ts";
 import "./marks.css";
 
-const ALERTS = { warning: "warning", caution: "caution", note: "note" } as const;
+const ALERTS = ["warning", "caution", "note"] as const;
 
 const LEVELS = {
   "act-now": message("guide/follow-act-now"),
@@ -48,7 +48,11 @@ export function MarksView({ sample }: MarksViewProps) {
       </Marks>
       <Marks title={words("marks/step")}>
         <Mark
-          mark={Object.values(ALERTS).map((level) => <AlertBox key={level} alert={{ level, text: "" }} />)}
+          mark={ALERTS.map((level) => (
+            <AlertBox key={level} level={level}>
+              {null}
+            </AlertBox>
+          ))}
           means={message("guide/alert-words")}
         />
         <Mark

@@ -1,5 +1,6 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import type { Finding } from "../procedure/index.ts";
 import type { AmendmentEffect } from "./amendment-effect.ts";
 
 type Judged = Omit<AmendmentEffect, "grave" | "ledger" | "steps"> & Pick<AmendmentEffect, "ledger">;
@@ -14,9 +15,21 @@ export function graveMessages(effect: Judged): readonly Message[] {
     ...overLimit(effect),
     ...noHome(effect),
     ...pastRedline(effect),
-    ...effect.findings.new.flatMap(({ level, message: says }) => (level === "error" ? [says] : [])),
+    ...effect.findings.new.flatMap((one) =>
+      one.level === "error" && !isLessOver(one, effect.findings.gone) ? [one.message] : [],
+    ),
   ];
 }
+
+/** True for a plan over its limit that was so before, by as much or more: what makes a late walk shorter is not grave. */
+function isLessOver(found: Finding, gone: readonly Finding[]): boolean {
+  if (found.code !== OVER_LIMIT) return false;
+  const was = gone.find(({ code }) => code === OVER_LIMIT)?.message.arguments["over"];
+  const { over } = found.message.arguments;
+  return typeof was === "number" && typeof over === "number" && over <= was;
+}
+
+const OVER_LIMIT = "time/over-limit";
 
 function noForecast({ outlook, unfit }: Judged): Message[] {
   if (outlook.after.forecast.finish !== null || outlook.before.forecast.finish === null) return [];

@@ -132,6 +132,15 @@ describe("what an amendment would come to", () => {
     expect(findings.gone).toEqual([]);
   });
 
+  it("[AMD3] makes a plan that was over its limit already grave where it is over by more, and not where it is over by less", () => {
+    const late = LogWriter.started({ ...FILE, limits: { elapsed: "PT20M" } }).done(["out", 4]);
+    const shorter = effectAt(late, 10, { change: "last", set: { time: "PT1M" } });
+    expect(shorter.findings.new.map(({ code }) => code)).toContain("time/over-limit");
+    expect(shorter.grave).toEqual([]);
+    const longer = effectAt(late, 10, { add: step("shim", "ev1", 43, { at: "tip" }), behind: "tape" });
+    expect(longer.grave.map(({ key }) => key)).toContain("time/over-limit");
+  });
+
   it("[AMD3] makes grave a forecast over the limit, beyond a redline, outside every window, and without a way home", () => {
     const log = LogWriter.started(FILE).done(["out", 4]);
     const graveOf = (...changes: Change[]) => effectAt(log, 10, ...changes).grave.map((one) => inWords(one));

@@ -197,7 +197,7 @@ test("[WRT1] of two pages that write one manuscript the later one is told", asyn
   await expect(told).toBeHidden();
 });
 
-test("[WRT1] what was written is there after the browser was killed", async ({
+test("[WRT1] what was written is there after the browser was killed, and what was being typed", async ({
   viewport,
   baseURL,
 }, testInfo) => {
@@ -216,6 +216,8 @@ test("[WRT1] what was written is there after the browser was killed", async ({
     const address = page.url();
     await rowOf(page, "Two").click();
     await tool(page, "Move up").click();
+    await tool(page, "Add a step").click();
+    await page.keyboard.type("Stow the foot plate", { delay: 60 });
     await page.waitForTimeout(1000);
     // SIGKILL of every process of this browser, found by its profile: no time to tidy up.
     for (const id of execFileSync("pgrep", ["-f", profile], { encoding: "utf8" }).trim().split("\n"))
@@ -226,6 +228,13 @@ test("[WRT1] what was written is there after the browser was killed", async ({
     const again = await second.newPage();
     await again.goto(address);
     await expect.poll(() => actions(again)).toEqual(["Two", "One"]);
+    const halfTyped = again.getByRole("status").filter({ hasText: "this was being typed into “Do”" });
+    await expect(halfTyped).toContainText("Stow the foot plate");
+    await tool(again, "Put it away").click();
+    await expect(halfTyped).toBeHidden();
+    await again.reload();
+    await expect.poll(() => actions(again)).toEqual(["Two", "One"]);
+    await expect(halfTyped).toBeHidden();
     await tool(again, "Undo").click();
     await expect.poll(() => actions(again)).toEqual(["One", "Two"]);
     await second.close();

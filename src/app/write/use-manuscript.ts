@@ -14,6 +14,8 @@ import { scrollerOf } from "./page-scroll.ts";
 
 /** A manuscript on the screen, and what can be done with it. */
 export interface OpenManuscript {
+  /** Its key on this device. */
+  readonly name: string;
   readonly manuscript: Manuscript;
   /** Where it is shown, so that undo brings the scroll back. */
   readonly shownIn: RefObject<HTMLElement | null>;
@@ -174,7 +176,7 @@ export function useManuscript(key: string): Opening {
   if (state === "missing" || state === "unreadable") return { kind: state };
   return {
     kind: "open",
-    open: { ...state, shownIn, keeping, select, make, change, undo, redo, type, revised, decide },
+    open: { ...state, name: key, shownIn, keeping, select, make, change, undo, redo, type, revised, decide },
   };
 }
 

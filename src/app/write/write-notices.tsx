@@ -1,9 +1,18 @@
 import { inWords, words } from "../../words/index.ts";
+import type { HalfTypedHere } from "./use-half-typed.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
 import { keepingTrouble } from "./use-manuscript.ts";
 
-/** Whether what is written is on the device, and what another page did. */
-export function Notices({ open, saved }: { readonly open: OpenManuscript; readonly saved: string | null }) {
+/** Whether what is written is on the device, what another page did, and what was being typed when the page ended. */
+export function Notices({
+  open,
+  saved,
+  halfTyped: { found, letGo },
+}: {
+  readonly open: OpenManuscript;
+  readonly saved: string | null;
+  readonly halfTyped: HalfTypedHere;
+}) {
   const { keeping } = open;
   const trouble = keepingTrouble(keeping);
   return (
@@ -32,6 +41,26 @@ export function Notices({ open, saved }: { readonly open: OpenManuscript; readon
             </button>
             <button type="button" className="plain-button" onClick={() => open.decide("mine")}>
               {words("write/keep-mine")}
+            </button>
+          </div>
+        </div>
+      )}
+      {found && (
+        <div role="status" className="write-overtaken">
+          <p>{words("write/half-typed", { field: found.field })}</p>
+          <p className="write-half-typed">{found.text}</p>
+          <div className="panel-acts">
+            {navigator.clipboard && (
+              <button
+                type="button"
+                className="plain-button"
+                onClick={() => void navigator.clipboard.writeText(found.text)}
+              >
+                {words("write/copy-half-typed")}
+              </button>
+            )}
+            <button type="button" className="plain-button" onClick={letGo}>
+              {words("write/let-half-typed-go")}
             </button>
           </div>
         </div>

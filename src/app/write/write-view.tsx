@@ -59,6 +59,7 @@ import { fieldChanges } from "./step-details.tsx";
 import { UndoTools } from "./undo-tools.tsx";
 import { useAnswers } from "./use-answers.ts";
 import { useDraft } from "./use-draft.ts";
+import { useHalfTyped } from "./use-half-typed.ts";
 import type { OpenManuscript } from "./use-manuscript.ts";
 import { useStrandTargets } from "./use-strand-targets.tsx";
 import { useTypedText } from "./use-typed-text.ts";
@@ -218,6 +219,7 @@ export function WriteView(props: WriteViewProps) {
   };
 
   useUndoKeys(open);
+  const halfTyped = useHalfTyped(open.name, manuscript);
   const typed = useTypedText(open.type);
 
   const findings = answers.findings?.value ?? NO_FINDINGS;
@@ -226,10 +228,10 @@ export function WriteView(props: WriteViewProps) {
   const moveRows = moveChoices(rows);
   const isOfRows = tab === "table" || tab === "timeline";
   return (
-    <article ref={open.shownIn} className="write" onKeyDown={onKeyDown}>
+    <article ref={open.shownIn} className="write" onKeyDown={onKeyDown} {...halfTyped.handlers}>
       <HeadTools tab={tab} count={findings.length} onTab={goToTab} onSide={setSide} onSaveFile={onSaveFile} />
       <Figures answers={answers} limit={file.limits?.elapsed} />
-      <Notices open={open} saved={saved} />
+      <Notices open={open} saved={saved} halfTyped={halfTyped} />
       <div className="write-bar write-row-bar" role="toolbar" aria-label={words("write/row-tools")}>
         <UndoTools open={open} />
         {isOfRows && (

@@ -4,7 +4,7 @@ import type { WireEntry } from "../../core/log/index.ts";
 import type { Remark } from "../../core/remarks/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { AsideEntry } from "./link-row.ts";
-import type { ManuscriptRow } from "./manuscript-shelf.ts";
+import type { HalfTyped, ManuscriptRow } from "./manuscript-shelf.ts";
 import type { KeptKey } from "./signing-key.ts";
 import type { StoredLinkRow, StoredWalkSummary } from "./stored-rows.ts";
 
@@ -41,10 +41,16 @@ export interface RemarkRow {
   readonly remark: Remark;
 }
 
-/** What the device knows about itself: its source, and the key that it proves it by. */
+/** What the device knows about itself: its source, the key that it proves it by, and what is being typed into each manuscript. */
 export type DeviceRow =
   | { readonly key: "source"; readonly value: string }
-  | { readonly key: "signing-key"; readonly value: KeptKey };
+  | { readonly key: "signing-key"; readonly value: KeptKey }
+  | { readonly key: HalfTypedKey; readonly value: HalfTyped };
+
+type HalfTypedKey = `half-typed ${string}`;
+
+/** The key of what is being typed into a manuscript. */
+export const halfTypedKey = (manuscript: string): HalfTypedKey => `half-typed ${manuscript}`;
 
 /** A row of the table of entries that were set aside, numbered in the order in which that was done. */
 export type AsideRow = AsideEntry & { readonly number: number };

@@ -1,7 +1,14 @@
 import type { Instant } from "../../core/units/index.ts";
 import type { TetherlineDatabase } from "./database.ts";
+import { halfTypedKey } from "./database.ts";
 import { watched } from "./dexie-rows.ts";
-import type { KeptAs, ManuscriptRow, ManuscriptShelf, ManuscriptToKeep } from "./manuscript-shelf.ts";
+import type {
+  HalfTyped,
+  KeptAs,
+  ManuscriptRow,
+  ManuscriptShelf,
+  ManuscriptToKeep,
+} from "./manuscript-shelf.ts";
 import { lastKeptFirst, nextRow } from "./manuscript-shelf.ts";
 import { troubleOf } from "./store-trouble.ts";
 
@@ -41,8 +48,26 @@ export class DexieManuscriptShelf implements ManuscriptShelf {
     }
   }
 
+  async halfTyped(key: string): Promise<HalfTyped | null> {
+    const row = await this.#database.device.get(halfTypedKey(key));
+    return row && typeof row.value === "object" && "field" in row.value ? row.value : null;
+  }
+
+  async keepHalfTyped(key: string, typed: HalfTyped | null): Promise<void> {
+    const { device } = this.#database;
+    try {
+      if (typed) await device.put({ key: halfTypedKey(key), value: typed });
+      else await device.delete(halfTypedKey(key));
+    } catch (error) {
+      if (!troubleOf(error)) throw error;
+    }
+  }
+
   async removeManuscript(key: string): Promise<void> {
-    await this.#database.manuscripts.delete(key);
+    const { manuscripts, device } = this.#database;
+    await this.#database.transaction("rw!", manuscripts, device, async () => {
+      await Promise.all([manuscripts.delete(key), device.delete(halfTypedKey(key))]);
+    });
   }
 
   watchManuscripts(onChange: () => void): () => void {

@@ -6,7 +6,7 @@ export { DexieRemarkStore } from "./dexie-remark-store.ts";
 export { FallbackEntryStore } from "./fallback-entry-store.ts";
 export type { AsideEntry, KeptNotice, LinkRow, NewLink } from "./link-row.ts";
 export type { Changed, LinkStore } from "./link-store.ts";
-export type { KeptAs, ManuscriptRow, ManuscriptShelf } from "./manuscript-shelf.ts";
+export type { HalfTyped, KeptAs, ManuscriptRow, ManuscriptShelf } from "./manuscript-shelf.ts";
 export { MemoryEntryStore } from "./memory-entry-store.ts";
 export { MemoryProcedureShelf } from "./memory-procedure-shelf.ts";
 export { MemoryRemarkStore } from "./memory-remark-store.ts";

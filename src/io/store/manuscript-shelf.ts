@@ -15,6 +15,12 @@ export interface ManuscriptRow {
   readonly keptAt: Instant;
 }
 
+/** What stands in a field of a manuscript and was not taken yet: the name of the field, and its text. */
+export interface HalfTyped {
+  readonly field: string;
+  readonly text: string;
+}
+
 /** What is to be kept of a manuscript. */
 export type ManuscriptToKeep = Pick<ManuscriptRow, "key" | "title" | "manuscript" | "from">;
 
@@ -36,7 +42,11 @@ export interface ManuscriptShelf {
    * never overwrite each other unasked.
    */
   keepManuscript(kept: ManuscriptToKeep, basedOn: number): Promise<KeptAs>;
-  /** Throws a manuscript away. */
+  /** What was being typed when it was kept last; `null` for nothing. */
+  halfTyped(key: string): Promise<HalfTyped | null>;
+  /** Keeps what is being typed, over what was before; `null` for nothing any more. Where it cannot be kept nothing is said: it stands on the page. */
+  keepHalfTyped(key: string, typed: HalfTyped | null): Promise<void>;
+  /** Throws a manuscript away, and what was being typed into it. */
   removeManuscript(key: string): Promise<void>;
   /** Calls back whenever {@link manuscripts} may have changed, by this or another tab; returns a function that ends it. */
   watchManuscripts(onChange: () => void): () => void;

@@ -1,11 +1,18 @@
 import type { Instant } from "../../core/units/index.ts";
 import { Listeners } from "../../core/units/index.ts";
-import type { KeptAs, ManuscriptRow, ManuscriptShelf, ManuscriptToKeep } from "./manuscript-shelf.ts";
+import type {
+  HalfTyped,
+  KeptAs,
+  ManuscriptRow,
+  ManuscriptShelf,
+  ManuscriptToKeep,
+} from "./manuscript-shelf.ts";
 import { lastKeptFirst, nextRow } from "./manuscript-shelf.ts";
 
 /** Manuscripts in memory, where nothing can be stored. */
 export class MemoryManuscriptShelf implements ManuscriptShelf {
   readonly #rows = new Map<string, ManuscriptRow>();
+  readonly #halfTyped = new Map<string, HalfTyped>();
   readonly #listeners = new Listeners();
   readonly #now: () => Instant;
 
@@ -30,7 +37,17 @@ export class MemoryManuscriptShelf implements ManuscriptShelf {
     return { kind: "kept", version: row.version };
   }
 
+  async halfTyped(key: string): Promise<HalfTyped | null> {
+    return this.#halfTyped.get(key) ?? null;
+  }
+
+  async keepHalfTyped(key: string, typed: HalfTyped | null): Promise<void> {
+    if (typed) this.#halfTyped.set(key, typed);
+    else this.#halfTyped.delete(key);
+  }
+
   async removeManuscript(key: string): Promise<void> {
+    this.#halfTyped.delete(key);
     this.#rows.delete(key);
     this.#listeners.tellSoon();
   }

@@ -48,6 +48,21 @@ describe.each(shelves)("manuscripts %s", (_, open) => {
     expect(await shelf.manuscripts()).toHaveLength(1);
   });
 
+  it("[WRT1] have what is being typed beside them, each its own, until it is taken or they are thrown away", async () => {
+    const shelf = await open();
+    const typed = { field: "Do", text: "Shut the" };
+    expect(await shelf.halfTyped("ring")).toBeNull();
+    await shelf.keepHalfTyped("ring", { ...typed, text: "Shut" });
+    await shelf.keepHalfTyped("ring", typed);
+    await shelf.keepHalfTyped("other", { ...typed, text: "Open" });
+    expect(await shelf.halfTyped("ring")).toEqual(typed);
+    await shelf.keepHalfTyped("other", null);
+    expect(await shelf.halfTyped("other")).toBeNull();
+    await shelf.keepManuscript(ring, 0);
+    await shelf.removeManuscript("ring");
+    expect(await shelf.halfTyped("ring")).toBeNull();
+  });
+
   it("[WRT1] call back after each change", async () => {
     const shelf = await open();
     const onChange = vi.fn();

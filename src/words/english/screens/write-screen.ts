@@ -186,6 +186,9 @@ export const writeScreenWords = {
     "Another page of this device wrote this manuscript in the meantime. Nothing of either was written over; from now on nothing is kept until you decide.",
   "write/take-theirs": "Take the other one",
   "write/keep-mine": "Keep this one over it",
+  "write/half-typed": "When this page ended, this was being typed into “{$field}” and was not taken:",
+  "write/copy-half-typed": "Copy it",
+  "write/let-half-typed-go": "Put it away",
   "write/unread":
     "There is typed text that does not read as a procedure. It is kept beside, and touches nothing here.",
   "write/save-title": "Save as revision {$revision}",

@@ -191,6 +191,10 @@ export const writeScreenWords: Translated<typeof english> = {
     "Une autre page de cet appareil a écrit ce manuscrit entre-temps. Rien n’a été écrasé, d’un côté ni de l’autre ; désormais, rien n’est conservé tant que vous n’avez pas décidé.",
   "write/take-theirs": "Prendre l’autre",
   "write/keep-mine": "Remplacer par celui-ci",
+  "write/half-typed":
+    "Quand cette page s’est fermée, ceci était en cours de saisie dans « {$field} » et n’a pas été pris :",
+  "write/copy-half-typed": "Le copier",
+  "write/let-half-typed-go": "L’écarter",
   "write/unread":
     "Il y a du texte tapé qui ne se lit pas comme une procédure. Il est conservé à part et ne touche à rien ici.",
   "write/save-title": "Enregistrer comme révision {$revision}",

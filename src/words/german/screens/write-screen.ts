@@ -192,6 +192,9 @@ export const writeScreenWords: Translated<typeof english> = {
     "Eine andere Seite dieses Geräts hat inzwischen an diesem Manuskript geschrieben. Von keinem wurde etwas überschrieben; ab jetzt wird nichts gespeichert, bis Sie entscheiden.",
   "write/take-theirs": "Das andere nehmen",
   "write/keep-mine": "Mit diesem überschreiben",
+  "write/half-typed": "Als diese Seite endete, wurde dies gerade in „{$field}“ getippt und nicht übernommen:",
+  "write/copy-half-typed": "Kopieren",
+  "write/let-half-typed-go": "Weglegen",
   "write/unread":
     "Es gibt getippten Text, der nicht als Prozedur lesbar ist. Er wird daneben aufbewahrt und ändert hier nichts.",
   "write/save-title": "Als Revision {$revision} speichern",

@@ -184,6 +184,10 @@ export const writeScreenWords: Translated<typeof english> = {
     "この端末の別のページで、同じ原稿が書き換えられました。どちらも上書きされていません。どちらにするか決めるまで、以後は保存されません。",
   "write/take-theirs": "別のページの方を採用",
   "write/keep-mine": "こちらで上書き",
+  "write/half-typed":
+    "このページが終わったとき、「{$field}」に次の文が入力中で、まだ取り込まれていませんでした。",
+  "write/copy-half-typed": "コピーする",
+  "write/let-half-typed-go": "片付ける",
   "write/unread": "手順書として読み取れない入力テキストがあります。別に保存してあり、ここには影響しません。",
   "write/save-title": "改訂 {$revision}として保存",
   "write/save-how": "以前の改訂版と並べて棚に置かれます。上書きはされません。",

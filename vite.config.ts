@@ -113,6 +113,9 @@ const withSolver = (): Plugin => ({
   },
 });
 
+/** How long parts of a build took is nothing to whoever starts the app. */
+const CHECKS = { bundlerTimings: false, pluginTimings: false };
+
 /** The command line with the hub, for Node; one file can then be started without a compiler. */
 const program = defineConfig({
   plugins: [withoutWasm(), withSolver()],
@@ -123,7 +126,10 @@ const program = defineConfig({
     emptyOutDir: true,
     minify: false,
     target: "node20",
-    rolldownOptions: { output: { entryFileNames: "[name].js", chunkFileNames: "[name]-[hash].js" } },
+    rolldownOptions: {
+      checks: CHECKS,
+      output: { entryFileNames: "[name].js", chunkFileNames: "[name]-[hash].js" },
+    },
   },
 });
 
@@ -140,6 +146,7 @@ export const app = defineConfig({
     emptyOutDir: true,
     target: "es2022",
     rolldownOptions: {
+      checks: CHECKS,
       // Zod is told not to make code before any schema is made: in one file with it that holds whichever chunk comes first.
       output: {
         // What the first page shares with the reader of procedures is kept apart from it, so that the reader comes when it is needed.
@@ -167,7 +174,8 @@ export const app = defineConfig({
   worker: {
     format: "es",
     plugins: () => [withoutWasm(), withOwnMessageFunctions()],
-    rolldownOptions: { treeshake },
+    // What the solver asks of Node it never asks in a browser.
+    rolldownOptions: { treeshake, checks: CHECKS, external: ["node:module"] },
   },
   plugins: [
     withoutWasm(),

@@ -12,14 +12,16 @@ export const sealSentences = {
   "cli/verify-behind": "Behind",
   "cli/verify-finding": "{$source}: {$what}.",
   "cli/verify-finding-at": "{$source}, number {$number :integer}: {$what}.",
-  "cli/verify-checkpoint": "Checkpoint {$code} of {$entries :integer} entries by {$by} ({$trust}): {$state}.",
-  "cli/verify-code": "All {$entries :integer} entries here: code {$code}, root {$root}, order {$order}.",
+  "cli/verify-checkpoint":
+    ".input {$entries :integer} .match $entries one {{Checkpoint {$code} of {$entries} entry by {$by} ({$trust}): {$state}.}} * {{Checkpoint {$code} of {$entries} entries by {$by} ({$trust}): {$state}.}}",
+  "cli/verify-code":
+    ".input {$entries :integer} .match $entries one {{The one entry here: code {$code}, root {$root}, order {$order}.}} * {{All {$entries} entries here: code {$code}, root {$root}, order {$order}.}}",
   "cli/verify-spelled": "Read aloud: {$spelled}.",
   "cli/verify-hub": "{$source} has the key {$key}.",
   "cli/verify-extract":
-    "An extract of {$walk}: {$entries :integer} entries in full, proven by a checkpoint of {$held :integer}.",
+    ".input {$entries :integer} .match $entries one {{An extract of {$walk}: {$entries} entry in full, proven by a checkpoint of {$held :integer}.}} * {{An extract of {$walk}: {$entries} entries in full, proven by a checkpoint of {$held :integer}.}}",
   "cli/verify-extract-unproven":
-    "An extract of {$walk}: {$entries :integer} entries in full, and no checkpoint to prove them by.",
+    ".input {$entries :integer} .match $entries one {{An extract of {$walk}: {$entries} entry in full, and no checkpoint to prove it by.}} * {{An extract of {$walk}: {$entries} entries in full, and no checkpoint to prove them by.}}",
   "cli/verify-left-out": "Left out of {$source}: {$numbers}.",
   "cli/verify-extract-checkpoint": "The checkpoint by {$by} ({$trust}): code {$code}, root {$root}.",
   "cli/extract-nothing": "No entry of {$file} was chosen: nothing is written.",
@@ -28,8 +30,10 @@ export const sealSentences = {
     "{$file} has no checkpoint of a hub that fits it: there is nothing to prove an extract by.",
   "cli/extract-behind":
     ".input {$count :integer} .match $count one {{No checkpoint held one of the entries that were chosen: nothing is written. Take the log again once the hub has made another checkpoint.}} * {{No checkpoint held {$count} of the entries that were chosen: nothing is written. Take the log again once the hub has made another checkpoint.}}",
-  "cli/extract-made": "{$file}: {$chosen :integer} entries in full, {$left :integer} left out.",
-  "cli/verify-same": "The code you gave is the same: it is of {$entries :integer} entries.",
+  "cli/extract-made":
+    ".input {$chosen :integer} .match $chosen one {{{$file}: {$chosen} entry in full, {$left :integer} left out.}} * {{{$file}: {$chosen} entries in full, {$left :integer} left out.}}",
+  "cli/verify-same":
+    ".input {$entries :integer} .match $entries one {{The code you gave is the same: it is of {$entries} entry.}} * {{The code you gave is the same: it is of {$entries} entries.}}",
   "cli/verify-differs":
     "The code you gave is not of this log: it differs in group {$groups :list}. Misheard, or other entries there.",
 } as const;

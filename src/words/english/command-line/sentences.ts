@@ -98,6 +98,7 @@ export const sentenceWords = {
   "cli/hub-restored": `.input {$walks :integer} .input {$entries :integer} .match $walks $entries
     one one {{The log in {$folder} is brought back: one walk, one entry.}}
     one * {{The log in {$folder} is brought back: one walk, {$entries} entries.}}
+    * one {{The log in {$folder} is brought back: {$walks} walks, one entry.}}
     * * {{The log in {$folder} is brought back: {$walks} walks, {$entries} entries.}}`,
   "cli/hub-set-aside": "What was there before is in {$aside}: delete it once nothing is missing.",
   "cli/hub-earlier-log":
@@ -183,7 +184,8 @@ export const sentenceWords = {
     ".input {$line :integer} .input {$count :integer} .match $count one {{{$file}: {$count} line could not be read, first line {$line}: {$why}}} * {{{$file}: {$count} lines could not be read, first line {$line}: {$why}}}",
   "cli/entries-ignored":
     ".input {$count :integer} .match $count one {{{$file}: {$count} entry had no effect, first {$entry}: {$why}}} * {{{$file}: {$count} entries had no effect, first {$entry}: {$why}}}",
-  "cli/rehearsed": "{$log}: {$count :integer} entries, {$ending}.",
+  "cli/rehearsed":
+    ".input {$count :integer} .match $count one {{{$log}: {$count} entry, {$ending}.}} * {{{$log}: {$count} entries, {$ending}.}}",
   "cli/rehearsal-stopped": "{$file}: the played walk came to a stop before all was done; check says why.",
   "cli/end-complete": "complete",
   "cli/end-terminated": "terminated",

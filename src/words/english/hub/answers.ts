@@ -24,7 +24,7 @@ export const hubAnswerWords = {
   "judge/ahead":
     "Its hlc is {$seconds :integer} s ahead of the hub's clock: set the device's clock and stamp it anew.",
   "judge/time-ahead":
-    "Its time is {$days :integer} days ahead of the hub's clock: set the device's clock, or the hub's.",
+    ".input {$days :integer} .match $days one {{Its time is {$days} day ahead of the hub's clock: set the device's clock, or the hub's.}} * {{Its time is {$days} days ahead of the hub's clock: set the device's clock, or the hub's.}}",
   "judge/own-device":
     "It is of a device that this hub let in itself, which brings its own entries; this one is kept aside.",
   "judge/conflict": "Another entry with this source and id is here already; this one is kept aside.",

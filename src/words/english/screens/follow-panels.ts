@@ -111,7 +111,7 @@ export const followPanelWords = {
   "panel/items": "Items",
   "panel/no-items": "This procedure lists no items.",
   "panel/items-at-end":
-    "{$all :integer} items, {$right :integer} where they must be at the end. Steps move items when they are done.",
+    ".input {$all :integer} .match $all one {{{$all} item, {$right :integer} where it must be at the end. Steps move items when they are done.}} * {{{$all} items, {$right :integer} where they must be at the end. Steps move items when they are done.}}",
   "panel/item": "Item",
   "panel/item-now": "Now",
   "panel/item-at-end": "At the end",

@@ -2,7 +2,7 @@
 export const handoverWords = {
   "handover/kind": "Handover",
   "handover/made":
-    "Made at {$at :utc form=second} UTC from the log of {$device}: {$count :integer} entries, the last of {$last :utc form=second} UTC.",
+    ".input {$count :integer} .match $count one {{Made at {$at :utc form=second} UTC from the log of {$device}: {$count} entry, of {$last :utc form=second} UTC.}} * {{Made at {$at :utc form=second} UTC from the log of {$device}: {$count} entries, the last of {$last :utc form=second} UTC.}}",
   "handover/again": "Make it anew",
   "handover/stands-prepared": "Prepared: the clock has not been started.",
   "handover/stands-running": "Running, PET {$pet :clock}.",

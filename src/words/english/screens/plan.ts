@@ -51,7 +51,8 @@ export const planWords = {
   "what-if/no-finding-changes": "No finding comes or goes with it.",
   "what-if/new-findings": "New findings",
   "what-if/findings-gone": "Findings that go",
-  "light/spans-taken": "{$count :integer} spans taken from {$file :message}; overlapping ones became one.",
+  "light/spans-taken":
+    ".input {$count :integer} .match $count one {{{$count} span taken from {$file :message}.}} * {{{$count} spans taken from {$file :message}; overlapping ones became one.}}",
   "light/row-left-out": "Row {$row :integer} was left out: {$why}.",
   "light/file-problem": "{$file :message}: {$why :message}",
   "light/listed-windows": "Listed windows",

@@ -17,7 +17,8 @@ export const readWords = {
   "read/findings": "Findings",
   "read/no-findings":
     "The checker has nothing to say. It checks order, places, custody and wording; it does not check judgement.",
-  "read/more-findings": "{$count :integer} more stand at the steps they concern.",
+  "read/more-findings":
+    ".input {$count :integer} .match $count one {{{$count} more stands at the step that it concerns.}} * {{{$count} more stand at the steps they concern.}}",
   "read/contingencies": "Contingencies, not in the plan",
   "read/follows": "It follows from another finding and is probably gone with that one.",
   "read/line": "line {$line :integer}",

@@ -50,7 +50,7 @@ export const remarkWords = {
   "remarks/export": "Save as a file",
   "remarks/import": "Take in a file",
   "remarks/taken-in":
-    "{$added :integer} remarks taken in, {$known :integer} were here already. Each stands beside its procedure.",
+    ".input {$added :integer} .match $added one {{{$added} remark taken in, {$known :integer} were here already. It stands beside its procedure.}} * {{{$added} remarks taken in, {$known :integer} were here already. Each stands beside its procedure.}}",
   "remarks/line": "Line {$line :integer}: {$why :message}",
   "remarks/not-kept": "The remark could not be kept on this device: {$why :message}",
 } as const;

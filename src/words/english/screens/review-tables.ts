@@ -31,7 +31,8 @@ export const reviewTableWords = {
   "review/column-was-last": "Was last",
   "review/at-a-refuge": "at a refuge, or with somebody who is at one",
   "review/no-items": "The procedure lists no items.",
-  "review/all-items": "All {$count :integer} items are where they must be.",
+  "review/all-items":
+    ".input {$count :integer} .match $count one {{The one item is where it must be.}} * {{All {$count} items are where they must be.}}",
   "review/records": "Records",
   "review/column-record": "Record",
   "review/column-taken": "Taken",

@@ -83,7 +83,8 @@ export const sealWords = {
   "seal/found-source": "All of it: {$what}.",
   "seal/checkpoints":
     ".input {$count :integer} .match $count one {{One checkpoint}} * {{{$count} checkpoints}}",
-  "seal/checkpoint": "{$code}, of {$entries :integer} entries, by {$by} ({$trust}): {$state}",
+  "seal/checkpoint":
+    ".input {$entries :integer} .match $entries one {{{$code}, of {$entries} entry, by {$by} ({$trust}): {$state}}} * {{{$code}, of {$entries} entries, by {$by} ({$trust}): {$state}}}",
   "seal/code-title": "Voice code",
   "seal/code-of":
     ".input {$entries :integer} .match $entries one {{The code of the one entry here.}} * {{The code of the {$entries} entries here.}}",
@@ -102,7 +103,7 @@ export const sealWords = {
   "seal/heard-same":
     ".input {$entries :integer} .match $entries one {{The same: both sites hold this one entry.}} * {{The same: both sites hold these {$entries} entries, in the same order.}}",
   "seal/heard-same-then":
-    "The same as at a checkpoint of {$entries :integer} entries: both sites held the same then. Here there are {$all :integer} now.",
+    ".input {$entries :integer} .match $entries one {{The same as at a checkpoint of {$entries} entry: both sites held the same then. Here there are {$all :integer} now.}} * {{The same as at a checkpoint of {$entries} entries: both sites held the same then. Here there are {$all :integer} now.}}",
   "seal/heard-differs": "Not the same. Something was misheard, or the other site holds other entries.",
   "seal/heard-group": "Group {$group :integer}: here {$here}, there {$there}",
   "seal/heard-letters-said": "{$letters} ({$said})",

@@ -58,7 +58,7 @@ export const shelfWords = {
   "shelf/setting-orbit": "orbit",
   "shelf/setting-pool": "pool",
   "shelf/setting-surface": "surface",
-  "shelf/steps": "{$count :integer} steps",
+  "shelf/steps": ".input {$count :integer} .match $count one {{{$count} step}} * {{{$count} steps}}",
   "shelf/planned": "planned {$finish :finish}",
   "shelf/planned-of": "planned {$finish :finish} of {$limit :hour-minute}",
   "shelf/keeps": "This device has promised to keep what is entered here.",

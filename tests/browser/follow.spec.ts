@@ -145,7 +145,7 @@ test("the items and readings panels enter what is told", async ({ page }) => {
   await tool(page, "Readings").click();
   await panel.getByRole("textbox").first().fill("5900,5");
   await panel.getByRole("button", { name: "Enter", exact: true }).first().click();
-  await expect(panel).toContainText("5900.5 read");
+  await expect(panel).toContainText("5900.5 kPa read");
 });
 
 test("[LOG4] entries without effect are listed with their reason", async ({ page }) => {

@@ -72,6 +72,7 @@ test("[WRD4] the practice walk is read in the language of the screens, each text
 
   await page.evaluate(() => localStorage.removeItem("tetherline.texts"));
   await page.goto("/");
+  await page.getByRole("button", { name: "Language and display" }).click();
   await page.getByRole("combobox", { name: "Language", exact: true }).selectOption({ label: "Français" });
   await expect(page.locator("html")).toHaveAttribute("lang", "fr");
   await page.goto("/read/example-practice");

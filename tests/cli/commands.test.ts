@@ -331,7 +331,7 @@ describe("verify", () => {
     expect(made).toMatchObject({
       status: 0,
       err: "",
-      out: expect.stringMatching(/entries in full, \d+ left out/),
+      out: expect.stringMatching(/: 1 entry in full, \d+ left out/),
     });
     const { status, out } = await tetherline("verify", file, "--trust", HUB_KEY, "--code", FORM.code);
     expect(status).toBe(0);

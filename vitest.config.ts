@@ -75,7 +75,9 @@ const config = defineConfig({
           isolate,
         },
       },
-      { test: { name: "engines", include: ["tests/engines/**/*.test.ts"], setupFiles, globalSetup } },
+      {
+        test: { name: "engines", include: ["tests/engines/**/*.test.ts"], setupFiles, globalSetup, retry: 2 },
+      },
       {
         test: {
           name: "truth",

@@ -44,9 +44,8 @@ export class DexieEntryStore implements WalkStore {
   async append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]> {
     const found = await this.#findPen();
     return this.rows.write(["entries", "walks", "links"], async () => {
-      const before = found
-        ? await this.rows.tied(await this.rows.summaryToFollow(walk, this.#now()))
-        : await this.rows.summaryToFollow(walk, this.#now());
+      const summaryNow = await this.rows.summaryToFollow(walk, this.#now());
+      const before = found ? await this.rows.tied(summaryNow) : summaryNow;
       const pen = penFor(found, { deviceKey: before.tied ?? null });
       const end = pen && (await this.rows.chainEnd(before, pen));
       const making = { source: this.source, now: this.#now, pen, end };

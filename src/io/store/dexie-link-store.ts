@@ -14,7 +14,7 @@ import type { Changed, LinkStore, Outbox } from "./link-store.ts";
 import { insistOnRead, linkChanges, NotLinkedError } from "./link-store.ts";
 import type { SealPen } from "./seal-pen.ts";
 import type { WalkSummary } from "./walk-summary.ts";
-import { rebuiltSummary, withChained, withEntries } from "./walk-summary.ts";
+import { rebuiltSummary, untied, withChained, withEntries } from "./walk-summary.ts";
 
 const TABLES = ["entries", "walks", "links", "aside"] as const;
 
@@ -53,9 +53,9 @@ export class DexieLinkStore implements LinkStore {
   leave(walk: WalkId): Promise<void> {
     return this.#rows.write(["links", "walks"], async () => {
       await this.#links.delete(walk);
-      await this.#rows.untie(walk);
-      const { clockOffset, ...row } = await this.#rows.summaryOf(walk);
-      if (clockOffset !== undefined) await this.#rows.putSummary(row);
+      const { clockOffset, ...summary } = await this.#rows.summaryOf(walk);
+      if (clockOffset !== undefined || summary.tied !== undefined)
+        await this.#rows.putSummary(untied(summary));
     });
   }
 

@@ -5,7 +5,7 @@ import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { Performers } from "../parts/index.ts";
-import { StepAlerts, TextInLanguage } from "../texts/index.ts";
+import { StepAlerts, StepDo, TextInLanguage } from "../texts/index.ts";
 import { ContingencyFigures } from "./contingency-figures.tsx";
 
 interface ContingenciesPanelProps {
@@ -87,9 +87,7 @@ function ContingencySteps({
                 <Performers lanes={step.by.map((crew) => outline.lane(crew))} strands={strands} />
                 <StepAlerts step={step} />
                 <p className="contingency-do">
-                  <TextInLanguage list="steps" id={step.id} field="do">
-                    {step.do}
-                  </TextInLanguage>
+                  <StepDo step={step} />
                 </p>
               </li>
             ))}

@@ -7,7 +7,7 @@ import { askedAgainFor, isShown } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { behindTone, behindWords, waitWords } from "../parts/index.ts";
-import { TextInLanguage } from "../texts/index.ts";
+import { StepDo } from "../texts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
 
 interface CrewCardsProps {
@@ -134,9 +134,7 @@ function CrewCard({
             lane.status === "waiting" ? (
               words("follow/next", { step: step.do })
             ) : (
-              <TextInLanguage list="steps" id={step.id} field="do" isMarked={false}>
-                {step.do}
-              </TextInLanguage>
+              <StepDo step={step} isMarked={false} />
             )
           ) : (
             words("follow/no-step-left")

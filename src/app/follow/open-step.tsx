@@ -7,7 +7,7 @@ import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
-import { StepAlerts, TextInLanguage, TextMark } from "../texts/index.ts";
+import { StepAlerts, StepDo, TextInLanguage, TextMark } from "../texts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
 import { AmendedTag } from "./amended-tag.tsx";
 import { askedAgainWords } from "./asked-again-words.ts";
@@ -71,9 +71,7 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
         <div className="open-text">
           <StepAlerts step={step} />
           <p className="open-do">
-            <TextInLanguage list="steps" id={step.id} field="do">
-              {step.do}
-            </TextInLanguage>
+            <StepDo step={step} />
           </p>
           <StepPictures procedure={outline.procedure} step={step} />
           {contingenciesNamedBy(outline.procedure, step).map(

@@ -8,7 +8,7 @@ import { words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
 import { callsOf } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
-import { StepAlerts, TextInLanguage } from "../texts/index.ts";
+import { StepAlerts, StepDo } from "../texts/index.ts";
 import { BranchList } from "./branch-list.tsx";
 import type { FollowActions } from "./follow-actions.ts";
 import { NamedContingencies } from "./named-contingencies.tsx";
@@ -52,9 +52,7 @@ export function StepPanel({
     <SidePanel title={words("panel/step", { number: entry.number, crew })} onClose={onClose}>
       <StepAlerts step={step} />
       <p className="open-do">
-        <TextInLanguage list="steps" id={step.id} field="do">
-          {step.do}
-        </TextInLanguage>
+        <StepDo step={step} />
       </p>
       <StepPictures procedure={state.ledger.inForce.outline.procedure} step={step} />
       {named.length > 0 && (

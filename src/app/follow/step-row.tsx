@@ -5,7 +5,7 @@ import { clockText } from "../../core/units/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers, spanText } from "../parts/index.ts";
-import { TextInLanguage } from "../texts/index.ts";
+import { StepDo, TextInLanguage } from "../texts/index.ts";
 import { actorsText } from "./actors-text.ts";
 import { AlertMark } from "./alert-mark.tsx";
 import { AmendedTag } from "./amended-tag.tsx";
@@ -126,9 +126,7 @@ function LineStep({
       </span>
       <Performers lanes={entry.performers} strands={strands} />
       <span className="follow-do">
-        <TextInLanguage list="steps" id={entry.step.id} field="do">
-          {entry.step.do}
-        </TextInLanguage>
+        <StepDo step={entry.step} />
         {row.hangsOn !== null && (
           <span className="follow-tag">
             {words("follow/only-if", {

@@ -5,7 +5,7 @@ import { clockText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { callsOf, limitWords, quantityWords, spanText } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
-import { TextInLanguage, TextMark } from "../texts/index.ts";
+import { StepDo, TextInLanguage, TextMark } from "../texts/index.ts";
 import { AlertRow } from "./alert-row.tsx";
 import { PrintedBox } from "./printed-box.tsx";
 import { branchWords, conditionWords, effectWords } from "./sheet-words.ts";
@@ -55,9 +55,7 @@ export function StepRow(props: StepRowProps) {
           </AlertRow>
         ))}
         <p className="print-do">
-          <TextInLanguage list="steps" id={step.id} field="do">
-            {step.do}
-          </TextInLanguage>
+          <StepDo step={step} />
         </p>
         <StepPictures procedure={outline.procedure} step={step} />
         {(conditions.length > 0 || effects.length > 0) && (

@@ -4,7 +4,7 @@ import { words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
 import { Performers } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
-import { StepAlerts, TextInLanguage } from "../texts/index.ts";
+import { StepAlerts, StepDo, TextInLanguage } from "../texts/index.ts";
 import type { ReadRow } from "./read-rows.ts";
 import { StepNotes } from "./step-notes.tsx";
 
@@ -39,9 +39,7 @@ export function ReadRowItem({ row, outline, strands }: ReadRowProps) {
         <span className="hint">{number}</span>
         <Performers lanes={performers} strands={strands} />
         <span className="read-do">
-          <TextInLanguage list="steps" id={step.id} field="do">
-            {step.do}
-          </TextInLanguage>
+          <StepDo step={step} />
         </span>
         <span className="read-times">
           {planned ? `${clockText(planned.start)} – ${clockText(planned.finish)}` : words("read/not-in-plan")}

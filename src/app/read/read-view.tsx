@@ -5,7 +5,7 @@ import { hourMinuteText } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { BraidedList, strandsOf } from "../braid/index.ts";
 import { callsOf, Fact } from "../parts/index.ts";
-import { StepAlerts, TextInLanguage, TextsField, TextsTurn } from "../texts/index.ts";
+import { StepAlerts, StepDo, TextInLanguage, TextsField, TextsTurn } from "../texts/index.ts";
 import { FindingItem } from "./finding-item.tsx";
 import { ReadRowItem } from "./read-row-item.tsx";
 import type { ReadRow } from "./read-rows.ts";
@@ -118,10 +118,7 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
                   .map((step) => (
                     <li key={step.id}>
                       <StepAlerts step={step} />
-                      <b>{callsOf(outline, step.by)}</b>{" "}
-                      <TextInLanguage list="steps" id={step.id} field="do">
-                        {step.do}
-                      </TextInLanguage>
+                      <b>{callsOf(outline, step.by)}</b> <StepDo step={step} />
                     </li>
                   ))}
               </ol>

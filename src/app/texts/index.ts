@@ -1,4 +1,5 @@
 export { StepAlerts } from "./step-alerts.tsx";
+export { StepDo } from "./step-do.tsx";
 export { languageName } from "./text-choice.ts";
 export { TextInLanguage, TextMark } from "./text-in-language.tsx";
 export { TextsField, TextsTurn } from "./texts-field.tsx";

@@ -20,7 +20,7 @@ const reports = mkdtempSync(join(tmpdir(), "tetherline-reports-"));
 const unitReport = join(reports, "unit.json");
 const browserReport = join(reports, "browser.json");
 
-/** What only reads the sources, and runs side by side. */
+/** What needs nothing but the sources, and runs side by side: the build is there for the tests. */
 const checks: readonly Stage[] = [
   { title: "Types", command: ["npm", "run", "-s", "types"] },
   { title: "Lint and format", command: ["npm", "run", "-s", "lint"] },

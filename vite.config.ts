@@ -158,7 +158,7 @@ export const app = defineConfig({
               name: "frame",
               test: /node_modules[\\/](react|react-dom|scheduler|react-router|react-router-dom|@remix-run|@ionic[\\/]react(-router)?)[\\/]/,
             },
-            { name: "procedure-form", test: /[\\/]core[\\/]procedure[\\/]schema\.ts$/ },
+            { name: "schema-values", test: /[\\/]core[\\/]procedure[\\/]schema-values\.ts$/ },
             // What many parts need of logs, each a few lines: in one file they pack better.
             {
               name: "log",

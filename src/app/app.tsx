@@ -3,11 +3,11 @@ import { IonReactRouter } from "@ionic/react-router";
 import { lazy, Suspense } from "react";
 import { Navigate, Route } from "react-router-dom";
 import { words } from "../words/index.ts";
+import { ShelfPage } from "./pages/shelf-page.tsx";
 import { UpdateNotice } from "./update/index.ts";
 
-// The first load contains the shell and the requested page. Where the other pages are is known to a chunk of its own, since
-// the list of what each of them needs would be in the first load otherwise.
-const ShelfPage = lazy(async () => ({ default: (await import("./pages/shelf-page.tsx")).ShelfPage }));
+// The first load contains the shell and the shelf, which is drawn at once. Where the other pages are is known to a chunk of its own,
+// since the list of what each of them needs would be in the first load otherwise.
 const WritePage = fromLater("write");
 const ReadPage = fromLater("read");
 const PlanPage = fromLater("plan");
@@ -31,6 +31,12 @@ const PrintReviewPage = fromLater("print-walk");
 
 const laterPages = () => import("./pages/later-pages.ts");
 type PageName = Parameters<Awaited<ReturnType<typeof laterPages>>["laterPage"]>[0];
+
+/** Begins to load where the pages other than the shelf are, if it is one of them that a path asks for. */
+export function startPage(path: string): void {
+  // What cannot be loaded is told of once it is to be drawn.
+  if (path !== "/") laterPages().catch(() => {});
+}
 
 /** A page that is drawn once it and all words are loaded. */
 function fromLater<Name extends PageName>(name: Name) {

@@ -5,12 +5,15 @@ import { createRoot } from "react-dom/client";
 import { systemClock } from "../io/clock/index.ts";
 import { openLinks } from "../io/link/index.ts";
 import { openStore } from "../io/store/index.ts";
-import { App } from "./app.tsx";
+import { App, startPage } from "./app.tsx";
 import { Spoken, startLanguage, startUnits, startUtc } from "./language/index.ts";
 import { MistakeBoundary } from "./parts/index.ts";
 import { ServicesContext } from "./session/index.ts";
 import { startTheme } from "./theme/index.ts";
 
+// What takes the device a while is begun first.
+const opening = openStore({ now: systemClock });
+startPage(window.location.pathname);
 startUtc();
 await Promise.all([startLanguage(), startUnits()]);
 startTheme();
@@ -24,7 +27,7 @@ const element = document.getElementById("root");
 if (!element) throw new Error("The page has no element with the id root.");
 const root = createRoot(element);
 
-const store = await openStore({ now: systemClock });
+const store = await opening;
 const links = openLinks({ store, now: systemClock });
 root.render(
   <StrictMode>

@@ -1,4 +1,5 @@
 import type { MessageFunction } from "messageformat/functions";
+import { once } from "../core/units/index.ts";
 
 /** A number that is not one: a mistake of ours. */
 export class NoNumberError extends Error {
@@ -26,9 +27,12 @@ export function numberText(tag: string): (value: number, least?: number, most?: 
     formats.set(`${least} ${most}`, kept);
     return kept;
   };
-  // Cut as `toFixed` does, by the exact value: `Intl` goes by the shortest decimal that stands for it.
-  return (value, least = 0, most = MOST_DIGITS) =>
-    formatOf(least, most).format(most === MOST_DIGITS ? value : Number(value.toFixed(most)));
+  return (value, least = 0, most = MOST_DIGITS) => {
+    // A count has the same digits in each of our languages; making what words all others takes as long as drawing a page of text.
+    if (least === 0 && Number.isSafeInteger(value) && value >= 0) return String(value + 0);
+    // Cut as `toFixed` does, by the exact value: `Intl` goes by the shortest decimal that stands for it.
+    return formatOf(least, most).format(most === MOST_DIGITS ? value : Number(value.toFixed(most)));
+  };
 }
 
 /**
@@ -38,7 +42,7 @@ export function numberText(tag: string): (value: number, least?: number, most?: 
 export function numberFunctions(
   tag: string,
 ): Readonly<Record<"integer" | "number", MessageFunction<string>>> {
-  const plural = new Intl.PluralRules(tag);
+  const plural = once(() => new Intl.PluralRules(tag));
   const worded = numberText(tag);
   const counted: MessageFunction<string> = (_, options, operand) => {
     const value = typeof operand === "object" && operand !== null ? operand.valueOf() : operand;
@@ -49,7 +53,7 @@ export function numberFunctions(
       type: "number",
       selectKey: (keys) => {
         if (keys.has(String(value))) return String(value);
-        const category = plural.select(value);
+        const category = plural().select(value);
         return keys.has(category) ? category : null;
       },
       toString: text,

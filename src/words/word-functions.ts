@@ -1,6 +1,6 @@
 import type { MessageFunction } from "messageformat/functions";
 import type { Duration, Instant } from "../core/units/index.ts";
-import { clockText, hourMinuteText } from "../core/units/index.ts";
+import { clockText, hourMinuteText, once } from "../core/units/index.ts";
 import type { Argument, Message } from "./argument.ts";
 import { chanceText } from "./chance-text.ts";
 import type { Language } from "./language.ts";
@@ -27,15 +27,15 @@ type Functions = Readonly<Record<string, MessageFunction<string>>>;
 const made = new WeakMap<Language, Functions>();
 
 /**
- * The functions that messages of a language call, by name; what they make of `Intl` is made once. `inWords` words a
+ * The functions that messages of a language call, by name; what they make of `Intl` is made once, when it is first needed. `inWords` words a
  * message that stands in another as an argument.
  */
 export function wordFunctions(language: Language, inWords: (message: Message) => string): Functions {
   const known = made.get(language);
   if (known) return known;
   const { tag, direction } = language;
-  const all = new Intl.ListFormat(tag, { type: "conjunction" });
-  const any = new Intl.ListFormat(tag, { type: "disjunction" });
+  const all = once(() => new Intl.ListFormat(tag, { type: "conjunction" }));
+  const any = once(() => new Intl.ListFormat(tag, { type: "disjunction" }));
   const oneOf = (argument: Argument): string => {
     if (typeof argument === "string") return argument;
     return typeof argument === "object" && "key" in argument ? inWords(argument) : String(argument);
@@ -60,7 +60,7 @@ export function wordFunctions(language: Language, inWords: (message: Message) =>
     utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form), telling().utc)),
     mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
     list: shown((items, { of = "all", style = "comma" }) => {
-      const format = String(of) === "any" ? any : all;
+      const format = (String(of) === "any" ? any : all)();
       const each = (items as readonly Argument[]).map(oneOf);
       const names = direction === "ltr" ? each : each.map(isolated);
       return String(style) === "chained" ? chained(format, names) : format.format(names);

@@ -12,17 +12,17 @@ import type {
   SupplyId,
   WatchId,
 } from "../units/index.ts";
-import { parseInstant } from "../units/index.ts";
+import { once, parseInstant } from "../units/index.ts";
 
 const idOf = <Id extends string>() =>
   z
     .string()
     .min(1)
     .transform((text) => text as Id);
-const reason = z.string().max(4000);
+const reason = once(() => z.string().max(4000));
 
 /** A surprise that its trainer wrote, obscured, so that nobody reads it by accident ([TRN2]). */
-const obscured = z.string().min(1).max(40_000);
+const obscured = once(() => z.string().min(1).max(40_000));
 /** A procedure's file has at most 10 MiB. */
 const LONGEST_FILE = 10 * 1024 * 1024;
 
@@ -35,159 +35,191 @@ const MOST_CHANGES = 10_000;
  */
 const LOG_VERSION = 2;
 
-const light = z.union([
-  z.object({
-    orbit: z.string().max(100_000),
-    /** The ground sites for contact. */
-    sites: z
-      .array(
-        z.object({
-          latitude: z.number().min(-90).max(90),
-          longitude: z.number().min(-360).max(360),
-          height: z.number().min(-500).max(10_000),
-          mask: z.number().min(-10).lt(90),
-        }),
-      )
-      .max(100)
-      .readonly()
-      .optional(),
-  }),
-  z.object({
-    site: z.object({
-      latitude: z.number().min(-90).max(90),
-      longitude: z.number().min(-360).max(360),
-      height: z.number().min(-500).max(10_000),
+const light = once(() =>
+  z.union([
+    z.object({
+      orbit: z.string().max(100_000),
+      /** The ground sites for contact. */
+      sites: z
+        .array(
+          z.object({
+            latitude: z.number().min(-90).max(90),
+            longitude: z.number().min(-360).max(360),
+            height: z.number().min(-500).max(10_000),
+            mask: z.number().min(-10).lt(90),
+          }),
+        )
+        .max(100)
+        .readonly()
+        .optional(),
     }),
-  }),
-]);
+    z.object({
+      site: z.object({
+        latitude: z.number().min(-90).max(90),
+        longitude: z.number().min(-360).max(360),
+        height: z.number().min(-500).max(10_000),
+      }),
+    }),
+  ]),
+);
 
 const facts = {
-  "walk.opened": z.object({
-    procedure: z.unknown().refine((value) => value !== undefined, "a procedure"),
-    mode: z.enum(["live", "rehearsal"]),
-    plannedStart: z
-      .string()
-      .optional()
-      .transform((text) => (text === undefined ? null : parseInstant(text))),
-    names: z.record(z.string(), z.string()).optional(),
-    /** Where day and night come from: an orbit file as it was, or a site on the surface. */
-    light: light.optional(),
-  }),
-  "clock.started": z.object({}),
-  "step.started": z.object({ step: idOf<StepId>() }),
-  "step.done": z.object({
-    step: idOf<StepId>(),
-    outOfOrder: z.boolean().default(false),
-    /** Why it was done out of order. */
-    reason: reason.optional(),
-  }),
-  "step.skipped": z.object({
-    step: idOf<StepId>(),
-    reason: reason.default(""),
-    /** Skipped by a played crew for want of time: what the task would have taken, and the margin there was, in seconds. */
-    leftOut: z.object({ needed: z.number(), margin: z.number() }).optional(),
-  }),
-  "step.reopened": z.object({ step: idOf<StepId>(), reason: reason.default("") }),
-  "record.taken": z.object({ step: idOf<StepId>(), record: idOf<RecordId>(), value: z.number() }),
-  "confirm.given": z.object({ step: idOf<StepId>() }),
+  "walk.opened": once(() =>
+    z.object({
+      procedure: z.unknown().refine((value) => value !== undefined, "a procedure"),
+      mode: z.enum(["live", "rehearsal"]),
+      plannedStart: z
+        .string()
+        .optional()
+        .transform((text) => (text === undefined ? null : parseInstant(text))),
+      names: z.record(z.string(), z.string()).optional(),
+      /** Where day and night come from: an orbit file as it was, or a site on the surface. */
+      light: light().optional(),
+    }),
+  ),
+  "clock.started": once(() => z.object({})),
+  "step.started": once(() => z.object({ step: idOf<StepId>() })),
+  "step.done": once(() =>
+    z.object({
+      step: idOf<StepId>(),
+      outOfOrder: z.boolean().default(false),
+      /** Why it was done out of order. */
+      reason: reason().optional(),
+    }),
+  ),
+  "step.skipped": once(() =>
+    z.object({
+      step: idOf<StepId>(),
+      reason: reason().default(""),
+      /** Skipped by a played crew for want of time: what the task would have taken, and the margin there was, in seconds. */
+      leftOut: z.object({ needed: z.number(), margin: z.number() }).optional(),
+    }),
+  ),
+  "step.reopened": once(() => z.object({ step: idOf<StepId>(), reason: reason().default("") })),
+  "record.taken": once(() => z.object({ step: idOf<StepId>(), record: idOf<RecordId>(), value: z.number() })),
+  "confirm.given": once(() => z.object({ step: idOf<StepId>() })),
   /** Something of the list that a step counts off was counted; `check` is its place in the list, from 0. */
-  "check.counted": z.object({ step: idOf<StepId>(), check: z.number().int().min(0) }),
+  "check.counted": once(() => z.object({ step: idOf<StepId>(), check: z.number().int().min(0) })),
   /** `settles`: the lead says that this outcome holds, whatever other devices decide ([WLK5]). */
-  "decision.taken": z.object({
-    decision: idOf<DecisionId>(),
-    outcome: z.string(),
-    settles: z.literal(true).optional(),
-  }),
-  "item.moved": z.object({ item: idOf<ItemId>(), to: locationSchema, reason: reason.default("") }),
+  "decision.taken": once(() =>
+    z.object({
+      decision: idOf<DecisionId>(),
+      outcome: z.string(),
+      settles: z.literal(true).optional(),
+    }),
+  ),
+  "item.moved": once(() =>
+    z.object({ item: idOf<ItemId>(), to: locationSchema, reason: reason().default("") }),
+  ),
   /** A state was found to have another value than the steps imply. */
-  "state.set": z.object({
-    state: idOf<StateId>(),
-    value: z.string().min(1).max(200),
-    reason: reason.default(""),
-  }),
-  "supply.read": z.object({ crew: idOf<CrewId>(), supply: idOf<SupplyId>(), value: z.number() }),
-  "note.made": z.object({ text: z.string().max(20_000), step: idOf<StepId>().optional() }),
-  "hold.called": z.object({ reason: reason.optional() }),
-  "hold.lifted": z.object({ reason: reason.optional() }),
+  "state.set": once(() =>
+    z.object({
+      state: idOf<StateId>(),
+      value: z.string().min(1).max(200),
+      reason: reason().default(""),
+    }),
+  ),
+  "supply.read": once(() => z.object({ crew: idOf<CrewId>(), supply: idOf<SupplyId>(), value: z.number() })),
+  "note.made": once(() => z.object({ text: z.string().max(20_000), step: idOf<StepId>().optional() })),
+  "hold.called": once(() => z.object({ reason: reason().optional() })),
+  "hold.lifted": once(() => z.object({ reason: reason().optional() })),
   /** The hub's clock minus the source's, accurate to ±`error`, both in seconds. */
-  "clock.compared": z.object({
-    hub: z.string().max(400),
-    offset: z.number().min(-1e10).max(1e10),
-    error: z.number().min(0).max(1e10),
-  }),
+  "clock.compared": once(() =>
+    z.object({
+      hub: z.string().max(400),
+      offset: z.number().min(-1e10).max(1e10),
+      error: z.number().min(0).max(1e10),
+    }),
+  ),
   /** The source's clock jumped ahead by so many seconds against a clock that is never set; below zero, it was set back. */
-  "clock.jumped": z.object({ by: z.number().min(-1e10).max(1e10) }),
-  "entry.struck": z.object({
-    source: z.string(),
-    id: z.string(),
-    reason: reason.optional(),
-    /** True when whoever made the entry took it back right away. */
-    undone: z.boolean().optional(),
-  }),
+  "clock.jumped": once(() => z.object({ by: z.number().min(-1e10).max(1e10) })),
+  "entry.struck": once(() =>
+    z.object({
+      source: z.string(),
+      id: z.string(),
+      reason: reason().optional(),
+      /** True when whoever made the entry took it back right away. */
+      undone: z.boolean().optional(),
+    }),
+  ),
   /** The watch was kept that fell due at `due`, in seconds of PET. */
-  "watch.kept": z.object({ watch: idOf<WatchId>(), due: z.number() }),
+  "watch.kept": once(() => z.object({ watch: idOf<WatchId>(), due: z.number() })),
   /** An alert that a device saw. `alert` names it, `about` is the id of what it is about. */
-  "alert.raised": z.object({
-    alert: z.string().min(1).max(400),
-    level: z.enum(["act-now", "look-soon", "know"]),
-    about: z.string().max(400).optional(),
-  }),
+  "alert.raised": once(() =>
+    z.object({
+      alert: z.string().min(1).max(400),
+      level: z.enum(["act-now", "look-soon", "know"]),
+      about: z.string().max(400).optional(),
+    }),
+  ),
   /** Somebody has seen an alert, at the given level. */
-  "alert.seen": z.object({
-    alert: z.string().min(1).max(400),
-    level: z.enum(["act-now", "look-soon", "know"]).optional(),
-  }),
-  "walk.closed": z.object({
-    end: z.enum(["complete", "terminated", "aborted"]),
-    reason: reason.optional(),
-    /** True when a played walk was closed since no lane could go on. */
-    stuck: z.boolean().optional(),
-  }),
+  "alert.seen": once(() =>
+    z.object({
+      alert: z.string().min(1).max(400),
+      level: z.enum(["act-now", "look-soon", "know"]).optional(),
+    }),
+  ),
+  "walk.closed": once(() =>
+    z.object({
+      end: z.enum(["complete", "terminated", "aborted"]),
+      reason: reason().optional(),
+      /** True when a played walk was closed since no lane could go on. */
+      stuck: z.boolean().optional(),
+    }),
+  ),
   /** The closed walk goes on. */
-  "walk.reopened": z.object({ reason: reason.default("") }),
+  "walk.reopened": once(() => z.object({ reason: reason().default("") })),
   /** From here on day and night come from elsewhere than the walk was opened with. */
-  "light.chosen": z.object({ light }),
+  "light.chosen": once(() => z.object({ light: light() })),
   /** From here on the procedure in force has these changes ([CHG1], [AMD1]), which are read as the procedure is: by the fold. */
-  "plan.amended": z.object({
-    changes: z.array(z.unknown()).max(MOST_CHANGES).readonly(),
-    reason,
-    /** The version of the log that a program must understand to fold it; the entry is of version 2. */
-    needs: z.number().int().min(1).optional(),
-  }),
+  "plan.amended": once(() =>
+    z.object({
+      changes: z.array(z.unknown()).max(MOST_CHANGES).readonly(),
+      reason: reason(),
+      /** The version of the log that a program must understand to fold it; the entry is of version 2. */
+      needs: z.number().int().min(1).optional(),
+    }),
+  ),
   /** A rehearsal carries a surprise that comes when it says itself. */
-  "surprise.laid": z.object({ surprise: obscured }),
+  "surprise.laid": once(() => z.object({ surprise: obscured() })),
   /** A trainer lets a surprise come now. */
-  "surprise.fired": z.object({ surprise: obscured }),
+  "surprise.fired": once(() => z.object({ surprise: obscured() })),
   /** A revision of a procedure was put into a library: its file as it is, and the hashes of those it was made from. */
-  "revision.kept": z.object({
-    text: z.string().min(1).max(LONGEST_FILE),
-    bases: z
-      .array(z.string().regex(/^[\w-]{43}$/))
-      .max(20)
-      .readonly()
-      .default([]),
-    why: reason.default(""),
-  }),
+  "revision.kept": once(() =>
+    z.object({
+      text: z.string().min(1).max(LONGEST_FILE),
+      bases: z
+        .array(z.string().regex(/^[\w-]{43}$/))
+        .max(20)
+        .readonly()
+        .default([]),
+      why: reason().default(""),
+    }),
+  ),
   /** Whoever follows on this device has seen an amendment. */
-  "amendment.seen": z.object({ amendment: z.object({ source: z.string(), id: z.string() }) }),
+  "amendment.seen": once(() => z.object({ amendment: z.object({ source: z.string(), id: z.string() }) })),
   /** What people call the hub. */
-  "hub.named": z.object({ name: z.string().max(200) }),
+  "hub.named": once(() => z.object({ name: z.string().max(200) })),
   /** A hub let a device into the walk that proved this key, or with `null` none. */
-  "device.admitted": z.object({
-    source: z.string().max(400),
-    key: z.string().max(100).nullable(),
-    role: z.string().max(40),
-    name: z.string().max(200),
-  }),
+  "device.admitted": once(() =>
+    z.object({
+      source: z.string().max(400),
+      key: z.string().max(100).nullable(),
+      role: z.string().max(40),
+      name: z.string().max(200),
+    }),
+  ),
   /** Another hub has this key, as far as a hub was shown. */
-  "hub.vouched": z.object({ source: z.string().max(400), key: z.string().max(100) }),
+  "hub.vouched": once(() => z.object({ source: z.string().max(400), key: z.string().max(100) })),
   /** What a hub held before this entry ([SEL5]). */
-  "checkpoint.made": z.object({
-    entries: z.number().int().min(0),
-    held: z.record(z.string(), z.string()),
-    root: z.string().max(100),
-    order: z.string().max(100),
-  }),
+  "checkpoint.made": once(() =>
+    z.object({
+      entries: z.number().int().min(0),
+      held: z.record(z.string(), z.string()),
+      root: z.string().max(100),
+      order: z.string().max(100),
+    }),
+  ),
 } as const;
 
 type FactSchemas = typeof facts;
@@ -197,11 +229,11 @@ export type FactName = keyof FactSchemas;
 
 /** What an entry says happened, as read: its name and its data. */
 export type Fact = {
-  [Name in FactName]: { readonly name: Name } & Readonly<z.output<FactSchemas[Name]>>;
+  [Name in FactName]: { readonly name: Name } & Readonly<z.output<ReturnType<FactSchemas[Name]>>>;
 }[FactName];
 
 /** The data of a fact as written in an entry. */
-export type FactData<Name extends FactName> = z.input<FactSchemas[Name]>;
+export type FactData<Name extends FactName> = z.input<ReturnType<FactSchemas[Name]>>;
 
 const PREFIX = "tetherline.";
 
@@ -267,7 +299,7 @@ export function readFact(type: string, data: unknown): ReadFact {
   if (!isFactName(name)) return { fact: null, problem: message("log/unknown-type", { type }) };
   if (isFromNewerVersion({ type, data }))
     return { fact: null, problem: message("log/needs-newer", { type }) };
-  const parsed = facts[name].safeParse(data ?? {});
+  const parsed = facts[name]().safeParse(data ?? {});
   // The parsed object is not shared with anyone, so the name is added without making a copy.
   if (parsed.success) return { fact: Object.assign(parsed.data, { name }) as Fact, problem: null };
   const [issue] = parsed.error.issues;

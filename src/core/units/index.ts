@@ -35,3 +35,4 @@ export { ID_PATTERN } from "./ids.ts";
 export type { Instant } from "./instant.ts";
 export { between, dayOfYear, formatInstant, INSTANT_PATTERN, later, parseInstant } from "./instant.ts";
 export { Listeners } from "./listeners.ts";
+export { once } from "./once.ts";

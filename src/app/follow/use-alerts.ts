@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef } from "react";
 import type { WalkAlert, WalkState } from "../../core/walk/index.ts";
 import { alertsOf, isShown } from "../../core/walk/index.ts";
 import { signalAlert } from "../../io/device/index.ts";
+import { nextFrame } from "../session/index.ts";
 import type { FollowActions } from "./follow-actions.ts";
 import { signalChoice } from "./signal-choice.ts";
 
@@ -37,7 +38,8 @@ export function useAlerts(
     );
     for (const alert of fresh) sounded.current.add(nameOf(alert));
     const loudest = fresh.find(({ level }) => choice[level]);
-    if (loudest) signalAlert(loudest.level);
+    // The picture comes first: to begin with sound may hold it up.
+    if (loudest) void nextFrame().then(() => signalAlert(loudest.level));
     const log = () => {
       const { state: now, alerts: all, actions: may } = latest.current;
       void may?.raiseAlerts(now.ledger, all);

@@ -10,6 +10,7 @@ export {
   watchLightOff,
   withSites,
 } from "./light-choice.ts";
+export { nextFrame } from "./next-frame.ts";
 export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { playedNow, sharePlayedClock } from "./played-clocks.ts";

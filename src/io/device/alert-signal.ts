@@ -24,16 +24,21 @@ const SIGNALS: Readonly<Record<SignalLevel, Tones>> = {
 
 let context: AudioContext | null = null;
 
+/** A signal that could not be sounded for so long, in ms, is left: it would tell of something as if it had just happened. */
+const STALE = 1000;
+
 /**
- * Sounds and vibrates for an alert of a level. A browser stays silent until its page was touched once, and a device
- * without sound or vibration leaves it out; what is on the screen does not depend on it.
+ * Sounds and vibrates for an alert of a level. A browser may stay silent until its page was touched once, and a device without
+ * sound or vibration leaves it out; what is on the screen does not depend on it. To begin with sound may take a browser a third of a second.
  */
-export function signalAlert(level: SignalLevel): void {
+export async function signalAlert(level: SignalLevel): Promise<void> {
   const { frequencies, tone, pause, vibration } = SIGNALS[level];
+  const asked = performance.now();
   try {
     navigator.vibrate?.([...vibration]);
     context ??= new AudioContext();
-    void context.resume();
+    await context.resume();
+    if (performance.now() - asked > STALE) return;
     const volume = context.createGain();
     volume.gain.value = 0.2;
     volume.connect(context.destination);

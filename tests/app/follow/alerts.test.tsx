@@ -140,7 +140,7 @@ describe("[OFF3] on a device", () => {
     const may = actions as unknown as FollowActions;
     const { rerender } = render(<Watching state={stateAt(log, 11)} actions={may} />);
     await vi.waitFor(() => expect(actions.raiseAlerts).toHaveBeenCalledOnce());
-    expect(signalAlert).toHaveBeenCalledExactlyOnceWith("act-now");
+    await vi.waitFor(() => expect(signalAlert).toHaveBeenCalledExactlyOnceWith("act-now"));
     rerender(<Watching state={stateAt(log, 12)} actions={may} />);
     rerender(<Watching state={stateAt(log, 13)} actions={may} />);
     expect(signalAlert).toHaveBeenCalledOnce();

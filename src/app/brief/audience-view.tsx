@@ -43,7 +43,7 @@ export function AudienceView({ briefing, kind, name }: AudienceViewProps) {
       <header>
         <h1>{course.outline.procedure.title}</h1>
         <p className="brief-kind">{words(`brief/of-${kind}`)}</p>
-        <Clock shown={played} />
+        <Clock shown={played} speed={isPlaying ? speed : 0} />
       </header>
       <p role="status" className="brief-trouble">
         {trouble}
@@ -54,6 +54,7 @@ export function AudienceView({ briefing, kind, name }: AudienceViewProps) {
         shown={shown}
         name={words("brief/map-now")}
         isAsked={followed?.isAsked ?? false}
+        isPlaying={isPlaying}
       />
       <Caption lines={lines} isPlaying={isPlaying} />
     </main>

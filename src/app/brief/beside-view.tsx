@@ -27,7 +27,13 @@ export function BesideView({ briefing, kind, shown, speed, isPlaying, size }: Be
   return (
     <section className="brief-beside">
       <h2 className="brief-kind">{words(`brief/one-of-${kind}`, { revision: procedure.revision ?? "–" })}</h2>
-      <SitePicture ground={ground} course={course} shown={shown} name={words("brief/beside-map")} />
+      <SitePicture
+        ground={ground}
+        course={course}
+        shown={shown}
+        name={words("brief/beside-map")}
+        isPlaying={isPlaying}
+      />
       <Caption lines={lines} isPlaying={isPlaying} />
     </section>
   );

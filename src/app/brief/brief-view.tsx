@@ -110,6 +110,7 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
         shown={shown}
         name={words("brief/map-now")}
         isAsked={isAsked}
+        isPlaying={isPlaying}
       />
       <div className="brief-told">
         {stop ? (
@@ -130,7 +131,7 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
       </div>
       {beside && <BesideView {...beside} shown={shown} speed={speed} isPlaying={isPlaying} size={size} />}
       <div className="brief-controls">
-        <Clock shown={played} />
+        <Clock shown={played} speed={isPlaying ? speed : 0} />
         <button type="button" className="plain-button" onClick={() => play.task("back")}>
           {words("brief/task-back")}
         </button>
@@ -158,6 +159,7 @@ export function BriefView({ briefing, kind, name, audience, beside }: BriefViewP
         beside={beside?.briefing ?? null}
         finish={finish}
         shown={played}
+        isPlaying={isPlaying}
         onPet={play.go}
       />
       {isPresenting && <PresenterPanel briefing={briefing} shown={played} speed={speed} />}

@@ -16,11 +16,20 @@ interface SitePictureProps {
   readonly name: string;
   /** True while people, lines and items are not shown. */
   readonly isAsked?: boolean;
+  /** True while it moves: its figures are told in whole metres then. */
+  readonly isPlaying?: boolean;
 }
 
 /** The worksite at the PET that is shown of a course, as large as there is room. */
-export function SitePicture({ ground, course, shown, name, isAsked = false }: SitePictureProps) {
-  const scene = useShownScene({ ground, course, shown, detail: "full" });
+export function SitePicture({
+  ground,
+  course,
+  shown,
+  name,
+  isAsked = false,
+  isPlaying = false,
+}: SitePictureProps) {
+  const scene = useShownScene({ ground, course, shown, detail: "full", isWhole: isPlaying });
   const drawing = useMemo(() => {
     const layers = () => drawingOf(scene.scene()).layers;
     const unanswered = () => layers().filter(({ attributes }) => !ANSWER.test(String(attributes["class"])));

@@ -2,6 +2,7 @@ import { memo, useMemo } from "react";
 import type { Briefing } from "../../core/briefing/index.ts";
 import { STRIP_STYLE, stripOf } from "../../core/briefing/index.ts";
 import type { Duration } from "../../core/units/index.ts";
+import { NO_TIME } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { ShownPet } from "../worksite/index.ts";
 import { DrawnLayers, useWrittenAt } from "../worksite/index.ts";
@@ -11,6 +12,7 @@ interface StripProps {
   /** Where the slider ends: the finish of the briefing, or of a longer one beside it. */
   readonly finish: Duration;
   readonly shown: ShownPet;
+  readonly isPlaying: boolean;
   readonly onPet: (pet: Duration) => void;
 }
 
@@ -20,9 +22,10 @@ interface StripBarProps extends StripProps {
 }
 
 /** The timeline as a strip, with a slider above it that goes to any moment and says its time; one more for what is beside it. */
-export function StripBar({ briefing, beside, finish, shown, onPet }: StripBarProps) {
+export function StripBar({ briefing, beside, ...shownStrip }: StripBarProps) {
+  const { finish, shown, isPlaying, onPet } = shownStrip;
   const { from, width } = useStrip(briefing, finish);
-  const slider = useWrittenAt(shown, writeSlider);
+  const slider = useWrittenAt(shown, writeSlider, grainOf(finish, isPlaying));
   return (
     <div className="brief-strip">
       <input
@@ -35,13 +38,19 @@ export function StripBar({ briefing, beside, finish, shown, onPet }: StripBarPro
         style={{ marginLeft: `${(from / width) * 100 - 0.8}%` }}
         onChange={(event) => onPet(Number(event.target.value) as Duration)}
       />
-      <Strip briefing={briefing} finish={finish} shown={shown} onPet={onPet} />
-      {beside && <Strip briefing={beside} finish={finish} shown={shown} onPet={onPet} />}
+      <Strip briefing={briefing} {...shownStrip} />
+      {beside && <Strip briefing={beside} {...shownStrip} />}
     </div>
   );
 }
 
 const SECOND = 1000;
+
+/** A strip is about so many px wide: while it is played no smaller way is written, since none is seen. */
+const STRIP_PX = 2000;
+
+const grainOf = (finish: Duration, isPlaying: boolean): Duration =>
+  isPlaying ? ((finish / STRIP_PX) as Duration) : NO_TIME;
 
 /** Puts the slider where it stands to the second, as its steps are. */
 function writeSlider(slider: HTMLInputElement, pet: Duration): void {
@@ -66,12 +75,16 @@ const StripNodes = memo(function StripNodes({ strip }: { readonly strip: ReturnT
   );
 });
 
-function Strip({ briefing, finish, shown, onPet }: StripProps) {
+function Strip({ briefing, finish, shown, isPlaying, onPet }: StripProps) {
   const strip = useStrip(briefing, finish);
-  const now = useWrittenAt<SVGLineElement>(shown, (line, pet) => {
-    const x = String(strip.from + (strip.to - strip.from) * (finish > 0 ? pet / finish : 0));
-    for (const end of ["x1", "x2"]) line.setAttribute(end, x);
-  });
+  const now = useWrittenAt<SVGLineElement>(
+    shown,
+    (line, pet) => {
+      const x = String(strip.from + (strip.to - strip.from) * (finish > 0 ? pet / finish : 0));
+      for (const end of ["x1", "x2"]) line.setAttribute(end, x);
+    },
+    grainOf(finish, isPlaying),
+  );
   return (
     <div className="brief-bars">
       <StripNodes strip={strip} />

@@ -1,7 +1,7 @@
 import type { RefObject } from "react";
-import { useLayoutEffect, useRef, useSyncExternalStore } from "react";
+import { useCallback, useLayoutEffect, useRef, useSyncExternalStore } from "react";
 import type { Duration } from "../../core/units/index.ts";
-import { Listeners } from "../../core/units/index.ts";
+import { Listeners, NO_TIME } from "../../core/units/index.ts";
 
 /**
  * The PET that is shown, of whoever moves it. It is kept apart from the screen's state, so that what changes with each picture is
@@ -41,23 +41,34 @@ export function useReadAt<Read>(shown: ShownPet, read: (pet: Duration) => Read):
   return useSyncExternalStore(shown.subscribe, () => read(shown.pet()));
 }
 
-/** An element of which `write` writes what hangs on the PET that is shown, whenever that or anything else changed. */
+/**
+ * An element of which `write` writes what hangs on the PET that is shown: whenever anything else changed, and when that PET is `grain`
+ * or more from the one that was written last.
+ */
 export function useWrittenAt<Written extends Element>(
   shown: ShownPet,
   write: (element: Written, pet: Duration) => void,
+  grain: Duration = NO_TIME,
 ): RefObject<Written | null> {
   const element = useRef<Written>(null);
-  const latest = useRef(write);
+  const latest = useRef({ write, grain });
+  const written = useRef<Duration | null>(null);
+  const writeNow = useCallback(() => {
+    if (!element.current) return;
+    written.current = shown.pet();
+    latest.current.write(element.current, written.current);
+  }, [shown]);
   useLayoutEffect(() => {
-    latest.current = write;
-    if (element.current) write(element.current, shown.pet());
+    latest.current = { write, grain };
+    writeNow();
   });
   useLayoutEffect(
     () =>
       shown.subscribe(() => {
-        if (element.current) latest.current(element.current, shown.pet());
+        const gone = Math.abs(shown.pet() - (written.current ?? Number.NEGATIVE_INFINITY));
+        if (gone >= latest.current.grain) writeNow();
       }),
-    [shown],
+    [shown, writeNow],
   );
   return element;
 }

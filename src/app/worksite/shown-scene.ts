@@ -14,6 +14,8 @@ interface SceneWish {
   readonly course: Course;
   readonly shown: ShownPet;
   readonly detail: CardDetail;
+  /** True for whole metres on the cards ([MAP7]). */
+  readonly isWhole: boolean;
 }
 
 /**
@@ -34,14 +36,14 @@ export class ShownScene {
   }
 
   readonly scene = (): WorksiteScene => {
-    const { ground, course, shown, detail } = this.#wish;
+    const { ground, course, shown, detail, isWhole } = this.#wish;
     const pet = shown.pet();
     if (this.#made?.pet === pet) return this.#made.scene;
     const moment = momentOf(course, pet);
     const scene =
       this.#made && looksTheSame(this.#made.moment, moment)
         ? this.#made.scene
-        : worksiteScene(ground, moment, { say: inWords, detail }, this.#made?.scene ?? this.#before);
+        : worksiteScene(ground, moment, { say: inWords, detail, isWhole }, this.#made?.scene ?? this.#before);
     this.#made = { pet, moment, scene };
     return scene;
   };
@@ -67,12 +69,12 @@ export class ShownScene {
   }
 }
 
-/** The scene of the PET that is shown. On another ground, course or detail it begins with the cards in the slots that they had. */
-export function useShownScene({ ground, course, shown, detail }: SceneWish): ShownScene {
+/** The scene of the PET that is shown. On another ground, course, detail or grain it begins with the cards in the slots that they had. */
+export function useShownScene({ ground, course, shown, detail, isWhole }: SceneWish): ShownScene {
   const last = useRef<ShownScene | null>(null);
   const scene = useMemo(
-    () => new ShownScene({ ground, course, shown, detail }, last.current?.scene() ?? null),
-    [ground, course, shown, detail],
+    () => new ShownScene({ ground, course, shown, detail, isWhole }, last.current?.scene() ?? null),
+    [ground, course, shown, detail, isWhole],
   );
   useEffect(() => {
     last.current = scene;

@@ -45,11 +45,11 @@ export function WorksiteMap({
   const { ground, view, room, settle, enlarge, pan, showWhole } = useMapFrame(viewport, procedure);
   const [chosen, setChosen] = useState<Chosen | null>(null);
   const detail = room.width >= WIDE ? "full" : "brief";
-  const scene = useShownScene({ ground, course, shown, detail });
+  const scene = useShownScene({ ground, course, shown, detail, isWhole: false });
   const drawing = useMemo(() => {
     const { subscribe } = scene;
     if (!planned) return { subscribe, layers: () => drawingOf(scene.scene()).layers };
-    const ghost = new ShownScene({ ground, course: planned, shown, detail: "call" }, null);
+    const ghost = new ShownScene({ ground, course: planned, shown, detail: "call", isWhole: false }, null);
     return { subscribe, layers: () => withGhost(drawingOf(scene.scene()), ghost.scene()).layers };
   }, [scene, planned, shown, ground]);
   const onKey = (key: string): boolean => {

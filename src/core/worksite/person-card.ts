@@ -12,6 +12,13 @@ import type { WayHome } from "./way-home.ts";
 /** How much a card says: the call sign alone, what is done and what is left of the line too, or also what is held. */
 export type CardDetail = "call" | "brief" | "full";
 
+/** How cards are worded. */
+export interface CardWording {
+  readonly say: (message: Message) => string;
+  /** True for whole metres, rounded to the cautious side, as while a course is played: digits that change with each picture are not read. */
+  readonly isWhole?: boolean;
+}
+
 /** One line of a card. */
 export interface CardLine {
   readonly text: string;
@@ -62,22 +69,33 @@ function nameOf(outline: Course["outline"], id: Parameters<Course["outline"]["pl
   return place ? placeName(place) : id;
 }
 
-/** What is left of a line, to the decimetre and never rounded up; `null` without a line or where no routes tell. */
-export function leftMessage({
-  line,
-}: PersonAt): { readonly says: Message; readonly isShort: boolean } | null {
+/** Less than a ten-millionth of a metre is what reckoning leaves. */
+const LEAST = 1e-7;
+
+/** What is left of a line, to the decimetre or to the metre and never rounded up; `null` without a line or where no routes tell. */
+export function leftMessage(
+  { line }: PersonAt,
+  isWhole = false,
+): { readonly says: Message; readonly isShort: boolean } | null {
   if (line?.left == null) return null;
   const { left } = line;
-  // Less than a ten-millionth of a metre is what reckoning leaves.
-  return left < -1e-7
-    ? { says: message("map/too-short", { metres: -left as Metres }), isShort: true }
-    : { says: message("map/left", { metres: Math.max(0, left) as Metres }), isShort: false };
+  return left < -LEAST
+    ? { says: message("map/too-short", { metres: upTo(-left, isWhole) }), isShort: true }
+    : {
+        says: message("map/left", {
+          metres: (isWhole ? Math.floor(left + LEAST) : Math.max(0, left)) as Metres,
+        }),
+        isShort: false,
+      };
 }
 
-/** The way home, never rounded down. */
-export function homeMessage({ metres }: WayHome): Message {
-  return message("map/home", { metres });
+/** The way home, to the decimetre or to the metre and never rounded down. */
+export function homeMessage({ metres }: WayHome, isWhole = false): Message {
+  return message("map/home", { metres: upTo(metres, isWhole) });
 }
+
+const upTo = (metres: number, isWhole: boolean): Metres =>
+  (isWhole ? Math.ceil(metres - LEAST) : metres) as Metres;
 
 /** One line of a card before it is worded: a message, or a name as it stands in the file. */
 interface CardSaying {
@@ -90,16 +108,16 @@ function sayingsOf(
   course: Course,
   person: PersonAt,
   home: WayHome | null,
-  detail: CardDetail,
+  { detail, isWhole = false }: { readonly detail: CardDetail; readonly isWhole?: boolean },
 ): readonly CardSaying[] {
   const sayings: CardSaying[] = [{ said: person.call, manner: "call" }];
   const add = (said: Message | string, manner: CardLine["manner"] = "plain") =>
     sayings.push({ said, manner });
   if (detail !== "call") {
     add(doingMessage(course, person));
-    const left = leftMessage(person);
+    const left = leftMessage(person, isWhole);
     if (left) add(left.says, left.isShort ? "wrong" : "plain");
-    if (home?.crew === person.crew) add(homeMessage(home));
+    if (home?.crew === person.crew) add(homeMessage(home, isWhole));
   }
   if (detail === "full") {
     const labels = person.items.map((id) => course.outline.item(id)?.label ?? id);
@@ -125,11 +143,11 @@ export function cardOf(
   course: Course,
   person: PersonAt,
   home: WayHome | null,
-  { say, detail }: { readonly say: (message: Message) => string; readonly detail: CardDetail },
+  { say, ...wished }: CardWording & { readonly detail: CardDetail },
 ): CardText {
   const kept = keptCards.get(ground) ?? new Map<string, CardText>();
   keptCards.set(ground, kept);
-  const sayings = sayingsOf(course, person, home, detail);
+  const sayings = sayingsOf(course, person, home, wished);
   const key = JSON.stringify(sayings);
   const known = kept.get(key);
   if (known) return known;

@@ -1,4 +1,3 @@
-import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { CrewId, ItemId, PlaceId } from "../units/index.ts";
 import type { CardSlot, CardWish } from "./card-slots.ts";
@@ -11,7 +10,7 @@ import type { SitePoint } from "./layout.ts";
 import type { WorksiteMoment } from "./moment.ts";
 import { legsOf } from "./moment.ts";
 import type { Doing, PersonAt, Spot } from "./person.ts";
-import type { CardDetail, CardText } from "./person-card.ts";
+import type { CardDetail, CardText, CardWording } from "./person-card.ts";
 import { cardOf } from "./person-card.ts";
 
 import type { DrawnPoint, Rectangle } from "./rectangle.ts";
@@ -71,8 +70,7 @@ export interface WorksiteScene {
 }
 
 /** How a scene is worded. */
-export interface SceneWording {
-  readonly say: (message: Message) => string;
+export interface SceneWording extends CardWording {
   readonly detail: CardDetail;
 }
 

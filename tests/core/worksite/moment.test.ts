@@ -6,7 +6,7 @@ import { isCompleteBy } from "../../../src/core/course/index.ts";
 import { planOf } from "../../../src/core/plan/index.ts";
 import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
 import { outlineOf } from "../../../src/core/procedure/index.ts";
-import type { CrewId, Duration, Instant, PlaceId } from "../../../src/core/units/index.ts";
+import type { CrewId, Duration, Instant, Metres, PlaceId } from "../../../src/core/units/index.ts";
 import type { WorksiteMoment } from "../../../src/core/worksite/index.ts";
 import { homeMessage, leftMessage, momentOf } from "../../../src/core/worksite/index.ts";
 import { inWords } from "../../../src/words/index.ts";
@@ -116,6 +116,30 @@ describe("a moment at the worksite", () => {
     expect(left(3.87)).toContain("3.8 m");
     expect(left(-0.42)).toContain("0.5 m too short");
     expect(leftMessage(person(at(9), "iv"))).toBeNull();
+  });
+
+  it("[MAP7] tells whole metres, when it is asked to, never more line and never a shorter way home than there is", () => {
+    const told = (said: ReturnType<typeof homeMessage> | undefined) =>
+      (said?.arguments as { readonly metres: number } | undefined)?.metres;
+    const ev1 = person(at(9), "ev1");
+    if (!ev1.line) throw new Error("no line");
+    const { line } = ev1;
+    fc.assert(
+      fc.property(fc.double({ min: -40, max: 40, noNaN: true }), (metres) => {
+        const left = metres as Metres;
+        const said = leftMessage({ ...ev1, line: { ...line, left } }, true);
+        const whole = told(said?.says) ?? Number.NaN;
+        expect(Number.isInteger(whole)).toBe(true);
+        if (said?.isShort) expect(whole).toBeGreaterThanOrEqual(-left - 1e-7);
+        else expect(whole).toBeLessThanOrEqual(Math.max(0, left) + 1e-7);
+        if (left > 0) {
+          const home = told(homeMessage({ crew: ev1.crew, places: [], metres: left }, true)) ?? Number.NaN;
+          expect(Number.isInteger(home)).toBe(true);
+          expect(home).toBeGreaterThanOrEqual(left - 1e-7);
+          expect(home).toBeLessThan(left + 1);
+        }
+      }),
+    );
   });
 
   it("[MAP4] knows day and night between known spans alone", () => {

@@ -3,7 +3,7 @@ import { IonReactRouter } from "@ionic/react-router";
 import { lazy, Suspense } from "react";
 import { Navigate, Route } from "react-router-dom";
 import { words } from "../words/index.ts";
-import { ShelfPage } from "./pages/shelf-page.tsx";
+import { ShelfPage } from "./pages/index.ts";
 import { UpdateNotice } from "./update/index.ts";
 
 // The first load contains the shell and the shelf, which is drawn at once. Where the other pages are is known to a chunk of its own,

@@ -8,11 +8,15 @@ const app = readFileSync("src/app/app.tsx", "utf8");
 /** The files of the pages that an address of the app leads to, by the name of the page. */
 function routedPages(): Map<string, string> {
   const later = readFileSync("src/app/pages/later-pages.ts", "utf8");
-  const files = new Map(
-    [...(app + later).matchAll(/import\("\.\/(?:pages\/)?([\w-]+\.tsx)"\)\)\.(\w+)/g)].map(
-      ([, file = "", page = ""]) => [page, file],
+  const first = readFileSync("src/app/pages/index.ts", "utf8");
+  const files = new Map([
+    ...[...later.matchAll(/import\("\.\/([\w-]+\.tsx)"\)\)\.(\w+)/g)].map(
+      ([, file = "", page = ""]) => [page, file] as const,
     ),
-  );
+    ...[...first.matchAll(/export \{ (\w+) \} from "\.\/([\w-]+\.tsx)"/g)].map(
+      ([, page = "", file = ""]) => [page, file] as const,
+    ),
+  ]);
   const drawn = new Set([...app.matchAll(/<(\w+Page)\b/g)].map(([, page = ""]) => page));
   return new Map(
     [...drawn].map((page) => [page, `src/app/pages/${files.get(page) ?? `${page}, of no file`}`]),

@@ -7,7 +7,7 @@ import type { Duration } from "../../../src/core/units/index.ts";
 const seconds = (count: number) => (count * 1000) as Duration;
 
 function Told({ shown, grain }: { readonly shown: ShownPet; readonly grain: Duration }) {
-  const element = useWrittenAt<HTMLElement>(
+  const element = useWrittenAt<HTMLOutputElement>(
     shown,
     (written, pet) => {
       written.textContent = String(pet / 1000);

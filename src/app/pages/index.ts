@@ -1,0 +1,1 @@
+export { ShelfPage } from "./shelf-page.tsx";

@@ -7,8 +7,17 @@ test.use({ serviceWorkers: "block" });
 
 test("the first load ships at most 260 kB of gzipped JavaScript", async ({ page }, testInfo) => {
   const scripts = new Map<string, Promise<Buffer>>();
+  const unpacked: string[] = [];
   page.on("response", (response) => {
-    if (response.request().resourceType() === "script") scripts.set(response.url(), response.body());
+    if (response.request().resourceType() !== "script") return;
+    scripts.set(
+      response.url(),
+      response.body().then((body) => {
+        if (body.length >= 1024 && response.headers()["content-encoding"] !== "gzip")
+          unpacked.push(response.url());
+        return body;
+      }),
+    );
   });
   await page.goto("/", { waitUntil: "networkidle" });
   await expect(page.getByRole("heading", { level: 1 }).filter({ visible: true }).first()).toBeVisible();
@@ -17,5 +26,6 @@ test("the first load ships at most 260 kB of gzipped JavaScript", async ({ page 
   testInfo.annotations.push({ type: "first load", description: `${bodies.length} scripts, ${bytes} bytes` });
   console.log(`First load: ${bodies.length} scripts, ${(bytes / 1000).toFixed(1)} kB of gzipped JavaScript`);
   expect(bodies.length).toBeGreaterThan(0);
+  expect(unpacked).toEqual([]);
   expect(bytes).toBeLessThanOrEqual(LIMIT);
 });

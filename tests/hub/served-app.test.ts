@@ -3,6 +3,7 @@ import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { text } from "node:stream/consumers";
+import { gunzipSync, gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { RATE_LIMITS } from "../../src/hub/routes/index.ts";
 import { TestHub, WALK } from "./test-hub.ts";
@@ -21,6 +22,7 @@ beforeAll(async () => {
   writeFileSync(join(app, "index.html"), "<!doctype html><title>app</title>");
   writeFileSync(join(app, "sw.js"), "// worker");
   writeFileSync(join(app, "assets", "index-abc123.js"), "// code");
+  writeFileSync(join(app, "assets", "index-abc123.js.gz"), gzipSync("// code"));
   writeFileSync(join(app, "assets", "proof-worker-abc123.js"), "// code");
   hub = await TestHub.open({ app });
   port = Number(new URL(await hub.listen()).port);
@@ -70,6 +72,28 @@ describe("[HUB] the app is served", () => {
     expect(await kept("/assets/index-abc123.js")).toBe("public, max-age=31536000, immutable");
     for (const url of ["/", "/index.html", "/sw.js", "/plan/x"])
       expect([url, await kept(url)]).toEqual([url, "no-cache"]);
+  });
+
+  it("packed as the build packed it to whoever takes that, and as it is to others and where nothing is packed", async () => {
+    const asked = (url: string, takes: string) =>
+      hub.ask("GET", url, { headers: { "accept-encoding": takes } });
+    const packed = await asked("/assets/index-abc123.js", "gzip, deflate, br");
+    expect(packed.headers).toMatchObject({
+      "content-encoding": "gzip",
+      "content-type": "application/javascript; charset=utf-8",
+      "cache-control": "public, max-age=31536000, immutable",
+    });
+    expect(packed.headers["vary"]).toMatch(/accept-encoding/);
+    expect(gunzipSync(packed.rawPayload).toString()).toBe("// code");
+    for (const [url, takes] of [
+      ["/assets/index-abc123.js", "identity"],
+      ["/assets/proof-worker-abc123.js", "gzip"],
+    ] as const) {
+      const plain = await asked(url, takes);
+      expect([url, plain.statusCode, plain.headers["content-encoding"]]).toEqual([url, 200, undefined]);
+      expect(plain.body).toBe("// code");
+      expect(plain.headers["vary"]).toMatch(/accept-encoding/);
+    }
   });
 
   it("under a policy that runs nothing but its own files", async () => {

@@ -24,9 +24,16 @@ const PROVES = "proof-worker-";
 
 /** Serves the files of a built app, and nothing beside its folder. */
 export async function serveApp(app: FastifyInstance, folder: string): Promise<void> {
+  app.addHook("onSend", async ({ url }, reply) => {
+    // What keeps answers for others must not hand a packed one to somebody who cannot unpack it.
+    if (url.startsWith("/assets/"))
+      reply.header("vary", [reply.getHeader("vary") ?? [], "accept-encoding"].flat().join(", "));
+  });
   await app.register(fastifyStatic, {
     root: folder,
     dotfiles: "ignore",
+    // The build lays what packs well beside itself in Gzip (RFC 1952).
+    preCompressed: true,
     cacheControl: false,
     setHeaders: (reply, path) => {
       // Names under assets change with their content; everything else is asked for anew.

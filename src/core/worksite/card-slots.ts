@@ -10,11 +10,26 @@ import { crosses, isInside, nearestIn } from "./rectangle.ts";
 export const BEAD = 7;
 
 /** Where a card stands as seen from its bead, wherever that is: on which ray, and how far off it begins. */
-export interface CardSlot {
+interface Ray {
   /** Counted from the top clockwise. */
   readonly turn: number;
   /** In px. */
   readonly from: number;
+}
+
+/** The slot of a card, and what it was found for. */
+export interface CardSlot extends Ray {
+  /** How much the card says in it. */
+  readonly detail: CardDetail;
+  readonly sought: Sought;
+}
+
+/** What stood where when a slot was sought. */
+interface Sought {
+  /** What the card was to say. */
+  readonly wanted: CardText;
+  readonly beads: readonly DrawnPoint[];
+  readonly still: Crowd;
 }
 
 /** A card that wants a slot beside a bead. */
@@ -39,6 +54,8 @@ export interface PlacedCard {
 
 /** What cards are placed among. Each card that has a slot is added to it. */
 export interface CardGround extends Pick<GroundView, "part" | "ways"> {
+  /** What of that is the same wherever people are, as the same object. */
+  readonly still: Crowd;
   /** What a card may not cover. */
   readonly taken: Crowd;
   /** The labels and cards, over which the line to a card is not to run. */
@@ -64,13 +81,15 @@ const STAYS = 120;
 
 /**
  * Puts cards where they cover nothing, in the order of the wishes ([MAP4]). A card that has a slot `before` keeps it while that is
- * free, and whoever has to leave theirs moves nobody else ([MAP7]). Where there is no room for all that a card has to say it says less.
+ * free, and whoever has to leave theirs moves nobody else ([MAP7]). Where there is no room for all that a card has to say it says less;
+ * such a card, and one that is far off, seeks a better slot again only once something is another, for that is looking at every slot.
  */
 export function placedCards(
   wishes: readonly CardWish[],
   ground: CardGround,
   before: ReadonlyMap<CrewId, CardSlot>,
 ): readonly PlacedCard[] {
+  const beads = wishes.map(({ at }) => at);
   const settle = (placed: PlacedCard) => {
     ground.taken.add(placed.box);
     ground.written.push(placed.box);
@@ -78,47 +97,73 @@ export function placedCards(
   };
   const stayed = wishes.map((wish) => {
     const slot = before.get(wish.crew);
-    if (!slot || slot.from > NEAR) return null;
-    const placed = inSlot(wish, wish.cardWith(wish.detail), slot);
+    if (!slot) return null;
+    const isBest = slot.from <= NEAR && slot.detail === wish.detail;
+    if (!isBest && isOther(slot.sought, wish, beads, ground)) return null;
+    const placed = { ...onRay(wish, wish.cardWith(slot.detail), slot), slot };
     return isFree(placed.box, ground) ? settle(placed) : null;
   });
-  return wishes.map(
-    (wish, index) => stayed[index] ?? settle(placedAnew(wish, ground, before.get(wish.crew) ?? null)),
+  return wishes.map((wish, index) => {
+    const kept = stayed[index];
+    if (kept) return kept;
+    const { detail, ...placed } = placedAnew(wish, ground, before.get(wish.crew) ?? null);
+    const sought = { wanted: wish.cardWith(wish.detail), beads, still: ground.still };
+    return settle({ ...placed, slot: { ...placed.slot, detail, sought } });
+  });
+}
+
+/** Whether anything is another since a slot was sought: what is to be said, what lies about, or somebody by the width of a ring. */
+function isOther(
+  { wanted, beads: were, still }: Sought,
+  { cardWith, detail }: CardWish,
+  beads: readonly DrawnPoint[],
+  ground: CardGround,
+): boolean {
+  return (
+    still !== ground.still ||
+    wanted !== cardWith(detail) ||
+    were.length !== beads.length ||
+    beads.some(({ x, y }, index) => {
+      const was = were[index] as DrawnPoint;
+      return Math.hypot(x - was.x, y - was.y) >= APART;
+    })
   );
 }
 
-function inSlot({ crew, at }: CardWish, card: CardText, slot: CardSlot): PlacedCard {
-  return { crew, at, card, slot, box: ringBox(at, card, slot.from, slot.turn) };
+/** A card on a ray, before it is known whether it stays there. */
+type OnRay = Omit<PlacedCard, "slot"> & { readonly slot: Ray };
+
+function onRay({ crew, at }: CardWish, card: CardText, { turn, from }: Ray): OnRay {
+  return { crew, at, card, slot: { turn, from }, box: ringBox(at, card, from, turn) };
 }
 
 const isFree = (box: Rectangle, { part, taken }: CardGround): boolean =>
   isInside(box, part) && !taken.touches(box);
 
 /** A card in the best slot for all that it has to say, or for as much of it as there is room for. */
-function placedAnew(wish: CardWish, ground: CardGround, kept: CardSlot | null): PlacedCard {
+function placedAnew(
+  wish: CardWish,
+  ground: CardGround,
+  kept: Ray | null,
+): OnRay & { readonly detail: CardDetail } {
   for (const detail of DETAILS.slice(DETAILS.indexOf(wish.detail))) {
     const placed = bestPlaced(wish, wish.cardWith(detail), ground, kept);
-    if (placed) return placed;
+    if (placed) return { ...placed, detail };
   }
-  return placedOutside(wish, ground);
+  return { ...placedOutside(wish, ground), detail: "call" };
 }
 
 /** A card near its bead that covers nothing, rather beside the ways than over them; `null` where there is no room. */
-function bestPlaced(
-  wish: CardWish,
-  card: CardText,
-  ground: CardGround,
-  kept: CardSlot | null,
-): PlacedCard | null {
-  let [best, least]: [PlacedCard | null, number] = [null, Number.POSITIVE_INFINITY];
-  const look = (slot: CardSlot, less: number) => {
-    let cost = slot.from - less;
+function bestPlaced(wish: CardWish, card: CardText, ground: CardGround, kept: Ray | null): OnRay | null {
+  let [best, least]: [OnRay | null, number] = [null, Number.POSITIVE_INFINITY];
+  const look = (ray: Ray, less: number) => {
+    let cost = ray.from - less;
     if (cost >= least) return;
-    const placed = inSlot(wish, card, slot);
+    const placed = onRay(wish, card, ray);
     if (!isFree(placed.box, ground)) return;
     for (const way of ground.ways) if (crosses(way, placed.box)) cost += OVER_A_WAY;
     for (const ahead of wish.ahead)
-      if (!isFree(inSlot({ ...wish, at: ahead }, card, slot).box, ground)) cost += NOT_FREE_AHEAD;
+      if (!isFree(ringBox(ahead, card, ray.from, ray.turn), ground)) cost += NOT_FREE_AHEAD;
     if (cost >= least) return;
     const lead = { from: wish.at, to: nearestIn(placed.box, wish.at) };
     for (const text of ground.written) if (crosses(lead, text)) cost += LED_OVER_TEXT;
@@ -132,11 +177,11 @@ function bestPlaced(
 }
 
 /** The call sign in the first free slot outside of everything, for a drawing that has no room left. */
-function placedOutside(wish: CardWish, { taken }: CardGround): PlacedCard {
+function placedOutside(wish: CardWish, { taken }: CardGround): OnRay {
   const card = wish.cardWith("call");
   for (let from = NEAREST; ; from += 20) {
     for (let turn = 0; turn < ANGLES; turn += 1) {
-      const placed = inSlot(wish, card, { turn, from });
+      const placed = onRay(wish, card, { turn, from });
       if (!taken.touches(placed.box)) return placed;
     }
   }

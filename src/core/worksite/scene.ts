@@ -216,7 +216,8 @@ function peopleIn(
   before: SceneView | null,
 ): readonly ScenePerson[] {
   const { course, people, home, itemsAt } = moment;
-  const taken = new Crowd(stillOn(view, itemsAt).crowd);
+  const still = stillOn(view, itemsAt).crowd;
+  const taken = new Crowd(still);
   const written = view.places.map(({ label }) => label.box);
   const shown = people.flatMap((person) => (person.spot ? [{ person, spot: person.spot }] : []));
   const beads = shown.map(({ spot }, index) => {
@@ -236,7 +237,7 @@ function peopleIn(
       cardWith: (detail) => cardOf(ground, course, person, home, { ...wording, detail }),
     }),
   );
-  const placed = placedCards(wishes, { ...view, taken, written }, slotsOf(before));
+  const placed = placedCards(wishes, { ...view, still, taken, written }, slotsOf(before));
   return placed.map(({ crew, at, card, box, slot }, index): ScenePerson => {
     const { look, doing } = (shown[index] as (typeof shown)[number]).person;
     return { crew, look, doing, at, box, card, slot, lead: nearestIn(box, at) };

@@ -1,3 +1,4 @@
+export { canonicalText } from "./canonical-text.ts";
 export type { ClockOffset } from "./clock-offset.ts";
 export { appliedOffset, WORTH_TELLING } from "./clock-offset.ts";
 export { deviceOf } from "./device-of.ts";

@@ -1,4 +1,4 @@
-import { canonicalText } from "./canonical-text.ts";
+import { comparedText } from "./canonical-text.ts";
 import type { Entry } from "./entry.ts";
 import { compareEntries, keyOf } from "./entry.ts";
 import { likenessOf, statementOf } from "./statement.ts";
@@ -43,8 +43,8 @@ export function mergeEntries(entries: Iterable<Entry>): MergedEntries {
 /** The first entry of each statement, all in the order of their canonical texts. */
 function oneOfEachStatement(forms: readonly Entry[]): readonly Entry[] {
   const statements = new Map<string, Entry>();
-  for (const { entry } of forms.map((entry) => ({ entry, text: canonicalText(entry.wire) })).sort(byText)) {
-    const statement = canonicalText(statementOf(entry.wire));
+  for (const { entry } of forms.map((entry) => ({ entry, text: comparedText(entry.wire) })).sort(byText)) {
+    const statement = comparedText(statementOf(entry.wire));
     if (!statements.has(statement)) statements.set(statement, entry);
   }
   return [...statements.values()];

@@ -1,4 +1,4 @@
-import { canonicalText } from "./canonical-text.ts";
+import { comparedText } from "./canonical-text.ts";
 import type { Entry } from "./entry.ts";
 import type { HybridTime } from "./hybrid-clock.ts";
 import type { WireEntry } from "./wire-entry.ts";
@@ -43,12 +43,10 @@ export type Likeness = "identical" | "restamped" | "retimed" | "different";
 export function likenessOf({ wire: a }: Pick<Entry, "wire">, { wire: b }: Pick<Entry, "wire">): Likeness {
   // Most often not even the order of the keys differs, which is found out more quickly.
   if (a === b || JSON.stringify(a) === JSON.stringify(b)) return "identical";
-  if (canonicalText(a) === canonicalText(b)) return "identical";
+  if (comparedText(a) === comparedText(b)) return "identical";
   const [one, other] = [statementOf(a), statementOf(b)];
-  if (canonicalText(one) === canonicalText(other)) return "restamped";
-  return canonicalText({ ...one, hlc: "" }) === canonicalText({ ...other, hlc: "" })
-    ? "retimed"
-    : "different";
+  if (comparedText(one) === comparedText(other)) return "restamped";
+  return comparedText({ ...one, hlc: "" }) === comparedText({ ...other, hlc: "" }) ? "retimed" : "different";
 }
 
 /** Whether two entries of one `source` and `id` are the same statement ([SEL8]): then they do not conflict. */

@@ -1,8 +1,7 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { concatBytes, utf8ToBytes } from "@noble/hashes/utils.js";
-import canonicalize from "canonicalize";
 import type { WireEntry } from "../log/index.ts";
-import { statementOf } from "../log/index.ts";
+import { canonicalText, statementOf } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
 
 /** How many bytes of a link the next entry of the source carries as `prior`. */
@@ -13,17 +12,8 @@ const PRIOR_BYTES = 16;
  * entry that has no canonical form, because a text in it is no well-formed Unicode.
  */
 export function linkOf(wire: WireEntry): Uint8Array | null {
-  const form = canonicalForm(wire);
+  const form = canonicalText(statementOf(wire));
   return form === null ? null : sha256(utf8ToBytes(["tetherline entry 1", form].join("\n")));
-}
-
-/** The statement of an entry as canonical JSON; `null` where there is none. */
-function canonicalForm(wire: WireEntry): string | null {
-  try {
-    return canonicalize(statementOf(wire)) ?? null;
-  } catch {
-    return null;
-  }
 }
 
 /** What a seal is made over: `tetherline seal 1`, a line feed and the link. */

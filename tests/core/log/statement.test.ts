@@ -94,6 +94,40 @@ describe("[SEL8] whether two entries are the same", () => {
   });
 });
 
+describe("[SEL8] entries of earlier versions, whose texts may hold halves of characters", () => {
+  const texts = [
+    "\ud800",
+    "\ud801",
+    "\udc00",
+    "\ufffd",
+    "\ufffdd800",
+    "\\ud800",
+    "\ufffdfffd",
+    "d800",
+    "a\ud800",
+    "",
+  ];
+  const [first, ...others] = texts.map((text) => numberedEntry(7, { data: { text } }));
+
+  it("are the same as themselves, under any stamp and order of keys, and as nothing else", () => {
+    const half = numberedEntry(7, { data: { "k\ud800": 1, text: "\udc00" } });
+    const reordered = numberedEntry(7, { data: { text: "\udc00", "k\ud800": 1 } });
+    expect(likenessOf(half, reordered)).toBe("identical");
+    expect(likenessOf(half, withStamp(reordered, time(ZERO + 99)))).toBe("restamped");
+    expect(likenessOf(half, numberedEntry(7, { data: { "k\ud801": 1, text: "\udc00" } }))).toBe("different");
+    for (const other of others) expect(likenessOf(first as Entry, other)).toBe("different");
+  });
+
+  test.prop([fc.shuffledSubarray(texts, { minLength: texts.length })])(
+    "are merged to the same one on every device, and none is lost",
+    (shuffled) => {
+      const merged = mergeEntries(shuffled.map((text) => numberedEntry(7, { data: { text } })));
+      expect(merged).toEqual(mergeEntries([first as Entry, ...others]));
+      expect([...merged.ordered, ...merged.conflicting]).toHaveLength(texts.length);
+    },
+  );
+});
+
 describe("[SEL8] merging", () => {
   const entry = numberedEntry(7);
   const forms: readonly Entry[] = [

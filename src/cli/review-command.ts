@@ -2,7 +2,7 @@ import { causeMessage } from "../core/course/index.ts";
 import type { Entry } from "../core/log/index.ts";
 import type { LaneReview, RecordKnown, Review, StepReview, TaskReview } from "../core/review/index.ts";
 import { reviewCsv, reviewDocument, reviewOf, reviewXes } from "../core/review/index.ts";
-import { verifyLog } from "../core/seal/index.ts";
+import { sealFitsBy, verifyLog } from "../core/seal/index.ts";
 import type { Duration } from "../core/units/index.ts";
 import { clockText, minus } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
@@ -49,7 +49,7 @@ export async function reviewCommand(
 
 /** What the entries of a log come to as a record. Every seal is looked at. */
 function recordOf(entries: readonly Entry[], trust: readonly string[]): RecordKnown {
-  const found = verifyLog(entries, trust, { fits: machineFits });
+  const found = verifyLog(entries, trust, { fits: sealFitsBy(machineFits) });
   return found ? { found, trust } : { found: null, why: "failed" };
 }
 

@@ -7,7 +7,7 @@ import type {
   SourceVerified,
   Verification,
 } from "../core/seal/index.ts";
-import { heardCode, readExtract, spelled, verifyExtract, verifyLog } from "../core/seal/index.ts";
+import { heardCode, readExtract, sealFitsBy, spelled, verifyExtract, verifyLog } from "../core/seal/index.ts";
 import { readText } from "../io/files/index.ts";
 import { inWords, words } from "../words/index.ts";
 import { documentText } from "./document-text.ts";
@@ -41,7 +41,7 @@ export async function verifyCommand(
   const read = readExtract(text);
   if (read) return ofExtract(file, read, { keys, code, json }, terminal);
   const { entries, problems } = readLines(text);
-  const found = verifyLog(entries, keys, { isQuick: quick, fits: machineFits });
+  const found = verifyLog(entries, keys, { isQuick: quick, fits: sealFitsBy(machineFits) });
   if (!found) throw new UnusableInputError(words("cli/no-entries", { file }));
   const heard = code === undefined ? null : heardBy(found, code);
   tellUnread(file, problems, terminal);

@@ -4,7 +4,7 @@ import { useParams } from "react-router-dom";
 import { mayLead, mayMark } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
-import { exportWalk, walkFileName } from "../../io/backup/index.ts";
+import { exportWalk, walkFileName, walkInPieces } from "../../io/backup/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { keepAwake } from "../../io/device/index.ts";
 import { words } from "../../words/index.ts";
@@ -42,7 +42,7 @@ export function FollowPage() {
   useClockJumps(session, mayEnter && folded.ledger?.opened.mode === "live" ? folded.ledger.phase : null);
   const clockOffset = ownClockOffset(folded, link.device);
   const clock = useCallback(() => later(now(), clockOffset), [now, clockOffset]);
-  const readLog = useCallback(() => exportWalk(store.log, walk), [store, walk]);
+  const readLog = useCallback(() => walkInPieces(store.log, walk), [store, walk]);
   const petZero = folded.ledger?.petZero ?? null;
   const { ledger } = folded;
   const texts = useTexts(ledger?.inForce.outline ?? null);
@@ -86,7 +86,9 @@ export function FollowPage() {
               if (to === "handover") window.location.assign(`/handover/${encodeURIComponent(walk)}`);
               else router.push(to === "shelf" ? "/" : `/${to}/${walk}`);
             }}
-            onExport={async () => saveFile(walkFileName(walk), await readLog(), "application/jsonl")}
+            onExport={async () =>
+              saveFile(walkFileName(walk), await exportWalk(store.log, walk), "application/jsonl")
+            }
           />
         </TextsContext>
       ) : (

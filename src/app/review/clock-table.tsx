@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { appliedOffset } from "../../core/log/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import { between, clockText, inSeconds, later, NO_TIME } from "../../core/units/index.ts";
@@ -17,7 +18,12 @@ interface ClockTableProps {
  * How far the clocks of the devices were off the hub's, and whether times are shown corrected. Nothing is drawn for a
  * walk of one device.
  */
-export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockTableProps) {
+export const ClockTable = memo(function ClockTable({
+  readings,
+  petZero,
+  asEntered,
+  onAsEntered,
+}: ClockTableProps) {
   if (readings.length === 0) return null;
   const isMoved = readings.some((reading) => appliedOffset(reading) !== NO_TIME);
   return (
@@ -58,7 +64,7 @@ export function ClockTable({ readings, petZero, asEntered, onAsEntered }: ClockT
       )}
     </>
   );
-}
+});
 
 /** How far a clock was off, given what must be added to it. */
 function offsetWords(offset: Duration): string {

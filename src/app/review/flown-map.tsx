@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { memo, useMemo, useState } from "react";
 import type { Duration, Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
 import { flownCourseOf, walkStateAt } from "../../core/walk/index.ts";
@@ -13,7 +13,7 @@ interface FlownMapProps {
 }
 
 /** The map of a walk as it was flown up to an instant, with what was planned for the same PET as a ghost ([MAP5]). */
-export function FlownMap({ ledger, at, sought }: FlownMapProps) {
+export const FlownMap = memo(function FlownMap({ ledger, at, sought }: FlownMapProps) {
   const [moment] = useState(() => new TouchedMoment(sought));
   const courses = useMemo(
     () => ({
@@ -35,4 +35,4 @@ export function FlownMap({ ledger, at, sought }: FlownMapProps) {
       {courses.planned && <p className="hint">{words("map/ghost")}</p>}
     </section>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Review } from "../../core/review/index.ts";
 import type { StepId } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
@@ -20,14 +21,14 @@ import { petOf } from "./review-words.ts";
 import { StepTable } from "./step-table.tsx";
 import { WatchTable } from "./watch-table.tsx";
 
-/** Everything that a picture cannot show: departures from the plan, and every step. */
-export function ReviewTables({
-  review,
-  sought,
-}: {
+interface ReviewTablesProps {
   readonly review: Review;
+  /** The step that the reader came for; `null` for none. */
   readonly sought: StepId | null;
-}) {
+}
+
+/** Everything that a picture cannot show: departures from the plan, and every step. Drawn once, since a long walk has thousands of rows. */
+export const ReviewTables = memo(function ReviewTables({ review, sought }: ReviewTablesProps) {
   return (
     <>
       <DeviationTable review={review} />
@@ -48,7 +49,7 @@ export function ReviewTables({
       <IgnoredTable review={review} />
     </>
   );
-}
+});
 
 /** The departures from the plan, in order of time. */
 function DeviationTable({ review }: { readonly review: Review }) {

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { memo } from "react";
 import { lightMessage } from "../../core/light/index.ts";
 import { lightFrom } from "../../core/plan/index.ts";
 import type { Review } from "../../core/review/index.ts";
@@ -89,16 +90,8 @@ export function ReviewView({
           ))}
         </fieldset>
       </header>
-      <Ending review={review} end={end} />
-      <SurprisePart review={review} />
-      {hasBegun && (
-        <>
-          <TaskPairs review={review} end={end} />
-          <LaneShares review={review} />
-          <DriftChart review={review} end={end} />
-          {map}
-        </>
-      )}
+      <Pictures review={review} end={end} hasBegun={hasBegun} />
+      {hasBegun && map}
       <ReviewTables review={review} sought={sought} />
       {clocks}
       {record}
@@ -106,6 +99,30 @@ export function ReviewView({
     </article>
   );
 }
+
+interface PicturesProps {
+  readonly review: Review;
+  /** The right edge of every picture. */
+  readonly end: Duration;
+  readonly hasBegun: boolean;
+}
+
+/** What was flown as pictures; drawn once, whatever is found out of the log meanwhile. */
+const Pictures = memo(function Pictures({ review, end, hasBegun }: PicturesProps) {
+  return (
+    <>
+      <Ending review={review} end={end} />
+      <SurprisePart review={review} />
+      {hasBegun && (
+        <>
+          <TaskPairs review={review} end={end} />
+          <LaneShares review={review} />
+          <DriftChart review={review} end={end} />
+        </>
+      )}
+    </>
+  );
+});
 
 /** Brings what is said of the log into view, and the keyboard to it. */
 function showRecord(): void {

@@ -5,7 +5,7 @@ import { reviewOf } from "../../core/review/index.ts";
 import type { StepId, WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
 import { foldLog } from "../../core/walk/index.ts";
-import { exportWalk, walkFileName } from "../../io/backup/index.ts";
+import { exportWalk, walkFileName, walkInPieces } from "../../io/backup/index.ts";
 import { saveFile } from "../../io/browser-files/index.ts";
 import { useLink, useMissingWalk } from "../link/index.ts";
 import { PracticeReview } from "../practice/index.ts";
@@ -29,7 +29,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const { role } = useLink(walk);
   const { said } = useMissingWalk({ walk, isRead, problem, isThere: live.ledger !== null });
   const [asEntered, setAsEntered] = useState(false);
-  const readLog = useCallback(() => exportWalk(store.log, walk), [store, walk]);
+  const readLog = useCallback(() => walkInPieces(store.log, walk), [store, walk]);
   const [record, setRecord] = useState<RecordKnown>({ found: null, why: "not-asked" });
   const folded = useMemo(
     () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
@@ -52,7 +52,7 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const give = async (kind: ExportKind): Promise<void> => {
     if (kind === "print") return onPrint();
     if (kind === "log") {
-      await saveFile(`${name}.walk.jsonl`, await readLog(), "application/jsonl");
+      await saveFile(`${name}.walk.jsonl`, await exportWalk(store.log, walk), "application/jsonl");
       return;
     }
     // The writers of the other forms are loaded only when they are needed.

@@ -1,12 +1,10 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import type { Entry, FactName } from "../../core/log/index.ts";
 import { kindOf } from "../../core/seal/index.ts";
 import { factMessage } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
-import type { ReadLog } from "./ask-of-log.ts";
-import { askOfLog } from "./ask-of-log.ts";
-import type { AskSeal } from "./ask-seal-worker.ts";
+import type { AskSeal, ReadLog } from "./ask-seal-worker.ts";
 import type { ExtractTold } from "./seal-request.ts";
 
 /** A task whose entries may be chosen, with its steps. */
@@ -35,14 +33,14 @@ export function ExtractForm({ entries, readLog, tasks, onSave, ask }: ExtractFor
   const [making, setMaking] = useState<Making>({ kind: "idle" });
   const end = useRef<(() => void) | null>(null);
   useEffect(() => () => end.current?.(), []);
+  const { length } = entries;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the list of a walk's entries grows in place.
+  const choices = useMemo(() => kindsOf(entries), [entries, length]);
   const make = () => {
     end.current?.();
     setMaking({ kind: "working" });
     const steps = tasks.find(({ id }) => id === task)?.steps ?? [];
-    end.current = askOfLog({
-      readLog,
-      ask,
-      request: (log) => ({ kind: "extract", log, choice: { kinds: [...kinds], steps } }),
+    end.current = ask({ kind: "extract", choice: { kinds: [...kinds], steps } }, readLog, {
       onTold: (told) => {
         if (told.kind !== "extract") return;
         setMaking(told.made);
@@ -57,7 +55,7 @@ export function ExtractForm({ entries, readLog, tasks, onSave, ask }: ExtractFor
       <p className="hint">{words("seal/extract-how")}</p>
       <fieldset className="choices">
         <legend>{words("seal/extract-kinds")}</legend>
-        {kindsOf(entries).map(({ kind, name, count }) => (
+        {choices.map(({ kind, name, count }) => (
           <label key={kind} className="choice">
             <input
               type="checkbox"

@@ -11,22 +11,18 @@ export async function platformFits(subtle: SubtleCrypto | undefined): Promise<Pl
   } catch {
     return null;
   }
-  const keys = new Map<string, Promise<CryptoKey>>();
+  const keys = new WeakMap<Uint8Array, Promise<CryptoKey>>();
   return async (signature, signed, key) => {
-    const name = key.join();
-    const imported =
-      keys.get(name) ?? subtle.importKey("raw", Uint8Array.from(key), "Ed25519", false, ["verify"]);
-    keys.set(name, imported);
+    const imported = keys.get(key) ?? subtle.importKey("raw", copyOf(key), "Ed25519", false, ["verify"]);
+    keys.set(key, imported);
     try {
-      return await subtle.verify(
-        "Ed25519",
-        await imported,
-        Uint8Array.from(signature),
-        Uint8Array.from(signed),
-      );
+      return await subtle.verify("Ed25519", await imported, copyOf(signature), copyOf(signed));
     } catch {
       // A key that the browser refuses fits nothing by its account; the one of the core is asked then.
       return false;
     }
   };
 }
+
+/** Bytes in a buffer that nobody shares, as the browser asks for. By its constructor, since `from` goes through them one by one. */
+const copyOf = (bytes: Uint8Array) => new Uint8Array(bytes);

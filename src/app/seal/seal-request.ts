@@ -1,15 +1,23 @@
 import type { Choice, ExtractMade, Verification } from "../../core/seal/index.ts";
 
-/** What the worker is asked: to verify a log, or to take an extract of it. A log is given as lines. */
-export type SealRequest =
+/** What the worker is asked of a log: to verify it, or to take an extract of it. */
+export type SealQuestion =
   | {
       readonly kind: "verify";
-      readonly log: string;
       /** Keys of hubs. */
       readonly trust: readonly string[];
       readonly isQuick: boolean;
     }
-  | { readonly kind: "extract"; readonly log: string; readonly choice: Choice };
+  | { readonly kind: "extract"; readonly choice: Choice };
+
+/** Entries as whole lines; `null` when those that were given are no longer what the log is, and all of it comes anew. */
+export type LogPiece = string | null;
+
+/** What the worker is sent: the question, then the log piece by piece and in any order, then that this was all. */
+export type SealRequest =
+  | { readonly question: SealQuestion }
+  | { readonly piece: LogPiece }
+  | { readonly isAll: true };
 
 /** What came of an extract: the text of its file, or why there is none. */
 export type ExtractTold =

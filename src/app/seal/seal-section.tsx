@@ -3,12 +3,11 @@ import type { Entry } from "../../core/log/index.ts";
 import type { RecordKnown } from "../../core/review/index.ts";
 import type { Verification } from "../../core/seal/index.ts";
 import { words } from "../../words/index.ts";
-import type { AskSeal } from "./ask-seal-worker.ts";
+import type { AskSeal, ReadLog } from "./ask-seal-worker.ts";
 import { askSealWorker } from "./ask-seal-worker.ts";
 import { ExtractForm, type ExtractTask } from "./extract-form.tsx";
 import { HeardField } from "./heard-field.tsx";
 import "./seal.css";
-import type { ReadLog } from "./ask-of-log.ts";
 import { SourceList } from "./source-list.tsx";
 import { sourceName } from "./source-name.ts";
 import { TrustForm } from "./trust-form.tsx";
@@ -130,10 +129,15 @@ function Verdict({ state, entries }: { readonly state: Found; readonly entries: 
 const isOf = (state: Found, entries: readonly Entry[]): boolean =>
   state.entries.length === entries.length && state.entries.every((one, index) => one === entries[index]);
 
+const FAILED: RecordKnown = { found: null, why: "failed" };
+const NOT_ASKED: RecordKnown = { found: null, why: "not-asked" };
+const NOT_FINISHED: RecordKnown = { found: null, why: "not-finished" };
+
+/** The same object until it is another thing, so that whoever shows it draws nothing anew as the looking gets on. */
 function knownBy(state: VerifyingState, entries: readonly Entry[]): RecordKnown {
   if (state.kind === "found" && isOf(state, entries)) return state;
-  if (state.kind === "failed") return { found: null, why: "failed" };
-  return { found: null, why: state.kind === "idle" ? "not-asked" : "not-finished" };
+  if (state.kind === "failed") return FAILED;
+  return state.kind === "idle" ? NOT_ASKED : NOT_FINISHED;
 }
 
 function CheckpointList({ found: { checkpoints, sources } }: { readonly found: Verification }) {

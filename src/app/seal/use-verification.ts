@@ -1,9 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Entry } from "../../core/log/index.ts";
 import type { Verification } from "../../core/seal/index.ts";
-import type { ReadLog } from "./ask-of-log.ts";
-import { askOfLog } from "./ask-of-log.ts";
-import type { AskSeal } from "./ask-seal-worker.ts";
+import type { AskSeal, ReadLog } from "./ask-seal-worker.ts";
+import type { SealTold } from "./seal-request.ts";
 
 /** Where a verification is: not asked for, on the way, put off by the reader, not to be had, or over. */
 export type VerifyingState =
@@ -49,18 +48,13 @@ export function useVerification(
       const asked = [...entries];
       setState({ kind: "working", isQuick, done: 0, of: asked.length });
       const fail = () => setState({ kind: "failed" });
-      end.current = askOfLog({
-        readLog,
-        ask,
-        request: (log) => ({ kind: "verify", log, trust, isQuick }),
-        onTold: (told) => {
-          if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
-          if (told.kind !== "verified") return;
-          if (told.found) setState({ kind: "found", found: told.found, trust, entries: asked });
-          else fail();
-        },
-        onFail: fail,
-      });
+      const onTold = (told: SealTold) => {
+        if (told.kind === "progress") setState({ ...told, kind: "working", isQuick });
+        if (told.kind !== "verified") return;
+        if (told.found) setState({ kind: "found", found: told.found, trust, entries: asked });
+        else fail();
+      };
+      end.current = ask({ kind: "verify", trust, isQuick }, readLog, { onTold, onFail: fail });
     },
     [entries, readLog, trust, ask, stop],
   );

@@ -1,10 +1,9 @@
 import type { Entry } from "../../core/log/index.ts";
 import { words } from "../../words/index.ts";
-import type { AskSeal } from "./ask-seal-worker.ts";
+import type { AskSeal, ReadLog } from "./ask-seal-worker.ts";
 import { askSealWorker } from "./ask-seal-worker.ts";
 import { HeardField } from "./heard-field.tsx";
 import "./seal.css";
-import type { ReadLog } from "./ask-of-log.ts";
 import { useVerification } from "./use-verification.ts";
 import { VoiceCode } from "./voice-code.tsx";
 

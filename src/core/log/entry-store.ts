@@ -31,8 +31,8 @@ export interface EntryStore {
   append(walk: WalkId, drafts: readonly Draft[]): Promise<readonly Entry[]>;
   /** Keeps entries that were made elsewhere; entries that are here already are no error. Resolves when they are durable. */
   takeIn(entries: readonly Entry[]): Promise<TakenIn>;
-  /** The entries of a walk that came after `offset`; 0 reads all. */
-  read(walk: WalkId, offset: number): Promise<EntryPage>;
+  /** The entries of a walk that came after `offset`, the first `most` of them; 0 and no `most` read all. */
+  read(walk: WalkId, offset: number, most?: number): Promise<EntryPage>;
   /** Calls back whenever the walk's log may have grown, by this or another tab; returns a function that ends it. */
   watch(walk: WalkId, onChange: () => void): () => void;
 }

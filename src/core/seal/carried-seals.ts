@@ -1,8 +1,7 @@
 import type { Entry } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
 import { priorOf } from "./link-of.ts";
-import type { FitsEd25519 } from "./seal-fits.ts";
-import { sealFits } from "./seal-fits.ts";
+import type { SealFits } from "./seal-fits.ts";
 
 interface Linked {
   readonly entry: Entry;
@@ -15,11 +14,7 @@ interface Linked {
  * fits. That seal is over a statement that names the link before it, and so on back, so that one look a run tells what every look would tell of the
  * statements. A seal that was spoiled by itself, within a run, is not seen.
  */
-export function carriedSeals(
-  linked: readonly Linked[],
-  key: Uint8Array,
-  fits?: FitsEd25519,
-): ReadonlySet<Entry> {
+export function carriedSeals(linked: readonly Linked[], key: Uint8Array, fits: SealFits): ReadonlySet<Entry> {
   const byNumber = new Map<number, Linked[]>();
   for (const one of linked) {
     const at = byNumber.get(one.number) ?? [];
@@ -32,8 +27,7 @@ export function carriedSeals(
   const close = () => {
     const number = last?.number;
     const isSealed = run.some(
-      ({ entry, number: own, link }) =>
-        own === number && link && sealFits(link, entry.wire["seal"], key, fits),
+      ({ entry, number: own, link }) => own === number && link && fits(link, entry.wire["seal"], key),
     );
     if (isSealed) for (const { entry } of run) carried.add(entry);
     run = [];
@@ -56,6 +50,7 @@ export function carriedSeals(
 function soleStatement(at: readonly Linked[]): Linked | null {
   const [first] = at;
   if (!first?.link) return null;
+  if (at.length === 1) return first.entry.wire["seal"] === undefined ? null : first;
   const name = base64urlOf(first.link);
   const isSole = at.every(
     ({ entry, link }) => entry.wire["seal"] !== undefined && link !== null && base64urlOf(link) === name,

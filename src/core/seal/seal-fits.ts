@@ -3,7 +3,8 @@ import { bytesOf } from "./base64url.ts";
 import { sealedBytes } from "./link-of.ts";
 
 const KEY_BYTES = 32;
-const SEAL_BYTES = 64;
+/** The length of a seal. */
+export const SEAL_BYTES = 64;
 
 /**
  * A public key as it is written, 32 bytes in base64url; `null` for anything else, for what is no point of the curve, and for the points of low order
@@ -29,21 +30,24 @@ export type FitsEd25519 = (signature: Uint8Array, signed: Uint8Array, key: Uint8
 const fitsStrictly: FitsEd25519 = (signature, signed, key) =>
   ed25519.verify(signature, signed, key, { zip215: false });
 
+/** Whether a seal, as it is written, fits a link under a key. */
+export type SealFits = (link: Uint8Array, seal: unknown, key: Uint8Array) => boolean;
+
 /**
- * Whether a seal fits a link under a key. `fits` may be a faster account than the one here, such as the platform's; what it
- * does not find to fit is looked at once more by the one here, since they differ in signatures made to be borderline.
+ * Looks at seals by a faster account of signatures than the one here, such as the machine's. What that does not find to fit is looked at once more by the one here, since they
+ * differ in signatures made to be borderline.
  */
-export function sealFits(
-  link: Uint8Array,
-  seal: unknown,
-  key: Uint8Array,
-  fits: FitsEd25519 = fitsStrictly,
-): boolean {
-  const signature = bytesOf(seal, SEAL_BYTES);
-  if (!signature) return false;
-  const signed = sealedBytes(link);
-  return fits(signature, signed, key) || (fits !== fitsStrictly && fitsStrictly(signature, signed, key));
-}
+export const sealFitsBy =
+  (fits: FitsEd25519): SealFits =>
+  (link, seal, key) => {
+    const signature = bytesOf(seal, SEAL_BYTES);
+    if (!signature) return false;
+    const signed = sealedBytes(link);
+    return fits(signature, signed, key) || (fits !== fitsStrictly && fitsStrictly(signature, signed, key));
+  };
+
+/** Looks at seals here. */
+export const sealFits: SealFits = sealFitsBy(fitsStrictly);
 
 /** Whether a text is the key of somebody who seals. */
 export const isSealKey = (written: string): boolean => sealKeyOf(written) !== null;

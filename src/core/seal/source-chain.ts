@@ -2,7 +2,7 @@ import type { Entry } from "../log/index.ts";
 import { base64urlOf } from "./base64url.ts";
 import { carriedSeals } from "./carried-seals.ts";
 import { linkOf, priorOf } from "./link-of.ts";
-import type { FitsEd25519 } from "./seal-fits.ts";
+import type { SealFits } from "./seal-fits.ts";
 import { sealFits, sealKeyOf } from "./seal-fits.ts";
 import type { LinkedEntry } from "./tally.ts";
 import type { SealFinding, SealFindingKind } from "./verification.ts";
@@ -38,8 +38,8 @@ export interface Judging {
   readonly isQuick: boolean;
   /** Called for each entry when its seal was looked at, or need not be. */
   readonly onJudged?: () => void;
-  /** A faster account of signatures than the one here, see {@link sealFits}. */
-  readonly fits?: FitsEd25519;
+  /** A faster account of seals than {@link sealFits}. */
+  readonly fits?: SealFits;
   /** The link of an entry, where it was worked out before. */
   readonly linkOf?: typeof linkOf;
 }
@@ -55,7 +55,7 @@ export function sourceChain(
   source: string,
   entries: readonly Entry[],
   admitted: string | null,
-  { isQuick, onJudged, fits, linkOf: linkFor = linkOf }: Judging,
+  { isQuick, onJudged, fits = sealFits, linkOf: linkFor = linkOf }: Judging,
 ): SourceChain {
   const findings: SealFinding[] = [];
   const find = (kind: SealFindingKind, number: number | null) => findings.push({ kind, source, number });
@@ -131,18 +131,19 @@ function standingOf(
   { wire }: Entry,
   link: Uint8Array | null,
   key: Uint8Array | null,
-  fits: FitsEd25519 | undefined,
+  fits: SealFits,
 ): Standing {
   if (wire["seal"] === undefined) return link ? "unsealed" : "bad";
   if (!link) return "bad";
   if (!key) return "unknown";
-  return sealFits(link, wire["seal"], key, fits) ? "sealed" : "bad";
+  return fits(link, wire["seal"], key) ? "sealed" : "bad";
 }
 
 const BEST: readonly Standing[] = ["sealed", "unsealed", "unknown", "bad"];
 
 /** Of entries that are one statement the one with the best seal ([SEL8]); different statements stay apart. */
-function statementsOf(judged: readonly Judged[]): Judged[] {
+function statementsOf(judged: readonly Judged[]): readonly Judged[] {
+  if (judged.length === 1) return judged;
   const byLink = new Map<string, Judged>();
   for (const one of judged) {
     const name = one.link ? base64urlOf(one.link) : "";

@@ -3,4 +3,4 @@ export { kindOfText } from "./file-kind.ts";
 export type { BackupParts, RestoredBackup } from "./full-backup.ts";
 export { backupFileName, restoreBackup, writeBackup } from "./full-backup.ts";
 export type { ImportedLog } from "./walk-log.ts";
-export { exportWalk, importWalkLog, walkFileName } from "./walk-log.ts";
+export { exportWalk, importWalkLog, walkFileName, walkInPieces } from "./walk-log.ts";

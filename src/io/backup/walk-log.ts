@@ -21,6 +21,40 @@ export async function exportWalk(store: Pick<WalkStore, "read" | "seal">, walk: 
   return writeLines(mergeEntries(entries).ordered);
 }
 
+/** How many entries are read and written at once: so many take a slow tablet less than a frame or two. */
+const AT_ONCE = 250;
+
+/**
+ * The log of a walk as JSON Lines, in pieces of whole lines and in the order in which the entries came, for whoever puts it together elsewhere; `null` when entries were replaced or taken
+ * out meanwhile, and all of it comes anew. Between two pieces the page has time for what is tapped. What was entered here has its seal in it.
+ */
+export async function* walkInPieces(
+  store: Pick<WalkStore, "read" | "seal">,
+  walk: WalkId,
+): AsyncGenerator<string | null> {
+  await store.seal(walk);
+  let [offset, known]: [number, number | null] = [0, null];
+  for (;;) {
+    let page = await store.read(walk, offset, AT_ONCE);
+    if (page.entries.some(waitsForSeal)) {
+      // It was made since the walk was sealed.
+      await store.seal(walk);
+      page = await store.read(walk, offset, AT_ONCE);
+    }
+    if (known !== null && page.edition !== known) {
+      [offset, known] = [0, null];
+      yield null;
+      continue;
+    }
+    known = page.edition;
+    offset = page.offset;
+    if (page.entries.length === 0) return;
+    yield writeLines(page.entries);
+  }
+}
+
+const waitsForSeal = ({ wire }: Entry): boolean => wire["prior"] !== undefined && wire["seal"] === undefined;
+
 /** What the file of a walk's log is called. The id may come from elsewhere: what no file system likes is left out. */
 export function walkFileName(walk: WalkId): string {
   return `${walk.replace(/[^\p{L}\p{N}._-]+/gu, "-").slice(0, 80)}.walk.jsonl`;

@@ -109,11 +109,11 @@ export class DexieEntryStore implements WalkStore {
     });
   }
 
-  async read(walk: WalkId, offset: number): Promise<EntryPage> {
+  async read(walk: WalkId, offset: number, most?: number): Promise<EntryPage> {
     const { walks } = this.#database;
     // Together, so that the edition is that of the entries.
     const [kept, summary] = await this.rows.read(["entries", "walks"], () =>
-      Promise.all([this.rows.entriesOf(walk, offset), walks.get(walk)]),
+      Promise.all([this.rows.entriesOf(walk, offset, most), walks.get(walk)]),
     );
     return {
       entries: kept.map(({ entry }) => entry),

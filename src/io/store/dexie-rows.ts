@@ -153,9 +153,10 @@ export class DexieRows {
     });
   }
 
-  /** The entries of a walk behind an offset, in order of arrival. */
-  async entriesOf(walk: WalkId, after = 0): Promise<readonly PlacedEntry[]> {
-    return (await this.#behind(walk, after).toArray()).map(this.#placed);
+  /** The entries of a walk behind an offset, in order of arrival, the first `most` of them. */
+  async entriesOf(walk: WalkId, after = 0, most?: number): Promise<readonly PlacedEntry[]> {
+    const behind = this.#behind(walk, after);
+    return (await (most === undefined ? behind : behind.limit(most)).toArray()).map(this.#placed);
   }
 
   /** How many entries of a walk behind an offset satisfy a condition. */

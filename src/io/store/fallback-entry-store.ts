@@ -139,10 +139,10 @@ export class FallbackEntryStore implements WalkStore {
     return kept;
   }
 
-  async read(walk: WalkId, offset: number): Promise<EntryPage> {
+  async read(walk: WalkId, offset: number, most?: number): Promise<EntryPage> {
     if (offset === 0) this.#sealing.open(walk);
     if (!this.#readsMemory) {
-      const page = await this.#attempt((durable) => durable.read(walk, offset));
+      const page = await this.#attempt((durable) => durable.read(walk, offset, most));
       if (page) {
         await this.#note(page.entries);
         await this.#followEdition(walk, page.edition);
@@ -150,7 +150,7 @@ export class FallbackEntryStore implements WalkStore {
       }
     }
     await this.#copy(walk);
-    return this.#memory.read(walk, offset);
+    return this.#memory.read(walk, offset, most);
   }
 
   watch(walk: WalkId, onChange: () => void): () => void {

@@ -35,12 +35,13 @@ export class KnownEntries {
   }
 }
 
-/** A row never changes, but offsets begin anew in a database that was wiped. */
+/** A row changes in nothing but its seal, which another tab may have made, but offsets begin anew in a database that was wiped. */
 function isOf({ wire: known }: Entry, wire: EntryRow["wire"]): boolean {
   return (
     known.source === wire.source &&
     known.id === wire.id &&
     known.hlc === wire.hlc &&
-    known.subject === wire.subject
+    known.subject === wire.subject &&
+    known["seal"] === wire["seal"]
   );
 }

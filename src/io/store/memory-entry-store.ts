@@ -83,8 +83,8 @@ export class MemoryEntryStore implements WalkStore {
     return { added, known, restamped, conflicting };
   }
 
-  async read(walk: WalkId, offset: number): Promise<EntryPage> {
-    const kept = this.#rows.entriesOf(walk, offset);
+  async read(walk: WalkId, offset: number, most?: number): Promise<EntryPage> {
+    const kept = this.#rows.entriesOf(walk, offset).slice(0, most);
     return {
       entries: kept.map(({ entry }) => entry),
       offset: kept.at(-1)?.offset ?? offset,

@@ -2,11 +2,13 @@ import { act, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { AskSeal } from "../../../src/app/seal/ask-seal-worker.ts";
-import { sealAnswersTo } from "../../../src/app/seal/seal-answers-to.ts";
-import type { SealRequest } from "../../../src/app/seal/seal-request.ts";
+import { SealAnswer } from "../../../src/app/seal/seal-answer.ts";
+import type { SealQuestion } from "../../../src/app/seal/seal-request.ts";
 import { SealSection } from "../../../src/app/seal/seal-section.tsx";
 import { WalkCode } from "../../../src/app/seal/walk-code.tsx";
+import type { Entry } from "../../../src/core/log/index.ts";
 import { writeLines } from "../../../src/core/log/index.ts";
+import { verifyLog } from "../../../src/core/seal/index.ts";
 import {
   entriesOf,
   FORM,
@@ -19,18 +21,30 @@ import {
 } from "../../core/seal/sealed-log.ts";
 
 /** Answers at once, in this thread, by the code that the worker runs. */
-const atOnce: AskSeal = (request, tell) => {
-  void sealAnswersTo(request, tell, null);
+const atOnce: AskSeal = (question, readLog, { onTold, onFail }) => {
+  const answer = async () => {
+    const answering = new SealAnswer(question, onTold, null);
+    for await (const piece of readLog()) await answering.take(piece);
+    await answering.give();
+  };
+  answer().catch(onFail);
   return () => {};
 };
 
+/** A log in pieces, of which the first is no longer what it is. */
+async function* inPieces(entries: readonly Entry[]) {
+  yield writeLines(entries.slice(0, 3));
+  yield null;
+  for (let from = 0; from < entries.length; from += 5) yield writeLines(entries.slice(from, from + 5));
+}
+
 /** Never answers, and tells what it was asked and that it was ended. */
 function never() {
-  const asked: SealRequest[] = [];
+  const asked: SealQuestion[] = [];
   const ended = vi.fn();
-  const ask: AskSeal = (request, tell) => {
-    asked.push(request);
-    tell({ kind: "progress", done: 3, of: 12 });
+  const ask: AskSeal = (question, _, { onTold }) => {
+    asked.push(question);
+    onTold({ kind: "progress", done: 3, of: 12 });
     return ended;
   };
   return { ask, asked, ended };
@@ -45,7 +59,7 @@ async function show(log = wires(), ask: AskSeal = atOnce) {
   const section = (all = log) => (
     <SealSection
       entries={entriesOf(all)}
-      readLog={async () => writeLines(entriesOf(all))}
+      readLog={() => inPieces(entriesOf(all))}
       tasks={[{ id: "out", title: "Out", steps: ["ev1-3"] }]}
       onKnown={onKnown}
       onSaveExtract={onSaveExtract}
@@ -115,8 +129,8 @@ describe("the verdict on the review", () => {
   });
 
   it("[SEL7] says so when it cannot be had", async () => {
-    const { onKnown } = await show(wires(), (_, __, fail) => {
-      fail();
+    const { onKnown } = await show(wires(), (_, __, { onFail }) => {
+      onFail();
       return () => {};
     });
     expect(screen.getByText(/^The log could not be verified here/)).toBeVisible();
@@ -134,6 +148,19 @@ describe("the verdict on the review", () => {
   });
 });
 
+it("[SEL7] how far looking is draws nothing of the review anew", async () => {
+  let told: Parameters<AskSeal>[2] | null = null;
+  const { onKnown } = await show(wires(), (_, __, asker) => {
+    told = asker;
+    return () => {};
+  });
+  const before = onKnown.mock.lastCall?.[0];
+  act(() => told?.onTold({ kind: "progress", done: 3, of: 12 }));
+  act(() => told?.onTold({ kind: "progress", done: 6, of: 12 }));
+  expect(screen.getByRole("progressbar")).toHaveAttribute("value", "6");
+  expect(onKnown.mock.lastCall?.[0]).toBe(before);
+});
+
 describe("a list of entries that grows in place", () => {
   it("[SEL7] is not taken for what was looked at", async () => {
     const onKnown = vi.fn();
@@ -141,7 +168,7 @@ describe("a list of entries that grows in place", () => {
     const section = () => (
       <SealSection
         entries={entries}
-        readLog={async () => writeLines(entries)}
+        readLog={() => inPieces(entries)}
         tasks={[]}
         onKnown={onKnown}
         onSaveExtract={vi.fn()}
@@ -220,17 +247,13 @@ describe("the voice code", () => {
 
   it("[SEL6] of a walk that goes on is worked out when it is asked for, and says what has come since", async () => {
     const { rerender } = render(
-      <WalkCode
-        entries={entriesOf(wires())}
-        readLog={async () => writeLines(entriesOf(wires()))}
-        ask={atOnce}
-      />,
+      <WalkCode entries={entriesOf(wires())} readLog={() => inPieces(entriesOf(wires()))} ask={atOnce} />,
     );
     expect(screen.queryByLabelText("The code that the other site reads")).toBeNull();
     await press("Work out the voice code");
     expect(heard()).toBeVisible();
     const grown = entriesOf(withNext(wires(), GROUND, "note.made", { text: "later" }));
-    rerender(<WalkCode entries={grown} readLog={async () => writeLines(grown)} ask={atOnce} />);
+    rerender(<WalkCode entries={grown} readLog={() => inPieces(grown)} ask={atOnce} />);
     expect(screen.getByText("One entry has come since, and nothing is said of it.")).toBeVisible();
     await press("Work it out again");
     expect(screen.getByText("The code of the 13 entries here.")).toBeVisible();
@@ -239,7 +262,10 @@ describe("the voice code", () => {
 
 it("[SEL7] a log that cannot be read from the store is said to be unverified, and an extract of it not made", async () => {
   const entries = entriesOf(wires());
-  const readLog = () => Promise.reject(new Error("gone"));
+  // biome-ignore lint/correctness/useYield: it is gone before anything is read.
+  const readLog = async function* (): AsyncGenerator<string> {
+    throw new Error("gone");
+  };
   const tasks = [{ id: "out", title: "Out", steps: ["ev1-3"] }];
   const onKnown = vi.fn();
   render(
@@ -283,20 +309,6 @@ describe("an extract for others", () => {
 
 /** What verifying the form of the log comes to. */
 function found(): { readonly code: string } {
-  let code = "";
-  void sealAnswersTo(
-    {
-      kind: "verify",
-      log: wires()
-        .map((wire) => JSON.stringify(wire))
-        .join("\n"),
-      trust: [],
-      isQuick: true,
-    },
-    (told) => {
-      if (told.kind === "verified" && told.found) code = told.found.code;
-    },
-    null,
-  );
+  const { code = "" } = verifyLog(entriesOf(wires()), [], { isQuick: true }) ?? {};
   return { code };
 }

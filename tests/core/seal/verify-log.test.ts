@@ -2,7 +2,14 @@ import { describe, expect, it } from "vitest";
 import { platformFits } from "../../../src/app/seal/platform-fits.ts";
 import { machineFits } from "../../../src/cli/machine-fits.ts";
 import type { Verification, Verifying } from "../../../src/core/seal/index.ts";
-import { heardCode, spelled, verifyLog, verifyLogBy } from "../../../src/core/seal/index.ts";
+import {
+  heardCode,
+  SealLooks,
+  sealFitsBy,
+  spelled,
+  verifyLog,
+  verifyLogBy,
+} from "../../../src/core/seal/index.ts";
 import { inWords } from "../../../src/words/index.ts";
 import {
   entriesOf,
@@ -31,7 +38,7 @@ function verified(
   if (!found) throw new Error("nothing to verify");
   // The machine's account of signatures is faster, and comes to the same.
   expect(
-    verifyLog(entriesOf(log), trust, { isQuick: verifying.isQuick ?? false, fits: machineFits }),
+    verifyLog(entriesOf(log), trust, { isQuick: verifying.isQuick ?? false, fits: sealFitsBy(machineFits) }),
   ).toEqual(found);
   return found;
 }
@@ -237,7 +244,7 @@ describe("a log that was changed", () => {
     for (const trust of [[HUB_KEY], []]) {
       for (const isQuick of [true, false]) {
         const asked = [entriesOf(attack(wires())), trust, { isQuick }] as const;
-        expect(await verifyLogBy(platform, ...asked)).toEqual(verifyLog(...asked));
+        expect(await verifyLogBy(new SealLooks(platform), ...asked)).toEqual(verifyLog(...asked));
       }
     }
     const found = verified(attack(wires()));

@@ -13,6 +13,7 @@ import {
   kindOfText,
   restoreBackup,
   walkFileName,
+  walkInPieces,
   writeBackup,
 } from "../../../src/io/backup/index.ts";
 import {
@@ -35,6 +36,14 @@ import {
 } from "../store/stand-ins.ts";
 
 const device = () => openStore({ now: standing, indexedDb: freshIndexedDb() });
+
+const gathered = async (pieces: AsyncIterable<string | null>) => {
+  const all: (string | null)[] = [];
+  for await (const piece of pieces) all.push(piece);
+  return all;
+};
+
+const manyNotes = (count: number) => Array.from({ length: count }, (_, index) => note(`note ${index}`));
 
 /** Everything a device holds, in an order that does not depend on how it came. */
 async function contentOf({ log, shelf }: BackupParts) {
@@ -251,6 +260,51 @@ describe("the log of one walk", () => {
     });
     expect(await exportWalk(two, walk)).toBe(text);
     expect((await importWalkLog(two, text)).known).toBe(3);
+  });
+
+  it("[REV2] in pieces has each entry once, whatever is entered meanwhile", async () => {
+    const { log } = await device();
+    await log.append(walk, manyNotes(600));
+    let reads = 0;
+    const pieces = await gathered(
+      walkInPieces(
+        {
+          seal: (of) => log.seal(of),
+          read: async (...of) => {
+            reads += 1;
+            if (reads === 2) await log.append(walk, [note("meanwhile")]);
+            return log.read(...of);
+          },
+        },
+        walk,
+      ),
+    );
+    expect(pieces.length).toBeGreaterThan(2);
+    expect(pieces.join("")).toBe(await exportWalk(log, walk));
+    expect(await gathered(walkInPieces(log, otherWalk))).toEqual([]);
+  });
+
+  it("[REV2] in pieces is read anew when entries were taken out of it meanwhile", async () => {
+    const store = new MemoryEntryStore("/devices/a", standing);
+    await store.append(walk, manyNotes(600));
+    let reads = 0;
+    const pieces = await gathered(
+      walkInPieces(
+        {
+          seal: (of) => store.seal(of),
+          read: async (...of) => {
+            reads += 1;
+            if (reads === 2) {
+              await store.removeWalk(walk);
+              await store.takeIn([entryFrom("/devices/ground", 1)]);
+            }
+            return store.read(...of);
+          },
+        },
+        walk,
+      ),
+    );
+    expect(pieces.slice(pieces.indexOf(null))).toEqual([null, writeLines([entryFrom("/devices/ground", 1)])]);
   });
 
   it("takes in the good lines and tells of the others", async () => {

@@ -5,7 +5,7 @@ import { keyOf, mergeEntries, writeLines } from "../../../src/core/log/index.ts"
 import type { Verification } from "../../../src/core/seal/index.ts";
 import { verifyLog } from "../../../src/core/seal/index.ts";
 import type { Instant, WalkId } from "../../../src/core/units/index.ts";
-import { exportWalk, importWalkLog } from "../../../src/io/backup/index.ts";
+import { exportWalk, importWalkLog, walkInPieces } from "../../../src/io/backup/index.ts";
 import { platformRandomBytes } from "../../../src/io/device/index.ts";
 import type { WalkStore } from "../../../src/io/store/index.ts";
 import { FallbackEntryStore, MemoryEntryStore, openStore } from "../../../src/io/store/index.ts";
@@ -361,6 +361,18 @@ describe("a device", () => {
     expect(entries.every((line) => "seal" in JSON.parse(line))).toBe(true);
     expect(JSON.parse(entries[0] ?? "")["sealkey"]).toBe((await device.key()).key?.publicKey);
     device.close();
+  });
+
+  it("[SEL2] exports the seals that another tab made, though this one holds the entries without them", async () => {
+    const pen = await newPen();
+    const parts = freshIndexedDb();
+    const { store } = await openTab(parts, standing, async () => pen);
+    const made = await store.append(walk, [note("one"), note("two")]);
+    await (await openTab(parts, standing, async () => pen)).store.seal(walk);
+    expectSealed(await entriesOf(store));
+    const exported = await exportWalk(store, walk);
+    for await (const piece of walkInPieces(store, walk)) expect(piece).toBe(exported);
+    expect(made.every(({ wire }) => wire["seal"] === undefined)).toBe(true);
   });
 
   it("[SEL3] goes unsealed outside of a secure context", async () => {

@@ -12,38 +12,40 @@ import { serveBuilt } from "../machine/serve-built.ts";
 import { busyLog } from "./busy-log.ts";
 
 /**
- * A log of 10,000 entries of three devices, every seal of it looked at in the review: how long that takes, and the longest time in which the page drew
- * no frame meanwhile. The page's thread is slowed down four times; the browser slows no worker down, so that what the worker took is taken four times.
- * Exits with 1 when it takes longer than it may.
+ * A log of 10,000 entries of three devices, every seal of it looked at in the review. First as fast as the machine is: a tablet on which all is four times as slow takes four
+ * times as long (the browser can slow down a page's thread, and neither its workers nor what looks at its signatures). Then with the page's thread slowed down four times: the longest time
+ * in which the page drew no frame meanwhile. Exits with 1 when either is longer than it may be.
  */
 const ENTRIES = 10_000;
 const DEVICES = 3;
 const SLOWED = 4;
 const MOST = 5000;
+const LONGEST = 200;
+const TURNS = 3;
 
 /** As text: names that the compiler gives to functions are unknown in the page. */
 const NOTES_FRAMES = `
   window.drawn = { last: performance.now(), longest: 0 };
-  requestAnimationFrame(function draw(now) {
-    drawn.longest = Math.max(drawn.longest, now - drawn.last);
-    drawn.last = now;
-    requestAnimationFrame(draw);
-  });
+  (function () {
+    const mine = drawn;
+    requestAnimationFrame(function draw(now) {
+      mine.longest = Math.max(mine.longest, now - mine.last);
+      mine.last = now;
+      if (drawn === mine) requestAnimationFrame(draw);
+    });
+  })();
 `;
 
-/** Has the page note how long its workers take to answer. */
-const NOTES_WORKERS = `
-  window.worked = 0;
-  window.Worker = class extends Worker {
-    postMessage(...of) {
-      const asked = performance.now();
-      this.addEventListener("message", ({ data }) => {
-        if (data.kind === "verified") window.worked = performance.now() - asked;
-      });
-      super.postMessage(...of);
-    }
-  };
-`;
+/** Resolves with the verdict. The page says when: asking it again and again would take up its time, since a long review has thousands of rows. */
+const TELLS_VERDICT = `new Promise((told) => {
+  const section = document.querySelector("section.seal");
+  let hasBegun = false;
+  new MutationObserver(() => {
+    const isThere = section.textContent.includes("Every seal was looked at.");
+    if (isThere && hasBegun) told();
+    hasBegun ||= !isThere;
+  }).observe(section, { childList: true, subtree: true, characterData: true });
+})`;
 
 function newSealer(): Sealer {
   const { publicKey, privateKey }: { publicKey: KeyObject; privateKey: KeyObject } =
@@ -77,7 +79,6 @@ const served = await serveBuilt(join(folder, "app"));
 const browser = await chromium.launch({ executablePath: obtainChromium(), args: [...chromiumArguments] });
 try {
   const context = await browser.newContext({ viewport: { width: 1180, height: 820 } });
-  await context.addInitScript(NOTES_WORKERS);
   const page = await context.newPage();
   await page.goto(served.address);
   const [chooser] = await Promise.all([
@@ -92,24 +93,40 @@ try {
   const again = seal.getByRole("button", { name: "Look at every seal" });
   await again.waitFor({ timeout: 120_000 });
   const session = await context.newCDPSession(page);
-  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWED });
-  await page.evaluate(NOTES_FRAMES);
-  const began = performance.now();
-  await again.click();
-  await seal.getByText("Every seal was looked at").waitFor({ timeout: 120_000 });
-  const took = performance.now() - began;
-  const { longest, worked } = await page.evaluate(() => {
-    const noted = window as unknown as { drawn: { longest: number }; worked: number };
-    return { longest: noted.drawn.longest, worked: noted.worked };
-  });
-  const slowed = took + (SLOWED - 1) * worked;
-  console.log(
-    `${ENTRIES} entries of ${DEVICES} devices, every seal: ${Math.round(took)} ms from the tap to the verdict, of which the worker took ${Math.round(worked)} ms; ${Math.round(slowed)} ms where that is slowed down ${SLOWED} times as well`,
-  );
-  console.log(`the longest time without a frame meanwhile, the page slowed down: ${Math.round(longest)} ms`);
+  /** From the tap to the verdict, and the longest time without a frame; ms. */
+  const look = async (rate: number) => {
+    await session.send("Emulation.setCPUThrottlingRate", { rate });
+    await page.waitForTimeout(1000);
+    await page.evaluate(NOTES_FRAMES);
+    const verdict = page.evaluate(TELLS_VERDICT);
+    const began = performance.now();
+    await again.evaluate((button: HTMLElement) => button.click());
+    await verdict;
+    const took = performance.now() - began;
+    return {
+      took,
+      longest: await page.evaluate(() => (window as unknown as { drawn: { longest: number } }).drawn.longest),
+    };
+  };
+  const least = { took: Number.POSITIVE_INFINITY, longest: Number.POSITIVE_INFINITY };
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    const { took } = await look(1);
+    const { longest } = await look(SLOWED);
+    console.log(`${Math.round(took)} ms; slowed down ${Math.round(longest)} ms without a frame`);
+    least.took = Math.min(least.took, took);
+    least.longest = Math.min(least.longest, longest);
+  }
+  console.log(`${ENTRIES} entries of ${DEVICES} devices, every seal, the best of ${TURNS} turns:`);
+  const slowed = SLOWED * least.took;
   const isFast = slowed < MOST;
-  console.log(`under ${MOST} ms at ${SLOWED}×: ${isFast ? "yes" : "no"}`);
-  process.exitCode = isFast ? 0 : 1;
+  console.log(
+    `${Math.round(least.took)} ms from the tap to the verdict, ${Math.round(slowed)} ms where all is ${SLOWED} times as slow; under ${MOST} ms: ${isFast ? "yes" : "no"}`,
+  );
+  const isUsable = least.longest <= LONGEST;
+  console.log(
+    `the longest time without a frame, the page slowed down ${SLOWED}×: ${Math.round(least.longest)} ms; at most ${LONGEST} ms: ${isUsable ? "yes" : "no"}`,
+  );
+  process.exitCode = isFast && isUsable ? 0 : 1;
 } finally {
   await browser.close();
   await served.stop();

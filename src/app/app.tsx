@@ -21,6 +21,7 @@ const LearnPage = fromLater("learn");
 const MarksPage = fromLater("marks");
 const WalksPage = fromLater("walks");
 const ComparePage = fromLater("compare");
+const ExtractPage = fromLater("extract");
 const LibraryPage = fromLater("library");
 const PrintComparePage = fromLater("print-compare");
 const BriefPage = fromLater("brief");
@@ -86,6 +87,7 @@ export function App() {
             <Route path="/brief/:of/:id" element={<BriefPage />} />
             <Route path="/compare" element={<ComparePage />} />
             <Route path="/marks" element={<MarksPage />} />
+            <Route path="/extract/:file" element={<ExtractPage />} />
             <Route path="/library" element={<LibraryPage />} />
             <Route path="/join" element={<JoinPage />} />
             <Route path="/join/:code" element={<JoinPage />} />

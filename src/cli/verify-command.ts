@@ -126,13 +126,13 @@ function extractInLines(found: ExtractVerified, heard: HeardCode | null): string
   const lines = [
     words(`seal/extract-${verdict}`),
     checkpoint
-      ? words("cli/verify-extract", { walk, entries, held: checkpoint.entries })
-      : words("cli/verify-extract-unproven", { walk, entries }),
+      ? words("seal/extract-of", { walk, entries, held: checkpoint.entries })
+      : words("seal/extract-of-unproven", { walk, entries }),
     "",
     sourceTable(sources),
     ...findings.map(findingWords),
     ...leftOut.map(({ source, numbers }) =>
-      words("cli/verify-left-out", { source: plainText(source), numbers: numbers.replaceAll(",", ", ") }),
+      words("seal/extract-left-out", { source: plainText(source), numbers: numbers.replaceAll(",", ", ") }),
     ),
     ...(checkpoint
       ? [

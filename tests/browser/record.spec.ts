@@ -68,6 +68,7 @@ test("[SEL6] [SEL7] three logs of one walk and a slip with a code: which one agr
 
 test("[SEL7] every seal is looked at, the exports say what came of it, and an extract is verified by itself", async ({
   page,
+  browser,
 }) => {
   await examine(page, linesOf(sealedWalk()));
   await seal(page).getByRole("button", { name: "Look at every seal" }).click();
@@ -86,6 +87,37 @@ test("[SEL7] every seal is looked at, the exports say what came of it, and an ex
   const extract = readExtract(text)?.extract;
   expect(extract && verifyExtract(extract, [VEHICLE_KEY])).toMatchObject({ verdict: "whole" });
   expect(text).not.toContain("Enough.");
+
+  // Whoever was given the file opens it from the shelf of another device, which has none of the walk.
+  const other = await (await browser.newContext()).newPage();
+  await other.goto("/");
+  const choose = async (name: string, given: string) => {
+    const [chooser] = await Promise.all([
+      other.waitForEvent("filechooser"),
+      other.getByRole("button", { name: "Choose files" }).click(),
+    ]);
+    await chooser.setFiles({ name, mimeType: "application/jsonl", buffer: Buffer.from(given) });
+  };
+  await choose("public.extract.jsonl", text);
+  const read = other.getByRole("region", { name: "An extract of a log" });
+  await expect(read.getByText(/^Partly vouched for: /)).toBeVisible();
+  await expect(read.getByText("Mast, note 2")).toBeVisible();
+  await read.getByLabel("Key of a hub").fill(VEHICLE_KEY);
+  await read.getByRole("button", { name: "Trust this key" }).click();
+  await expect(read.getByText(/^Whole: every entry in this extract/)).toBeVisible();
+  for (const theme of ["day", "night", "dim"]) {
+    await other.locator("html").evaluate((html, name) => {
+      html.dataset["theme"] = name;
+    }, theme);
+    expect.soft(await violations(other, ".seal"), theme).toEqual([]);
+  }
+  await other.reload();
+  await expect(read.getByText(/^Whole: /)).toBeVisible();
+  await other.getByRole("button", { name: "Shelf" }).click();
+  await expect(other.getByText("Start here")).toBeVisible();
+  await choose("spoiled.extract.jsonl", text.replace("Mast, note 2", "Mast, note 9"));
+  await expect(read.getByText(/^Broken: an entry was changed or put in/)).toBeVisible();
+  await other.context().close();
 });
 
 test("[SEL6] the printed review has the verdict, the code with its words, root, and the key of the hub", async ({

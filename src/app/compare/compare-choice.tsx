@@ -1,7 +1,7 @@
 import { words } from "../../words/index.ts";
+import { isOutside, outsideFile } from "../outside-files/index.ts";
 import { SelectField } from "../parts/index.ts";
 import type { ShelfRevision } from "../shelf/index.ts";
-import { isOutside, outsideFile } from "./outside-files.ts";
 import { revisionName } from "./revision-name.ts";
 
 interface CompareChoiceProps {

@@ -4,6 +4,5 @@ export { type ComparedProcedure, CompareView } from "./compare-view.tsx";
 export { changedInWords, differenceOf } from "./compared-steps.ts";
 export { droppedPlaces, firstOf } from "./dropped-places.ts";
 export { MergeView } from "./merge-view.tsx";
-export { keepOutside } from "./outside-files.ts";
 export { RevisionTable } from "./revision-table.tsx";
 export { type Choice, type Compared, useCompared } from "./use-compared.ts";

@@ -2,8 +2,8 @@ import { useMemo } from "react";
 import type { Checked, CheckOptions } from "../../core/check/index.ts";
 import { checkProcedureText } from "../../core/check/index.ts";
 import { words } from "../../words/index.ts";
+import { isOutside, outsideFile } from "../outside-files/index.ts";
 import { useProcedureText, useShelfRevisions } from "../shelf/index.ts";
-import { isOutside, outsideFile } from "./outside-files.ts";
 import { revisionName } from "./revision-name.ts";
 
 /** One of the procedures that are compared. */

@@ -13,6 +13,7 @@ export type HelpScreen =
   | "walks"
   | "brief"
   | "compare"
+  | "extract"
   | "handover"
   | "join"
   | "library"

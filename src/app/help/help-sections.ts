@@ -9,6 +9,11 @@ const BRAID = [
   line(message("guide/perhaps"), "perhaps"),
 ];
 
+/** What is said of a log as a record. */
+const RECORD = (["guide/review-record", "guide/review-record-how", "guide/review-voice-code"] as const).map(
+  (key) => line(message(key)),
+);
+
 /** Stands at the end of every page. */
 const ADVICE = section(
   message("guide/advice"),
@@ -222,9 +227,7 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
         line(message("guide/review-starts")),
         line(message("guide/review-clocks")),
         line(message("guide/review-open")),
-        line(message("guide/review-record")),
-        line(message("guide/review-record-how")),
-        line(message("guide/review-voice-code")),
+        ...RECORD,
       ),
       section(
         TROUBLE,
@@ -352,6 +355,14 @@ export const HELP: Readonly<Record<HelpScreen, HelpContents>> = {
       ),
       section(FIGURES, line(message("guide/compare-effect"))),
       section(TROUBLE, line(message("guide/compare-not-there"))),
+      ADVICE,
+    ],
+  },
+  extract: {
+    title: message("guide/extract"),
+    sections: [
+      section(FIGURES, line(message("guide/extract-what")), ...RECORD),
+      section(TROUBLE, line(message("guide/review-unsound"))),
       ADVICE,
     ],
   },

@@ -11,16 +11,10 @@ import type { RevisionNote } from "../../io/store/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import type { Choice, Compared } from "../compare/index.ts";
-import {
-  CompareChoice,
-  CompareView,
-  keepOutside,
-  MergeView,
-  RevisionTable,
-  useCompared,
-} from "../compare/index.ts";
+import { CompareChoice, CompareView, MergeView, RevisionTable, useCompared } from "../compare/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { useProcedureLight } from "../light/index.ts";
+import { keepOutside } from "../outside-files/index.ts";
 import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { useServices, useStartChoice } from "../session/index.ts";

@@ -15,6 +15,7 @@ const PAGES = {
   walks: async () => (await import("./walks-page.tsx")).WalksPage,
   marks: async () => (await import("./marks-page.tsx")).MarksPage,
   compare: async () => (await import("./compare-page.tsx")).ComparePage,
+  extract: async () => (await import("./extract-page.tsx")).ExtractPage,
   library: async () => (await import("./library-page.tsx")).LibraryPage,
   "print-compare": async () => (await import("./print-compare-page.tsx")).PrintComparePage,
   brief: async () => (await import("./brief-page.tsx")).BriefPage,

@@ -35,7 +35,9 @@ export function ShelfPage() {
     const told = (work: Promise<unknown>) => {
       work.catch((error: unknown) => setMessage([words("parts/did-not-work", { why: errorWords(error) })]));
     };
-    const take = async (given: Promise<readonly GivenFile[]>) => setMessage(await takenIn(store, given));
+    const show = (path: string) => router.push(path);
+    const take = async (given: Promise<readonly GivenFile[]>) =>
+      setMessage(await takenIn(store, given, show));
     return {
       follow: ({ key }, mode) => told(open(key, mode)),
       write: (procedure) => router.push(procedure ? `/write/${procedure.key}` : "/write"),
@@ -65,7 +67,7 @@ export function ShelfPage() {
       pick: () =>
         told(
           pickFiles().then(async (files) => {
-            if (files.length > 0) setMessage(await takenIn(store, files));
+            if (files.length > 0) setMessage(await takenIn(store, files, show));
           }),
         ),
       drop: (transfer) => told(take(readTransfer(transfer))),

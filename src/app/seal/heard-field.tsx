@@ -5,8 +5,14 @@ import { inWords, words } from "../../words/index.ts";
 
 type Coded = Pick<Verification, "code" | "entries" | "checkpoints">;
 
+interface HeardFieldProps {
+  readonly coded: Coded;
+  /** What it means that the code is the same; unless given, that both sites hold what is here. */
+  readonly same?: string;
+}
+
 /** Where the code that another site reads aloud is typed in: it is the same, or the groups that differ are named ([SEL6]). */
-export function HeardField({ coded }: { readonly coded: Coded }) {
+export function HeardField({ coded, same }: HeardFieldProps) {
   const [typed, setTyped] = useState("");
   const heard = heardCode(coded, typed);
   return (
@@ -25,7 +31,7 @@ export function HeardField({ coded }: { readonly coded: Coded }) {
       </label>
       <div role="status">
         {heard ? (
-          <Heard coded={coded} heard={heard} typed={typed} />
+          <Heard coded={coded} heard={heard} typed={typed} {...(same === undefined ? {} : { same })} />
         ) : (
           <p className="hint">{words("seal/heard-letters")}</p>
         )}
@@ -34,18 +40,17 @@ export function HeardField({ coded }: { readonly coded: Coded }) {
   );
 }
 
-interface HeardProps {
-  readonly coded: Coded;
+interface HeardProps extends HeardFieldProps {
   readonly heard: HeardCode;
   readonly typed: string;
 }
 
-function Heard({ coded, heard: { entries, differs }, typed }: HeardProps) {
+function Heard({ coded, same, heard: { entries, differs }, typed }: HeardProps) {
   if (entries !== null) {
     return (
       <p className="heard-same">
         {entries === coded.entries
-          ? words("seal/heard-same", { entries })
+          ? (same ?? words("seal/heard-same", { entries }))
           : words("seal/heard-same-then", { entries, all: coded.entries })}
       </p>
     );

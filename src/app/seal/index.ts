@@ -1,2 +1,2 @@
 export type { AskSeal } from "./ask-seal-worker.ts";
-export { LazySealSection, LazyWalkCode } from "./lazy-seal.tsx";
+export { LazyExtractView, LazySealSection, LazyWalkCode } from "./lazy-seal.tsx";

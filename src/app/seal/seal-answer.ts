@@ -4,12 +4,14 @@ import type { ExtractMade, PlatformFits } from "../../core/seal/index.ts";
 import {
   chosenBy,
   extractOf,
+  readExtract,
   SealLooks,
+  verifyExtract,
   verifyLog,
   verifyLogBy,
   writeExtract,
 } from "../../core/seal/index.ts";
-import type { ExtractTold, LogPiece, SealQuestion, SealTold } from "./seal-request.ts";
+import type { ExtractRead, ExtractTold, LogPiece, SealQuestion, SealTold } from "./seal-request.ts";
 
 /** Progress is told at most so many times. */
 const STEPS = 50;
@@ -21,6 +23,8 @@ export class SealAnswer {
   readonly #platform: PlatformFits | null;
   #looks: SealLooks | null;
   #entries: Entry[] = [];
+  /** What was given of the file of an extract. */
+  #file = "";
 
   /**
    * `platform` looks at signatures, `null` where the platform has no such signatures: they are then looked at here, which
@@ -40,6 +44,10 @@ export class SealAnswer {
       this.#looks = this.#platform && new SealLooks(this.#platform);
       return;
     }
+    if (this.#question.kind === "verify-extract") {
+      this.#file += piece;
+      return;
+    }
     const { entries } = readLines(piece);
     for (const entry of entries) this.#entries.push(entry);
     const isFull = this.#question.kind === "verify" && !this.#question.isQuick;
@@ -48,6 +56,10 @@ export class SealAnswer {
 
   /** Answers once all pieces are there, and tells how far it is meanwhile. Rejects when the platform does. */
   async give(): Promise<void> {
+    if (this.#question.kind === "verify-extract") {
+      this.#tell({ kind: "extract-verified", read: extractRead(this.#file, this.#question.trust) });
+      return;
+    }
     const entries = mergeEntries(this.#entries).ordered;
     if (this.#question.kind === "extract") {
       const made = extractOf(entries, chosenBy(this.#question.choice));
@@ -68,6 +80,15 @@ export class SealAnswer {
       : verifyLog(entries, trust, how);
     this.#tell({ kind: "verified", found });
   }
+}
+
+function extractRead(text: string, trust: readonly string[]): ExtractRead {
+  const { extract, problems } = readExtract(text) ?? { extract: null, problems: [] };
+  return {
+    found: extract && verifyExtract(extract, trust),
+    entries: extract?.entries.map(({ entry }) => entry) ?? [],
+    problems,
+  };
 }
 
 function extractTold(made: ExtractMade): ExtractTold {

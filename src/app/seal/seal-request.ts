@@ -1,6 +1,7 @@
-import type { Choice, ExtractMade, Verification } from "../../core/seal/index.ts";
+import type { Entry, LineProblem } from "../../core/log/index.ts";
+import type { Choice, ExtractMade, ExtractVerified, Verification } from "../../core/seal/index.ts";
 
-/** What the worker is asked of a log: to verify it, or to take an extract of it. */
+/** What the worker is asked of a log: to verify it, or to take an extract of it; or of the file of an extract: to verify that. */
 export type SealQuestion =
   | {
       readonly kind: "verify";
@@ -8,7 +9,8 @@ export type SealQuestion =
       readonly trust: readonly string[];
       readonly isQuick: boolean;
     }
-  | { readonly kind: "extract"; readonly choice: Choice };
+  | { readonly kind: "extract"; readonly choice: Choice }
+  | { readonly kind: "verify-extract"; readonly trust: readonly string[] };
 
 /** Entries as whole lines; `null` when those that were given are no longer what the log is, and all of it comes anew. */
 export type LogPiece = string | null;
@@ -24,9 +26,19 @@ export type ExtractTold =
   | { readonly kind: "made"; readonly text: string; readonly chosen: number; readonly leftOut: number }
   | Exclude<ExtractMade, { readonly kind: "made" }>;
 
+/** What was read from the file of an extract, and what it is worth. */
+export interface ExtractRead {
+  /** `null` where no entry can be read. */
+  readonly found: ExtractVerified | null;
+  /** In the order of the file. */
+  readonly entries: readonly Entry[];
+  readonly problems: readonly LineProblem[];
+}
+
 /** What the worker tells. */
 export type SealTold =
   | { readonly kind: "progress"; readonly done: number; readonly of: number }
   /** `null` for a log without entries. */
   | { readonly kind: "verified"; readonly found: Verification | null }
-  | { readonly kind: "extract"; readonly made: ExtractTold };
+  | { readonly kind: "extract"; readonly made: ExtractTold }
+  | { readonly kind: "extract-verified"; readonly read: ExtractRead };

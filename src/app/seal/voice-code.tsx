@@ -7,17 +7,23 @@ import { sourceName } from "./source-name.ts";
 
 type Coded = Pick<Verification, "walk" | "entries" | "root" | "order" | "code" | "sources">;
 
+interface VoiceCodeProps {
+  readonly coded: Coded;
+  /** What the code is of; unless given, the entries here. */
+  readonly of?: string;
+}
+
 /**
  * The voice code of a log with the words of its letters, root and order, the keys of its hubs, which on paper are held against a log later, and the former as a QR
  * code ([SEL6]).
  */
-export function VoiceCode({ coded }: { readonly coded: Coded }) {
+export function VoiceCode({ coded, of }: VoiceCodeProps) {
   const { walk, entries, root, order, code, sources } = coded;
   const said = spelled(code);
   return (
     <div className="voice-code">
       <div className="voice-code-words">
-        <p>{words("seal/code-of", { entries })}</p>
+        <p>{of ?? words("seal/code-of", { entries })}</p>
         <ol className="voice-code-groups">
           {code.split("-").map((group, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two groups of a code may be the same.

@@ -5,23 +5,39 @@ import type { DeviceStore } from "../../io/store/index.ts";
 import { troubleMessage } from "../../io/store/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { wholeLanguage } from "../language/index.ts";
+import type { OutsideFile } from "../outside-files/index.ts";
+import { keepOutside } from "../outside-files/index.ts";
 
 const MOST_LINES = 6;
 
 /**
  * Imports the files that the reader chose: procedures, logs of walks, backups. Returns a sentence on the result for
- * each.
+ * each. What is to be looked at and not taken in is opened at its path.
  */
-export async function takeIn(store: DeviceStore, files: readonly GivenFile[]): Promise<readonly string[]> {
+export async function takeIn(
+  store: DeviceStore,
+  files: readonly GivenFile[],
+  open: (path: string) => void,
+): Promise<readonly string[]> {
   // What is said of a file is no part of what the first load can say.
   await wholeLanguage();
   if (files.length === 0) return [words("shelf/nothing-given")];
   const lines: string[] = [];
   for (const { name, text, problem } of files) {
-    const said = text === null ? [inWords(problem)] : await takeInText(store, text);
+    const said =
+      text === null
+        ? [inWords(problem)]
+        : kindOfText(text) === "extract"
+          ? openedExtract({ name: inWords(name), text }, open)
+          : await takeInText(store, text);
     lines.push(...said.map((sentence) => words("shelf/of-file", { file: inWords(name), what: sentence })));
   }
   return lines;
+}
+
+function openedExtract(file: OutsideFile, open: (path: string) => void): readonly string[] {
+  open(`/extract/${keepOutside(file)}`);
+  return [words("shelf/extract-opened")];
 }
 
 async function takeInText(store: DeviceStore, text: string): Promise<readonly string[]> {
@@ -45,7 +61,7 @@ async function takeInText(store: DeviceStore, text: string): Promise<readonly st
       return (await import("../train/index.ts")).takeInSurprises(text);
     case "backup":
       return restoredWords(await restoreBackup(store, text));
-    case "unknown":
+    default:
       return [words("shelf/unknown-file")];
   }
 }

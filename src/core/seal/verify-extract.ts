@@ -28,6 +28,7 @@ export interface ExtractVerified {
     readonly trusted: boolean;
     readonly entries: number;
     readonly root: string;
+    readonly order: string;
     readonly code: string;
   } | null;
   /** How many entries it has in full. */
@@ -80,6 +81,7 @@ export function verifyExtract(extract: Extract, trust: readonly string[]): Extra
       trusted: isTrusted,
       entries: checkpoint.entries,
       root: checkpoint.root,
+      order: checkpoint.order,
       code: voiceCode(walk, checkpoint),
     },
     entries: all.length,

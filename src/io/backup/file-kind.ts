@@ -3,8 +3,8 @@ import { areSurprises } from "../../core/training/index.ts";
 /** The format that the first line of a backup names. */
 export const BACKUP_FORMAT = "tetherline.backup/1";
 
-/** What a text given to the app is: a procedure or a broken one, the log of walks, remarks, surprises, a backup, or none of these. */
-export type FileKind = "procedure" | "log" | "remarks" | "surprises" | "backup" | "unknown";
+/** What a text given to the app is: a procedure or a broken one, the log of walks, an extract of one, remarks, surprises, a backup, or none of these. */
+export type FileKind = "procedure" | "log" | "extract" | "remarks" | "surprises" | "backup" | "unknown";
 
 const SURPRISES = "tetherline.surprises/";
 
@@ -16,10 +16,10 @@ export function kindOfText(text: string): FileKind {
   const trimmed = text.replace(/^\uFEFF/, "").trimStart();
   if (!trimmed.startsWith("{")) return "unknown";
   const first = objectIn(trimmed.split("\n", 1)[0] ?? "");
-  if (typeof first?.["format"] === "string" && first["format"].startsWith("tetherline.backup/"))
-    return "backup";
-  if (typeof first?.["format"] === "string" && first["format"].startsWith("tetherline.remark/"))
-    return "remarks";
+  const format = typeof first?.["format"] === "string" ? first["format"] : "";
+  for (const kind of ["backup", "extract", "remark"] as const) {
+    if (format.startsWith(`tetherline.${kind}/`)) return kind === "remark" ? "remarks" : kind;
+  }
   if (first && Object.hasOwn(first, "specversion")) return "log";
   // A procedure may be long, and is read once more by whoever takes it in.
   return trimmed.includes(SURPRISES) && areSurprises(objectIn(trimmed)) ? "surprises" : "procedure";

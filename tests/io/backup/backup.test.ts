@@ -341,6 +341,7 @@ describe("telling files apart", () => {
     ],
     ["a log", line(entryFrom("/devices/ground", 1)).repeat(2), "log"],
     ["a log of one line", line(entryFrom("/devices/ground", 1)).trim(), "log"],
+    ["an extract", '{"format":"tetherline.extract/1","walk":"w"}\n{}', "extract"],
     ["a newer backup", '{"format":"tetherline.backup/9"}\n', "backup"],
     ["nothing", "", "unknown"],
     ["a list", "[]", "unknown"],

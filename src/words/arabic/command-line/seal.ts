@@ -20,11 +20,6 @@ export const sealSentences: Translated<typeof english> = {
     "كل القيود هنا، وعددها {$entries :integer}: الرمز {$code}، الجذر {$root}، الترتيب {$order}.",
   "cli/verify-spelled": "القراءة بصوت مسموع: {$spelled}.",
   "cli/verify-hub": "مفتاح {$source} هو {$key}.",
-  "cli/verify-extract":
-    "مستخرج من {$walk}: القيود الكاملة {$entries :integer}، تثبتها نقطة تحقق عدد قيودها {$held :integer}.",
-  "cli/verify-extract-unproven":
-    "مستخرج من {$walk}: القيود الكاملة {$entries :integer}، ولا نقطة تحقق تثبتها.",
-  "cli/verify-left-out": "مستبعد من {$source}: {$numbers}.",
   "cli/verify-extract-checkpoint": "نقطة التحقق من {$by} ({$trust}): الرمز {$code}، الجذر {$root}.",
   "cli/extract-nothing": "لم يُختر قيد من {$file}: لم يُكتب شيء.",
   "cli/extract-choose": "اذكر ما يؤخذ بالخيار ⁦--step⁩ أو ⁦--kind⁩: مستخرج كل شيء هو السجل نفسه.",

@@ -132,6 +132,18 @@ export const sealWords: Translated<typeof english> = {
   "seal/extract-failed": "تعذّر هنا إنشاء المستخرج. ويستطيع سطر الأوامر إنشاء مستخرج من سجل مصدَّر.",
   "seal/extract-no-head": "لا يذكر مم استُخرج",
   "seal/extract-no-path": "فيه إثبات تتعذّر قراءته",
+  "seal/extract-of":
+    "مستخرج من {$walk}: القيود الكاملة {$entries :integer}، تثبتها نقطة تحقق عدد قيودها {$held :integer}.",
+  "seal/extract-of-unproven": "مستخرج من {$walk}: القيود الكاملة {$entries :integer}، ولا نقطة تحقق تثبتها.",
+  "seal/extract-left-out": "مستبعد من {$source}: {$numbers}.",
+  "seal/extract-page": "مستخرج من سجل",
+  "seal/extract-code-of": "رمز نقطة التحقق؛ عدد القيود التي كانت فيها: {$entries :integer}.",
+  "seal/extract-heard-same": "هو نفسه: لدى الموقع الآخر ما كان في نقطة التحقق.",
+  "seal/extract-entries": "القيود التي يعرضها",
+  "seal/extract-hub-entries": "ما أدخلته المراكز ({$count :integer})",
+  "seal/extract-number": "{$name}، الرقم {$number :integer}",
+  "seal/extract-nothing": "لا يمكن قراءة أي قيد منه.",
+  "seal/extract-gone": "لم يعد المستخرج مفتوحًا: اختر ملفه من الرف مرة أخرى.",
   "seal/may-be-kept-back":
     "هذا تمرين غير مغلق. ويحجب مركزه المفاجآت حتى ذلك الحين، فقد يكون الناقص هنا منها: انظر من جديد بعد الإغلاق.",
   "seal/proves-not":

@@ -12,6 +12,7 @@ export const takingInWords: Translated<typeof english> = {
   "shelf/line-left-out": "استُبعد السطر {$line :integer}: {$why}.",
   "shelf/more-lines-left-out":
     ".input {$count :integer} .match $count zero {{استُبعد أيضًا {$count} سطر.}} one {{استُبعد أيضًا سطر واحد.}} two {{استُبعد أيضًا سطران.}} few {{استُبعد أيضًا {$count} أسطر.}} many {{استُبعد أيضًا {$count} سطرًا.}} * {{استُبعد أيضًا {$count} سطر.}}",
+  "shelf/extract-opened": "هذا مستخرج من سجل: يُعرض ولا يؤخذ منه شيء.",
   "shelf/unknown-file": "ليس هذا إجراءً، ولا سجل نشاط، ولا نسخة احتياطية من هذا التطبيق.",
   "shelf/backup-taken-in":
     "إجراءات مستوردة: {$procedures :integer}، قيود مستوردة: {$entries :integer}؛ والباقي كان موجودًا هنا.",

@@ -18,11 +18,6 @@ export const sealSentences = {
     ".input {$entries :integer} .match $entries one {{The one entry here: code {$code}, root {$root}, order {$order}.}} * {{All {$entries} entries here: code {$code}, root {$root}, order {$order}.}}",
   "cli/verify-spelled": "Read aloud: {$spelled}.",
   "cli/verify-hub": "{$source} has the key {$key}.",
-  "cli/verify-extract":
-    ".input {$entries :integer} .match $entries one {{An extract of {$walk}: {$entries} entry in full, proven by a checkpoint of {$held :integer}.}} * {{An extract of {$walk}: {$entries} entries in full, proven by a checkpoint of {$held :integer}.}}",
-  "cli/verify-extract-unproven":
-    ".input {$entries :integer} .match $entries one {{An extract of {$walk}: {$entries} entry in full, and no checkpoint to prove it by.}} * {{An extract of {$walk}: {$entries} entries in full, and no checkpoint to prove them by.}}",
-  "cli/verify-left-out": "Left out of {$source}: {$numbers}.",
   "cli/verify-extract-checkpoint": "The checkpoint by {$by} ({$trust}): code {$code}, root {$root}.",
   "cli/extract-nothing": "No entry of {$file} was chosen: nothing is written.",
   "cli/extract-choose": "Say what to take with --step or --kind: an extract of everything is the log itself.",

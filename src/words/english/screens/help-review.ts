@@ -34,6 +34,9 @@ export const helpOfReviewWords = {
     "When a log is cut, forked or broken: keep every copy as it is, export the log from every device and hub, and compare them. The review above is still of the log as it is here.",
   "guide/review-extract":
     "An extract shows some entries to others without the rest, and can be verified by anyone with the key of the hub.",
+  "guide/extract": "Help: an extract of a log",
+  "guide/extract-what":
+    "An extract shows a few entries of a log in full, each with its proof that a hub’s checkpoint held it, and of the others the numbers alone. It is read from its file and not taken in: nothing of it becomes a walk on this device.",
   "guide/review-export":
     "Exports are files for others: the log for another Tetherline, the table for a spreadsheet, the event log for tools that read XES.",
 } as const;

@@ -141,6 +141,19 @@ export const sealWords = {
     "The extract could not be made here. The command line can make one of an exported log.",
   "seal/extract-no-head": "does not say what it is an extract of",
   "seal/extract-no-path": "has a proof that cannot be read",
+  "seal/extract-of":
+    ".input {$entries :integer} .match $entries one {{An extract of {$walk}: {$entries} entry in full, proven by a checkpoint of {$held :integer}.}} * {{An extract of {$walk}: {$entries} entries in full, proven by a checkpoint of {$held :integer}.}}",
+  "seal/extract-of-unproven":
+    ".input {$entries :integer} .match $entries one {{An extract of {$walk}: {$entries} entry in full, and no checkpoint to prove it by.}} * {{An extract of {$walk}: {$entries} entries in full, and no checkpoint to prove them by.}}",
+  "seal/extract-left-out": "Left out of {$source}: {$numbers}.",
+  "seal/extract-page": "An extract of a log",
+  "seal/extract-code-of": "The code of the checkpoint; it held so many entries: {$entries :integer}.",
+  "seal/extract-heard-same": "The same: the other site holds what the checkpoint held.",
+  "seal/extract-entries": "The entries it shows",
+  "seal/extract-hub-entries": "What hubs entered ({$count :integer})",
+  "seal/extract-number": "{$name}, number {$number :integer}",
+  "seal/extract-nothing": "No entry of it can be read.",
+  "seal/extract-gone": "The extract is no longer open: choose its file on the shelf once more.",
   "seal/may-be-kept-back":
     "This is a rehearsal that is not closed. Its hub keeps surprises back until then, so that what is missing here may be theirs: look again after the closing.",
   "seal/proves-not":

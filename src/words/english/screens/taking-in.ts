@@ -8,6 +8,7 @@ export const takingInWords = {
   "shelf/line-left-out": "Line {$line :integer} was left out: {$why}.",
   "shelf/more-lines-left-out":
     ".input {$count :integer} .match $count one {{{$count} more line was left out.}} * {{{$count} more lines were left out.}}",
+  "shelf/extract-opened": "It is an extract of a log: it is shown, and nothing of it is taken in.",
   "shelf/unknown-file": "It is neither a procedure, nor the log of a walk, nor a backup of this app.",
   "shelf/backup-taken-in":
     ".input {$procedures :integer} .input {$entries :integer} .match $procedures $entries one one {{{$procedures} procedure and {$entries} entry taken in; the rest was here already.}} one * {{{$procedures} procedure and {$entries} entries taken in; the rest was here already.}} * one {{{$procedures} procedures and {$entries} entry taken in; the rest was here already.}} * * {{{$procedures} procedures and {$entries} entries taken in; the rest was here already.}}",

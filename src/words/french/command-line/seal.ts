@@ -22,11 +22,6 @@ export const sealSentences: Translated<typeof english> = {
     "Toutes les entrées d’ici ({$entries :integer}) : code {$code}, racine {$root}, ordre {$order}.",
   "cli/verify-spelled": "À lire à voix haute : {$spelled}.",
   "cli/verify-hub": "{$source} a la clé {$key}.",
-  "cli/verify-extract":
-    ".input {$entries :integer} .match $entries one {{Un extrait de {$walk} : {$entries} entrée en entier, prouvée par un point de contrôle de {$held :integer}.}} * {{Un extrait de {$walk} : {$entries} entrées en entier, prouvées par un point de contrôle de {$held :integer}.}}",
-  "cli/verify-extract-unproven":
-    ".input {$entries :integer} .match $entries one {{Un extrait de {$walk} : {$entries} entrée en entier, et aucun point de contrôle pour la prouver.}} * {{Un extrait de {$walk} : {$entries} entrées en entier, et aucun point de contrôle pour les prouver.}}",
-  "cli/verify-left-out": "Laissées de côté de {$source} : {$numbers}.",
   "cli/verify-extract-checkpoint":
     "Le point de contrôle par {$by} ({$trust}) : code {$code}, racine {$root}.",
   "cli/extract-nothing": "Aucune entrée de {$file} n’a été choisie : rien n’est écrit.",

@@ -37,6 +37,9 @@ export const helpOfReviewWords: Translated<typeof english> = {
     "Quand un journal est tronqué, dédoublé ou altéré : gardez chaque copie telle quelle, exportez le journal de chaque appareil et de chaque hub, et comparez-les. Le bilan ci-dessus reste celui du journal tel qu’il est ici.",
   "guide/review-extract":
     "Un extrait montre quelques entrées à d’autres sans le reste, et peut être vérifié par quiconque a la clé du hub.",
+  "guide/extract": "Aide : un extrait d’un journal",
+  "guide/extract-what":
+    "Un extrait montre quelques entrées d’un journal en entier, chacune avec la preuve que le point de contrôle d’un hub la tenait, et des autres les numéros seuls. Il est lu dans son fichier et n’est pas repris : rien n’en devient une sortie sur cet appareil.",
   "guide/review-export":
     "Les exports sont des fichiers pour d’autres : le journal pour un autre Tetherline, le tableau pour un tableur, le journal d’événements pour les outils qui lisent XES.",
 };

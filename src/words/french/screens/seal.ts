@@ -146,6 +146,20 @@ export const sealWords: Translated<typeof english> = {
     "L’extrait n’a pas pu être créé ici. La ligne de commande peut en créer un à partir d’un journal exporté.",
   "seal/extract-no-head": "ne dit pas de quoi il est l’extrait",
   "seal/extract-no-path": "a une preuve qui ne peut pas être lue",
+  "seal/extract-of":
+    ".input {$entries :integer} .match $entries one {{Un extrait de {$walk} : {$entries} entrée en entier, prouvée par un point de contrôle de {$held :integer}.}} * {{Un extrait de {$walk} : {$entries} entrées en entier, prouvées par un point de contrôle de {$held :integer}.}}",
+  "seal/extract-of-unproven":
+    ".input {$entries :integer} .match $entries one {{Un extrait de {$walk} : {$entries} entrée en entier, et aucun point de contrôle pour la prouver.}} * {{Un extrait de {$walk} : {$entries} entrées en entier, et aucun point de contrôle pour les prouver.}}",
+  "seal/extract-left-out": "Laissées de côté de {$source} : {$numbers}.",
+  "seal/extract-page": "Un extrait d’un journal",
+  "seal/extract-code-of":
+    "Le code du point de contrôle ; nombre d’entrées qu’il tenait : {$entries :integer}.",
+  "seal/extract-heard-same": "Le même : l’autre site tient ce que tenait le point de contrôle.",
+  "seal/extract-entries": "Les entrées qu’il montre",
+  "seal/extract-hub-entries": "Ce que des hubs ont saisi ({$count :integer})",
+  "seal/extract-number": "{$name}, numéro {$number :integer}",
+  "seal/extract-nothing": "Aucune de ses entrées ne peut être lue.",
+  "seal/extract-gone": "L’extrait n’est plus ouvert : choisissez encore une fois son fichier sur l’étagère.",
   "seal/may-be-kept-back":
     "C’est une répétition qui n’est pas close. Jusque-là, son hub retient les imprévus ; ce qui manque ici peut donc leur appartenir : regardez de nouveau après la clôture.",
   "seal/proves-not":

@@ -12,6 +12,7 @@ export const takingInWords: Translated<typeof english> = {
   "shelf/line-left-out": "La ligne {$line :integer} a été écartée : {$why}.",
   "shelf/more-lines-left-out":
     ".input {$count :integer} .match $count one {{{$count} autre ligne a été écartée.}} * {{{$count} autres lignes ont été écartées.}}",
+  "shelf/extract-opened": "C’est un extrait d’un journal : il est affiché, et rien n’en est repris.",
   "shelf/unknown-file":
     "Ce n’est ni une procédure, ni le journal d’une sortie, ni une sauvegarde de cette application.",
   "shelf/backup-taken-in":

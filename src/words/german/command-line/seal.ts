@@ -22,11 +22,6 @@ export const sealSentences: Translated<typeof english> = {
     ".input {$entries :integer} .match $entries one {{Der eine Eintrag hier: Code {$code}, Wurzel {$root}, Reihenfolge {$order}.}} * {{Alle {$entries} Einträge hier: Code {$code}, Wurzel {$root}, Reihenfolge {$order}.}}",
   "cli/verify-spelled": "Zum Vorlesen: {$spelled}.",
   "cli/verify-hub": "{$source} hat den Schlüssel {$key}.",
-  "cli/verify-extract":
-    ".input {$entries :integer} .match $entries one {{Ein Auszug aus {$walk}: {$entries} Eintrag in voller Länge, bewiesen durch einen Prüfpunkt über {$held :integer}.}} * {{Ein Auszug aus {$walk}: {$entries} Einträge in voller Länge, bewiesen durch einen Prüfpunkt über {$held :integer}.}}",
-  "cli/verify-extract-unproven":
-    ".input {$entries :integer} .match $entries one {{Ein Auszug aus {$walk}: {$entries} Eintrag in voller Länge, und kein Prüfpunkt, der ihn beweist.}} * {{Ein Auszug aus {$walk}: {$entries} Einträge in voller Länge, und kein Prüfpunkt, der sie beweist.}}",
-  "cli/verify-left-out": "Weggelassen von {$source}: {$numbers}.",
   "cli/verify-extract-checkpoint": "Der Prüfpunkt von {$by} ({$trust}): Code {$code}, Wurzel {$root}.",
   "cli/extract-nothing": "Kein Eintrag von {$file} wurde gewählt: Nichts wird geschrieben.",
   "cli/extract-choose":

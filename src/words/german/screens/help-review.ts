@@ -38,6 +38,9 @@ export const helpOfReviewWords: Translated<typeof english> = {
     "Wenn ein Protokoll abgeschnitten, gegabelt oder gebrochen ist: Bewahren Sie jede Kopie auf, wie sie ist, exportieren Sie das Protokoll von jedem Gerät und Hub, und vergleichen Sie sie. Die Auswertung oben ist weiterhin die des Protokolls, wie es hier ist.",
   "guide/review-extract":
     "Ein Auszug zeigt anderen einige Einträge ohne den Rest, und jeder mit dem Schlüssel des Hubs kann ihn nachprüfen.",
+  "guide/extract": "Hilfe: ein Auszug aus einem Protokoll",
+  "guide/extract-what":
+    "Ein Auszug zeigt einige Einträge eines Protokolls in voller Länge, jeden mit dem Beweis, dass der Prüfpunkt eines Hubs ihn hatte, und von den anderen nur die Nummern. Er wird aus seiner Datei gelesen und nicht übernommen: Nichts davon wird auf diesem Gerät zu einem Außeneinsatz.",
   "guide/review-export":
     "Exporte sind Dateien für andere: das Protokoll für ein anderes Tetherline, die Tabelle für eine Tabellenkalkulation, das Ereignisprotokoll für Werkzeuge, die XES lesen.",
 };

@@ -147,6 +147,19 @@ export const sealWords: Translated<typeof english> = {
     "Der Auszug konnte hier nicht erstellt werden. Die Befehlszeile kann einen aus einem exportierten Protokoll erstellen.",
   "seal/extract-no-head": "sagt nicht, wovon es ein Auszug ist",
   "seal/extract-no-path": "hat einen Beweis, der nicht lesbar ist",
+  "seal/extract-of":
+    ".input {$entries :integer} .match $entries one {{Ein Auszug aus {$walk}: {$entries} Eintrag in voller Länge, bewiesen durch einen Prüfpunkt über {$held :integer}.}} * {{Ein Auszug aus {$walk}: {$entries} Einträge in voller Länge, bewiesen durch einen Prüfpunkt über {$held :integer}.}}",
+  "seal/extract-of-unproven":
+    ".input {$entries :integer} .match $entries one {{Ein Auszug aus {$walk}: {$entries} Eintrag in voller Länge, und kein Prüfpunkt, der ihn beweist.}} * {{Ein Auszug aus {$walk}: {$entries} Einträge in voller Länge, und kein Prüfpunkt, der sie beweist.}}",
+  "seal/extract-left-out": "Weggelassen von {$source}: {$numbers}.",
+  "seal/extract-page": "Ein Auszug aus einem Protokoll",
+  "seal/extract-code-of": "Der Code des Prüfpunkts; so viele Einträge hatte er: {$entries :integer}.",
+  "seal/extract-heard-same": "Derselbe: Die andere Stelle hat, was der Prüfpunkt hatte.",
+  "seal/extract-entries": "Die Einträge, die er zeigt",
+  "seal/extract-hub-entries": "Was Hubs eingetragen haben ({$count :integer})",
+  "seal/extract-number": "{$name}, Nummer {$number :integer}",
+  "seal/extract-nothing": "Kein Eintrag davon ist lesbar.",
+  "seal/extract-gone": "Der Auszug ist nicht mehr offen: Wählen Sie seine Datei in der Ablage noch einmal.",
   "seal/may-be-kept-back":
     "Dies ist eine Probe, die nicht abgeschlossen ist. Ihr Hub hält bis dahin Überraschungen zurück; was hier fehlt, gehört vielleicht zu ihnen: Sehen Sie nach dem Abschließen noch einmal nach.",
   "seal/proves-not":

@@ -11,6 +11,8 @@ export const takingInWords: Translated<typeof english> = {
   "shelf/line-left-out": "Zeile {$line :integer} wurde ausgelassen: {$why}.",
   "shelf/more-lines-left-out":
     ".input {$count :integer} .match $count one {{{$count} weitere Zeile wurde ausgelassen.}} * {{{$count} weitere Zeilen wurden ausgelassen.}}",
+  "shelf/extract-opened":
+    "Es ist ein Auszug aus einem Protokoll: Er wird gezeigt, und nichts davon wird übernommen.",
   "shelf/unknown-file":
     "Das ist weder eine Prozedur noch das Protokoll eines Außeneinsatzes noch eine Sicherung dieser App.",
   "shelf/backup-taken-in":

@@ -21,11 +21,6 @@ export const sealSentences: Translated<typeof english> = {
     "ここのエントリー全{$entries :integer}件：コード {$code}、ルート {$root}、順序 {$order}。",
   "cli/verify-spelled": "読み上げ：{$spelled}。",
   "cli/verify-hub": "{$source}の鍵：{$key}。",
-  "cli/verify-extract":
-    "{$walk}の抜粋：エントリー {$entries :integer}件が全文、{$held :integer}件のチェックポイントで証明。",
-  "cli/verify-extract-unproven":
-    "{$walk}の抜粋：エントリー {$entries :integer}件が全文。証明するチェックポイントはありません。",
-  "cli/verify-left-out": "{$source}で除外：{$numbers}。",
   "cli/verify-extract-checkpoint": "{$by}のチェックポイント（{$trust}）：コード {$code}、ルート {$root}。",
   "cli/extract-nothing": "{$file}から選ばれたエントリーがないため、何も書いていません。",
   "cli/extract-choose":

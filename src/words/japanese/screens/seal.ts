@@ -133,6 +133,19 @@ export const sealWords: Translated<typeof english> = {
     "ここでは抜粋を作成できませんでした。書き出したログから、コマンドラインで作成できます。",
   "seal/extract-no-head": "何の抜粋かが記されていません",
   "seal/extract-no-path": "読み取れない証明があります",
+  "seal/extract-of":
+    "{$walk}の抜粋：エントリー {$entries :integer}件が全文、{$held :integer}件のチェックポイントで証明。",
+  "seal/extract-of-unproven":
+    "{$walk}の抜粋：エントリー {$entries :integer}件が全文。証明するチェックポイントはありません。",
+  "seal/extract-left-out": "{$source}で除外：{$numbers}。",
+  "seal/extract-page": "ログの抜粋",
+  "seal/extract-code-of": "チェックポイントのコードです（保持していたエントリー {$entries :integer}件）。",
+  "seal/extract-heard-same": "同じです。相手側は、チェックポイントが保持していたものを保持しています。",
+  "seal/extract-entries": "示されているエントリー",
+  "seal/extract-hub-entries": "ハブのエントリー（{$count :integer}件）",
+  "seal/extract-number": "{$name}、番号 {$number :integer}",
+  "seal/extract-nothing": "読み取れるエントリーがありません。",
+  "seal/extract-gone": "この抜粋はもう開いていません。棚でファイルをもう一度選んでください。",
   "seal/may-be-kept-back":
     "これはクローズされていないリハーサルです。ハブはクローズまで想定外事象を伏せるため、足りないものはそのエントリーかもしれません。クローズ後に検証し直してください。",
   "seal/proves-not":

@@ -10,6 +10,7 @@ export const takingInWords: Translated<typeof english> = {
   "shelf/conflicting": "{$count :integer}件を除外しました。発信元とidが同じ別のエントリーがあります。",
   "shelf/line-left-out": "{$line :integer}行目を除外しました：{$why}。",
   "shelf/more-lines-left-out": "ほかに{$count :integer}行を除外しました。",
+  "shelf/extract-opened": "ログの抜粋です。表示するだけで、取り込みません。",
   "shelf/unknown-file": "手順書、船外活動のログ、このアプリのバックアップのいずれでもありません。",
   "shelf/backup-taken-in":
     "手順書 {$procedures :integer}件とエントリー {$entries :integer}件を取り込みました。残りはすでにありました。",

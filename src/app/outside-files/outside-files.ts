@@ -1,11 +1,11 @@
-/** A procedure from a file that is compared without being put on the shelf. */
+/** A file that is looked at without being taken in: a procedure that is compared, an extract of a log. */
 export interface OutsideFile {
   readonly name: string;
   readonly text: string;
 }
 
 const PREFIX = "file-";
-const STORED_AS = "tetherline.compared.";
+const STORED_AS = "tetherline.outside.";
 
 const known = new Map<string, OutsideFile>();
 
@@ -13,7 +13,7 @@ const known = new Map<string, OutsideFile>();
 export const isOutside = (key: string): boolean => key.startsWith(PREFIX);
 
 /**
- * Keeps a file for as long as the page is open, so that its printable page finds it too, and returns the key that names it. Where
+ * Keeps a file for as long as the page is open, so that it is found after a reload and by a printable page, and returns the key that names it. Where
  * the browser has no room for it, it lasts until the app is loaded anew.
  */
 export function keepOutside(file: OutsideFile): string {

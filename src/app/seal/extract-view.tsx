@@ -30,7 +30,7 @@ export function ExtractView({ text, ask = askSealWorker }: ExtractViewProps) {
   if (reading === "failed") return <p role="alert">{words("seal/failed")}</p>;
   const { found, entries, problems } = reading;
   return (
-    <section className="review-part seal" aria-label={words("seal/extract-page")}>
+    <section className="seal extract-page" aria-label={words("seal/extract-page")}>
       <div role="status">
         {found ? (
           <>

@@ -62,7 +62,10 @@ export function keyFindings(
   if (known && !hasSeals && entries.length > 0 && !isTakenUnsealed(source, word))
     return [{ kind: "seals-stripped", source, number: null }];
   const found: SealFinding[] = [];
-  const unsealed = entries.find(({ isSealed }) => !isSealed);
+  // A seal that does not fit is said to be one.
+  const unsealed = entries.find(
+    ({ entry, isSealed }) => !isSealed && (key === null || entry.wire["seal"] === undefined),
+  );
   if (known && key !== null && !known.includes(key)) found.push({ kind: "other-key", source, number: null });
   if (unsealed) found.push({ kind: "unsealed", source, number: unsealed.number });
   const isVouched = isHub(source) ? trusted.has(source) : trusted.size > 0 && known !== null;

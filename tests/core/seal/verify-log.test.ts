@@ -238,6 +238,14 @@ describe("a log that was changed", () => {
     ],
   ];
 
+  it("[SEL7] with a seal that does not fit is not said to have none", () => {
+    const all = wires();
+    const spoiled = changed(all, at(all, IV, 2), { data: { text: "changed" } });
+    const own = verified(spoiled).findings.filter(({ source }) => source === IV);
+    expect(own).toContainEqual({ kind: "seal-does-not-fit", source: IV, number: 2 });
+    expect(own.map(({ kind }) => kind)).not.toContain("unsealed");
+  });
+
   it.each(attacks)("[SEL7] is broken: %s", async (_, attack, kind) => {
     const platform = await platformFits(globalThis.crypto.subtle);
     if (!platform) throw new Error("this platform has no Ed25519");

@@ -15,7 +15,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/checking": "جارٍ تدقيق الإجراءات…",
   "shelf/bring": "الاستيراد والتصدير",
   "shelf/bring-how":
-    "الإجراءات (⁦.procedure.json⁩) وسجلات الأنشطة (⁦.walk.jsonl⁩) والنسخ الاحتياطية: اخترها، أو أفلتها في أي موضع هنا، أو ألصق نصها.",
+    "الإجراءات (⁦.procedure.json⁩) وسجلات الأنشطة (⁦.walk.jsonl⁩) ومستخرجاتها (⁦.extract.jsonl⁩) والنسخ الاحتياطية: اخترها، أو أفلتها في أي موضع هنا، أو ألصق نصها.",
   "shelf/choose-files": "اختيار ملفات",
   "shelf/back-up": "نسخ احتياطي للكل",
   "shelf/advises":

@@ -14,7 +14,7 @@ export const shelfWords = {
   "shelf/checking": "Checking the procedures…",
   "shelf/bring": "Bring in and take out",
   "shelf/bring-how":
-    "Procedures (.procedure.json), logs of walks (.walk.jsonl) and backups: choose them, drop them anywhere here, or paste their text.",
+    "Procedures (.procedure.json), logs of walks (.walk.jsonl), extracts of them (.extract.jsonl) and backups: choose them, drop them anywhere here, or paste their text.",
   "shelf/choose-files": "Choose files",
   "shelf/back-up": "Back up everything",
   "shelf/advises":

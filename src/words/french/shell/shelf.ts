@@ -15,7 +15,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/checking": "Vérification des procédures…",
   "shelf/bring": "Importer et exporter",
   "shelf/bring-how":
-    "Procédures (.procedure.json), journaux de sorties (.walk.jsonl) et sauvegardes : choisissez-les, déposez-les n’importe où ici ou collez leur texte.",
+    "Procédures (.procedure.json), journaux de sorties (.walk.jsonl), extraits de ceux-ci (.extract.jsonl) et sauvegardes : choisissez-les, déposez-les n’importe où ici ou collez leur texte.",
   "shelf/choose-files": "Choisir des fichiers",
   "shelf/back-up": "Tout sauvegarder",
   "shelf/advises":

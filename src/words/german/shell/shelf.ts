@@ -15,7 +15,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/checking": "Die Prozeduren werden geprüft …",
   "shelf/bring": "Einlesen und ausgeben",
   "shelf/bring-how":
-    "Prozeduren (.procedure.json), Protokolle von Außeneinsätzen (.walk.jsonl) und Sicherungen: auswählen, irgendwo hier ablegen oder ihren Text einfügen.",
+    "Prozeduren (.procedure.json), Protokolle von Außeneinsätzen (.walk.jsonl), Auszüge daraus (.extract.jsonl) und Sicherungen: auswählen, irgendwo hier ablegen oder ihren Text einfügen.",
   "shelf/choose-files": "Dateien wählen",
   "shelf/back-up": "Alles sichern",
   "shelf/advises":

@@ -15,7 +15,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/checking": "手順書を検査しています…",
   "shelf/bring": "取り込みと書き出し",
   "shelf/bring-how":
-    "手順書（.procedure.json）、船外活動のログ（.walk.jsonl）、バックアップを取り込めます。ファイルを選ぶか、この画面にドロップするか、テキストを貼り付けてください。",
+    "手順書（.procedure.json）、船外活動のログ（.walk.jsonl）、ログの抜粋（.extract.jsonl）、バックアップを取り込めます。ファイルを選ぶか、この画面にドロップするか、テキストを貼り付けてください。",
   "shelf/choose-files": "ファイルを選択",
   "shelf/back-up": "すべてバックアップ",
   "shelf/advises":

@@ -27,7 +27,8 @@ interface BraidedListProps<Row extends BraidRow> {
   readonly label: string;
   readonly strands: readonly Strand[];
   readonly rows: readonly Row[];
-  readonly markers: readonly BraidMarker[];
+  /** A stable list; absent for none. */
+  readonly markers?: readonly BraidMarker[];
   /** What the list is to a screen reader, where it is more than a list. */
   readonly role?: "treegrid";
   /** What is laid over the braid to be tapped, a stable function; the strands stand further apart for it. */
@@ -36,8 +37,10 @@ interface BraidedListProps<Row extends BraidRow> {
   readonly children: (row: Row) => ReactNode;
 }
 
+const NO_MARKERS: readonly BraidMarker[] = [];
+
 function List<Row extends BraidRow>(props: BraidedListProps<Row>) {
-  const { label, strands, rows, markers, role, over = null, children } = props;
+  const { label, strands, rows, markers = NO_MARKERS, role, over = null, children } = props;
   const list = useRef<HTMLOListElement>(null);
   const { placed, maySkip } = useRowPlaces(list, rows, markers);
   const [wide, narrow] = over ? [WIDE_APART, NARROW_APART] : [WIDE, NARROW];

@@ -96,7 +96,7 @@ export function ReadView({ outline, plan, findings, children }: ReadViewProps) {
           )}
         </section>
       </header>
-      <BraidedList label={words("read/steps")} strands={strands} rows={rows} markers={[]}>
+      <BraidedList label={words("read/steps")} strands={strands} rows={rows}>
         {renderRow}
       </BraidedList>
       {procedure.contingencies.length > 0 && (

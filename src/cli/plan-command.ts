@@ -5,7 +5,7 @@ import type { Plan, Timeline } from "../core/plan/index.ts";
 import { planOf } from "../core/plan/index.ts";
 import { hasErrors } from "../core/procedure/index.ts";
 import type { Instant } from "../core/units/index.ts";
-import { clockText, minus, ofSeconds } from "../core/units/index.ts";
+import { clockText, ofSeconds } from "../core/units/index.ts";
 import { contactMessage } from "../core/window/index.ts";
 import { planCsv, planSheets, workbookFile } from "../core/workbook/index.ts";
 import { writeBytes } from "../io/files/index.ts";
@@ -23,6 +23,7 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
+import { waitText } from "./wait-text.ts";
 
 /** The options of `plan`. */
 export interface PlanArguments {
@@ -224,14 +225,7 @@ function row({ course, slack }: Timeline, planned: CourseStep): string[] {
   const entry = outline.step(planned.step);
   const late = slack.get(planned.step);
   const callOf = (crew: string) => plainText(outline.crew[outline.lane(crew)]?.call ?? crew);
-  const waits = waitsBefore(course, planned.step).map(({ crew, from, to, on }) => {
-    const waiting = { who: callOf(crew), time: minus(to, from) };
-    if (on === null || "hold" in on) return words("cli/wait-none", waiting);
-    if ("crew" in on) return words("cli/wait-crew", { ...waiting, crew: on.crew.map(callOf) });
-    if ("notBefore" in on) return words("cli/wait-not-before", { ...waiting, until: on.notBefore });
-    if ("window" in on) return words("cli/wait-window", { ...waiting, window: on.window });
-    return words("cli/wait-lag", { ...waiting, step: on.lag });
-  });
+  const waits = waitsBefore(course, planned.step).map((wait) => waitText(outline, wait));
   return [
     entry?.number ?? "",
     clockText(planned.start),

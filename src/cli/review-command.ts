@@ -1,10 +1,9 @@
-import { causeMessage } from "../core/course/index.ts";
 import type { Entry } from "../core/log/index.ts";
 import type { LaneReview, RecordKnown, Review, StepReview, TaskReview } from "../core/review/index.ts";
 import { reviewCsv, reviewDocument, reviewOf, reviewXes } from "../core/review/index.ts";
 import { sealFitsBy, verifyLog } from "../core/seal/index.ts";
 import type { Duration } from "../core/units/index.ts";
-import { clockText, minus } from "../core/units/index.ts";
+import { clockText } from "../core/units/index.ts";
 import type { MessageKey } from "../words/index.ts";
 import { forMachines, inWords, words } from "../words/index.ts";
 import { amendmentLines } from "./amendment-lines.ts";
@@ -17,6 +16,7 @@ import type { ExitStatus, Terminal } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
 import { trustedKeys } from "./trusted-keys.ts";
 import { UnusableInputError } from "./unusable-input-error.ts";
+import { waitText } from "./wait-text.ts";
 
 /** The forms in which a review can be printed. Without any, it is printed as tables. */
 export interface ReviewArguments {
@@ -215,15 +215,7 @@ function stepsTable({ outline, steps }: Review): string {
       clock(step.actual?.finish),
       signed(step.finishDifference),
       signed(step.timeDifference),
-      step.waits
-        .map(({ crew, from, to, on }) =>
-          words("cli/waited-for", {
-            who: callOf(outline, crew),
-            time: minus(to, from),
-            what: plainText(inWords(causeMessage(outline, on))),
-          }),
-        )
-        .join("; "),
+      step.waits.map((wait) => waitText(outline, wait)).join("; "),
     ];
   };
   return textTable(

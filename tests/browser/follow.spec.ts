@@ -21,7 +21,7 @@ test("a joint step shows who waits for whom, and starts when both are there", as
   await openImported(page, shortWalk(4));
   await tapDone(doneIn(page, "ev2-check"));
   await expect(card(page, "EV2")).toContainText("waits for EV1");
-  await expect(row(page, "hand-over")).toContainText("EV2 is here and waits for EV1.");
+  await expect(row(page, "hand-over")).toContainText("EV2 is here: waits for EV1");
   await expect(doneIn(page, "hand-over")).toHaveCount(0);
   await tapDone(doneIn(page, "ev1-check"));
   await expect(doneIn(page, "hand-over")).toBeVisible();

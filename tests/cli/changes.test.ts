@@ -71,7 +71,7 @@ describe("compare", () => {
     const { status, out, err } = await tetherline("compare", base, after);
     expect([status, err]).toEqual([0, ""]);
     expect(out).toContain(
-      "2 changes\n\nTask one (one)\n  step x: added behind a: Do x\n  step a: time PT3M → PT6M\n",
+      "2 changes\n\nTask one (one)\n  step x: added behind a; Do x\n  step a: time PT3M → PT6M\n",
     );
     expect(out).toMatch(/Finish +0:07:00 +0:10:00\n/);
     expect(out).toMatch(/Margin +0:01:00 +−0:02:00\n/);
@@ -163,7 +163,7 @@ describe("change", () => {
     expect(ran).toEqual({
       status: 1,
       out: "",
-      err: `Change 2 of ${changes} cannot be made: there is no step "a".\n`,
+      err: `Change 2 of ${changes} cannot be made: step "a": there is none.\n`,
     });
     expect(() => scratch.read("unwritten.json")).toThrow();
   });

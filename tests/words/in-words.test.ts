@@ -65,9 +65,7 @@ describe("a message in words", () => {
     expect(words("shelf/finding-at-line", { line: 3, finding })).toBe(
       "Line 3: Only a translation may leave its time out; say how long this step takes.",
     );
-    expect(words("figures/list", { items: [message("parts/wait-hold"), "EV2"] })).toBe(
-      "the hold to be lifted and EV2",
-    );
+    expect(words("figures/list", { items: [message("course/cause-hold"), "EV2"] })).toBe("hold and EV2");
   });
 
   it("[WRD1] chooses the plural by the language's rules", () => {

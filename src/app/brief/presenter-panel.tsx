@@ -39,10 +39,7 @@ export function PresenterPanel({
       </section>
       <section>
         <h2>{words("brief/left")}</h2>
-        <p>
-          {words("brief/left-of-walk", { time: left })}{" "}
-          {words("brief/left-at-speed", { time: Math.ceil(left / speed) as Duration, speed })}
-        </p>
+        <p>{words("brief/left-both", { time: left, shown: Math.ceil(left / speed) as Duration, speed })}</p>
       </section>
       <section>
         {alerts.length > 0 && <h2>{words("brief/alerts-ahead")}</h2>}

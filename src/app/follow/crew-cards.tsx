@@ -1,12 +1,13 @@
 import { IonIcon } from "@ionic/react";
 import { checkmarkSharp, ellipseOutline, hourglassOutline, pauseSharp, playSharp } from "ionicons/icons";
+import { heldByMessage } from "../../core/course/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { clockText } from "../../core/units/index.ts";
 import type { AlertLevel, LaneState, WalkAlert, WalkState } from "../../core/walk/index.ts";
 import { askedAgainFor, isShown } from "../../core/walk/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
-import { behindTone, behindWords, waitWords } from "../parts/index.ts";
+import { behindTone, behindWords } from "../parts/index.ts";
 import { StepDo } from "../texts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
 
@@ -71,8 +72,12 @@ function statusWords({ ledger, pet, phase }: WalkState, lane: LaneState): string
       if (next && askedAgainFor(ledger, next) !== null) return words("follow/waits-for-decided-again");
       if (crew.length > 0 && crew.every((wait) => wait.crew === lane.crew))
         return words("follow/waits-for-decision");
-      const what = waitWords(ledger.inForce.outline, crew.length ? crew : lane.waitingOn, ledger.petZero);
-      return what ? words("follow/waits-for", { what }) : words("follow/waits-for-start");
+      const heldBy = heldByMessage(
+        ledger.inForce.outline,
+        crew.length ? crew : lane.waitingOn,
+        ledger.petZero,
+      );
+      return inWords(heldBy ?? message("follow/waits-for-start"));
     }
   }
 }

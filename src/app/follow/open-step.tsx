@@ -1,11 +1,12 @@
 import type { CSSProperties, ReactNode } from "react";
 import { useRef, useState } from "react";
+import { heldByMessage } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import { contingenciesNamedBy, stateLabel, valueLabel } from "../../core/procedure/index.ts";
 import type { Message } from "../../words/index.ts";
 import { message, words } from "../../words/index.ts";
 import type { Strand } from "../braid/index.ts";
-import { callsOf, Performers, spanText, Worded, waitWords } from "../parts/index.ts";
+import { callsOf, Performers, spanText, Worded } from "../parts/index.ts";
 import { StepPictures } from "../pictures/index.ts";
 import { StepAlerts, StepDo, TextInLanguage, TextMark } from "../texts/index.ts";
 import { AlertMark } from "./alert-mark.tsx";
@@ -84,7 +85,9 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
           )}
           {waitingHere.map(({ lane, waitingOn }) => (
             <p key={lane} className="open-standing">
-              <Worded message={standingMessage(String(strands[lane]?.call), waitWords(outline, waitingOn))} />
+              <Worded
+                message={standingMessage(String(strands[lane]?.call), heldByMessage(outline, waitingOn))}
+              />
             </p>
           ))}
           {row.askedAgain && <p className="open-unmet">{askedAgainWords(row.askedAgain)}</p>}
@@ -162,11 +165,9 @@ export function OpenStep({ row, outline, strands, actions, isKept, onKept, onPic
   );
 }
 
-/** Who has reached a step and what they wait for. `what` is empty when nothing is known to prevent the step. */
-const standingMessage = (crew: string, what: string): Message =>
-  what
-    ? message("follow/here-and-waits", { crew, what })
-    : message("follow/here-and-waits-for-start", { crew });
+/** Who has reached a step and what they wait for. */
+const standingMessage = (crew: string, heldBy: Message | null): Message =>
+  message("follow/here-and-waits", { crew, waits: heldBy ?? message("follow/waits-for-start") });
 
 /**
  * True when nobody is missing and only a time has not been reached. The crew members who are there may have done the

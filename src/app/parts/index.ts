@@ -19,7 +19,6 @@ export {
   spanText,
   stateWords,
   stepWords,
-  waitWords,
 } from "./step-words.ts";
 export { ThemeField } from "./theme-field.tsx";
 export { Worded } from "./worded.tsx";

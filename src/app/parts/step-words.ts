@@ -1,57 +1,15 @@
-import type { HoldUp } from "../../core/course/index.ts";
 import { crewHolding } from "../../core/custody/index.ts";
 import type { Location, Outline, StateValues } from "../../core/procedure/index.ts";
 import { stateLabel, valueLabel } from "../../core/procedure/index.ts";
 import type { Limits, Quantity } from "../../core/quantity/index.ts";
 import { limitsOf } from "../../core/quantity/index.ts";
-import type { CrewId, Duration, Instant, StateId, StepId } from "../../core/units/index.ts";
-import { hourMinuteText, later } from "../../core/units/index.ts";
-import type { Message } from "../../words/index.ts";
-import { message, words } from "../../words/index.ts";
+import type { CrewId, Duration, StateId, StepId } from "../../core/units/index.ts";
+import { hourMinuteText } from "../../core/units/index.ts";
+import { words } from "../../words/index.ts";
 
 /** Call signs of crew members: `EV1 and EV2`. */
 export function callsOf(outline: Outline, crew: readonly CrewId[]): string {
   return words("figures/list", { items: crew.map((id) => outline.crewMember(id)?.call ?? id) });
-}
-
-const windowLabel = (outline: Outline, id: string) =>
-  outline.procedure.windows.find((window) => window.id === id)?.label ?? id;
-
-/** One thing other than crew members that somebody waits for. Times are also given in UTC where PET 0 is known. */
-function waitMessage(
-  outline: Outline,
-  wait: Exclude<HoldUp, { kind: "crew" }>,
-  petZero: Instant | null,
-): Message {
-  if (wait.kind === "hold") return message("parts/wait-hold");
-  const pet = wait.until;
-  const at = petZero === null ? null : later(petZero, pet);
-  if (wait.kind === "window") {
-    const window = windowLabel(outline, wait.window);
-    return at === null
-      ? message("parts/wait-window", { window, pet })
-      : message("parts/wait-window-utc", { window, pet, at });
-  }
-  if (wait.kind === "notBefore")
-    return at === null
-      ? message("parts/wait-not-before", { pet })
-      : message("parts/wait-not-before-utc", { pet, at });
-  return at === null ? message("parts/wait-lag", { pet }) : message("parts/wait-lag-utc", { pet, at });
-}
-
-/**
- * What somebody waits for, in words: `EV2`, `Darkness at 2:14 (11:29 UTC)`, `the hold to be lifted`. Times are also
- * given in UTC where PET 0 is known.
- */
-export function waitWords(
-  outline: Outline,
-  waits: readonly HoldUp[],
-  petZero: Instant | null = null,
-): string {
-  const crew = [...new Set(waits.flatMap((wait) => (wait.kind === "crew" ? [wait.crew] : [])))];
-  const others = waits.flatMap((wait) => (wait.kind === "crew" ? [] : [waitMessage(outline, wait, petZero)]));
-  const items = [...(crew.length ? [callsOf(outline, crew)] : []), ...others];
-  return words("figures/list", { items });
 }
 
 /** A delay against the plan in words, rounded to the minute: `on plan`, `6 min behind`, `2 min ahead`. */

@@ -1,7 +1,8 @@
+import { heldByMessage } from "../../core/course/index.ts";
 import type { Handover, HandoverLane } from "../../core/review/index.ts";
 import type { StepId } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
-import { stepWords, waitWords } from "../parts/index.ts";
+import { inWords, message, words } from "../../words/index.ts";
+import { stepWords } from "../parts/index.ts";
 import { placeName } from "./sheet-words.ts";
 import { StrandMarks } from "./strand-marks.tsx";
 
@@ -53,8 +54,8 @@ function nowWords(handover: Handover, { lane, inWork }: HandoverLane): string {
   if (lane.status === "ready") return words("follow/ready");
   if (lane.status === "finished") return words("follow/finished");
   if (handover.state.phase === "closed") return words("follow/stopped");
-  const what = waitWords(ledger.inForce.outline, lane.waitingOn, ledger.petZero);
-  return what ? words("follow/waits-for", { what }) : words("follow/waits-for-start");
+  const heldBy = heldByMessage(ledger.inForce.outline, lane.waitingOn, ledger.petZero);
+  return inWords(heldBy ?? message("follow/waits-for-start"));
 }
 
 function Next({ handover, next }: { readonly handover: Handover; readonly next: HandoverLane["next"] }) {

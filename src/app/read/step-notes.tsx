@@ -1,7 +1,7 @@
-import type { Wait } from "../../core/course/index.ts";
+import { Fragment } from "react";
+import { waitMessage } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import { minus } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { callsOf, limitWords, locationWords, stateWords } from "../parts/index.ts";
 import { TextMark } from "../texts/index.ts";
 import { FindingItem } from "./finding-item.tsx";
@@ -16,7 +16,7 @@ interface StepNotesProps {
 export function StepNotes({ row, outline }: StepNotesProps) {
   const { step } = row.entry;
   const { slack } = row;
-  const waits = row.waits.map((wait) => waitText(outline, wait));
+  const waits = row.waits.map((wait) => inWords(waitMessage(outline, wait)));
   return (
     <ul className="read-notes">
       {step.when && (
@@ -88,15 +88,19 @@ export function StepNotes({ row, outline }: StepNotesProps) {
           })}
         </li>
       )}
-      {step.after.map(({ step: id, lag, within }) => (
-        <li key={id}>
-          {lag > 0
-            ? words("read/after-and", { step: outline.step(id)?.number ?? id, lag })
-            : words("read/after", { step: outline.step(id)?.number ?? id })}
-          {within !== null &&
-            `. ${words("read/after-within", { step: outline.step(id)?.number ?? id, within })}`}
-        </li>
-      ))}
+      {step.after.map(({ step: id, lag, within }) => {
+        const number = outline.step(id)?.number ?? id;
+        return (
+          <Fragment key={id}>
+            <li>
+              {lag > 0
+                ? words("read/after-and", { step: number, lag })
+                : words("read/after", { step: number })}
+            </li>
+            {within !== null && <li>{words("read/after-within", { step: number, within })}</li>}
+          </Fragment>
+        );
+      })}
       {waits.map((wait) => (
         <li key={wait}>{wait}</li>
       ))}
@@ -106,19 +110,4 @@ export function StepNotes({ row, outline }: StepNotesProps) {
       ))}
     </ul>
   );
-}
-
-function waitText(outline: Outline, { crew: id, from, to, on }: Wait): string {
-  const crew = outline.crewMember(id)?.call ?? id;
-  const time = minus(to, from);
-  if (on === null) return words("read/waits", { crew, time });
-  if ("window" in on) {
-    const label = outline.procedure.windows.find((window) => window.id === on.window)?.label ?? on.window;
-    return words("read/waits-for", { crew, time, what: label });
-  }
-  if ("lag" in on)
-    return words("read/waits-after", { crew, time, step: outline.step(on.lag)?.number ?? on.lag });
-  if ("notBefore" in on) return words("read/waits-until", { crew, time, at: on.notBefore });
-  if ("hold" in on) return words("read/waits-for-hold", { crew, time });
-  return words("read/waits-for", { crew, time, what: callsOf(outline, on.crew) });
 }

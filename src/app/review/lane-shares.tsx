@@ -1,9 +1,9 @@
 import type { CSSProperties } from "react";
 import type { LaneReview, Review } from "../../core/review/index.ts";
+import { waitedMessage } from "../../core/review/index.ts";
 import type { Duration } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
-import { waitedOn } from "./review-words.ts";
 
 const waitedTime = ({ waited }: LaneReview) => waited.reduce((sum, { time }) => sum + time, 0) as Duration;
 
@@ -46,7 +46,7 @@ export function LaneShares({ review }: { readonly review: Review }) {
                 <Share kind="translated" label={words("review/moved")} time={lane.translated} />
                 <Share kind="waited" label={words("review/waited")} time={waitedTime(lane)}>
                   {lane.waited
-                    .map(({ on, time }) => words("review/waited-on", { time, reason: waitedOn(outline, on) }))
+                    .map((wait) => inWords(waitedMessage(outline, wait)))
                     .join(words("figures/between"))}
                 </Share>
                 <Share kind="idle" label={words("review/idle")} time={lane.idle} />

@@ -1,11 +1,12 @@
+import { waitMessage } from "../../core/course/index.ts";
 import type { Review, StepReview } from "../../core/review/index.ts";
 import type { StepId } from "../../core/units/index.ts";
-import { clockText, minus } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { clockText } from "../../core/units/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { behindTone, callsOf } from "../parts/index.ts";
 import { columns } from "./review-columns.ts";
 import { ReviewTable } from "./review-table.tsx";
-import { laterWords, waitedFor } from "./review-words.ts";
+import { laterWords } from "./review-words.ts";
 
 interface StepTableProps {
   readonly review: Review;
@@ -53,15 +54,8 @@ function stepRow(review: Review, step: StepReview) {
       <span key="difference" data-tone={behindTone(ending === "done" ? finishDifference : null)}>
         {ending === "done" ? laterWords(finishDifference) : "–"}
       </span>,
-      step.waits
-        .map(({ crew, from, to, on }) =>
-          words("review/wait", {
-            crew: callsOf(outline, [crew]),
-            time: minus(to, from),
-            reason: waitedFor(outline, on),
-          }),
-        )
-        .join(words("figures/between-clauses")) || "–",
+      step.waits.map((wait) => inWords(waitMessage(outline, wait))).join(words("figures/between-clauses")) ||
+        "–",
     ],
   };
 }

@@ -1,11 +1,11 @@
 import type { Wait } from "../../core/course/index.ts";
+import { waitMessage } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
-import { minus } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
 import { Fact } from "../parts/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
-import { differenceText, performersOf, spanText, waitReason } from "./step-words.ts";
+import { differenceText, performersOf, spanText } from "./step-words.ts";
 
 interface StepPanelProps {
   readonly outline: Outline;
@@ -52,15 +52,7 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
         <Fact name={words("timeline/waits-before")}>
           {own.length === 0
             ? words("timeline/nobody-waits")
-            : own
-                .map(({ crew, from, to, on }) =>
-                  words("timeline/wait", {
-                    crew: String(outline.crewMember(crew)?.call),
-                    time: minus(to, from),
-                    reason: waitReason(outline, on),
-                  }),
-                )
-                .join(words("figures/between-clauses"))}
+            : own.map((wait) => inWords(waitMessage(outline, wait))).join(words("figures/between-clauses"))}
         </Fact>
         {slack && (
           <Fact name={words("timeline/slack")}>

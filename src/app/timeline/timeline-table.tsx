@@ -1,10 +1,11 @@
 import type { Wait } from "../../core/course/index.ts";
+import { waitMessage } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, Instant } from "../../core/units/index.ts";
-import { later, minus, NO_TIME } from "../../core/units/index.ts";
-import { words } from "../../words/index.ts";
+import { later, NO_TIME } from "../../core/units/index.ts";
+import { inWords, words } from "../../words/index.ts";
 import type { LaneBar } from "./lane-bar.ts";
-import { differenceText, performersOf, petText, waitReason } from "./step-words.ts";
+import { differenceText, performersOf, petText } from "./step-words.ts";
 
 interface TimelineTableProps {
   readonly outline: Outline;
@@ -85,13 +86,7 @@ export function TimelineTable({ outline, lanes, waits, live, start }: TimelineTa
                     <td>
                       {waits
                         .filter(({ step }) => step === entry.step.id)
-                        .map(({ crew, from, to, on }) =>
-                          words("timeline/wait", {
-                            crew: String(outline.crewMember(crew)?.call),
-                            time: minus(to, from),
-                            reason: waitReason(outline, on),
-                          }),
-                        )
+                        .map((wait) => inWords(waitMessage(outline, wait)))
                         .join(words("figures/between-clauses")) || "–"}
                     </td>
                     <td>{slackWords(slack?.slack ?? null, onCriticalPath ?? false)}</td>

@@ -1,4 +1,5 @@
 import type { Outline } from "../../core/procedure/index.ts";
+import { waitedMessage } from "../../core/review/index.ts";
 import type { Duration, StepId, WalkId } from "../../core/units/index.ts";
 import type { ComparedWalk } from "../../core/walks-compared/index.ts";
 import { words } from "../../words/index.ts";
@@ -16,16 +17,9 @@ interface ComparedWalkItemProps {
 /** One walk in the list of many: when, how it ended, how it kept the order, and its strip. */
 export function ComparedWalkItem({ outline, walk, end, isSecond, onSecond, onOpen }: ComparedWalkItemProps) {
   const call = (crew: string) => outline.crew[outline.lane(crew)]?.call ?? crew;
-  const waited = walk.waits.slice(0, 3).map(({ crew, on, time }) =>
-    words("walks/waited", {
-      who: call(crew),
-      time,
-      what:
-        typeof on === "string"
-          ? words(`walks/cause-${on}`)
-          : words("walks/cause-crew", { crew: on.crew.map(call) }),
-    }),
-  );
+  const waited = walk.waits
+    .slice(0, 3)
+    .map((wait) => words("walks/waited", { who: call(wait.crew), waited: waitedMessage(outline, wait) }));
   return (
     <li className="of-walks-row compared-walk">
       <div className="compared-walk-head">

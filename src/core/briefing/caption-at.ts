@@ -39,8 +39,8 @@ export function captionPlayedAt(
 const THE_END: CaptionLine = { crew: [], step: null, task: null, kind: "end", said: message("brief/end") };
 
 /** Call signs of crew members, as they follow one another in a sentence. */
-export function callsIn({ course: { outline } }: Briefing, crew: readonly CrewId[]): Message {
-  return message("figures/list", { items: crew.map((id) => outline.crewMember(id)?.call ?? id) });
+function callsIn({ course: { outline } }: Briefing, crew: readonly CrewId[]): readonly string[] {
+  return crew.map((id) => outline.crewMember(id)?.call ?? id);
 }
 
 function stepLine(briefing: Briefing, { step: id, stage }: CourseStep): CaptionLine[] {

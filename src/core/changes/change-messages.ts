@@ -4,7 +4,7 @@ import type { Change, Fields, ListName } from "../procedure/index.ts";
 import type { ChangeProblem } from "./change-problem.ts";
 import type { UnreadableChanges } from "./read-changes.ts";
 
-/** A member of a list, as its kind is called in a sentence: a step, a crew member. */
+/** What kind of thing the members of a list are, as a label in front of one: a step, a crew member. */
 const kindOf = (list: ListName): Message => message(`changes/one-of-${list}`);
 
 /** Why a change cannot be applied, as part of a sentence: `there is no step "a"`. */
@@ -53,11 +53,15 @@ function valueText(value: unknown): string {
   return text.length > LONGEST_VALUE ? `${text.slice(0, LONGEST_VALUE - 1)}…` : text;
 }
 
-function positionMessage(list: ListName, { behind, first }: { behind?: unknown; first?: unknown }): Message {
-  if (behind !== undefined) return message("changes/at-behind", { id: String(behind) });
-  if (first === true) return message("changes/at-first");
-  const key = list === "steps" ? "changes/at-first-in-task" : "changes/at-first-in-contingency";
-  return message(key, { id: String(first) });
+function positionMessage(
+  how: "added" | "moved",
+  list: ListName,
+  { behind, first }: { behind?: unknown; first?: unknown },
+): Message {
+  if (behind !== undefined) return message(`changes/${how}-behind`, { id: String(behind) });
+  if (first === true) return message(`changes/${how}-first`);
+  const within = list === "steps" ? "task" : "contingency";
+  return message(`changes/${how}-first-in-${within}`, { id: String(first) });
 }
 
 const fieldMessages = (before: Fields, set: Fields, unset: readonly string[]): readonly Message[] =>
@@ -74,20 +78,17 @@ export function changeMessage(change: Change, before: Fields = {}): Message {
     return message("changes/head", { fields: fieldMessages(before, change.head, change.unset ?? []) });
   if ("bring" in change) return message("changes/brought", { id: change.bring, behind: change.behind });
   const { list = "steps" } = change;
-  const kind = kindOf(list);
+  const of = (id: string, what: readonly (Message | string)[]) =>
+    message("changes/of", { kind: kindOf(list), id, what });
   if ("add" in change) {
     const { id, do: action, title, label, between, crew } = change.add;
     const name = list === "routes" ? valueText(between) : list === "supplies" ? `${crew} ${id}` : String(id);
     const says = action ?? title ?? label;
-    const added = { kind, id: name, where: positionMessage(list, change) };
-    return says === undefined
-      ? message("changes/added", added)
-      : message("changes/added-saying", { ...added, text: valueText(says) });
+    const added = positionMessage("added", list, change);
+    return of(name, says === undefined ? [added] : [added, valueText(says)]);
   }
-  if ("drop" in change) return message("changes/dropped", { kind, id: change.drop });
-  if ("move" in change)
-    return message("changes/moved", { kind, id: change.move, where: positionMessage(list, change) });
-  if ("rename" in change) return message("changes/renamed", { kind, id: change.rename, to: change.to });
-  const fields = fieldMessages(before, change.set ?? {}, change.unset ?? []);
-  return message("changes/changed", { kind, id: change.change, fields });
+  if ("drop" in change) return of(change.drop, [message("changes/dropped")]);
+  if ("move" in change) return of(change.move, [positionMessage("moved", list, change)]);
+  if ("rename" in change) return of(change.rename, [message("changes/renamed", { to: change.to })]);
+  return of(change.change, fieldMessages(before, change.set ?? {}, change.unset ?? []));
 }

@@ -11,9 +11,7 @@ export function conflictMessage({ list, id, field, base }: Conflict): Message {
       ? message("changes/conflict-order", { kind })
       : message("changes/conflict-order-in", { kind, id });
   }
-  if (field === null) {
-    const key = base === null ? "changes/conflict-added-twice" : "changes/conflict-dropped";
-    return message(key, { kind, id: id ?? "" });
-  }
-  return message("changes/conflict-field", { kind, id: id ?? "", field });
+  const of = (what: Message | string) => message("changes/of", { kind, id: id ?? "", what: [what] });
+  if (field !== null) return of(field);
+  return of(message(base === null ? "changes/conflict-added-twice" : "changes/conflict-dropped"));
 }

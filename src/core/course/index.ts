@@ -3,6 +3,7 @@ export type { Course, CourseHold, CourseStep, ItemCorrection, Stage, StateGiven 
 export { isCompleteBy, lanesInTime, marginOf } from "./course.ts";
 export type { Wait, WaitOn } from "./course-waits.ts";
 export { waitsBefore, waitsOf } from "./course-waits.ts";
+export { heldByMessage } from "./held-by-message.ts";
 export type { ClosedGate, CrewHoldUp, HoldUp, Situation } from "./hold-ups.ts";
 export { crewHoldUps, holdUpsOf } from "./hold-ups.ts";
 export type { CrewPlace, CrewPlaceInTime, Places, TetherLine } from "./places-at.ts";
@@ -10,3 +11,4 @@ export { crewPlaceAt, placesAt } from "./places-at.ts";
 export { eventsOf, onceASpell, spellAt } from "./spell.ts";
 export { statesAt } from "./states-at.ts";
 export type { Stretch } from "./stretch.ts";
+export { waitMessage } from "./wait-message.ts";

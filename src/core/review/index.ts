@@ -25,3 +25,4 @@ export type { ReviewDocument } from "./review-document.ts";
 export { reviewDocument } from "./review-document.ts";
 export { reviewOf } from "./review-of.ts";
 export { reviewXes } from "./review-xes.ts";
+export { waitedMessage } from "./waited-message.ts";

@@ -1,6 +1,6 @@
 import type { Say } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import { causeMessage } from "../course/index.ts";
+import { waitMessage } from "../course/index.ts";
 import type { Plan, Timeline } from "../plan/index.ts";
 import { finishMessage } from "../plan/index.ts";
 import type { PlaceId } from "../units/index.ts";
@@ -157,19 +157,7 @@ function listSheet(plan: Plan, timeline: Timeline, say: Say): Sheet {
           .join(", "),
       ),
       row.critical ? textCell(say(message("workbook/critical"))) : { value: { duration: row.slack } },
-      textCell(
-        row.waits
-          .map(({ crew, from, to, on }) =>
-            say(
-              message("workbook/list-waits", {
-                who: callOf(crew),
-                time: minus(to, from),
-                on: on === null ? message("workbook/something") : causeMessage(outline, on),
-              }),
-            ),
-          )
-          .join("; "),
-      ),
+      textCell(row.waits.map((wait) => say(waitMessage(outline, wait))).join("; ")),
     ];
   });
   return {

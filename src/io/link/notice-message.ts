@@ -7,7 +7,7 @@ import type { KeptNotice } from "../store/index.ts";
 export function noticeMessage({ kind, count, reason, clockOffset }: KeptNotice): Message {
   switch (kind) {
     case "restamped":
-      return message("link/restamped", { count, clock: clockMessage(clockOffset) });
+      return restampedMessage(count, clockOffset);
     case "anew":
       return message("link/entered-anew", { count });
     case "aside":
@@ -15,11 +15,8 @@ export function noticeMessage({ kind, count, reason, clockOffset }: KeptNotice):
   }
 }
 
-/** How the clock of this tablet stands; `clockOffset` is the hub's clock less the one here. */
-function clockMessage(clockOffset: Duration | null): Message {
-  if (clockOffset === null || clockOffset >= 0) return message("link/clock-ran-ahead");
-  const by = -clockOffset as Duration;
-  return by < 60_000
-    ? message("link/clock-ahead-seconds", { seconds: Math.round(by / 1000) })
-    : message("link/clock-is-ahead", { by });
-}
+/** Entries put in order by the hub's clock; `clockOffset` is the hub's clock less the one here. */
+const restampedMessage = (count: number, clockOffset: Duration | null): Message =>
+  clockOffset === null || clockOffset >= 0
+    ? message("link/restamped", { count })
+    : message("link/restamped-by", { count, by: -clockOffset as Duration });

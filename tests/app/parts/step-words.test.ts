@@ -6,25 +6,14 @@ import {
   limitWords,
   locationWords,
   spanText,
-  waitWords,
 } from "../../../src/app/parts/index.ts";
 import type { StepRecord } from "../../../src/core/procedure/index.ts";
-import type {
-  CrewId,
-  Duration,
-  ItemId,
-  PlaceId,
-  RecordId,
-  StepId,
-  WindowId,
-} from "../../../src/core/units/index.ts";
-import { NO_TIME } from "../../../src/core/units/index.ts";
+import type { CrewId, Duration, ItemId, PlaceId, RecordId } from "../../../src/core/units/index.ts";
 import { outlineFrom, step } from "../../core/procedure-builder.ts";
 
 const outline = outlineFrom([step("a", "ev1", 1)], {
   places: [{ id: "hatch", label: "Hatch" }],
   items: [{ id: "bag", label: "Tool bag", start: { crew: "ev1" } }],
-  windows: [{ id: "dark", label: "Darkness", kind: "darkness" }],
 });
 const crew = (id: string) => id as CrewId;
 const minutes = (count: number) => (count * 60_000) as Duration;
@@ -36,23 +25,6 @@ describe("words on the screens", () => {
     expect(callsOf(outline, [])).toBe("");
     expect(callsOf(outline, ["ev1", "ev2", "iv"].map(crew))).toBe("EV1, EV2 and IV");
     expect(callsOf(outline, [crew("stranger")])).toBe("stranger");
-  });
-
-  it("say what is waited for, each person once", () => {
-    const at = "a" as StepId;
-    const someone = (id: string) =>
-      ({ kind: "crew", crew: crew(id), step: at, last: at, until: null, lag: NO_TIME }) as const;
-    expect(waitWords(outline, [someone("ev1"), someone("ev1"), someone("iv")])).toBe("EV1 and IV");
-    expect(waitWords(outline, [{ kind: "window", window: "dark" as WindowId, until: minutes(134) }])).toBe(
-      "Darkness at 2:14",
-    );
-    expect(waitWords(outline, [{ kind: "lag", step: at, until: minutes(5) }])).toBe(
-      "time to pass until 0:05",
-    );
-    expect(waitWords(outline, [{ kind: "hold", since: minutes(1), until: null }])).toBe(
-      "the hold to be lifted",
-    );
-    expect(waitWords(outline, [])).toBe("");
   });
 
   it("say how far off the plan in minutes, and under a minute that it is on plan", () => {

@@ -157,7 +157,7 @@ describe("what the review tells besides", () => {
     log.enter("amendment.seen", { amendment }, 3, { source: "/devices/ground", actor: "ev2" });
     show(log);
     expect(part(/^Amendments of the plan 1/)).toHaveTextContent(
-      "0:02:00IVslow todaystep both: time PT5M → PT9Mstep n: added behind vent: Do n0:15:00 → 0:21:00– → –EV2 at 0:03:00",
+      "0:02:00IVslow todaystep both: time PT5M → PT9Mstep n: added behind vent; Do n0:15:00 → 0:21:00– → –EV2 at 0:03:00",
     );
   });
 
@@ -257,7 +257,7 @@ describe("[TRN3] the surprises of a rehearsal", () => {
       .map(({ parentElement }) => parentElement);
     expect(expected).toHaveTextContent("IV, within 5 min: that it is so");
     expect(happened).toHaveTextContent("First noticed by IV, 4 min after it came.");
-    expect(happened).toHaveTextContent("0:34:00 IV called a hold: to ask IV");
+    expect(happened).toHaveTextContent("0:34:00 IV: called a hold; to ask IV");
     expect(happened).toHaveTextContent(/Finish as forecast3\d min/);
     expect(happened).toHaveTextContent(/Margin1 h 00 min → \d\d min/);
   });

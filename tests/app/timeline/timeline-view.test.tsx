@@ -118,7 +118,7 @@ describe("the timeline of a plan", () => {
     render(<TimelineView outline={outline} plan={plan} state={null} />);
     await userEvent.click(screen.getByRole("button", { name: "As a table" }));
     const row = within(screen.getByRole("table")).getByRole("row", { name: /Do both/ });
-    expect(row).toHaveTextContent("1.4EV1 + EV2Do both0:10–0:15EV2 6 min for EV1none, critical path");
+    expect(row).toHaveTextContent("1.4EV1 + EV2Do both0:10–0:15EV2 waits 6 min for EV1none, critical path");
   });
 
   it("widens the drawing on nearer looks, by button and by key", async () => {
@@ -183,7 +183,7 @@ describe("the timeline of a walk", () => {
       "Forecast finish 0:19, 4 min later than planned (09:19:00 UTC) · limit 0:20 · 60 s margin",
     );
     await userEvent.click(screen.getByRole("button", { name: "As a table" }));
-    expect(screen.getByRole("row", { name: /Do both/ })).toHaveTextContent("EV2 11 min for EV1");
+    expect(screen.getByRole("row", { name: /Do both/ })).toHaveTextContent("EV2 waits 11 min for EV1");
   });
 
   it("draws again only the bars that move from one second to the next", () => {

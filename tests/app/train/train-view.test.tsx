@@ -67,7 +67,7 @@ describe("[TRN2] the trainer's screen", () => {
       .enter("alert.seen", { alert: "record read turns 1" }, 13);
     show(log, {}, 14);
     expect(item("Surprise off")).toHaveTextContent(
-      "Fired at PET 0:11:00. IV saw the alert, 2 min after it came.",
+      "Fired at PET 0:11:00. First sign 2 min after it came, by IV: saw the alert",
     );
     expect(within(item("Surprise off")).queryByRole("button")).toBeNull();
     expect(item("Surprise slow")).toHaveTextContent("Not fired.");

@@ -94,7 +94,7 @@ describe("a changed procedure file", () => {
     expect(file.tasks.at(-1)).toEqual(FILE.contingencies?.[0]?.tasks[0]);
     expect(file.contingencies?.map(({ id }) => id)).toEqual(["lost"]);
     expect(parseProcedure(file).findings).toEqual([]);
-    expect(refusal(file, { bring: "tear", behind: "c" })).toEqual([0, 'there is no contingency "tear"']);
+    expect(refusal(file, { bring: "tear", behind: "c" })).toEqual([0, 'contingency "tear": there is none']);
   });
 
   it("[LOG2] one after the other, each on what the one before left", () => {
@@ -109,14 +109,14 @@ describe("a changed procedure file", () => {
   });
 
   it.each<readonly [string, Change, string]>([
-    ["add", { add: step("new", "ev1", 1), behind: "gone" }, 'there is no step "gone"'],
-    ["drop", { drop: "gone" }, 'there is no step "gone"'],
-    ["move", { move: "gone", behind: "a" }, 'there is no step "gone"'],
-    ["move behind", { move: "a", behind: "gone" }, 'there is no step "gone"'],
-    ["move to itself", { move: "a", behind: "a" }, "a step cannot stand behind itself"],
-    ["change", { change: "gone", set: {} }, 'there is no step "gone"'],
-    ["bring", { bring: "none", behind: "a" }, 'there is no contingency "none"'],
-    ["bring behind", { bring: "tear", behind: "gone" }, 'there is no step "gone"'],
+    ["add", { add: step("new", "ev1", 1), behind: "gone" }, 'step "gone": there is none'],
+    ["drop", { drop: "gone" }, 'step "gone": there is none'],
+    ["move", { move: "gone", behind: "a" }, 'step "gone": there is none'],
+    ["move behind", { move: "a", behind: "gone" }, 'step "gone": there is none'],
+    ["move to itself", { move: "a", behind: "a" }, "step: cannot stand behind itself"],
+    ["change", { change: "gone", set: {} }, 'step "gone": there is none'],
+    ["bring", { bring: "none", behind: "a" }, 'contingency "none": there is none'],
+    ["bring behind", { bring: "tear", behind: "gone" }, 'step "gone": there is none'],
   ])("[LOG2] %s of what is not there is told, and nothing more is done", (_, change, problem) => {
     expect(refusal(FILE, change, { drop: "a" })).toEqual([0, problem]);
   });
@@ -432,23 +432,23 @@ describe("changes to the lists of a procedure", () => {
   });
 
   it.each<readonly [string, Change, string]>([
-    ["an id that another has", { add: step("p", "ev1", 1), behind: "a" }, 'there is a step "p" already'],
+    ["an id that another has", { add: step("p", "ev1", 1), behind: "a" }, 'step "p": there is one already'],
     [
       "a task with such a step",
       { add: { ...task("new", [step("a", "ev1", 1)]) }, list: "tasks", first: true },
-      'there is a step "a" already',
+      'step "a": there is one already',
     ],
     [
       "a task with one step twice",
       { add: { ...task("new", [step("z", "ev1", 1), step("z", "ev1", 1)]) }, list: "tasks", first: true },
-      'there is a step "z" already',
+      'step "z": there is one already',
     ],
-    ["no id", { add: { do: "It" }, behind: "a" }, "a step needs an id"],
-    ["a task that is not there", { add: step("z", "ev1", 1), first: "three" }, 'there is no task "three"'],
+    ["no id", { add: { do: "It" }, behind: "a" }, "step: an id is needed"],
+    ["a task that is not there", { add: step("z", "ev1", 1), first: "three" }, 'task "three": there is none'],
     [
       "a contingency that is not there",
       { move: "two", list: "tasks", first: "fire" },
-      'there is no contingency "fire"',
+      'contingency "fire": there is none',
     ],
     [
       "a step that is first, but in what",
@@ -458,32 +458,32 @@ describe("changes to the lists of a procedure", () => {
     [
       "a place first in something",
       { move: "boom", list: "places", first: "hatch" },
-      "a place is first with true, since there is one list of them only",
+      "place: first is said with true, since there is one list of them only",
     ],
-    ["nowhere", { move: "a" }, "it must be said what the step stands behind, or that it is first"],
-    ["a supply two have", { drop: "oxygen", list: "supplies" }, 'more than one supply is called "oxygen"'],
-    ["a rename to a known id", { rename: "a", to: "q" }, 'there is a step "q" already'],
+    ["nowhere", { move: "a" }, "step: it must be said what it stands behind, or that it is first"],
+    ["a supply two have", { drop: "oxygen", list: "supplies" }, 'supply "oxygen": there is more than one'],
+    ["a rename to a known id", { rename: "a", to: "q" }, 'step "q": there is one already'],
     [
       "a route to other places",
       { change: "hatch boom", list: "routes", set: { between: ["hatch", "hatch"] } },
-      '"hatch boom" would be another route; only a rename does that',
+      'route: "hatch boom" would be another one; only a rename does that',
     ],
     [
       "a supply of somebody else",
       { change: "ev1 oxygen", list: "supplies", set: { crew: "iv" } },
-      '"ev1 oxygen" would be another supply; only a rename does that',
+      'supply: "ev1 oxygen" would be another one; only a rename does that',
     ],
     [
       "steps that are there twice",
       { change: "two", list: "tasks", set: { steps: [step("a", "ev1", 1)] } },
-      'there is a step "a" already',
+      'step "a": there is one already',
     ],
     [
       "places that are there twice",
       { head: { places: [{ id: "x" }, { id: "x" }] } },
-      'there is a place "x" already',
+      'place "x": there is one already',
     ],
-    ["a contingency behind its own step", { bring: "tear", behind: "p" }, 'there is no step "p"'],
+    ["a contingency behind its own step", { bring: "tear", behind: "p" }, 'step "p": there is none'],
   ])("[CHG2] refuses %s, in words", (_, change, words) => {
     expect(refusal(WHOLE, { head: { revision: "B" } }, change, { drop: "a" })).toEqual([1, words]);
   });

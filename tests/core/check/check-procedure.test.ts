@@ -56,7 +56,7 @@ describe("custody findings", () => {
         things: ["saw"],
       },
     ]);
-    expect(said(held[0])).toBe('In "take" EV1 cannot move Saw: it is with EV2.');
+    expect(said(held[0])).toBe('In "take" EV1 cannot move Saw, which is elsewhere: with EV2.');
     expect(codes([move], withItems([{ id: "saw", start: { place: "boom" } }]))).toEqual([
       "error custody/not-held",
     ]);

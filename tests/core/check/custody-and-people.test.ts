@@ -76,7 +76,7 @@ describe("a hand-over", () => {
     const found = errorsIn([step("go", "ev1", null, { to: "boom" }), give()], { items });
     expect(found.map(brief)).toEqual(["custody/hand-over-apart /tasks/0/steps/1/moves/0"]);
     expect(said(found[0])).toBe(
-      'In "give" Lamp cannot pass between them: EV1 is at Boom, EV2 at Hatch. Let both be at one place first, or say with "at" where it is done.',
+      'In "give" Lamp cannot pass from EV1 (at Boom) to EV2 (at Hatch). Let both be at one place first, or say with "at" where it is done.',
     );
   });
 
@@ -86,7 +86,7 @@ describe("a hand-over", () => {
     expect(errorsIn([toInside], { items: end })).toEqual([]);
     const found = errorsIn([step("go", "ev1", null, { to: "boom" }), toInside], { items: end });
     expect(found.map(brief)).toEqual(["custody/hand-over-apart /tasks/0/steps/1/moves/0"]);
-    expect(said(found[0])).toContain("EV1 is at Boom, IV inside");
+    expect(said(found[0])).toContain("from EV1 (at Boom) to IV (inside)");
   });
 
   it("[PRO15] only a step in which something passes needs both at one place", () => {

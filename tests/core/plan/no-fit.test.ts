@@ -30,10 +30,10 @@ const messageOf = (...of: Parameters<typeof planWith>) =>
 describe("a step that fits no window", () => {
   it("[PLN4] says by how much it misses and what would make it fit", () => {
     expect(messageOf(30, 45, [[[20, 70]]])).toBe(
-      '"b" takes 45 min and can start at PET 0:30:00 at the earliest, but after that Window 0 is open for 40 min at the longest, 5 min too short. It would fit if it could start 5 min earlier, by PET 0:25:00, or if it took 5 min less.',
+      '"b" takes 45 min and can start at PET 0:30:00 at the earliest. After that Window 0 is open for 40 min at the longest, 5 min too short. It would fit if it could start 5 min earlier, by PET 0:25:00, or if it took 5 min less.',
     );
     expect(messageOf(80, 45, [[[20, 70]]])).toBe(
-      '"b" takes 45 min and can start at PET 1:20:00 at the earliest, but Window 0 is not open after that. It would fit if it could start 55 min earlier, by PET 0:25:00.',
+      '"b" takes 45 min and can start at PET 1:20:00 at the earliest. After that Window 0 is not open. It would fit if it could start 55 min earlier, by PET 0:25:00.',
     );
   });
 
@@ -42,7 +42,7 @@ describe("a step that fits no window", () => {
       "Window 0 and Window 1 are open together for 15 min at the longest, 5 min too short. It would fit if it took 5 min less.",
     );
     expect(messageOf(0, 20, [[[0, 30]], [[30, 60]]])).toContain(
-      "Window 0 and Window 1 are not open together after that. No span of Window 0 and Window 1 is ever long enough.",
+      "After that Window 0 and Window 1 are not open together. No span of Window 0 and Window 1 is ever long enough.",
     );
   });
 

@@ -61,7 +61,7 @@ describe("the review of a walk whose plan was amended", () => {
         ...AMENDMENT,
         pet: 960,
         actor: "iv",
-        changes: ["step c: dropped", "step b: time PT10M → PT14M", "step n: added behind b: Do n"],
+        changes: ["step c: dropped", "step b: time PT10M → PT14M", "step n: added behind b; Do n"],
         seen: [{ at: "2031-04-02T09:17:00.000Z", actor: "capcom", source: "/devices/ground" }],
       },
     ]);

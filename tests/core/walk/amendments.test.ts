@@ -234,7 +234,7 @@ describe("an amendment without effect", () => {
       [{ drop: "c" }, { shuffle: "q" } as never],
       "its changes cannot be read: change 2 says none of add, drop, move",
     ],
-    ["what is not there", [{ drop: "b" }, { drop: "x" }], 'change 2 cannot be made: there is no step "x"'],
+    ["what is not there", [{ drop: "b" }, { drop: "x" }], 'change 2 cannot be made: step "x": there is none'],
     [
       "what leaves something dangling",
       [
@@ -352,7 +352,7 @@ describe("an amendment without effect", () => {
       source: "/devices/ground",
       actor: "capcom",
     });
-    expect(log.reasons).toEqual(['change 1 cannot be made: there is no step "c"']);
+    expect(log.reasons).toEqual(['change 1 cannot be made: step "c": there is none']);
     expect(log.ledger.amendments.map(({ source }) => source)).toEqual(["/devices/iv-tablet"]);
     expect(idleAmendmentsOf(log.folded, "/devices/iv-tablet")).toEqual([]);
     const [idle, ...more] = idleAmendmentsOf(log.folded, "/devices/ground");

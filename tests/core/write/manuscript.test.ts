@@ -100,7 +100,7 @@ describe("a manuscript", () => {
   it("[WRT1] a gesture is made whole or not at all, and says why", () => {
     const first = begun(TEXT);
     const missing = gestureOn(first, [{ drop: "a" }, { drop: "gone" }], about("a", "a"));
-    expect(missing.problem && inWords(missing.problem)).toBe('there is no step "gone"');
+    expect(missing.problem && inWords(missing.problem)).toBe('step "gone": there is none');
     const shapeless = gestureOn(first, [{ change: "a", set: { time: "soon" } }], about("a", "a"));
     expect(shapeless.manuscript).toBeNull();
     expect(shapeless.problem && inWords(shapeless.problem)).toMatch(/time/);

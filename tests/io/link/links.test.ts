@@ -386,7 +386,7 @@ describe("[LINK] what goes wrong is said in words", () => {
     await marker.append(WALK, { name: "walk.closed", data: { end: "complete" }, at: hub.now, actor: "g" });
     const { notices } = await statusWhen(marker.links, WALK, (status) => status.notices.length > 0);
     expect(worded(notices[0]?.words)).toBe(
-      "1 entry was set aside and does not count, because the role of this tablet may not write such entries.",
+      "1 entry was set aside and does not count: the role of this tablet may not write such entries.",
     );
     expect((await marker.entries(WALK)).some(({ wire }) => wire.type === "tetherline.walk.closed")).toBe(
       false,

@@ -24,7 +24,7 @@ it.each<[Parameters<typeof notice>[0], string]>([
   ],
   [
     { count: 3, clockOffset: -59_400 },
-    "3 entries were put in order by the hub’s clock, because the clock of this tablet is 59 s ahead. Set it right.",
+    "3 entries were put in order by the hub’s clock, because the clock of this tablet is 60 s ahead. Set it right.",
   ],
   [
     { count: 2, clockOffset: -86_400_000 },
@@ -44,15 +44,15 @@ it.each<[Parameters<typeof notice>[0], string]>([
   ],
   [
     { kind: "aside", reason: "role" },
-    "1 entry was set aside and does not count, because the role of this tablet may not write such entries.",
+    "1 entry was set aside and does not count: the role of this tablet may not write such entries.",
   ],
   [
     { kind: "aside", reason: "conflict", count: 4 },
-    "4 entries were set aside and do not count, because the hub has others in that place.",
+    "4 entries were set aside and do not count: the hub has others in that place.",
   ],
   [
     { kind: "aside", reason: "other-walk" },
-    "1 entry was set aside and does not count, because the hub takes entries of this walk only.",
+    "1 entry was set aside and does not count: the hub takes entries of this walk only.",
   ],
 ])("[LINK] the notice %j is told in words", (given, words) => {
   expect(inWords(noticeMessage(notice(given)))).toBe(words);

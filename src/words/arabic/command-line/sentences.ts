@@ -290,7 +290,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/ending-in-work": "جارية",
   "cli/ending-open": "مفتوحة",
   "cli/ending-out-of-order": "{$ending}، خارج الترتيب",
-  "cli/waited-for": "{$who} {$time :length}، انتظار {$what}",
+  "cli/wait-hold": "{$who} {$time :length} لرفع الإيقاف المؤقت",
   "cli/state-title": "{$title}، النشاط {$walk} ({$mode})",
   "cli/state-clock": "{$phase}، PET {$pet :clock}، {$at :utc form=second} UTC",
   "cli/state-no-clock": "{$phase}، الساعة لم تُشغَّل، {$at :utc form=second} UTC",

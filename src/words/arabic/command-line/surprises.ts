@@ -11,7 +11,7 @@ export const surpriseSentences: Translated<typeof english> = {
   "cli/surprise-expected": "المتوقع من {$crew :list} خلال {$time :length}: {$notice} {$act}",
   "cli/surprise-unnoticed": "لا قيد يدل على أنها لوحظت.",
   "cli/surprise-sign": "{$at :clock} {$who}: {$what}",
-  "cli/surprise-sign-said": "{$at :clock} {$who}: {$what}: {$said}",
+  "cli/surprise-sign-said": "{$at :clock} {$who}: {$what}؛ {$said}",
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{كان الانتهاء المتوقع بعدها متقدمًا {$time :length form=second}.}} * {{كان الانتهاء المتوقع بعدها متأخرًا {$time :length form=second}.}}",
   "cli/surprise-margin": "تغيّر الهامش من {$before :margin} إلى {$after :margin}.",

@@ -3,18 +3,17 @@ import type { Translated } from "../../translated.ts";
 
 /** What a briefing says: captions made from the steps, its controls, its storyboard and its quiz. */
 export const briefWords: Translated<typeof english> = {
-  "brief/do": "{#b}{$crew :message}:{/b} {$action}",
-  "brief/do-together": "{#b}{$crew :message}، معًا:{/b} {$action}",
-  "brief/skipped": "{#b}{$crew :message}:{/b} خطوة متخطاة: {$action}",
-  "brief/task": "{#b}{$number :integer} {$title}:{/b} {$crew :message}",
-  "brief/waits": ".input {$count :integer} {{في الانتظار: {$crew :message}.}}",
-  "brief/waits-hold": ".input {$count :integer} {{في انتظار رفع الإيقاف المؤقت: {$crew :message}.}}",
+  "brief/do": "{#b}{$crew :list}:{/b} {$action}",
+  "brief/do-together": "{#b}{$crew :list}، معًا:{/b} {$action}",
+  "brief/skipped": "{#b}{$crew :list}:{/b} خطوة متخطاة: {$action}",
+  "brief/task": "{#b}{$number :integer} {$title}:{/b} {$crew :list}",
+  "brief/waits": ".input {$count :integer} {{في الانتظار: {$crew :list}.}}",
+  "brief/waits-hold": ".input {$count :integer} {{في انتظار رفع الإيقاف المؤقت: {$crew :list}.}}",
   "brief/waits-lag":
-    ".input {$count :integer} {{في انتظار انقضاء الفاصل الزمني بعد {$step}: {$crew :message}.}}",
-  "brief/waits-not-before": ".input {$count :integer} {{في انتظار PET {$pet :pet}: {$crew :message}.}}",
-  "brief/waits-window": ".input {$count :integer} {{في انتظار {$window}: {$crew :message}.}}",
-  "brief/waits-crew":
-    ".input {$count :integer} {{في انتظار {$other :message} عند {$step}: {$crew :message}.}}",
+    ".input {$count :integer} {{في انتظار انقضاء الفاصل الزمني بعد {$step}: {$crew :list}.}}",
+  "brief/waits-not-before": ".input {$count :integer} {{في انتظار PET {$pet :pet}: {$crew :list}.}}",
+  "brief/waits-window": ".input {$count :integer} {{في انتظار {$window}: {$crew :list}.}}",
+  "brief/waits-crew": ".input {$count :integer} {{في انتظار {$other :list} عند {$step}: {$crew :list}.}}",
   "brief/at-place": "عند {$place}",
   "brief/on-way": "من {$from} إلى {$to}",
   "brief/title": "إحاطة",
@@ -101,8 +100,7 @@ export const briefWords: Translated<typeof english> = {
   "brief/nothing-next": "لا شيء بعد هذا",
   "brief/next-at": "التالي، عند PET {$pet :clock}",
   "brief/left": "الوقت المتبقي",
-  "brief/left-of-walk": "{$time :length} من النشاط،",
-  "brief/left-at-speed": "{$time :length} من الإحاطة بسرعة ⁦{$speed :integer}×⁩.",
+  "brief/left-both": "{$time :length} من النشاط، {$shown :length} من الإحاطة بسرعة ⁦{$speed :integer}×⁩.",
   "brief/alerts-ahead": "التنبيهات القادمة",
   "brief/alert-at": "عند {$pet :clock}:",
   "brief/other-presenter": "تقدّم نافذة أخرى هذه الإحاطة أيضًا. شاشة الحضور تتبع النافذة التي تلقّت منها أولًا.",

@@ -8,11 +8,11 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "window/not-known-start": "لا يُعرف موعد {$window} دون لحظة PET 0؛ والخطة لا تأخذها في الحسبان.",
   "window/not-known-orbit": "لا يُعرف موعد {$window} دون مدار ولحظة بداية؛ والخطة لا تأخذها في الحسبان.",
   "window/no-fit":
-    "تستغرق «{$step}» ⁦{$length :number} min⁩ ويمكن أن تبدأ في أقرب وقت عند PET {$ready :clock}، {$why :message}. {$mend :message}",
+    "تستغرق «{$step}» ⁦{$length :number} min⁩ ويمكن أن تبدأ في أقرب وقت عند PET {$ready :clock}. {$why :message} {$mend :message}",
   "window/not-open-after":
-    ".input {$count :integer} {{لكن بعد ذلك لا يوجد وقت مفتوح في {$windows :list style=chained}}}",
+    ".input {$count :integer} {{بعد ذلك لا يوجد وقت مفتوح في {$windows :list style=chained}.}}",
   "window/too-short":
-    ".input {$count :integer} {{لكن أطول وقت مفتوح بعد ذلك في {$windows :list style=chained} هو ⁦{$longest :number} min⁩، أقصر من اللازم بمقدار ⁦{$short :number} min⁩}}",
+    ".input {$count :integer} {{أطول وقت مفتوح بعد ذلك في {$windows :list style=chained} هو ⁦{$longest :number} min⁩، أقصر من اللازم بمقدار ⁦{$short :number} min⁩.}}",
   "window/call-out-of-contact":
     'تخاطب «{$step}» الأرض من PET {$start :clock} إلى {$finish :clock}، خارج {$windows :list style=chained}. اذكر نافذة اتصال في "within" كي تنتظرها المخاطبة، أو انقل المخاطبة.',
   "window/fits-earlier":

@@ -116,13 +116,14 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/anchor-not-there":
     "في «{$step}» تُنقل نقطة تثبيت حبل {$crew} إلى {$anchor}، لكن {$crew} عند {$place}.",
   "tether/shared-route":
-    "قد يمتد حبلا {$one} و{$other} كلاهما على الطريق بين {$from} و{$to}: حبل {$one} {$oneDuring :message}، وحبل {$other} {$otherDuring :message}. باعد بينهما.",
+    "قد يمتد حبلا {$one} ({$oneDuring :message}) و{$other} ({$otherDuring :message}) كلاهما على الطريق بين {$from} و{$to}. باعد بينهما.",
   "tether/in-step": "في «{$step}»",
   "tether/from-step-to-step": "من «{$first}» إلى «{$last}»",
   "custody/would-be-inside-itself": "سيكون {$item} داخل نفسه بعد «{$step}».",
-  "custody/not-held": "في «{$step}» لا يستطيع {$crew :list style=chained} نقل {$item}: هو {$where :message}.",
+  "custody/not-held":
+    "في «{$step}» لا يستطيع {$crew :list style=chained} نقل {$item}، فمكانه: {$where :message}.",
   "custody/hand-over-apart":
-    'في «{$step}» لا يمكن أن ينتقل {$item} بينهما: {$giver} {$giverAt :message}، و{$receiver} {$receiverAt :message}. اجمعهما أولًا في مكان واحد، أو بيّن بالمفتاح "at" أين يتم ذلك.',
+    'في «{$step}» لا يمكن أن ينتقل {$item} من {$giver} ({$giverAt :message}) إلى {$receiver} ({$receiverAt :message}). اجمعهما أولًا في مكان واحد، أو بيّن بالمفتاح "at" أين يتم ذلك.',
   "custody/hands-full":
     "بعد «{$step}»، عند PET {$at :clock}، في يد {$crew}: {$items :list style=chained}، وعدد الأيدي اللازمة {$needed :integer}. ضع شيئًا جانبًا أولًا، أو ناوله غيره.",
   "custody/hands-full-at-start":
@@ -133,8 +134,8 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "custody/place-not-there": "في «{$step}» يُترك {$item} عند {$place}، لكن لا أحد من منفذي الخطوة هناك.",
   "custody/bag-not-at-hand":
     "في «{$step}» يوضع {$item} في {$bag}، وليس ذلك في متناول {$crew :list style=chained}.",
-  "custody/not-at-its-end": "في النهاية {$item} {$is :message}، لا {$end :message} كما يجب.",
-  "custody/left-outside": "يُترك {$item} في الخارج: في النهاية هو {$is :message}. أدخله، أو عيّن له نهاية.",
+  "custody/not-at-its-end": "في النهاية ليس {$item} حيث يجب ({$end :message}): {$is :message}.",
+  "custody/left-outside": "يُترك {$item} في الخارج في النهاية ({$is :message}). أدخله، أو عيّن له نهاية.",
   "custody/where-nowhere": "بلا مكان",
   "custody/where-unknown": "في مكان غير معروف",
   "custody/where-crew": "مع {$crew :list style=chained}",

@@ -66,7 +66,7 @@ export const followPanelWords: Translated<typeof english> = {
   "panel/sampled": "عدد العينات {$samples :integer}: تُسحب مدة كل خطوة من توزيع PERT-beta بين أدناها وأقصاها.",
   "panel/turn-back": "بدء العودة",
   "panel/windows-title": "الضوء والاتصال",
-  "panel/window-next": "{$window} {$when}، بحسب المدار أو الموقع أو القائمة التي فُتح بها النشاط.",
+  "panel/window-next": "{$window}: {$when}، بحسب المدار أو الموقع أو القائمة التي فُتح بها النشاط.",
   "panel/contingencies": "خطط الطوارئ",
   "panel/no-contingencies": "لا خطط طوارئ في هذا الإجراء.",
   "panel/contingencies-how":

@@ -143,5 +143,4 @@ export const reviewTableWords: Translated<typeof english> = {
   "review/ending-open": "لم تُنجز",
   "review/ending-not-performed": "فرع لم يُسلك",
   "review/not-planned": "غير مخطَّط",
-  "review/wait": "{$crew} {$time :length} {$reason}",
 };

@@ -40,7 +40,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/later": "متأخر عن المخطَّط {$time :length}",
   "timeline/earlier": "متقدم على المخطَّط {$time :advance}",
   "timeline/span": "من {$start :pet} إلى {$finish :pet} ({$length :length})",
-  "timeline/wait": "{$crew} {$time :length} {$reason}",
   "timeline/wait-unknown": "بلا سبب في السجل",
   "timeline/wait-hold": "لرفع الإيقاف المؤقت",
   "timeline/wait-for": "انتظار {$what}",

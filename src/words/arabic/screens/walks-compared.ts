@@ -24,12 +24,7 @@ export const walksComparedWords: Translated<typeof english> = {
   "walks/deviations":
     ".input {$count :integer} .match $count zero {{لا انحرافات}} one {{انحراف واحد}} two {{انحرافان}} few {{{$count} انحرافات}} many {{{$count} انحرافًا}} * {{{$count} انحراف}}",
   "walks/waits": "أكثر الانتظار: {$waits :clauses}",
-  "walks/waited": "{$who} {$time :length}، انتظار {$what}",
-  "walks/cause-crew": "{$crew :list style=chained}",
-  "walks/cause-lag": "فاصل زمني",
-  "walks/cause-not-before": "موعد PET معيّن",
-  "walks/cause-window": "نافذة",
-  "walks/cause-hold": "رفع إيقاف مؤقت",
+  "walks/waited": "{$who}: {$waited :message}",
   "walks/open": "المراجعة",
   "walks/open-of": "مراجعة النشاط في {$at :utc}",
   "walks/in-second": "في المجموعة الثانية",

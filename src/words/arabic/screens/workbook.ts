@@ -18,8 +18,6 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/joint-line": "{$start :clock} · {$number} {$action} ({$length :length}، مع {$crew :list})",
   "workbook/waits": "{$crew} ⁦{$seconds :number} s⁩",
   "workbook/waits-for": "{$crew} ⁦{$seconds :number} s⁩: {$on :message}",
-  "workbook/list-waits": "{$who} {$time :length}، انتظار {$on :message}",
-  "workbook/something": "شيء قبلها",
   "workbook/critical": "حرجة",
   "workbook/column-number": "الرقم",
   "workbook/column-task": "المهمة",

@@ -173,7 +173,7 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/finish": "{$finish :finish}",
   "write/over": "تجاوز بمقدار {$time :length}",
   "write/chance": "ضمن الحد",
-  "write/as-of": "هذه الأرقام",
+  "write/as-of": "الأرقام",
   "write/of-before": "(لما قبله)",
   "write/working": "لما قبل التحرير الأخير؛ جارٍ الحساب",
   "write/as-written": "للمكتوب",

@@ -288,7 +288,7 @@ export const sentenceWords = {
   "cli/ending-in-work": "in-work",
   "cli/ending-open": "open",
   "cli/ending-out-of-order": "{$ending}, out of order",
-  "cli/waited-for": "{$who} {$time :length} for {$what}",
+  "cli/wait-hold": "{$who} {$time :length} for the hold",
   "cli/state-title": "{$title}, walk {$walk} ({$mode})",
   "cli/state-clock": "{$phase}, PET {$pet :clock}, {$at :utc form=second} UTC",
   "cli/state-no-clock": "{$phase}, clock not started, {$at :utc form=second} UTC",

@@ -7,8 +7,8 @@ export const surpriseSentences = {
   "cli/surprise-never": "never came: {$title}: {$effect}",
   "cli/surprise-expected": "Expected of {$crew :list} within {$time :length}: {$notice} {$act}",
   "cli/surprise-unnoticed": "No entry shows that it was noticed.",
-  "cli/surprise-sign": "{$at :clock} {$who} {$what}",
-  "cli/surprise-sign-said": "{$at :clock} {$who} {$what}: {$said}",
+  "cli/surprise-sign": "{$at :clock} {$who}: {$what}",
+  "cli/surprise-sign-said": "{$at :clock} {$who}: {$what}; {$said}",
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{The finish was forecast {$time :length form=second} earlier after it.}} * {{The finish was forecast {$time :length form=second} later after it.}}",
   "cli/surprise-margin": "The margin went from {$before :margin} to {$after :margin}.",

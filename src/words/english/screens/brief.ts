@@ -1,21 +1,21 @@
 /** What a briefing says: captions made from the steps, its controls, its storyboard and its quiz. */
 export const briefWords = {
-  "brief/do": "{#b}{$crew :message}:{/b} {$action}",
-  "brief/do-together": "{#b}{$crew :message}, together:{/b} {$action}",
-  "brief/skipped": "{#b}{$crew :message}:{/b} skipped: {$action}",
-  "brief/task": "{#b}{$number :integer} {$title}:{/b} {$crew :message}",
+  "brief/do": "{#b}{$crew :list}:{/b} {$action}",
+  "brief/do-together": "{#b}{$crew :list}, together:{/b} {$action}",
+  "brief/skipped": "{#b}{$crew :list}:{/b} skipped: {$action}",
+  "brief/task": "{#b}{$number :integer} {$title}:{/b} {$crew :list}",
   "brief/waits":
-    ".input {$count :integer} .match $count one {{{$crew :message} waits.}} * {{{$crew :message} wait.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} waits.}} * {{{$crew :list} wait.}}",
   "brief/waits-hold":
-    ".input {$count :integer} .match $count one {{{$crew :message} waits for the hold to be lifted.}} * {{{$crew :message} wait for the hold to be lifted.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} waits for the hold to be lifted.}} * {{{$crew :list} wait for the hold to be lifted.}}",
   "brief/waits-lag":
-    ".input {$count :integer} .match $count one {{{$crew :message} waits for time to pass after {$step}.}} * {{{$crew :message} wait for time to pass after {$step}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} waits for time to pass after {$step}.}} * {{{$crew :list} wait for time to pass after {$step}.}}",
   "brief/waits-not-before":
-    ".input {$count :integer} .match $count one {{{$crew :message} waits for PET {$pet :pet}.}} * {{{$crew :message} wait for PET {$pet :pet}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} waits for PET {$pet :pet}.}} * {{{$crew :list} wait for PET {$pet :pet}.}}",
   "brief/waits-window":
-    ".input {$count :integer} .match $count one {{{$crew :message} waits for {$window}.}} * {{{$crew :message} wait for {$window}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} waits for {$window}.}} * {{{$crew :list} wait for {$window}.}}",
   "brief/waits-crew":
-    ".input {$count :integer} .match $count one {{{$crew :message} waits for {$other :message} at {$step}.}} * {{{$crew :message} wait for {$other :message} at {$step}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} waits for {$other :list} at {$step}.}} * {{{$crew :list} wait for {$other :list} at {$step}.}}",
   "brief/at-place": "at {$place}",
   "brief/on-way": "from {$from} to {$to}",
   "brief/title": "briefing",
@@ -102,8 +102,7 @@ export const briefWords = {
   "brief/nothing-next": "Nothing comes after this",
   "brief/next-at": "Next, at PET {$pet :clock}",
   "brief/left": "Time left",
-  "brief/left-of-walk": "{$time :length} of the walk,",
-  "brief/left-at-speed": "{$time :length} of the briefing at {$speed :integer}×.",
+  "brief/left-both": "{$time :length} of the walk, {$shown :length} of the briefing at {$speed :integer}×.",
   "brief/alerts-ahead": "Alerts ahead",
   "brief/alert-at": "at {$pet :clock}:",
   "brief/other-presenter":

@@ -7,11 +7,11 @@ export const findingsOfPlanWords = {
   "window/not-known-orbit":
     "When {$window} comes is not known without an orbit and a start instant; the plan takes no account of it.",
   "window/no-fit":
-    '"{$step}" takes {$length :number} min and can start at PET {$ready :clock} at the earliest, {$why :message}. {$mend :message}',
+    '"{$step}" takes {$length :number} min and can start at PET {$ready :clock} at the earliest. {$why :message} {$mend :message}',
   "window/not-open-after":
-    ".input {$count :integer} .match $count one {{but {$windows :list style=chained} is not open after that}} * {{but {$windows :list style=chained} are not open together after that}}",
+    ".input {$count :integer} .match $count one {{After that {$windows :list style=chained} is not open.}} * {{After that {$windows :list style=chained} are not open together.}}",
   "window/too-short":
-    ".input {$count :integer} .match $count one {{but after that {$windows :list style=chained} is open for {$longest :number} min at the longest, {$short :number} min too short}} * {{but after that {$windows :list style=chained} are open together for {$longest :number} min at the longest, {$short :number} min too short}}",
+    ".input {$count :integer} .match $count one {{After that {$windows :list style=chained} is open for {$longest :number} min at the longest, {$short :number} min too short.}} * {{After that {$windows :list style=chained} are open together for {$longest :number} min at the longest, {$short :number} min too short.}}",
   "window/call-out-of-contact":
     '"{$step}" speaks with the ground from PET {$start :clock} to {$finish :clock}, outside {$windows :list style=chained}. Name a window of contact in "within", so that the call waits for it, or move the call.',
   "window/fits-earlier":

@@ -125,14 +125,14 @@ export const findingsOfProcedureWords = {
   "tether/anchor-not-there":
     'In "{$step}" the anchor of {$crew}’s tether is moved to {$anchor}, but {$crew} is at {$place}.',
   "tether/shared-route":
-    "The tethers of {$one} and {$other} may both lie over the way between {$from} and {$to}: {$one}’s {$oneDuring :message}, {$other}’s {$otherDuring :message}. Keep them clear of each other.",
+    "The tethers of {$one} ({$oneDuring :message}) and {$other} ({$otherDuring :message}) may both lie over the way between {$from} and {$to}. Keep them clear of each other.",
   "tether/in-step": 'in "{$step}"',
   "tether/from-step-to-step": 'from "{$first}" to "{$last}"',
   "custody/would-be-inside-itself": '{$item} would be inside itself after "{$step}".',
   "custody/not-held":
-    'In "{$step}" {$crew :list style=chained} cannot move {$item}: it is {$where :message}.',
+    'In "{$step}" {$crew :list style=chained} cannot move {$item}, which is elsewhere: {$where :message}.',
   "custody/hand-over-apart":
-    'In "{$step}" {$item} cannot pass between them: {$giver} is {$giverAt :message}, {$receiver} {$receiverAt :message}. Let both be at one place first, or say with "at" where it is done.',
+    'In "{$step}" {$item} cannot pass from {$giver} ({$giverAt :message}) to {$receiver} ({$receiverAt :message}). Let both be at one place first, or say with "at" where it is done.',
   "custody/hands-full":
     'After "{$step}", at PET {$at :clock}, {$crew} has {$items :list style=chained} in hand, which takes {$needed :integer} hands. Put something away first, or hand it over.',
   "custody/hands-full-at-start":
@@ -144,9 +144,9 @@ export const findingsOfProcedureWords = {
     'In "{$step}" {$item} is left at {$place}, but nobody who does the step is there.',
   "custody/bag-not-at-hand":
     'In "{$step}" {$item} goes into {$bag}, which {$crew :list style=chained} do not have at hand.',
-  "custody/not-at-its-end": "At the end {$item} is {$is :message}, not {$end :message} as it must be.",
+  "custody/not-at-its-end": "At the end {$item} is not where it must be ({$end :message}): {$is :message}.",
   "custody/left-outside":
-    "{$item} is left outside: at the end it is {$is :message}. Bring it in, or give it an end.",
+    "{$item} is left outside at the end ({$is :message}). Bring it in, or give it an end.",
   "custody/where-nowhere": "nowhere",
   "custody/where-unknown": "at an unknown place",
   "custody/where-crew": "with {$crew :list style=chained}",

@@ -66,7 +66,7 @@ export const followPanelWords = {
     "{$samples :integer} samples: each step’s time is drawn from the PERT-beta distribution between its low and its high.",
   "panel/turn-back": "Turn-back",
   "panel/windows-title": "Light and contact",
-  "panel/window-next": "{$window} {$when}, by the orbit, site or list that the walk was opened with.",
+  "panel/window-next": "{$window}: {$when}, by the orbit, site or list that the walk was opened with.",
   "panel/contingencies": "Contingencies",
   "panel/no-contingencies": "This procedure has none.",
   "panel/contingencies-how":

@@ -29,14 +29,13 @@ export const linkStateWords = {
   "link/unreadable":
     ".input {$count :integer} .match $count one {{{$count} entry of the hub is missing here: this version of the app cannot read them. Update the app.}} * {{{$count} entries of the hub are missing here: this version of the app cannot read them. Update the app.}}",
   "link/restamped":
-    ".input {$count :integer} .match $count one {{{$count} entry was put in order by the hub’s clock, because the clock of this tablet {$clock :message}. Set it right.}} * {{{$count} entries were put in order by the hub’s clock, because the clock of this tablet {$clock :message}. Set it right.}}",
+    ".input {$count :integer} .match $count one {{{$count} entry was put in order by the hub’s clock, because the clock of this tablet ran ahead. Set it right.}} * {{{$count} entries were put in order by the hub’s clock, because the clock of this tablet ran ahead. Set it right.}}",
+  "link/restamped-by":
+    ".input {$count :integer} .match $count one {{{$count} entry was put in order by the hub’s clock, because the clock of this tablet is {$by :length} ahead. Set it right.}} * {{{$count} entries were put in order by the hub’s clock, because the clock of this tablet is {$by :length} ahead. Set it right.}}",
   "link/entered-anew":
     ".input {$count :integer} .match $count one {{{$count} entry was entered again under new numbers, because the hub had others in their place. Nothing is lost.}} * {{{$count} entries were entered again under new numbers, because the hub had others in their place. Nothing is lost.}}",
   "link/set-aside":
-    ".input {$count :integer} .match $count one {{{$count} entry was set aside and does not count, because {$why :message}.}} * {{{$count} entries were set aside and do not count, because {$why :message}.}}",
-  "link/clock-ran-ahead": "ran ahead",
-  "link/clock-ahead-seconds": "is {$seconds :integer} s ahead",
-  "link/clock-is-ahead": "is {$by :length} ahead",
+    ".input {$count :integer} .match $count one {{{$count} entry was set aside and does not count: {$why :message}.}} * {{{$count} entries were set aside and do not count: {$why :message}.}}",
   "link/aside-refused": "the hub refused them",
   "link/aside-not-an-entry": "the hub cannot read such entries",
   "link/aside-other-walk": "the hub takes entries of this walk only",

@@ -141,5 +141,4 @@ export const reviewTableWords = {
   "review/ending-open": "not done",
   "review/ending-not-performed": "branch not taken",
   "review/not-planned": "not planned",
-  "review/wait": "{$crew} {$time :length} {$reason}",
 } as const;

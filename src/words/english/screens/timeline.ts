@@ -37,7 +37,6 @@ export const timelineWords = {
   "timeline/later": "{$time :length} later than planned",
   "timeline/earlier": "{$time :advance} earlier than planned",
   "timeline/span": "{$start :pet} to {$finish :pet} ({$length :length})",
-  "timeline/wait": "{$crew} {$time :length} {$reason}",
   "timeline/wait-unknown": "no reason in the log",
   "timeline/wait-hold": "for the hold",
   "timeline/wait-for": "for {$what}",

@@ -20,12 +20,7 @@ export const walksComparedWords = {
   "walks/deviations":
     ".input {$count :integer} .match $count 0 {{no deviations}} one {{{$count} deviation}} * {{{$count} deviations}}",
   "walks/waits": "Waited most: {$waits :clauses}",
-  "walks/waited": "{$who} {$time :length} for {$what}",
-  "walks/cause-crew": "{$crew :list style=chained}",
-  "walks/cause-lag": "a lag",
-  "walks/cause-not-before": "a set PET",
-  "walks/cause-window": "a window",
-  "walks/cause-hold": "a hold",
+  "walks/waited": "{$who}: {$waited :message}",
   "walks/open": "Review",
   "walks/open-of": "Review the walk of {$at :utc}",
   "walks/in-second": "in the second group",

@@ -15,8 +15,6 @@ export const workbookWords = {
   "workbook/joint-line": "{$start :clock} · {$number} {$action} ({$length :length}, with {$crew :list})",
   "workbook/waits": "{$crew} {$seconds :number} s",
   "workbook/waits-for": "{$crew} {$seconds :number} s: {$on :message}",
-  "workbook/list-waits": "{$who} {$time :length} for {$on :message}",
-  "workbook/something": "something before it",
   "workbook/critical": "critical",
   "workbook/column-number": "No.",
   "workbook/column-task": "Task",

@@ -173,7 +173,7 @@ export const writeScreenWords = {
   "write/finish": "{$finish :finish}",
   "write/over": "{$time :length} over",
   "write/chance": "Within the limit",
-  "write/as-of": "These are",
+  "write/as-of": "Figures",
   "write/of-before": "(of before)",
   "write/working": "of before the last edit; being worked out",
   "write/as-written": "of what is written",

@@ -302,7 +302,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/ending-in-work": "en cours",
   "cli/ending-open": "ouverte",
   "cli/ending-out-of-order": "{$ending}, hors ordre",
-  "cli/waited-for": "{$who} {$time :length} pour {$what}",
+  "cli/wait-hold": "{$who} {$time :length} pour la suspension",
   "cli/state-title": "{$title}, sortie {$walk} ({$mode})",
   "cli/state-clock": "{$phase}, PET {$pet :clock}, {$at :utc form=second} UTC",
   "cli/state-no-clock": "{$phase}, horloge non lancée, {$at :utc form=second} UTC",

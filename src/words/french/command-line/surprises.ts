@@ -10,8 +10,8 @@ export const surpriseSentences: Translated<typeof english> = {
   "cli/surprise-never": "jamais venu : {$title} : {$effect}",
   "cli/surprise-expected": "Attendu, {$crew :list}, en {$time :length} au plus : {$notice} {$act}",
   "cli/surprise-unnoticed": "Aucune entrée ne montre qu’il a été remarqué.",
-  "cli/surprise-sign": "{$at :clock} {$who} {$what}",
-  "cli/surprise-sign-said": "{$at :clock} {$who} {$what} : {$said}",
+  "cli/surprise-sign": "{$at :clock} {$who} : {$what}",
+  "cli/surprise-sign-said": "{$at :clock} {$who} : {$what} ; {$said}",
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{Après lui, la fin selon la prévision était {$time :length form=second} plus tôt.}} * {{Après lui, la fin selon la prévision était {$time :length form=second} plus tard.}}",
   "cli/surprise-margin": "La marge est passée de {$before :margin} à {$after :margin}.",

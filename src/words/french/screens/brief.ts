@@ -3,22 +3,22 @@ import type { Translated } from "../../translated.ts";
 
 /** What a briefing says: captions made from the steps, its controls, its storyboard and its quiz. */
 export const briefWords: Translated<typeof english> = {
-  "brief/do": "{#b}{$crew :message} :{/b} {$action}",
-  "brief/do-together": "{#b}{$crew :message}, ensemble :{/b} {$action}",
-  "brief/skipped": "{#b}{$crew :message} :{/b} omise : {$action}",
-  "brief/task": "{#b}{$number :integer} {$title} :{/b} {$crew :message}",
+  "brief/do": "{#b}{$crew :list} :{/b} {$action}",
+  "brief/do-together": "{#b}{$crew :list}, ensemble :{/b} {$action}",
+  "brief/skipped": "{#b}{$crew :list} :{/b} omise : {$action}",
+  "brief/task": "{#b}{$number :integer} {$title} :{/b} {$crew :list}",
   "brief/waits":
-    ".input {$count :integer} .match $count one {{{$crew :message} attend.}} * {{{$crew :message} attendent.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} attend.}} * {{{$crew :list} attendent.}}",
   "brief/waits-hold":
-    ".input {$count :integer} .match $count one {{{$crew :message} attend la levée de la suspension.}} * {{{$crew :message} attendent la levée de la suspension.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} attend la levée de la suspension.}} * {{{$crew :list} attendent la levée de la suspension.}}",
   "brief/waits-lag":
-    ".input {$count :integer} .match $count one {{{$crew :message} attend la fin du délai après {$step}.}} * {{{$crew :message} attendent la fin du délai après {$step}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} attend la fin du délai après {$step}.}} * {{{$crew :list} attendent la fin du délai après {$step}.}}",
   "brief/waits-not-before":
-    ".input {$count :integer} .match $count one {{{$crew :message} attend PET {$pet :pet}.}} * {{{$crew :message} attendent PET {$pet :pet}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} attend PET {$pet :pet}.}} * {{{$crew :list} attendent PET {$pet :pet}.}}",
   "brief/waits-window":
-    ".input {$count :integer} .match $count one {{{$crew :message} attend {$window}.}} * {{{$crew :message} attendent {$window}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} attend {$window}.}} * {{{$crew :list} attendent {$window}.}}",
   "brief/waits-crew":
-    ".input {$count :integer} .match $count one {{{$crew :message} attend {$other :message} à {$step}.}} * {{{$crew :message} attendent {$other :message} à {$step}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} attend {$other :list} à {$step}.}} * {{{$crew :list} attendent {$other :list} à {$step}.}}",
   "brief/at-place": "à {$place}",
   "brief/on-way": "de {$from} à {$to}",
   "brief/title": "briefing",
@@ -106,8 +106,7 @@ export const briefWords: Translated<typeof english> = {
   "brief/nothing-next": "Rien ne vient après",
   "brief/next-at": "Ensuite, à PET {$pet :clock}",
   "brief/left": "Temps restant",
-  "brief/left-of-walk": "{$time :length} de la sortie,",
-  "brief/left-at-speed": "{$time :length} du briefing à {$speed :integer}×.",
+  "brief/left-both": "{$time :length} de la sortie, {$shown :length} du briefing à {$speed :integer}×.",
   "brief/alerts-ahead": "Alertes à venir",
   "brief/alert-at": "à {$pet :clock} :",
   "brief/other-presenter":

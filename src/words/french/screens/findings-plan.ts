@@ -10,11 +10,11 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "window/not-known-orbit":
     "Sans orbite ni instant de début, on ne sait pas quand vient {$window} ; le plan n’en tient pas compte.",
   "window/no-fit":
-    "« {$step} » dure {$length :number} min et peut commencer au plus tôt à PET {$ready :clock}, {$why :message}. {$mend :message}",
+    "« {$step} » dure {$length :number} min et peut commencer au plus tôt à PET {$ready :clock}. {$why :message} {$mend :message}",
   "window/not-open-after":
-    ".input {$count :integer} .match $count one {{mais {$windows :list style=chained} n’est plus ouverte ensuite}} * {{mais {$windows :list style=chained} ne sont plus ouvertes ensemble ensuite}}",
+    ".input {$count :integer} .match $count one {{{$windows :list style=chained} n’est plus ouverte ensuite.}} * {{{$windows :list style=chained} ne sont plus ouvertes ensemble ensuite.}}",
   "window/too-short":
-    ".input {$count :integer} .match $count one {{mais {$windows :list style=chained} n’est ensuite ouverte que {$longest :number} min au plus, soit {$short :number} min de trop peu}} * {{mais {$windows :list style=chained} ne sont ensuite ouvertes ensemble que {$longest :number} min au plus, soit {$short :number} min de trop peu}}",
+    ".input {$count :integer} .match $count one {{{$windows :list style=chained} n’est ensuite ouverte que {$longest :number} min au plus, soit {$short :number} min de trop peu.}} * {{{$windows :list style=chained} ne sont ensuite ouvertes ensemble que {$longest :number} min au plus, soit {$short :number} min de trop peu.}}",
   "window/call-out-of-contact":
     "« {$step} » parle avec le sol de PET {$start :clock} à {$finish :clock}, hors de {$windows :list style=chained}. Nommez une fenêtre de contact dans « within », pour que l’appel l’attende, ou déplacez l’appel.",
   "window/fits-earlier":

@@ -133,14 +133,14 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/anchor-not-there":
     "Dans « {$step} », {$crew} voit l’ancrage de sa longe déplacé à {$anchor}, mais {$crew} est à {$place}.",
   "tether/shared-route":
-    "Les longes de {$one} et de {$other} peuvent se trouver toutes deux sur le chemin entre {$from} et {$to} : {$one} {$oneDuring :message}, {$other} {$otherDuring :message}. Tenez-les à l’écart l’une de l’autre.",
+    "Les longes de {$one} ({$oneDuring :message}) et de {$other} ({$otherDuring :message}) peuvent se trouver toutes deux sur le chemin entre {$from} et {$to}. Tenez-les à l’écart l’une de l’autre.",
   "tether/in-step": "dans « {$step} »",
   "tether/from-step-to-step": "de « {$first} » à « {$last} »",
   "custody/would-be-inside-itself": "{$item} serait dans lui-même après « {$step} ».",
   "custody/not-held":
-    "Dans « {$step} », {$crew :list style=chained} ne peut pas déplacer {$item} : il est {$where :message}.",
+    "Dans « {$step} », {$crew :list style=chained} ne peut pas déplacer {$item}, qui se trouve ailleurs : {$where :message}.",
   "custody/hand-over-apart":
-    "Dans « {$step} », {$item} ne peut pas passer entre eux : {$giver} est {$giverAt :message}, {$receiver} {$receiverAt :message}. Faites-les d’abord se rejoindre en un lieu, ou dites avec « at » où cela se fait.",
+    "Dans « {$step} », {$item} ne peut pas passer de {$giver} ({$giverAt :message}) à {$receiver} ({$receiverAt :message}). Faites-les d’abord se rejoindre en un lieu, ou dites avec « at » où cela se fait.",
   "custody/hands-full":
     "Après « {$step} », à PET {$at :clock}, {$crew} a en main {$items :list style=chained}, ce qui demande {$needed :integer} mains. Faites d’abord ranger ou remettre quelque chose.",
   "custody/hands-full-at-start":
@@ -152,9 +152,9 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
     "Dans « {$step} », {$item} est laissé à {$place}, mais aucun de ceux qui font l’étape n’y est.",
   "custody/bag-not-at-hand":
     "Dans « {$step} », {$item} va dans {$bag}, hors de portée de : {$crew :list style=chained}.",
-  "custody/not-at-its-end": "À la fin, {$item} est {$is :message}, et non {$end :message} comme il le faut.",
+  "custody/not-at-its-end": "À la fin, {$item} n’est pas à sa place ({$end :message}) : {$is :message}.",
   "custody/left-outside":
-    "{$item} reste dehors : à la fin, il est {$is :message}. Faites-le rentrer, ou donnez-lui une place finale.",
+    "{$item} reste dehors à la fin ({$is :message}). Faites-le rentrer, ou donnez-lui une place finale.",
   "custody/where-nowhere": "nulle part",
   "custody/where-unknown": "en un lieu inconnu",
   "custody/where-crew": "avec {$crew :list style=chained}",

@@ -73,7 +73,7 @@ export const followPanelWords: Translated<typeof english> = {
   "panel/turn-back": "Demi-tour",
   "panel/windows-title": "Lumière et contact",
   "panel/window-next":
-    "{$window} {$when}, d’après l’orbite, le site ou la liste avec lesquels la sortie a été ouverte.",
+    "{$window} : {$when}, d’après l’orbite, le site ou la liste avec lesquels la sortie a été ouverte.",
   "panel/contingencies": "Procédures de secours",
   "panel/no-contingencies": "Cette procédure n’en a aucune.",
   "panel/contingencies-how":

@@ -33,14 +33,13 @@ export const linkStateWords: Translated<typeof english> = {
   "link/unreadable":
     ".input {$count :integer} .match $count one {{{$count} entrée du hub manque ici : cette version de l’application ne peut pas la lire. Mettez l’application à jour.}} * {{{$count} entrées du hub manquent ici : cette version de l’application ne peut pas les lire. Mettez l’application à jour.}}",
   "link/restamped":
-    ".input {$count :integer} .match $count one {{{$count} entrée a été ordonnée d’après l’horloge du hub, car l’horloge de cette tablette {$clock :message}. Réglez-la.}} * {{{$count} entrées ont été ordonnées d’après l’horloge du hub, car l’horloge de cette tablette {$clock :message}. Réglez-la.}}",
+    ".input {$count :integer} .match $count one {{{$count} entrée a été ordonnée d’après l’horloge du hub, car l’horloge de cette tablette avançait. Réglez-la.}} * {{{$count} entrées ont été ordonnées d’après l’horloge du hub, car l’horloge de cette tablette avançait. Réglez-la.}}",
+  "link/restamped-by":
+    ".input {$count :integer} .match $count one {{{$count} entrée a été ordonnée d’après l’horloge du hub, car l’horloge de cette tablette avance de {$by :length}. Réglez-la.}} * {{{$count} entrées ont été ordonnées d’après l’horloge du hub, car l’horloge de cette tablette avance de {$by :length}. Réglez-la.}}",
   "link/entered-anew":
     ".input {$count :integer} .match $count one {{{$count} entrée a été ressaisie sous un nouveau numéro, car le hub en avait une autre à sa place. Rien n’est perdu.}} * {{{$count} entrées ont été ressaisies sous de nouveaux numéros, car le hub en avait d’autres à leur place. Rien n’est perdu.}}",
   "link/set-aside":
     ".input {$count :integer} .match $count one {{{$count} entrée a été mise de côté et ne compte pas : {$why :message}.}} * {{{$count} entrées ont été mises de côté et ne comptent pas : {$why :message}.}}",
-  "link/clock-ran-ahead": "avançait",
-  "link/clock-ahead-seconds": "avance de {$seconds :integer} s",
-  "link/clock-is-ahead": "avance de {$by :length}",
   "link/aside-refused": "le hub a refusé",
   "link/aside-not-an-entry": "le hub ne peut pas lire de telles entrées",
   "link/aside-other-walk": "le hub ne prend que des entrées de cette sortie",

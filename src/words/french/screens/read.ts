@@ -26,12 +26,6 @@ export const readWords: Translated<typeof english> = {
   "read/contingencies": "Procédures de secours, hors du plan",
   "read/follows": "Il découle d’un autre constat et disparaît probablement avec lui.",
   "read/line": "ligne {$line :integer}",
-  "read/waits": "{$crew} attend {$time :length}",
-  "read/waits-for-hold": "{$crew} attend {$time :length} la fin de la suspension",
-  "read/waits-for": "{$crew} attend {$what} pendant {$time :length}",
-  "read/waits-until":
-    "{$crew} attend {$time :length}, jusqu’à PET {$at :pet}, avant lequel l’étape ne commence pas",
-  "read/waits-after": "{$crew} attend {$time :length} après l’étape {$step}",
   "read/get-ahead": "facultative : seulement si le temps le permet",
   "read/closeout": "sur le chemin du retour, même tôt",
   "read/not-in-plan": "hors du plan",

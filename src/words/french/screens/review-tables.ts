@@ -144,5 +144,4 @@ export const reviewTableWords: Translated<typeof english> = {
   "review/ending-open": "non faite",
   "review/ending-not-performed": "branche non prise",
   "review/not-planned": "non planifiée",
-  "review/wait": "{$crew} {$time :length} {$reason}",
 };

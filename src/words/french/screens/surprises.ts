@@ -49,8 +49,8 @@ export const surpriseWords: Translated<typeof english> = {
   "review/surprise-within": "{$crew}, en {$time :length} au plus :",
   "review/surprise-unnoticed": "Aucune entrée ne montre qu’il a été remarqué.",
   "review/surprise-noticed": "Remarqué d’abord par {$who}, {$time :length form=second} après sa venue.",
-  "review/surprise-sign": "{$at} {$who} {$what}.",
-  "review/surprise-sign-said": "{$at} {$who} {$what} : {$said}",
+  "review/surprise-sign": "{$at} {$who} : {$what}",
+  "review/surprise-sign-said": "{$at} {$who} : {$what} ; {$said}",
   "review/surprise-no-forecast":
     "Ce qu’il a coûté ne peut pas être dit : il n’y avait alors pas de prévision.",
   "review/surprise-finish": "Fin selon la prévision",

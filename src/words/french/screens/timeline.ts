@@ -41,7 +41,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/later": "{$time :length} plus tard que planifié",
   "timeline/earlier": "{$time :advance} plus tôt que planifié",
   "timeline/span": "{$start :pet} à {$finish :pet} ({$length :length})",
-  "timeline/wait": "{$crew} {$time :length} {$reason}",
   "timeline/wait-unknown": "aucune raison dans le journal",
   "timeline/wait-hold": "pour la suspension",
   "timeline/wait-for": "pour {$what}",

@@ -23,12 +23,7 @@ export const walksComparedWords: Translated<typeof english> = {
   "walks/deviations":
     ".input {$count :integer} .match $count 0 {{aucun écart}} one {{{$count} écart}} * {{{$count} écarts}}",
   "walks/waits": "Plus longues attentes : {$waits :clauses}",
-  "walks/waited": "{$who} {$time :length} pour {$what}",
-  "walks/cause-crew": "{$crew :list style=chained}",
-  "walks/cause-lag": "un délai",
-  "walks/cause-not-before": "un PET fixé",
-  "walks/cause-window": "une fenêtre",
-  "walks/cause-hold": "une suspension",
+  "walks/waited": "{$who} : {$waited :message}",
   "walks/open": "Bilan",
   "walks/open-of": "Bilan de la sortie du {$at :utc}",
   "walks/in-second": "dans le second groupe",

@@ -18,8 +18,6 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/joint-line": "{$start :clock} · {$number} {$action} ({$length :length}, avec {$crew :list})",
   "workbook/waits": "{$crew} {$seconds :number} s",
   "workbook/waits-for": "{$crew} {$seconds :number} s : {$on :message}",
-  "workbook/list-waits": "{$who} {$time :length} pour {$on :message}",
-  "workbook/something": "quelque chose avant",
   "workbook/critical": "critique",
   "workbook/column-number": "N°",
   "workbook/column-task": "Tâche",

@@ -177,7 +177,7 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/finish": "{$finish :finish}",
   "write/over": "{$time :length} de trop",
   "write/chance": "Dans la limite",
-  "write/as-of": "Ces chiffres sont",
+  "write/as-of": "Chiffres",
   "write/of-before": "(d’avant)",
   "write/working": "d’avant la dernière modification ; calcul en cours",
   "write/as-written": "de ce qui est rédigé",

@@ -304,7 +304,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/ending-in-work": "in Arbeit",
   "cli/ending-open": "offen",
   "cli/ending-out-of-order": "{$ending}, außer der Reihe",
-  "cli/waited-for": "{$who} {$time :length}: {$what}",
+  "cli/wait-hold": "{$who} {$time :length} auf das Ende des Halts",
   "cli/state-title": "{$title}, Außeneinsatz {$walk} ({$mode})",
   "cli/state-clock": "{$phase}, PET {$pet :clock}, {$at :utc form=second} UTC",
   "cli/state-no-clock": "{$phase}, Uhr nicht gestartet, {$at :utc form=second} UTC",

@@ -10,8 +10,8 @@ export const surpriseSentences: Translated<typeof english> = {
   "cli/surprise-never": "kam nie: {$title}: {$effect}",
   "cli/surprise-expected": "Erwartet von {$crew :list} innerhalb von {$time :length}: {$notice} {$act}",
   "cli/surprise-unnoticed": "Kein Eintrag zeigt, dass sie bemerkt wurde.",
-  "cli/surprise-sign": "{$at :clock} {$who} {$what}",
-  "cli/surprise-sign-said": "{$at :clock} {$who} {$what}: {$said}",
+  "cli/surprise-sign": "{$at :clock} {$who}: {$what}",
+  "cli/surprise-sign-said": "{$at :clock} {$who}: {$what}; {$said}",
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{Danach lag das Ende nach der Prognose {$time :length form=second} früher.}} * {{Danach lag das Ende nach der Prognose {$time :length form=second} später.}}",
   "cli/surprise-margin": "Die Reserve ging von {$before :margin} auf {$after :margin}.",

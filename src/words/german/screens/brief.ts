@@ -3,22 +3,22 @@ import type { Translated } from "../../translated.ts";
 
 /** What a briefing says: captions made from the steps, its controls, its storyboard and its quiz. */
 export const briefWords: Translated<typeof english> = {
-  "brief/do": "{#b}{$crew :message}:{/b} {$action}",
-  "brief/do-together": "{#b}{$crew :message}, gemeinsam:{/b} {$action}",
-  "brief/skipped": "{#b}{$crew :message}:{/b} übersprungen: {$action}",
-  "brief/task": "{#b}{$number :integer} {$title}:{/b} {$crew :message}",
+  "brief/do": "{#b}{$crew :list}:{/b} {$action}",
+  "brief/do-together": "{#b}{$crew :list}, gemeinsam:{/b} {$action}",
+  "brief/skipped": "{#b}{$crew :list}:{/b} übersprungen: {$action}",
+  "brief/task": "{#b}{$number :integer} {$title}:{/b} {$crew :list}",
   "brief/waits":
-    ".input {$count :integer} .match $count one {{{$crew :message} wartet.}} * {{{$crew :message} warten.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} wartet.}} * {{{$crew :list} warten.}}",
   "brief/waits-hold":
-    ".input {$count :integer} .match $count one {{{$crew :message} wartet auf das Ende des Halts.}} * {{{$crew :message} warten auf das Ende des Halts.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} wartet auf das Ende des Halts.}} * {{{$crew :list} warten auf das Ende des Halts.}}",
   "brief/waits-lag":
-    ".input {$count :integer} .match $count one {{{$crew :message} wartet auf das Ende des Zeitabstands nach {$step}.}} * {{{$crew :message} warten auf das Ende des Zeitabstands nach {$step}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} wartet auf das Ende des Zeitabstands nach {$step}.}} * {{{$crew :list} warten auf das Ende des Zeitabstands nach {$step}.}}",
   "brief/waits-not-before":
-    ".input {$count :integer} .match $count one {{{$crew :message} wartet auf PET {$pet :pet}.}} * {{{$crew :message} warten auf PET {$pet :pet}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} wartet auf PET {$pet :pet}.}} * {{{$crew :list} warten auf PET {$pet :pet}.}}",
   "brief/waits-window":
-    ".input {$count :integer} .match $count one {{{$crew :message} wartet auf {$window}.}} * {{{$crew :message} warten auf {$window}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} wartet auf {$window}.}} * {{{$crew :list} warten auf {$window}.}}",
   "brief/waits-crew":
-    ".input {$count :integer} .match $count one {{{$crew :message} wartet bei {$step} auf {$other :message}.}} * {{{$crew :message} warten bei {$step} auf {$other :message}.}}",
+    ".input {$count :integer} .match $count one {{{$crew :list} wartet bei {$step} auf {$other :list}.}} * {{{$crew :list} warten bei {$step} auf {$other :list}.}}",
   "brief/at-place": "bei {$place}",
   "brief/on-way": "von {$from} zu {$to}",
   "brief/title": "Briefing",
@@ -106,8 +106,8 @@ export const briefWords: Translated<typeof english> = {
   "brief/nothing-next": "Hiernach kommt nichts",
   "brief/next-at": "Als Nächstes, bei PET {$pet :clock}",
   "brief/left": "Verbleibende Zeit",
-  "brief/left-of-walk": "{$time :length} des Außeneinsatzes,",
-  "brief/left-at-speed": "{$time :length} des Briefings bei {$speed :integer}×.",
+  "brief/left-both":
+    "{$time :length} des Außeneinsatzes, {$shown :length} des Briefings bei {$speed :integer}×.",
   "brief/alerts-ahead": "Kommende Warnhinweise",
   "brief/alert-at": "um {$pet :clock}:",
   "brief/other-presenter":

@@ -10,11 +10,11 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "window/not-known-orbit":
     "Wann {$window} kommt, ist ohne Umlaufbahn und Zeitpunkt des Beginns nicht bekannt; der Plan berücksichtigt es nicht.",
   "window/no-fit":
-    "„{$step}“ dauert {$length :number} min und kann frühestens bei PET {$ready :clock} beginnen, {$why :message}. {$mend :message}",
+    "„{$step}“ dauert {$length :number} min und kann frühestens bei PET {$ready :clock} beginnen. {$why :message} {$mend :message}",
   "window/not-open-after":
-    ".input {$count :integer} .match $count one {{aber {$windows :list style=chained} ist danach nicht offen}} * {{aber {$windows :list style=chained} sind danach nicht zugleich offen}}",
+    ".input {$count :integer} .match $count one {{{$windows :list style=chained} ist danach nicht offen.}} * {{{$windows :list style=chained} sind danach nicht zugleich offen.}}",
   "window/too-short":
-    ".input {$count :integer} .match $count one {{aber danach ist {$windows :list style=chained} höchstens {$longest :number} min offen, {$short :number} min zu kurz}} * {{aber danach sind {$windows :list style=chained} höchstens {$longest :number} min zugleich offen, {$short :number} min zu kurz}}",
+    ".input {$count :integer} .match $count one {{Danach ist {$windows :list style=chained} höchstens {$longest :number} min offen, {$short :number} min zu kurz.}} * {{Danach sind {$windows :list style=chained} höchstens {$longest :number} min zugleich offen, {$short :number} min zu kurz.}}",
   "window/call-out-of-contact":
     '„{$step}“ spricht von PET {$start :clock} bis {$finish :clock} mit dem Boden, außerhalb von {$windows :list style=chained}. Nennen Sie in "within" ein Zeitfenster mit Kontakt, damit der Ruf darauf wartet, oder verschieben Sie den Ruf.',
   "window/fits-earlier":

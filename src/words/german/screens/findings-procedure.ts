@@ -134,14 +134,14 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/anchor-not-there":
     "In „{$step}“ wird der Anschlagpunkt der Sicherungsleine von {$crew} nach {$anchor} verlegt, aber {$crew} ist bei {$place}.",
   "tether/shared-route":
-    "Die Sicherungsleinen von {$one} und {$other} können beide über dem Weg zwischen {$from} und {$to} liegen: die von {$one} {$oneDuring :message}, die von {$other} {$otherDuring :message}. Halten Sie beide voneinander frei.",
+    "Die Sicherungsleinen von {$one} ({$oneDuring :message}) und {$other} ({$otherDuring :message}) können beide über dem Weg zwischen {$from} und {$to} liegen. Halten Sie beide voneinander frei.",
   "tether/in-step": "in „{$step}“",
   "tether/from-step-to-step": "von „{$first}“ bis „{$last}“",
   "custody/would-be-inside-itself": "{$item} wäre nach „{$step}“ in sich selbst.",
   "custody/not-held":
-    "In „{$step}“ ist es für {$crew :list style=chained} nicht möglich, {$item} zu bewegen: Der Gegenstand ist {$where :message}.",
+    "In „{$step}“ ist es für {$crew :list style=chained} nicht möglich, {$item} zu bewegen; der Gegenstand ist anderswo: {$where :message}.",
   "custody/hand-over-apart":
-    'In „{$step}“ kann {$item} nicht weitergegeben werden: {$giver} ist {$giverAt :message}, {$receiver} {$receiverAt :message}. Lassen Sie zuerst beide an einen Ort kommen, oder geben Sie mit "at" an, wo es ausgeführt wird.',
+    'In „{$step}“ kann {$item} nicht von {$giver} ({$giverAt :message}) an {$receiver} ({$receiverAt :message}) weitergegeben werden. Lassen Sie zuerst beide an einen Ort kommen, oder geben Sie mit "at" an, wo es ausgeführt wird.',
   "custody/hands-full":
     "Nach „{$step}“, bei PET {$at :clock}, hat {$crew} {$items :list style=chained} in der Hand; dafür sind {$needed :integer} Hände nötig. Lassen Sie zuerst etwas weglegen oder weitergeben.",
   "custody/hands-full-at-start":
@@ -154,9 +154,9 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
     "In „{$step}“ bleibt {$item} bei {$place}, aber niemand von denen, die den Schritt ausführen, ist dort.",
   "custody/bag-not-at-hand":
     "In „{$step}“ kommt {$item} in {$bag}; das ist nicht zur Hand bei {$crew :list style=chained}.",
-  "custody/not-at-its-end": "Am Ende ist {$item} {$is :message}, nicht {$end :message}, wie es sein muss.",
+  "custody/not-at-its-end": "Am Ende ist {$item} nicht am richtigen Ort ({$end :message}): {$is :message}.",
   "custody/left-outside":
-    "{$item} bleibt außen: Am Ende ist der Gegenstand {$is :message}. Lassen Sie ihn hereinbringen, oder geben Sie ihm ein Ende.",
+    "{$item} bleibt am Ende außen ({$is :message}). Lassen Sie den Gegenstand hereinbringen, oder geben Sie ihm ein Ende.",
   "custody/where-nowhere": "nirgends",
   "custody/where-unknown": "an einem unbekannten Ort",
   "custody/where-crew": "bei {$crew :list style=chained}",

@@ -70,7 +70,7 @@ export const followPanelWords: Translated<typeof english> = {
   "panel/turn-back": "Umkehr",
   "panel/windows-title": "Licht und Kontakt",
   "panel/window-next":
-    "{$window} {$when}, nach der Umlaufbahn, dem Standort oder der Liste vom Öffnen des Außeneinsatzes.",
+    "{$window}: {$when}, nach der Umlaufbahn, dem Standort oder der Liste vom Öffnen des Außeneinsatzes.",
   "panel/contingencies": "Eventualfälle",
   "panel/no-contingencies": "Diese Prozedur hat keine.",
   "panel/contingencies-how":

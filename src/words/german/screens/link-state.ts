@@ -33,14 +33,13 @@ export const linkStateWords: Translated<typeof english> = {
   "link/unreadable":
     ".input {$count :integer} .match $count one {{{$count} Eintrag des Hubs fehlt hier: Diese Version der App kann ihn nicht lesen. Aktualisieren Sie die App.}} * {{{$count} Einträge des Hubs fehlen hier: Diese Version der App kann sie nicht lesen. Aktualisieren Sie die App.}}",
   "link/restamped":
-    ".input {$count :integer} .match $count one {{{$count} Eintrag wurde nach der Uhr des Hubs eingeordnet, weil die Uhr dieses Tablets {$clock :message}. Stellen Sie sie richtig.}} * {{{$count} Einträge wurden nach der Uhr des Hubs eingeordnet, weil die Uhr dieses Tablets {$clock :message}. Stellen Sie sie richtig.}}",
+    ".input {$count :integer} .match $count one {{{$count} Eintrag wurde nach der Uhr des Hubs eingeordnet, weil die Uhr dieses Tablets vorgegangen ist. Stellen Sie sie richtig.}} * {{{$count} Einträge wurden nach der Uhr des Hubs eingeordnet, weil die Uhr dieses Tablets vorgegangen ist. Stellen Sie sie richtig.}}",
+  "link/restamped-by":
+    ".input {$count :integer} .match $count one {{{$count} Eintrag wurde nach der Uhr des Hubs eingeordnet, weil die Uhr dieses Tablets {$by :length} vorgeht. Stellen Sie sie richtig.}} * {{{$count} Einträge wurden nach der Uhr des Hubs eingeordnet, weil die Uhr dieses Tablets {$by :length} vorgeht. Stellen Sie sie richtig.}}",
   "link/entered-anew":
     ".input {$count :integer} .match $count one {{{$count} Eintrag wurde unter einer neuen Nummer noch einmal eingetragen, weil der Hub an seiner Stelle einen anderen hatte. Nichts ist verloren.}} * {{{$count} Einträge wurden unter neuen Nummern noch einmal eingetragen, weil der Hub an ihrer Stelle andere hatte. Nichts ist verloren.}}",
   "link/set-aside":
     ".input {$count :integer} .match $count one {{{$count} Eintrag wurde beiseitegelegt und zählt nicht: {$why :message}.}} * {{{$count} Einträge wurden beiseitegelegt und zählen nicht: {$why :message}.}}",
-  "link/clock-ran-ahead": "vorgegangen ist",
-  "link/clock-ahead-seconds": "{$seconds :integer} s vorgeht",
-  "link/clock-is-ahead": "{$by :length} vorgeht",
   "link/aside-refused": "der Hub hat das abgelehnt",
   "link/aside-not-an-entry": "der Hub kann solche Einträge nicht lesen",
   "link/aside-other-walk": "der Hub nimmt nur Einträge dieses Außeneinsatzes an",

@@ -144,5 +144,4 @@ export const reviewTableWords: Translated<typeof english> = {
   "review/ending-open": "nicht erledigt",
   "review/ending-not-performed": "Zweig nicht genommen",
   "review/not-planned": "nicht geplant",
-  "review/wait": "{$crew} {$time :length} {$reason}",
 };

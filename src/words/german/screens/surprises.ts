@@ -48,8 +48,8 @@ export const surpriseWords: Translated<typeof english> = {
   "review/surprise-within": "{$crew}, innerhalb von {$time :length}:",
   "review/surprise-unnoticed": "Kein Eintrag zeigt, dass sie bemerkt wurde.",
   "review/surprise-noticed": "Zuerst bemerkt durch {$who}, {$time :length form=second} nachdem sie kam.",
-  "review/surprise-sign": "{$at} {$who} {$what}.",
-  "review/surprise-sign-said": "{$at} {$who} {$what}: {$said}",
+  "review/surprise-sign": "{$at} {$who}: {$what}",
+  "review/surprise-sign-said": "{$at} {$who}: {$what}; {$said}",
   "review/surprise-no-forecast":
     "Was sie kostete, lässt sich nicht sagen: Es gab zu dieser Zeit keine Prognose.",
   "review/surprise-finish": "Ende nach Prognose",

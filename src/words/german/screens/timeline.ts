@@ -41,7 +41,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/later": "{$time :length} später als geplant",
   "timeline/earlier": "{$time :advance} früher als geplant",
   "timeline/span": "{$start :pet} bis {$finish :pet} ({$length :length})",
-  "timeline/wait": "{$crew} {$time :length} {$reason}",
   "timeline/wait-unknown": "kein Grund im Protokoll",
   "timeline/wait-hold": "auf das Ende des Halts",
   "timeline/wait-for": "auf {$what}",

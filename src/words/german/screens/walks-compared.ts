@@ -24,12 +24,7 @@ export const walksComparedWords: Translated<typeof english> = {
   "walks/deviations":
     ".input {$count :integer} .match $count 0 {{keine Abweichungen}} one {{{$count} Abweichung}} * {{{$count} Abweichungen}}",
   "walks/waits": "Am längsten gewartet: {$waits :clauses}",
-  "walks/waited": "{$who} {$time :length} auf {$what}",
-  "walks/cause-crew": "{$crew :list style=chained}",
-  "walks/cause-lag": "einen Zeitabstand",
-  "walks/cause-not-before": "eine gesetzte PET",
-  "walks/cause-window": "ein Zeitfenster",
-  "walks/cause-hold": "das Ende eines Halts",
+  "walks/waited": "{$who}: {$waited :message}",
   "walks/open": "Auswertung",
   "walks/open-of": "Außeneinsatz vom {$at :utc} auswerten",
   "walks/in-second": "in der zweiten Gruppe",

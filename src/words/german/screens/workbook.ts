@@ -18,8 +18,6 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/joint-line": "{$start :clock} · {$number} {$action} ({$length :length}, mit {$crew :list})",
   "workbook/waits": "{$crew} {$seconds :number} s",
   "workbook/waits-for": "{$crew} {$seconds :number} s: {$on :message}",
-  "workbook/list-waits": "{$who} {$time :length}: {$on :message}",
-  "workbook/something": "etwas davor",
   "workbook/critical": "kritisch",
   "workbook/column-number": "Nr.",
   "workbook/column-task": "Aufgabe",

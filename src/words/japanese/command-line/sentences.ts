@@ -282,7 +282,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/ending-in-work": "作業中",
   "cli/ending-open": "未実施",
   "cli/ending-out-of-order": "{$ending}、順序外",
-  "cli/waited-for": "{$who} {$time :length} {$what}待ち",
+  "cli/wait-hold": "{$who} {$time :length} ホールドの解除待ち",
   "cli/state-title": "{$title}、船外活動 {$walk}（{$mode}）",
   "cli/state-clock": "{$phase}、PET {$pet :clock}、{$at :utc form=second} UTC",
   "cli/state-no-clock": "{$phase}、時計は未開始、{$at :utc form=second} UTC",

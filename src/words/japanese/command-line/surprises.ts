@@ -10,8 +10,8 @@ export const surpriseSentences: Translated<typeof english> = {
   "cli/surprise-never": "発生せず：{$title}：{$effect}",
   "cli/surprise-expected": "{$crew :list}に{$time :length}以内に期待される対応：{$notice} {$act}",
   "cli/surprise-unnoticed": "気付いたことを示すエントリーはありません。",
-  "cli/surprise-sign": "{$at :clock} {$who} {$what}",
-  "cli/surprise-sign-said": "{$at :clock} {$who} {$what}：{$said}",
+  "cli/surprise-sign": "{$at :clock} {$who}：{$what}",
+  "cli/surprise-sign-said": "{$at :clock} {$who}：{$what}；{$said}",
   "cli/surprise-cost":
     ".input {$way :string} .match $way earlier {{その後、予測の終了は{$time :length form=second}早くなりました。}} * {{その後、予測の終了は{$time :length form=second}遅くなりました。}}",
   "cli/surprise-margin": "余裕は{$before :margin}から{$after :margin}になりました。",

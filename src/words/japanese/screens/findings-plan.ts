@@ -10,11 +10,11 @@ export const findingsOfPlanWords: Translated<typeof english> = {
   "window/not-known-orbit":
     "軌道と開始日時がないため、{$window}がいつ来るか不明です。計画には考慮されていません。",
   "window/no-fit":
-    "「{$step}」は{$length :number} minかかり、最も早くてPET {$ready :clock}に開始できますが、{$why :message}。{$mend :message}",
+    "「{$step}」は{$length :number} minかかり、最も早くてPET {$ready :clock}に開始できます。{$why :message}{$mend :message}",
   "window/not-open-after":
-    ".input {$count :integer} .match $count 1 {{それ以後{$windows :list style=chained}は開きません}} * {{それ以後{$windows :list style=chained}が同時に開くことはありません}}",
+    ".input {$count :integer} .match $count 1 {{それ以後{$windows :list style=chained}は開きません。}} * {{それ以後{$windows :list style=chained}が同時に開くことはありません。}}",
   "window/too-short":
-    ".input {$count :integer} .match $count 1 {{それ以後{$windows :list style=chained}が開くのは最長{$longest :number} minで、{$short :number} min足りません}} * {{それ以後{$windows :list style=chained}が同時に開くのは最長{$longest :number} minで、{$short :number} min足りません}}",
+    ".input {$count :integer} .match $count 1 {{それ以後{$windows :list style=chained}が開くのは最長{$longest :number} minで、{$short :number} min足りません。}} * {{それ以後{$windows :list style=chained}が同時に開くのは最長{$longest :number} minで、{$short :number} min足りません。}}",
   "window/call-out-of-contact":
     '「{$step}」はPET {$start :clock}から{$finish :clock}まで地上と通話しますが、{$windows :list style=chained}の外です。通話が時間帯を待つように"within"に交信の時間帯を指定するか、通話を移してください。',
   "window/fits-earlier": "{$earlier :number} min早く、PET {$at :clock}までに開始できれば収まります。",

@@ -130,14 +130,14 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "tether/anchor-not-there":
     "「{$step}」で{$crew}のテザーの固定点を{$anchor}に移しますが、{$crew}は{$place}にいます。",
   "tether/shared-route":
-    "{$one}と{$other}のテザーが、ともに{$from}と{$to}の間の経路にかかる可能性があります。{$one}のテザーは{$oneDuring :message}、{$other}のテザーは{$otherDuring :message}です。絡まないようにしてください。",
+    "{$one}（{$oneDuring :message}）と{$other}（{$otherDuring :message}）のテザーが、ともに{$from}と{$to}の間の経路にかかる可能性があります。絡まないようにしてください。",
   "tether/in-step": "「{$step}」の間",
   "tether/from-step-to-step": "「{$first}」から「{$last}」までの間",
   "custody/would-be-inside-itself": "「{$step}」の後、{$item}が自分自身の中に入ることになります。",
   "custody/not-held":
     "「{$step}」で{$crew :list style=chained}は{$item}を移せません。{$item}の位置：{$where :message}。",
   "custody/hand-over-apart":
-    '「{$step}」で{$item}を受け渡せません。{$giver}の位置：{$giverAt :message}、{$receiver}の位置：{$receiverAt :message}。先に2人を同じ場所に置くか、"at"で場所を指定してください。',
+    '「{$step}」で{$item}を{$giver}（{$giverAt :message}）から{$receiver}（{$receiverAt :message}）へ渡せません。先に2人を同じ場所に置くか、"at"で場所を指定してください。',
   "custody/hands-full":
     "「{$step}」の後、PET {$at :clock}に{$crew}は{$items :list style=chained}を手に持ち、手が{$needed :integer}本必要になります。先に何かをしまうか、渡してください。",
   "custody/hands-full-at-start":
@@ -149,10 +149,9 @@ export const findingsOfProcedureWords: Translated<typeof english> = {
   "custody/place-not-there": "「{$step}」で{$item}を{$place}に置きますが、担当の誰もそこにいません。",
   "custody/bag-not-at-hand":
     "「{$step}」で{$item}を{$bag}に入れますが、{$crew :list style=chained}の手元に{$bag}がありません。",
-  "custody/not-at-its-end":
-    "終了時の{$item}の位置は「{$is :message}」で、必要な「{$end :message}」になっていません。",
+  "custody/not-at-its-end": "終了時の{$item}が必要な位置（{$end :message}）にありません：{$is :message}。",
   "custody/left-outside":
-    "{$item}が船外に残ります。終了時の位置：{$is :message}。船内に入れるか、終了時の位置を指定してください。",
+    "{$item}が終了時に船外に残ります（{$is :message}）。船内に入れるか、終了時の位置を指定してください。",
   "custody/where-nowhere": "どこにもない",
   "custody/where-unknown": "不明な場所",
   "custody/where-crew": "{$crew :list style=chained}が所持",

@@ -69,7 +69,7 @@ export const followPanelWords: Translated<typeof english> = {
     "試行 {$samples :integer}回：各ステップの時間は、最短から最長までのPERTベータ分布から抽出します。",
   "panel/turn-back": "引き返し",
   "panel/windows-title": "日照と交信",
-  "panel/window-next": "{$window} {$when}。船外活動の作成時に指定した軌道、地点または一覧によります。",
+  "panel/window-next": "{$window}：{$when}。船外活動の作成時に指定した軌道、地点または一覧によります。",
   "panel/contingencies": "異常時手順",
   "panel/no-contingencies": "この手順書に異常時手順はありません。",
   "panel/contingencies-how":

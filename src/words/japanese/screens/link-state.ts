@@ -32,13 +32,12 @@ export const linkStateWords: Translated<typeof english> = {
   "link/unreadable":
     "ハブのエントリー {$count :integer}件がここにありません。アプリのこの版では読み取れないためです。アプリを更新してください。",
   "link/restamped":
-    "このタブレットの時計が{$clock :message}ため、エントリー {$count :integer}件をハブの時計で並べ直しました。時計を合わせてください。",
+    "このタブレットの時計が進んでいたため、エントリー {$count :integer}件をハブの時計で並べ直しました。時計を合わせてください。",
+  "link/restamped-by":
+    "このタブレットの時計が{$by :length}進んでいるため、エントリー {$count :integer}件をハブの時計で並べ直しました。時計を合わせてください。",
   "link/entered-anew":
     "ハブの同じ番号に別のエントリーがあったため、エントリー {$count :integer}件を新しい番号で入力し直しました。失われたものはありません。",
-  "link/set-aside": "{$why :message}ため、エントリー {$count :integer}件を別に置きました。効力はありません。",
-  "link/clock-ran-ahead": "進んでいた",
-  "link/clock-ahead-seconds": "{$seconds :integer} s進んでいる",
-  "link/clock-is-ahead": "{$by :length}進んでいる",
+  "link/set-aside": "エントリー {$count :integer}件を別に置きました。効力はありません：{$why :message}。",
   "link/aside-refused": "ハブが拒否した",
   "link/aside-not-an-entry": "ハブがそのようなエントリーを読み取れない",
   "link/aside-other-walk": "ハブが受け付けるのはこの船外活動のエントリーだけである",

@@ -143,5 +143,4 @@ export const reviewTableWords: Translated<typeof english> = {
   "review/ending-open": "未実施",
   "review/ending-not-performed": "通らなかった分岐",
   "review/not-planned": "計画外",
-  "review/wait": "{$crew} {$time :length} {$reason}",
 };

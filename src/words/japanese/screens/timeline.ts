@@ -40,7 +40,6 @@ export const timelineWords: Translated<typeof english> = {
   "timeline/later": "計画より{$time :length}遅れ",
   "timeline/earlier": "計画より{$time :advance}先行",
   "timeline/span": "{$start :pet}～{$finish :pet}（{$length :length}）",
-  "timeline/wait": "{$crew} {$time :length} {$reason}",
   "timeline/wait-unknown": "ログに理由なし",
   "timeline/wait-hold": "ホールドの解除待ち",
   "timeline/wait-for": "{$what}待ち",

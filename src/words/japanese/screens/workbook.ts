@@ -18,8 +18,6 @@ export const workbookWords: Translated<typeof english> = {
   "workbook/joint-line": "{$start :clock}・{$number} {$action}（{$length :length}、{$crew :list}と共同）",
   "workbook/waits": "{$crew} {$seconds :number} s",
   "workbook/waits-for": "{$crew} {$seconds :number} s：{$on :message}",
-  "workbook/list-waits": "{$who} {$time :length} {$on :message}待ち",
-  "workbook/something": "先行するもの",
   "workbook/critical": "クリティカル",
   "workbook/column-number": "番号",
   "workbook/column-task": "タスク",

@@ -170,7 +170,7 @@ export const writeScreenWords: Translated<typeof english> = {
   "write/finish": "{$finish :finish}",
   "write/over": "{$time :length}超過",
   "write/chance": "制限時間内の確率",
-  "write/as-of": "値の時点：",
+  "write/as-of": "値の時点",
   "write/of-before": "（変更前）",
   "write/working": "直前の編集より前（計算中）",
   "write/as-written": "現在の内容",

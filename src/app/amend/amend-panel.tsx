@@ -8,6 +8,7 @@ import type { Ledger, WalkState } from "../../core/walk/index.ts";
 import { begunSteps } from "../../core/walk/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { SidePanel } from "../panel/index.ts";
+import { markedInText, useShownTexts } from "../texts/index.ts";
 import "./amend.css";
 import { ContingencyWishes } from "./contingency-wishes.tsx";
 import { EffectView } from "./effect-view.tsx";
@@ -51,7 +52,10 @@ export function AmendPanel({ state, now, risk, first, onAmend, onClose }: AmendP
   const onWish = (wish: Wish) => setWishes((all) => [...all, wish]);
   const begun = useMemo(() => begunSteps(state.ledger, now), [state.ledger, now]);
   const isOpen = (step: StepId) => !begun.complete.has(step) && !begun.working.has(step);
-  const shared = { outline: ledger.inForce.outline, isOpen, onWish };
+  const texts = useShownTexts();
+  const written = ledger.inForce.outline;
+  const outline = useMemo(() => texts?.show(written, markedInText) ?? written, [texts, written]);
+  const shared = { outline, written, isOpen, onWish };
   const nextStep = first.step ?? state.lanes.find(({ step }) => step !== null)?.step ?? null;
   return (
     <SidePanel title={words("amending/title")} onClose={onClose}>
@@ -97,7 +101,7 @@ export function AmendPanel({ state, now, risk, first, onAmend, onClose }: AmendP
         <TaskWishes {...shared} />
       </Section>
       <Section title={words("amending/a-contingency")}>
-        <ContingencyWishes ledger={ledger} at={now} onWish={onWish} />
+        <ContingencyWishes ledger={ledger} outline={outline} at={now} onWish={onWish} />
       </Section>
       <Section title={words("amending/a-new-step")}>
         <NewStepWish {...shared} first={nextStep} pet={state.pet ?? NO_TIME} />

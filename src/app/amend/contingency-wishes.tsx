@@ -1,18 +1,23 @@
 import { backToPlanChanges, bringChanges, broughtContingencies } from "../../core/effect/index.ts";
-import type { Contingency } from "../../core/procedure/index.ts";
+import type { Contingency, Outline } from "../../core/procedure/index.ts";
 import type { Instant } from "../../core/units/index.ts";
 import type { Ledger } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
 import type { Wish } from "./wish.ts";
 
-/** The wish to bring a contingency in behind the step in hand; `null` when it is in the plan already. */
-export function bringing(ledger: Ledger, contingency: Contingency, at: Instant): Wish | null {
+/** The wish to bring a contingency in behind the step in hand; `null` when it is in the plan already. `outline` names what is meant. */
+export function bringing(
+  ledger: Ledger,
+  contingency: Contingency,
+  at: Instant,
+  outline: Outline = ledger.inForce.outline,
+): Wish | null {
   const bring = bringChanges(ledger, contingency, at);
   if (!bring) return null;
-  const behind = ledger.inForce.outline.step(bring.behind);
+  const behind = outline.step(bring.behind);
   return {
     says: words("amending/brought", {
-      contingency: contingency.title,
+      contingency: titleIn(outline, contingency),
       behind: behind
         ? words("amending/step-name", { number: behind.number, action: behind.step.do })
         : bring.behind,
@@ -21,21 +26,27 @@ export function bringing(ledger: Ledger, contingency: Contingency, at: Instant):
   };
 }
 
+const titleIn = ({ procedure }: Outline, { id, title }: Contingency): string =>
+  procedure.contingencies.find((one) => one.id === id)?.title ?? title;
+
 /** Contingencies to bring in, and those that were, to be taken out again as far as they are not begun ([AMD1]). */
 export function ContingencyWishes({
   ledger,
+  outline,
   at,
   onWish,
 }: {
   readonly ledger: Ledger;
+  /** The plan as it is shown. */
+  readonly outline: Outline;
   readonly at: Instant;
   readonly onWish: (wish: Wish) => void;
 }) {
   const { contingencies } = ledger.inForce.outline.procedure;
   const back = broughtContingencies(ledger).flatMap((brought) => {
     const changes = backToPlanChanges(ledger, brought, at);
-    const { title, id } = brought.contingency;
-    return changes ? [{ id, title, changes }] : [];
+    const { contingency } = brought;
+    return changes ? [{ id: contingency.id, title: titleIn(outline, contingency), changes }] : [];
   });
   if (contingencies.length === 0 && back.length === 0)
     return <p className="hint">{words("amending/no-contingencies")}</p>;
@@ -57,11 +68,11 @@ export function ContingencyWishes({
           type="button"
           className="plain-button"
           onClick={() => {
-            const wish = bringing(ledger, contingency, at);
+            const wish = bringing(ledger, contingency, at, outline);
             if (wish) onWish(wish);
           }}
         >
-          {words("amending/bring", { contingency: contingency.title })}
+          {words("amending/bring", { contingency: titleIn(outline, contingency) })}
         </button>
       ))}
     </div>

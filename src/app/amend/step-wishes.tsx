@@ -19,7 +19,7 @@ interface StepWishesProps extends WishFormProps {
 }
 
 /** What can be wished of a step that is not begun: another time, other performers, another place in the plan, or none. */
-export function StepWishes({ outline, isOpen, first, onWish }: StepWishesProps) {
+export function StepWishes({ outline, written, isOpen, first, onWish }: StepWishesProps) {
   const open = outline.steps.filter(({ step }) => isOpen(step.id));
   const [chosen, setChosen] = useState<StepId | null>(first);
   const entry = open.find(({ step }) => step.id === chosen) ?? open[0];
@@ -32,7 +32,14 @@ export function StepWishes({ outline, isOpen, first, onWish }: StepWishesProps) 
         value={entry.step.id}
         onValue={setChosen}
       />
-      <OneStep key={entry.step.id} outline={outline} isOpen={isOpen} entry={entry} onWish={onWish} />
+      <OneStep
+        key={entry.step.id}
+        outline={outline}
+        written={written}
+        isOpen={isOpen}
+        entry={entry}
+        onWish={onWish}
+      />
     </>
   );
 }

@@ -11,7 +11,7 @@ import type { WishFormProps } from "./wish-form-props.ts";
 const taskChoices = (tasks: readonly Task[]) => tasks.map(({ id, title }) => ({ id, name: title }));
 
 /** What can be wished of a task with steps to come: another place, none, its get-ahead done, two people the other way round. */
-export function TaskWishes({ outline, isOpen, onWish }: WishFormProps) {
+export function TaskWishes({ outline, written, isOpen, onWish }: WishFormProps) {
   const { tasks } = outline.procedure;
   const open = tasks.filter(({ steps }) => steps.some(({ id }) => isOpen(id)));
   const [chosen, setChosen] = useState<TaskId | null>(null);
@@ -53,19 +53,19 @@ export function TaskWishes({ outline, isOpen, onWish }: WishFormProps) {
           </div>
         </>
       )}
-      <Swap task={task} outline={outline} isOpen={isOpen} onWish={onWish} />
+      <Swap task={task} outline={outline} written={written} isOpen={isOpen} onWish={onWish} />
     </>
   );
 }
 
-function Swap({ outline, isOpen, onWish, task }: WishFormProps & { readonly task: Task }) {
+function Swap({ outline, written, isOpen, onWish, task }: WishFormProps & { readonly task: Task }) {
   const outside = outline.crew.filter(({ station }) => station === "outside");
   const [first, second] = outside.length > 1 ? outside : outline.crew;
   const [one, setOne] = useState<CrewId | null>(first?.id ?? null);
   const [other, setOther] = useState<CrewId | null>(second?.id ?? null);
   if (one === null || other === null) return null;
   const people = outline.crew.map(({ id, call }) => ({ id, name: call }));
-  const wish = one === other ? null : swapped(outline, task, [one, other], isOpen);
+  const wish = one === other ? null : swapped(written, task, [one, other], isOpen);
   return (
     <>
       <SelectField label={words("amending/swap-one")} choices={people} value={one} onValue={setOne} />

@@ -11,7 +11,7 @@ import { useProcedureLight } from "../light/index.ts";
 import { useMissingWalk } from "../link/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
-import { markedInText, useTexts } from "../texts/index.ts";
+import { markedInText, useLedgerTexts, useTexts } from "../texts/index.ts";
 
 /** What there is to be briefed, or why there is nothing. */
 export interface Briefed {
@@ -53,7 +53,8 @@ export function useBriefedPlan(procedure: string, start: Instant | null): Briefe
 export function useBriefedWalk(walk: WalkId): Briefed {
   const { now, store } = useServices();
   const { folded, isRead, problem } = useWalkSession(walk);
-  const { ledger, lastAt } = folded;
+  const { lastAt } = folded;
+  const { ledger } = useLedgerTexts(folded.ledger, markedInText);
   const { said } = useMissingWalk({ walk, isRead, problem, isThere: ledger !== null });
   const briefing = useMemo(() => {
     if (!ledger) return null;

@@ -1,5 +1,5 @@
 import { IonPage, useIonRouter } from "@ionic/react";
-import { useCallback, useEffect, useMemo } from "react";
+import { useCallback, useEffect } from "react";
 import { useParams } from "react-router-dom";
 import { mayLead, mayMark } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
@@ -18,7 +18,7 @@ import {
   useStoreStatus,
   useWalkSession,
 } from "../session/index.ts";
-import { TextsContext, useTexts } from "../texts/index.ts";
+import { TextsContext, useLedgerTexts } from "../texts/index.ts";
 import { mayFire, playsHere } from "./plays-here.ts";
 
 /** The page that follows one walk. */
@@ -44,20 +44,15 @@ export function FollowPage() {
   const clock = useCallback(() => later(now(), clockOffset), [now, clockOffset]);
   const readLog = useCallback(() => walkInPieces(store.log, walk), [store, walk]);
   const petZero = folded.ledger?.petZero ?? null;
-  const { ledger } = folded;
-  const texts = useTexts(ledger?.inForce.outline ?? null);
-  const inWords = useMemo(
-    () => ledger && texts && { ...ledger, inForce: { ...ledger.inForce, outline: texts.outline } },
-    [ledger, texts],
-  );
+  const { ledger, texts } = useLedgerTexts(folded.ledger);
   return (
     <IonPage>
-      {folded.ledger ? (
+      {ledger ? (
         <TextsContext value={texts}>
           <FollowView
             session={session}
             folded={folded}
-            ledger={inWords ?? folded.ledger}
+            ledger={ledger}
             clock={clock}
             clockOffset={clockOffset}
             device={link.device}

@@ -6,6 +6,7 @@ import { walkStateAt } from "../../core/walk/index.ts";
 import { useMissingWalk } from "../link/index.ts";
 import { HandoverSheet } from "../print/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
+import { markedInText, TextsContext, useFoldedTexts } from "../texts/index.ts";
 
 /**
  * The page for somebody who takes over a walk. It is made when it is opened, whenever the log grows, and when asked. A
@@ -13,7 +14,8 @@ import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts
  */
 export function HandoverPage({ walk }: { readonly walk: string }) {
   const { now, store } = useServices();
-  const { folded, isRead, problem } = useWalkSession(walk as WalkId);
+  const { folded: entered, isRead, problem } = useWalkSession(walk as WalkId);
+  const { folded, texts } = useFoldedTexts(entered, markedInText);
   const { said } = useMissingWalk({ walk: walk as WalkId, isRead, problem, isThere: folded.ledger !== null });
   const [asked, setAsked] = useState(now);
   const handover = useMemo(() => {
@@ -33,12 +35,14 @@ export function HandoverPage({ walk }: { readonly walk: string }) {
     );
   }
   return (
-    <HandoverSheet
-      handover={handover}
-      device={store.device}
-      onAgain={() => setAsked(now())}
-      onPaper={() => window.location.assign(`/print-paper/${encodeURIComponent(walk)}`)}
-      onFollow={() => window.location.assign(`/follow/${encodeURIComponent(walk)}`)}
-    />
+    <TextsContext value={texts}>
+      <HandoverSheet
+        handover={handover}
+        device={store.device}
+        onAgain={() => setAsked(now())}
+        onPaper={() => window.location.assign(`/print-paper/${encodeURIComponent(walk)}`)}
+        onFollow={() => window.location.assign(`/follow/${encodeURIComponent(walk)}`)}
+      />
+    </TextsContext>
   );
 }

@@ -19,6 +19,7 @@ import { chooseStart, printAddress, useServices, useStartChoice } from "../sessi
 import { useProcedureText, useRevisions } from "../shelf/index.ts";
 import type { SplitRequest } from "../split/index.ts";
 import { SplitPanel } from "../split/index.ts";
+import { markedInText, TextsContext, TextsTurn, useTexts } from "../texts/index.ts";
 import { freeRevision, saveAsRevision, WhatIf } from "../what-if/index.ts";
 
 const HOUR = 3_600_000;
@@ -46,6 +47,8 @@ export function PlanPage() {
     [settled, choice],
   );
   const plan = useMemo(() => (read?.outline ? planOf(read.outline, options) : null), [read, options]);
+  const texts = useTexts(read?.outline ?? null, markedInText);
+  const outline = texts?.outline ?? null;
   const subject = useMemo<FitSubject | null>(
     () => (read?.file ? { kind: "plan", file: read.file, ...options } : null),
     [read, options],
@@ -71,7 +74,7 @@ export function PlanPage() {
       <IonContent>
         <main>
           <ScreenHead
-            title={read?.procedure?.title ?? words("parts/timeline")}
+            title={outline?.procedure.title ?? words("parts/timeline")}
             what={words("plan/timeline-as-planned")}
           >
             <button type="button" className="plain-button" onClick={() => router.push(`/read/${procedure}`)}>
@@ -110,16 +113,20 @@ export function PlanPage() {
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
+            <TextsContext value={texts}>
+              <TextsTurn />
+            </TextsContext>
             <HelpButton screen="timeline" />
           </ScreenHead>
           <p role="status" className="plan-saved">
             {saved}
           </p>
-          {read?.file && plan ? (
+          {read?.file && plan && texts && outline ? (
             <WhatIf
               key={procedure}
               file={read.file}
               plan={plan}
+              show={texts.show}
               options={options}
               findings={read.findings}
               revision={revision}
@@ -127,7 +134,7 @@ export function PlanPage() {
             >
               <ContactTimes file={read.file} onFile={(changed) => void save(changed)} />
               <LightAndStart
-                outline={plan.outline}
+                outline={outline}
                 source={source}
                 start={start}
                 onStart={(next) => chooseStart(procedure, next)}
@@ -146,12 +153,12 @@ export function PlanPage() {
               {!read && <p>{isRead ? words("parts/no-such-procedure") : words("parts/opening-procedure")}</p>}
             </div>
           )}
-          {asks === "fit" && subject && plan && (
+          {asks === "fit" && subject && outline && (
             <BesidePage>
               <FitPanel
-                outline={plan.outline}
+                outline={outline}
                 subject={subject}
-                essential={plan.outline.procedure.tasks.filter(
+                essential={outline.procedure.tasks.filter(
                   ({ priority, closeout }) => priority === "essential" && !closeout,
                 )}
                 onAgain={null}
@@ -171,10 +178,10 @@ export function PlanPage() {
               </Suspense>
             </BesidePage>
           )}
-          {asks === "split" && request && plan && (
+          {asks === "split" && request && outline && (
             <BesidePage>
               <SplitPanel
-                outline={plan.outline}
+                outline={outline}
                 title={words("split/title")}
                 request={request}
                 takeUp={{ says: words("split/save", { revision }), onTake: saveChanges }}

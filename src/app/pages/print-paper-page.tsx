@@ -5,6 +5,7 @@ import { walkStateAt } from "../../core/walk/index.ts";
 import { useMissingWalk } from "../link/index.ts";
 import { PrintSheet } from "../print/index.ts";
 import { ownClockOffset, useServices, useWalkSession } from "../session/index.ts";
+import { TextsContext, useLedgerTexts } from "../texts/index.ts";
 
 /**
  * The paper procedure of a walk, filled in as the walk stands when the page is opened, for going on with on paper. A
@@ -15,7 +16,8 @@ export function PrintPaperPage({ walk }: { readonly walk: string }) {
   const { folded, isRead, problem } = useWalkSession(walk as WalkId);
   const { said } = useMissingWalk({ walk: walk as WalkId, isRead, problem, isThere: folded.ledger !== null });
   const [opened] = useState(now);
-  const { ledger, lastAt } = folded;
+  const { lastAt } = folded;
+  const { ledger, texts } = useLedgerTexts(folded.ledger);
   if (!ledger) {
     return (
       <main className="page-message" role="status">
@@ -28,11 +30,13 @@ export function PrintPaperPage({ walk }: { readonly walk: string }) {
   const at = lastAt !== null && (ledger.opened.mode === "rehearsal" || lastAt > present) ? lastAt : present;
   const state = walkStateAt(ledger, at);
   return (
-    <PrintSheet
-      outline={ledger.inForce.outline}
-      plan={state.plan}
-      printedAt={at}
-      walk={{ state, device: store.device }}
-    />
+    <TextsContext value={texts}>
+      <PrintSheet
+        outline={ledger.inForce.outline}
+        plan={state.plan}
+        printedAt={at}
+        walk={{ state, device: store.device }}
+      />
+    </TextsContext>
   );
 }

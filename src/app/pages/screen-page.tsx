@@ -4,6 +4,8 @@ import { words } from "../../words/index.ts";
 import type { HelpScreen } from "../help/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { ScreenHead } from "../parts/index.ts";
+import type { Texts } from "../texts/index.ts";
+import { TextsContext, TextsTurn } from "../texts/index.ts";
 
 /** Another page that a head leads to. */
 interface PageLink {
@@ -21,11 +23,13 @@ interface ScreenPageProps {
   readonly isHeading?: boolean;
   /** The pages that the head leads to, the shelf last. */
   readonly to: readonly PageLink[];
+  /** The texts that the screen shows; the head offers the author's own. */
+  readonly texts?: Texts | null;
   readonly children: ReactNode;
 }
 
 /** A page with the head of its screen: what it shows, buttons to other pages, and its help. */
-export function ScreenPage({ screen, title, what, isHeading = true, to, children }: ScreenPageProps) {
+export function ScreenPage({ screen, title, what, isHeading = true, to, texts, children }: ScreenPageProps) {
   const router = useIonRouter();
   return (
     <IonPage>
@@ -37,6 +41,11 @@ export function ScreenPage({ screen, title, what, isHeading = true, to, children
                 {name}
               </button>
             ))}
+            {texts && (
+              <TextsContext value={texts}>
+                <TextsTurn />
+              </TextsContext>
+            )}
             <HelpButton screen={screen} />
           </ScreenHead>
           {children}

@@ -9,13 +9,15 @@ import { words } from "../../words/index.ts";
 import { useMissingWalk } from "../link/index.ts";
 import { useWalkRisk } from "../risk/index.ts";
 import { ownClockOffset, useSeconds, useServices, useWalkSession } from "../session/index.ts";
+import { markedInText, useFoldedTexts } from "../texts/index.ts";
 import { TimelineView } from "../timeline/index.ts";
 import { ScreenPage } from "./screen-page.tsx";
 
 /** The page with the timeline of a walk: the plan, what was done, and what is forecast. */
 export function TimelinePage() {
   const { walk = "" } = useParams();
-  const { folded, isRead, problem } = useWalkSession(walk as WalkId);
+  const { folded: entered, isRead, problem } = useWalkSession(walk as WalkId);
+  const { folded, texts } = useFoldedTexts(entered, markedInText);
   const { ledger } = folded;
   const { said } = useMissingWalk({ walk: walk as WalkId, isRead, problem, isThere: ledger !== null });
   return (
@@ -27,6 +29,7 @@ export function TimelinePage() {
         { path: `/follow/${walk}`, name: words("parts/follow") },
         { path: `/review/${walk}`, name: words("parts/review") },
       ]}
+      texts={texts}
     >
       {ledger ? (
         <LiveTimeline ledger={ledger} folded={folded} />

@@ -4,6 +4,7 @@ import type { Message } from "../../words/index.ts";
 import { inWords, message, words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { callsOf, stepWords } from "../parts/index.ts";
+import { TextsTurn } from "../texts/index.ts";
 import { HandoverCrew } from "./handover-crew.tsx";
 import { handoverLines } from "./handover-lines.ts";
 import { HandoverSupplies } from "./handover-supplies.tsx";
@@ -39,6 +40,7 @@ export function HandoverSheet({ handover, device, onAgain, onFollow, onPaper }: 
         <button type="button" className="plain-button" onClick={onPaper}>
           {words("print/as-it-stands")}
         </button>
+        <TextsTurn />
         <HelpButton screen="handover" />
         <button type="button" className="plain-button" onClick={onAgain}>
           {words("handover/again")}

@@ -11,6 +11,7 @@ import { useLink, useMissingWalk } from "../link/index.ts";
 import { PracticeReview } from "../practice/index.ts";
 import { LazySealSection } from "../seal/index.ts";
 import { ownClockOffset, storedFollower, useServices, useWalkSession } from "../session/index.ts";
+import { markedInText, TextsContext, TextsTurn, useFoldedTexts } from "../texts/index.ts";
 import { ClockTable } from "./clock-table.tsx";
 import { FlownMap } from "./flown-map.tsx";
 import { type ExportKind, ReviewView } from "./review-view.tsx";
@@ -31,16 +32,18 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   const [asEntered, setAsEntered] = useState(false);
   const readLog = useCallback(() => walkInPieces(store.log, walk), [store, walk]);
   const [record, setRecord] = useState<RecordKnown>({ found: null, why: "not-asked" });
-  const folded = useMemo(
+  const entered = useMemo(
     () => (asEntered ? foldLog(live.entries, { asEntered: true }) : live),
     [live, asEntered],
   );
+  const { folded, texts } = useFoldedTexts(entered, markedInText);
   // A walk that is still going on is reviewed as of the moment when its log last grew.
-  const review = useMemo(() => {
+  const at = useMemo(() => {
     const present =
-      folded.ledger?.opened.mode === "live" ? later(now(), ownClockOffset(folded, store.device)) : null;
-    return reviewOf(folded, present ?? folded.lastAt ?? now());
-  }, [folded, now, store.device]);
+      entered.ledger?.opened.mode === "live" ? later(now(), ownClockOffset(entered, store.device)) : null;
+    return present ?? entered.lastAt ?? now();
+  }, [entered, now, store.device]);
+  const review = useMemo(() => reviewOf(folded, at), [folded, at]);
   if (!review) {
     return (
       <p className="page-message" role="status">
@@ -55,9 +58,10 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
       await saveFile(`${name}.walk.jsonl`, await exportWalk(store.log, walk), "application/jsonl");
       return;
     }
-    // The writers of the other forms are loaded only when they are needed.
+    // The writers of the other forms are loaded only when they are needed. A file has the texts as they were written.
     const { reviewText } = await import("./review-text.ts");
-    await saveFile(`${name}.review.${kind}`, reviewText(review, record, kind), REVIEW_TYPES[kind]);
+    const written = reviewOf(entered, at) ?? review;
+    await saveFile(`${name}.review.${kind}`, reviewText(written, record, kind), REVIEW_TYPES[kind]);
   };
   const comment = async (text: string): Promise<void> => {
     await session.enter([
@@ -66,6 +70,11 @@ export function WalkReview({ walk, sought, onPrint }: WalkReviewProps) {
   };
   return (
     <>
+      <TextsContext value={texts}>
+        <div className="review-texts">
+          <TextsTurn />
+        </div>
+      </TextsContext>
       {live.ledger && <PracticeReview ledger={live.ledger} />}
       <ReviewView
         review={review}

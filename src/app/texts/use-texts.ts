@@ -18,6 +18,8 @@ export interface Texts {
   /** The author's language; `null` where it is not said. */
   readonly author: string | null;
   readonly standing: InLanguage["standing"];
+  /** Another state of the procedure, such as one with changes that are tried, with its texts in the same language; `marking` instead of that of the screen. */
+  readonly show: (outline: Outline, marking?: Marking | null) => Outline;
   /** How many texts are missing in the language shown, and how many are older than the author's. */
   readonly missing: number;
   readonly older: number;
@@ -63,6 +65,8 @@ export function useTexts(outline: Outline | null, marking: Marking | null = null
         languages: languagesOf(inWords.procedure),
         author: inWords.procedure.language ?? null,
         standing: shown.standing,
+        show: (other, markingIn = marking) =>
+          other === outline && markingIn === marking ? inWords : outlineIn(other, shown.language, markingIn),
         missing: shown.missing,
         older: shown.older,
         choose: (next) => {
@@ -71,8 +75,13 @@ export function useTexts(outline: Outline | null, marking: Marking | null = null
         },
         turn: () => setIsTurned((was) => !was),
       },
-    [inWords, shown, wanted],
+    [inWords, shown, wanted, outline, marking],
   );
+}
+
+function outlineIn(outline: Outline, language: string | null, marking: Marking | null): Outline {
+  const { procedure } = inLanguage(outline.procedure, language, marking);
+  return procedure === outline.procedure ? outline : outlineOf(procedure);
 }
 
 /** Puts the mark of a text into it, in brackets. */

@@ -5,8 +5,8 @@ import { WhatIf } from "../../../src/app/what-if/index.ts";
 import { checkOutline } from "../../../src/core/check/index.ts";
 import type { RiskModel } from "../../../src/core/plan/index.ts";
 import { planOf, sampleRisk } from "../../../src/core/plan/index.ts";
-import type { ProcedureFile } from "../../../src/core/procedure/index.ts";
-import { outlineOf, parseProcedure } from "../../../src/core/procedure/index.ts";
+import type { Outline, ProcedureFile } from "../../../src/core/procedure/index.ts";
+import { inLanguage, outlineOf, parseProcedure } from "../../../src/core/procedure/index.ts";
 import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.ts";
 
 /** Answers as the worker does, in this process. */
@@ -32,11 +32,20 @@ const outline = outlineOf(procedureOf(FILE));
 const plan = planOf(outline);
 const findings = checkOutline(outline);
 const options = {};
+const asWritten = (one: Outline): Outline => one;
 
 function show() {
   const onSave = vi.fn<(file: ProcedureFile) => void>();
   render(
-    <WhatIf file={FILE} plan={plan} options={options} findings={findings} revision="D" onSave={onSave}>
+    <WhatIf
+      file={FILE}
+      plan={plan}
+      options={options}
+      findings={findings}
+      show={asWritten}
+      revision="D"
+      onSave={onSave}
+    >
       <p>between</p>
     </WhatIf>,
   );
@@ -140,6 +149,7 @@ describe("what if", () => {
         plan={planOf(own)}
         options={{}}
         findings={checkOutline(own)}
+        show={asWritten}
         revision="B"
         onSave={() => {}}
       >
@@ -155,6 +165,38 @@ describe("what if", () => {
     fireEvent.change(field, { target: { value: "9999" } });
     expect(field).toHaveValue(-8);
     expect(panel().getByText(/move with the start/)).toBeVisible();
+  });
+
+  it("[WRD4] [CHG1] is shown in the reader's language, and saves the file as its author wrote it", async () => {
+    const file: ProcedureFile = {
+      ...FILE,
+      format: "tetherline.procedure/2",
+      language: "en",
+      words: { fr: { "steps long": { do: "Faire long" }, one: { title: "Première tâche" } } },
+    };
+    const own = outlineOf(procedureOf(file));
+    const inFrench = (one: Outline) => outlineOf(inLanguage(one.procedure, "fr").procedure);
+    const french = inFrench(own);
+    const onSave = vi.fn<(file: ProcedureFile) => void>();
+    render(
+      <WhatIf
+        file={file}
+        plan={planOf(own)}
+        options={{}}
+        findings={checkOutline(own)}
+        show={(one) => (one === own ? french : inFrench(one))}
+        revision="D"
+        onSave={onSave}
+      >
+        <p>between</p>
+      </WhatIf>,
+    );
+    expect(screen.getByRole("button", { name: /^1\.1, EV1: Faire long/ })).toBeVisible();
+    await userEvent.click(panel().getByRole("checkbox", { name: "2 Task two" }));
+    expect(screen.getByRole("button", { name: /^1\.1, EV1: Faire long/ })).toBeVisible();
+    await userEvent.click(saveButton());
+    expect(onSave.mock.calls[0]?.[0].tasks).toEqual([file.tasks[0]]);
+    expect(onSave.mock.calls[0]?.[0].words).toEqual(file.words);
   });
 
   it("[CHK4] all tasks left out: no plan, and still the way back", async () => {

@@ -71,6 +71,7 @@ function programFor(surroundings: Surroundings, ended: Ended): Command {
   const program = new Command("tetherline")
     .description(words("help/program"))
     .option("--lang <language>", words("help/lang"))
+    .option("--texts <language>", words("help/texts"))
     .option("--units <system>", words("help/units"))
     .option("--utc <style>", words("help/utc"))
     .version(programVersion(), "--version", words("help/version"))

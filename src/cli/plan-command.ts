@@ -64,7 +64,7 @@ export async function planCommand(
   } = said;
   if (json && csv) throw new UnusableInputError(words("cli/one-form-of-two"));
   const { outline: written, read } = await procedureFile(file);
-  const outline = inLanguageAsked(written);
+  const outline = json || csv ? written : inLanguageAsked(written);
   const outcomes = outcomesFrom(outline, decide);
   const getAheads = getAheadsFrom(outline, all, getAhead);
   const light = await lightFromFile(orbit, start, site);

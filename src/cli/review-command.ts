@@ -11,6 +11,7 @@ import { documentText } from "./document-text.ts";
 import { machineFits } from "./machine-fits.ts";
 import { plainText, shortText } from "./plain-text.ts";
 import { foldedFile, reportUncleanLog } from "./read-input.ts";
+import { ledgerAsked } from "./speak-as-asked.ts";
 import { surpriseLines } from "./surprise-lines.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { textTable } from "./text-table.ts";
@@ -38,12 +39,13 @@ export async function reviewCommand(
   }
   const keys = trustedKeys(trust);
   const log = await foldedFile(file);
-  const review = reviewOf(log.folded, log.folded.lastAt ?? log.ledger.opened.at);
+  const at = log.folded.lastAt ?? log.ledger.opened.at;
+  const review = reviewOf(log.folded, at);
   if (!review) throw new UnusableInputError(words("cli/no-walk", { file }));
   if (json) terminal.out(documentText(() => reviewDocument(review, inWords, recordOf(log.entries, keys))));
   else if (csv) terminal.out(forMachines(() => reviewCsv(review, inWords)));
   else if (xes) terminal.out(reviewXes(review, recordOf(log.entries, keys)));
-  else terminal.out(inTables(review));
+  else terminal.out(inTables(reviewOf({ ...log.folded, ledger: ledgerAsked(log.ledger) }, at) ?? review));
   return reportUncleanLog(file, log, terminal);
 }
 

@@ -19,6 +19,7 @@ import { loadSolver } from "./load-solver.ts";
 import { lightFromFile } from "./orbit-file.ts";
 import { plainText } from "./plain-text.ts";
 import { foldedFile, procedureFile } from "./read-input.ts";
+import { inLanguageAsked } from "./speak-as-asked.ts";
 import { splitDocument } from "./split-document.ts";
 import type { ExitStatus, Terminal } from "./terminal.ts";
 import { EXIT } from "./terminal.ts";
@@ -51,8 +52,10 @@ export async function splitCommand(
 ): Promise<ExitStatus> {
   const isLog = readLines(await readText(file)).entries.length > 0;
   const asked = isLog ? await walkIn(file, said) : await planIn(file, said);
+  // A document has the author's texts, and a language that is not there is told of before the search.
+  const shown = said.json ? asked : { ...asked, outline: inLanguageAsked(asked.outline) };
   const answer = await answerTo(asked, said);
-  terminal.out(said.json ? documentText(() => splitDocument(answer)) : inLines(asked, isLog, answer));
+  terminal.out(said.json ? documentText(() => splitDocument(answer)) : inLines(shown, isLog, answer));
   return answer.status === "no-plan" ? EXIT.findings : EXIT.fine;
 }
 

@@ -1,6 +1,10 @@
-import { expect, it } from "vitest";
+import { afterAll, expect, it } from "vitest";
 import { frenchWords } from "../../src/words/french/index.ts";
-import { tetherline } from "./run-tetherline.ts";
+import { fileWith, step } from "../core/procedure-builder.ts";
+import { Scratch, tetherline } from "./run-tetherline.ts";
+
+const scratch = new Scratch();
+afterAll(() => scratch.remove());
 
 const PRACTICE = "procedures/practice.procedure.json";
 
@@ -35,4 +39,39 @@ it("[WRD4] plans in the texts that a procedure carries in the language asked for
   expect(await plan()).toContain("Open the outer door");
   const times = (out: string) => out.match(/\d+:\d\d:\d\d/g);
   expect(times(french)).toEqual(times(await plan()));
+});
+
+it("[WRD4] shows the texts that are asked for apart from the language spoken, in every command that shows any", async () => {
+  const log = scratch.path("practice.walk.jsonl");
+  const START = "2031-04-02T09:00:00Z";
+  await tetherline("rehearse", PRACTICE, "--start", START, "--out", log);
+  for (const command of [
+    ["plan", PRACTICE],
+    ["split", PRACTICE],
+    ["state", log],
+    ["review", log],
+  ]) {
+    const told = async (...args: string[]) => (await tetherline(...command, ...args)).out;
+    const english = await told();
+    const french = await told("--texts", "fr");
+    expect(french, command[0]).not.toBe(english);
+    expect(french, command[0]).toContain("une lampe à Teasel Hut");
+    expect(await told("--texts", "author"), command[0]).toBe(english);
+    expect(await told("--lang", "en", "--texts", "fr"), command[0]).toBe(french);
+    expect(await told("--lang", "fr", "--texts", "en"), command[0]).not.toContain("une lampe à Teasel Hut");
+    expect(await told("--json", "--texts", "fr"), command[0]).toBe(await told("--json"));
+  }
+});
+
+it("[WRD4] says which texts there are when those asked for are not", async () => {
+  const missing = await tetherline("plan", PRACTICE, "--texts", "pt-BR");
+  expect(missing).toMatchObject({ status: 2, out: "" });
+  expect(missing.err).toMatch(
+    /^The procedure has no texts in “pt-BR”: .*fr.* are there, and “author” for those as written\.\n$/,
+  );
+  const none = scratch.write("plain.procedure.json", JSON.stringify(fileWith([step("a", "ev1", 5)])));
+  expect((await tetherline("plan", none, "--texts", "fr")).err).toBe(
+    "The procedure has no texts in “fr”, and none but its author’s.\n",
+  );
+  expect((await tetherline("plan", none, "--lang", "fr")).status).toBe(0);
 });

@@ -16,4 +16,6 @@ export const filesWords: Translated<typeof english> = {
   "file/not-utf-8": "ليس نصًا بترميز UTF-8",
   "file/larger-than-mebibytes": "هو أكبر من ⁦{$most :number} MiB⁩",
   "file/larger-than-bytes": "حجمه بالبايت أكبر من {$most :integer}",
+  "cli/no-texts": "لا نصوص للإجراء باللغة «{$tag}». الموجود: {$languages :list}، و«author» للنصوص كما كُتبت.",
+  "cli/no-texts-but-author": "لا نصوص للإجراء باللغة «{$tag}»، وليس فيه إلا نصوص المؤلف.",
 };

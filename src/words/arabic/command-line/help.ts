@@ -5,6 +5,7 @@ import type { Translated } from "../../translated.ts";
 export const helpWords: Translated<typeof english> = {
   "help/program": "إعداد نشاط خارج المركبة ومتابعته ومراجعته. للمشورة فقط، والأولوية لقواعد الطيران.",
   "help/lang": "لغة الكلام: en أو fr أو de أو ja أو ar",
+  "help/texts": "عرض نصوص الإجراء بهذه اللغة برمزها، أو كما كتبها المؤلف: author",
   "help/units": "بيان المقادير بهذه الوحدات أيضًا: si أو us",
   "help/utc": "بيان UTC مع التاريخ أو مع رقم اليوم في السنة: plain أو day",
   "help/check": "بيان ما هو خطأ في إجراءات",

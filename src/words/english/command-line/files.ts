@@ -13,4 +13,7 @@ export const filesWords = {
   "file/not-utf-8": "it is not text in UTF-8",
   "file/larger-than-mebibytes": "it is larger than {$most :number} MiB",
   "file/larger-than-bytes": "it is larger than {$most :integer} bytes",
+  "cli/no-texts":
+    "The procedure has no texts in “{$tag}”: {$languages :list} are there, and “author” for those as written.",
+  "cli/no-texts-but-author": "The procedure has no texts in “{$tag}”, and none but its author’s.",
 } as const;

@@ -3,6 +3,7 @@ export const helpWords = {
   "help/program":
     "Prepare, follow and review a walk outside a vehicle. It advises only and defers to flight rules.",
   "help/lang": "say it in this language: en, fr, de, ja or ar",
+  "help/texts": "show a procedure’s texts in this language, by its tag, or as the author wrote them: author",
   "help/units": "show quantities in these units too: si or us",
   "help/utc": "tell UTC with dates or the day of the year: plain or day",
   "help/version": "print the version of the program",

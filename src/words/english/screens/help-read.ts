@@ -16,5 +16,5 @@ export const helpOfReadWords = {
   "guide/read-mend":
     "Edit leads to the table, where a finding is mended; or mend the file in an editor and bring it in again as another revision.",
   "guide/texts":
-    "A procedure may carry its texts in several languages: “Texts of the procedure” chooses one, here and under More in a walk, and a button beside it shows them as written and back. “As written” at a text says that it is missing in that language, “older text” that the author has changed theirs since.",
+    "A procedure may carry its texts in several languages: “Texts of the procedure” chooses one, here and under More in a walk, and a button beside it shows them as written and back. The choice holds on every screen of the procedure and its walks. “As written” at a text says that it is missing in that language, “older text” that the author has changed theirs since.",
 } as const;

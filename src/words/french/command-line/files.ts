@@ -16,4 +16,8 @@ export const filesWords: Translated<typeof english> = {
   "file/not-utf-8": "ce n’est pas du texte en UTF-8",
   "file/larger-than-mebibytes": "il dépasse {$most :number} MiB",
   "file/larger-than-bytes": "il dépasse {$most :integer} octets",
+  "cli/no-texts":
+    "La procédure n’a pas de textes en « {$tag} ». Il y a {$languages :list}, et « author » pour ceux d’origine.",
+  "cli/no-texts-but-author":
+    "La procédure n’a pas de textes en « {$tag} », ni d’autres que ceux de l’auteur.",
 };

@@ -6,6 +6,8 @@ export const helpWords: Translated<typeof english> = {
   "help/program":
     "Préparer, suivre et examiner une sortie hors d’un véhicule. Ne fait que conseiller et s’en remet aux règles de vol.",
   "help/lang": "parler cette langue : en, fr, de, ja ou ar",
+  "help/texts":
+    "montrer les textes d’une procédure dans cette langue, par son étiquette, ou tels que l’auteur les a écrits : author",
   "help/units": "donner aussi les grandeurs dans ces unités : si ou us",
   "help/utc": "donner l’UTC avec la date ou le jour de l’année : plain ou day",
   "help/check": "dire ce qui ne va pas dans des procédures",

@@ -19,5 +19,5 @@ export const helpOfReadWords: Translated<typeof english> = {
   "guide/read-mend":
     "Modifier mène au tableau, où un constat se corrige ; ou corrigez le fichier dans un éditeur et réimportez-le comme autre révision.",
   "guide/texts":
-    "Une procédure peut porter ses textes en plusieurs langues : « Textes de la procédure » en choisit une, ici et sous Plus pendant une sortie, et un bouton affiche le texte d’origine puis y revient. « Texte d’origine » à côté d’un texte dit qu’il manque dans cette langue, « texte plus ancien » que l’auteur a changé le sien depuis.",
+    "Une procédure peut porter ses textes en plusieurs langues : « Textes de la procédure » en choisit une, ici et sous Plus pendant une sortie, et un bouton affiche le texte d’origine puis y revient. Le choix vaut sur tous les écrans de la procédure et de ses sorties. « Texte d’origine » à côté d’un texte dit qu’il manque dans cette langue, « texte plus ancien » que l’auteur a changé le sien depuis.",
 };

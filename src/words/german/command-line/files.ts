@@ -16,4 +16,7 @@ export const filesWords: Translated<typeof english> = {
   "file/not-utf-8": "das ist kein Text in UTF-8",
   "file/larger-than-mebibytes": "größer als {$most :number} MiB",
   "file/larger-than-bytes": "größer als {$most :integer} Bytes",
+  "cli/no-texts":
+    "Die Prozedur hat keine Texte in „{$tag}“. Es gibt {$languages :list}, und „author“ für die ursprünglichen.",
+  "cli/no-texts-but-author": "Die Prozedur hat keine Texte in „{$tag}“ und keine außer denen des Verfassers.",
 };

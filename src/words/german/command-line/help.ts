@@ -6,6 +6,8 @@ export const helpWords: Translated<typeof english> = {
   "help/program":
     "Einen Außeneinsatz an einem Fahrzeug vorbereiten, begleiten und auswerten. Das Programm berät nur; Flugregeln gehen vor.",
   "help/lang": "in dieser Sprache: en, fr, de, ja oder ar",
+  "help/texts":
+    "Texte einer Prozedur in dieser Sprache zeigen, nach ihrem Kürzel, oder wie vom Verfasser geschrieben: author",
   "help/units": "Größen auch in diesen Einheiten zeigen: si oder us",
   "help/utc": "UTC mit Datum oder Tag des Jahres nennen: plain oder day",
   "help/check": "sagen, was an Prozeduren nicht stimmt",

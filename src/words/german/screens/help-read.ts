@@ -19,5 +19,5 @@ export const helpOfReadWords: Translated<typeof english> = {
   "guide/read-mend":
     "„Bearbeiten“ führt zur Tabelle, wo sich ein Befund beheben lässt; oder beheben Sie ihn in der Datei mit einem Editor, und lesen Sie sie als weitere Revision wieder ein.",
   "guide/texts":
-    "Eine Prozedur kann ihre Texte in mehreren Sprachen haben: „Texte der Prozedur“ wählt eine davon, hier und im Einsatz unter „Mehr“, und eine Taste zeigt sie wie geschrieben und wieder zurück. „Wie geschrieben“ bei einem Text heißt, dass er in dieser Sprache fehlt, „älterer Text“, dass der Verfasser seinen seither geändert hat.",
+    "Eine Prozedur kann ihre Texte in mehreren Sprachen haben: „Texte der Prozedur“ wählt eine davon, hier und im Einsatz unter „Mehr“, und eine Taste zeigt sie wie geschrieben und wieder zurück. Die Wahl gilt auf allen Bildschirmen der Prozedur und ihrer Einsätze. „Wie geschrieben“ bei einem Text heißt, dass er in dieser Sprache fehlt, „älterer Text“, dass der Verfasser seinen seither geändert hat.",
 };

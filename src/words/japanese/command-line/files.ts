@@ -16,4 +16,7 @@ export const filesWords: Translated<typeof english> = {
   "file/not-utf-8": "UTF-8のテキストではありません",
   "file/larger-than-mebibytes": "{$most :number} MiBを超えています",
   "file/larger-than-bytes": "{$most :integer}バイトを超えています",
+  "cli/no-texts":
+    "手順書に「{$tag}」の文はありません。使えるのは{$languages :list}、原文なら「author」です。",
+  "cli/no-texts-but-author": "手順書に「{$tag}」の文はなく、あるのは原文だけです。",
 };

@@ -6,6 +6,7 @@ export const helpWords: Translated<typeof english> = {
   "help/program":
     "船外活動を準備し、進行を追い、振り返るためのプログラム。助言だけを行い、飛行規則に従います。",
   "help/lang": "表示言語：en、fr、de、ja、ar",
+  "help/texts": "手順書の文をこの言語（言語タグ）で表示、authorは原文のまま",
   "help/units": "併記する単位系：si、us",
   "help/utc": "UTCの示し方（日付、年間通算日）：plain、day",
   "help/check": "手順書の問題点を示す",

@@ -90,3 +90,8 @@ describe.each(LANGUAGES)("[WRD2] the words of %s", (tag, words) => {
     expect(languageOf(tag)?.tag.split("-")[0]).toBe(tag);
   });
 });
+
+it("[WRD3] Japanese says from … to with the wave dash, which its face has, and never with the full-width tilde, which it lacks", () => {
+  const lacking = Object.entries(japaneseWords).filter(([, text]) => text.includes("\uff5e"));
+  expect(lacking.map(([key]) => key)).toEqual([]);
+});

@@ -147,7 +147,9 @@ function CrewCard({
         </span>
         <span className="crew-place">
           {about && <b>{about}</b>}
-          <span data-tone={behindTone(lane.behind)}>{behindWords(lane.behind)}</span>
+          <span>
+            <span data-tone={behindTone(lane.behind)}>{behindWords(lane.behind)}</span>
+          </span>
           <span>{place}</span>
           <span>{words("follow/done-of", { done: lane.done, all: lane.of })}</span>
         </span>

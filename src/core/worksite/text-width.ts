@@ -19,6 +19,24 @@ const WIDTHS: readonly (readonly [number, string])[] = [
   [920, "%Mm"],
   [960, "W"],
 ];
+/** The same for Arabic, whose letters are narrower where another one joins them on the left than where they end a stretch. */
+const ARABIC_WIDTHS: readonly (readonly [ends: number, joined: number, letters: string])[] = [
+  [490, 490, "اأإآء"],
+  [740, 740, "دذرزؤةوى"],
+  [710, 520, "ل"],
+  [760, 600, "نيئ"],
+  [1000, 600, "بتث"],
+  [1000, 720, "فق"],
+  [890, 720, "ك"],
+  [730, 730, "عغه"],
+  [790, 790, "م"],
+  [840, 840, "جحخ"],
+  [920, 920, "طظ"],
+  [1210, 1060, "سش"],
+  [1310, 1160, "صض"],
+];
+/** Marks over and under letters, and those that set the direction of a text, take no room. */
+const NO_WIDTH = /[\u064b-\u0655\u200b-\u200f\u2066-\u2069]/;
 /** Any other letter counts as wide as the widest one. */
 const WIDEST = 1050;
 /** Bold letters are at most so much wider. */
@@ -28,10 +46,21 @@ const widthOf = new Map(
   WIDTHS.flatMap(([width, letters]) => [...letters].map((one) => [one, width] as const)),
 );
 
+const arabicWidthOf = new Map(
+  ARABIC_WIDTHS.flatMap(([ends, joined, letters]) =>
+    [...letters].map((one) => [one, { ends, joined }] as const),
+  ),
+);
+
 /** The width of a line of text in px at a size of type in px, never too small for the face of the screens. */
 export function textWidth(text: string, size: number, isBold = false): number {
   let thousandths = 0;
-  for (const letter of text) thousandths += widthOf.get(letter) ?? WIDEST;
+  const letters = [...text].filter((letter) => !NO_WIDTH.test(letter));
+  for (const [at, letter] of letters.entries()) {
+    const arabic = arabicWidthOf.get(letter);
+    if (arabic) thousandths += arabicWidthOf.has(letters[at + 1] ?? "") ? arabic.joined : arabic.ends;
+    else thousandths += widthOf.get(letter) ?? WIDEST;
+  }
   return (thousandths / 1000) * size * (isBold ? BOLD : 1);
 }
 

@@ -229,7 +229,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/outstanding-since": "{$kind} {$about} {$since :clock}から：{$text}",
   "cli/watch": "定期確認",
   "cli/notes": "メモ",
-  "cli/hold": "{$from :clock}～{$until :clock} {$reason}",
+  "cli/hold": "{$from :clock}〜{$until :clock} {$reason}",
   "cli/kind-skipped": "スキップ",
   "cli/kind-out-of-order": "順序外",
   "cli/kind-record-out-of-range": "記録値が許容範囲外",
@@ -337,7 +337,7 @@ export const sentenceWords: Translated<typeof english> = {
   "cli/no-forecasts":
     "予測を評価できません。「完了」としてクローズされ、2つ以上のタスクを持つ船外活動が必要です。",
   "cli/forecasts":
-    "タスク終了時の予測：80 %の範囲 {$count :integer}件のうち、実際の終了を含んだのは{$held :integer}件（{$from :integer}～{$to :integer} %）。船外活動 {$walks :integer}件。",
+    "タスク終了時の予測：80 %の範囲 {$count :integer}件のうち、実際の終了を含んだのは{$held :integer}件（{$from :integer}〜{$to :integer} %）。船外活動 {$walks :integer}件。",
   "cli/forecast-scores":
     "終了の平均スコア {$score :length}、計画者の値だけでは{$planned :length}。小さいほど良い値です。",
   "cli/forecast-too-few": "評価には足りません。予測40件と船外活動5件が必要です。",

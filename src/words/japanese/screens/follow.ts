@@ -72,7 +72,7 @@ export const followWords: Translated<typeof english> = {
   "follow/recorded-already": "✓ 記録済み",
   "follow/get-ahead": "余裕時タスク：時間が許す場合のみ",
   "follow/closeout": "帰路で実施",
-  "follow/planned": "計画 {$start :hour-minute}～{$finish :finish}",
+  "follow/planned": "計画 {$start :hour-minute}〜{$finish :finish}",
   "follow/planned-span": "計画 {$span}",
   "follow/time-done": "完了",
   "follow/time-skipped": "スキップ",

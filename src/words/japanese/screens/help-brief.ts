@@ -5,7 +5,7 @@ import type { Translated } from "../../translated.ts";
 export const helpOfBriefWords: Translated<typeof english> = {
   "guide/brief": "ブリーフィング",
   "guide/brief-play":
-    "地図、キャプション、タイムラインの帯が、船外活動の1～120倍の速さで一緒に再生されます。ボタンで前後のステップやタスクへ、スライダーと帯で任意の時点へ移ります。",
+    "地図、キャプション、タイムラインの帯が、船外活動の1〜120倍の速さで一緒に再生されます。ボタンで前後のステップやタスクへ、スライダーと帯で任意の時点へ移ります。",
   "guide/brief-keys":
     "キーボードでは、スペースキーで再生と一時停止、左右の矢印キーでステップ、Page UpとPage Downでタスクを移ります。",
   "guide/brief-audience":

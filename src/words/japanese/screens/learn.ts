@@ -38,14 +38,14 @@ export const learnWords: Translated<typeof english> = {
   "learn/none-shown": "該当するものはありません。",
   "learn/steps": "ステップ",
   "learn/planned":
-    "計画：見込み{$likely :length form=second}、{$low :length form=second}～{$high :length form=second}",
+    "計画：見込み{$likely :length form=second}、{$low :length form=second}〜{$high :length form=second}",
   "learn/expected":
-    "現在の予想：{$middle :length form=second}、10件中8件が{$from :length form=second}～{$to :length form=second}",
+    "現在の予想：{$middle :length form=second}、10件中8件が{$from :length form=second}〜{$to :length form=second}",
   "learn/weight": "実績データの重み {$weight :number maximumFractionDigits=1}",
   "learn/weight-thin": "不足：実績データの重み {$weight :number maximumFractionDigits=1}",
   "learn/rehearsed-only": "リハーサルのみの値で、本番の速さは分かりません",
   "learn/take":
-    "計画：見込み{$likely :length form=second}、{$low :length form=second}～{$high :length form=second}",
+    "計画：見込み{$likely :length form=second}、{$low :length form=second}〜{$high :length form=second}",
   "learn/walks": "船外活動 {$count :integer}件",
   "learn/walk-took": "{$time :length form=second}、{$at :utc}の{$mode}",
   "learn/walk-broken-off": "{$time :length form=second}で中断、{$at :utc}の{$mode}",

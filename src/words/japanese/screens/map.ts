@@ -65,7 +65,7 @@ export const mapWords: Translated<typeof english> = {
   "map/anchored-at": "{$place}に固定",
   "map/left-unknown": "長さの分かる経路がないため、残りは不明",
   "map/shares": "経路の重なり",
-  "map/shared-way": "{$from}～{$to}、{$crew}のテザーと",
+  "map/shared-way": "{$from}〜{$to}、{$crew}のテザーと",
   "map/farthest": "帰路が最も遠い",
   "map/holds": "所持",
   "map/refuge": "退避場所",

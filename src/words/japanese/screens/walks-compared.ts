@@ -31,7 +31,7 @@ export const walksComparedWords: Translated<typeof english> = {
   "walks/no-steps": "所要時間の分かるステップが、これらの船外活動にありません。",
   "walks/too-few": "船外活動 {$count :integer}件：5件未満では個々の値だけを示します",
   "walks/quantiles":
-    "半数が{$middle :length form=second}以内、10件中8件が{$from :length form=second}～{$to :length form=second}、通常の開きは{$factor :number maximumFractionDigits=2}倍",
+    "半数が{$middle :length form=second}以内、10件中8件が{$from :length form=second}〜{$to :length form=second}、通常の開きは{$factor :number maximumFractionDigits=2}倍",
   "walks/groups": "2群の比較",
   "walks/groups-choose": "上で第2群の船外活動を選んでください。ほかが第1群になります。",
   "walks/groups-of": "第1群 {$first :integer}件、第2群 {$second :integer}件。",
@@ -47,7 +47,7 @@ export const walksComparedWords: Translated<typeof english> = {
   "walks/forecasts-none":
     "まだ予測を評価できません。「完了」としてクローズされ、2つ以上のタスクを持つ船外活動が必要です。",
   "walks/bands-held":
-    "タスク終了時の80 %の範囲 {$count :integer}件のうち、実際の終了を含んだのは{$held :integer}件です（偶然を考慮して{$from :integer}～{$to :integer} %）。船外活動 {$walks :integer}件。",
+    "タスク終了時の80 %の範囲 {$count :integer}件のうち、実際の終了を含んだのは{$held :integer}件です（偶然を考慮して{$from :integer}〜{$to :integer} %）。船外活動 {$walks :integer}件。",
   "walks/scores":
     "外れの平均スコアは{$score :length form=second}、計画者の値だけの計画では{$planned :length form=second}です。小さいほど良い値です。",
   "walks/verdict-too-few": "評価には足りません。予測40件と船外活動5件が必要です。",

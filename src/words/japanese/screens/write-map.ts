@@ -18,7 +18,7 @@ export const writeMapWords: Translated<typeof english> = {
   "write/map-says": "上から見た{$count :integer}か所の地図。",
   "write/map-ways": "「{$place}」からの経路",
   "write/map-way": "{$place}：経路で{$length :metres}、直線で{$straight :metres}",
-  "write/way-out": "経路を外す：{$one}～{$other}",
+  "write/way-out": "経路を外す：{$one}〜{$other}",
   "write/map-mode": "地図をタップしたときの動作",
   "write/map-mode-move": "場所の移動",
   "write/map-mode-way": "経路",
@@ -37,11 +37,11 @@ export const writeMapWords: Translated<typeof english> = {
   "write/way-time": "移動時間（分）",
   "write/way-take": "{$time :length form=second}とする",
   "write/way-take-from":
-    "{$time :length form=second}は、この手順書で最も遅い経路 {$one}～{$other} の速さによるものです。",
+    "{$time :length form=second}は、この手順書で最も遅い経路 {$one}〜{$other} の速さによるものです。",
   "write/way-no-pace": "この手順書に時間の付いた経路がないため、参考にできる速さがありません。",
   "write/way-without-time": "時間がない経路は、移動の計画に使われません。",
   "write/way-put": "経路を入れる",
-  "write/way-is-in": "経路を入れました：{$one}～{$other}。",
+  "write/way-is-in": "経路を入れました：{$one}〜{$other}。",
   "write/no-picture": "手順書に入れられる画像ではありません。PNG、JPEG、WebP、SVGを使えます。",
   "write/pictures-how":
     "PNG、JPEG、WebP、SVG。1枚400 kBまで、合計3 MBまで。一緒に表示する画像はステップの側で指定します。",

@@ -8,7 +8,7 @@ export const figuresWords: Translated<typeof english> = {
   "figures/margin": "{$time :margin}",
   "figures/quantity": "{$quantity :quantity}",
   "figures/both": "{$written}（{$converted}）",
-  "figures/range": "{$least}～{$most}",
+  "figures/range": "{$least}〜{$most}",
   "figures/utc": "{$at :utc form=second}",
   "figures/utc-time": "{$at :utc form=time-second}",
   "figures/utc-minute": "{$at :utc form=time-minute}",

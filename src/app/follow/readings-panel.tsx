@@ -91,7 +91,9 @@ function SupplyReadings({ supply, call, forecast, readings, now, actions }: Supp
     <div className="reading">
       <label className="field">
         <span>
-          <b>{call}</b> {label}, {unitText(unit) || words("panel/share")}
+          <b>{call}</b> <bdi>{label}</bdi>
+          {words("figures/between")}
+          <bdi>{unitText(unit) || words("panel/share")}</bdi>
         </span>
         <input
           inputMode="decimal"

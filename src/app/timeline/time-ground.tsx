@@ -77,8 +77,7 @@ export const TimeGround = memo(function TimeGround({
           <text x={scale.x(pet)} y={layout.axis - 12} textAnchor={pet === 0 ? "start" : "middle"}>
             {hourMinuteText(pet)}
             {start !== null && (
-              <tspan className="timeline-utc">
-                {" "}
+              <tspan className="timeline-utc" dx={5}>
                 {words("timeline/utc-minute", { at: later(start, pet) })}
               </tspan>
             )}

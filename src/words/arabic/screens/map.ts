@@ -5,7 +5,7 @@ import type { Translated } from "../../translated.ts";
 export const mapWords: Translated<typeof english> = {
   "map/metres": "{$metres :metres}",
   "map/sketch": "رسم تخطيطي بلا مقياس",
-  "map/left": "المتبقي من الحبل {$metres :metres form=short round=down}",
+  "map/left": "بقي من الحبل {$metres :metres form=short round=down}",
   "map/too-short": "الحبل أقصر بمقدار {$metres :metres form=short round=up}",
   "map/works-on": "يعمل على {$steps :list}",
   "map/moves": "في الطريق إلى {$place}",

@@ -19,7 +19,10 @@ interface FillFormProps {
 /** The blanks of a fragment, where it goes, and the button that puts it in. */
 export function FillForm({ fragment, file, outline, onChanges }: FillFormProps) {
   const [values, setValues] = useState<BlankValues>(() => usual(fragment));
-  const [place, setPlace] = useState(() => `step:${outline.steps.at(-1)?.step.id ?? ""}`);
+  const hasTasks = fragment.tasks !== undefined;
+  const [place, setPlace] = useState(() =>
+    hasTasks ? `task:${file.tasks.at(-1)?.id ?? ""}` : `step:${outline.steps.at(-1)?.step.id ?? ""}`,
+  );
   const filled = filledIn(fragment, file, values, placeOf(place));
   return (
     <form
@@ -51,9 +54,9 @@ export function FillForm({ fragment, file, outline, onChanges }: FillFormProps) 
         choices={[
           ...file.tasks.map(({ id, title }) => ({
             id: `task:${id}`,
-            name: words("fragments/behind-task", { task: title }),
+            name: words(hasTasks ? "fragments/tasks-behind-task" : "fragments/behind-task", { task: title }),
           })),
-          ...outline.steps.map(({ step, number }) => ({
+          ...(hasTasks ? [] : outline.steps).map(({ step, number }) => ({
             id: `step:${step.id}`,
             name: words("fragments/behind-step", { number, action: step.do }),
           })),

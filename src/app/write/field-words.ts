@@ -104,6 +104,7 @@ export const FIELD_NAMES = [
   "fragment",
   "use",
   "part",
+  "task",
   "blanks",
   "language",
 ] as const;

@@ -9,6 +9,7 @@ export type { EditedText } from "./edit-text.ts";
 export { editText, TextMemory, UneditableTextError, writtenOver } from "./edit-text.ts";
 export { fieldsBefore } from "./fields-before.ts";
 export { inverseOf, NeverAppliedError } from "./inverse-of.ts";
+export type { Roll } from "./members.ts";
 export { rollOf } from "./members.ts";
 export type { Conflict, MergeDecisions, Merged } from "./merge-changes.ts";
 export { conflictName, mergeChanges } from "./merge-changes.ts";

@@ -2,8 +2,16 @@ import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { ProcedureFile } from "../procedure/index.ts";
 import type { Fragment, FragmentBlank } from "./fragment.ts";
+import { groupsOf } from "./fragment.ts";
 
-type FileStep = ProcedureFile["tasks"][number]["steps"][number];
+type FileTask = ProcedureFile["tasks"][number];
+type FileStep = FileTask["steps"][number];
+
+/** Some steps as a procedure has them, and the task that they stand in; `null` where the fragment has none. */
+export interface FilledGroup {
+  readonly task: Omit<FileTask, "steps"> | null;
+  readonly steps: readonly FileStep[];
+}
 
 /** Where a step of a file came from. */
 export type Origin = NonNullable<FileStep["from"]>;
@@ -37,12 +45,12 @@ export function blankProblem(fragment: Fragment, file: ProcedureFile, values: Bl
   return null;
 }
 
-/** A part of a fragment with its blanks filled; all of them must have values. */
+/** The groups of a fragment with its blanks filled; all of them must have values. */
 export function withBlanksFilled(
   fragment: Fragment,
   file: ProcedureFile,
   values: BlankValues,
-): readonly FileStep[] {
+): readonly FilledGroup[] {
   const blanks = new Map(fragment.blanks.map((blank) => [blank.id, blank]));
   const inText = (text: string) =>
     text.replace(BRACED, (whole, id: string) => {
@@ -60,7 +68,7 @@ export function withBlanksFilled(
     }
     return Object.fromEntries(Object.entries(part).map(([key, value]) => [key, filled(value)]));
   };
-  return fragment.steps.map((step) => filled(step) as FileStep);
+  return groupsOf(fragment).map((group) => filled(group) as FilledGroup);
 }
 
 /** The braces that stand for a blank within a text. */

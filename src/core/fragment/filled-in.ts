@@ -2,13 +2,13 @@ import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import { rollOf } from "../changes/index.ts";
 import type { Change, Fields, ProcedureFile } from "../procedure/index.ts";
-import type { BlankValues, Origin } from "./blank-values.ts";
+import type { BlankValues, FilledGroup, Origin } from "./blank-values.ts";
 import { blankProblem, withBlanksFilled } from "./blank-values.ts";
 import type { Fragment } from "./fragment.ts";
 
 type FileStep = ProcedureFile["tasks"][number]["steps"][number];
 
-/** Where a fragment is put: behind a step, within its task, or as a task of its own behind a task. */
+/** Where a fragment is put: its steps behind a step, within that one's task, or as a task of their own behind a task; its tasks behind a task. */
 export type FragmentPlace = { readonly behindStep: string } | { readonly behindTask: string };
 
 /** The changes that put a fragment in, or why that cannot be done. */
@@ -29,19 +29,30 @@ export function filledIn(
   const tasks = rollOf(file, "tasks").members;
   const isThere = "behindStep" in place ? steps.has(place.behindStep) : tasks.has(place.behindTask);
   if (!isThere) return { changes: null, problem: message("fragment/no-such-place") };
+  if (fragment.tasks && "behindStep" in place)
+    return { changes: null, problem: message("fragment/tasks-go-behind-task") };
   const use = free(
     fragment.id,
     new Set([...steps.values()].flatMap(({ member }) => originOf(member)?.use ?? [])),
   );
   const made = partsOf(fragment, file, { use, blanks, ids: new Map() });
-  if ("behindTask" in place) {
-    const id = free(fragment.id, new Set(tasks.keys()));
-    const task = { id, title: fragment.title, steps: made };
-    return { changes: [{ add: task, list: "tasks", behind: place.behindTask }], problem: null };
+  if ("behindStep" in place) {
+    const parts = made.flatMap((group) => group.steps);
+    const changes = parts.map(
+      (step, index): Change => ({ add: step, behind: parts[index - 1]?.id ?? place.behindStep }),
+    );
+    return { changes, problem: null };
   }
-  const changes = made.map(
-    (step, index): Change => ({ add: step, behind: made[index - 1]?.id ?? place.behindStep }),
-  );
+  const taken = new Set(tasks.keys());
+  const changes: Change[] = [];
+  let behind = place.behindTask;
+  for (const { task, steps: own } of made) {
+    const id = free(task?.id ?? fragment.id, taken);
+    taken.add(id);
+    const head = task ?? { id, title: fragment.title };
+    changes.push({ add: { ...head, id, steps: own }, list: "tasks", behind });
+    behind = id;
+  }
   return { changes, problem: null };
 }
 
@@ -52,19 +63,20 @@ export interface FragmentUse {
   readonly ids: ReadonlyMap<string, string>;
 }
 
-/** The steps of a fragment as they stand in a procedure: blanks filled, ids free there, and where they come from. */
+/** The groups of a fragment as they stand in a procedure: blanks filled, the ids of steps free there, and where these come from. Tasks keep theirs. */
 export function partsOf(
   fragment: Fragment,
   file: ProcedureFile,
   { use, blanks, ids }: FragmentUse,
-): readonly FileStep[] {
+): readonly FilledGroup[] {
   const all = rollOf(file, "steps").members;
   const own = new Set(ids.values());
   const taken = new Set(all.keys());
   const takenDecisions = new Set(
     [...all.values()].flatMap(({ id, member }) => (own.has(id) ? [] : (decisionOf(member) ?? []))),
   );
-  const filled = withBlanksFilled(fragment, file, blanks);
+  const groups = withBlanksFilled(fragment, file, blanks);
+  const filled = groups.flatMap((group) => group.steps);
   const idOf = new Map<string, string>();
   for (const { id } of filled) {
     const given = ids.get(id) ?? free(id, taken);
@@ -79,9 +91,16 @@ export function partsOf(
     takenDecisions.add(given);
     decisions.set(id, given);
   }
-  return filled.map((step): FileStep => {
+  const part = (step: FileStep, task: FilledGroup["task"]): FileStep => {
     const { after, decide, when, ...rest } = step;
-    const from: Origin = { fragment: fragment.id, revision: fragment.revision, use, part: step.id, blanks };
+    const from: Origin = {
+      fragment: fragment.id,
+      revision: fragment.revision,
+      use,
+      part: step.id,
+      ...(task && { task: task.id }),
+      blanks,
+    };
     return {
       ...rest,
       id: idOf.get(step.id) ?? step.id,
@@ -98,7 +117,8 @@ export function partsOf(
       }),
       from,
     };
-  });
+  };
+  return groups.map(({ task, steps }) => ({ task, steps: steps.map((step) => part(step, task)) }));
 }
 
 /** Where a step came from; `null` for one that was in no fragment. */
@@ -107,8 +127,8 @@ export const originOf = (step: Fields): Origin | null => (step["from"] as Origin
 const decisionOf = (step: Fields | FileStep): string | null =>
   (step as { readonly decide?: { readonly id?: string } }).decide?.id ?? null;
 
-/** An id that is not taken: itself, or with a number from 2 on. */
-function free(id: string, taken: ReadonlySet<string>): string {
+/** An id that is not taken: the id itself, or with a number from 2 on. */
+export function free(id: string, taken: ReadonlySet<string>): string {
   let next = id;
   for (let number = 2; taken.has(next); number += 1) next = `${id}-${number}`;
   return next;

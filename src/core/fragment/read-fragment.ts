@@ -31,6 +31,8 @@ export function readFragment(text: string): ReadFragment {
   if (!read.success)
     return refused(
       read.error.issues.map((issue) => {
+        if (issue.code === "custom" && issue.path.length === 0)
+          return wrong(issue.path, message("fragment/steps-or-tasks"));
         const key = issue.code === "unrecognized_keys" ? issue.keys[0] : issue.path.at(-1);
         return wrong(issue.path, message("fragment/unusable", { key: String(key ?? "format") }));
       }),
@@ -42,7 +44,7 @@ export function readFragment(text: string): ReadFragment {
 const refused = (findings: readonly Finding[]): ReadFragment => ({ fragment: null, findings });
 
 /** What is wrong with the blanks: two of one id, one that is not there, a time within a text. */
-function blankFindings({ blanks, steps }: Fragment): Finding[] {
+function blankFindings({ blanks, steps, tasks }: Fragment): Finding[] {
   const kinds = new Map(blanks.map(({ id, kind }) => [id, kind]));
   const doubled = blanks.flatMap(({ id }, index) =>
     blanks.findIndex((one) => one.id === id) < index
@@ -65,10 +67,10 @@ function blankFindings({ blanks, steps }: Fragment): Finding[] {
       inPart(value, [...path, Array.isArray(part) ? Number(key) : key]),
     );
   };
-  return [...doubled, ...inPart(steps, ["steps"])];
+  return [...doubled, ...inPart(steps, ["steps"]), ...inPart(tasks, ["tasks"])];
 }
 
-/** What the reader of procedures says of the steps, filled with what the blanks are themselves. */
+/** What the reader of procedures says of the steps and tasks, filled with what the blanks are themselves. */
 function stepFindings(fragment: Fragment): Finding[] {
   const of = (kind: string) => fragment.blanks.filter((blank) => blank.kind === kind);
   const file: ProcedureFile = {
@@ -82,13 +84,17 @@ function stepFindings(fragment: Fragment): Finding[] {
     ],
     places: of("place").map(({ id, label }) => ({ id, label })),
     items: of("item").map(({ id, label }) => ({ id, label, start: { crew: "nobody-else" } })),
-    tasks: [{ id: "steps", title: fragment.title, steps: [] }],
+    tasks: [],
   };
   const values = Object.fromEntries(
     fragment.blanks.map(({ id, kind }) => [id, kind === "time" ? { time: "PT1M" } : { [kind]: id }]),
   ) as BlankValues;
-  const steps = withBlanksFilled(fragment, file, values);
-  const { findings } = parseProcedure({ ...file, tasks: [{ ...file.tasks[0], steps }] });
+  const tasks = withBlanksFilled(fragment, file, values).map(({ task, steps }) => ({
+    ...(task ?? { id: "steps", title: fragment.title }),
+    steps,
+  }));
+  const { findings } = parseProcedure({ ...file, tasks });
+  if (fragment.tasks) return findings.filter(({ pointer }) => pointer.startsWith("/tasks/"));
   const head = "/tasks/0/steps";
   return findings
     .filter(({ pointer }) => pointer.startsWith(head))

@@ -60,6 +60,7 @@ export type { TextField, TextHolder, TextList, TextPart } from "./shown-texts.ts
 export { listedKey, TEXT_FIELDS, textHolders } from "./shown-texts.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";
 export { stateLabel, valueLabel } from "./state-labels.ts";
+export { taskSchema } from "./step-schema.ts";
 export { strandLooks } from "./strand-look.ts";
 export type { LanguageText, LanguageTexts, StrayWords, TextStanding } from "./texts-in-language.ts";
 export { holdersByKey, textsInLanguage, wordsKey } from "./texts-in-language.ts";

@@ -79,6 +79,7 @@ const origin = z.strictObject({
   revision: z.string().min(1).max(40).describe("The fragment's revision"),
   use: id.describe("Tells apart the times that the fragment was put in"),
   part: id.describe("Id of the step in the fragment"),
+  task: id.optional().describe("Id of its task in the fragment, where that has tasks"),
   blanks: z.record(id, blankValue).describe("What the blanks were filled with"),
 });
 

@@ -1,4 +1,4 @@
-import { render, screen } from "@testing-library/react";
+import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it, vi } from "vitest";
 import { FragmentsPanel } from "../../../src/app/fragments/index.ts";
@@ -61,6 +61,29 @@ describe("the panel of fragments", () => {
       time: "PT3M30S",
       by: ["ev1", "ev2"],
     });
+    expect(parseProcedure(file).findings).toEqual([]);
+  });
+
+  it("[WRT9] puts a fragment of tasks in behind a task", async () => {
+    const onChanges = show();
+    await choose("Fragment", "Come in through an airlock, rev. A");
+    const goes = screen.getByLabelText("It goes");
+    expect(within(goes).getAllByRole("option")).toHaveLength(2);
+    expect(goes).toHaveDisplayValue("with its tasks behind “Task two”");
+    await choose("Who comes in first", "EV1");
+    await choose("Who comes in second and closes the hatch", "EV2");
+    await choose("Who watches from the inside", "IV");
+    await choose("The place at the hatch", "Hatch");
+    await choose("It goes", "with its tasks behind “Task one”");
+    await userEvent.click(screen.getByRole("button", { name: "Put it in" }));
+    const { file } = applyChanges(FILE, onChanges.mock.calls[0]?.[0] ?? []);
+    expect(file?.tasks.map(({ title }) => title)).toEqual([
+      "Task one",
+      "EV1 comes in",
+      "EV2 comes in and closes the hatch",
+      "Pressure back in",
+      "Task two",
+    ]);
     expect(parseProcedure(file).findings).toEqual([]);
   });
 

@@ -82,11 +82,14 @@ const stepIn = (file: ProcedureFile, id: string) =>
   file.tasks.flatMap(({ steps }) => steps).find((one) => one.id === id);
 
 describe("the text of a fragment", () => {
-  it.each(["move-and-re-anchor", "hand-over"])("[WRT9] %s of our own reads without a finding", (name) => {
-    const read = readFragment(readFileSync(`procedures/${name}.fragment.json`, "utf8"));
-    expect(read.findings).toEqual([]);
-    expect(read.fragment?.id).toBe(name);
-  });
+  it.each(["move-and-re-anchor", "hand-over", "come-in"])(
+    "[WRT9] %s of our own reads without a finding",
+    (name) => {
+      const read = readFragment(readFileSync(`procedures/${name}.fragment.json`, "utf8"));
+      expect(read.findings).toEqual([]);
+      expect(read.fragment?.id).toBe(name);
+    },
+  );
 
   const pointers = (more: object) => {
     const { fragment: read, findings } = readFragment(text(more));
@@ -228,6 +231,13 @@ describe("another revision of a fragment", () => {
     expect(stepIn(applied(file, offer?.changes ?? []), "look")?.time).toBe("PT4M");
   });
 
+  it("[WRT9] has a new first step before the one that was first", () => {
+    const first = { id: "first", by: [{ blank: "who" }], do: "Wait", time: "PT1M" };
+    const next = fragment({ revision: "B", steps: [first, ...RAW.steps] });
+    const [offer] = fragmentOffers(put(), next, [A]);
+    expect(ids(applied(put(), offer?.changes ?? []))).toEqual(["a b first a-2 look say", "c"]);
+  });
+
   it("[WRT9] leaves out what the author dropped", () => {
     const file = applied(put(), [{ drop: "a-2" }]);
     const [offer] = fragmentOffers(file, B, [A]);
@@ -270,6 +280,182 @@ describe("another revision of a fragment", () => {
         const all = next.tasks.flatMap((one) => one.steps.map(({ id }) => id));
         expect(new Set(all).size).toBe(all.length);
         expect(all).toEqual(expect.arrayContaining(["a", "b", "c"]));
+      }
+    },
+  );
+});
+
+const TASKS = [
+  { id: "one", title: "Look with {who}", brief: "Slowly", steps: [RAW.steps[0], RAW.steps[1]] },
+  { id: "say-so", title: "Say so", closeout: true, steps: [RAW.steps[2]] },
+];
+const OF_TASKS = { steps: undefined, tasks: TASKS };
+
+describe("a fragment of tasks", () => {
+  const pointers = (more: object) => readFragment(text(more)).findings.map(({ pointer }) => pointer);
+  const tasks = (more: object) => ({ ...OF_TASKS, tasks: [TASKS[0], { ...TASKS[1], ...more }] });
+
+  it("[WRT9] is read, and what is wrong is told at its place", () => {
+    expect(fragment(OF_TASKS).tasks).toHaveLength(2);
+    const neither = readFragment(text({ steps: undefined })).findings;
+    expect(neither.map((one) => inWords(one.message))).toEqual(["It holds either steps or tasks."]);
+    expect(pointers({ tasks: TASKS })).toEqual([""]);
+    expect(pointers({ ...OF_TASKS, tasks: [] })).toEqual(["/tasks"]);
+    expect(pointers(tasks({ id: "one" }))).toEqual(["/tasks/1/id"]);
+    expect(pointers(tasks({ title: "{nobody}" }))).toEqual(["/tasks/1/title"]);
+    expect(pointers(tasks({ priority: "whenever" }))).toEqual(["/tasks/1/priority"]);
+    expect(pointers(tasks({ colour: "red" }))).toEqual(["/tasks/1"]);
+    expect(pointers(tasks({ steps: [{ ...RAW.steps[2], at: "hatch" }] }))).toEqual(["/tasks/1/steps/0/at"]);
+    expect(pointers(tasks({ steps: [RAW.steps[0]] }))).toEqual(["/tasks/1/steps/0/id"]);
+    expect(pointers(tasks({ steps: [] }))).toEqual(["/tasks/1/steps"]);
+  });
+
+  it("[WRT9] has at most 200 steps over all of them", () => {
+    const many = (count: number) =>
+      Array.from({ length: count }, (_, at) => ({ ...RAW.steps[0], id: `s-${at}` }));
+    expect(fragment(tasks({ steps: many(198) })).tasks).toHaveLength(2);
+    expect(pointers(tasks({ steps: many(199) }))).toEqual(["/tasks"]);
+  });
+
+  const behindTask = (file = FILE, from = fragment(OF_TASKS)) => {
+    const { changes, problem } = filledIn(from, file, VALUES, { behindTask: "one" });
+    if (!changes) throw new Error(inWords(problem));
+    return applied(file, changes);
+  };
+  const heads = (file: ProcedureFile) => file.tasks.map(({ id, title }) => `${id}: ${title}`);
+
+  it("[WRT9] goes behind a task, with free ids, and each step remembers its task", () => {
+    const file = behindTask();
+    expect(heads(file)).toEqual(["one: Task one", "one-2: Look with EV2", "say-so: Say so", "two: Task two"]);
+    expect(ids(file)).toEqual(["a b", "a-2 look", "say", "c"]);
+    expect(file.tasks[1]).toMatchObject({ brief: "Slowly" });
+    expect(file.tasks[1]).not.toHaveProperty("closeout");
+    expect(file.tasks[2]).toMatchObject({ closeout: true });
+    expect(stepIn(file, "say")?.from).toMatchObject({ part: "say", task: "say-so", use: "look" });
+    expect(stepIn(file, "say")?.after).toEqual(["look"]);
+    expect(parseProcedure(file).findings).toEqual([]);
+    const twice = behindTask(file);
+    expect(heads(twice)).toHaveLength(6);
+    expect(parseProcedure(twice).findings).toEqual([]);
+  });
+
+  it("[WRT9] does not go behind a step", () => {
+    const { changes, problem } = filledIn(fragment(OF_TASKS), FILE, VALUES, { behindStep: "b" });
+    expect(changes).toBeNull();
+    expect(problem && inWords(problem)).toBe("A fragment of tasks goes behind a task.");
+  });
+
+  const A = fragment(OF_TASKS);
+  const MORE = { id: "more", by: [{ blank: "who" }], do: "Look once more", time: "PT1M", after: ["look"] };
+  const offered = (file: ProcedureFile, next: object, known: readonly Fragment[] = [A]) =>
+    fragmentOffers(file, fragment({ ...OF_TASKS, revision: "B", ...next }), known)[0];
+  const taken = (file: ProcedureFile, next: object, known?: readonly Fragment[]) =>
+    applied(file, offered(file, next, known)?.changes ?? []);
+
+  it("[WRT9] [CHG5] is brought to another revision with its tasks, and what the author changed stays", () => {
+    const file = applied(behindTask(), [
+      { change: "one-2", list: "tasks", set: { title: "Look around" } },
+      { change: "look", set: { time: "PT9M" } },
+    ]);
+    const next = taken(file, {
+      tasks: [
+        { ...TASKS[0], brief: "Very slowly" },
+        { id: "two", title: "Once more", steps: [MORE] },
+        TASKS[1],
+      ],
+    });
+    expect(heads(next)).toEqual([
+      "one: Task one",
+      "one-2: Look around",
+      "two-2: Once more",
+      "say-so: Say so",
+      "two: Task two",
+    ]);
+    expect(next.tasks[1]?.brief).toBe("Very slowly");
+    expect(stepIn(next, "look")?.time).toBe("PT9M");
+    expect(stepIn(next, "more")?.from).toMatchObject({ revision: "B", task: "two" });
+    expect(parseProcedure(next).findings).toEqual([]);
+    expect(offered(next, {})).toBeUndefined();
+  });
+
+  it("[WRT9] [CHG5] is not offered where both renamed a task, and says so", () => {
+    const file = applied(behindTask(), [{ change: "one-2", list: "tasks", set: { title: "Look around" } }]);
+    const offer = offered(file, { tasks: [{ ...TASKS[0], title: "Look hard" }, TASKS[1]] });
+    expect(offer?.changes).toBeNull();
+    expect(offer?.conflicts).toMatchObject([{ list: "tasks", id: "one-2", field: "title" }]);
+  });
+
+  it("[WRT9] lets go of a task that the fragment has no more, but for what its author put there", () => {
+    const without = { tasks: [TASKS[0]] };
+    expect(heads(taken(behindTask(), without))).toEqual([
+      "one: Task one",
+      "one-2: Look with EV2",
+      "two: Task two",
+    ]);
+    const file = applied(behindTask(), [{ add: step("own", "ev1", 3), behind: "say" }]);
+    expect(ids(taken(file, without))).toEqual(["a b", "a-2 look", "own", "c"]);
+  });
+
+  it("[WRT9] leaves out a task that the author dropped, and what would come after its steps", () => {
+    const file = applied(behindTask(), [{ drop: "one-2", list: "tasks" }]);
+    const next = taken(file, { tasks: [TASKS[0], { ...TASKS[1], steps: [RAW.steps[2], MORE] }] });
+    expect(ids(next)).toEqual(["a b", "say more", "c"]);
+    expect(stepIn(next, "more")?.after).toEqual([]);
+    expect(parseProcedure(next).findings.map(({ pointer }) => pointer)).toEqual([
+      "/tasks/1/steps/0/when/sound",
+    ]);
+  });
+
+  it("[WRT9] moves a step that changed its task, unless its author has moved it", () => {
+    const changed = {
+      tasks: [
+        { ...TASKS[0], steps: [RAW.steps[0]] },
+        { ...TASKS[1], steps: [RAW.steps[1], RAW.steps[2]] },
+      ],
+    };
+    const next = taken(behindTask(), changed);
+    expect(ids(next)).toEqual(["a b", "a-2", "look say", "c"]);
+    expect(parseProcedure(next).findings).toEqual([]);
+    const file = applied(behindTask(), [{ move: "look", behind: "b" }]);
+    expect(ids(taken(file, changed))).toEqual(["a b look", "a-2", "say", "c"]);
+  });
+
+  it("[WRT9] may come of a fragment of steps, whose own task then goes", () => {
+    const { changes } = filledIn(fragment(), FILE, VALUES, { behindTask: "one" });
+    const next = taken(applied(FILE, changes ?? []), {}, [fragment()]);
+    expect(ids(next)).toEqual(["a b", "a-2 look", "say", "c"]);
+    expect(parseProcedure(next).findings).toEqual([]);
+  });
+
+  test.prop([
+    fc.subarray(["a-2", "look", "say"]),
+    fc.array(fc.subarray(["a", "look", "say"]), { minLength: 1, maxLength: 3 }),
+    fc.boolean(),
+  ])(
+    "[WRT9] comes to a procedure that names nothing that is not there, whatever was dropped and moved to other tasks",
+    (chosen, groups, isKnown) => {
+      // The decision of one that is dropped goes with it, and so must what hangs on that.
+      const dropped = chosen.includes("look") ? [...new Set([...chosen, "say"])] : chosen;
+      const file = dropped.reduce((one, id) => applied(one, [{ drop: id }]), behindTask());
+      const seen = new Set<string>();
+      const next = groups.flatMap((group, at) => {
+        const steps = RAW.steps.filter(({ id }) => group.includes(id) && !seen.has(id));
+        for (const { id } of steps) seen.add(id);
+        const plain = steps.map(({ after: _after, when: _when, ...rest }: Record<string, unknown>) => rest);
+        return plain.length > 0
+          ? [{ id: ["one", "say-so", "third"][at], title: `Task ${at}`, steps: plain }]
+          : [];
+      });
+      fc.pre(next.length > 0);
+      for (const offer of fragmentOffers(
+        file,
+        fragment({ ...OF_TASKS, revision: "B", tasks: next }),
+        isKnown ? [A] : [],
+      )) {
+        const after = applied(file, offer.changes ?? []);
+        const all = after.tasks.flatMap((one) => one.steps.map(({ id }) => id));
+        expect(all).toEqual(expect.arrayContaining(["a", "b", "c"]));
+        expect(parseProcedure(after).findings).toEqual([]);
       }
     },
   );

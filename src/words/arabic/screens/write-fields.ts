@@ -30,6 +30,7 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/fragment": "المقطع",
   "write-field/use": "مُدرج باسم",
   "write-field/part": "خطوة المقطع",
+  "write-field/task": "مهمة المقطع",
   "write-field/blanks": "خاناته",
   "write-field/x": "x, m",
   "write-field/y": "y, m",

@@ -24,7 +24,7 @@ export const helpOfTimelineWords = {
   "guide/timeline-leaves":
     "“Take the plan along” gives the plan as a table, as a workbook with a grid of crew by time and a list, and as a poster on A3 or tabloid. What is changed in them does not come back into the procedure.",
   "guide/timeline-fragments":
-    "“Fragments” puts in a few steps that are used again, with their blanks filled, and saves the result as a revision. Steps that were put in remember it, so that a later revision of the fragment can be offered.",
+    "“Fragments” puts in a few steps or tasks that are used again, with their blanks filled, and saves the result as a revision. Steps that were put in remember it, so that a later revision of the fragment can be offered.",
   "guide/timeline-none":
     "Without a timeline, the procedure cannot be planned: the reasons stand in its place. Without day and night, choose an orbit file or a site.",
 } as const;

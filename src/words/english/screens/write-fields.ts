@@ -27,6 +27,7 @@ export const writeFieldWords = {
   "write-field/fragment": "Fragment",
   "write-field/use": "Put in as",
   "write-field/part": "Step of the fragment",
+  "write-field/task": "Task of the fragment",
   "write-field/blanks": "Its blanks",
   "write-field/x": "x, m",
   "write-field/y": "y, m",

@@ -27,7 +27,7 @@ export const helpOfTimelineWords: Translated<typeof english> = {
   "guide/timeline-leaves":
     "« Emporter le plan » donne le plan en tableau, en classeur avec une grille de l’équipage par heure et une liste, et en affiche A3 ou tabloïd. Ce qui y est changé ne revient pas dans la procédure.",
   "guide/timeline-fragments":
-    "« Fragments » insère quelques étapes réutilisées, leurs champs remplis, et enregistre le résultat comme révision. Les étapes insérées s’en souviennent, si bien qu’une révision ultérieure du fragment peut être proposée.",
+    "« Fragments » insère quelques étapes ou tâches réutilisées, leurs champs remplis, et enregistre le résultat comme révision. Les étapes insérées s’en souviennent, si bien qu’une révision ultérieure du fragment peut être proposée.",
   "guide/timeline-none":
     "Sans chronologie, la procédure ne peut pas être planifiée : les raisons figurent à sa place. Sans jour ni nuit, choisissez un fichier d’orbite ou un site.",
 };

@@ -30,6 +30,7 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/fragment": "Fragment",
   "write-field/use": "Inséré comme",
   "write-field/part": "Étape du fragment",
+  "write-field/task": "Tâche du fragment",
   "write-field/blanks": "Ses champs",
   "write-field/x": "x, m",
   "write-field/y": "y, m",

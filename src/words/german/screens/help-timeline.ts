@@ -27,7 +27,7 @@ export const helpOfTimelineWords: Translated<typeof english> = {
   "guide/timeline-leaves":
     "„Plan mitnehmen“ gibt den Plan als Tabelle, als Arbeitsmappe mit einem Raster aus Crew und Zeit und einer Liste, und als Poster auf A3 oder Tabloid aus. Was darin geändert wird, kommt nicht in die Prozedur zurück.",
   "guide/timeline-fragments":
-    "„Bausteine“ setzt einige wiederverwendete Schritte ein, mit ausgefüllten Platzhaltern, und speichert das Ergebnis als Revision. Eingesetzte Schritte merken sich ihren Baustein, sodass eine spätere Revision davon angeboten werden kann.",
+    "„Bausteine“ setzt einige wiederverwendete Schritte oder Aufgaben ein, mit ausgefüllten Platzhaltern, und speichert das Ergebnis als Revision. Eingesetzte Schritte merken sich ihren Baustein, sodass eine spätere Revision davon angeboten werden kann.",
   "guide/timeline-none":
     "Ohne Zeitleiste lässt sich die Prozedur nicht planen: Die Gründe stehen an ihrer Stelle. Ohne Tag und Nacht wählen Sie eine Bahndatei oder einen Standort.",
 };

@@ -30,6 +30,7 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/fragment": "Baustein",
   "write-field/use": "Eingesetzt als",
   "write-field/part": "Schritt des Bausteins",
+  "write-field/task": "Aufgabe des Bausteins",
   "write-field/blanks": "Platzhalter",
   "write-field/x": "x, m",
   "write-field/y": "y, m",

@@ -30,6 +30,7 @@ export const writeFieldWords: Translated<typeof english> = {
   "write-field/fragment": "定型手順",
   "write-field/use": "挿入時の名前",
   "write-field/part": "定型手順のステップ",
+  "write-field/task": "定型手順のタスク",
   "write-field/blanks": "空欄",
   "write-field/x": "x、m",
   "write-field/y": "y、m",

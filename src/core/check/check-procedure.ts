@@ -30,8 +30,9 @@ export function checkOutline(
   options: CheckOptions = {},
   memory: CheckMemory | null = null,
 ): Finding[] {
-  const work = () => scenarioCheck(outline, options);
-  const { found, performed, count } = memory ? memory.scenarios(outline, options, work) : work();
+  const { found, performed, count } = memory
+    ? memory.scenarios(outline, options)
+    : scenarioCheck(outline, options);
   const written = writtenSteps(outline);
   return inListOrder(
     withCauses(outline, [

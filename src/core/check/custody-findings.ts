@@ -14,16 +14,12 @@ import { refusalOf } from "./move-refusal.ts";
  * than two hands hold ([PRO14]), and items that are not where they must be at the end.
  */
 export function custodyFindings(plan: Plan): Finding[] {
-  const { outline, network, timeline } = plan;
+  const { outline } = plan;
   const found: Finding[] = [];
   // One map is changed in place for the whole plan, because a copy for each move would cost steps × items.
   const custody = new Map(custodyAtStart(outline.procedure));
   found.push(...handFindings(plan, custody, null));
-  const startOf = (index: number) =>
-    timeline?.course.steps.get(outline.steps[index]?.step.id as StepId)?.start ?? 0;
-  // The sort is stable, so steps that start at the same time stay in the order of the network.
-  const inTime = [...network.order].sort((a, b) => startOf(a) - startOf(b));
-  for (const index of inTime) {
+  for (const index of movesInTime(plan)) {
     const entry = outline.steps[index];
     if (!entry) continue;
     for (const [position, { item, to }] of entry.step.moves.entries()) {
@@ -49,4 +45,13 @@ export function custodyFindings(plan: Plan): Finding[] {
     found.push(...handFindings(plan, custody, entry));
   }
   return [...found, ...leftFindings(plan, custody)];
+}
+
+/** The steps that move something, by reading order index, in the order in which the plan has them. */
+export function movesInTime({ outline, network, timeline }: Plan): readonly number[] {
+  const startOf = (index: number) =>
+    timeline?.course.steps.get(outline.steps[index]?.step.id as StepId)?.start ?? 0;
+  const moving = network.order.filter((index) => (outline.steps[index]?.step.moves.length ?? 0) > 0);
+  // The sort is stable, so steps that start at the same time stay in the order of the network.
+  return moving.sort((a, b) => startOf(a) - startOf(b));
 }

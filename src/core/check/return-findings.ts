@@ -2,7 +2,7 @@ import { message } from "../../words/index.ts";
 import type { CourseStep } from "../course/index.ts";
 import { waysOf } from "../place/index.ts";
 import type { BoundBrokenHome, Plan } from "../plan/index.ts";
-import { brokenHomeMessage, latestTurnBack, returnBarAt, returnPlanAt } from "../plan/index.ts";
+import { brokenHomeMessage, latestTurnBack, returnBarAt } from "../plan/index.ts";
 import type { Finding } from "../procedure/index.ts";
 import { finding } from "../procedure/index.ts";
 import { supplyForecast } from "../supply/index.ts";
@@ -14,7 +14,7 @@ import { minus, NO_TIME } from "../units/index.ts";
  * covers the steps outside closeout tasks that finish after that PET, and is reported at the step that exceeds it
  * most. Steps that finish after the elapsed limit are left out, because the limit has a finding of its own.
  */
-export function turnBackFindings({ outline, network, timeline }: Plan): Finding[] {
+export function turnBackFindings({ outline, network, timeline, returns }: Plan): Finding[] {
   const limit = outline.procedure.limits.elapsed;
   if (!timeline || limit === undefined) return [];
   const { course } = timeline;
@@ -24,10 +24,11 @@ export function turnBackFindings({ outline, network, timeline }: Plan): Finding[
       const entry = outline.steps[index];
       const finish = (entry && course.steps.get(entry.step.id)?.finish) ?? NO_TIME;
       if (!entry || entry.task.closeout || finish > limit) return [];
-      const plan = returnPlanAt(course, finish);
-      const latest = plan && latestTurnBack(course, plan, limit);
-      const over = latest === null ? 0 : finish - latest;
-      return plan && latest !== null && over > 0 ? [{ entry, plan, latest, finish, over }] : [];
+      const plan = returns.at(course, finish);
+      // Whoever is home within the limit may turn back then, or later.
+      if (!plan || plan.finish <= limit) return [];
+      const latest = latestTurnBack(course, plan, limit);
+      return [{ entry, plan, latest, finish, over: finish - latest }];
     });
     const worst = beyond.reduce<(typeof beyond)[number] | null>(
       (most, one) => (most && most.over >= one.over ? most : one),
@@ -60,7 +61,7 @@ export function turnBackFindings({ outline, network, timeline }: Plan): Finding[
  * from there on, or because states bar it ([PLN6]). Unknown ways home have a finding of their own.
  */
 export function noReturnFindings(plan: Plan): Finding[] {
-  const { outline, network, timeline, windows } = plan;
+  const { outline, network, timeline, windows, returns } = plan;
   const isAsked = outline.procedure.limits.elapsed !== undefined || outline.procedure.supplies.length > 0;
   const hasGate =
     outline.procedure.states.length > 0 ||
@@ -70,7 +71,7 @@ export function noReturnFindings(plan: Plan): Finding[] {
     );
   if (!timeline || !isAsked || !hasGate || refugeFindings(plan).length > 0) return [];
   const { course } = timeline;
-  const stuck = workOutside(plan).filter(({ finish }) => returnPlanAt(course, finish) === null);
+  const stuck = workOutside(plan).filter(({ finish }) => returns.at(course, finish) === null);
   const [first] = stuck;
   if (!first) return [];
   const bar = returnBarAt(course, first.finish);
@@ -99,7 +100,7 @@ function workOutside({ outline, timeline }: Plan): readonly CourseStep[] {
  * step, told for the step from whose end it is broken by the most ([PLN6]).
  */
 export function lateHomeFindings(plan: Plan): Finding[] {
-  const { outline, timeline } = plan;
+  const { outline, timeline, returns } = plan;
   const isBound = outline.steps.some(
     ({ step, task }) =>
       task.closeout && (step.doneBy !== undefined || step.after.some(({ within }) => within !== null)),
@@ -107,7 +108,7 @@ export function lateHomeFindings(plan: Plan): Finding[] {
   if (!timeline || !isBound) return [];
   const worst = new Map<string, { readonly end: CourseStep; readonly one: BoundBrokenHome }>();
   for (const end of workOutside(plan)) {
-    for (const one of returnPlanAt(timeline.course, end.finish)?.broken ?? []) {
+    for (const one of returns.at(timeline.course, end.finish)?.broken ?? []) {
       const key = "after" in one.bound ? `${one.bound.step} ${one.bound.after}` : one.bound.step;
       if (one.over > (worst.get(key)?.one.over ?? NO_TIME)) worst.set(key, { end, one });
     }

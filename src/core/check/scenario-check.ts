@@ -1,7 +1,5 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
-import { happensBefore } from "../order/index.ts";
-import { reachFindings, sharedRouteFindings } from "../place/index.ts";
 import type { Plan, PlanOptions } from "../plan/index.ts";
 import { planOf } from "../plan/index.ts";
 import type { Finding, GetAheads, Outcomes, Outline, Task } from "../procedure/index.ts";
@@ -11,17 +9,9 @@ import { contactFindings } from "./contact-findings.ts";
 import { custodyFindings } from "./custody-findings.ts";
 import type { LonelyGetAhead } from "./get-ahead-findings.ts";
 import { getAheadSets, neededGetAhead } from "./get-ahead-findings.ts";
-import { raceFindings } from "./order-findings.ts";
-import { peopleFindings } from "./people-findings.ts";
 import { watchFindings } from "./procedure-findings.ts";
-import {
-  lateHomeFindings,
-  noReturnFindings,
-  refugeFindings,
-  supplyFindings,
-  turnBackFindings,
-} from "./return-findings.ts";
-import { stateFindings } from "./state-findings.ts";
+import { lateHomeFindings, noReturnFindings, supplyFindings, turnBackFindings } from "./return-findings.ts";
+import { ScenarioMemory } from "./scenario-memory.ts";
 
 /** Options for a check, as for a plan: the instant of PET 0, and day and night from then on. */
 export type CheckOptions = Pick<PlanOptions, "start" | "light">;
@@ -36,8 +26,12 @@ export interface ScenarioCheck {
   readonly count: number;
 }
 
-/** Looks at every scenario of an outline ([ORD4]), each set of steps that is performed once. */
-export function scenarioCheck(outline: Outline, options: CheckOptions): ScenarioCheck {
+/** Looks at every scenario of an outline ([ORD4]), each set of steps that is performed once. `memoryOf` gives what is remembered of one, by its active steps. */
+export function scenarioCheck(
+  outline: Outline,
+  options: CheckOptions,
+  memoryOf: (active: string) => ScenarioMemory = () => new ScenarioMemory(),
+): ScenarioCheck {
   const scenarios = scenariosOf(outline);
   const found = new Map<string, Finding>();
   const performed = outline.steps.map(() => false);
@@ -45,14 +39,17 @@ export function scenarioCheck(outline: Outline, options: CheckOptions): Scenario
   const lonely = new Map<TaskId, LonelyGetAhead>();
   for (const outcomes of scenarios.outcomes) {
     for (const { getAheads, alone } of getAheadSets(outline, outcomes, scenarios.outcomes.length)) {
-      const { active } = activityOf(outline, outcomes, getAheads);
+      const activity = activityOf(outline, outcomes, getAheads);
+      const { active } = activity;
       const key = active.map(Number).join("");
       if (seen.has(key)) continue;
       seen.add(key);
       for (const [index, isActive] of active.entries()) if (isActive) performed[index] = true;
       const isExpected = outcomes.size === 0 && getAheads === false;
       const missed: string[] = [];
-      for (const one of runFindings(outline, { ...options, outcomes, getAheads })) {
+      const known = memoryOf(key);
+      const ground = known.ground(outline, activity);
+      for (const one of runFindings(outline, { ...options, outcomes, getAheads, ground }, { known })) {
         const at = keyOf(one);
         if (found.has(at)) continue;
         if (alone && one.level === "error") missed.push(at);
@@ -86,33 +83,45 @@ export function scenarioCheck(outline: Outline, options: CheckOptions): Scenario
   };
 }
 
+/** How the findings of a scenario are worked out. */
+interface RunLook {
+  /** False leaves those about the return out: they take most of the time, since it is planned from every step. */
+  readonly returns?: boolean;
+  readonly known?: ScenarioMemory;
+}
+
 /**
  * Returns the findings of one scenario with some get-aheads: what its plan and its order, custody and places break.
- * Without `returns` those about the return are left out: they take most of the time, since it is planned from every step.
  */
-export function runFindings(outline: Outline, options: PlanOptions, returns = true): Finding[] {
+export function runFindings(
+  outline: Outline,
+  options: PlanOptions,
+  { returns = true, known = new ScenarioMemory() }: RunLook = {},
+): Finding[] {
   const plan = planOf(outline, options);
   const isExpected = options.outcomes?.size === 0 && options.getAheads === false;
   return [
     ...(options.getAheads === false ? plan.findings : withGetAheads(plan.findings)),
-    ...scenarioFindings(plan, options.getAheads !== false, returns),
+    ...scenarioFindings(plan, options.getAheads !== false, returns, known),
     ...(isExpected ? watchFindings(plan) : []),
   ];
 }
 
 /** Returns the findings for the plan of one scenario, in addition to those that the plan itself has. */
-function scenarioFindings(plan: Plan, getAheads: boolean, returns: boolean): Finding[] {
-  const { network, whereabouts } = plan;
-  const along = [...peopleFindings(plan), ...reachFindings(network, whereabouts), ...refugeFindings(plan)];
-  if (network.ring.length > 0) return along;
-  const order = happensBefore(network);
+function scenarioFindings(
+  plan: Plan,
+  getAheads: boolean,
+  returns: boolean,
+  known: ScenarioMemory,
+): Finding[] {
+  const { along, ordered, shared } = known.timeless(plan);
+  if (plan.network.ring.length > 0) return [...along];
   return [
-    ...raceFindings(order),
-    ...stateFindings(order),
-    ...custodyFindings(plan),
+    ...ordered,
+    ...known.custody(plan, () => custodyFindings(plan)),
     ...contactFindings(plan),
     ...along,
-    ...sharedRouteFindings(order, whereabouts),
+    ...shared,
     ...(returns && !getAheads
       ? [...turnBackFindings(plan), ...noReturnFindings(plan), ...lateHomeFindings(plan)]
       : []),

@@ -149,7 +149,7 @@ function checkedNow(ledger: Ledger, thorough: boolean): readonly Finding[] {
     runFindings(
       inForce.outline,
       { start, light, outcomes, getAheads: getAheads.size === 0 ? false : getAheads },
-      thorough,
+      { returns: thorough },
     );
   kept.found.set(key, found);
   return found;

@@ -8,4 +8,4 @@ export { lineOver, positionOnWay } from "./way-position.ts";
 export type { Way, Ways } from "./ways.ts";
 export { waysOf, waysWhile } from "./ways.ts";
 export type { Whereabouts } from "./whereabouts.ts";
-export { isPlaced, whereaboutsOf } from "./whereabouts.ts";
+export { isPlaced, whereaboutsOf, withTimesOf } from "./whereabouts.ts";

@@ -84,6 +84,15 @@ export function whereaboutsOf(network: Network, now: StatesNow | null = null): W
   return { from, times, findings };
 }
 
+/** The same whereabouts for a network whose steps differ from their own in words and in the times that are written alone. */
+export function withTimesOf(whereabouts: Whereabouts, { outline, activity }: Network): Whereabouts {
+  const times = outline.steps.map(
+    ({ index, step }): StepTime =>
+      (activity.active[index] ? step.time : null) ?? whereabouts.times[index] ?? NONE,
+  );
+  return { ...whereabouts, times };
+}
+
 /** The first place that a lane names behind a step, whether something is done there or it goes there. */
 function nextPlace(outline: Outline, lane: readonly number[], index: number): NextPlace {
   for (const next of lane.slice(lane.indexOf(index) + 1)) {

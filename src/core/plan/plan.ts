@@ -3,14 +3,16 @@ import { marginOf } from "../course/index.ts";
 import type { Light } from "../light/index.ts";
 import { lightMessage } from "../light/index.ts";
 import type { Network } from "../order/index.ts";
-import { deadlockFinding, networkOf } from "../order/index.ts";
+import { deadlockFinding } from "../order/index.ts";
 import type { Whereabouts } from "../place/index.ts";
-import { whereaboutsOf } from "../place/index.ts";
 import type { Finding, GetAheads, Outcomes, Outline } from "../procedure/index.ts";
 import { AS_EXPECTED, activityOf, finding } from "../procedure/index.ts";
 import type { Duration, Instant } from "../units/index.ts";
 import type { WindowSpans } from "../window/index.ts";
 import { windowSpansOf } from "../window/index.ts";
+import type { PlanGround } from "./plan-ground.ts";
+import { groundOf } from "./plan-ground.ts";
+import type { ReturnMemory } from "./return-memory.ts";
 import { boundFindings } from "./time-bounds.ts";
 import type { Timeline } from "./timeline.ts";
 import { planTimeline } from "./timeline.ts";
@@ -25,6 +27,8 @@ export interface PlanOptions {
   readonly light?: Light | null;
   /** The get-ahead tasks that are planned too ([PRO9]); none unless given. */
   readonly getAheads?: GetAheads;
+  /** What the outline comes to whatever its steps take, of the same outcomes and get-aheads; worked out unless given. */
+  readonly ground?: PlanGround | null;
 }
 
 /** The plan of one scenario. */
@@ -35,6 +39,8 @@ export interface Plan {
   readonly network: Network;
   readonly whereabouts: Whereabouts;
   readonly windows: WindowSpans;
+  /** The returns of this plan, and of others on the same ground. */
+  readonly returns: ReturnMemory;
   /** `null` when there is no timeline; a finding then gives the reason (deadlock, no way, no fitting window). */
   readonly timeline: Timeline | null;
   /** Elapsed limit − finish; negative when over the limit. `null` without a limit or a timeline. */
@@ -46,12 +52,12 @@ export interface Plan {
 export function planOf(outline: Outline, options: PlanOptions = {}): Plan {
   const start = options.start ?? null;
   const light = options.light ?? null;
-  const activity = activityOf(outline, options.outcomes ?? AS_EXPECTED, options.getAheads ?? false);
-  const network = networkOf(outline, activity);
-  const whereabouts = whereaboutsOf(network);
+  const { network, whereabouts, returns } =
+    options.ground ??
+    groundOf(outline, activityOf(outline, options.outcomes ?? AS_EXPECTED, options.getAheads ?? false));
   const windows = windowSpansOf(outline.procedure, start, light);
   const deadlock = deadlockFinding(network);
-  const common = { outline, start, light, network, whereabouts, windows };
+  const common = { outline, start, light, network, whereabouts, windows, returns };
   const unplanned = (findings: readonly Finding[]): Plan => ({
     ...common,
     timeline: null,

@@ -130,7 +130,7 @@ function isEverybodyIn(course: Course, pet: Duration): boolean {
 export function returnBarAt(course: Course, pet: Duration): ReturnBar | null {
   if (course.outline.procedure.states.length === 0 || returnPlanAt(course, pet) !== null) return null;
   if (returnOf(course, { pet, from: pet, heedsStates: false }) === null) return null;
-  const run = new CloseoutRun(course, standingOf(course, pet), { pet, from: pet, heedsStates: true });
+  const run = new CloseoutRun(course, standingsAt(course, pet), { pet, from: pet, heedsStates: true });
   run.all();
   return run.barredBy(outsideLanes(course));
 }
@@ -139,7 +139,7 @@ const outsideLanes = ({ outline }: Course) =>
   outline.crew.flatMap(({ station }, lane) => (station === "outside" ? [lane] : []));
 
 /** Where everybody whose place is followed is at a PET. */
-function standingOf(course: Course, pet: Duration): (Returning | null)[] {
+export function standingsAt(course: Course, pet: Duration): (Returning | null)[] {
   const ways = waysOf(course.outline.procedure);
   return course.outline.crew.map((member, lane): Returning | null =>
     isPlaced(member) ? { standing: standingAt(course, lane, pet, ways), way: null } : null,
@@ -151,7 +151,7 @@ function returnOf(course: Course, when: BreakingOff): ReturnPlan | null {
   const { pet, from } = when;
   const outside = outsideLanes(course);
   if (outside.length === 0) return null;
-  const standing = standingOf(course, pet);
+  const standing = standingsAt(course, pet);
   const home = homeRun(course, when, () => standing.map((one) => one && { ...one }));
   if (!home) return null;
   const { run, crew, broken } = home;

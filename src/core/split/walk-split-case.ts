@@ -43,7 +43,7 @@ export function walkSplitCase(ledger: Ledger, at: Instant): SplitCase {
     begun,
     pinned: new Set(outline.steps.flatMap(({ step }) => (isPinned(step.id) ? [step.id] : []))),
     laid: course && laidIn(course),
-    hasShortTether: runFindings(outline, { start, light, outcomes }, false).some(isAboutTether),
+    hasShortTether: runFindings(outline, { start, light, outcomes }, { returns: false }).some(isAboutTether),
     judge: (next) => {
       const { effect } = amendmentEffect(state, changesBetween(file, next), { thorough: true });
       if (!effect) return null;

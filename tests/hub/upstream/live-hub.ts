@@ -18,6 +18,7 @@ export class LiveHub {
   readonly #folder = mkdtempSync(join(tmpdir(), "tetherline-live-"));
   readonly #name: string;
   readonly #tls: ServerOptions["tls"];
+  readonly #engine: string | null;
   #hub: OpenHub | null = null;
   #port = 0;
   /** Whether it writes of itself into logs, which most tests have no use for. */
@@ -25,14 +26,16 @@ export class LiveHub {
   /** The hub's clock. */
   now: () => Instant = () => Date.now() as Instant;
 
-  constructor(name: string, tls: ServerOptions["tls"] = null) {
+  /** `engine` is the address of JetStream; without one it keeps its entries in a folder of its own. */
+  constructor(name: string, tls: ServerOptions["tls"] = null, engine: string | null = null) {
     this.#name = name;
     this.#tls = tls;
+    this.#engine = engine;
   }
 
   async open(): Promise<this> {
     const now = () => this.now();
-    const engine = await openEngine({ data: join(this.#folder, "data"), engine: null, now });
+    const engine = await openEngine({ data: join(this.#folder, "data"), engine: this.#engine, now });
     this.#hub = await openHub(
       engine,
       { now, randomBytes },

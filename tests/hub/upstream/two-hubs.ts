@@ -26,6 +26,13 @@ export interface LinkOver {
   readonly time?: LinkTime;
 }
 
+/** How two hubs are to be. */
+interface TwoHubsWish {
+  readonly isWitness?: boolean;
+  /** Addresses of JetStream for those that are not to keep their entries in a folder. */
+  readonly engines?: { readonly ground?: string; readonly vehicle?: string };
+}
+
 /** Two hubs with a stretch of network between them; the vehicle has the ground for its upstream. */
 export class TwoHubs {
   readonly ground: LiveHub;
@@ -42,8 +49,9 @@ export class TwoHubs {
   }
 
   /** Opens both; they write nothing of themselves into logs unless asked. */
-  static async open({ isWitness = false } = {}): Promise<TwoHubs> {
-    const [ground, vehicle] = [new LiveHub("ground"), new LiveHub("vehicle")];
+  static async open({ isWitness = false, engines = {} }: TwoHubsWish = {}): Promise<TwoHubs> {
+    const ground = new LiveHub("ground", null, engines.ground);
+    const vehicle = new LiveHub("vehicle", null, engines.vehicle);
     for (const hub of [ground, vehicle]) {
       hub.isWitness = isWitness;
       await hub.open();

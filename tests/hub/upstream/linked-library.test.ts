@@ -41,96 +41,95 @@ const ENGINES = [
   { engines: "both on JetStream", jetstream: ["ground", "vehicle"] },
 ] as const;
 
-describe.each(ENGINES)(
-  "[LINK] a library over two linked hubs, $engines",
-  { timeout: 60_000 },
-  ({ jetstream }) => {
-    const skipped = jetstream.length > 0 ? whyNoNats() : null;
-    if (skipped !== null) return test.skip(skipped);
-    let hubs: TwoHubs;
-    let nats: NatsServers | null = null;
-    let stores = 0;
-    beforeAll(async () => {
-      if (jetstream.length > 0) nats = await startNats({ count: 1 });
-    });
-    afterAll(() => nats?.stop());
-    beforeEach(async () => {
-      stores += 1;
-      const urls = jetstream.map((hub) => [hub, `${nats?.url}?name=${hub}${stores}`]);
-      hubs = await TwoHubs.open({ engines: Object.fromEntries(urls) });
-    });
-    afterEach(() => hubs.end());
+for (const { engines, jetstream } of ENGINES) {
+  const skipped = jetstream.length > 0 ? whyNoNats() : null;
+  const title = `[LINK] a library over two linked hubs, ${engines} ${skipped ?? ""}`;
+  describe.skipIf(skipped !== null)(title, { timeout: 60_000 }, () => libraryOver(jetstream));
+}
 
-    test("[WRT7] a revision that is kept at one is at the other", async () => {
-      const { ground, vehicle } = hubs;
-      await keep(vehicle, HERE, A, []);
-      hubs.link();
-      await hubs.agree(1, LIBRARY);
-      expect((await ringOf(ground))?.heads).toMatchObject([{ text: A, by: "vehicle" }]);
-    });
+function libraryOver(jetstream: readonly string[]): void {
+  let hubs: TwoHubs;
+  let nats: NatsServers | null = null;
+  let stores = 0;
+  beforeAll(async () => {
+    if (jetstream.length > 0) nats = await startNats({ count: 1 });
+  });
+  afterAll(() => nats?.stop());
+  beforeEach(async () => {
+    stores += 1;
+    const urls = jetstream.map((hub) => [hub, `${nats?.url}?name=${hub}${stores}`]);
+    hubs = await TwoHubs.open({ engines: Object.fromEntries(urls) });
+  });
+  afterEach(() => hubs.end());
 
-    test("[CHG5] two that went on from one while apart are told at both, and are one again by a third", async () => {
-      const { ground, vehicle, proxy } = hubs;
-      await keep(vehicle, HERE, A, []);
-      hubs.link();
-      await hubs.agree(1, LIBRARY);
-      proxy.set("closed");
-      proxy.cut();
-      const [here, there] = [text("B", { summary: "here" }), text("B", { summary: "there" })];
-      await keep(vehicle, HERE, here, [A]);
-      await keep(ground, THERE, there, [A]);
-      proxy.set("open");
-      await hubs.agree(3, LIBRARY);
-      for (const hub of [ground, vehicle]) {
-        const ring = await ringOf(hub);
-        expect(new Set(ring?.heads.map((one) => one.text))).toEqual(new Set([here, there]));
-        expect(ring?.apart?.base?.text).toBe(A);
-      }
-      const both = text("C");
-      await keep(ground, THERE, both, [here, there]);
-      await hubs.agree(4, LIBRARY);
-      for (const hub of [ground, vehicle]) {
-        expect(await ringOf(hub)).toMatchObject({ apart: null, heads: [{ text: both }] });
-      }
-    });
+  test("[WRT7] a revision that is kept at one is at the other", async () => {
+    const { ground, vehicle } = hubs;
+    await keep(vehicle, HERE, A, []);
+    hubs.link();
+    await hubs.agree(1, LIBRARY);
+    expect((await ringOf(ground))?.heads).toMatchObject([{ text: A, by: "vehicle" }]);
+  });
 
-    test("[WRT7] what was kept stays when a hub is closed and opened again", async () => {
-      const { ground, vehicle } = hubs;
-      await keep(ground, THERE, A, []);
-      await ground.close();
-      await ground.open();
-      await keep(ground, THERE, text("B"), [A]);
-      hubs.link();
-      await hubs.agree(2, LIBRARY);
-      expect(await ringOf(vehicle)).toMatchObject({ apart: null, heads: [{ text: text("B") }] });
-    });
+  test("[CHG5] two that went on from one while apart are told at both, and are one again by a third", async () => {
+    const { ground, vehicle, proxy } = hubs;
+    await keep(vehicle, HERE, A, []);
+    hubs.link();
+    await hubs.agree(1, LIBRARY);
+    proxy.set("closed");
+    proxy.cut();
+    const [here, there] = [text("B", { summary: "here" }), text("B", { summary: "there" })];
+    await keep(vehicle, HERE, here, [A]);
+    await keep(ground, THERE, there, [A]);
+    proxy.set("open");
+    await hubs.agree(3, LIBRARY);
+    for (const hub of [ground, vehicle]) {
+      const ring = await ringOf(hub);
+      expect(new Set(ring?.heads.map((one) => one.text))).toEqual(new Set([here, there]));
+      expect(ring?.apart?.base?.text).toBe(A);
+    }
+    const both = text("C");
+    await keep(ground, THERE, both, [here, there]);
+    await hubs.agree(4, LIBRARY);
+    for (const hub of [ground, vehicle]) {
+      expect(await ringOf(hub)).toMatchObject({ apart: null, heads: [{ text: both }] });
+    }
+  });
 
-    test("[WRT7] a revision with pictures is kept and passed on, or refused with its reason and nothing else lost", async () => {
-      const { ground, vehicle } = hubs;
-      const long = text("B", { summary: "x".repeat(3_000_000) });
-      hubs.link();
-      await keep(vehicle, HERE, A, []);
-      const failure = await keep(vehicle, HERE, long, [A]).then(
-        () => null,
-        (cause: unknown) => (cause as Error).message,
-      );
-      const isTaken = (hub: "ground" | "vehicle") => !jetstream.some((one) => one === hub);
-      if (!isTaken("vehicle"))
-        expect(failure).toMatch(/an entry of its kind may have 347477 here: shorten it/);
-      else {
-        expect(failure).toBeNull();
-        expect((await ringOf(vehicle))?.heads[0]?.text).toBe(long);
-        const refused = () => vehicle.beyond(LIBRARY)?.words;
-        if (!isTaken("ground")) await expect.poll(refused, PATIENT).toContain("shorten it");
-      }
-      const kept = isTaken("vehicle") && isTaken("ground") ? long : A;
-      await expect
-        .poll(async () => (await ringOf(ground))?.heads.map((one) => one.text), PATIENT)
-        .toEqual([kept]);
-      await keep(ground, THERE, text("C"), [A]);
-      await expect
-        .poll(async () => (await ringOf(vehicle))?.heads.map((one) => one.text), PATIENT)
-        .toContain(text("C"));
-    });
-  },
-);
+  test("[WRT7] what was kept stays when a hub is closed and opened again", async () => {
+    const { ground, vehicle } = hubs;
+    await keep(ground, THERE, A, []);
+    await ground.close();
+    await ground.open();
+    await keep(ground, THERE, text("B"), [A]);
+    hubs.link();
+    await hubs.agree(2, LIBRARY);
+    expect(await ringOf(vehicle)).toMatchObject({ apart: null, heads: [{ text: text("B") }] });
+  });
+
+  test("[WRT7] a revision with pictures is kept and passed on, or refused with its reason and nothing else lost", async () => {
+    const { ground, vehicle } = hubs;
+    const long = text("B", { summary: "x".repeat(3_000_000) });
+    hubs.link();
+    await keep(vehicle, HERE, A, []);
+    const failure = await keep(vehicle, HERE, long, [A]).then(
+      () => null,
+      (cause: unknown) => (cause as Error).message,
+    );
+    const isTaken = (hub: "ground" | "vehicle") => !jetstream.some((one) => one === hub);
+    if (!isTaken("vehicle")) expect(failure).toMatch(/an entry of its kind may have 347477 here: shorten it/);
+    else {
+      expect(failure).toBeNull();
+      expect((await ringOf(vehicle))?.heads[0]?.text).toBe(long);
+      const refused = () => vehicle.beyond(LIBRARY)?.words;
+      if (!isTaken("ground")) await expect.poll(refused, PATIENT).toContain("shorten it");
+    }
+    const kept = isTaken("vehicle") && isTaken("ground") ? long : A;
+    await expect
+      .poll(async () => (await ringOf(ground))?.heads.map((one) => one.text), PATIENT)
+      .toEqual([kept]);
+    await keep(ground, THERE, text("C"), [A]);
+    await expect
+      .poll(async () => (await ringOf(vehicle))?.heads.map((one) => one.text), PATIENT)
+      .toContain(text("C"));
+  });
+}

@@ -176,11 +176,10 @@ export const app = defineConfig({
               name: "frame",
               test: /node_modules[\\/](react|react-dom|scheduler|react-router|react-router-dom|@remix-run|@ionic[\\/]react(-router)?)[\\/]/,
             },
-            { name: "schema-values", test: /[\\/]core[\\/]procedure[\\/]schema-values\.ts$/ },
             // What many parts need of logs, each a few lines: in one file they pack better.
             {
               name: "log",
-              test: /[\\/]core[\\/](log[\\/](hybrid-clock|json-of|clock-offset|device-of|sequence-text)|units[\\/]listeners|link[\\/]cursor)\.ts$|[\\/](system-clock|said-error|stored-choice)\.ts$/,
+              test: /[\\/]core[\\/](log[\\/](hybrid-clock|json-of|clock-offset|device-of|sequence-text)|units[\\/]\w+|procedure[\\/]location-schema|link[\\/]cursor)\.ts$|[\\/](system-clock|said-error|stored-choice)\.ts$/,
             },
             { name: "shared", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
           ],

@@ -4,7 +4,7 @@ import { lazy, Suspense } from "react";
 import { Navigate, Route } from "react-router-dom";
 import { words } from "../words/index.ts";
 import { ShelfPage } from "./pages/index.ts";
-import { UpdateNotice } from "./update/index.ts";
+import { Updates } from "./update/index.ts";
 
 // The first load contains the shell and the shelf, which is drawn at once. Where the other pages are is known to a chunk of its own,
 // since the list of what each of them needs would be in the first load otherwise.
@@ -94,7 +94,7 @@ export function App() {
             <Route path="*" element={<Navigate to="/" replace />} />
           </IonRouterOutlet>
         </Suspense>
-        <UpdateNotice />
+        <Updates />
       </IonReactRouter>
     </IonApp>
   );

@@ -6,7 +6,7 @@ import { chanceText } from "./chance-text.ts";
 import type { Language } from "./language.ts";
 import { lengthText, lengthToTheSecond, marginText } from "./length-text.ts";
 import { message } from "./message.ts";
-import { numberFunctions } from "./number-functions.ts";
+import { numberFunctions, numberText } from "./number-functions.ts";
 import { quantityFunctions } from "./quantity-functions.ts";
 import { shown } from "./shown.ts";
 import { telling } from "./telling.ts";
@@ -36,6 +36,7 @@ export function wordFunctions(language: Language, inWords: (message: Message) =>
   const { tag, direction } = language;
   const all = once(() => new Intl.ListFormat(tag, { type: "conjunction" }));
   const any = once(() => new Intl.ListFormat(tag, { type: "disjunction" }));
+  const number = numberText(tag);
   const oneOf = (argument: Argument): string => {
     if (typeof argument === "string") return argument;
     return typeof argument === "object" && "key" in argument ? inWords(argument) : String(argument);
@@ -58,7 +59,7 @@ export function wordFunctions(language: Language, inWords: (message: Message) =>
     "hour-minute": shown((time) => hourMinuteText(time as Duration)),
     pet: shown((time) => petText(time as Duration)),
     utc: shown((instant, { form = "minute" }) => utcText(instant as Instant, String(form), telling().utc)),
-    mebibytes: shown((bytes) => `${Math.round(Number(bytes) / 1024 / 1024).toLocaleString(tag)} MiB`),
+    mebibytes: shown((bytes) => `${number(Math.round(Number(bytes) / 1024 / 1024))} MiB`),
     list: shown((items, { of = "all", style = "comma" }) => {
       const format = (String(of) === "any" ? any : all)();
       const each = (items as readonly Argument[]).map(oneOf);

@@ -66,7 +66,7 @@ export async function startHubSide(name: string, nats: NatsServers | null): Prom
     return schema.parse(await answer.json());
   };
   const invitations = new Map<string, Promise<z.output<typeof invitationSchema>>>();
-  const tokenOf = async (body: object) => (await ask(joinedSchema, "/api/join", body)).token ?? "";
+  const tokenOf = async (body: object) => (await ask(joinedSchema(), "/api/join", body)).token ?? "";
   return {
     name,
     origin,

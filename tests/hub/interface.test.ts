@@ -39,7 +39,7 @@ describe("[HUB] the interface, row by row", () => {
     ]);
     const clock = await hub.ask("GET", "/api/clock");
     expect(clock.headers["cache-control"]).toBe("no-store");
-    expect(hubClockSchema.parse(clock.json()).now).toBe(NOON);
+    expect(hubClockSchema().parse(clock.json()).now).toBe(NOON);
   });
 
   it("says 503 in a sentence while its store cannot be written, and is well again after", async () => {
@@ -49,7 +49,7 @@ describe("[HUB] the interface, row by row", () => {
       hub.now = (hub.now + 2000) as typeof hub.now;
       Object.assign(keep, { put: () => Promise.reject(cause) });
       const answer = await hub.ask("GET", "/api/health");
-      expect([answer.statusCode, hubErrorSchema.parse(answer.json()).error]).toEqual([503, "store"]);
+      expect([answer.statusCode, hubErrorSchema().parse(answer.json()).error]).toEqual([503, "store"]);
     }
     Object.assign(keep, { put });
     hub.now = (hub.now + 2000) as typeof hub.now;
@@ -79,11 +79,11 @@ describe("[HUB] the interface, row by row", () => {
     };
     const answer = await hub.ask("POST", "/api/join", { body });
     expect(answer.statusCode).toBe(201);
-    const joined = joinedSchema.parse(answer.json());
+    const joined = joinedSchema().parse(answer.json());
     expect(joined).toMatchObject({ walk: WALK, role: "marker", device: "/devices/m", hubName: "Test hub" });
     expect(joined.token).toMatch(/^[\w-]+\.[\w-]+\.[\w-]+$/);
     const without = await hub.ask("POST", "/api/join", { body: { ...body, walk: undefined } });
-    expect([without.statusCode, hubErrorSchema.parse(without.json()).error]).toEqual([400, "walk-needed"]);
+    expect([without.statusCode, hubErrorSchema().parse(without.json()).error]).toEqual([400, "walk-needed"]);
   });
 
   it("lets in with an invitation, whose walk and role are its own whatever is asked for", async () => {
@@ -93,7 +93,7 @@ describe("[HUB] the interface, row by row", () => {
       headers: { host: "hub.example:4173" },
     });
     expect(made.statusCode).toBe(201);
-    const invitation = invitationSchema.parse(made.json());
+    const invitation = invitationSchema().parse(made.json());
     expect(invitation).toMatchObject({ role: "watcher", expires: NOON + 15 * 60_000 });
     expect(invitation.code).toMatch(/^[A-HJKMNP-Z02-9]{9}$/);
     expect(invitation.url).toBe(`http://hub.example:4173/join/${invitation.code}`);
@@ -120,7 +120,9 @@ describe("[HUB] the interface, row by row", () => {
       type: "application/cloudevents+json; charset=utf-8",
     });
     const outcomes = [batch, plain, alone].map((answer) =>
-      pushAnswerSchema.parse(answer.json()).results.map(({ id, outcome }) => [Number(id), outcome]),
+      pushAnswerSchema()
+        .parse(answer.json())
+        .results.map(({ id, outcome }) => [Number(id), outcome]),
     );
     expect(outcomes).toEqual([
       [[1, "accepted"]],
@@ -145,7 +147,7 @@ describe("[HUB] the interface, row by row", () => {
   ])("refuses a batch that is %s", async (_what, body, type, status) => {
     const answer = await hub.ask("POST", `/api/walks/${WALK}/entries`, { token: lead, body, type });
     expect(answer.statusCode).toBe(status);
-    hubErrorSchema.parse(answer.json());
+    hubErrorSchema().parse(answer.json());
   });
 
   it("gives entries as JSON Lines in order, with the cursor of their end, and those behind a cursor", async () => {
@@ -181,7 +183,7 @@ describe("[HUB] the interface, row by row", () => {
   it("says what a walk is called once the entry that opened it is there", async () => {
     const token = await hub.join("/devices/t", "lead", "walk-titled");
     const titles = async () =>
-      hubWalksSchema
+      hubWalksSchema()
         .parse((await hub.ask("GET", "/api/walks", { token: hub.owner })).json())
         .walks.map(({ title }) => title);
     const open = (number: number, procedure: unknown) =>
@@ -203,7 +205,7 @@ describe("[HUB] the interface, row by row", () => {
 
   it("tells a device who it is, and takes how far it has read", async () => {
     const session = await hub.ask("GET", `/api/walks/${WALK}/session`, { token: lead });
-    expect(helloSchema.parse(session.json())).toMatchObject({
+    expect(helloSchema().parse(session.json())).toMatchObject({
       role: "lead",
       device: DEVICE,
       name: "Test hub",
@@ -225,7 +227,7 @@ describe("[HUB] the interface, row by row", () => {
     const url = `/api/walks/${WALK}/followers`;
     const token = await hub.join("/devices/gone", "marker");
     const devices = async () =>
-      presenceSchema
+      presenceSchema()
         .parse((await hub.ask("GET", url, { token: lead })).json())
         .followers.map(({ device }) => device);
     expect(await devices()).toContain("/devices/gone");
@@ -261,7 +263,7 @@ describe("[HUB] the interface, row by row", () => {
       ["GET", "/"],
     ] as const) {
       const answer = await hub.ask(method, url);
-      expect([answer.statusCode, hubErrorSchema.parse(answer.json()).error]).toEqual([404, "not-found"]);
+      expect([answer.statusCode, hubErrorSchema().parse(answer.json()).error]).toEqual([404, "not-found"]);
     }
   });
 

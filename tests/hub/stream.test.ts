@@ -48,7 +48,7 @@ describe("[HUB] the event stream", () => {
       undefined,
       "cursor",
     ]);
-    expect(helloSchema.parse(stream.named("hello")[0])).toMatchObject({
+    expect(helloSchema().parse(stream.named("hello")[0])).toMatchObject({
       device: DEVICE,
       role: "lead",
       toCome: 3,
@@ -61,7 +61,7 @@ describe("[HUB] the event stream", () => {
       .map(({ id }) => readCursor(id ?? ""));
     expect(ids.every((cursor) => cursor?.epoch === hub.engine.epoch)).toBe(true);
     await stream.until(() => stream.named("presence").length > 0 && stream.named("beyond").length > 0);
-    expect(presenceSchema.parse(stream.named("presence")[0]).followers[0]).toMatchObject({
+    expect(presenceSchema().parse(stream.named("presence")[0]).followers[0]).toMatchObject({
       device: DEVICE,
       present: true,
       heardAt: NOON,
@@ -82,7 +82,7 @@ describe("[HUB] the event stream", () => {
     const byQuery = await follow({}, token, `?after=${encodeURIComponent(two)}`);
     await Promise.all([caughtUp(byHeader), caughtUp(byQuery)]);
     expect([byHeader.entries, byQuery.entries]).toEqual([digits(5), digits(3, 4, 5)]);
-    const toCome = (stream: EventStream) => helloSchema.parse(stream.named("hello")[0]).toCome;
+    const toCome = (stream: EventStream) => helloSchema().parse(stream.named("hello")[0]).toCome;
     expect([toCome(byHeader), toCome(byQuery)]).toEqual([1, 3]);
   });
 
@@ -248,13 +248,13 @@ describe("[HUB] the event stream", () => {
     } as const;
     hub.hub.parts.beyond.put(WALK, [ground]);
     await stream.until(() => stream.named("beyond").length === 2);
-    expect(stream.named("beyond").map((said) => beyondSchema.parse(said).hubs)).toEqual([[], [ground]]);
+    expect(stream.named("beyond").map((said) => beyondSchema().parse(said).hubs)).toEqual([[], [ground]]);
   });
 });
 
 describe("[HUB] presence", () => {
   const followers = async (at = hub) =>
-    presenceSchema.parse((await at.ask("GET", `/api/walks/${WALK}/followers`, { token: hub.owner })).json())
+    presenceSchema().parse((await at.ask("GET", `/api/walks/${WALK}/followers`, { token: hub.owner })).json())
       .followers;
 
   it("says who is there and how far each has read, in the times of the hub", async () => {
@@ -309,7 +309,7 @@ describe("[HUB] presence", () => {
 
   it("is told when somebody comes, joins, goes or is put out", async () => {
     const stream = await follow();
-    const last = () => presenceSchema.parse(stream.named("presence").at(-1) ?? { followers: [] }).followers;
+    const last = () => presenceSchema().parse(stream.named("presence").at(-1) ?? { followers: [] }).followers;
     const stands = (...expected: [string, boolean][]) =>
       stream.until(
         () =>

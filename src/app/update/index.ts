@@ -1,1 +1,1 @@
-export { UpdateNotice } from "./update-notice.tsx";
+export { Updates } from "./updates.tsx";

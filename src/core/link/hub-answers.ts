@@ -54,7 +54,7 @@ export async function goodAnswer(ask: AskHub, request: HubRequest, manner: HubMa
   const answer = await ask(request);
   const { status } = answer;
   if (status >= 200 && status < 300) return answer;
-  const said = hubErrorSchema.safeParse(jsonOf(await textOf(answer, manner))).data ?? null;
+  const said = hubErrorSchema().safeParse(jsonOf(await textOf(answer, manner))).data ?? null;
   const words = said ? oneLine(said.words) : manner.failed(status);
   if (status === 401 || status === 403) throw new TurnedAwayError(words, { reason: said?.error ?? null });
   if (manner.isRefusal(status, said !== null))

@@ -71,7 +71,7 @@ export class HubClient {
 
   /** What the hub's clock shows. */
   async clock(options: RequestOptions = {}): Promise<Instant> {
-    return (await this.#read(hubClockSchema, get("/api/clock", options))).now;
+    return (await this.#read(hubClockSchema(), get("/api/clock", options))).now;
   }
 
   /** Asks to be let into a walk, and proves the device's key where it has one. */
@@ -81,19 +81,19 @@ export class HubClient {
   ): Promise<Joined> {
     const proof = prover && (await this.#prove(request, prover, options));
     return this.#read(
-      joinedSchema,
+      joinedSchema(),
       post("/api/join", { ...request, ...(proof === null ? {} : { proof }) }, options),
     );
   }
 
   /** The walks that the hub shows: all of them for the owner's code. */
   async walks(options: RequestOptions): Promise<readonly HubWalk[]> {
-    return (await this.#read(hubWalksSchema, get("/api/walks", options))).walks;
+    return (await this.#read(hubWalksSchema(), get("/api/walks", options))).walks;
   }
 
   /** What this device is in a walk, by its cookie; rejects with a {@link TurnedAwayError} when it is nothing. */
   session(walk: WalkId, options: RequestOptions = {}): Promise<HubSession> {
-    return this.#read(sessionSchema, get(`${pathOf(walk)}/session`, options));
+    return this.#read(sessionSchema(), get(`${pathOf(walk)}/session`, options));
   }
 
   /** Leaves a walk: the device's token is dead from then on. */
@@ -103,12 +103,12 @@ export class HubClient {
 
   /** Makes a code by which so many devices may join within so many minutes. */
   invite(walk: WalkId, role: Role, minutes: number, devices = 1): Promise<Invitation> {
-    return this.#read(invitationSchema, post(`${pathOf(walk)}/invitations`, { role, minutes, devices }));
+    return this.#read(invitationSchema(), post(`${pathOf(walk)}/invitations`, { role, minutes, devices }));
   }
 
   /** The invitations of a walk that are still good. */
   async invitations(walk: WalkId): Promise<readonly OpenInvitation[]> {
-    return (await this.#read(openInvitationsSchema, get(`${pathOf(walk)}/invitations`))).invitations;
+    return (await this.#read(openInvitationsSchema(), get(`${pathOf(walk)}/invitations`))).invitations;
   }
 
   /** Ends an invitation by its name: its code is dead, who came by it stays. */
@@ -126,7 +126,7 @@ export class HubClient {
   /** Takes everybody but this device off a walk and ends its invitations; resolves with how many devices were taken off. */
   async withdrawAll(walk: WalkId): Promise<number> {
     const request = { ...get(`${pathOf(walk)}/followers`), method: "DELETE" } as const;
-    return (await this.#read(withdrawnSchema, request)).withdrawn;
+    return (await this.#read(withdrawnSchema(), request)).withdrawn;
   }
 
   /** Tells the hub how far this reader has read. */
@@ -138,7 +138,7 @@ export class HubClient {
   push(walk: WalkId, entries: readonly Entry[], options: RequestOptions = {}): Promise<PushAnswer> {
     const batch = entries.map(({ wire }) => wire);
     const { headers, ...request } = post(`${pathOf(walk)}/entries`, batch, options);
-    return this.#read(pushAnswerSchema, {
+    return this.#read(pushAnswerSchema(), {
       ...request,
       headers: { ...headers, "content-type": "application/cloudevents-batch+json" },
       isLong: true,
@@ -165,7 +165,7 @@ export class HubClient {
     const asked = { code, device, ...(wished === undefined ? {} : { walk: wished }) };
     try {
       const { challenge, walk } = await this.#read(
-        challengeSchema,
+        challengeSchema(),
         post("/api/join/challenge", asked, options),
       );
       const signature = await key.sign(joinText({ challenge, walk, device, host }));

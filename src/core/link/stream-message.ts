@@ -28,15 +28,15 @@ export function messageOf({ event, id, data }: StreamEvent, walk: WalkId): FarMe
     case "cursor":
       return cursor && { kind: "cursor", cursor: withCheck(cursor, value) };
     case "hello": {
-      const { data: hello } = helloSchema.safeParse(value);
+      const { data: hello } = helloSchema().safeParse(value);
       return hello ? { kind: "hello", hello } : null;
     }
     case "presence": {
-      const { data: presence } = presenceSchema.safeParse(value);
+      const { data: presence } = presenceSchema().safeParse(value);
       return presence ? { kind: "presence", followers: presence.followers } : null;
     }
     case "beyond": {
-      const { data: beyond } = beyondSchema.safeParse(value);
+      const { data: beyond } = beyondSchema().safeParse(value);
       return beyond ? { kind: "beyond", hubs: beyond.hubs } : null;
     }
     default:

@@ -109,7 +109,7 @@ const facts = {
     }),
   ),
   "item.moved": once(() =>
-    z.object({ item: idOf<ItemId>(), to: locationSchema, reason: reason().default("") }),
+    z.object({ item: idOf<ItemId>(), to: locationSchema(), reason: reason().default("") }),
   ),
   /** A state was found to have another value than the steps imply. */
   "state.set": once(() =>

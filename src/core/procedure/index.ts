@@ -24,6 +24,7 @@ export { readJsonText } from "./json-text.ts";
 export type { KnownForm } from "./known-keys.ts";
 export { knownForm, knownKeys, nearest } from "./known-keys.ts";
 export { canonicalTag, directionOf, languageAtHand, mayBeEnglish } from "./language-tag.ts";
+export { idDescribedAs, locationSchema } from "./location-schema.ts";
 export { contingenciesNamedBy } from "./named-contingencies.ts";
 export type { Outline, OutlineDecision, OutlineStep } from "./outline.ts";
 export { outlineOf, withoutTasks } from "./outline.ts";
@@ -55,7 +56,7 @@ export type {
   Watch,
 } from "./schema.ts";
 export { FORMAT, FORMATS, MOST_PICTURE_BYTES } from "./schema.ts";
-export { duration as durationSchema, idDescribedAs, locationSchema } from "./schema-values.ts";
+export { duration as durationSchema } from "./schema-values.ts";
 export type { TextField, TextHolder, TextList, TextPart } from "./shown-texts.ts";
 export { listedKey, TEXT_FIELDS, textHolders } from "./shown-texts.ts";
 export { SIZE_LIMITS } from "./size-findings.ts";

@@ -19,6 +19,7 @@ import {
   parseDuration,
   parseInstant,
 } from "../units/index.ts";
+import { idDescribedAs } from "./location-schema.ts";
 
 /**
  * The forms that the schema requires of texts. A pattern or check below gives one of these names as its message, and
@@ -32,14 +33,6 @@ export const TEXT_FORMS = [
   "real-instant",
   "encoded-picture",
 ] as const;
-
-/** An id that says in an author's editor what it names. */
-export const idDescribedAs = <Id extends string>(of: string) =>
-  z
-    .string()
-    .regex(ID_PATTERN, "id")
-    .describe(`Id of ${of}`)
-    .transform((text) => text as Id);
 
 export const crewId = idDescribedAs<CrewId>("a crew member");
 export const placeId = idDescribedAs<PlaceId>("a place");
@@ -78,14 +71,6 @@ export const instant = z
     context.addIssue({ code: "custom", message: "real-instant" });
     return z.NEVER;
   });
-
-/** Where an item is: at a place, with a crew member, with several at once, or in another item ([PRO8], [PRO14]). */
-export const locationSchema = z.union([
-  z.strictObject({ crew: crewId }),
-  z.strictObject({ crews: z.array(crewId).min(2).describe("Held by all of them together") }),
-  z.strictObject({ place: placeId }),
-  z.strictObject({ item: itemId }),
-]);
 
 /** The values that states must have, or are given: by the id of the state. */
 export const stateValues = z

@@ -1,14 +1,13 @@
 import { z } from "zod";
 import type { ContingencyId, SupplyId, WatchId } from "../units/index.ts";
 import { ID_PATTERN } from "../units/index.ts";
+import { idDescribedAs, locationSchema } from "./location-schema.ts";
 import {
   crewId,
   duration,
   finite,
-  idDescribedAs,
   instant,
   itemId,
-  locationSchema,
   metres,
   pictureId,
   placeId,
@@ -59,8 +58,8 @@ const route = z.strictObject({
 const item = z.strictObject({
   id: itemId,
   label: text.optional(),
-  start: locationSchema,
-  end: locationSchema.optional().describe("Where it must be when the walk is over"),
+  start: locationSchema(),
+  end: locationSchema().optional().describe("Where it must be when the walk is over"),
   hands: z
     .union([z.literal(0), z.literal(1), z.literal(2)])
     .default(0)
@@ -195,6 +194,6 @@ export type Watch = Procedure["watches"][number];
 /** Values by the id of their state: those a step or route needs, or a step sets ([PRO13]). */
 export type StateValues = z.output<typeof stateValues>;
 /** Where an item is ([PRO8]). */
-export type Location = z.output<typeof locationSchema>;
+export type Location = z.output<ReturnType<typeof locationSchema>>;
 /** The low, likely and high duration of a step. */
 export type StepTime = NonNullable<Step["time"]>;

@@ -2,14 +2,13 @@ import { z } from "zod";
 import type { RecordId, SupplyId, TaskId } from "../units/index.ts";
 import { ID_PATTERN, NO_TIME } from "../units/index.ts";
 import { alertsInOrder } from "./alert-order.ts";
+import { idDescribedAs, locationSchema } from "./location-schema.ts";
 import {
   crewId,
   decisionId,
   duration,
   finite,
-  idDescribedAs,
   itemId,
-  locationSchema,
   pictureId,
   placeId,
   stateValues,
@@ -98,7 +97,7 @@ export const stepSchema = z.strictObject({
   to: placeId.optional().describe("A translation: where it ends"),
   after: z.array(predecessor).default([]).describe("Steps that must be complete before this one starts"),
   within: z.array(windowId).default([]).describe("Must lie wholly inside one span of every window named"),
-  moves: z.array(z.strictObject({ item: itemId, to: locationSchema })).default([]),
+  moves: z.array(z.strictObject({ item: itemId, to: locationSchema() })).default([]),
   anchor: placeId.optional().describe("The performer's tether is re-anchored here"),
   records: z.array(record).default([]),
   confirm: z.strictObject({ by: crewId, text }).optional(),

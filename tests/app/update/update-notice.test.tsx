@@ -1,8 +1,9 @@
-import { render, screen } from "@testing-library/react";
+import { act, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { MemoryRouter } from "react-router-dom";
-import { beforeEach, expect, it } from "vitest";
-import { UpdateNotice } from "../../../src/app/update/index.ts";
+import { beforeEach, expect, it, vi } from "vitest";
+import { Updates } from "../../../src/app/update/index.ts";
+import { UpdateNotice } from "../../../src/app/update/update-notice.tsx";
 import { worker } from "./stand-in-worker.ts";
 
 const drawAt = (address: string) =>
@@ -42,4 +43,21 @@ it("says nothing while there is no newer version", () => {
   worker.isWaiting = false;
   const { container } = drawAt("/");
   expect(container).toBeEmptyDOMElement();
+});
+
+it("begins a second after the first screen, which has the device to itself until then", () => {
+  vi.useFakeTimers();
+  try {
+    const { container } = render(
+      <MemoryRouter initialEntries={["/"]}>
+        <Updates />
+      </MemoryRouter>,
+    );
+    act(() => void vi.advanceTimersByTime(999));
+    expect(container).toBeEmptyDOMElement();
+    act(() => void vi.advanceTimersByTime(1));
+    expect(screen.getByRole("status")).toBeVisible();
+  } finally {
+    vi.useRealTimers();
+  }
 });

@@ -69,7 +69,7 @@ export function startWriting(addresses: () => string, { device, key, token }: Jo
       });
       const said: unknown = await answer.json();
       if (!answer.ok) return false;
-      for (const { source, id, outcome } of pushAnswerSchema.parse(said).results) {
+      for (const { source, id, outcome } of pushAnswerSchema().parse(said).results) {
         if (outcome === "refused") throw new Error(`${source} ${id} was refused`);
         confirmed.add(`${source} ${id}`);
       }

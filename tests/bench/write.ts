@@ -152,11 +152,14 @@ try {
   console.log(
     `An edit on the screen, the same:               ${spreadWords(spreadOf(slowed.map((one) => one.shown)))}`,
   );
+  console.log(
+    `Findings, plan and chance after it, the page slowed: ${spreadWords(spreadOf(slowed.map((one) => one.answered)))}`,
+  );
   console.log(`Findings, plan and chance after it, 157 steps: ${spreadWords(answered)}`);
   console.log(`The same for ${MANY} steps:                      ${spreadWords(many)}`);
   const isFast = keys.p95 <= MOST_KEY && answered.median <= MOST_ANSWER && many.median <= MOST_OF_MANY;
   console.log(
-    `95 % of keys within ${MOST_KEY} ms and answers within ${MOST_ANSWER} and ${MOST_OF_MANY} ms: ${isFast ? "yes" : "no"}`,
+    `95 % of keys within ${MOST_KEY} ms and half of the answers within ${MOST_ANSWER} and ${MOST_OF_MANY} ms: ${isFast ? "yes" : "no"}`,
   );
   process.exitCode = isFast ? 0 : 1;
 } finally {

@@ -279,7 +279,6 @@ export function SheetTable({
         label={words("write/table")}
         strands={strands}
         rows={rows}
-        markers={NO_MARKERS}
         role="treegrid"
         over={overBraid}
       >
@@ -289,8 +288,6 @@ export function SheetTable({
     </div>
   );
 }
-
-const NO_MARKERS: readonly never[] = [];
 
 /** The cell that comes next where one was left: Enter leaves out who does it, which is as before; `null` for none in this row. */
 function nextColumn(column: Column, how: Left, isOfTask: boolean): Column | null {

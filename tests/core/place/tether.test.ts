@@ -139,7 +139,7 @@ describe("lines over a shared route", () => {
         pointer: "/tasks/0/steps/3",
       },
     ]);
-    expect(said(shared[0])).toContain('EV1’s from "ev1-to-b" to "ev1-to-hatch"');
+    expect(said(shared[0])).toContain('EV1 (from "ev1-to-b" to "ev1-to-hatch")');
   });
 
   it("[PLN7] are not, when the one is taken up before the other is laid", () => {

@@ -35,8 +35,10 @@ export const sealWords = {
   "seal/found-seals-stripped": "it was admitted with a key, and no entry has a seal",
   "seal/found-not-proven": "its proof does not lead to the checkpoint",
   "seal/found-other-walk": "it is an entry of another walk",
-  "seal/found-other-entries": "the checkpoint held other entries",
-  "seal/found-other-order": "the checkpoint held the entries in another order",
+  "seal/found-other-entries":
+    "the checkpoint held other entries than are here; it does not tell who changed them",
+  "seal/found-other-order":
+    "the checkpoint held the entries in another order than here; it does not tell who changed it",
   "seal/found-unreadable-checkpoint": "the checkpoint cannot be read",
   "seal/found-two-histories": "there are two histories, both sealed with its key",
   "seal/found-missing": "from this number on an entry is missing",

@@ -39,8 +39,10 @@ export const sealWords: Translated<typeof english> = {
   "seal/found-seals-stripped": "admission avec une clé, mais aucune entrée n’a de sceau",
   "seal/found-not-proven": "sa preuve ne mène pas au point de contrôle",
   "seal/found-other-walk": "c’est une entrée d’une autre sortie",
-  "seal/found-other-entries": "le point de contrôle contenait d’autres entrées",
-  "seal/found-other-order": "le point de contrôle contenait les entrées dans un autre ordre",
+  "seal/found-other-entries":
+    "le point de contrôle contenait d’autres entrées qu’ici ; il ne dit pas qui les a changées",
+  "seal/found-other-order":
+    "le point de contrôle contenait les entrées dans un autre ordre qu’ici ; il ne dit pas qui l’a changé",
   "seal/found-unreadable-checkpoint": "le point de contrôle ne peut pas être lu",
   "seal/found-two-histories": "il y a deux histoires, toutes deux scellées avec sa clé",
   "seal/found-missing": "à partir de ce numéro, une entrée manque",

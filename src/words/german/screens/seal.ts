@@ -39,8 +39,10 @@ export const sealWords: Translated<typeof english> = {
   "seal/found-seals-stripped": "zugelassen mit einem Schlüssel, und kein Eintrag hat ein Siegel",
   "seal/found-not-proven": "sein Beweis führt nicht zum Prüfpunkt",
   "seal/found-other-walk": "er ist ein Eintrag eines anderen Außeneinsatzes",
-  "seal/found-other-entries": "der Prüfpunkt enthielt andere Einträge",
-  "seal/found-other-order": "der Prüfpunkt enthielt die Einträge in anderer Reihenfolge",
+  "seal/found-other-entries":
+    "der Prüfpunkt enthielt andere Einträge als hier stehen; wer sie geändert hat, sagt er nicht",
+  "seal/found-other-order":
+    "der Prüfpunkt enthielt die Einträge in anderer Reihenfolge als hier; wer sie geändert hat, sagt er nicht",
   "seal/found-unreadable-checkpoint": "der Prüfpunkt ist nicht lesbar",
   "seal/found-two-histories": "es gibt zwei Verläufe, beide mit diesem Schlüssel versiegelt",
   "seal/found-missing": "von dieser Nummer an fehlt ein Eintrag",

@@ -37,8 +37,10 @@ export const sealWords: Translated<typeof english> = {
   "seal/found-seals-stripped": "鍵付きで参加を認められていますが、どのエントリーにも封印がありません",
   "seal/found-not-proven": "証明がチェックポイントに至りません",
   "seal/found-other-walk": "別の船外活動のエントリーです",
-  "seal/found-other-entries": "チェックポイントには別のエントリーが含まれています",
-  "seal/found-other-order": "チェックポイントではエントリーの順序が異なります",
+  "seal/found-other-entries":
+    "チェックポイントには、ここにあるものとは別のエントリーが含まれています。誰が変更したかは分かりません",
+  "seal/found-other-order":
+    "チェックポイントでは、エントリーの順序がここにあるものと異なります。誰が変更したかは分かりません",
   "seal/found-unreadable-checkpoint": "チェックポイントを読み取れません",
   "seal/found-two-histories": "この鍵で封印された履歴が2つあります",
   "seal/found-missing": "この番号から先、足りないエントリーがあります",

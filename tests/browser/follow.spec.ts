@@ -192,11 +192,15 @@ test("the screen is kept awake during a walk and let go after it", async ({ page
   });
   const held = () => page.evaluate(() => (window as unknown as { locks: { held: number } }).locks.held);
   await openImported(page, shortWalk(2));
-  await expect.poll(held).toBe(1);
-  await tool(page, "More").click();
-  await page.getByRole("dialog").getByRole("button", { name: "Shelf" }).click();
-  await expect(page.getByRole("heading", { name: "Tetherline" })).toBeVisible();
-  await expect.poll(held).toBe(0);
+  // The shelf that is gone to is drawn for the first time at first, and is the one that was come from afterwards.
+  for (const isAgain of [false, true]) {
+    if (isAgain) await page.getByRole("button", { name: "Go on" }).first().click();
+    await expect.poll(held).toBe(1);
+    await tool(page, "More").click();
+    await page.getByRole("dialog").getByRole("button", { name: "Shelf" }).click();
+    await expect(page.getByRole("heading", { name: "Tetherline" })).toBeVisible();
+    await expect.poll(held).toBe(0);
+  }
 });
 
 test("a rehearsal is played at sixty times the pace, paused, and tapped along", async ({ page }) => {

@@ -1,6 +1,6 @@
 import { IonPage, useIonRouter } from "@ionic/react";
 import { useCallback, useEffect } from "react";
-import { useParams } from "react-router-dom";
+import { useLocation, useParams } from "react-router-dom";
 import { mayLead, mayMark } from "../../core/log/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import { later } from "../../core/units/index.ts";
@@ -33,11 +33,13 @@ export function FollowPage() {
   const { notices, putAway } = useNotices(walk, folded, link);
   const router = useIonRouter();
   const isOn = folded.ledger !== null && folded.ledger.phase !== "closed";
+  // A page that was left may be kept behind the one that is seen.
+  const isSeen = useLocation().pathname.startsWith("/follow/");
   useEffect(() => {
-    if (!isOn) return;
+    if (!isOn || !isSeen) return;
     const keeper = keepAwake();
     return () => keeper.release();
-  }, [isOn]);
+  }, [isOn, isSeen]);
   const mayEnter = link.role === null || mayMark(link.role);
   useClockJumps(session, mayEnter && folded.ledger?.opened.mode === "live" ? folded.ledger.phase : null);
   const clockOffset = ownClockOffset(folded, link.device);

@@ -3,8 +3,8 @@ import type { Crowd } from "./crowd.ts";
 import type { GroundView } from "./ground.ts";
 import type { CardDetail, CardText } from "./person-card.ts";
 import { ANGLES, ringBox } from "./place-labels.ts";
-import type { DrawnPoint, Rectangle } from "./rectangle.ts";
-import { crosses, isInside, nearestIn } from "./rectangle.ts";
+import type { DrawnPoint, Rectangle, Segment } from "./rectangle.ts";
+import { around, crosses, isInside, nearestIn } from "./rectangle.ts";
 
 /** How large the bead of a crew member is, in px. */
 export const BEAD = 7;
@@ -54,6 +54,8 @@ export interface PlacedCard {
 
 /** What cards are placed among. Each card that has a slot is added to it. */
 export interface CardGround extends Pick<GroundView, "part" | "ways"> {
+  /** Where the people are. */
+  readonly beads: readonly DrawnPoint[];
   /** What of that is the same wherever people are, as the same object. */
   readonly still: Crowd;
   /** What a card may not cover. */
@@ -66,18 +68,25 @@ export interface CardGround extends Pick<GroundView, "part" | "ways"> {
 const DETAILS: readonly CardDetail[] = ["full", "brief", "call"];
 
 const NEAREST = BEAD + 8;
-const FARTHEST = 240;
+const FARTHEST = 420;
 const APART = 12;
 
 /** What a card that lies over a way costs, and one whose line runs over a label or a card, as px of distance. */
 const OVER_A_WAY = 40;
 const LED_OVER_TEXT = 50;
+/**
+ * What it costs when the line to a card runs over somebody who stands beside, whose looks tell them apart. Over somebody elsewhere it never runs: the card would
+ * tell of where they are.
+ */
+const LED_OVER_NEIGHBOUR = 150;
+/** Those are beside somebody who are so near, in px: three at one spot are. */
+const BESIDE = 40;
 /** What it costs when a slot will not be free further on, for each point ahead. */
 const NOT_FREE_AHEAD = 60;
 
 /** A slot so near is kept as long as it is free; from one farther off a card goes to one that is better by `STAYS` px. */
 const NEAR = 160;
-const STAYS = 120;
+const STAYS = 200;
 
 /**
  * Puts cards where they cover nothing, in the order of the wishes ([MAP4]). A card that has a slot `before` keeps it while that is
@@ -89,7 +98,7 @@ export function placedCards(
   ground: CardGround,
   before: ReadonlyMap<CrewId, CardSlot>,
 ): readonly PlacedCard[] {
-  const beads = wishes.map(({ at }) => at);
+  const { beads } = ground;
   const settle = (placed: PlacedCard) => {
     ground.taken.add(placed.box);
     ground.written.push(placed.box);
@@ -99,9 +108,10 @@ export function placedCards(
     const slot = before.get(wish.crew);
     if (!slot) return null;
     const isBest = slot.from <= NEAR && slot.detail === wish.detail;
-    if (!isBest && isOther(slot.sought, wish, beads, ground)) return null;
+    if (!isBest && isOther(slot.sought, wish, ground)) return null;
     const placed = { ...onRay(wish, wish.cardWith(slot.detail), slot), slot };
-    return isFree(placed.box, ground) ? settle(placed) : null;
+    const isClear = metOnTheWay(leadTo(placed), beads) !== "elsewhere";
+    return isClear && isFree(placed.box, ground) ? settle(placed) : null;
   });
   return wishes.map((wish, index) => {
     const kept = stayed[index];
@@ -116,9 +126,9 @@ export function placedCards(
 function isOther(
   { wanted, beads: were, still }: Sought,
   { cardWith, detail }: CardWish,
-  beads: readonly DrawnPoint[],
   ground: CardGround,
 ): boolean {
+  const { beads } = ground;
   return (
     still !== ground.still ||
     wanted !== cardWith(detail) ||
@@ -139,6 +149,21 @@ function onRay({ crew, at }: CardWish, card: CardText, { turn, from }: Ray): OnR
 
 const isFree = (box: Rectangle, { part, taken }: CardGround): boolean =>
   isInside(box, part) && !taken.touches(box);
+
+/** The line from a bead to its card. */
+const leadTo = ({ at, box }: OnRay): Segment => ({ from: at, to: nearestIn(box, at) });
+
+/** Whom the line from a bead runs over: somebody elsewhere, or else somebody beside; `null` for nobody. */
+function metOnTheWay(lead: Segment, beads: readonly DrawnPoint[]): "elsewhere" | "beside" | null {
+  let isBeside = false;
+  for (const bead of beads) {
+    const apart = Math.hypot(bead.x - lead.from.x, bead.y - lead.from.y);
+    if (apart === 0 || !crosses(lead, around(bead, 2 * BEAD, 2 * BEAD))) continue;
+    if (apart >= BESIDE) return "elsewhere";
+    isBeside = true;
+  }
+  return isBeside ? "beside" : null;
+}
 
 /** A card in the best slot for all that it has to say, or for as much of it as there is room for. */
 function placedAnew(
@@ -165,12 +190,15 @@ function bestPlaced(wish: CardWish, card: CardText, ground: CardGround, kept: Ra
     for (const ahead of wish.ahead)
       if (!isFree(ringBox(ahead, card, ray.from, ray.turn), ground)) cost += NOT_FREE_AHEAD;
     if (cost >= least) return;
-    const lead = { from: wish.at, to: nearestIn(placed.box, wish.at) };
+    const lead = leadTo(placed);
+    const met = metOnTheWay(lead, ground.beads);
+    if (met === "elsewhere") return;
+    if (met === "beside") cost += LED_OVER_NEIGHBOUR;
     for (const text of ground.written) if (crosses(lead, text)) cost += LED_OVER_TEXT;
     if (cost < least) [best, least] = [placed, cost];
   };
   if (kept) look(kept, STAYS);
-  for (let from = NEAREST; from <= FARTHEST && from < least; from += APART) {
+  for (let from = NEAREST; from <= FARTHEST && from < least; from += from < NEAR ? APART : 2 * APART) {
     for (let turn = 0; turn < ANGLES; turn += 1) look({ turn, from }, 0);
   }
   return best;

@@ -237,7 +237,7 @@ function peopleIn(
       cardWith: (detail) => cardOf(ground, course, person, home, { ...wording, detail }),
     }),
   );
-  const placed = placedCards(wishes, { ...view, still, taken, written }, slotsOf(before));
+  const placed = placedCards(wishes, { ...view, beads, still, taken, written }, slotsOf(before));
   return placed.map(({ crew, at, card, box, slot }, index): ScenePerson => {
     const { look, doing } = (shown[index] as (typeof shown)[number]).person;
     return { crew, look, doing, at, box, card, slot, lead: nearestIn(box, at) };

@@ -12,8 +12,8 @@ import { useAudience } from "./use-channel.ts";
 import { usePlayback } from "./use-playback.ts";
 import "./brief.css";
 
-/** The room that the map of the audience is laid out for, in px: few and large letters. */
-const MAP = { width: 760, height: 440, zoom: 1 } as const;
+/** The room that the map of the audience is laid out for, in px: few and large letters, in the shape that a wide screen leaves beside title and caption. */
+const MAP = { width: 880, height: 444, zoom: 1 } as const;
 
 interface AudienceViewProps {
   readonly briefing: Briefing;

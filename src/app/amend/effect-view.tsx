@@ -1,3 +1,4 @@
+import { windowLabel } from "../../core/course/index.ts";
 import type { AmendmentEffect, Sides } from "../../core/effect/index.ts";
 import type { Risk } from "../../core/plan/index.ts";
 import type { Duration } from "../../core/units/index.ts";
@@ -67,7 +68,7 @@ function rowsOf({ effect, risk }: EffectViewProps): readonly SidesRow[] {
     },
     ...windows.map(({ window, margin }) => ({
       what: words("amending/window-margin", {
-        window: outline.procedure.windows.find(({ id }) => id === window)?.label ?? window,
+        window: windowLabel(outline, window),
       }),
       sides: bothInWords(margin, (one) => spareWords(one?.margin ?? null)),
     })),

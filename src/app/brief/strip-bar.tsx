@@ -46,7 +46,7 @@ export function StripBar({ briefing, beside, ...shownStrip }: StripBarProps) {
 
 const SECOND = 1000;
 
-/** A strip is about so many px wide: while it is played no smaller way is written, since none is seen. */
+/** A strip is hardly more than so many px wide: while it is played no smaller way is written, since none is seen. */
 const STRIP_PX = 2000;
 
 const grainOf = (finish: Duration, isPlaying: boolean): Duration =>

@@ -1,3 +1,4 @@
+import { windowLabel } from "../../core/course/index.ts";
 import type { Fit, FittedSet } from "../../core/fit/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, TaskId } from "../../core/units/index.ts";
@@ -97,9 +98,7 @@ function SetCard({
 }) {
   const titles = (ids: readonly TaskId[]) =>
     ids.map((id) => outline.procedure.tasks.find((task) => task.id === id)?.title ?? id);
-  const windows = set.windows.map(
-    (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
-  );
+  const windows = set.windows.map((id) => windowLabel(outline, id));
   return (
     <li className="fit-set">
       <h3>

@@ -1,3 +1,4 @@
+import { windowLabel } from "../../core/course/index.ts";
 import type { OutlineStep, Step } from "../../core/procedure/index.ts";
 import type { Duration } from "../../core/units/index.ts";
 import { between, clockText } from "../../core/units/index.ts";
@@ -32,9 +33,7 @@ export function StepFacts({ entry: { step }, state }: StepFactsProps) {
       {step.within.length > 0 && (
         <Fact name={words("panel/only-in")}>
           {words("panel/windows", {
-            windows: step.within.map(
-              (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
-            ),
+            windows: step.within.map((id) => windowLabel(outline, id)),
           })}
         </Fact>
       )}

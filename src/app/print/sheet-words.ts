@@ -1,3 +1,4 @@
+import { windowLabel } from "../../core/course/index.ts";
 import type { Outline, OutlineStep, Step } from "../../core/procedure/index.ts";
 import type { CrewId, StepId } from "../../core/units/index.ts";
 import { message, words } from "../../words/index.ts";
@@ -38,7 +39,7 @@ export function conditionWords(outline: Outline, step: Step, entry: OutlineStep 
   });
   const windows = step.within.map((id) =>
     words("print/only-in", {
-      window: outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
+      window: windowLabel(outline, id),
     }),
   );
   const needs = stateWords(outline, step.needs).map((state) => words("print/only-while", { state }));

@@ -1,5 +1,5 @@
 import { Fragment } from "react";
-import { waitMessage } from "../../core/course/index.ts";
+import { waitMessage, windowLabel } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { callsOf, limitWords, locationWords, stateWords } from "../parts/index.ts";
@@ -82,9 +82,7 @@ export function StepNotes({ row, outline }: StepNotesProps) {
       {step.within.length > 0 && (
         <li>
           {words("read/only-in", {
-            windows: step.within.map(
-              (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
-            ),
+            windows: step.within.map((id) => windowLabel(outline, id)),
           })}
         </li>
       )}

@@ -1,5 +1,5 @@
 import type { Wait } from "../../core/course/index.ts";
-import { waitMessage } from "../../core/course/index.ts";
+import { waitMessage, windowLabel } from "../../core/course/index.ts";
 import type { Outline } from "../../core/procedure/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { strandsOf } from "../braid/index.ts";
@@ -20,9 +20,7 @@ export function StepPanel({ outline, bar, waits, live }: StepPanelProps) {
   const { entry, planned, slack, flown } = bar;
   const strands = strandsOf(outline.crew);
   const own = waits.filter(({ step }) => step === entry.step.id);
-  const windows = entry.step.within.map(
-    (id) => outline.procedure.windows.find((window) => window.id === id)?.label ?? id,
-  );
+  const windows = entry.step.within.map((id) => windowLabel(outline, id));
   return (
     <section className="timeline-panel" aria-label={words("timeline/step", { number: entry.number })}>
       <p className="timeline-panel-who">

@@ -1,7 +1,7 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { CourseStep, Wait } from "../course/index.ts";
-import { waitsOf } from "../course/index.ts";
+import { callsOf, waitsOf, windowLabel } from "../course/index.ts";
 import type { CrewId, Duration, StepId, TaskId } from "../units/index.ts";
 import type { Briefing } from "./briefing.ts";
 import { stepsShownAt } from "./briefing.ts";
@@ -40,7 +40,7 @@ const THE_END: CaptionLine = { crew: [], step: null, task: null, kind: "end", sa
 
 /** Call signs of crew members, as they follow one another in a sentence. */
 function callsIn({ course: { outline } }: Briefing, crew: readonly CrewId[]): readonly string[] {
-  return crew.map((id) => outline.crewMember(id)?.call ?? id);
+  return callsOf(outline, crew);
 }
 
 function stepLine(briefing: Briefing, { step: id, stage }: CourseStep): CaptionLine[] {
@@ -88,10 +88,8 @@ export function waitSaid(briefing: Briefing, crew: readonly CrewId[], on: Wait["
   if ("hold" in on) return message("brief/waits-hold", who);
   if ("lag" in on) return message("brief/waits-lag", { ...who, step: number(on.lag) });
   if ("notBefore" in on) return message("brief/waits-not-before", { ...who, pet: on.notBefore });
-  if ("window" in on) {
-    const window = outline.procedure.windows.find(({ id }) => id === on.window)?.label ?? on.window;
-    return message("brief/waits-window", { ...who, window });
-  }
+  if ("window" in on)
+    return message("brief/waits-window", { ...who, window: windowLabel(outline, on.window) });
   return message("brief/waits-crew", { ...who, other: callsIn(briefing, on.crew), step: number(on.step) });
 }
 

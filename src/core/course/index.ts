@@ -1,3 +1,4 @@
+export { callsOf, windowLabel } from "./called.ts";
 export { causeMessage } from "./cause-message.ts";
 export type { Course, CourseHold, CourseStep, ItemCorrection, Stage, StateGiven } from "./course.ts";
 export { isCompleteBy, lanesInTime, marginOf } from "./course.ts";

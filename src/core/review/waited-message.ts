@@ -1,5 +1,6 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import { callsOf } from "../course/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { WaitTotal } from "./review.ts";
 
@@ -11,6 +12,6 @@ export function waitedMessage(outline: Outline, { on, time }: WaitTotal): Messag
     ? message("review/waited-own", { time })
     : message("review/waited-crew", {
         time,
-        crew: on.crew.map((id) => outline.crewMember(id)?.call ?? id),
+        crew: callsOf(outline, on.crew),
       });
 }

@@ -1,5 +1,6 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
+import { windowLabel } from "../course/index.ts";
 import type { Outline } from "../procedure/index.ts";
 import type { StepId, TaskId } from "../units/index.ts";
 import { minus } from "../units/index.ts";
@@ -63,7 +64,7 @@ export function splitCostMessages(outline: Outline, { changedHands, metres, tigh
     ...(metres.before === metres.after ? [] : [message("split/metres", metres)]),
     ...tighter.map(({ window, before, after }) =>
       message("split/window-tighter", {
-        window: outline.procedure.windows.find(({ id }) => id === window)?.label ?? window,
+        window: windowLabel(outline, window),
         before,
         after,
       }),

@@ -1,6 +1,7 @@
 import type { Message } from "../../words/index.ts";
 import { message } from "../../words/index.ts";
 import type { Course, WaitOn } from "../course/index.ts";
+import { callsOf, windowLabel } from "../course/index.ts";
 import type { Metres } from "../units/index.ts";
 import { placeName } from "./frame.ts";
 import type { WorksiteGround } from "./ground.ts";
@@ -55,12 +56,8 @@ type Outlined = Pick<Course, "outline">;
 
 function waitMessage({ outline }: Outlined, on: WaitOn | null): Message {
   if (on === null) return message("map/waits");
-  if ("crew" in on)
-    return message("map/waits-for", { crew: on.crew.map((id) => outline.crewMember(id)?.call ?? id) });
-  if ("window" in on) {
-    const window = outline.procedure.windows.find(({ id }) => id === on.window);
-    return message("map/waits-window", { window: window?.label ?? on.window });
-  }
+  if ("crew" in on) return message("map/waits-for", { crew: callsOf(outline, on.crew) });
+  if ("window" in on) return message("map/waits-window", { window: windowLabel(outline, on.window) });
   return message("hold" in on ? "map/waits-hold" : "map/waits-time");
 }
 

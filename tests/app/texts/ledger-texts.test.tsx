@@ -1,6 +1,6 @@
 import { render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { AmendPanel, NO_DRAFT } from "../../../src/app/amend/index.ts";
 import { HandoverSheet } from "../../../src/app/print/index.ts";
 import { markedInText, TextsContext, TextsField, useFoldedTexts } from "../../../src/app/texts/index.ts";
@@ -69,6 +69,19 @@ function Amended({ onAmend }: { readonly onAmend: (changes: readonly Change[]) =
 
 const inFrench = () => userEvent.selectOptions(screen.getByLabelText("Texts of the procedure"), "français");
 
+/** Samples are taken by a worker, which is not there under test. */
+beforeEach(() => {
+  vi.stubGlobal(
+    "Worker",
+    class {
+      addEventListener() {}
+      postMessage() {}
+      terminate() {}
+    },
+  );
+  return () => vi.unstubAllGlobals();
+});
+
 afterEach(() => localStorage.clear());
 
 describe("the texts of a walk", () => {
@@ -91,6 +104,7 @@ describe("the texts of a walk", () => {
     await userEvent.click(screen.getByText("A task", { selector: "summary" }));
     await userEvent.click(screen.getByRole("button", { name: "Swap them in this task" }));
     await userEvent.type(screen.getByRole("textbox", { name: /why|reason/i }), "EV1 is tired");
+    await vi.waitFor(() => expect(screen.getByRole("button", { name: /^Enter/ })).toBeEnabled());
     await userEvent.click(screen.getByRole("button", { name: /^Enter/ }));
     const [changes] = onAmend.mock.calls[0] ?? [];
     expect(JSON.stringify(changes)).toContain("It turns");

@@ -89,6 +89,47 @@ const withJapaneseFaces = (): Plugin => {
   };
 };
 
+/** The store is opened once the first screen is drawn; what opens it is fetched meanwhile. */
+const withEarlyServices = (): Plugin => ({
+  name: "with-early-services",
+  transformIndexHtml: {
+    order: "post",
+    handler: (html, { bundle = {} }) => {
+      const parts = Object.values(bundle).filter((part) => part.type === "chunk");
+      const importsOf = (name: string) => parts.find(({ fileName }) => fileName === name)?.imports ?? [];
+      const opening = parts.filter(({ facadeModuleId, moduleIds }) =>
+        [facadeModuleId, ...moduleIds].some((id) => id?.endsWith("/app/open-services.ts")),
+      );
+      if (opening.length === 0) throw new Error("What opens the services is not a part of the build.");
+      const needed = new Set(opening.flatMap(({ fileName }) => [fileName, ...importsOf(fileName)]));
+      const isListed = (name: string) => html.includes(`"/${name}"`);
+      return [...needed]
+        .filter((name) => !isListed(name))
+        .map((name) => ({
+          tag: "link",
+          attrs: { rel: "modulepreload", crossorigin: true, href: `/${name}` },
+          injectTo: "head",
+        }));
+    },
+  },
+});
+
+/**
+ * Most functions of the first part run at once. The hint has a browser that knows it compile them while the part arrives, beside the
+ * thread that draws; it counts as the very first line of a file.
+ */
+const withFirstPartCompiled = (): Plugin => ({
+  name: "with-first-part-compiled",
+  generateBundle: {
+    order: "post",
+    handler: (_, bundle) => {
+      for (const part of Object.values(bundle))
+        if (part.type === "chunk" && part.name === FIRST_PART)
+          part.code = `//# allFunctionsCalledOnLoad\n${part.code}`;
+    },
+  },
+});
+
 /** What packs well, and less than this does not pay, in bytes. */
 const PACKS = { names: /\.(js|css|svg|json|wasm)$/, least: 1024 };
 
@@ -108,6 +149,13 @@ const withPackedFiles = (): Plugin => ({
 /** What the hub answers itself; everything else under its address is the app. */
 const HUB_PATHS = [/^\/api\//, /^\/metrics$/, /^\/tetherline-hub\.crt$/];
 
+/** The part of the app that draws the first screen. */
+const FIRST_PART = "first";
+
+/** What lies in folders that the first screen is made of, and is for other pages alone. */
+const LATER =
+  /[\\/]src[\\/](core[\\/](procedure|custody)[\\/]|app[\\/](parts[\\/](?!(error-words|missing-part|mistake-boundary|index|parts)\.)|shelf[\\/](bundled-light|use-(shelf-)?revisions|use-procedure-text)\.))/;
+
 /** What need not be bundled though it is imported. */
 const treeshake = {
   // @ionic/core 9.0 declares no `sideEffects`; without this every one of its components is bundled.
@@ -115,6 +163,7 @@ const treeshake = {
     { test: /@ionic[\\/]core[\\/]components[\\/]/, sideEffects: false },
     // The core is pure, and these do nothing by being imported: whoever does not use them need not load them.
     { test: /[\\/]src[\\/](core|words|app[\\/](session|language))[\\/]/, sideEffects: false },
+    { test: LATER, sideEffects: false },
     {
       test: /node_modules[\\/](satellite\.js|astronomy-engine|fast-xml-parser|messageformat)[\\/]/,
       sideEffects: false,
@@ -163,25 +212,33 @@ export const app = defineConfig({
     outDir: "../../dist/app",
     emptyOutDir: true,
     target: "es2022",
+    modulePreload: {
+      // A later part asks for what it imports itself. To name all of it beforehand takes a slow device longer than to find it, and its names would be in the first load.
+      resolveDependencies: (_, names, { hostType }) =>
+        hostType === "html" ? names : names.filter((name) => name.endsWith(".css")),
+    },
     rolldownOptions: {
       checks: CHECKS,
-      // Zod is told not to make code before any schema is made: in one file with it that holds whichever chunk comes first.
       output: {
-        // What the first page shares with the reader of procedures is kept apart from it, so that the reader comes when it is needed.
+        // A file that several pages share would be named after all of them, and each name is loaded with the first screen.
+        chunkFileNames: ({ name }) => `assets/${name.replace(/~.*/, "")}-[hash].js`,
+        // What is needed together is one file each: a device that takes many small ones from its store waits for each of them. What the
+        // first screen shares a folder with and does not need is kept apart from it.
         codeSplitting: {
           groups: [
-            { name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/ },
-            // Every page needs it: in one file it packs better than in the many that pages and parts share differently.
+            // Zod is told not to make code before any schema is made: in one file with it that holds whichever part comes first.
+            { name: "zod", test: /node_modules[\\/]zod[\\/]|[\\/]no-eval\.ts$/, priority: 5 },
             {
-              name: "frame",
-              test: /node_modules[\\/](react|react-dom|scheduler|react-router|react-router-dom|@remix-run|@ionic[\\/]react(-router)?)[\\/]/,
+              name: "pages",
+              test: LATER,
+              priority: 4,
+              includeDependenciesRecursively: false,
+              entriesAware: true,
+              entriesAwareMergeThreshold: 4000,
             },
-            // What many parts need of logs, each a few lines: in one file they pack better.
-            {
-              name: "log",
-              test: /[\\/]core[\\/](log[\\/](hybrid-clock|json-of|clock-offset|device-of|sequence-text)|units[\\/]\w+|procedure[\\/]location-schema|link[\\/]cursor)\.ts$|[\\/](system-clock|said-error|stored-choice)\.ts$/,
-            },
-            { name: "shared", test: /[\\/]src[\\/]words[\\/]message\.ts$|node_modules[\\/]d3-array[\\/]/ },
+            { name: FIRST_PART, test: /[\\/]src[\\/]app[\\/]main\.tsx$/, priority: 3 },
+            { name: "services", test: /[\\/]src[\\/]app[\\/]open-services\.ts$/, priority: 2 },
+            { name: "frame", test: /[\\/]src[\\/]app[\\/]frame\.tsx$/, priority: 1 },
           ],
         },
       },
@@ -199,6 +256,8 @@ export const app = defineConfig({
     withOwnMessageFunctions(),
     withBundledFacts(),
     withJapaneseFaces(),
+    withEarlyServices(),
+    withFirstPartCompiled(),
     withPackedFiles(),
     react(),
     VitePWA({

@@ -3,7 +3,7 @@ import { dirname, join, normalize } from "node:path";
 import { describe, expect, it } from "vitest";
 import { HELP } from "../../src/app/help/help-sections.ts";
 
-const app = readFileSync("src/app/app.tsx", "utf8");
+const app = readFileSync("src/app/frame.tsx", "utf8");
 
 /** The files of the pages that an address of the app leads to, by the name of the page. */
 function routedPages(): Map<string, string> {
@@ -17,7 +17,7 @@ function routedPages(): Map<string, string> {
       ([, page = "", file = ""]) => [page, file] as const,
     ),
   ]);
-  const drawn = new Set([...app.matchAll(/<(\w+Page)\b/g)].map(([, page = ""]) => page));
+  const drawn = new Set([...app.matchAll(/<(?!Ion)(\w+Page)\b/g)].map(([, page = ""]) => page));
   return new Map(
     [...drawn].map((page) => [page, `src/app/pages/${files.get(page) ?? `${page}, of no file`}`]),
   );

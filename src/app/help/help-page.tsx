@@ -1,7 +1,7 @@
-import { useIonRouter } from "@ionic/react";
 import { inWords, words } from "../../words/index.ts";
 import { BraidSample } from "../braid/index.ts";
 import { SidePanel } from "../panel/index.ts";
+import { useShowPage } from "../session/index.ts";
 import type { HelpScreen } from "./help-contents.ts";
 import { HELP } from "./help-sections.ts";
 
@@ -13,7 +13,7 @@ export interface HelpPageProps {
 /** The page of help of a screen, in a panel. It is a chunk of its own, with the words it needs. */
 export function HelpPage({ screen, onClose }: HelpPageProps) {
   const { title, sections } = HELP[screen];
-  const router = useIonRouter();
+  const show = useShowPage();
   return (
     <SidePanel title={inWords(title)} onClose={onClose}>
       {sections.map((section) => (
@@ -35,7 +35,7 @@ export function HelpPage({ screen, onClose }: HelpPageProps) {
           className="plain-button"
           onClick={() => {
             onClose();
-            router.push("/marks");
+            show("/marks");
           }}
         >
           {words("marks/title")}

@@ -1,103 +1,94 @@
-import { IonContent, IonPage, useIonRouter } from "@ionic/react";
-import { useEffect, useMemo, useState } from "react";
+import { use, useEffect, useMemo } from "react";
 import type { GivenFile } from "../../io/browser-files/index.ts";
 import { pickFiles, readTransfer } from "../../io/browser-files/index.ts";
 import { words } from "../../words/index.ts";
 import { errorWords } from "../parts/index.ts";
-import { useServices } from "../session/index.ts";
+import { type Services, ServicesContext, useShowPage } from "../session/index.ts";
 import {
   Drafts,
   type ShelfActions,
   ShelfView,
-  type TakenOff,
+  StorageWords,
   takenIn,
   useShelf,
-  useStorageWords,
+  useShelfNews,
 } from "../shelf/index.ts";
 
 /** What is done with walks and procedures, loaded only when something of it is asked for. */
 const deeds = () => import("./shelf-deeds.ts");
 
-/** The page with the shelf of this device. */
-export function ShelfPage() {
-  const services = useServices();
-  const { store, now } = services;
-  const shelf = useShelf();
-  const storage = useStorageWords();
-  const router = useIonRouter();
-  const [message, setMessage] = useState<readonly string[]>([]);
-  const [takenOff, setTakenOff] = useState<TakenOff | null>(null);
+/**
+ * The shelf of this device. It is drawn before the services are there; what is asked for until then is done once they
+ * are.
+ */
+export function ShelfPage({ services }: { readonly services: () => Promise<Services> }) {
+  const opened = use(ServicesContext);
+  const shelf = useShelf(opened?.store ?? null);
+  const show = useShowPage();
+  const [{ message, takenOff }, setNews] = useShelfNews();
   const actions = useMemo((): ShelfActions => {
-    const open = async (key: string, mode: "live" | "rehearsal") => {
-      const walk = await (await deeds()).openedWalk(services, key, mode);
-      if (walk !== null) router.push(`/follow/${walk}`);
+    const say = (said: readonly string[]) => setNews((news) => ({ ...news, message: said }));
+    const told = (work: (ready: Services) => Promise<unknown>) => {
+      services()
+        .then(work)
+        .catch((error: unknown) => say([words("parts/did-not-work", { why: errorWords(error) })]));
     };
-    const told = (work: Promise<unknown>) => {
-      work.catch((error: unknown) => setMessage([words("parts/did-not-work", { why: errorWords(error) })]));
-    };
-    const show = (path: string) => router.push(path);
-    const take = async (given: Promise<readonly GivenFile[]>) =>
-      setMessage(await takenIn(store, given, show));
+    const take = (given: Promise<readonly GivenFile[]>) =>
+      told(async ({ store }) => say(await takenIn(store, given, show)));
     return {
-      follow: ({ key }, mode) => told(open(key, mode)),
-      write: (procedure) => router.push(procedure ? `/write/${procedure.key}` : "/write"),
-      read: ({ key }) => router.push(`/read/${key}`),
-      compare: ({ key }) => router.push(`/compare?after=${key}`),
-      removeProcedure: ({ key, title }) => {
-        const takeOff = async () => {
+      follow: ({ key }, mode) =>
+        told(async (ready) => {
+          const walk = await (await deeds()).openedWalk(ready, key, mode);
+          if (walk !== null) show(`/follow/${walk}`);
+        }),
+      write: (procedure) => show(procedure ? `/write/${procedure.key}` : "/write"),
+      read: ({ key }) => show(`/read/${key}`),
+      compare: ({ key }) => show(`/compare?after=${key}`),
+      removeProcedure: ({ key, title }) =>
+        told(async ({ store }) => {
           const taken = await (await deeds()).takeOff(store, key, title);
-          setMessage([]);
-          setTakenOff(taken);
-        };
-        told(takeOff());
-      },
-      putBack: (procedure) => {
-        const putBack = async () => {
+          setNews(() => ({ message: [], takenOff: taken }));
+        }),
+      putBack: (procedure) =>
+        told(async ({ store }) => {
           const { isBack, said } = await (await deeds()).putBack(store, procedure);
-          if (isBack) setTakenOff(null);
-          setMessage([said]);
-        };
-        told(putBack());
+          setNews((news) => ({ message: [said], takenOff: isBack ? null : news.takenOff }));
+        }),
+      goOn: ({ walk }) => show(`/follow/${walk}`),
+      review: ({ walk }) => show(`/review/${walk}`),
+      exportWalk: ({ walk }) => told(async ({ store }) => (await deeds()).saveLog(store, walk)),
+      removeWalk: ({ walk }) => told(async (ready) => (await deeds()).removeWalk(ready, walk)),
+      join: () => show("/join"),
+      pick: () => {
+        // A browser opens the dialog for files only while it takes the tap.
+        const picked = pickFiles();
+        told(async ({ store }) => {
+          const files = await picked;
+          if (files.length > 0) say(await takenIn(store, files, show));
+        });
       },
-      goOn: ({ walk }) => router.push(`/follow/${walk}`),
-      review: ({ walk }) => router.push(`/review/${walk}`),
-      exportWalk: ({ walk }) => told(deeds().then(({ saveLog }) => saveLog(store, walk))),
-      removeWalk: ({ walk }) => told(deeds().then(({ removeWalk }) => removeWalk(services, walk))),
-      join: () => router.push("/join"),
-      pick: () =>
-        told(
-          pickFiles().then(async (files) => {
-            if (files.length > 0) setMessage(await takenIn(store, files, show));
-          }),
-        ),
-      drop: (transfer) => told(take(readTransfer(transfer))),
-      backUp: () => told(deeds().then(({ saveAll }) => saveAll(store, now()))),
+      drop: (transfer) => take(readTransfer(transfer)),
+      backUp: () => told(async ({ store, now }) => (await deeds()).saveAll(store, now())),
     };
-  }, [services, store, now, router]);
+  }, [services, show, setNews]);
   useEffect(() => {
     const paste = (event: ClipboardEvent) => {
       const isTyping = event.target instanceof HTMLElement && event.target.matches("input, textarea, select");
-      if (!isTyping && event.clipboardData && router.routeInfo.pathname === "/")
+      if (!isTyping && event.clipboardData && window.location.pathname === "/")
         actions.drop(event.clipboardData);
     };
     document.addEventListener("paste", paste);
     return () => document.removeEventListener("paste", paste);
-  }, [actions, router]);
+  }, [actions]);
   return (
-    <IonPage>
-      <IonContent>
-        <main>
-          <ShelfView
-            shelf={shelf}
-            now={now()}
-            actions={actions}
-            message={message}
-            takenOff={takenOff}
-            storage={storage}
-            drafts={<Drafts onWrite={(key) => router.push(`/write/${key}`)} />}
-          />
-        </main>
-      </IonContent>
-    </IonPage>
+    <ShelfView
+      shelf={shelf}
+      now={opened?.now() ?? null}
+      actions={actions}
+      message={message}
+      takenOff={takenOff}
+      storage={opened && <StorageWords />}
+      drafts={opened && <Drafts onWrite={(key) => show(`/write/${key}`)} />}
+    />
   );
 }

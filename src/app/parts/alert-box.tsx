@@ -1,7 +1,6 @@
 import type { ReactNode } from "react";
 import type { Alert } from "../../core/procedure/index.ts";
 import { words } from "../../words/index.ts";
-import "./alert-box.css";
 
 /** A warning, caution or note, distinguished by its word, its colour and its edge. */
 export function AlertBox({

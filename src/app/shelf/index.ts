@@ -1,11 +1,13 @@
 export { type BundledLight, bundledLight } from "./bundled-light.ts";
 export { Drafts } from "./drafts.tsx";
+export { lastWalks } from "./last-shelf.ts";
 export type { ProcedureSummary } from "./procedure-summary.ts";
 export { procedureText } from "./procedure-text.ts";
-export { type ShelfActions, ShelfView, type TakenOff } from "./shelf-view.tsx";
+export { NO_NEWS, type ShelfNews, ShelfNewsContext, type TakenOff, useShelfNews } from "./shelf-news.ts";
+export { type ShelfActions, ShelfView } from "./shelf-view.tsx";
+export { StorageWords } from "./storage-words.tsx";
 export { takenIn } from "./taken-in.ts";
 export { useProcedureText } from "./use-procedure-text.ts";
 export { revisionsOf, useRevisions } from "./use-revisions.ts";
 export { useShelf } from "./use-shelf.ts";
 export { type ShelfRevision, useShelfRevisions } from "./use-shelf-revisions.ts";
-export { useStorageWords } from "./use-storage-words.ts";

@@ -1,5 +1,6 @@
 import type { Duration } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
+import type { ListedProcedure } from "./last-shelf.ts";
 import type { ProcedureFacts } from "./procedure-facts.ts";
 
 /** A procedure as the shelf shows it. */
@@ -11,10 +12,10 @@ export interface ProcedureSummary {
   readonly title: string;
   readonly revision: string | null;
   readonly summary: string | null;
-  /** `orbit · 157 steps · planned 5:43 of 6:30`. */
+  /** `orbit · 157 steps · planned 5:43 of 6:30`, or that it is not read yet. */
   readonly size: string;
-  /** The findings in a few words: `no findings`, `2 cautions`, `1 error`. Advice alone is left unsaid. */
-  readonly verdict: string;
+  /** The findings in a few words: `no findings`, `2 cautions`, `1 error`. Advice alone is left unsaid. `null` while it is not read. */
+  readonly verdict: string | null;
   readonly hasErrors: boolean;
   /** False when it cannot be read, so that no walk can be opened with it. */
   readonly isReadable: boolean;
@@ -43,6 +44,16 @@ export function summaryOf(
     isReadable: procedure !== null,
   };
 }
+
+/** A procedure that was brought in, while only what was listed of it last is known. */
+export const listedSummary = (listed: ListedProcedure): ProcedureSummary => ({
+  ...listed,
+  isImported: true,
+  summary: null,
+  size: words("shelf/not-read-yet"),
+  verdict: null,
+  hasErrors: false,
+});
 
 function sizeOf({ setting, steps, finish, limit }: NonNullable<ProcedureFacts["procedure"]>): string {
   return [

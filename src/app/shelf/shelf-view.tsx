@@ -2,22 +2,15 @@ import type { ReactNode } from "react";
 import { lazy, Suspense, useState } from "react";
 import type { Instant } from "../../core/units/index.ts";
 import { between } from "../../core/units/index.ts";
-import type { RevisionNote, WalkCard } from "../../io/store/index.ts";
+import type { WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
 import { HelpButton } from "../help/index.ts";
 import { MissingPart } from "../parts/index.ts";
 import { PRACTICE_KEY } from "./bundled-procedures.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
-import type { Shelf } from "./use-shelf.ts";
+import type { TakenOff } from "./shelf-news.ts";
+import type { Shelf, ShelfWalk } from "./use-shelf.ts";
 import "./shelf.css";
-
-/** A procedure that was just taken off the shelf, and can be put back as it was. */
-export interface TakenOff {
-  readonly title: string;
-  readonly text: string;
-  readonly importedAt: Instant;
-  readonly saved?: RevisionNote;
-}
 
 /** The actions of the shelf. */
 export interface ShelfActions {
@@ -28,10 +21,10 @@ export interface ShelfActions {
   write(procedure: ProcedureSummary | null): void;
   removeProcedure(procedure: ProcedureSummary): void;
   putBack(procedure: TakenOff): void;
-  goOn(walk: WalkCard): void;
-  review(walk: WalkCard): void;
-  exportWalk(walk: WalkCard): void;
-  removeWalk(walk: WalkCard): void;
+  goOn(walk: ShelfWalk): void;
+  review(walk: ShelfWalk): void;
+  exportWalk(walk: ShelfWalk): void;
+  removeWalk(walk: ShelfWalk): void;
   join(): void;
   pick(): void;
   drop(transfer: DataTransfer): void;
@@ -40,14 +33,15 @@ export interface ShelfActions {
 
 interface ShelfViewProps {
   readonly shelf: Shelf;
-  readonly now: Instant;
+  /** `null` while the clock is not there; ages are left unsaid then. */
+  readonly now: Instant | null;
   readonly actions: ShelfActions;
   /** The result of the last action, in sentences. */
   readonly message: readonly string[];
   /** The procedure that was taken off last; `null` when none was since the page was opened. */
   readonly takenOff?: TakenOff | null;
-  /** How this device keeps what is entered, in sentences. */
-  readonly storage: readonly string[];
+  /** How this device keeps what is entered. */
+  readonly storage?: ReactNode;
   /** What is being written, above the procedures. */
   readonly drafts?: ReactNode;
 }
@@ -125,28 +119,26 @@ export function ShelfView({
         {problem !== null && <p className="shelf-message">{words("shelf/not-read", { why: problem })}</p>}
       </div>
 
-      {walks?.length === 0 && (
-        <FirstWalk practice={procedures?.find(({ key }) => key === PRACTICE_KEY)} onOpen={actions.follow} />
+      {walks.length === 0 && (
+        <FirstWalk practice={procedures.find(({ key }) => key === PRACTICE_KEY)} onOpen={actions.follow} />
       )}
 
-      {walks && (
-        <section aria-labelledby="walks">
-          <h2 id="walks">{words("shelf/walks")}</h2>
-          {walks.length > 0 && (
-            <ul className="shelf-list">
-              {walks.map((walk) => (
-                <WalkItem key={walk.walk} walk={walk} now={now} actions={actions} />
-              ))}
-            </ul>
-          )}
-          <div className="shelf-join">
-            <button type="button" className="plain-button" onClick={actions.join}>
-              {words("shelf/join")}
-            </button>
-            <p className="hint">{words("shelf/join-how")}</p>
-          </div>
-        </section>
-      )}
+      <section aria-labelledby="walks">
+        <h2 id="walks">{words("shelf/walks")}</h2>
+        {walks.length > 0 && (
+          <ul className="shelf-list">
+            {walks.map((walk) => (
+              <WalkItem key={walk.walk} walk={walk} now={now} actions={actions} />
+            ))}
+          </ul>
+        )}
+        <div className="shelf-join">
+          <button type="button" className="plain-button" onClick={actions.join}>
+            {words("shelf/join")}
+          </button>
+          <p className="hint">{words("shelf/join-how")}</p>
+        </div>
+      </section>
 
       <section aria-labelledby="procedures">
         <h2 id="procedures">{words("shelf/procedures")}</h2>
@@ -154,15 +146,11 @@ export function ShelfView({
           {words("shelf/write-new")}
         </button>
         {drafts}
-        {procedures === null ? (
-          <p className="hint">{words("shelf/checking")}</p>
-        ) : (
-          <ul className="shelf-list">
-            {procedures.map((procedure) => (
-              <ProcedureItem key={procedure.key} procedure={procedure} actions={actions} />
-            ))}
-          </ul>
-        )}
+        <ul className="shelf-list">
+          {procedures.map((procedure) => (
+            <ProcedureItem key={procedure.key} procedure={procedure} actions={actions} />
+          ))}
+        </ul>
       </section>
 
       <section aria-labelledby="bring" className="shelf-bring">
@@ -179,9 +167,7 @@ export function ShelfView({
       </section>
 
       <footer className="shelf-foot">
-        {storage.map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
+        {storage}
         <p>{words("shelf/advises")} </p>
       </footer>
     </section>
@@ -208,27 +194,35 @@ function FirstWalk({
   );
 }
 
+const isRead = (walk: ShelfWalk): walk is WalkCard => "lastAt" in walk;
+
+function WalkFacts({ walk, now }: { readonly walk: WalkCard; readonly now: Instant | null }) {
+  const ago = walk.lastAt === null || now === null ? null : between(walk.lastAt, now);
+  return (
+    <>
+      <b>{words(`shelf/phase-${walk.phase}`)}</b>
+      {walk.mode === "rehearsal" && ` · ${words("shelf/rehearsal")}`}
+      {walk.openedAt !== null && ` · ${words("shelf/opened", { at: walk.openedAt })}`}
+      {ago !== null && ago >= 0 && ` · ${words("shelf/last-entry", { ago })}`}
+    </>
+  );
+}
+
 function WalkItem({
   walk,
   now,
   actions,
 }: {
-  readonly walk: WalkCard;
-  readonly now: Instant;
+  readonly walk: ShelfWalk;
+  readonly now: Instant | null;
   readonly actions: ShelfActions;
 }) {
   const isOver = walk.phase === "closed";
-  const ago = walk.lastAt === null ? null : between(walk.lastAt, now);
   return (
     <li className="shelf-item" data-running={walk.phase === "running" || walk.phase === "held" || undefined}>
       <div className="shelf-words">
         <h3>{walk.title ?? walk.walk}</h3>
-        <p>
-          <b>{words(`shelf/phase-${walk.phase}`)}</b>
-          {walk.mode === "rehearsal" && ` · ${words("shelf/rehearsal")}`}
-          {walk.openedAt !== null && ` · ${words("shelf/opened", { at: walk.openedAt })}`}
-          {ago !== null && ago >= 0 && ` · ${words("shelf/last-entry", { ago })}`}
-        </p>
+        <p>{isRead(walk) ? <WalkFacts walk={walk} now={now} /> : words("shelf/not-read-yet")}</p>
       </div>
       <div className="shelf-acts">
         {isOver ? (
@@ -289,7 +283,8 @@ function ProcedureItem({
         </h3>
         {summary !== null && <p>{summary}</p>}
         <p className="hint">
-          {size} · {hasErrors ? <b>{verdict}</b> : verdict}
+          {size}
+          {verdict !== null && <> · {hasErrors ? <b>{verdict}</b> : verdict}</>}
         </p>
       </div>
       <div className="shelf-acts">

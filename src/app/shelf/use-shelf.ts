@@ -1,17 +1,20 @@
 import { useEffect, useState } from "react";
 import { LIBRARY } from "../../core/library/index.ts";
-import type { WalkCard } from "../../io/store/index.ts";
+import type { DeviceStore, WalkCard } from "../../io/store/index.ts";
 import { words } from "../../words/index.ts";
-import { useServices } from "../session/index.ts";
 import { bundledProcedures } from "./bundled-procedures.ts";
+import { keepProcedures, keepWalks, type ListedWalk, lastProcedures, lastWalks } from "./last-shelf.ts";
 import type { ProcedureFacts } from "./procedure-facts.ts";
 import type { ProcedureSummary } from "./procedure-summary.ts";
-import { summaryOf } from "./procedure-summary.ts";
+import { listedSummary, summaryOf } from "./procedure-summary.ts";
 
-/** The content of the shelf; a part is `null` while it is being loaded. */
+/** A walk on the shelf: its card, or only what was listed of it last while its card is not read. */
+export type ShelfWalk = WalkCard | ListedWalk;
+
+/** The content of the shelf. Until the store was read it is what was listed last. */
 export interface Shelf {
-  readonly procedures: readonly ProcedureSummary[] | null;
-  readonly walks: readonly WalkCard[] | null;
+  readonly procedures: readonly ProcedureSummary[];
+  readonly walks: readonly ShelfWalk[];
   /** Why something could not be loaded; `null` when everything was. */
   readonly problem: string | null;
 }
@@ -23,13 +26,19 @@ function inOrder(walks: readonly WalkCard[]): readonly WalkCard[] {
   return walks.toSorted((a, b) => FIRST[a.phase] - FIRST[b.phase]);
 }
 
-/** The content of this device's shelf, kept up to date. */
-export function useShelf(): Shelf {
-  const { store } = useServices();
-  const [procedures, setProcedures] = useState<readonly ProcedureSummary[] | null>(null);
-  const [walks, setWalks] = useState<readonly WalkCard[] | null>(null);
+/** Those that were brought in come before those that come with the app. */
+const withBundled = (imported: readonly ProcedureSummary[]): readonly ProcedureSummary[] => [
+  ...imported,
+  ...bundledProcedures.map(({ key, facts }) => summaryOf({ key, isImported: false }, facts)),
+];
+
+/** The content of this device's shelf, kept up to date from the moment at which its store is there. */
+export function useShelf(store: DeviceStore | null): Shelf {
+  const [procedures, setProcedures] = useState(() => withBundled(lastProcedures().map(listedSummary)));
+  const [walks, setWalks] = useState<readonly ShelfWalk[]>(lastWalks);
   const [problem, setProblem] = useState<string | null>(null);
   useEffect(() => {
+    if (!store) return;
     let isOver = false;
     // By text, since a key is free again once its procedure was taken off the shelf.
     const known = new Map<string, ProcedureFacts>();
@@ -46,15 +55,15 @@ export function useShelf(): Shelf {
         known.set(text, facts);
         return summaryOf({ key, isImported: true }, facts);
       });
-      const summaries = [
-        ...imported,
-        ...bundledProcedures.map(({ key, facts }) => summaryOf({ key, isImported: false }, facts)),
-      ];
-      if (!isOver) setProcedures(summaries);
+      if (isOver) return;
+      setProcedures(withBundled(imported));
+      keepProcedures(imported);
     };
     const lookUpWalks = async () => {
-      const cards = await store.log.walks();
-      if (!isOver) setWalks(inOrder(cards.filter(({ walk }) => walk !== LIBRARY)));
+      const cards = inOrder((await store.log.walks()).filter(({ walk }) => walk !== LIBRARY));
+      if (isOver) return;
+      setWalks(cards);
+      keepWalks(cards);
     };
     const again = (lookUp: () => Promise<void>) => () => {
       void lookUp().catch(failed);

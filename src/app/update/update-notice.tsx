@@ -1,5 +1,4 @@
 import { useRegisterSW } from "virtual:pwa-register/react";
-import { useLocation } from "react-router-dom";
 import { words } from "../../words/index.ts";
 import "./update-notice.css";
 
@@ -7,14 +6,13 @@ import "./update-notice.css";
  * Offers a later version once it is stored on the device. It never loads by itself, and it says nothing while a walk is
  * being followed: the offer waits until the reader leaves that screen.
  */
-export function UpdateNotice() {
-  const { pathname } = useLocation();
+export function UpdateNotice({ path }: { readonly path: string }) {
   const {
     needRefresh: [ready, setReady],
     updateServiceWorker,
   } = useRegisterSW();
 
-  if (!ready || pathname.startsWith("/follow/")) return null;
+  if (!ready || path.startsWith("/follow/")) return null;
   return (
     <aside className="update-notice" role="status">
       <p>{words("parts/newer-version")}</p>

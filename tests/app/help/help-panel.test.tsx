@@ -1,10 +1,12 @@
-import { render, screen, waitFor, within } from "@testing-library/react";
+import { render as draw, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
+import type { ReactElement } from "react";
 import { afterEach, beforeAll, describe, expect, it, vi } from "vitest";
 import type { HelpScreen } from "../../../src/app/help/help-contents.ts";
 import { HELP } from "../../../src/app/help/help-sections.ts";
 import { HelpButton, HelpPanel } from "../../../src/app/help/index.ts";
 import * as language from "../../../src/app/language/index.ts";
+import { ShowPageContext } from "../../../src/app/session/index.ts";
 import { inWords, words } from "../../../src/words/index.ts";
 
 vi.mock(import("../../../src/app/language/index.ts"), async (original) => {
@@ -18,6 +20,9 @@ beforeAll(() => import("../../../src/app/help/help-page.tsx"), 30_000);
 afterEach(() => {
   vi.mocked(language.wholeLanguage).mockReset();
 });
+
+const show = vi.fn();
+const render = (part: ReactElement) => draw(<ShowPageContext value={show}>{part}</ShowPageContext>);
 
 const SCREENS = Object.keys(HELP) as HelpScreen[];
 
@@ -40,6 +45,14 @@ describe("the help of a screen", () => {
       expect(headings.at(-1)).toBe(words("guide/advice"));
     },
   );
+
+  it("[HLP1] leads to the index of marks, and closes", async () => {
+    const onClose = vi.fn();
+    render(<HelpPanel screen="shelf" onClose={onClose} />);
+    await userEvent.click(await screen.findByRole("button", { name: words("marks/title") }));
+    expect(show).toHaveBeenCalledExactlyOnceWith("/marks");
+    expect(onClose).toHaveBeenCalledOnce();
+  });
 
   it("[HLP1] explains every mark of the follow screen, the alerts by shape, and the marks of the braid by drawing them", async () => {
     render(<HelpPanel screen="follow" onClose={vi.fn()} />);

@@ -1,17 +1,11 @@
 import { act, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { MemoryRouter } from "react-router-dom";
 import { beforeEach, expect, it, vi } from "vitest";
 import { Updates } from "../../../src/app/update/index.ts";
 import { UpdateNotice } from "../../../src/app/update/update-notice.tsx";
 import { worker } from "./stand-in-worker.ts";
 
-const drawAt = (address: string) =>
-  render(
-    <MemoryRouter initialEntries={[address]}>
-      <UpdateNotice />
-    </MemoryRouter>,
-  );
+const drawAt = (path: string) => render(<UpdateNotice path={path} />);
 
 beforeEach(() => {
   worker.isWaiting = true;
@@ -48,11 +42,7 @@ it("says nothing while there is no newer version", () => {
 it("begins a second after the first screen, which has the device to itself until then", () => {
   vi.useFakeTimers();
   try {
-    const { container } = render(
-      <MemoryRouter initialEntries={["/"]}>
-        <Updates />
-      </MemoryRouter>,
-    );
+    const { container } = render(<Updates path="/" />);
     act(() => void vi.advanceTimersByTime(999));
     expect(container).toBeEmptyDOMElement();
     act(() => void vi.advanceTimersByTime(1));

@@ -12,7 +12,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/join": "الانضمام إلى نشاط",
   "shelf/join-how": "يقوده شخص آخر، ويعرض لك رمزًا.",
   "shelf/procedures": "الإجراءات",
-  "shelf/checking": "جارٍ تدقيق الإجراءات…",
+  "shelf/not-read-yet": "أُدرج هنا في المرة السابقة، ولم يُقرأ بعد.",
   "shelf/bring": "الاستيراد والتصدير",
   "shelf/bring-how":
     "الإجراءات (⁦.procedure.json⁩) وسجلات الأنشطة (⁦.walk.jsonl⁩) ومستخرجاتها (⁦.extract.jsonl⁩) والنسخ الاحتياطية: اخترها، أو أفلتها في أي موضع هنا، أو ألصق نصها.",

@@ -11,7 +11,7 @@ export const shelfWords = {
   "shelf/join": "Join a walk",
   "shelf/join-how": "Somebody else leads it, and shows you a code.",
   "shelf/procedures": "Procedures",
-  "shelf/checking": "Checking the procedures…",
+  "shelf/not-read-yet": "Listed here last time, not read yet.",
   "shelf/bring": "Bring in and take out",
   "shelf/bring-how":
     "Procedures (.procedure.json), logs of walks (.walk.jsonl), extracts of them (.extract.jsonl) and backups: choose them, drop them anywhere here, or paste their text.",

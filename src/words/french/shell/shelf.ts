@@ -12,7 +12,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/join": "Rejoindre une sortie",
   "shelf/join-how": "Une autre personne la dirige et vous montre un code.",
   "shelf/procedures": "Procédures",
-  "shelf/checking": "Vérification des procédures…",
+  "shelf/not-read-yet": "Affiché ici la dernière fois, pas encore lu.",
   "shelf/bring": "Importer et exporter",
   "shelf/bring-how":
     "Procédures (.procedure.json), journaux de sorties (.walk.jsonl), extraits de ceux-ci (.extract.jsonl) et sauvegardes : choisissez-les, déposez-les n’importe où ici ou collez leur texte.",

@@ -12,7 +12,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/join": "Einsatz beitreten",
   "shelf/join-how": "Jemand anderes leitet ihn und zeigt Ihnen einen Code.",
   "shelf/procedures": "Prozeduren",
-  "shelf/checking": "Die Prozeduren werden geprüft …",
+  "shelf/not-read-yet": "Zuletzt hier aufgeführt, noch nicht gelesen.",
   "shelf/bring": "Einlesen und ausgeben",
   "shelf/bring-how":
     "Prozeduren (.procedure.json), Protokolle von Außeneinsätzen (.walk.jsonl), Auszüge daraus (.extract.jsonl) und Sicherungen: auswählen, irgendwo hier ablegen oder ihren Text einfügen.",

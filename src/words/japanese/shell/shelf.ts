@@ -12,7 +12,7 @@ export const shelfWords: Translated<typeof english> = {
   "shelf/join": "船外活動に参加",
   "shelf/join-how": "ほかの人が責任者で、その人がコードを示します。",
   "shelf/procedures": "手順書",
-  "shelf/checking": "手順書を検査しています…",
+  "shelf/not-read-yet": "前回ここに表示されたもので、まだ読み込まれていません。",
   "shelf/bring": "取り込みと書き出し",
   "shelf/bring-how":
     "手順書（.procedure.json）、船外活動のログ（.walk.jsonl）、ログの抜粋（.extract.jsonl）、バックアップを取り込めます。ファイルを選ぶか、この画面にドロップするか、テキストを貼り付けてください。",

@@ -4,8 +4,8 @@ import { askToPersist } from "../../io/device/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { useStoreStatus } from "../session/index.ts";
 
-/** Sentences on how this device keeps what is entered. Asks the browser once for persistent storage. */
-export function useStorageWords(): readonly string[] {
+/** How this device keeps what is entered. Asks the browser once for persistent storage. */
+export function StorageWords() {
   const status = useStoreStatus();
   const [space, setSpace] = useState<StorageSpace | null>(null);
   useEffect(() => {
@@ -17,8 +17,8 @@ export function useStorageWords(): readonly string[] {
       isOver = true;
     };
   }, []);
-  if (status.kind === "memory") return [inWords(status.message)];
-  if (!space) return [];
+  if (status.kind === "memory") return <p>{inWords(status.message)}</p>;
+  if (!space) return null;
   const { persisted, usage, quota } = space;
   const keeping =
     persisted === true
@@ -26,7 +26,10 @@ export function useStorageWords(): readonly string[] {
       : persisted === false
         ? words("shelf/may-clear")
         : words("shelf/does-not-say");
-  const room =
-    usage !== null && quota !== null ? [words("shelf/room", { used: usage, left: quota - usage })] : [];
-  return [keeping, ...room];
+  return (
+    <>
+      <p>{keeping}</p>
+      {usage !== null && quota !== null && <p>{words("shelf/room", { used: usage, left: quota - usage })}</p>}
+    </>
+  );
 }

@@ -15,7 +15,7 @@ export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { playedNow, sharePlayedClock } from "./played-clocks.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";
-export { NoShowPageError, ShowPageContext, useShowPage } from "./show-page.ts";
+export { ShowPageContext, useShowPage } from "./show-page.ts";
 export { chooseStart, printAddress, startInQuery, useStartChoice } from "./start-choice.ts";
 export { StoredChoice } from "./stored-choice.ts";
 export { useClockJumps } from "./use-clock-jumps.ts";

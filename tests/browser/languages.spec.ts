@@ -1,5 +1,9 @@
 import { expect, type Page, test } from "@playwright/test";
+import { applyChanges } from "../../src/core/changes/index.ts";
+import type { ProcedureFile } from "../../src/core/procedure/index.ts";
 import { violations } from "./axe-violations.ts";
+import { chooseFile } from "./imported-walk.ts";
+import { bundledText } from "./written-walk.ts";
 
 test.use({ actionTimeout: 15_000 });
 
@@ -79,4 +83,40 @@ test("[WRD4] the practice walk is read in the language of the screens, each text
   await expect(visible(page, "Ouvrir la porte extérieure")).toBeVisible();
   await page.goto("/print/example-practice");
   await expect(visible(page, "Ouvrir la porte extérieure")).toHaveAttribute("lang", "fr");
+});
+
+test("[WRD4] what is compared, learnt and drawn as a sample is named in the reader's language, and what differs as written", async ({
+  page,
+}) => {
+  const { file } = applyChanges(JSON.parse(bundledText("practice")) as ProcedureFile, [
+    { head: { revision: "X" } },
+    { change: "iv-door", set: { do: "Open the outer door wide", time: "PT9M" } },
+    { drop: "ev1-volts" },
+  ]);
+  await page.goto("/");
+  await page.evaluate(() => localStorage.setItem("tetherline.texts", '"fr"'));
+  await chooseFile(page, { name: "later.procedure.json", text: JSON.stringify(file) });
+  await expect(page.getByRole("status").first()).toContainText("later");
+  await page.goto("/compare?before=example-practice");
+  const later = page.getByLabel("Later").locator("option", { hasText: "rev. X" }).first();
+  await page.getByLabel("Later").selectOption(await later.getAttribute("value"));
+  await expect(page.getByRole("region", { name: "What changed" })).toContainText("Open the outer door wide");
+  const charts = page.locator(".timeline-chart");
+  const doors = ["Open the outer door (as written)", "Open the outer door wide (as written)"];
+  for (const [side, text] of doors.entries()) {
+    await expect(charts.nth(side).getByRole("button", { name: text })).toBeAttached();
+    await expect(charts.nth(side).getByRole("button", { name: "Dévisser l’ancienne lampe" })).toBeAttached();
+  }
+  expect(await violations(page, "main")).toEqual([]);
+  await page.getByRole("link", { name: "Print with change bars" }).click();
+  await expect(page.getByRole("row", { name: /Open the outer door wide.*as written/ })).toBeVisible();
+  await expect(page.locator("del")).toHaveText("Lire à IV la tension à la douille");
+
+  await page.goto("/marks");
+  const sample = page.locator(".site-figure").first();
+  await expect(sample.getByText("Mât de la lampe").first()).toBeAttached();
+  await button(page, "As written").click();
+  await expect(sample.getByText("Lamp mast").first()).toBeAttached();
+  await page.goto("/learn/example-practice");
+  await expect(page.getByRole("heading", { level: 1 })).toContainText("Entraînement");
 });

@@ -1,14 +1,16 @@
 import { useMemo } from "react";
 import type { CheckOptions } from "../../core/check/index.ts";
-import type { Effect } from "../../core/effect/index.ts";
+import type { Effect, Sides } from "../../core/effect/index.ts";
 import { effectOf } from "../../core/effect/index.ts";
 import type { Outline, ProcedureFile } from "../../core/procedure/index.ts";
 import { words } from "../../words/index.ts";
+import { planIn } from "../texts/index.ts";
 import { TimelinePair } from "../timeline/index.ts";
 import { ChangeList } from "./change-list.tsx";
 import { ComparedEffect, effectOptions } from "./compared-effect.tsx";
 import type { Difference } from "./compared-steps.ts";
 import { changedInWords, differenceOf, droppedInWords } from "./compared-steps.ts";
+import { useBothInTexts } from "./use-both-in-texts.ts";
 import "./compare.css";
 
 /** A procedure that can be compared: it was read without an error that stands in the way. */
@@ -32,20 +34,27 @@ export function CompareView({ before, after, options }: CompareViewProps) {
     () => effectOf(before.outline, after.outline, effectOptions(options)),
     [before.outline, after.outline, options],
   );
+  const shown = useBothInTexts(before.outline, after.outline);
   if (difference.changes.length === 0) return <p className="compare-same">{words("compare/same")}</p>;
   return (
     <div className="compare">
       <div className="compare-columns">
         <section aria-labelledby="compare-changes">
           <h2 id="compare-changes">{words("compare/changes")}</h2>
-          <ChangeList difference={difference} />
+          <ChangeList difference={difference} shown={shown} />
         </section>
         <section aria-labelledby="compare-effect">
           <h2 id="compare-effect">{words("compare/effect")}</h2>
-          <ComparedEffect names={{ before: before.name, after: after.name }} effect={effect} />
+          <ComparedEffect names={{ before: before.name, after: after.name }} effect={effect} shown={shown} />
         </section>
       </div>
-      <Timelines before={before.name} after={after.name} difference={difference} effect={effect} />
+      <Timelines
+        before={before.name}
+        after={after.name}
+        difference={difference}
+        effect={effect}
+        shown={shown}
+      />
     </div>
   );
 }
@@ -55,9 +64,12 @@ interface TimelinesProps {
   readonly after: string;
   readonly difference: Difference;
   readonly effect: Effect;
+  readonly shown: Sides<Outline>;
 }
 
-function Timelines({ before, after, difference, effect: { plans } }: TimelinesProps) {
+function Timelines({ before, after, difference, effect: { plans }, shown }: TimelinesProps) {
+  const upper = useMemo(() => planIn(plans.before, shown.before), [plans.before, shown.before]);
+  const lower = useMemo(() => planIn(plans.after, shown.after), [plans.after, shown.after]);
   const marked = useMemo(() => {
     const changed = changedInWords(difference);
     return { upper: new Map([...changed, ...droppedInWords(difference)]), lower: changed };
@@ -66,8 +78,8 @@ function Timelines({ before, after, difference, effect: { plans } }: TimelinesPr
     <section aria-labelledby="compare-timelines">
       <h2 id="compare-timelines">{words("compare/timelines")}</h2>
       <TimelinePair
-        upper={{ name: before, plan: plans.before, marked: marked.upper }}
-        lower={{ name: after, plan: plans.after, marked: marked.lower }}
+        upper={{ name: before, plan: upper, marked: marked.upper }}
+        lower={{ name: after, plan: lower, marked: marked.lower }}
       />
     </section>
   );

@@ -4,6 +4,7 @@ import type { Wait } from "../../core/course/index.ts";
 import type { Effect, Sides } from "../../core/effect/index.ts";
 import type { Plan, Risk } from "../../core/plan/index.ts";
 import { riskModelOf } from "../../core/plan/index.ts";
+import type { Outline } from "../../core/procedure/index.ts";
 import type { Duration, StepId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { bothInWords, FindingChanges, FinishShift, SidesTable, spareWords } from "../effect/index.ts";
@@ -12,6 +13,8 @@ import { useRisk } from "../risk/index.ts";
 interface ComparedEffectProps {
   readonly names: Sides<string>;
   readonly effect: Effect;
+  /** Both procedures as they are shown. */
+  readonly shown: Sides<Outline>;
 }
 
 /** What the effect of one procedure in the place of another is asked with here: chances are sampled apart, in a worker. */
@@ -33,7 +36,7 @@ const waited = (waits: readonly Wait[]) =>
 const clock = (at: Duration | null) => (at === null ? "–" : words("compare/clock", { at }));
 
 /** What it comes to when one procedure takes the place of another ([CHG7]). */
-export function ComparedEffect({ names, effect }: ComparedEffectProps) {
+export function ComparedEffect({ names, effect, shown }: ComparedEffectProps) {
   const { plans, finish, margin, waits, findings } = effect;
   const risk: Sides<Risk | null> = { before: usePlanRisk(plans.before), after: usePlanRisk(plans.after) };
   const chance = (plan: Plan, sampled: Risk | null) => {
@@ -79,7 +82,7 @@ export function ComparedEffect({ names, effect }: ComparedEffectProps) {
       <FinishShift finish={finish} />
       <SidesTable heads={names} rows={rows} />
       <CriticalPaths effect={effect} />
-      <ShiftedSteps effect={effect} />
+      <ShiftedSteps effect={effect} shown={shown} />
       <FindingChanges findings={findings} />
     </>
   );
@@ -100,7 +103,7 @@ function CriticalPaths({ effect: { criticalPath, plans } }: { readonly effect: E
   );
 }
 
-function ShiftedSteps({ effect: { steps, plans } }: { readonly effect: Effect }) {
+function ShiftedSteps({ effect: { steps }, shown }: Pick<ComparedEffectProps, "effect" | "shown">) {
   const shifted = steps.filter(
     ({ start, slack }) => start.before !== start.after || slack.before !== slack.after,
   );
@@ -120,11 +123,11 @@ function ShiftedSteps({ effect: { steps, plans } }: { readonly effect: Effect })
         </thead>
         <tbody>
           {shifted.map(({ id, start, slack }) => {
-            const side = plans.after.outline.step(id) ? plans.after : plans.before;
+            const entry = shown.after.step(id) ?? shown.before.step(id);
             return (
               <tr key={id}>
                 <th scope="row">
-                  {numberOf(side, id)} {side.outline.step(id)?.step.do}
+                  {entry?.number ?? id} {entry?.step.do}
                 </th>
                 <td>{clock(start.before)}</td>
                 <td>{clock(start.after)}</td>

@@ -15,8 +15,11 @@ export interface Difference {
 }
 
 /** The tasks that stand in contingencies. */
-export const inContingencies = ({ contingencies = [] }: ProcedureFile) =>
-  contingencies.flatMap(({ tasks }) => tasks);
+export const inContingencies = <Tasks>({
+  contingencies = [],
+}: {
+  readonly contingencies?: readonly { readonly tasks: readonly Tasks[] }[] | undefined;
+}): Tasks[] => contingencies.flatMap(({ tasks }) => tasks);
 
 /** The difference of two procedure files. */
 export function differenceOf(before: ProcedureFile, after: ProcedureFile): Difference {

@@ -1,9 +1,9 @@
-import type { ProcedureFile } from "../../core/procedure/index.ts";
+import type { Procedure } from "../../core/procedure/index.ts";
 import type { StepId } from "../../core/units/index.ts";
 import type { Difference } from "./compared-steps.ts";
 import { inContingencies } from "./compared-steps.ts";
 
-/** A step that is not there any more, as it was written. */
+/** A step that is not there any more. */
 export interface DroppedStep {
   readonly id: StepId;
   readonly action: string;
@@ -17,16 +17,20 @@ export type DroppedPlaces = ReadonlyMap<string, readonly DroppedStep[]>;
 /** The place at the beginning of a task, which no id of a step can be. */
 export const firstOf = (task: string): string => `/${task}`;
 
-const tasksOf = (file: ProcedureFile) => [...file.tasks, ...inContingencies(file)];
-
-/** The steps that were taken out of tasks that are there still, by where they stood. Those of a task that is gone are told with it. */
-export function droppedPlaces({ before, after, steps }: Difference): DroppedPlaces {
+/**
+ * The steps that were taken out of tasks that are there still, by where they stood. Those of a task that is gone are told with it. `before` is the
+ * earlier procedure with the texts that are shown.
+ */
+export function droppedPlaces({ after, steps }: Difference, before: Procedure): DroppedPlaces {
   const call = new Map(before.crew.map((one) => [one.id as string, one.call]));
   const now = new Map(
-    tasksOf(after).map((task) => [task.id as string, new Set(task.steps.map(({ id }) => id))]),
+    [...after.tasks, ...inContingencies(after)].map((task) => [
+      task.id as string,
+      new Set(task.steps.map(({ id }) => id)),
+    ]),
   );
   const places = new Map<string, DroppedStep[]>();
-  for (const task of tasksOf(before)) {
+  for (const task of [...before.tasks, ...inContingencies(before)]) {
     const own = now.get(task.id);
     if (!own) continue;
     let place = firstOf(task.id);

@@ -12,6 +12,7 @@ import type { ComparedProcedure } from "./compare-view.tsx";
 import { ComparedEffect, effectOptions } from "./compared-effect.tsx";
 import type { SideNames } from "./conflict-field.tsx";
 import { ConflictField } from "./conflict-field.tsx";
+import { useBothInTexts } from "./use-both-in-texts.ts";
 import "./compare.css";
 
 /** One of three procedures that are merged. */
@@ -113,6 +114,7 @@ function MergedResult({ text, ours, because, options, revision, onSave }: Merged
     () => outline && effectOf(ours.outline, outline, effectOptions(options)),
     [ours.outline, outline, options],
   );
+  const shown = useBothInTexts(ours.outline, outline ?? ours.outline);
   if (!outline || !effect) {
     return (
       <div role="alert">
@@ -132,7 +134,11 @@ function MergedResult({ text, ours, because, options, revision, onSave }: Merged
         <FindingItems findings={findings} />
       )}
       <h3>{words("merge/against", { name: ours.name })}</h3>
-      <ComparedEffect names={{ before: ours.name, after: words("compare/merged") }} effect={effect} />
+      <ComparedEffect
+        names={{ before: ours.name, after: words("compare/merged") }}
+        effect={effect}
+        shown={shown}
+      />
       <form
         className="compare-save"
         onSubmit={(event) => {

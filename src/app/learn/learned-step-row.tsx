@@ -5,6 +5,7 @@ import type { Duration, Instant, WalkId } from "../../core/units/index.ts";
 import { inMinutes } from "../../core/units/index.ts";
 import { inWords, words } from "../../words/index.ts";
 import { callsOf } from "../parts/index.ts";
+import { StepName } from "../texts/index.ts";
 import { StepStrip } from "./step-strip.tsx";
 import type { OpenWalk } from "./walk-marks.tsx";
 import { WalkMarks } from "./walk-marks.tsx";
@@ -29,7 +30,7 @@ export function LearnedStepRow({ outline, step, beganAt, isTaken, onTake, onOpen
     <li className="of-walks-row learned-step" data-offer={offer}>
       <div className="learned-name">
         <h3>
-          <b>{entry.number}</b> {entry.step.do}
+          <b>{entry.number}</b> <StepName outline={outline} step={entry.step} />
         </h3>
         <p className="hint">{callsOf(outline, entry.step.by)}</p>
       </div>

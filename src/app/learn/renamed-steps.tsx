@@ -4,6 +4,7 @@ import type { Outline } from "../../core/procedure/index.ts";
 import type { StepId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { SelectField } from "../parts/index.ts";
+import { markedInText, useShownTexts } from "../texts/index.ts";
 import type { Renamed } from "./walks-request.ts";
 
 interface RenamedStepsProps {
@@ -25,9 +26,12 @@ export function RenamedSteps({ outline, unmatched, renamed, onRenamed }: Renamed
   const gone = new Map(
     unmatched.flatMap(({ entry: { step } }) => (outline.step(step.id) ? [] : [[step.id, step] as const])),
   );
+  const texts = useShownTexts();
+  // What an earlier revision called its step stands in its walks as it was written.
+  const asWritten = (text: string) => (texts?.language == null ? text : markedInText(text, "missing"));
   const asked = [...gone].flatMap(([id, step]) => {
     const same = outline.steps.filter((entry) => isSameWork(step, entry.step));
-    return same.length === 0 ? [] : [{ id, action: step.do, same }];
+    return same.length === 0 ? [] : [{ id, action: asWritten(step.do), same }];
   });
   const said = Object.entries(renamed) as [StepId, StepId][];
   if (asked.length === 0 && said.length === 0) return null;

@@ -19,6 +19,7 @@ import { ScreenHead } from "../parts/index.ts";
 import { FindingsOfUnreadable } from "../read/index.ts";
 import { useServices, useStartChoice } from "../session/index.ts";
 import { revisionsOf, useRevisions, useShelfRevisions } from "../shelf/index.ts";
+import { markedInText, TextsContext, TextsTurn, useTexts } from "../texts/index.ts";
 import { freeRevision } from "../what-if/index.ts";
 
 /** What may be chosen on the page; each is a part of its address. */
@@ -52,6 +53,7 @@ export function ComparePage() {
   const after = useCompared(keys.after, options);
   const base = useCompared(keys.base, options);
   const [ours, theirs, common] = [readable(after), readable(before), readable(base)];
+  const texts = useTexts(ours?.outline ?? null, markedInText, theirs?.outline ?? null);
   const taken = useRevisions(ours?.file.id ?? null);
   const fromFile = async (part: Part) => {
     const [given] = await pickFiles();
@@ -113,6 +115,9 @@ export function ComparePage() {
             <button type="button" className="plain-button" onClick={() => router.push("/")}>
               {words("parts/shelf")}
             </button>
+            <TextsContext value={texts}>
+              <TextsTurn />
+            </TextsContext>
             <HelpButton screen="compare" />
           </ScreenHead>
           <div className="compare-page">
@@ -150,38 +155,40 @@ export function ComparePage() {
             {[before, after, base].map((one, place) => (
               <Unreadable key={PARTS[place]} choice={one} />
             ))}
-            {ours && theirs && <CompareView before={theirs} after={ours} options={options} />}
-            {ours && theirs && (
-              <section className="compare-merge-section" aria-labelledby="compare-merge">
-                <h2 id="compare-merge">{words("merge/title")}</h2>
-                <p className="hint">
-                  {words("merge/how")} {words("merge/nothing-chosen")}
-                </p>
-                <div className="compare-choose">
-                  <CompareChoice
-                    label={words("compare/base")}
-                    all={all ?? []}
-                    value={keys.base}
-                    onValue={(key) => choose({ base: key })}
-                  />
-                  <button type="button" className="plain-button" onClick={() => void fromFile("base")}>
-                    {words("merge/from-file")}
-                  </button>
-                </div>
-                {common && (
-                  <MergeView
-                    // What was decided about three is not decided about three others.
-                    key={`${keys.base} ${keys.after} ${keys.before}`}
-                    base={common}
-                    ours={ours}
-                    theirs={theirs}
-                    options={options}
-                    revision={revision}
-                    onSave={(text, note) => void save(text, note)}
-                  />
-                )}
-              </section>
-            )}
+            <TextsContext value={texts}>
+              {ours && theirs && <CompareView before={theirs} after={ours} options={options} />}
+              {ours && theirs && (
+                <section className="compare-merge-section" aria-labelledby="compare-merge">
+                  <h2 id="compare-merge">{words("merge/title")}</h2>
+                  <p className="hint">
+                    {words("merge/how")} {words("merge/nothing-chosen")}
+                  </p>
+                  <div className="compare-choose">
+                    <CompareChoice
+                      label={words("compare/base")}
+                      all={all ?? []}
+                      value={keys.base}
+                      onValue={(key) => choose({ base: key })}
+                    />
+                    <button type="button" className="plain-button" onClick={() => void fromFile("base")}>
+                      {words("merge/from-file")}
+                    </button>
+                  </div>
+                  {common && (
+                    <MergeView
+                      // What was decided about three is not decided about three others.
+                      key={`${keys.base} ${keys.after} ${keys.before}`}
+                      base={common}
+                      ours={ours}
+                      theirs={theirs}
+                      options={options}
+                      revision={revision}
+                      onSave={(text, note) => void save(text, note)}
+                    />
+                  )}
+                </section>
+              )}
+            </TextsContext>
             <RevisionTable revisions={(all ?? []).filter((one) => one.id === id)} />
           </div>
         </main>

@@ -8,6 +8,7 @@ import { words } from "../../words/index.ts";
 import { LearnView, type TakenOver, useRenamed, useWalksTold } from "../learn/index.ts";
 import { useServices } from "../session/index.ts";
 import { useProcedureText, useRevisions } from "../shelf/index.ts";
+import { markedInText, TextsContext, useTexts } from "../texts/index.ts";
 import { freeRevision, saveAsRevision } from "../what-if/index.ts";
 import { reviewPath } from "./review-path.ts";
 import { ScreenPage } from "./screen-page.tsx";
@@ -21,6 +22,7 @@ export function LearnPage() {
   const { store } = useServices();
   const [saved, setSaved] = useState<string | null>(null);
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
+  const texts = useTexts(read?.outline ?? null, markedInText);
   const [renamed, setRenamed] = useRenamed(read?.procedure?.id ?? "");
   const told = useWalksTold(read?.file ?? null, renamed);
   const taken = useRevisions(read?.procedure?.id ?? null);
@@ -41,26 +43,29 @@ export function LearnPage() {
   return (
     <ScreenPage
       screen="learn"
-      title={read?.procedure?.title ?? words("learn/title")}
+      title={texts?.outline.procedure.title ?? words("learn/title")}
       what={words("learn/what")}
       to={[
         { path: `/walks/${procedure}`, name: words("walks/title") },
         { path: `/plan/${procedure}`, name: words("parts/timeline") },
       ]}
+      texts={texts}
     >
       <p role="status" className="plan-saved">
         {saved}
       </p>
-      {read?.outline && typeof told === "object" ? (
-        <LearnView
-          outline={read.outline}
-          told={told}
-          revision={freeRevision(read.procedure?.revision, taken)}
-          renamed={renamed}
-          onRenamed={setRenamed}
-          onSave={(over) => void save(over)}
-          onOpen={open}
-        />
+      {texts && typeof told === "object" ? (
+        <TextsContext value={texts}>
+          <LearnView
+            outline={texts.outline}
+            told={told}
+            revision={freeRevision(read?.procedure?.revision, taken)}
+            renamed={renamed}
+            onRenamed={setRenamed}
+            onSave={(over) => void save(over)}
+            onOpen={open}
+          />
+        </TextsContext>
       ) : (
         <WalksTrouble read={read} isRead={isRead} told={told} />
       )}

@@ -1,5 +1,8 @@
 import { useMemo, useState } from "react";
+import type { CheckOptions } from "../../core/check/index.ts";
 import { lightFrom, planOf } from "../../core/plan/index.ts";
+import type { Finding, Outline, ProcedureFile } from "../../core/procedure/index.ts";
+import type { Instant } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import type { Choice } from "../compare/index.ts";
 import {
@@ -8,12 +11,14 @@ import {
   differenceOf,
   droppedPlaces,
   firstOf,
+  useBothInTexts,
   useCompared,
 } from "../compare/index.ts";
 import { useProcedureLight } from "../light/index.ts";
 import { DroppedRow, PrintSheet } from "../print/index.ts";
 import { startInQuery, useServices } from "../session/index.ts";
 import { useShelfRevisions } from "../shelf/index.ts";
+import { TextsContext, useTexts } from "../texts/index.ts";
 
 /**
  * The printable page of a revision with a bar beside each step that changed since another one, and what changed before it ([WRT8]).
@@ -37,10 +42,8 @@ export function PrintComparePage({ after: afterKey }: { readonly after: string }
   const after = useCompared(afterKey, options);
   const old = useMemo(() => fileOf(before), [before]);
   const next = useMemo(() => fileOf(after), [after]);
-  const difference = useMemo(() => (old && next ? differenceOf(old.file, next.file) : null), [old, next]);
-  const gone = useMemo(() => difference && droppedPlaces(difference), [difference]);
-  const plan = useMemo(() => (next ? planOf(next.outline, options) : null), [next, options]);
-  if (!old || !next || !difference || !plan) {
+  const texts = useTexts(next?.outline ?? null, null, old?.outline ?? null);
+  if (!old || !next) {
     return (
       <main className="page-message" role="status">
         <p>
@@ -52,15 +55,42 @@ export function PrintComparePage({ after: afterKey }: { readonly after: string }
     );
   }
   return (
+    <TextsContext value={texts}>
+      <ComparedSheet
+        old={old}
+        next={next}
+        outline={texts?.outline ?? next.outline}
+        options={options}
+        printedAt={printedAt}
+      />
+    </TextsContext>
+  );
+}
+
+interface ComparedSheetProps {
+  readonly old: ComparedFile;
+  readonly next: ComparedFile;
+  /** The later procedure with the texts that are shown, each with its mark beside it. */
+  readonly outline: Outline;
+  readonly options: CheckOptions;
+  readonly printedAt: Instant;
+}
+
+function ComparedSheet({ old, next, outline, options, printedAt }: ComparedSheetProps) {
+  const shown = useBothInTexts(old.outline, next.outline);
+  const difference = useMemo(() => differenceOf(old.file, next.file), [old, next]);
+  const gone = useMemo(() => droppedPlaces(difference, shown.before.procedure), [difference, shown]);
+  const plan = useMemo(() => planOf(outline, options), [outline, options]);
+  return (
     <PrintSheet
-      outline={next.outline}
+      outline={outline}
       plan={plan}
       findings={next.findings}
       printedAt={printedAt}
       changed={changedInWords(difference)}
       dropped={(place) =>
         gone
-          ?.get("step" in place ? place.step : firstOf(place.firstOf))
+          .get("step" in place ? place.step : firstOf(place.firstOf))
           ?.map(({ id, calls, action }) => <DroppedRow key={id} calls={calls} action={action} />)
       }
     >
@@ -71,7 +101,7 @@ export function PrintComparePage({ after: afterKey }: { readonly after: string }
         ) : (
           <>
             <p>{words("compare/printed-bars")}</p>
-            <ChangeList difference={difference} />
+            <ChangeList difference={difference} shown={shown} />
           </>
         )}
       </section>
@@ -79,7 +109,14 @@ export function PrintComparePage({ after: afterKey }: { readonly after: string }
   );
 }
 
-function fileOf(choice: Choice) {
+interface ComparedFile {
+  readonly name: string;
+  readonly file: ProcedureFile;
+  readonly outline: Outline;
+  readonly findings: readonly Finding[];
+}
+
+function fileOf(choice: Choice): ComparedFile | null {
   if (typeof choice !== "object" || choice === null) return null;
   const { file, outline, findings } = choice.checked;
   return file && outline ? { name: choice.name, file, outline, findings } : null;

@@ -6,6 +6,7 @@ import type { StepId, WalkId } from "../../core/units/index.ts";
 import { words } from "../../words/index.ts";
 import { useWalksTold } from "../learn/index.ts";
 import { useProcedureText } from "../shelf/index.ts";
+import { markedInText, TextsContext, useTexts } from "../texts/index.ts";
 import { WalksView } from "../walks/index.ts";
 import { reviewPath } from "./review-path.ts";
 import { ScreenPage } from "./screen-page.tsx";
@@ -17,20 +18,24 @@ export function WalksPage() {
   const { text, isRead } = useProcedureText(procedure);
   const router = useIonRouter();
   const read = useMemo(() => (text === null ? null : checkProcedureText(text)), [text]);
+  const texts = useTexts(read?.outline ?? null, markedInText);
   const told = useWalksTold(read?.file ?? null);
   const open = (walk: WalkId, step: StepId | null) => router.push(reviewPath(walk, step));
   return (
     <ScreenPage
       screen="walks"
-      title={read?.procedure?.title ?? words("walks/title")}
+      title={texts?.outline.procedure.title ?? words("walks/title")}
       what={words("walks/what")}
       to={[
         { path: `/learn/${procedure}`, name: words("learn/title") },
         { path: `/plan/${procedure}`, name: words("parts/timeline") },
       ]}
+      texts={texts}
     >
-      {read?.outline && typeof told === "object" ? (
-        <WalksView outline={read.outline} told={told} onOpen={open} />
+      {texts && typeof told === "object" ? (
+        <TextsContext value={texts}>
+          <WalksView outline={texts.outline} told={told} onOpen={open} />
+        </TextsContext>
       ) : (
         <WalksTrouble read={read} isRead={isRead} told={told} />
       )}

@@ -1,6 +1,7 @@
 export { planIn } from "./plan-in.ts";
 export { StepAlerts } from "./step-alerts.tsx";
 export { StepDo } from "./step-do.tsx";
+export { StepName } from "./step-name.tsx";
 export { languageName } from "./text-choice.ts";
 export { TextInLanguage, TextMark } from "./text-in-language.tsx";
 export { TextsField, TextsTurn } from "./texts-field.tsx";

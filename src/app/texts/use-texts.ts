@@ -13,13 +13,16 @@ export interface Texts {
   readonly language: string | null;
   /** The language that is wanted, also while the author's texts are looked at; `null` where the author's are wanted. */
   readonly wanted: string | null;
-  /** The languages that the procedure carries beside the author's. */
+  /** The languages that the procedure, or the one beside it, carries beside the author's. */
   readonly languages: readonly string[];
   /** The author's language; `null` where it is not said. */
   readonly author: string | null;
   readonly standing: InLanguage["standing"];
-  /** Another state of the procedure, such as one with changes that are tried, with its texts in the same language; `marking` instead of that of the screen. */
-  readonly show: (outline: Outline, marking?: Marking | null) => Outline;
+  /**
+   * Another state of the procedure, such as one with changes that are tried, with its texts in the same language; `marking` instead of that of the screen.
+   * What differs from the author's texts of `beside` is told as written.
+   */
+  readonly show: (outline: Outline, marking?: Marking | null, beside?: Outline | null) => Outline;
   /** How many texts are missing in the language shown, and how many are older than the author's. */
   readonly missing: number;
   readonly older: number;
@@ -37,18 +40,26 @@ export const useShownTexts = (): Texts | null => useContext(TextsContext);
 
 /**
  * The texts of a procedure in the language that its reader wants, with what changes that; `null` without a procedure. `marking` is for what shows plain
- * texts alone, such as cards; it must be the same function each time.
+ * texts alone, such as cards; it must be the same function each time. `beside` is another revision that is compared with it: one choice holds for
+ * both, and what differs in their authors' texts is told as written.
  */
-export function useTexts(outline: Outline | null, marking: Marking | null = null): Texts | null {
+export function useTexts(
+  outline: Outline | null,
+  marking: Marking | null = null,
+  beside: Outline | null = null,
+): Texts | null {
   const chosen = useSyncExternalStore(textChoice.watch, textChoice.current);
   const [isTurned, setIsTurned] = useState(false);
   const spoken = spokenTag();
   const procedure = outline?.procedure ?? null;
-  const wanted = procedure && languageShown(procedure, chosen, spoken);
+  const other = beside?.procedure ?? null;
+  const wanted =
+    procedure &&
+    (languageShown(procedure, chosen, spoken) ?? (other && languageShown(other, chosen, spoken)));
   const language = isTurned ? null : wanted;
   const shown = useMemo(
-    () => procedure && inLanguage(procedure, language, marking),
-    [procedure, language, marking],
+    () => procedure && inLanguage(procedure, language, marking, other),
+    [procedure, language, marking, other],
   );
   const inWords = useMemo(
     () =>
@@ -60,13 +71,15 @@ export function useTexts(outline: Outline | null, marking: Marking | null = null
       inWords &&
       shown && {
         outline: inWords,
-        language: shown.language,
+        language,
         wanted,
-        languages: languagesOf(inWords.procedure),
+        languages: [...new Set([...languagesOf(inWords.procedure), ...(other ? languagesOf(other) : [])])],
         author: inWords.procedure.language ?? null,
         standing: shown.standing,
-        show: (other, markingIn = marking) =>
-          other === outline && markingIn === marking ? inWords : outlineIn(other, shown.language, markingIn),
+        show: (shownToo, markingIn = marking, besideIt = null) =>
+          shownToo === outline && markingIn === marking && besideIt === beside
+            ? inWords
+            : outlineIn(shownToo, language, markingIn, besideIt),
         missing: shown.missing,
         older: shown.older,
         choose: (next) => {
@@ -75,12 +88,17 @@ export function useTexts(outline: Outline | null, marking: Marking | null = null
         },
         turn: () => setIsTurned((was) => !was),
       },
-    [inWords, shown, wanted, outline, marking],
+    [inWords, shown, language, wanted, outline, marking, other, beside],
   );
 }
 
-function outlineIn(outline: Outline, language: string | null, marking: Marking | null): Outline {
-  const { procedure } = inLanguage(outline.procedure, language, marking);
+function outlineIn(
+  outline: Outline,
+  language: string | null,
+  marking: Marking | null,
+  beside: Outline | null,
+): Outline {
+  const { procedure } = inLanguage(outline.procedure, language, marking, beside?.procedure ?? null);
   return procedure === outline.procedure ? outline : outlineOf(procedure);
 }
 

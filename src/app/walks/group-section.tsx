@@ -1,16 +1,19 @@
+import type { Outline } from "../../core/procedure/index.ts";
 import type { WalkId } from "../../core/units/index.ts";
 import type { ComparedStep } from "../../core/walks-compared/index.ts";
 import { groupDifferences } from "../../core/walks-compared/index.ts";
 import { words } from "../../words/index.ts";
+import { StepName } from "../texts/index.ts";
 
 interface GroupSectionProps {
+  readonly outline: Outline;
   readonly steps: readonly ComparedStep[];
   readonly walks: number;
   readonly second: ReadonlySet<WalkId>;
 }
 
 /** How two groups of walks differ step by step, where that is told from chance; otherwise that none is shown. */
-export function GroupSection({ steps, walks, second }: GroupSectionProps) {
+export function GroupSection({ outline, steps, walks, second }: GroupSectionProps) {
   const isDivided = second.size > 0 && second.size < walks;
   const differences = isDivided ? groupDifferences(steps, second) : [];
   const shown = differences.filter(({ isShown }) => isShown);
@@ -35,7 +38,7 @@ export function GroupSection({ steps, walks, second }: GroupSectionProps) {
         <ul className="plain-list">
           {shown.map(({ entry, ratio, walks: [first, other] }) => (
             <li key={entry.step.id}>
-              <b>{entry.number}</b> {entry.step.do}:{" "}
+              <b>{entry.number}</b> <StepName outline={outline} step={entry.step} />:{" "}
               {words("walks/group-ratio", { ratio, first, second: other })}
             </li>
           ))}

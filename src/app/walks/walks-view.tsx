@@ -7,6 +7,7 @@ import { words } from "../../words/index.ts";
 import type { WalksTold } from "../learn/index.ts";
 import { StepStrip, StripLegend, WalkMarks } from "../learn/index.ts";
 import { trackTicks } from "../review/index.ts";
+import { StepName } from "../texts/index.ts";
 import { ComparedWalkItem } from "./compared-walk-item.tsx";
 import { ForecastSection } from "./forecast-section.tsx";
 import { GroupSection } from "./group-section.tsx";
@@ -79,7 +80,7 @@ export function WalksView({ outline, told, onOpen }: WalksViewProps) {
             <li key={step.entry.step.id} className="of-walks-row compared-step">
               <div>
                 <h3>
-                  <b>{step.entry.number}</b> {step.entry.step.do}
+                  <b>{step.entry.number}</b> <StepName outline={outline} step={step.entry.step} />
                 </h3>
                 <p>{stepWords(step)}</p>
               </div>
@@ -106,7 +107,7 @@ export function WalksView({ outline, told, onOpen }: WalksViewProps) {
         </ul>
         {performed.length === 0 && <p className="hint">{words("walks/no-steps")}</p>}
       </section>
-      <GroupSection steps={steps} walks={walks.length} second={second} />
+      <GroupSection outline={outline} steps={steps} walks={walks.length} second={second} />
       <ForecastSection scores={told.scores} />
       <p className="hint">{words("follow/advises")}</p>
     </article>

@@ -1,5 +1,6 @@
 import type { Fields } from "./change.ts";
-import { directionOf } from "./language-tag.ts";
+import { differingTexts, textName } from "./differing-texts.ts";
+import { directionOf, languageAtHand } from "./language-tag.ts";
 import type { Procedure } from "./schema.ts";
 import type { TextField, TextList, TextPart } from "./shown-texts.ts";
 import { listedKey, withTexts } from "./shown-texts.ts";
@@ -27,19 +28,26 @@ const AS_WRITTEN: InLanguage["standing"] = () => "there";
 
 /**
  * A procedure with the texts that it carries in a language ([WRD4]); where one is missing, the author's stands. With `null`, or a language that it does not
- * carry, it is the same object, as written. `marking` puts marks into the texts themselves, labels aside.
+ * carry, it is the same object, as written. `marking` puts marks into the texts themselves, labels aside. `beside` is another revision that is shown in the
+ * language beside it: a text that both have and that differs is told as written, since translations may hide what differs, and so is all of a procedure
+ * that carries no such language.
  */
 export function inLanguage(
   procedure: Procedure,
   language: string | null,
   marking: Marking | null = null,
+  beside: Procedure | null = null,
 ): InLanguage {
-  if (language === null || !languagesOf(procedure).includes(language))
-    return { procedure, language: null, missing: 0, older: 0, standing: AS_WRITTEN };
-  const { texts } = textsInLanguage(procedure, language);
+  const tag = language && tagIn(procedure, language, beside);
+  if (tag === null) return { procedure, language: null, missing: 0, older: 0, standing: AS_WRITTEN };
+  const { texts } = textsInLanguage(procedure, tag);
   const byMember = new Map<string, LanguageText[]>();
-  const isolates = directionOf(language) === "rtl";
-  for (const one of texts) {
+  const isolates = directionOf(tag) === "rtl";
+  const differing = beside && differingTexts(procedure, beside);
+  for (const found of texts) {
+    const one: LanguageText = differing?.has(textName(found))
+      ? { ...found, text: null, standing: "missing" }
+      : found;
     const own = isolates && one.text !== null ? { ...one, text: isolated(one.text) } : one;
     const text = marking && one.standing !== "there" && !UNMARKED.has(one.field) ? marked(own, marking) : own;
     const name = listedKey(text);
@@ -49,7 +57,7 @@ export function inLanguage(
   }
   return {
     procedure: inWordsOf(procedure, byMember),
-    language,
+    language: tag,
     missing: texts.filter((one) => one.standing === "missing").length,
     older: texts.filter((one) => one.standing === "older").length,
     standing: (list, id, field, part) =>
@@ -59,6 +67,14 @@ export function inLanguage(
         ),
       ),
   };
+}
+
+/** The tag of the texts that are asked of a procedure in a language; `null` where they are the author's. Beside another one it may be one that it does not carry. */
+function tagIn(procedure: Procedure, language: string, beside: Procedure | null): string | null {
+  const own = languagesOf(procedure);
+  if (own.includes(language)) return language;
+  if (!beside || (procedure.language && languageAtHand(language, [procedure.language]))) return null;
+  return languageAtHand(language, own) ?? language;
 }
 
 const marked = (one: LanguageText, marking: Marking): LanguageText => ({

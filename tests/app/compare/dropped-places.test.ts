@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { differenceOf, droppedPlaces, firstOf } from "../../../src/app/compare/index.ts";
-import { fileWith, step, task } from "../../core/procedure-builder.ts";
+import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.ts";
 
 const places = (before: Parameters<typeof fileWith>[0], after: Parameters<typeof fileWith>[0]) =>
   Object.fromEntries(
-    [...droppedPlaces(differenceOf(fileWith(before), fileWith(after)))].map(([place, dropped]) => [
-      place,
-      dropped.map(({ id }) => id),
-    ]),
+    [...droppedPlaces(differenceOf(fileWith(before), fileWith(after)), procedureOf(fileWith(before)))].map(
+      ([place, dropped]) => [place, dropped.map(({ id }) => id)],
+    ),
   );
 
 const [a, b, c, d] = ["a", "b", "c", "d"].map((id) => step(id, "ev1", 2));
@@ -27,11 +26,10 @@ describe("[WRT8] a step that was taken out", () => {
   });
 
   it("says who was to do it", () => {
+    const before = fileWith([task("one", [step("a", "ev1", 2), step("b", ["ev1", "ev2"], 2)])]);
     const dropped = droppedPlaces(
-      differenceOf(
-        fileWith([task("one", [step("a", "ev1", 2), step("b", ["ev1", "ev2"], 2)])]),
-        fileWith([task("one", [step("a", "ev1", 2)])]),
-      ),
+      differenceOf(before, fileWith([task("one", [step("a", "ev1", 2)])])),
+      procedureOf(before),
     );
     expect(dropped.get("a")).toEqual([{ id: "b", action: "Do b", calls: ["EV1", "EV2"] }]);
   });

@@ -290,3 +290,60 @@ describe("the languages of a file", () => {
     ]);
   });
 });
+
+describe("two revisions beside one another", () => {
+  const FRENCH = {
+    fr: { "steps open": { do: "Ouvrir", of: { do: "Open it" } }, "steps go": { do: "Sortir" } },
+  };
+  const revision = (open: string, more: Partial<ProcedureFile> = {}) =>
+    procedureOf(
+      fileWith([step("open", "iv", 1, { do: open }), step("go", "iv", 1, { do: "Go out" })], {
+        format: FORMATS[1],
+        language: "en",
+        words: FRENCH,
+        ...more,
+      }),
+    );
+  const told = (one: ReturnType<typeof inLanguage>) =>
+    one.procedure.tasks.flatMap(({ steps }) =>
+      steps.map(({ id, do: action }) => `${action}, ${one.standing("steps", id, "do")}`),
+    );
+  const mark = (text: string, standing: string) => `${text} [${standing}]`;
+
+  it("[WRD4] tell as written what both have and what differs, and the rest in the language", () => {
+    const [before, after] = [revision("Open it"), revision("Open it wide")];
+    expect(told(inLanguage(before, "fr", mark, after))).toEqual([
+      "Open it [missing], missing",
+      "Sortir, there",
+    ]);
+    expect(told(inLanguage(after, "fr", mark, before))).toEqual([
+      "Open it wide [missing], missing",
+      "Sortir, there",
+    ]);
+    expect(told(inLanguage(after, "fr", mark, after))).toEqual(["Ouvrir [older], older", "Sortir, there"]);
+  });
+
+  it("[WRD4] tell in the language what only one of them has", () => {
+    const after = revision("Open it");
+    const before = procedureOf(
+      fileWith([step("go", "iv", 1, { do: "Go out" })], { format: FORMATS[1], language: "en" }),
+    );
+    expect(told(inLanguage(after, "fr", mark, before))).toEqual(["Ouvrir, there", "Sortir, there"]);
+  });
+
+  it("[WRD4] are marked where one has no texts in the language, and not where it is its author's", () => {
+    const [bare, french] = [
+      revision("Open it", { words: {} }),
+      revision("Ouvrir", { language: "fr", words: {} }),
+    ];
+    expect(told(inLanguage(bare, "fr", mark, revision("Open it")))).toEqual([
+      "Open it [missing], missing",
+      "Go out [missing], missing",
+    ]);
+    expect(told(inLanguage(french, "fr", mark, revision("Open it")))).toEqual([
+      "Ouvrir, there",
+      "Go out, there",
+    ]);
+    expect(inLanguage(bare, null, mark, revision("Open it")).procedure).toBe(bare);
+  });
+});

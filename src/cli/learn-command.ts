@@ -65,10 +65,12 @@ const ofMinutes = (minutes: number) => (minutes * 60_000) as Duration;
 function inLines(records: readonly WalkRecord[], learned: Learned, scores: ForecastScores): string {
   const live = records.filter(({ ledger }) => ledger.opened.mode === "live").length;
   const { learning, unmatched, inOneGo } = learned;
+  const reasons = reasonsOf(learned.steps);
   return [
     `${plainText(learned.outline.procedure.title)}\n`,
     `${words("cli/walks-told", { live, rehearsed: records.length - live })}\n\n`,
-    stepsTable(learned.steps),
+    stepsTable(learned.steps, reasons),
+    ...[...reasons].map(([reason, letter]) => `${letter}  ${reason}\n`),
     `\n${
       learning?.isClaimed
         ? words("cli/learning", {
@@ -91,7 +93,13 @@ function inLines(records: readonly WalkRecord[], learned: Learned, scores: Forec
   ].join("");
 }
 
-function stepsTable(steps: readonly LearnedStep[]): string {
+const reasonOf = (step: LearnedStep): string => plainText(inWords(offerMessage(step)));
+
+/** The sentences that tell why times are offered or not, each with the letter that stands for it in the table: many steps have the same one. */
+const reasonsOf = (steps: readonly LearnedStep[]): ReadonlyMap<string, string> =>
+  new Map([...new Set(steps.map(reasonOf))].map((reason, place) => [reason, (place + 10).toString(36)]));
+
+function stepsTable(steps: readonly LearnedStep[], reasons: ReadonlyMap<string, string>): string {
   return textTable(
     [
       { heading: words("cli/column-number"), figures: true },
@@ -111,7 +119,7 @@ function stepsTable(steps: readonly LearnedStep[]): string {
       ofTime(step.planned),
       three(ofMinutes(step.band.p10), ofMinutes(step.band.p50), ofMinutes(step.band.p90)),
       step.offer === "offered" ? ofTime(offeredTime(step.moved)) : "",
-      plainText(inWords(offerMessage(step))),
+      reasons.get(reasonOf(step)) ?? "",
     ]),
   );
 }

@@ -71,6 +71,52 @@ test("no screen scrolls sideways and every target is large enough", async ({ pag
   }
 });
 
+test("on a phone the tables of a review stand row by row, each cell behind the name of its column", async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const walk = midway();
+  await openImported(page, walk);
+  await page.evaluate(() => localStorage.setItem("tetherline.language", '"ar"'));
+  await page.goto(`/review/${walk.walk}`);
+  const tables = page.locator(".review-table");
+  await expect(tables.last()).toBeVisible();
+  const wide = await tables.evaluateAll((all) =>
+    all.filter((one) => one.scrollWidth > one.clientWidth).map((one) => one.getAttribute("aria-labelledby")),
+  );
+  expect(wide).toEqual([]);
+  const steps = page.getByRole("table").last();
+  const named = await steps
+    .locator("td:not(:empty)")
+    .first()
+    .evaluate((cell) => getComputedStyle(cell, "::before").content);
+  expect(named).not.toMatch(/^(none|""|normal)$/);
+  await expect(steps.getByRole("cell").first()).toBeVisible();
+});
+
+test("no figure of a time in the table of what is written is broken over two lines", async ({ page }) => {
+  await page.goto("/write/example-osier-ranging-head");
+  await expect(page.locator('[data-column="time"]').filter({ visible: true }).nth(4)).toBeVisible();
+  const broken = await page.locator('li [data-column="time"]').evaluateAll((cells) =>
+    cells.flatMap((cell) => {
+      const texts = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT);
+      const lines: string[] = [];
+      for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+        const range = document.createRange();
+        range.selectNodeContents(text);
+        const tops = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        if (tops.size > 1) lines.push(text.textContent ?? "");
+      }
+      return lines;
+    }),
+  );
+  expect(broken).toEqual([]);
+  const beyond = await page
+    .locator('li [data-column="time"]')
+    .evaluateAll((cells) => cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).length);
+  expect(beyond).toBe(0);
+});
+
 test("at twice the size nothing is lost", async ({ page, viewport }) => {
   // Content must reflow down to 320 px (WCAG 2.2, 1.4.10); a phone is enlarged by pinching beyond that.
   const width = Math.max(320, Math.round((viewport?.width ?? 0) / 2));

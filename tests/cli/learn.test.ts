@@ -41,6 +41,10 @@ describe("learn", () => {
     expect(out).toContain("From 2 live walks and 1 rehearsal.");
     expect(out).toMatch(/^1\.1 {2}turn .*0:02:00\/0:03:00\/0:06:00/m);
     expect(out).toContain("Repeats of the rehearsal: no learning is shown.");
+    expect(out).toMatch(/^1\.1 {2}turn .* a$/m);
+    const reasons = out.match(/^[a-z] {2}.*\.$/gm) ?? [];
+    expect(reasons.map((line) => line[0])).toEqual(["a", "b"].slice(0, reasons.length));
+    for (const reason of reasons) expect(out.split(reason.slice(3))).toHaveLength(2);
     expect(out).toContain("Nothing is changed");
   });
 

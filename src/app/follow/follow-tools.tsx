@@ -33,6 +33,9 @@ export function FollowTools({ phase, entering, last, may, onPanel, onMap, toNow 
     <footer className="follow-tools">
       <div className="follow-just">
         <p role="status">{remark ?? last?.words}</p>
+        {may.mark && !remark && !last && (
+          <p className="hint follow-nothing-yet">{words("follow/nothing-yet")}</p>
+        )}
         {last && may.mark && (
           <button type="button" className="plain-button" onClick={() => undo(last.entries)}>
             {words("follow/undo")}

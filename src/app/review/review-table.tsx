@@ -17,6 +17,15 @@ interface ReviewTableProps {
   readonly empty: string;
 }
 
+/** On a phone the rows are drawn as lists of their cells; what they are to a screen reader must not go with the layout. */
+const [TABLE, ROWS, ROW, HEAD, CELL] = [
+  { role: "table" },
+  { role: "rowgroup" },
+  { role: "row" },
+  { role: "columnheader" },
+  { role: "cell" },
+];
+
 /** A table with its heading and the number of its rows. Without rows, the text `empty` is shown instead. */
 export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProps) {
   return (
@@ -35,25 +44,28 @@ export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProp
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard.
         <section className="review-table" tabIndex={0} aria-labelledby={id}>
-          <table className="plain-table">
-            <thead>
-              <tr>
+          <table {...TABLE} className="plain-table">
+            <thead {...ROWS}>
+              <tr {...ROW}>
                 {columns.map((column) => (
-                  <th key={column} scope="col">
+                  <th key={column} {...HEAD} scope="col">
                     {column}
                   </th>
                 ))}
               </tr>
             </thead>
-            <tbody>
+            <tbody {...ROWS}>
               {rows.map(({ key, cells, isSought = false }) => (
                 <tr
                   key={key}
+                  {...ROW}
                   ref={isSought ? bringIntoView : null}
                   aria-current={isSought ? "location" : undefined}
                 >
                   {cells.map((cell, column) => (
-                    <td key={columns[column]}>{cell}</td>
+                    <td key={columns[column]} {...CELL} data-column={columns[column]}>
+                      {cell}
+                    </td>
                   ))}
                 </tr>
               ))}

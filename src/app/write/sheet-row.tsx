@@ -27,6 +27,15 @@ interface SheetRowProps {
   readonly onLeft: (key: string, column: Column, how: Left) => void;
 }
 
+/** A time that may go on in another line behind each stroke, and never within a figure. */
+const inParts = (time: string) =>
+  time.split("/").map((part, place, parts) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: the parts have no names but their places.
+    <span key={place} className="write-figure">
+      {place < parts.length - 1 ? `${part}/` : part}
+    </span>
+  ));
+
 /** The list is a tree grid, whose rows are its entries so that the braid runs beside them. */
 const HEAD_ROW = { role: "row" };
 const HEAD_CELL = { role: "columnheader" };
@@ -121,7 +130,7 @@ export const SheetRowItem = memo(function SheetRowItem(props: SheetRowProps) {
         )}
       </span>
       <span {...cell("time", stop === "time")}>
-        {editing === "time" ? editor("time", timeText(step.time)) : timeText(step.time)}
+        {editing === "time" ? editor("time", timeText(step.time)) : inParts(timeText(step.time))}
       </span>
       {(["where", "after", "moves", "within"] as const).map((column) => (
         <span key={column} {...cell(column, stop === column)}>

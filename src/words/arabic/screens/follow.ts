@@ -116,6 +116,7 @@ export const followWords: Translated<typeof english> = {
   "follow/export-log": "تصدير السجل",
   "follow/hide": "إخفاء",
   "follow/tap-moved": "لم يُسجَّل شيء: ظهر الزر تحت إصبعك للتو. انظر، ثم انقر من جديد.",
+  "follow/nothing-yet": "يظهر هنا ما تُدخله، مع زر التراجع عنه.",
   "follow/undo": "تراجع",
   "follow/back-to-now": "إلى الآن",
   "follow/walk": "النشاط",

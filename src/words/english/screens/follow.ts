@@ -115,6 +115,7 @@ export const followWords = {
   "follow/hide": "Hide",
   "follow/tap-moved":
     "Nothing was marked: the button had only just come under your finger. Look, and tap again.",
+  "follow/nothing-yet": "What you enter stands here, with its undo.",
   "follow/undo": "Undo",
   "follow/back-to-now": "Back to now",
   "follow/walk": "Walk",

@@ -119,6 +119,7 @@ export const followWords: Translated<typeof english> = {
   "follow/hide": "Masquer",
   "follow/tap-moved":
     "Rien n’a été marqué : le bouton venait d’apparaître sous votre doigt. Regardez, puis touchez de nouveau.",
+  "follow/nothing-yet": "Ce que vous saisissez s’affiche ici et peut être annulé.",
   "follow/undo": "Annuler",
   "follow/back-to-now": "Maintenant",
   "follow/walk": "Sortie",

@@ -119,6 +119,7 @@ export const followWords: Translated<typeof english> = {
   "follow/hide": "Ausblenden",
   "follow/tap-moved":
     "Nichts wurde markiert: Die Schaltfläche war eben erst unter Ihren Finger gerückt. Sehen Sie hin und tippen Sie noch einmal.",
+  "follow/nothing-yet": "Was Sie eintragen, steht hier und lässt sich zurücknehmen.",
   "follow/undo": "Rückgängig",
   "follow/back-to-now": "Zurück zu jetzt",
   "follow/walk": "Einsatz",

@@ -118,6 +118,7 @@ export const followWords: Translated<typeof english> = {
   "follow/hide": "隠す",
   "follow/tap-moved":
     "何も入力されていません。ボタンが指の下に来た直後でした。確認してから、もう一度タップしてください。",
+  "follow/nothing-yet": "入力した内容はここに表示され、元に戻せます。",
   "follow/undo": "元に戻す",
   "follow/back-to-now": "現在に戻る",
   "follow/walk": "船外活動",

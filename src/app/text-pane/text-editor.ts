@@ -40,6 +40,8 @@ export class TextEditor {
   constructor({ parent, text, label, onTyped }: TextEditorParts) {
     // The library's styles may not be put into the document, by the content security policy; a shadow root adopts them.
     this.#host = document.createElement("div");
+    // JSON runs from left to right in every language ([WRD3]); what is said of it runs in its own direction.
+    this.#host.dir = "ltr";
     parent.append(this.#host);
     const root = this.#host.attachShadow({ mode: "open" });
     this.#view = new EditorView({

@@ -36,4 +36,5 @@ export const textStyle = EditorView.theme({
     padding: "var(--space-2) var(--space-3)",
     fontFamily: "var(--face)",
   },
+  ".text-pane-says, .cm-diagnostic": { unicodeBidi: "plaintext", textAlign: "start" },
 });

@@ -56,6 +56,17 @@ describe("the text pane", () => {
     expect(screen.getByText(/cannot be read yet/)).toBeVisible();
   });
 
+  it("[WRD3] [WRT6] runs from left to right, whichever way the page runs", async () => {
+    document.documentElement.dir = "rtl";
+    try {
+      const { view } = await show();
+      const { host } = view.dom.getRootNode() as ShadowRoot;
+      expect(host).toHaveAttribute("dir", "ltr");
+    } finally {
+      document.documentElement.removeAttribute("dir");
+    }
+  });
+
   it("[WRT6] puts in what differs of a text from outside, without telling it as typed, and keeps the cursor", async () => {
     const { onTyped, view, again } = await show();
     const place = view.state.doc.toString().indexOf('"tasks"');

@@ -6,6 +6,7 @@ import { asListed, ownFields, rollOf } from "./members.ts";
 import type { MergeSide, Three } from "./merge-fields.ts";
 import { ABSENT, each, mergedFields, mergedValue, shown } from "./merge-fields.ts";
 import { mergedOrder, orderAfter } from "./merge-order.ts";
+import { mergedWords } from "./merge-words.ts";
 import { lettingGo } from "./references.ts";
 import { sameJson } from "./same-json.ts";
 
@@ -157,7 +158,11 @@ class Merge {
         return { own: own(taken), holder: this.#holder(list, id, { base: null, ours, theirs }) };
       }
       const named = this.#letGo(list, { base, ours, theirs }, gone);
-      const fields = mergedFields(named, (field, values) => this.#decide({ list, id, field, ...values }));
+      const fields = mergedFields(
+        named,
+        (field, values) => this.#decide({ list, id, field, ...values }),
+        list === "words" ? mergedWords : mergedValue,
+      );
       return { own: fields, holder: this.#holder(list, id, { base, ours, theirs }) };
     }
     const left = ours ?? theirs;

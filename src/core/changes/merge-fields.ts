@@ -36,17 +36,18 @@ export type MergeSide = keyof Three<unknown>;
 
 /**
  * Merges objects field by field. `decide` is asked about each field that both sides changed, and names whose value is taken; with
- * `null` the field is left out.
+ * `null` the field is left out. `merge` tells what comes of the values of a field before anybody is asked.
  */
 export function mergedFields(
   sides: Three<Fields>,
   decide: (field: string, values: Three<unknown>) => MergeSide | null,
+  merge: (values: Three<unknown>) => ReturnType<typeof mergedValue<unknown>> = mergedValue,
 ): Fields {
   const keys = new Set([sides.ours, sides.theirs, sides.base].flatMap((fields) => Object.keys(fields)));
   return Object.fromEntries(
     [...keys].flatMap((key): [string, unknown][] => {
       const values = each(sides, (fields) => fieldOf(fields, key));
-      const merged = mergedValue(values);
+      const merged = merge(values);
       if (merged !== "undecided") return merged.value === ABSENT ? [] : [[key, merged.value]];
       const side = decide(key, each(values, shown));
       return side === null || values[side] === ABSENT ? [] : [[key, values[side]]];

@@ -122,6 +122,39 @@ describe("words in changes", () => {
     ]);
   });
 
+  it("[WRD4] [CHG5] merge where two translate different alerts, entries or records of one step", () => {
+    const put = (set: Readonly<Record<string, unknown>>) =>
+      applied(BASE, { change: "fr a", list: "words", set });
+    const [ours, theirs] = [
+      put({ alerts: ["un", null], "of alerts": ["One", null], records: { turns: "tours" } }),
+      put({ alerts: [null, "deux"], "of alerts": [null, "Two"], records: { load: "charge" } }),
+    ];
+    for (const merged of [mergeChanges(BASE, ours, theirs), mergeChanges(BASE, theirs, ours)]) {
+      expect(merged.conflicts).toEqual([]);
+      expect(merged.file?.words?.["fr"]?.["a"]).toEqual({
+        do: "f a",
+        alerts: ["un", "deux"],
+        records: { turns: "tours", load: "charge" },
+        of: { do: "Do a", alerts: ["One", "Two"] },
+      });
+    }
+  });
+
+  it("[WRD4] [CHG5] conflict where two translate one alert differently, or where its place is not the same", () => {
+    const put = (alerts: readonly (string | null)[], from = BASE) =>
+      applied(from, { change: "fr a", list: "words", set: { alerts } });
+    const both = put(["un", "deux"]);
+    expect(mergeChanges(BASE, put(["un", null]), put(["une", "deux"])).conflicts).toMatchObject([
+      { list: "words", id: "fr a", field: "alerts" },
+    ]);
+    expect(mergeChanges(both, put(["deux"], both), put(["une", "deux"], both)).conflicts).toHaveLength(1);
+    expect(
+      mergeChanges(both, put([null, "deux"], both), put(["un", "trois"], both)).file?.words,
+    ).toMatchObject({
+      fr: { a: { alerts: [null, "trois"] } },
+    });
+  });
+
   it("[WRD4] [CHG3] differ text by text, a language without any included", () => {
     const other: ProcedureFile = {
       ...BASE,

@@ -92,6 +92,12 @@ test("on a phone the tables of a review stand row by row, each cell behind the n
     .evaluate((cell) => getComputedStyle(cell, "::before").content);
   expect(named).not.toMatch(/^(none|""|normal)$/);
   await expect(steps.getByRole("cell").first()).toBeVisible();
+  await page.goto(`/handover/${walk.walk}`);
+  const crew = page.locator(".handover-crew");
+  await expect(crew.getByRole("cell").first()).toBeVisible();
+  expect(await crew.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0);
+  const narrow = await crew.getByRole("cell").evaluateAll((cells) => cells.map((cell) => cell.clientWidth));
+  expect(Math.min(...narrow)).toBeGreaterThan(300);
 });
 
 test("no figure of a time in the table of what is written is broken over two lines", async ({ page }) => {

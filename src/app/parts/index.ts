@@ -20,5 +20,6 @@ export {
   stateWords,
   stepWords,
 } from "./step-words.ts";
+export { TABLE_ROLES } from "./table-roles.ts";
 export { ThemeField } from "./theme-field.tsx";
 export { Worded } from "./worded.tsx";

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { TABLE_ROLES } from "../parts/index.ts";
 
 /** One row: a key and one cell for each column. */
 export interface TableRow {
@@ -16,15 +17,6 @@ interface ReviewTableProps {
   /** Shown in place of a table without rows. */
   readonly empty: string;
 }
-
-/** On a phone the rows are drawn as lists of their cells; what they are to a screen reader must not go with the layout. */
-const [TABLE, ROWS, ROW, HEAD, CELL] = [
-  { role: "table" },
-  { role: "rowgroup" },
-  { role: "row" },
-  { role: "columnheader" },
-  { role: "cell" },
-];
 
 /** A table with its heading and the number of its rows. Without rows, the text `empty` is shown instead. */
 export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProps) {
@@ -44,26 +36,26 @@ export function ReviewTable({ id, title, columns, rows, empty }: ReviewTableProp
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard.
         <section className="review-table" tabIndex={0} aria-labelledby={id}>
-          <table {...TABLE} className="plain-table">
-            <thead {...ROWS}>
-              <tr {...ROW}>
+          <table {...TABLE_ROLES.table} className="plain-table rows-on-phone">
+            <thead {...TABLE_ROLES.rows}>
+              <tr {...TABLE_ROLES.row}>
                 {columns.map((column) => (
-                  <th key={column} {...HEAD} scope="col">
+                  <th key={column} {...TABLE_ROLES.head} scope="col">
                     {column}
                   </th>
                 ))}
               </tr>
             </thead>
-            <tbody {...ROWS}>
+            <tbody {...TABLE_ROLES.rows}>
               {rows.map(({ key, cells, isSought = false }) => (
                 <tr
                   key={key}
-                  {...ROW}
+                  {...TABLE_ROLES.row}
                   ref={isSought ? bringIntoView : null}
                   aria-current={isSought ? "location" : undefined}
                 >
                   {cells.map((cell, column) => (
-                    <td key={columns[column]} {...CELL} data-column={columns[column]}>
+                    <td key={columns[column]} {...TABLE_ROLES.cell} data-column={columns[column]}>
                       {cell}
                     </td>
                   ))}

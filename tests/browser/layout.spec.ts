@@ -123,6 +123,30 @@ test("no figure of a time in the table of what is written is broken over two lin
   expect(beyond).toBe(0);
 });
 
+test("in a language from right to left panels stand on the left, and times and the file run from left to right", async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1180, height: 820 });
+  await page.goto("/");
+  await page.evaluate(() => localStorage.setItem("tetherline.language", '"ar"'));
+  await page.goto("/write/example-osier-ranging-head");
+  const time = page.locator('li [data-column="time"]').filter({ hasText: "/" }).first();
+  await expect(time).toBeVisible();
+  const lefts = await time
+    .locator(".write-figure")
+    .evaluateAll((parts) => parts.map((part) => [part.textContent, part.getBoundingClientRect()] as const))
+    .then((parts) => parts.filter(([, { top }]) => top === parts[0]?.[1].top).map(([, { left }]) => left));
+  expect(lefts.length).toBeGreaterThan(1);
+  expect(lefts).toEqual(lefts.toSorted((a, b) => a - b));
+  await page.getByRole("button", { name: "النص" }).click();
+  const line = page.locator(".cm-line").first();
+  await expect(line).toHaveText("{");
+  expect(await line.evaluate((one) => getComputedStyle(one).textAlign)).toBe("left");
+  await page.goto("/plan/example-osier-ranging-head");
+  await page.getByRole("button", { name: "ما يتسع له الوقت" }).click();
+  expect((await boxOf(page.getByRole("dialog"))).x).toBe(0);
+});
+
 test("at twice the size nothing is lost", async ({ page, viewport }) => {
   // Content must reflow down to 320 px (WCAG 2.2, 1.4.10); a phone is enlarged by pinching beyond that.
   const width = Math.max(320, Math.round((viewport?.width ?? 0) / 2));

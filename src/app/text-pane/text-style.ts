@@ -9,6 +9,7 @@ export const textStyle = EditorView.theme({
     background: "var(--sheet)",
     color: "var(--ink)",
     fontSize: "var(--type-small)",
+    textAlign: "left",
   },
   "&.cm-focused": { outline: "3px solid var(--focus)", outlineOffset: "1px" },
   ".cm-scroller": { fontFamily: "var(--face-code)", lineHeight: "1.5" },

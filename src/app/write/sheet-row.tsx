@@ -27,14 +27,17 @@ interface SheetRowProps {
   readonly onLeft: (key: string, column: Column, how: Left) => void;
 }
 
-/** A time that may go on in another line behind each stroke, and never within a figure. */
-const inParts = (time: string) =>
-  time.split("/").map((part, place, parts) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: the parts have no names but their places.
-    <span key={place} className="write-figure">
-      {place < parts.length - 1 ? `${part}/` : part}
-    </span>
-  ));
+/** A time that may go on in another line behind each stroke, and never within a figure; from left to right in every language. */
+const inParts = (time: string) => (
+  <span dir="ltr">
+    {time.split("/").map((part, place, parts) => (
+      // biome-ignore lint/suspicious/noArrayIndexKey: the parts have no names but their places.
+      <span key={place} className="write-figure">
+        {place < parts.length - 1 ? `${part}/` : part}
+      </span>
+    ))}
+  </span>
+);
 
 /** The list is a tree grid, whose rows are its entries so that the braid runs beside them. */
 const HEAD_ROW = { role: "row" };

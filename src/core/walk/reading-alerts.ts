@@ -4,7 +4,8 @@ import type { Duration } from "../units/index.ts";
 import { between } from "../units/index.ts";
 import type { RaisedAlert } from "./alert.ts";
 import { alertKey } from "./alert.ts";
-import type { Ledger, SupplyReading } from "./ledger.ts";
+import type { Ledger } from "./ledger.ts";
+import { gaugeReadings } from "./supply-readings.ts";
 
 /**
  * Returns an alert for each supply whose latest reading cannot be true and so does not count ([OFF7]). Each such reading
@@ -14,20 +15,15 @@ export function readingAlerts(ledger: Ledger, pet: Duration): readonly RaisedAle
   const { outline } = ledger.inForce;
   const petZero = ledger.petZero ?? ledger.opened.at;
   return outline.procedure.supplies.flatMap((supply): RaisedAlert[] => {
-    let last: SupplyReading | null = null;
-    let count = 0;
-    for (const reading of ledger.readings) {
-      if (reading.crew !== supply.crew || reading.supply !== supply.id) continue;
-      last = reading;
-      count += 1;
-    }
+    const readings = gaugeReadings(ledger, supply);
+    const last = readings.at(-1);
     const why = last && impossibleReading(supply, last.value);
     if (!last || !why) return [];
     const about = `${supply.crew} ${supply.id}`;
     const since = Math.max(0, between(petZero, last.at)) as Duration;
     return [
       {
-        alert: alertKey("reading", about, count),
+        alert: alertKey("reading", about, readings.length),
         level: "look-soon",
         about,
         crew: [supply.crew],

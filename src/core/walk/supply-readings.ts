@@ -3,7 +3,36 @@ import type { Reading } from "../supply/index.ts";
 import { impossibleReading } from "../supply/index.ts";
 import type { Instant } from "../units/index.ts";
 import { between } from "../units/index.ts";
-import type { Ledger } from "./ledger.ts";
+import type { Ledger, SupplyReading } from "./ledger.ts";
+
+type Gauge = Pick<SupplyReading, "crew" | "supply">;
+
+const gaugeKey = ({ crew, supply }: Gauge): string => JSON.stringify([crew, supply]);
+
+const known = new WeakMap<Ledger["readings"], ReadonlyMap<string, readonly SupplyReading[]>>();
+
+/** Sorts the readings by gauge. The result is cached, since it is asked for each supply and in each second. */
+function byGauge(readings: Ledger["readings"]): ReadonlyMap<string, readonly SupplyReading[]> {
+  const kept = known.get(readings);
+  if (kept) return kept;
+  const found = new Map<string, SupplyReading[]>();
+  for (const reading of readings) {
+    const key = gaugeKey(reading);
+    const same = found.get(key);
+    if (same) same.push(reading);
+    else found.set(key, [reading]);
+  }
+  known.set(readings, found);
+  return found;
+}
+
+/** Returns all readings of the gauge of a supply, in the order of the log, those that cannot be true included. */
+export function gaugeReadings(
+  ledger: Pick<Ledger, "readings">,
+  { crew, id }: Supply,
+): readonly SupplyReading[] {
+  return byGauge(ledger.readings).get(gaugeKey({ crew, supply: id })) ?? [];
+}
 
 /**
  * Returns the readings of a supply that its forecast goes by, in the order of the log, with their PETs. A reading that
@@ -13,9 +42,8 @@ import type { Ledger } from "./ledger.ts";
 export function readingsOf(ledger: Ledger, supply: Supply): readonly Reading[] {
   const petZero = ledger.petZero ?? ledger.opened.at;
   const found: Reading[] = [];
-  for (const { crew, supply: id, at, value } of ledger.readings) {
-    if (crew !== supply.crew || id !== supply.id || impossibleReading(supply, value) !== null) continue;
-    found.push({ at: between(petZero, at), value });
+  for (const { at, value } of gaugeReadings(ledger, supply)) {
+    if (impossibleReading(supply, value) === null) found.push({ at: between(petZero, at), value });
   }
   return found;
 }

@@ -39,11 +39,22 @@ export interface TurnBackState {
   readonly turnBack: (TurnBack & { readonly supply: SupplyState | null }) | null;
 }
 
+const known = new WeakMap<WalkState, TurnBackState>();
+
 /**
  * Returns the supplies, the return and the turn-back time of a walk at the instant of its state. Before the clock is
- * started, supplies are forecast from PET 0 at the planned rates, and the return is the one at PET 0.
+ * started, supplies are forecast from PET 0 at the planned rates, and the return is the one at PET 0. The result is
+ * cached per state: alerts, bar and panels of one second ask for it.
  */
 export function turnBackState(state: WalkState): TurnBackState {
+  const kept = known.get(state);
+  if (kept) return kept;
+  const limits = limitsAt(state);
+  known.set(state, limits);
+  return limits;
+}
+
+function limitsAt(state: WalkState): TurnBackState {
   const { ledger, pet } = state;
   const { outline } = ledger.inForce;
   const now = pet ?? NO_TIME;

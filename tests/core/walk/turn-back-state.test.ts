@@ -48,6 +48,21 @@ describe("turning back", () => {
     expect(inMinutes(found.turnBack?.at ?? Number.NaN)).toBe(114);
   });
 
+  it("[FOR3] is worked out once for a state, and anew for each other state, so that a reading counts at once", () => {
+    const log = read(LogWriter.started(file()), 6000, 0);
+    const before = walkStateAt(log.ledger, minute(30));
+    const found = turnBackState(before);
+    expect(turnBackState(before)).toBe(found);
+    expect(turnBackState({ ...before })).toEqual(found);
+    read(log, 3000, 29);
+    read(log, 9, 30);
+    const after = turnAt(log, 30).supplies[0]?.forecast;
+    expect(found.supplies[0]?.forecast.last?.value).toBe(6000);
+    expect(after?.last?.value).toBe(9);
+    expect(turnBackState(before)).toEqual(found);
+    expect(turnBackState({ ...before })).toEqual(found);
+  });
+
   it("[PLN6] [FOR3] grows with the way back, and shrinks with what is done of the closeout", () => {
     const log = LogWriter.started(file()).done(["out", 4], ["far", 7]);
     const out = turnAt(log, 8);

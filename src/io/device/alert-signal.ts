@@ -1,3 +1,5 @@
+import { pageAtRest } from "./page-at-rest.ts";
+
 /** How urgent a signal is. */
 export type SignalLevel = "act-now" | "look-soon" | "know";
 
@@ -29,14 +31,16 @@ const STALE = 1000;
 
 /**
  * Sounds and vibrates for an alert of a level. A browser may stay silent until its page was touched once, and a device without
- * sound or vibration leaves it out; what is on the screen does not depend on it. To begin with sound may take a browser a third of a second.
+ * sound or vibration leaves it out; what is on the screen does not depend on it. To begin with sound may take a browser a third of a
+ * second, in which no tap is taken: it begins once the page is at rest, half a second later at most.
  */
 export async function signalAlert(level: SignalLevel): Promise<void> {
   const { frequencies, tone, pause, vibration } = SIGNALS[level];
-  const asked = performance.now();
   try {
     navigator.vibrate?.([...vibration]);
+    if (context === null) await pageAtRest();
     context ??= new AudioContext();
+    const asked = performance.now();
     await context.resume();
     if (performance.now() - asked > STALE) return;
     const volume = context.createGain();

@@ -39,6 +39,41 @@ describe("the signal of an alert", () => {
     expect(started).toEqual([0, expect.closeTo(0.28)]);
   });
 
+  it("[OFF3] begins once the page is at rest, and at once when sound has begun", async () => {
+    vi.resetModules();
+    const { signalAlert: signalAnew } = await import("../../../src/io/device/index.ts");
+    let rest = () => {};
+    const asked = vi.fn((whenIdle: () => void, limit: { readonly timeout: number }) => {
+      expect(limit.timeout).toBeLessThanOrEqual(500);
+      rest = whenIdle;
+    });
+    vi.stubGlobal("requestIdleCallback", asked);
+    silent = 0;
+    const first = signalAnew("know");
+    await vi.advanceTimersByTimeAsync(0);
+    expect(started).toEqual([]);
+    rest();
+    await vi.runAllTimersAsync();
+    await first;
+    expect(started).toHaveLength(1);
+    const second = signalAnew("know");
+    await vi.runAllTimersAsync();
+    await second;
+    expect(started).toHaveLength(2);
+    expect(asked).toHaveBeenCalledTimes(1);
+  });
+
+  it("[OFF3] sounds after a page that was busy for long, whose rest does not count as silence", async () => {
+    vi.resetModules();
+    const { signalAlert: signalAnew } = await import("../../../src/io/device/index.ts");
+    vi.stubGlobal("requestIdleCallback", (whenIdle: () => void) => setTimeout(whenIdle, 3000));
+    silent = 0;
+    const done = signalAnew("know");
+    await vi.runAllTimersAsync();
+    await done;
+    expect(started).toHaveLength(1);
+  });
+
   it("[OFF3] is left where the page may sound only at its first touch, at which it would tell of nothing new", async () => {
     silent = 60_000;
     const done = signalAlert("act-now");

@@ -98,7 +98,7 @@ async function ready(page: Page, address: string, selector: string): Promise<num
 /** Ms from the tap that goes on with the only walk of the shelf until what is looked for can be tapped. */
 async function readyFromShelf(page: Page, address: string, selector: string): Promise<number> {
   await page.goto(address);
-  const goOn = page.getByRole("button", { name: "Go on" });
+  const goOn = page.getByRole("button", { name: "Go on", exact: true });
   await goOn.waitFor();
   await page.waitForTimeout(AT_REST);
   await page.evaluate(noteReady, selector);

@@ -17,7 +17,12 @@ export interface ImportedLog extends TakenIn {
  */
 export async function exportWalk(store: Pick<WalkStore, "read" | "seal">, walk: WalkId): Promise<string> {
   await store.seal(walk);
-  const { entries } = await store.read(walk, 0);
+  let { entries } = await store.read(walk, 0);
+  if (entries.some(waitsForSeal)) {
+    // It was made since the walk was sealed.
+    await store.seal(walk);
+    entries = (await store.read(walk, 0)).entries;
+  }
   return writeLines(mergeEntries(entries).ordered);
 }
 

@@ -363,6 +363,31 @@ describe("a device", () => {
     device.close();
   });
 
+  it("[SEL2] exports what was entered after it had sealed with its seal too", async () => {
+    const pen = await newPen();
+    const { store } = await openTab(freshIndexedDb(), standing, async () => pen);
+    await store.append(walk, [note("one")]);
+    let seals = 0;
+    const exported = await exportWalk(
+      {
+        seal: async (of) => {
+          const sealed = await store.seal(of);
+          seals += 1;
+          if (seals === 1) await store.append(walk, [note("meanwhile")]);
+          return sealed;
+        },
+        read: (...of) => store.read(...of),
+      },
+      walk,
+    );
+    const wires = exported
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(wires).toHaveLength(2);
+    expect(wires.every((wire) => "seal" in wire)).toBe(true);
+  });
+
   it("[SEL2] exports the seals that another tab made, though this one holds the entries without them", async () => {
     const pen = await newPen();
     const parts = freshIndexedDb();

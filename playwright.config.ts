@@ -35,7 +35,8 @@ const config = defineConfig({
     ["list"],
     ...(process.env["PLAYWRIGHT_JSON_OUTPUT_FILE"] ? ([["json"]] satisfies [[string]]) : []),
   ],
-  use: { baseURL: `http://localhost:${port}`, trace: "on-first-retry" },
+  // The worker that stores the app takes a new browser as long as its first screens: who needs the app stored says so.
+  use: { baseURL: `http://localhost:${port}`, trace: "on-first-retry", serviceWorkers: "block" },
   webServer: {
     // Under `npm test` the build is a stage of its own.
     command: process.env["TETHERLINE_BUILT"] ? serve : `npm run -s build && ${serve}`,

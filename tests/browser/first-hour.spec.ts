@@ -3,6 +3,8 @@ import { violations } from "./axe-violations.ts";
 import { closeWalk, guideOf, obey, obeyUntil, openPractice, saidBy } from "./practice-walk.ts";
 import { doneCount, tapDone } from "./walk-by-tapping.ts";
 
+test.use({ serviceWorkers: "allow" });
+
 test("[PRA2] whoever knows nothing but what the guide says comes from the shelf to the review", async ({
   page,
 }) => {

@@ -3,8 +3,6 @@ import { expect, test } from "@playwright/test";
 
 const LIMIT = 260_000;
 
-test.use({ serviceWorkers: "block" });
-
 test("the first load ships at most 260 kB of gzipped JavaScript", async ({ page }, testInfo) => {
   const scripts = new Map<string, Promise<Buffer>>();
   const unpacked: string[] = [];

@@ -5,6 +5,8 @@ import { join } from "node:path";
 import { chromium, expect, test } from "@playwright/test";
 import { doneCount, openWalk, startClock, tapSteps } from "./walk-by-tapping.ts";
 
+test.use({ serviceWorkers: "allow" });
+
 test("[LOG5] every tap confirmed before the browser was killed is there when it is opened again", async ({
   viewport,
   baseURL,

@@ -5,6 +5,8 @@ import { frenchWords } from "../../src/words/french/index.ts";
 import type { Catalogue, MessageKey } from "../../src/words/index.ts";
 import { violations } from "./axe-violations.ts";
 
+test.use({ serviceWorkers: "allow" });
+
 /** Chooses on a shelf that was just opened; `words` are those of the language that it is in. */
 async function choose(page: Page, words: Catalogue, name: string, field: MessageKey = "parts/language") {
   await page.getByRole("button", { name: words["shelf/choices"] ?? "", exact: true }).click();

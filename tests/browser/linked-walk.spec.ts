@@ -34,6 +34,7 @@ test("[HUB] three tablets on one walk: one goes offline, all mark on, it returns
   const { iv, ground, watcher, pages, gap, close } = await threeTablets(browser, hub, {
     viewport,
     hasTouch: true,
+    serviceWorkers: "allow",
   });
 
   await test.step("the lead sees who follows, and hands out codes", async () => {

@@ -25,7 +25,11 @@ test("[LINK] the store is cleared under a linked tablet: its marks arrive, and t
   viewport,
 }) => {
   test.slow();
-  const { iv, ground, pages, close } = await threeTablets(browser, hub, { viewport, hasTouch: true });
+  const { iv, ground, pages, close } = await threeTablets(browser, hub, {
+    viewport,
+    hasTouch: true,
+    serviceWorkers: "allow",
+  });
   const isDone = (page: Page, step: string) =>
     expect(page.locator(stage(step))).toHaveAttribute("data-stage", "done", { timeout: 60_000 });
   await startClockForAll(iv.page, pages);

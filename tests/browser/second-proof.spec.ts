@@ -2,6 +2,8 @@ import { expect, test } from "@playwright/test";
 import { fileWith, step, task } from "../core/procedure-builder.ts";
 import { chooseFile } from "./imported-walk.ts";
 
+test.use({ serviceWorkers: "allow" });
+
 /** Pieces of work for three people, any of them for any: the longest chain says little of the best split. */
 const FILE = fileWith(
   [41, 37, 33, 29, 27, 23, 19, 17, 13, 11].map((time, number) =>

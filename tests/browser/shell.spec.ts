@@ -1,5 +1,7 @@
 import { expect, type Page, test } from "@playwright/test";
 
+test.use({ serviceWorkers: "allow" });
+
 async function untilStoredForOffline(page: Page): Promise<void> {
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;

@@ -1,6 +1,8 @@
 import { expect, test } from "@playwright/test";
 import { doneCount, openPanel, openWalk, startClock, tapSteps } from "./walk-by-tapping.ts";
 
+test.use({ serviceWorkers: "allow" });
+
 test("the orbit walk is followed by tapping, offline and through a reload, to its review", async ({
   page,
   context,

@@ -1,9 +1,12 @@
 import "@testing-library/jest-dom/vitest";
 import "fake-indexeddb/auto";
-import { cleanup } from "@testing-library/react";
+import { cleanup, configure } from "@testing-library/react";
 import { afterEach, vi } from "vitest";
 
 afterEach(cleanup);
+
+// What comes a moment later, as what is loaded only when it is shown, comes much later on a machine that does other work.
+configure({ asyncUtilTimeout: 20_000 });
 
 // What a browser has and jsdom lacks; a test that is about one of these puts its own in place.
 class WatchesNothing {

@@ -1,4 +1,4 @@
-import { render, screen, within } from "@testing-library/react";
+import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { AmendmentDraft } from "../../../src/app/amend/index.ts";
@@ -75,7 +75,7 @@ describe("amending the plan of a running walk", () => {
     expect(screen.getByText("The finish comes 5 min earlier.")).toBeVisible();
     expect(button("Enter the amendment")).toBeDisabled();
     await userEvent.type(screen.getByLabelText("Why"), " Short of light ");
-    await vi.waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
+    await waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
     await userEvent.click(button("Enter the amendment"));
     expect(onAmend).toHaveBeenCalledExactlyOnceWith([{ drop: "tidy", list: "tasks" }], "Short of light");
     expect(onClose).toHaveBeenCalledOnce();
@@ -98,7 +98,7 @@ describe("amending the plan of a running walk", () => {
     await userEvent.clear(time);
     await userEvent.type(time, "40");
     await userEvent.click(button("Give it this time"));
-    await vi.waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
+    await waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
     await userEvent.click(button("Enter the amendment"));
     expect(onAmend).not.toHaveBeenCalled();
     expect(screen.getByRole("alert")).toHaveTextContent(/limit/);
@@ -128,7 +128,7 @@ describe("amending the plan of a running walk", () => {
     expect(button("Add the step")).toBeDisabled();
     await userEvent.click(fresh.getByRole("checkbox", { name: "EV2" }));
     await userEvent.click(button("Add the step"));
-    await vi.waitFor(() => expect(button(/^Enter/)).toBeEnabled());
+    await waitFor(() => expect(button(/^Enter/)).toBeEnabled());
     await userEvent.click(button("Enter the amendment"));
     if (screen.queryByRole("button", { name: "Enter it all the same" }))
       await userEvent.click(button("Enter it all the same"));
@@ -156,10 +156,10 @@ describe("amending the plan of a running walk", () => {
       />
     );
     const { rerender } = render(at(15));
-    await vi.waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
+    await waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
     expect(valuesOf("Finish")).toEqual(["0:32", "0:33"]);
     rerender(at(30));
-    await vi.waitFor(() => expect(valuesOf("Finish")).toEqual(["0:40", "0:41"]));
+    await waitFor(() => expect(valuesOf("Finish")).toEqual(["0:40", "0:41"]));
   });
 
   it("[AMD1] offers no step that is done or in work", async () => {
@@ -191,7 +191,7 @@ describe("a contingency", () => {
     const { onAmend } = show({ wishes: wish ? [wish] : [], reason: "Bolt stuck" });
     expect(screen.getByText("Bolt stuck: brought in behind 1.2 Do b")).toBeVisible();
     expect(valuesOf("Finish")).toEqual(["0:32", "0:47"]);
-    await vi.waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
+    await waitFor(() => expect(button("Enter the amendment")).toBeEnabled());
     await userEvent.click(button("Enter the amendment"));
     expect(onAmend).toHaveBeenCalledOnce();
     expect(onAmend.mock.calls[0]?.[0]).toContainEqual({ bring: "stuck", behind: "b" });

@@ -1,4 +1,4 @@
-import { act, fireEvent, render, screen, within } from "@testing-library/react";
+import { act, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { AudienceView, BriefView, Storyboard } from "../../../src/app/brief/index.ts";
@@ -165,14 +165,12 @@ describe("the window of the audience", () => {
     const presenter = show("seven");
     await press("Next task");
     const audience = render(<AudienceView briefing={briefing} kind="plan" name="seven" />);
-    const clock = await vi.waitUntil(() => {
-      const found = audience.container.querySelector(".brief-clock");
-      return found?.textContent === "0:10:00" ? found : null;
-    });
+    const clock = audience.container.querySelector(".brief-clock");
+    await waitFor(() => expect(clock).toHaveTextContent("0:10:00"));
     await userEvent.click(within(presenter.container).getByRole("button", { name: "Next step" }));
-    await vi.waitFor(() => expect(clock).toHaveTextContent("0:20:00"));
+    await waitFor(() => expect(clock).toHaveTextContent("0:20:00"));
     act(() => presenter.unmount());
-    await vi.waitFor(() =>
+    await waitFor(() =>
       expect(within(audience.container).getByRole("status")).toHaveTextContent(
         "The presenter’s window was closed. This stands where it was.",
       ),

@@ -1,4 +1,4 @@
-import { render, screen, within } from "@testing-library/react";
+import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { AlertStrip } from "../../../src/app/follow/alert-strip.tsx";
@@ -139,13 +139,13 @@ describe("[OFF3] on a device", () => {
     const log = trouble();
     const may = actions as unknown as FollowActions;
     const { rerender } = render(<Watching state={stateAt(log, 11)} actions={may} />);
-    await vi.waitFor(() => expect(actions.raiseAlerts).toHaveBeenCalledOnce());
-    await vi.waitFor(() => expect(signalAlert).toHaveBeenCalledExactlyOnceWith("act-now"));
+    await waitFor(() => expect(actions.raiseAlerts).toHaveBeenCalledOnce());
+    await waitFor(() => expect(signalAlert).toHaveBeenCalledExactlyOnceWith("act-now"));
     rerender(<Watching state={stateAt(log, 12)} actions={may} />);
     rerender(<Watching state={stateAt(log, 13)} actions={may} />);
     expect(signalAlert).toHaveBeenCalledOnce();
     log.enter("record.taken", { step: "check", record: "pressure", value: 20 }, 14);
     rerender(<Watching state={stateAt(log, 14)} actions={may} />);
-    await vi.waitFor(() => expect(signalAlert).toHaveBeenCalledTimes(2));
+    await waitFor(() => expect(signalAlert).toHaveBeenCalledTimes(2));
   });
 });

@@ -1,4 +1,4 @@
-import { render, screen, within } from "@testing-library/react";
+import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { LibraryView } from "../../../src/app/library/index.ts";
@@ -99,7 +99,7 @@ describe("[WRT7] the hub’s library on a device", () => {
     const both = /revision \w by \w+ and revision \w by \w+ both went on from revision A by Ada/;
     expect(await screen.findByText(both)).toBeVisible();
     await userEvent.click(screen.getByRole("button", { name: "Bring them together" }));
-    await vi.waitFor(() => expect(device.onCompare).toHaveBeenCalledOnce());
+    await waitFor(() => expect(device.onCompare).toHaveBeenCalledOnce());
     const [keys] = device.onCompare.mock.calls[0] ?? [];
     const revisionOf = async (key: string | null | undefined) =>
       (await device.shelf.procedure(key ?? ""))?.revision;

@@ -143,7 +143,7 @@ describe("light and start", () => {
     chooseLight({ orbit: ORBIT });
     const { container } = render(<Page />);
     const path = () => container.querySelector(".start-scan-chance")?.getAttribute("d") ?? "";
-    await waitFor(() => expect(path()).toMatch(/^M/), { timeout: 20_000 });
+    await waitFor(() => expect(path()).toMatch(/^M/));
     // One for every quarter of an hour of the day.
     expect(path().split("L")).toHaveLength(96);
     expect(

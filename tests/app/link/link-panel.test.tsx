@@ -1,4 +1,4 @@
-import { cleanup, render, screen, within } from "@testing-library/react";
+import { cleanup, render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { NoticeStrip } from "../../../src/app/follow/notice-strip.tsx";
@@ -146,7 +146,7 @@ describe("[LINK] the link panel", () => {
 
   it("lists the codes by which tablets can still join, and ends them", async () => {
     const links = drawPanel({});
-    await vi.waitFor(() => expect(links.invitations).toHaveBeenCalledOnce());
+    await waitFor(() => expect(links.invitations).toHaveBeenCalledOnce());
     expect(screen.queryByText("Codes that are still good")).toBeNull();
     const expires = later(NOW, 600_000 as Duration);
     links.invite.mockResolvedValueOnce({
@@ -171,7 +171,7 @@ describe("[LINK] the link panel", () => {
 
   it("says that the hub did not tell of codes, or end one", async () => {
     const links = drawPanel({});
-    await vi.waitFor(() => expect(links.invitations).toHaveBeenCalledOnce());
+    await waitFor(() => expect(links.invitations).toHaveBeenCalledOnce());
     links.invite.mockResolvedValueOnce({
       code: "ABCDEFGHJ",
       role: "marker",

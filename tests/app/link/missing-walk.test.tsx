@@ -25,7 +25,8 @@ function draw(answers: readonly Recovery[], link = ALONE, sought: Partial<Sought
   return recover;
 }
 
-const said = (words: RegExp) => vi.waitFor(() => expect(screen.getByText(words)).toBeVisible());
+const said = (words: RegExp) =>
+  vi.waitFor(() => expect(screen.getByText(words)).toBeVisible(), { timeout: 20_000 });
 
 beforeEach(() => {
   vi.useFakeTimers({ shouldAdvanceTime: true });

@@ -1,4 +1,4 @@
-import { render, screen, within } from "@testing-library/react";
+import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { AskSeal } from "../../../src/app/seal/ask-seal-worker.ts";
@@ -28,7 +28,7 @@ const { code = "" } = verifyExtract(made.extract, [])?.checkpoint ?? {};
 
 const show = async (text = TEXT, ask = here) => {
   render(<ExtractView text={text} ask={ask} />);
-  await vi.waitFor(() => expect(screen.queryByText(/^A quick look/)).toBeNull());
+  await waitFor(() => expect(screen.queryByText(/^A quick look/)).toBeNull());
 };
 
 /** The file with the lines of its records changed. */

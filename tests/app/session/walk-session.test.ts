@@ -1,3 +1,4 @@
+import { waitFor } from "@testing-library/react";
 import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
 import { describe, expect, it, vi } from "vitest";
 import { WalkSession } from "../../../src/app/session/index.ts";
@@ -37,7 +38,7 @@ describe("a walk as a screen has it open", () => {
     const stop = await session.follow();
     expect(session.folded().ledger?.phase).toBe("running");
     await store.log.append(walk, [draft("step.done", { step: "a" as StepId })]);
-    await vi.waitFor(() => expect(progressInOrder(session.folded().ledger)[0]?.status).toBe("done"));
+    await waitFor(() => expect(progressInOrder(session.folded().ledger)[0]?.status).toBe("done"));
     stop();
     await store.log.append(walk, [draft("step.done", { step: "b" as StepId })]);
     await new Promise((resolve) => setTimeout(resolve, 50));
@@ -69,10 +70,10 @@ describe("a walk as a screen has it open", () => {
     const read = vi.spyOn(store.log, "read");
     const [entry] = await session.enter([draft("step.done", { step: "a" })]);
     // Word of it comes back from the store, and the log is read on.
-    await vi.waitFor(() => expect(read).toHaveBeenCalled());
+    await waitFor(() => expect(read).toHaveBeenCalled());
     const [page] = await Promise.all(read.mock.results.map(({ value }) => value as Promise<EntryPage>));
     expect(page?.entries).toHaveLength(1);
-    await vi.waitFor(() => expect(given.mock.calls.length).toBeGreaterThan(2));
+    await waitFor(() => expect(given.mock.calls.length).toBeGreaterThan(2));
     const wires = given.mock.calls.flatMap(([entries]) => [...entries].map(({ wire }) => wire));
     expect(wires.filter(({ id }) => id === entry?.wire.id)).toHaveLength(2);
     expect(new Set(wires.filter(({ id }) => id === entry?.wire.id))).toEqual(new Set([entry?.wire]));
@@ -100,7 +101,7 @@ describe("a walk as a screen has it open", () => {
       session.enter([draft("note.made", { text: "here" })], () => {}),
       tab.log.append(walk, [draft("step.done", { step: "a" })]),
     ]);
-    await vi.waitFor(() => expect(progressInOrder(session.folded().ledger)[0]?.status).toBe("done"));
+    await waitFor(() => expect(progressInOrder(session.folded().ledger)[0]?.status).toBe("done"));
     expect(session.folded().ledger?.notes).toHaveLength(1);
   });
 
@@ -168,7 +169,7 @@ it("misses nothing of which word comes in the moment in which something else was
     void store.append(walk, [draft("step.done", { step: "b" })]);
   });
   await store.append(walk, [draft("step.done", { step: "a" })]);
-  await vi.waitFor(() =>
+  await waitFor(() =>
     expect(progressInOrder(session.folded().ledger).map(({ status }) => status)).toEqual(["done", "done"]),
   );
 });
@@ -180,11 +181,11 @@ describe("[LINK] a walk whose log is changed in place while a screen has it open
     await session.follow();
     const reading = holdReading();
     await store.append(walk, [draft("note.made", { text: "from another tab" })]);
-    await vi.waitFor(() => expect(reading.asked).toHaveBeenCalled());
+    await waitFor(() => expect(reading.asked).toHaveBeenCalled());
     await session.enter([draft("step.done", { step: "a" })], () => {
       void restampLast().then(reading.letGo);
     });
-    await vi.waitFor(() => expect(session.folded().ledger?.notes).toHaveLength(1));
+    await waitFor(() => expect(session.folded().ledger?.notes).toHaveLength(1));
     const { ledger, ignored, entries } = session.folded();
     expect(progressInOrder(ledger)[0]?.status).toBe("done");
     expect(ignored).toEqual([]);
@@ -200,14 +201,14 @@ describe("[LINK] a walk whose log is changed in place while a screen has it open
     session.subscribe(() => shown.add(progressInOrder(session.folded().ledger)[0]?.status));
     let reading = holdReading();
     await restampLast();
-    await vi.waitFor(() => expect(reading.asked).toHaveBeenCalledTimes(1));
+    await waitFor(() => expect(reading.asked).toHaveBeenCalledTimes(1));
     reading.letGo();
     reading = holdReading();
-    await vi.waitFor(() => expect(reading.asked).toHaveBeenCalled());
+    await waitFor(() => expect(reading.asked).toHaveBeenCalled());
     await session.enter([draft("step.done", { step: "b" })]);
     reading.letGo();
-    await vi.waitFor(() => expect(progressInOrder(session.folded().ledger)[1]?.status).toBe("done"));
-    await vi.waitFor(() => expect(session.folded().ignored).toEqual([]));
+    await waitFor(() => expect(progressInOrder(session.folded().ledger)[1]?.status).toBe("done"));
+    await waitFor(() => expect(session.folded().ignored).toEqual([]));
     expect([...shown]).toEqual(["done"]);
   });
 
@@ -218,7 +219,7 @@ describe("[LINK] a walk whose log is changed in place while a screen has it open
     const onChange = vi.fn();
     session.subscribe(onChange);
     await store.removeWalk(walk);
-    await vi.waitFor(() => expect(onChange).toHaveBeenCalled());
+    await waitFor(() => expect(onChange).toHaveBeenCalled());
     expect(session.folded()).toMatchObject({ ledger: null, entries: [] });
   });
 });

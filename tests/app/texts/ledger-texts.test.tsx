@@ -1,4 +1,4 @@
-import { render, screen } from "@testing-library/react";
+import { render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { AmendPanel, NO_DRAFT } from "../../../src/app/amend/index.ts";
@@ -104,7 +104,7 @@ describe("the texts of a walk", () => {
     await userEvent.click(screen.getByText("A task", { selector: "summary" }));
     await userEvent.click(screen.getByRole("button", { name: "Swap them in this task" }));
     await userEvent.type(screen.getByRole("textbox", { name: /why|reason/i }), "EV1 is tired");
-    await vi.waitFor(() => expect(screen.getByRole("button", { name: /^Enter/ })).toBeEnabled());
+    await waitFor(() => expect(screen.getByRole("button", { name: /^Enter/ })).toBeEnabled());
     await userEvent.click(screen.getByRole("button", { name: /^Enter/ }));
     const [changes] = onAmend.mock.calls[0] ?? [];
     expect(JSON.stringify(changes)).toContain("It turns");

@@ -212,7 +212,7 @@ describe("what if", () => {
   it("[PLN5] the probability of staying within the limit comes from the worker", async () => {
     show();
     const words = "In the file: finish 0:18 · 2 min margin · > 99 % within the limit";
-    await waitFor(() => expect(outcome()).toHaveTextContent(words), { timeout: 4000 });
+    await waitFor(() => expect(outcome()).toHaveTextContent(words));
   });
 
   it("[PLN1] everybody slower is told with what it comes to", async () => {

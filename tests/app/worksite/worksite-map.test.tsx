@@ -1,4 +1,4 @@
-import { fireEvent, render, screen, within } from "@testing-library/react";
+import { fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it, vi } from "vitest";
 import { SiteFigure, standingPet, TouchedMoment } from "../../../src/app/worksite/index.ts";
@@ -93,7 +93,7 @@ describe("the map on the screen", () => {
     expect(stage(container).style.transform).toContain("scale(1.5");
     // Nothing is drawn anew while the gesture lasts.
     expect(stage(container).style.width).toBe(large);
-    await vi.waitFor(() => expect(stage(container).style.width).not.toBe(large));
+    await waitFor(() => expect(stage(container).style.width).not.toBe(large));
   });
 
   it("[MAP6] takes a drag for a move and not for a tap on what lies under it", () => {
@@ -146,7 +146,7 @@ describe("the map on the screen", () => {
     expect(screen.getByText("Map at PET 0:06:00")).toBeVisible();
     fireEvent.click(screen.getByRole("button", { name: "Back to now" }));
     expect(screen.getByText("Map at PET 0:09:00")).toBeVisible();
-    await vi.waitFor(() => expect(container.querySelector(".ghost")).not.toBeNull());
+    await waitFor(() => expect(container.querySelector(".ghost")).not.toBeNull());
   });
 
   it("[MAP5] is a figure on paper with a name, and none without places", () => {

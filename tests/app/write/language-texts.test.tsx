@@ -32,7 +32,7 @@ function Editor({ file: first }: { readonly file: ProcedureFile }) {
 async function show(file: ProcedureFile = FILE) {
   render(<Editor file={file} />);
   await userEvent.selectOptions(screen.getByLabelText("List"), "words");
-  return screen.findByRole("button", { name: "Add the language" }, { timeout: 20_000 });
+  return screen.findByRole("button", { name: "Add the language" });
 }
 const row = (name: string) => screen.getByRole("textbox", { name });
 

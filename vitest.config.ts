@@ -19,10 +19,13 @@ const withStandIns = ["tests/app/follow/alerts.test.tsx", "tests/app/help/help-p
 /** Pure code keeps nothing between tests, so that its files share their modules, and half of the time is saved. */
 const isolate = false;
 
+/** In milliseconds: a test that hangs still ends, and one on a machine that does much else besides comes to its end. */
+const limits = { testTimeout: 120_000, hookTimeout: 120_000 };
+
 /** What the tests of screens share, and those with stand-ins of their own. */
 const screens = {
   environment: "jsdom" as const,
-  testTimeout: 30_000,
+  ...limits,
   setupFiles: [...setupFiles, "tests/app/set-up-browser.ts"],
   server: { deps: { inline: [/@ionic\//, /@stencil\//, /@lit\//, /ionicons/] } },
 };
@@ -52,7 +55,7 @@ const config = defineConfig({
         test: {
           name: "core",
           include: ["tests/core/**/*.test.ts"],
-          testTimeout: 30_000,
+          ...limits,
           setupFiles,
           isolate,
         },
@@ -61,7 +64,7 @@ const config = defineConfig({
         test: {
           name: "edges",
           include: ["tests/{io,cli,hub,procedures}/**/*.test.ts"],
-          testTimeout: 30_000,
+          ...limits,
           setupFiles,
           globalSetup,
         },
@@ -70,19 +73,26 @@ const config = defineConfig({
         test: {
           name: "words",
           include: ["tests/words/**/*.test.ts"],
-          testTimeout: 30_000,
+          ...limits,
           setupFiles,
           isolate,
         },
       },
       {
-        test: { name: "engines", include: ["tests/engines/**/*.test.ts"], setupFiles, globalSetup, retry: 2 },
+        test: {
+          name: "engines",
+          include: ["tests/engines/**/*.test.ts"],
+          ...limits,
+          setupFiles,
+          globalSetup,
+          retry: 2,
+        },
       },
       {
         test: {
           name: "truth",
           include: ["tests/truth/**/*.test.ts"],
-          testTimeout: 30_000,
+          ...limits,
           setupFiles,
           isolate,
         },
@@ -91,7 +101,7 @@ const config = defineConfig({
         test: {
           name: "house",
           include: ["tests/house/**/*.test.ts"],
-          testTimeout: 60_000,
+          ...limits,
           setupFiles,
           globalSetup,
         },

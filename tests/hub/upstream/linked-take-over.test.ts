@@ -76,6 +76,6 @@ describe("[SEL4] over two linked hubs nobody becomes a device of the other", { t
     hubs.link();
     await hubs.vehicle.write(notes(2, 2, { source: HERE }));
     await hubs.agree(2);
-    expect(hubs.told).toEqual([]);
+    expect(hubs.mistakes).toEqual([]);
   });
 });

@@ -31,7 +31,7 @@ describe("[LINK] what another hub gave this one to be let in again", { timeout: 
     await writeBoth(3, 3);
     await hubs.agree(3);
     await hubs.agree(3, SECOND);
-    expect(hubs.told).toEqual([]);
+    expect(hubs.mistakes).toEqual([]);
   });
 
   test("a new invitation to a walk that is linked takes the place of the old ticket", async () => {
@@ -46,7 +46,7 @@ describe("[LINK] what another hub gave this one to be let in again", { timeout: 
     await hubs.ground.write(notes(1, 1, { source: THERE }));
     await hubs.agree(3);
     await expect.poll(() => hubs.vehicle.beyond()?.state, PATIENT).toBe("linked");
-    expect(hubs.told).toEqual([]);
+    expect(hubs.mistakes).toEqual([]);
   });
 
   test("an owner's code that is no longer good is told of, though the walks of before go on", async () => {

@@ -59,6 +59,11 @@ export class TwoHubs {
     return new TwoHubs(ground, vehicle, await GapProxy.open(() => ground.port));
   }
 
+  /** What it was told, but for requests that were given up: with waits that short, a busy machine answers some too late. */
+  get mistakes(): readonly string[] {
+    return this.told.filter((words) => !words.includes("ABORT_ERR"));
+  }
+
   /** The ground's interface over the proxy. */
   get far(): FarClient {
     return farClient(askFar({ origin: this.proxy.address, fingerprint: null }));

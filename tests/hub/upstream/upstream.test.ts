@@ -34,7 +34,7 @@ describe("[LINK] of a hub with another one", { timeout: 60_000 }, () => {
     expect(kept.map(({ source, via }) => [source, via])).toEqual(
       kept.map(({ source }) => [source, source === THERE ? ground.parts.id : null]),
     );
-    expect(hubs.told).toEqual([]);
+    expect(hubs.mistakes).toEqual([]);
   });
 
   test("says how it stands: what is unsent, and up to when the other side has everything", async () => {

@@ -114,22 +114,6 @@ const withEarlyServices = (): Plugin => ({
   },
 });
 
-/**
- * Most functions of the first part run at once. The hint has a browser that knows it compile them while the part arrives, beside the
- * thread that draws; it counts as the very first line of a file.
- */
-const withFirstPartCompiled = (): Plugin => ({
-  name: "with-first-part-compiled",
-  generateBundle: {
-    order: "post",
-    handler: (_, bundle) => {
-      for (const part of Object.values(bundle))
-        if (part.type === "chunk" && part.name === FIRST_PART)
-          part.code = `//# allFunctionsCalledOnLoad\n${part.code}`;
-    },
-  },
-});
-
 /** What packs well, and less than this does not pay, in bytes. */
 const PACKS = { names: /\.(js|css|svg|json|wasm)$/, least: 1024 };
 
@@ -148,9 +132,6 @@ const withPackedFiles = (): Plugin => ({
 
 /** What the hub answers itself; everything else under its address is the app. */
 const HUB_PATHS = [/^\/api\//, /^\/metrics$/, /^\/tetherline-hub\.crt$/];
-
-/** The part of the app that draws the first screen. */
-const FIRST_PART = "first";
 
 /** What lies in folders that the first screen is made of, and is for other pages alone. */
 const LATER =
@@ -236,7 +217,7 @@ export const app = defineConfig({
               entriesAware: true,
               entriesAwareMergeThreshold: 4000,
             },
-            { name: FIRST_PART, test: /[\\/]src[\\/]app[\\/]main\.tsx$/, priority: 3 },
+            { name: "first", test: /[\\/]src[\\/]app[\\/]main\.tsx$/, priority: 3 },
             { name: "services", test: /[\\/]src[\\/]app[\\/]open-services\.ts$/, priority: 2 },
             { name: "frame", test: /[\\/]src[\\/]app[\\/]frame\.tsx$/, priority: 1 },
           ],
@@ -257,7 +238,6 @@ export const app = defineConfig({
     withBundledFacts(),
     withJapaneseFaces(),
     withEarlyServices(),
-    withFirstPartCompiled(),
     withPackedFiles(),
     react(),
     VitePWA({

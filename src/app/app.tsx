@@ -1,4 +1,5 @@
 import { lazy, Suspense, startTransition, useCallback, useEffect, useState } from "react";
+import type { WalkId } from "../core/units/index.ts";
 import { words } from "../words/index.ts";
 import { FirstScreen } from "./first-screen.tsx";
 import { printedAt } from "./printed-at.ts";
@@ -12,24 +13,33 @@ const Frame = lazy(async () => ({ default: (await loadFrame()).Frame }));
 
 const SHELF = "/";
 
+/** The path of a walk that is followed. */
+const FOLLOWED = /^\/follow\/([^/]+)\/?$/;
+
 /** How long the first screen has the device to itself before the frame of the other pages is loaded behind it, in ms. */
 const FIRST_SCREEN = 1000;
 
 /** Begins to load what the page of a path is drawn with, unless it is the shelf, which draws itself first. */
 export function startPage(path: string, services: () => Promise<Services>): void {
   if (path === SHELF) return;
+  const [, walk] = FOLLOWED.exec(path) ?? [];
+  const page = walk ? openAhead(services, walk) : loadFrame().then(({ laterPages }) => laterPages());
   // What cannot be loaded is told of once it is to be drawn.
-  services().catch(() => {});
-  loadFrame().then(
-    ({ laterPages }) => laterPages(),
-    () => {},
-  );
+  Promise.all([services(), loadFrame(), page]).catch(() => {});
 }
 
-/** Loads the frame, and the page of a walk where one is open: the next tap asks for it. */
-async function loadBehind(): Promise<void> {
-  const { laterPages } = await loadFrame();
-  if (lastWalks().some(({ phase }) => phase !== "closed")) await (await laterPages()).laterPage("follow");
+/** Loads the page that follows the walk of a path, and reads its log, before either is asked for. */
+async function openAhead(services: () => Promise<Services>, named: string): Promise<void> {
+  const walk = decodeURIComponent(named) as WalkId;
+  const { openAhead } = await import("./pages/open-ahead.ts");
+  await openAhead(await services(), walk);
+}
+
+/** Loads the frame, and reads the first walk that is open, where one is: the next tap most likely asks for it. */
+async function loadBehind(services: () => Promise<Services>): Promise<void> {
+  await loadFrame();
+  const [next] = lastWalks().filter(({ phase }) => phase !== "closed");
+  if (next) await openAhead(services, encodeURIComponent(next.walk));
 }
 
 /** The whole application: the shelf at first, and the frame of all pages from the first other one on. */
@@ -51,12 +61,12 @@ export function App({ services }: { readonly services: () => Promise<Services> }
     if (isFramed) return;
     const goBack = () => window.location.pathname !== SHELF && goOver();
     window.addEventListener("popstate", goBack);
-    const timer = setTimeout(() => loadBehind().catch(() => {}), FIRST_SCREEN);
+    const timer = setTimeout(() => loadBehind(services).catch(() => {}), FIRST_SCREEN);
     return () => {
       window.removeEventListener("popstate", goBack);
       clearTimeout(timer);
     };
-  }, [isFramed, goOver]);
+  }, [isFramed, goOver, services]);
   return (
     <ShelfNewsContext value={news}>
       {isFramed ? (

@@ -14,6 +14,7 @@ export { nextFrame } from "./next-frame.ts";
 export { ownClockOffset } from "./own-clock-offset.ts";
 export { PacedClock } from "./paced-clock.ts";
 export { playedNow, sharePlayedClock } from "./played-clocks.ts";
+export { readAhead } from "./read-ahead.ts";
 export { type Services, ServicesContext, useServices } from "./services.ts";
 export { ShowPageContext, useShowPage } from "./show-page.ts";
 export { chooseStart, printAddress, startInQuery, useStartChoice } from "./start-choice.ts";

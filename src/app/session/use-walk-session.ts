@@ -2,6 +2,7 @@ import { useEffect, useState, useSyncExternalStore } from "react";
 import type { WalkId } from "../../core/units/index.ts";
 import type { Folded } from "../../core/walk/index.ts";
 import { words } from "../../words/index.ts";
+import { takeReadAhead } from "./read-ahead.ts";
 import { useServices } from "./services.ts";
 import { WalkSession } from "./walk-session.ts";
 
@@ -18,8 +19,9 @@ export interface OpenedWalk {
 /** Opens a walk for a screen and follows it as long as the screen is mounted. */
 export function useWalkSession(walk: WalkId): OpenedWalk {
   const { store } = useServices();
-  const [session, setSession] = useState(() => new WalkSession(store.log, walk));
-  if (session.walk !== walk) setSession(new WalkSession(store.log, walk));
+  const begin = () => takeReadAhead(store.log, walk) ?? new WalkSession(store.log, walk);
+  const [session, setSession] = useState(begin);
+  if (session.walk !== walk) setSession(begin());
   const [read, setRead] = useState<{ readonly of: WalkSession; readonly problem: string | null } | null>(
     null,
   );

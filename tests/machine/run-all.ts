@@ -1,5 +1,4 @@
-import { execFile, spawn } from "node:child_process";
-import { once } from "node:events";
+import { execFile, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -15,13 +14,10 @@ interface Stage {
   readonly environment?: () => Promise<NodeJS.ProcessEnv>;
   /** Where the stage counts tests: its report, and how to read it. */
   readonly report?: readonly [file: string, counts: (report: unknown) => Counts];
-  /** What mostly waits, and therefore runs at the same time; what it says comes when it is over. */
-  readonly beside?: Stage;
 }
 
 const reports = mkdtempSync(join(tmpdir(), "tetherline-reports-"));
 const unitReport = join(reports, "unit.json");
-const enginesReport = join(reports, "engines.json");
 const browserReport = join(reports, "browser.json");
 
 /** What needs nothing but the sources, and runs side by side: the build is there for the tests. */
@@ -33,22 +29,14 @@ const checks: readonly Stage[] = [
   { title: "Build", command: ["npm", "run", "-s", "build"] },
 ];
 
-/** Runs tests of Vitest, and leaves the report in a file. */
-const vitest = (project: string, report: string): Stage["command"] => [
-  ...(["npm", "run", "-s", "unit", "--"] as const),
-  ...[`--project=${project}`, "--reporter=default", "--reporter=json", `--outputFile.json=${report}`],
-];
-
 const stages: readonly Stage[] = [
   {
     title: "Unit, property, truth, house and component tests",
-    command: vitest("!engines", unitReport),
+    command: [
+      ...(["npm", "run", "-s", "unit", "--"] as const),
+      ...["--reporter=default", "--reporter=json", `--outputFile.json=${unitReport}`],
+    ],
     report: [unitReport, vitestCounts],
-    beside: {
-      title: "The app in three engines",
-      command: vitest("engines", enginesReport),
-      report: [enginesReport, vitestCounts],
-    },
   },
   { title: "Native projects take the build", command: ["npm", "run", "-s", "cap:sync"] },
   {
@@ -82,21 +70,18 @@ async function check({ title, command: [program, ...rest] }: Stage): Promise<boo
   return hasPassed;
 }
 
-/** Runs one stage, which prints what it says; resolves to whether it passed. */
-async function passes({ title, command: [program, ...rest], environment }: Stage): Promise<boolean> {
+/** Runs one stage; a stage that fails without a count of its own counts as one failure. */
+async function run({ title, command, environment, report }: Stage): Promise<Counts> {
   console.log(`\n== ${title} ==`);
-  const env = { ...process.env, ...(await environment?.()) };
-  const [status] = await once(spawn(program, rest, { stdio: "inherit", env }), "close");
-  return status === 0;
-}
-
-/** What a stage comes to; one that fails without a count of its own counts as one failure. */
-async function counted({ title, report }: Stage, passing: Promise<boolean>): Promise<Counts> {
+  const [program, ...rest] = command;
   try {
-    const hasPassed = await passing;
+    const { status } = spawnSync(program, rest, {
+      stdio: "inherit",
+      env: { ...process.env, ...(await environment?.()) },
+    });
     const counts = report?.[1](JSON.parse(readFileSync(report[0], "utf8"))) ?? { passed: 0, failed: 0 };
     if (report?.[0] === browserReport) tellLaterTries();
-    return hasPassed ? counts : { ...counts, failed: Math.max(counts.failed, 1) };
+    return status === 0 ? counts : { ...counts, failed: Math.max(counts.failed, 1) };
   } catch (error) {
     const noReport = error instanceof Error && "code" in error && error.code === "ENOENT";
     if (!(noReport || error instanceof ReportError || error instanceof NoChromiumError)) throw error;
@@ -120,16 +105,11 @@ const wrong = checks.filter((_, index) => !checked[index]);
 let failed = wrong.length;
 if (failed > 0) console.log(`\nStopped at: ${wrong.map(({ title }) => title).join(", ")}.`);
 for (const stage of failed > 0 ? [] : stages) {
-  const { beside } = stage;
-  const besides = beside && counted(beside, check(beside));
-  const counts = [await counted(stage, passes(stage)), ...(besides ? [await besides] : [])];
-  for (const each of counts) {
-    passed += each.passed;
-    failed += each.failed;
-  }
-  const stopped = [stage, beside].filter((_, index) => (counts[index]?.failed ?? 0) > 0);
-  if (stopped.length > 0) {
-    console.log(`\nStopped at: ${stopped.map((each) => each?.title).join(", ")}.`);
+  const counts = await run(stage);
+  passed += counts.passed;
+  failed += counts.failed;
+  if (failed > 0) {
+    console.log(`\nStopped at: ${stage.title}.`);
     break;
   }
 }

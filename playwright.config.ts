@@ -17,7 +17,7 @@ const tablet = {
 
 /** What is the same at every size is looked at in one. */
 const atOneSize =
-  /\/(bring-in|compare|first-load|first-hour|keyboard|killed-browser|language|late-at-the-mast|linked-hubs|linked-roles|linked-walk|library|lost-store|map|learn|native-shell|print|record|remarks|shell|two-tabs|wrist-cards|write-pointing|write-table|briefing-file|briefing|training|split-of-rest|second-planner|second-proof|languages)\.spec\.ts$/;
+  /\/(bring-in|compare|first-load|first-screen|first-hour|keyboard|killed-browser|language|late-at-the-mast|linked-hubs|linked-roles|linked-walk|library|lost-store|map|learn|native-shell|print|record|remarks|shell|two-tabs|wrist-cards|write-pointing|write-table|briefing-file|briefing|training|split-of-rest|second-planner|second-proof|languages)\.spec\.ts$/;
 
 /** What is the same on a tablet however it is held is tried lying, and on a phone. */
 const atTwoSizes = /\/(axe|follow|whole-walk)\.spec\.ts$/;

@@ -1,10 +1,10 @@
-import { useEffect, useState } from "react";
+import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import { words } from "../words/index.ts";
 import "./first-screen.css";
 import { ShelfPage } from "./pages/index.ts";
 import { errorWords } from "./parts/index.ts";
 import { type Services, ServicesContext, ShowPageContext } from "./session/index.ts";
-import { useShelfNews } from "./shelf/index.ts";
+import { keepShelfPlace, useShelfNews } from "./shelf/index.ts";
 
 interface FirstScreenProps {
   readonly services: () => Promise<Services>;
@@ -29,10 +29,15 @@ export function FirstScreen({ services, onShow }: FirstScreenProps) {
       isOver = true;
     };
   }, [services, setNews]);
+  const scroller = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const element = scroller.current;
+    return () => keepShelfPlace(element?.scrollTop ?? 0);
+  }, []);
   return (
     <ServicesContext value={opened}>
       <ShowPageContext value={onShow}>
-        <div className="first-screen">
+        <div ref={scroller} className="first-screen">
           <main>
             <ShelfPage services={services} />
           </main>

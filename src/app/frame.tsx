@@ -1,12 +1,13 @@
 import "./no-eval.ts";
 import { IonApp, IonContent, IonPage, IonRouterOutlet, setupIonicReact, useIonRouter } from "@ionic/react";
 import { IonReactRouter } from "@ionic/react-router";
-import { lazy, memo, type ReactNode, Suspense, use, useEffect } from "react";
+import { lazy, memo, type ReactNode, Suspense, use, useEffect, useRef } from "react";
 import { Navigate, Route, useLocation } from "react-router-dom";
 import { words } from "../words/index.ts";
 import { ShelfPage } from "./pages/index.ts";
 import { printedAt } from "./printed-at.ts";
 import { type Services, ServicesContext, ShowPageContext } from "./session/index.ts";
+import { takeShelfPlace } from "./shelf/index.ts";
 
 setupIonicReact({ mode: "md", rippleEffect: false, animated: false });
 
@@ -88,18 +89,7 @@ function Pages({ services, onPath }: FrameProps) {
         <Suspense fallback={<p role="status">{words("parts/opening")}</p>}>
           <Shown onPath={onPath}>
             <IonRouterOutlet>
-              <Route
-                path="/"
-                element={
-                  <IonPage>
-                    <IonContent>
-                      <main>
-                        <ShelfPage services={services} />
-                      </main>
-                    </IonContent>
-                  </IonPage>
-                }
-              />
+              <Route path="/" element={<FramedShelf services={services} />} />
               <Route path="/read/:procedure" element={<ReadPage />} />
               <Route path="/write" element={<WritePage />} />
               <Route path="/write/:manuscript" element={<WritePage />} />
@@ -123,6 +113,21 @@ function Pages({ services, onPath }: FrameProps) {
         </Suspense>
       </IonReactRouter>
     </IonApp>
+  );
+}
+
+/** The shelf as a page of the frame: where it was on the first screen, when that was left. */
+function FramedShelf({ services }: Pick<FrameProps, "services">) {
+  const content = useRef<HTMLIonContentElement>(null);
+  useEffect(() => void content.current?.scrollToPoint(0, takeShelfPlace()), []);
+  return (
+    <IonPage>
+      <IonContent ref={content}>
+        <main>
+          <ShelfPage services={services} />
+        </main>
+      </IonContent>
+    </IonPage>
   );
 }
 

@@ -4,6 +4,7 @@ export { lastWalks } from "./last-shelf.ts";
 export type { ProcedureSummary } from "./procedure-summary.ts";
 export { procedureText } from "./procedure-text.ts";
 export { NO_NEWS, type ShelfNews, ShelfNewsContext, type TakenOff, useShelfNews } from "./shelf-news.ts";
+export { keepShelfPlace, takeShelfPlace } from "./shelf-place.ts";
 export { type ShelfActions, ShelfView } from "./shelf-view.tsx";
 export { StorageWords } from "./storage-words.tsx";
 export { takenIn } from "./taken-in.ts";

@@ -119,26 +119,28 @@ export function ShelfView({
         {problem !== null && <p className="shelf-message">{words("shelf/not-read", { why: problem })}</p>}
       </div>
 
-      {walks.length === 0 && (
-        <FirstWalk practice={procedures.find(({ key }) => key === PRACTICE_KEY)} onOpen={actions.follow} />
+      {walks?.length === 0 && (
+        <FirstWalk practice={procedures?.find(({ key }) => key === PRACTICE_KEY)} onOpen={actions.follow} />
       )}
 
-      <section aria-labelledby="walks">
-        <h2 id="walks">{words("shelf/walks")}</h2>
-        {walks.length > 0 && (
-          <ul className="shelf-list">
-            {walks.map((walk) => (
-              <WalkItem key={walk.walk} walk={walk} now={now} actions={actions} />
-            ))}
-          </ul>
-        )}
-        <div className="shelf-join">
-          <button type="button" className="plain-button" onClick={actions.join}>
-            {words("shelf/join")}
-          </button>
-          <p className="hint">{words("shelf/join-how")}</p>
-        </div>
-      </section>
+      {walks && (
+        <section aria-labelledby="walks">
+          <h2 id="walks">{words("shelf/walks")}</h2>
+          {walks.length > 0 && (
+            <ul className="shelf-list">
+              {walks.map((walk) => (
+                <WalkItem key={walk.walk} walk={walk} now={now} actions={actions} />
+              ))}
+            </ul>
+          )}
+          <div className="shelf-join">
+            <button type="button" className="plain-button" onClick={actions.join}>
+              {words("shelf/join")}
+            </button>
+            <p className="hint">{words("shelf/join-how")}</p>
+          </div>
+        </section>
+      )}
 
       <section aria-labelledby="procedures">
         <h2 id="procedures">{words("shelf/procedures")}</h2>
@@ -146,11 +148,15 @@ export function ShelfView({
           {words("shelf/write-new")}
         </button>
         {drafts}
-        <ul className="shelf-list">
-          {procedures.map((procedure) => (
-            <ProcedureItem key={procedure.key} procedure={procedure} actions={actions} />
-          ))}
-        </ul>
+        {procedures === null ? (
+          <p className="hint">{words("parts/opening")}</p>
+        ) : (
+          <ul className="shelf-list">
+            {procedures.map((procedure) => (
+              <ProcedureItem key={procedure.key} procedure={procedure} actions={actions} />
+            ))}
+          </ul>
+        )}
       </section>
 
       <section aria-labelledby="bring" className="shelf-bring">

@@ -11,10 +11,13 @@ import { listedSummary, summaryOf } from "./procedure-summary.ts";
 /** A walk on the shelf: its card, or only what was listed of it last while its card is not read. */
 export type ShelfWalk = WalkCard | ListedWalk;
 
-/** The content of the shelf. Until the store was read it is what was listed last. */
+/**
+ * The content of the shelf. Until the store was read it is what was listed last where the app begins with the shelf, and
+ * `null` where other pages came before it, which may have changed what there is to list.
+ */
 export interface Shelf {
-  readonly procedures: readonly ProcedureSummary[];
-  readonly walks: readonly ShelfWalk[];
+  readonly procedures: readonly ProcedureSummary[] | null;
+  readonly walks: readonly ShelfWalk[] | null;
   /** Why something could not be loaded; `null` when everything was. */
   readonly problem: string | null;
 }
@@ -34,8 +37,10 @@ const withBundled = (imported: readonly ProcedureSummary[]): readonly ProcedureS
 
 /** The content of this device's shelf, kept up to date from the moment at which its store is there. */
 export function useShelf(store: DeviceStore | null): Shelf {
-  const [procedures, setProcedures] = useState(() => withBundled(lastProcedures().map(listedSummary)));
-  const [walks, setWalks] = useState<readonly ShelfWalk[]>(lastWalks);
+  const [procedures, setProcedures] = useState<Shelf["procedures"]>(() =>
+    store ? null : withBundled(lastProcedures().map(listedSummary)),
+  );
+  const [walks, setWalks] = useState<Shelf["walks"]>(() => (store ? null : lastWalks()));
   const [problem, setProblem] = useState<string | null>(null);
   useEffect(() => {
     if (!store) return;

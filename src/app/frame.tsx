@@ -1,7 +1,7 @@
 import "./no-eval.ts";
 import { IonApp, IonContent, IonPage, IonRouterOutlet, setupIonicReact, useIonRouter } from "@ionic/react";
 import { IonReactRouter } from "@ionic/react-router";
-import { lazy, memo, type ReactNode, Suspense, use, useEffect, useRef } from "react";
+import { lazy, memo, type ReactNode, Suspense, use, useCallback, useEffect, useRef } from "react";
 import { Navigate, Route, useLocation } from "react-router-dom";
 import { words } from "../words/index.ts";
 import { ShelfPage } from "./pages/index.ts";
@@ -119,12 +119,12 @@ function Pages({ services, onPath }: FrameProps) {
 /** The shelf as a page of the frame: where it was on the first screen, when that was left. */
 function FramedShelf({ services }: Pick<FrameProps, "services">) {
   const content = useRef<HTMLIonContentElement>(null);
-  useEffect(() => void content.current?.scrollToPoint(0, takeShelfPlace()), []);
+  const goToPlace = useCallback(() => void content.current?.scrollToPoint(0, takeShelfPlace()), []);
   return (
     <IonPage>
       <IonContent ref={content}>
         <main>
-          <ShelfPage services={services} />
+          <ShelfPage services={services} onListed={goToPlace} />
         </main>
       </IonContent>
     </IonPage>

@@ -17,13 +17,23 @@ import {
 /** What is done with walks and procedures, loaded only when something of it is asked for. */
 const deeds = () => import("./shelf-deeds.ts");
 
+interface ShelfPageProps {
+  readonly services: () => Promise<Services>;
+  /** Told once walks and procedures are listed; a stable function. */
+  readonly onListed?: () => void;
+}
+
 /**
  * The shelf of this device. It is drawn before the services are there; what is asked for until then is done once they
  * are.
  */
-export function ShelfPage({ services }: { readonly services: () => Promise<Services> }) {
+export function ShelfPage({ services, onListed }: ShelfPageProps) {
   const opened = use(ServicesContext);
   const shelf = useShelf(opened?.store ?? null);
+  const isListed = shelf.walks !== null && shelf.procedures !== null;
+  useEffect(() => {
+    if (isListed) onListed?.();
+  }, [isListed, onListed]);
   const show = useShowPage();
   const [{ message, takenOff }, setNews] = useShelfNews();
   const actions = useMemo((): ShelfActions => {

@@ -8,6 +8,7 @@ import type { TaskId } from "../../../src/core/units/index.ts";
 import { walkStateAt } from "../../../src/core/walk/index.ts";
 import { LogWriter, minute } from "../../core/log-writer.ts";
 import { fileWith, step, task } from "../../core/procedure-builder.ts";
+import { SilentWorker } from "../silent-worker.ts";
 
 const FILE = fileWith(
   [
@@ -52,14 +53,7 @@ const valuesOf = (row: string) =>
 
 /** Samples are taken by a worker, which is not there under test. */
 beforeEach(() => {
-  vi.stubGlobal(
-    "Worker",
-    class {
-      addEventListener() {}
-      postMessage() {}
-      terminate() {}
-    },
-  );
+  vi.stubGlobal("Worker", SilentWorker);
   return () => vi.unstubAllGlobals();
 });
 

@@ -7,12 +7,9 @@ import type { Change, ProcedureFile } from "../../../src/core/procedure/index.ts
 import { outlineOf } from "../../../src/core/procedure/index.ts";
 import type { RevisionNote } from "../../../src/io/store/index.ts";
 import { fileWith, procedureOf, step, task } from "../../core/procedure-builder.ts";
+import { SilentWorker } from "../silent-worker.ts";
 
 /** The chance is not what is looked at here. */
-class SilentWorker extends EventTarget {
-  postMessage(): void {}
-  terminate(): void {}
-}
 beforeEach(() => {
   vi.stubGlobal("Worker", SilentWorker);
 });

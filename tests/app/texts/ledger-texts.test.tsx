@@ -9,6 +9,7 @@ import { handoverOf } from "../../../src/core/review/index.ts";
 import { walkStateAt } from "../../../src/core/walk/index.ts";
 import { LogWriter, minute } from "../../core/log-writer.ts";
 import { fileWith, step } from "../../core/procedure-builder.ts";
+import { SilentWorker } from "../silent-worker.ts";
 
 const FILE = fileWith(
   [
@@ -71,14 +72,7 @@ const inFrench = () => userEvent.selectOptions(screen.getByLabelText("Texts of t
 
 /** Samples are taken by a worker, which is not there under test. */
 beforeEach(() => {
-  vi.stubGlobal(
-    "Worker",
-    class {
-      addEventListener() {}
-      postMessage() {}
-      terminate() {}
-    },
-  );
+  vi.stubGlobal("Worker", SilentWorker);
   return () => vi.unstubAllGlobals();
 });
 

@@ -23,14 +23,18 @@ const FIRST_SCREEN = 1000;
 export function startPage(path: string, services: () => Promise<Services>): void {
   if (path === SHELF) return;
   const [, walk] = FOLLOWED.exec(path) ?? [];
-  const page = walk ? openAhead(services, walk) : loadFrame().then(({ laterPages }) => laterPages());
+  const page = walk ? openFollowed(services, walk) : loadFrame().then(({ laterPages }) => laterPages());
   // What cannot be loaded is told of once it is to be drawn.
   Promise.all([services(), loadFrame(), page]).catch(() => {});
 }
 
-/** Loads the page that follows the walk of a path, and reads its log, before either is asked for. */
-async function openAhead(services: () => Promise<Services>, named: string): Promise<void> {
-  const walk = decodeURIComponent(named) as WalkId;
+/** Opens ahead the walk that a path names. Rejects where the path is spoiled. */
+async function openFollowed(services: () => Promise<Services>, named: string): Promise<void> {
+  await openAhead(services, decodeURIComponent(named) as WalkId);
+}
+
+/** Loads the page that follows a walk, and reads its log, before either is asked for. */
+async function openAhead(services: () => Promise<Services>, walk: WalkId): Promise<void> {
   const { openAhead } = await import("./pages/open-ahead.ts");
   await openAhead(await services(), walk);
 }
@@ -38,8 +42,8 @@ async function openAhead(services: () => Promise<Services>, named: string): Prom
 /** Loads the frame, and reads the first walk that is open, where one is: the next tap most likely asks for it. */
 async function loadBehind(services: () => Promise<Services>): Promise<void> {
   await loadFrame();
-  const [next] = lastWalks().filter(({ phase }) => phase !== "closed");
-  if (next) await openAhead(services, encodeURIComponent(next.walk));
+  const next = lastWalks().find(({ phase }) => phase !== "closed");
+  if (next) await openAhead(services, next.walk);
 }
 
 /** The whole application: the shelf at first, and the frame of all pages from the first other one on. */
